@@ -12,8 +12,8 @@ INCLUDE = ROOT / "include" / "muslin"
 Record = Dict[str, Any]
 
 # Integers whose enum is named otherwise and not told by a comment.
-ARGUMENT_ENUMS = {"unit": "muslin_length_unit", "layout": "muslin_backing_layout_kind", "align": "muslin_edge",
-                  "stage": "muslin_unit_stage"}
+ARGUMENT_ENUMS = {"unit": "muslin_length_unit", "layout": "muslin_backing_layout", "align": "muslin_edge",
+                  "measure": "muslin_polygon_measure", "pressing": "muslin_set_pressing"}
 # Integer outputs that are truth values.
 TRUTHS = {"allowed", "exact"}
 # Arrays that may be left out, which C takes as null.
@@ -42,14 +42,14 @@ def enum_class(name: str) -> str:
 def enum_members(enum: Record) -> List[Tuple[str, str, int]]:
     """(C name, Python name, value): MUSLIN_EDGE_STRAIGHT is Edge.STRAIGHT."""
     names = list(enum["values"])
-    own = enum["name"].upper() + "_"
+    own = re.sub("_KIND_$", "_", enum["name"].upper() + "_")
     shared = "_".join(names[0].split("_")[:2]) + "_"
     prefix = next((start for start in (own, shared) if all(name.startswith(start) for name in names)), "MUSLIN_")
     return [(name, name[len(prefix):], value) for name, value in enum["values"].items()]
 
 
 def flag_keyword(flag: str, struct: str) -> str:
-    """MUSLIN_YIELD_FROM_ONE_END -> from_one_end; MUSLIN_FIT_ACROSS_FRAMED of muslin_fit_across_spec -> framed"""
+    """MUSLIN_YIELD_FROM_ONE_END -> from_one_end; MUSLIN_FIT_ACROSS_FRAME of muslin_fit_across_spec -> framed"""
     own = struct.replace("_spec", "").upper() + "_"
     return (flag[len(own):] if flag.startswith(own) else "_".join(flag.split("_")[2:])).lower()
 

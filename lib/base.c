@@ -75,7 +75,7 @@ int32_t muslin_argument_count(void)
     return COUNT(argument_name_at);
 }
 
-const char *muslin_argument_name(int32_t argument)
+const char *muslin_argument_words(int32_t argument)
 {
     if (argument < 0 || argument >= COUNT(argument_name_at))
         return "unknown argument";

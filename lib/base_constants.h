@@ -26,41 +26,41 @@
     X(stack_any_start, "STACK_ANY_START", INT64_C(1)) \
     X(yield_from_one_end, "YIELD_FROM_ONE_END", INT64_C(1)) \
     X(cutlist_rows_max, "CUTLIST_ROWS_MAX", INT64_C(4096)) \
-    X(cut_may_turn, "CUT_MAY_TURN", INT64_C(1)) \
-    X(shape_max, "SHAPE_MAX", INT64_C(1048576)) \
+    X(cutlist_piece_may_turn, "CUTLIST_PIECE_MAY_TURN", INT64_C(1)) \
+    X(shape_size_max, "SHAPE_SIZE_MAX", INT64_C(1048576)) \
     X(shape_seam_max, "SHAPE_SEAM_MAX", INT64_C(131072)) \
-    X(shape_corners, "SHAPE_CORNERS", INT64_C(1024)) \
+    X(shape_corners_max, "SHAPE_CORNERS_MAX", INT64_C(1024)) \
     X(shape_outline, "SHAPE_OUTLINE", INT64_C(-1)) \
-    X(template_reach, "TEMPLATE_REACH", INT64_C(4194304)) \
-    X(unit_max, "UNIT_MAX", INT64_C(67108864)) \
+    X(template_reach_max, "TEMPLATE_REACH_MAX", INT64_C(4194304)) \
+    X(unit_size_max, "UNIT_SIZE_MAX", INT64_C(67108864)) \
     X(border_lengthwise, "BORDER_LENGTHWISE", INT64_C(1)) \
-    X(sashed_frame, "SASHED_FRAME", INT64_C(1)) \
-    X(sashed_cornerstones, "SASHED_CORNERSTONES", INT64_C(2)) \
-    X(line_frame, "LINE_FRAME", INT64_C(1)) \
-    X(point_diagonal_first, "POINT_DIAGONAL_FIRST", INT64_C(1)) \
+    X(setting_sashed_frame, "SETTING_SASHED_FRAME", INT64_C(1)) \
+    X(setting_sashed_cornerstones, "SETTING_SASHED_CORNERSTONES", INT64_C(2)) \
+    X(setting_line_frame, "SETTING_LINE_FRAME", INT64_C(1)) \
+    X(setting_point_diagonal_first, "SETTING_POINT_DIAGONAL_FIRST", INT64_C(1)) \
     X(rounds_max, "ROUNDS_MAX", INT64_C(1000)) \
     X(logcabin_blocks_max, "LOGCABIN_BLOCKS_MAX", INT64_C(100000)) \
     X(logcabin_given_cut, "LOGCABIN_GIVEN_CUT", INT64_C(1)) \
     X(medallion_equal_coping, "MEDALLION_EQUAL_COPING", INT64_C(1)) \
-    X(point_squares_max, "POINT_SQUARES_MAX", INT64_C(536870912)) \
+    X(point_border_squares_max, "POINT_BORDER_SQUARES_MAX", INT64_C(536870912)) \
     X(bed_foot_given, "BED_FOOT_GIVEN", INT64_C(1)) \
     X(fit_allow_straight, "FIT_ALLOW_STRAIGHT", INT64_C(1)) \
     X(fit_allow_sashed, "FIT_ALLOW_SASHED", INT64_C(2)) \
     X(fit_allow_framed, "FIT_ALLOW_FRAMED", INT64_C(4)) \
     X(fit_allow_on_point, "FIT_ALLOW_ON_POINT", INT64_C(8)) \
-    X(fit_across_framed, "FIT_ACROSS_FRAMED", INT64_C(1)) \
+    X(fit_across_frame, "FIT_ACROSS_FRAME", INT64_C(1)) \
     X(bias_blunt_ends, "BIAS_BLUNT_ENDS", INT64_C(1)) \
     X(batting_fixed, "BATTING_FIXED", INT64_C(1)) \
     X(backing_round_panels, "BACKING_ROUND_PANELS", INT64_C(1)) \
-    X(block_segments_max, "BLOCK_SEGMENTS_MAX", INT64_C(16)) \
+    X(stripquilt_segments_max, "STRIPQUILT_SEGMENTS_MAX", INT64_C(16)) \
     X(thread_ready_bobbins, "THREAD_READY_BOBBINS", INT64_C(1)) \
     X(money_max, "MONEY_MAX", INT64_C(4611686018427387903)) \
-    X(depth_max, "DEPTH_MAX", INT64_C(4096)) \
-    X(point_depth_max, "POINT_DEPTH_MAX", INT64_C(4)) \
-    X(quilt_corners, "QUILT_CORNERS", INT64_C(32)) \
-    X(join_keeps_order, "JOIN_KEEPS_ORDER", INT64_C(1)) \
-    X(block_turns_half, "BLOCK_TURNS_HALF", INT64_C(1)) \
-    X(block_turns_quarter, "BLOCK_TURNS_QUARTER", INT64_C(2)) \
+    X(quilt_depth_max, "QUILT_DEPTH_MAX", INT64_C(4096)) \
+    X(quilt_point_depth_max, "QUILT_POINT_DEPTH_MAX", INT64_C(4)) \
+    X(quilt_corners_max, "QUILT_CORNERS_MAX", INT64_C(32)) \
+    X(quilt_join_keeps_order, "QUILT_JOIN_KEEPS_ORDER", INT64_C(1)) \
+    X(edge_prints_turns_half, "EDGE_PRINTS_TURNS_HALF", INT64_C(1)) \
+    X(edge_prints_turns_quarter, "EDGE_PRINTS_TURNS_QUARTER", INT64_C(2)) \
     X(cutplan_rows_max, "CUTPLAN_ROWS_MAX", INT64_C(4096)) \
     X(cutplan_count_max, "CUTPLAN_COUNT_MAX", INT64_C(1000000)) \
     X(blank_may_turn, "BLANK_MAY_TURN", INT64_C(1)) \

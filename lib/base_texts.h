@@ -29,7 +29,7 @@
     X(err_not_enough, "ERR_NOT_ENOUGH") \
     X(err_no_fit, "ERR_NO_FIT") \
     X(err_no_memory, "ERR_NO_MEMORY") \
-    X(err_constant, "ERR_CONSTANT") \
+    X(err_customary, "ERR_CUSTOMARY") \
     X(err_method, "ERR_METHOD") \
     X(err_shape, "ERR_SHAPE") \
     X(err_not_tiled, "ERR_NOT_TILED") \
@@ -61,7 +61,7 @@
     X(err_not_enough, "The stock in hand does not suffice; add stock or wish for less.") \
     X(err_no_fit, "No listed size or layout covers what is asked; use wider goods or another layout.") \
     X(err_no_memory, "The allocator returned no memory.") \
-    X(err_constant, "The customary addition is smaller than the geometry needs, so the unit would come out too small; use a larger one or the exact policy.") \
+    X(err_customary, "The customary addition is smaller than the geometry needs, so the unit would come out too small; use a larger one or the exact policy.") \
     X(err_method, "This kind of unit is not made by that method; ask for the methods of the kind.") \
     X(err_shape, "There is no such shape: it needs three corners or more, edges that do not cross, and arcs that reach their corners.") \
     X(err_not_tiled, "The pieces do not fill the outline exactly: they leave a gap, overlap or stick out.") \

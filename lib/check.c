@@ -337,7 +337,7 @@ static void put_reason(struct msl_text *text, const struct muslin_problem *p)
     case MUSLIN_ERR_NOT_SQUARE:
         put_limit(text, p, "to be square it must be");
         return;
-    case MUSLIN_ERR_CONSTANT:
+    case MUSLIN_ERR_CUSTOMARY:
         put_limit(text, p, "the geometry needs at least");
         return;
     case MUSLIN_ERR_NOT_ENOUGH:
@@ -416,7 +416,7 @@ static void put_subject(struct msl_text *text, const struct muslin_problem *p)
         msl_put(text, "size of the ");
     if (p->status == MUSLIN_ERR_FLAGS)
         msl_put(text, "flags of the ");
-    msl_put(text, muslin_argument_name(p->argument));
+    msl_put(text, muslin_argument_words(p->argument));
     const int is_size = p->status == MUSLIN_ERR_STRUCT_SIZE;
     msl_put(text, p->status == MUSLIN_ERR_FLAGS || (is_plural(p->argument) && !is_size) ? " are " : " is ");
 }
@@ -437,7 +437,7 @@ static void put_work(struct msl_text *text, const struct muslin_problem *p)
     msl_put(text, parts ? "The quilt would hold " : steps ? "The search needs " : "The search finds at least ");
     msl_put_signed(text, p->value);
     msl_put(text, parts ? " parts, but the " : steps ? " steps, but the " : " results, but the ");
-    msl_put(text, muslin_argument_name(p->argument));
+    msl_put(text, muslin_argument_words(p->argument));
     msl_put(text, " is ");
     msl_put_signed(text, p->limit);
     msl_put(text, ".");
@@ -456,7 +456,7 @@ static void put_sentence(struct muslin_problem *p, const char *words)
     if (p->argument == MUSLIN_ARG_TEXT && p->status != MUSLIN_ERR_NULL) {
         put_text_sentence(&text, p, words);
     } else if (p->status == MUSLIN_ERR_NULL) {
-        msl_put(&text, muslin_argument_name(p->argument));
+        msl_put(&text, muslin_argument_words(p->argument));
         msl_put(&text, ": ");
         msl_put(&text, muslin_status_sentence(p->status));
     } else if (p->status == MUSLIN_ERR_WORK_LIMIT) {

@@ -5,9 +5,9 @@
  * After the checks a size is at most 2^30 and a count below 2^31, so a product of two of them fits 64 bits. */
 #include "cutlist_inside.h"
 
-muslin_status muslin_cut_spec_init(struct muslin_cut_spec *spec, uint32_t size)
+muslin_status muslin_cutlist_piece_spec_init(struct muslin_cutlist_piece_spec *spec, uint32_t size)
 {
-    const struct muslin_cut_spec initial = MUSLIN_CUT_SPEC_INIT;
+    const struct muslin_cutlist_piece_spec initial = MUSLIN_CUTLIST_PIECE_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
@@ -19,11 +19,12 @@ muslin_status muslin_cutlist_spec_init(struct muslin_cutlist_spec *spec, uint32_
 
 /* ---- the list ---------------------------------------------------------------------------------------------------- */
 
-static void read_cut(struct msl_check *check, struct muslin_cut_spec *cut, const struct msl_cuts *cuts, size_t index)
+static void read_cut(struct msl_check *check, struct muslin_cutlist_piece_spec *cut, const struct msl_cuts *cuts,
+                     size_t index)
 {
     const void *row = msl_row_to_read(check, cuts->rows, cuts->row_size, index);
-    msl_read_struct(check, MUSLIN_ARG_ROWS, cut, (uint32_t)sizeof *cut, (uint32_t)sizeof *cut, MUSLIN_CUT_MAY_TURN,
-                    row);
+    msl_read_struct(check, MUSLIN_ARG_ROWS, cut, (uint32_t)sizeof *cut, (uint32_t)sizeof *cut,
+                    MUSLIN_CUTLIST_PIECE_MAY_TURN, row);
     msl_want_some_size(check, MUSLIN_ARG_CUT, cut->cut_width);
     msl_want_some_size(check, MUSLIN_ARG_CUT, cut->cut_length);
     msl_want_count(check, MUSLIN_ARG_PIECES, cut->count);
@@ -31,7 +32,7 @@ static void read_cut(struct msl_check *check, struct muslin_cut_spec *cut, const
 
 void msl_want_cuts(struct msl_check *check, const struct msl_cuts *cuts)
 {
-    struct muslin_cut_spec cut = { 0 };
+    struct muslin_cutlist_piece_spec cut = { 0 };
     if (cuts->n > MUSLIN_CUTLIST_ROWS_MAX) {
         msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROWS, MUSLIN_CUTLIST_ROWS_MAX + 1, MUSLIN_CUTLIST_ROWS_MAX);
         return;
@@ -45,20 +46,20 @@ void msl_want_cuts(struct msl_check *check, const struct msl_cuts *cuts)
     check->at = 0;
 }
 
-struct muslin_cut_spec msl_cut_at(const struct msl_cuts *cuts, size_t index)
+struct muslin_cutlist_piece_spec msl_cut_at(const struct msl_cuts *cuts, size_t index)
 {
     struct msl_check none = msl_check_start(NULL);
-    struct muslin_cut_spec cut = { 0 };
+    struct muslin_cutlist_piece_spec cut = { 0 };
     read_cut(&none, &cut, cuts, index);
     return cut;
 }
 
-int msl_may_turn(const struct muslin_cut_spec *cut, int32_t print)
+int msl_may_turn(const struct muslin_cutlist_piece_spec *cut, int32_t print)
 {
-    return (cut->flags & MUSLIN_CUT_MAY_TURN) != 0 && print == MUSLIN_PRINT_NONE;
+    return (cut->flags & MUSLIN_CUTLIST_PIECE_MAY_TURN) != 0 && print == MUSLIN_PRINT_NONE;
 }
 
-struct msl_cut_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_across, int32_t turned)
+struct msl_cut_way msl_way_of(const struct muslin_cutlist_piece_spec *cut, muslin_len room_across, int32_t turned)
 {
     struct msl_cut_way way = { cut->cut_width, cut->cut_length, 0, 0, turned };
     if (turned) {
@@ -82,7 +83,7 @@ int64_t msl_cuts_area_over(const struct msl_cuts *cuts, muslin_len side, muslin_
     int64_t whole = 0;
     int64_t rest = 0;
     for (size_t i = 0; i < cuts->n; i++) {
-        struct muslin_cut_spec cut = msl_cut_at(cuts, i);
+        struct muslin_cutlist_piece_spec cut = msl_cut_at(cuts, i);
         area = msl_wide_add(area, msl_wide_multiply(cut.cut_width * cut.cut_length, cut.count));
     }
     msl_wide_floor(area, side * other_side, &whole, &rest);
@@ -103,7 +104,7 @@ static muslin_len length_of(const struct msl_cut_way *way)
 }
 
 /* The way that takes less length; per_strip is 0 where no way fits. */
-static struct msl_cut_way best_way(const struct muslin_cut_spec *cut, const struct muslin_cutlist_spec *spec)
+static struct msl_cut_way best_way(const struct muslin_cutlist_piece_spec *cut, const struct muslin_cutlist_spec *spec)
 {
     struct msl_cut_way best = msl_way_of(cut, room_of(spec), 0);
     struct msl_cut_way turned = msl_way_of(cut, room_of(spec), 1);
@@ -113,7 +114,7 @@ static struct msl_cut_way best_way(const struct muslin_cut_spec *cut, const stru
 }
 
 /* Nothing of a row of count 0 need fit. */
-static void want_yield(struct msl_check *check, const struct muslin_cut_spec *cut,
+static void want_yield(struct msl_check *check, const struct muslin_cutlist_piece_spec *cut,
                        const struct muslin_cutlist_spec *spec, const struct msl_cut_way *way)
 {
     int turned = msl_may_turn(cut, spec->print) && cut->cut_length < cut->cut_width;
@@ -125,14 +126,14 @@ static void want_yield(struct msl_check *check, const struct muslin_cut_spec *cu
 #define NO_ROOM INT64_MAX
 
 /* The least length of a strip with which this way takes no more than `most` of cloth. */
-static muslin_len room_for(const struct muslin_cut_spec *cut, const struct msl_cut_way *way, muslin_len most)
+static muslin_len room_for(const struct muslin_cutlist_piece_spec *cut, const struct msl_cut_way *way, muslin_len most)
 {
     int64_t strips = most / way->along;
     return strips == 0 ? NO_ROOM : msl_divided_up(cut->count, strips) * way->across;
 }
 
 /* The least of all ways; a row of count 0 takes no room. */
-static muslin_len least_room(const struct muslin_cut_spec *cut, const struct muslin_cutlist_spec *spec,
+static muslin_len least_room(const struct muslin_cutlist_piece_spec *cut, const struct muslin_cutlist_spec *spec,
                              muslin_len most)
 {
     struct msl_cut_way listed = msl_way_of(cut, 0, 0);
@@ -156,7 +157,7 @@ static muslin_len larger(muslin_len a, muslin_len b)
 }
 
 static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all, struct widths *widths,
-                    const struct muslin_cut_spec *cut, const struct muslin_cutlist_spec *spec)
+                    const struct muslin_cutlist_piece_spec *cut, const struct muslin_cutlist_spec *spec)
 {
     struct msl_cut_way way = best_way(cut, spec);
     muslin_len length = length_of(&way);
@@ -182,7 +183,7 @@ static muslin_len length_at(const struct msl_cuts *cuts, const struct muslin_cut
 {
     muslin_len length = spec->straightening;
     for (size_t i = 0; i < cuts->n; i++) {
-        struct muslin_cut_spec cut = msl_cut_at(cuts, i);
+        struct muslin_cutlist_piece_spec cut = msl_cut_at(cuts, i);
         struct msl_cut_way way = best_way(&cut, spec);
         length += length_of(&way);
     }
@@ -209,7 +210,7 @@ struct muslin_cutlist_yardage msl_yardage_of(struct msl_check *check, const stru
     struct widths widths = { 0, 0, NO_ROOM };
     all.cloth_length = spec->straightening;
     for (size_t i = 0; i < cuts->n && check->status == MUSLIN_OK; i++) {
-        struct muslin_cut_spec cut = msl_cut_at(cuts, i);
+        struct muslin_cutlist_piece_spec cut = msl_cut_at(cuts, i);
         check->at = (int64_t)i;
         add_row(check, &all, &widths, &cut, spec);
     }
@@ -237,7 +238,7 @@ static void read_cutlist(struct msl_check *check, struct muslin_cutlist_spec *sp
     msl_want_pad(check, spec->pad);
 }
 
-muslin_status muslin_cutlist_from_yardage(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_from_yardage(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                           const struct muslin_cutlist_spec *spec, struct muslin_cutlist_yardage *out,
                                           struct muslin_problem *problem)
 {
@@ -259,7 +260,7 @@ static void write_rows(const struct msl_cuts *cuts, const struct muslin_cutlist_
                        size_t found_size)
 {
     for (size_t i = 0; i < cuts->n; i++) {
-        struct muslin_cut_spec cut = msl_cut_at(cuts, i);
+        struct muslin_cutlist_piece_spec cut = msl_cut_at(cuts, i);
         struct msl_cut_way way = best_way(&cut, spec);
         struct muslin_cutlist_row row = { 0 };
         row.pieces = cut.count;
@@ -274,7 +275,7 @@ static void write_rows(const struct msl_cuts *cuts, const struct muslin_cutlist_
     }
 }
 
-muslin_status muslin_cutlist_yardage_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_yardage_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                           const struct muslin_cutlist_spec *spec, struct muslin_cutlist_row *found,
                                           size_t found_size, size_t capacity, size_t *count,
                                           struct muslin_problem *problem)

@@ -19,10 +19,10 @@ struct msl_cuts {
 /* Checks the list row by row; check->at is 0 again behind it. */
 void msl_want_cuts(struct msl_check *check, const struct msl_cuts *cuts);
 /* Row `index` of a list that has been checked. */
-struct muslin_cut_spec msl_cut_at(const struct msl_cuts *cuts, size_t index);
+struct muslin_cutlist_piece_spec msl_cut_at(const struct msl_cuts *cuts, size_t index);
 
 /* Whether the pieces of a row may lie turned a quarter on this print. */
-int msl_may_turn(const struct muslin_cut_spec *cut, int32_t print);
+int msl_may_turn(const struct muslin_cutlist_piece_spec *cut, int32_t print);
 
 /* One way of laying the pieces of a row: so far across and along each, so many from a strip, so many strips. Where not
  * one piece fits, per_strip and strips are 0. */
@@ -33,7 +33,7 @@ struct msl_cut_way {
     int64_t strips;
     int32_t turned;
 };
-struct msl_cut_way msl_way_of(const struct muslin_cut_spec *cut, muslin_len room_across, int32_t turned);
+struct msl_cut_way msl_way_of(const struct muslin_cutlist_piece_spec *cut, muslin_len room_across, int32_t turned);
 /* The least length of a strip with which the same strips, one or more, still give so many pieces. */
 muslin_len msl_room_as_cut(const struct msl_cut_way *way, int64_t pieces);
 

@@ -53,8 +53,8 @@ static struct place behind(struct place from, int64_t strips, muslin_len along, 
     return from;
 }
 
-static struct laid lay_way(const struct msl_job *job, const struct muslin_cut_spec *cut, struct place from,
-                          int32_t turned)
+static struct laid lay_way(const struct msl_job *job, const struct muslin_cutlist_piece_spec *cut, struct place from,
+                           int32_t turned)
 {
     struct laid laid = { msl_way_of(cut, job->stock.width, turned), from, from, 1 };
     if (cut->count == 0)
@@ -68,7 +68,7 @@ static struct laid lay_way(const struct msl_job *job, const struct muslin_cut_sp
     return laid;
 }
 
-static struct laid lay_row(const struct msl_job *job, struct muslin_cut_spec cut, struct place from)
+static struct laid lay_row(const struct msl_job *job, struct muslin_cutlist_piece_spec cut, struct place from)
 {
     cut.count *= job->times;
     struct laid listed = lay_way(job, &cut, from, 0);
@@ -167,7 +167,7 @@ static struct slack slack_as_cut(const struct msl_job *job)
     muslin_len widest = 0;
     muslin_len fullest = 0;
     for (size_t i = 0; i < job->cuts.n; i++) {
-        struct muslin_cut_spec cut = msl_cut_at(&job->cuts, i);
+        struct muslin_cutlist_piece_spec cut = msl_cut_at(&job->cuts, i);
         struct laid laid = lay_row(job, cut, place);
         if (laid.way.strips != 0) {
             widest = larger(widest, msl_room_as_cut(&laid.way, cut.count * job->times));
@@ -195,7 +195,7 @@ static void add_rows(const struct msl_job *job, struct muslin_cutlist_stock *all
     struct place place = start_of(job);
     struct msl_cut_way last = { 0 };
     for (size_t i = 0; i < job->cuts.n; i++) {
-        struct muslin_cut_spec cut = msl_cut_at(&job->cuts, i);
+        struct muslin_cutlist_piece_spec cut = msl_cut_at(&job->cuts, i);
         struct laid laid = lay_row(job, cut, place);
         all->pieces += cut.count;
         all->strips += laid.way.strips;
@@ -249,7 +249,7 @@ static void want_fit(struct msl_check *check, const struct msl_job *job)
     size_t unfit = check->status == MUSLIN_OK ? msl_first_unfit(job) : job->cuts.n;
     if (unfit == job->cuts.n)
         return;
-    struct muslin_cut_spec cut = msl_cut_at(&job->cuts, unfit);
+    struct muslin_cutlist_piece_spec cut = msl_cut_at(&job->cuts, unfit);
     check->at = (int64_t)unfit;
     if (cut.cut_width > job->stock.width)
         msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_USABLE_WIDTH, job->stock.width, cut.cut_width);
@@ -257,7 +257,7 @@ static void want_fit(struct msl_check *check, const struct msl_job *job)
         msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CLOTH_LENGTH, job->stock.length, cut.cut_length);
 }
 
-muslin_status muslin_cutlist_from_stock(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                         const struct muslin_stock_spec *stock, struct muslin_cutlist_stock *out,
                                         struct muslin_problem *problem)
 {
@@ -276,7 +276,7 @@ static void write_rows(const struct msl_job *job, void *found, size_t found_size
 {
     struct place place = start_of(job);
     for (size_t i = 0; i < job->cuts.n; i++) {
-        struct muslin_cut_spec cut = msl_cut_at(&job->cuts, i);
+        struct muslin_cutlist_piece_spec cut = msl_cut_at(&job->cuts, i);
         struct laid laid = lay_row(job, cut, place);
         struct muslin_cutlist_row row = { 0 };
         row.pieces = cut.count * job->times;
@@ -295,7 +295,7 @@ static void write_rows(const struct msl_job *job, void *found, size_t found_size
     }
 }
 
-muslin_status muslin_cutlist_stock_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_stock_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                         const struct muslin_stock_spec *stock, struct muslin_cutlist_row *found,
                                         size_t found_size, size_t capacity, size_t *count,
                                         struct muslin_problem *problem)
@@ -354,7 +354,7 @@ static void take_parts(struct parts *parts, const struct msl_job *job)
     }
 }
 
-muslin_status muslin_cutlist_stock_parts(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_stock_parts(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                          const struct muslin_stock_spec *stock, struct muslin_cutlist_part *found,
                                          size_t found_size, size_t capacity, size_t *count,
                                          struct muslin_problem *problem)
@@ -435,7 +435,7 @@ static int64_t want_times(struct msl_check *check, struct msl_job *job)
     return times;
 }
 
-muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                              const struct muslin_stock_spec *stock, struct muslin_cutlist_sets *out,
                                              struct muslin_problem *problem)
 {
@@ -450,7 +450,7 @@ muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cut_spec *rows,
     return MUSLIN_OK;
 }
 
-muslin_status muslin_cutlist_sets_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_sets_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                        const struct muslin_stock_spec *stock, struct muslin_cutlist_row *found,
                                        size_t found_size, size_t capacity, size_t *count,
                                        struct muslin_problem *problem)

@@ -56,7 +56,7 @@ static size_t unfit_row_of(const struct msl_job *job)
     return msl_first_unfit(&endless);
 }
 
-muslin_status muslin_cutlist_substitute(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_substitute(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                         const struct muslin_stock_spec *stock, int64_t prints,
                                         struct muslin_substitution *out, struct muslin_problem *problem)
 {

@@ -11,7 +11,7 @@ enum { LOOKS = 32, MOST_LOOKS = 3 * LOOKS };
 
 /* What the search tells, put into lengths; there is nothing to tell before the first plan. */
 struct telling {
-    muslin_cutplan_progress progress;
+    muslin_progress progress;
     void *context;
     int64_t work_limit;
     int64_t work_before;   /* of searches before this one, */
@@ -324,8 +324,8 @@ void muslin_cutplan_free(struct muslin_cutplan *plan)
     const struct muslin_allocator a = plan->allocator;
     msl_free_found(plan);
     msl_free_cutting(plan);
-    msl_free_rows(&a, &plan->strips, sizeof(struct muslin_plan_strip));
-    msl_free_rows(&a, &plan->places, sizeof(struct muslin_plan_place));
+    msl_free_rows(&a, &plan->strips, sizeof(struct muslin_cutplan_strip));
+    msl_free_rows(&a, &plan->places, sizeof(struct muslin_cutplan_place));
     msl_scratch_free(&a, plan->pieces, plan->piece_count, sizeof plan->pieces[0]);
     msl_scratch_free(&a, plan->made, plan->piece_count, sizeof plan->made[0]);
     msl_scratch_free(&a, plan->stock, plan->stock_count, sizeof plan->stock[0]);
@@ -334,9 +334,9 @@ void muslin_cutplan_free(struct muslin_cutplan *plan)
 }
 
 muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec, const struct muslin_blank_spec *pieces,
-                                    size_t row_size, size_t n, const struct muslin_plan_stock_spec *stock,
+                                    size_t row_size, size_t n, const struct muslin_cutplan_stock_spec *stock,
                                     size_t stock_size, size_t stock_n, const struct muslin_allocator *allocator,
-                                    muslin_cutplan_progress progress, void *context, struct muslin_cutplan **out,
+                                    muslin_progress progress, void *context, struct muslin_cutplan **out,
                                     struct muslin_problem *problem)
 {
     static const struct muslin_cutplan none;
@@ -377,7 +377,7 @@ void msl_want_plan(struct msl_check *check, const struct muslin_cutplan *plan)
     msl_want_pointer(check, MUSLIN_ARG_CUTPLAN, plan);
 }
 
-muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_plan_totals *out,
+muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_cutplan_total *out,
                                     struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);

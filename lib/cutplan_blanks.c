@@ -5,13 +5,13 @@
 
 /* A row of strips that lies in no other, and the strips in which its pieces are: those that it holds, or itself. */
 struct thing {
-    const struct muslin_plan_strip *strip;
+    const struct muslin_cutplan_strip *strip;
     uint64_t first;
     uint64_t behind;
     int64_t pieces; /* in each */
 };
 
-static int64_t places_in(const struct muslin_cutplan *plan, const struct muslin_plan_strip *strip)
+static int64_t places_in(const struct muslin_cutplan *plan, const struct muslin_cutplan_strip *strip)
 {
     int64_t pieces = 0;
     for (int64_t i = 0; i < strip->places; i++)
@@ -20,7 +20,7 @@ static int64_t places_in(const struct muslin_cutplan *plan, const struct muslin_
 }
 
 /* A strip counts `times` in its holder; one that has none is there once. */
-static int64_t times_in_thing(const struct muslin_plan_strip *strip)
+static int64_t times_in_thing(const struct muslin_cutplan_strip *strip)
 {
     return strip->holder < 0 ? 1 : strip->times;
 }
@@ -28,7 +28,7 @@ static int64_t times_in_thing(const struct muslin_plan_strip *strip)
 static struct thing thing_at(const struct muslin_cutplan *plan, uint64_t row)
 {
     struct thing thing = { msl_strip_of(plan, row), row, row + 1, 0 };
-    if (thing.strip->kind != MUSLIN_PLAN_STRIP)
+    if (thing.strip->kind != MUSLIN_CUTPLAN_STRIP_STRIP)
         thing.first++;
     while (thing.behind < plan->strips.used && msl_strip_of(plan, thing.behind)->holder == (int64_t)row)
         thing.behind++;
@@ -38,16 +38,16 @@ static struct thing thing_at(const struct muslin_cutplan *plan, uint64_t row)
 }
 
 /* The lower left corner of a piece of a strip, from that of what holds the strip. */
-static struct muslin_plan_blank blank_in_strip(const struct muslin_cutplan *plan, uint64_t row, int64_t number)
+static struct muslin_cutplan_blank blank_in_strip(const struct muslin_cutplan *plan, uint64_t row, int64_t number)
 {
-    const struct muslin_plan_strip *strip = msl_strip_of(plan, row);
+    const struct muslin_cutplan_strip *strip = msl_strip_of(plan, row);
     const int64_t in_each = places_in(plan, strip);
     int64_t at = strip->first_place;
     int64_t left = number % in_each;
     for (; left >= msl_place_of(plan, (uint64_t)at)->count; at++)
         left -= msl_place_of(plan, (uint64_t)at)->count;
-    const struct muslin_plan_place *place = msl_place_of(plan, (uint64_t)at);
-    const struct muslin_plan_blank blank = {
+    const struct muslin_cutplan_place *place = msl_place_of(plan, (uint64_t)at);
+    const struct muslin_cutplan_blank blank = {
         .size = (uint32_t)sizeof blank, .piece = place->piece, .place = at, .strip = (int64_t)row, .stock = -1,
         .x = strip->x + place->x + left * place->pitch, .y = strip->y + number / in_each * strip->height + place->y,
         .width = place->width, .height = place->height, .turned = place->turned, .trimmed = place->trimmed,
@@ -57,9 +57,9 @@ static struct muslin_plan_blank blank_in_strip(const struct muslin_cutplan *plan
 }
 
 /* The piece of stock lies as its row says: where first cuts run along it, its strips stand upright in it. */
-static void turn(struct muslin_plan_blank *blank, const struct muslin_plan_strip *stock)
+static void turn(struct muslin_cutplan_blank *blank, const struct muslin_cutplan_strip *stock)
 {
-    const struct muslin_plan_blank lying = *blank;
+    const struct muslin_cutplan_blank lying = *blank;
     blank->x = stock->height - lying.y - lying.height;
     blank->y = lying.x;
     blank->width = lying.height;
@@ -68,24 +68,24 @@ static void turn(struct muslin_plan_blank *blank, const struct muslin_plan_strip
 }
 
 /* A piece of a thing, which is the one of that number of its row. */
-static struct muslin_plan_blank blank_in_thing(const struct muslin_cutplan *plan, const struct thing *thing,
-                                               int64_t number)
+static struct muslin_cutplan_blank blank_in_thing(const struct muslin_cutplan *plan, const struct thing *thing,
+                                                  int64_t number)
 {
     const int64_t which = number / thing->pieces;
     int64_t left = number % thing->pieces;
     uint64_t row = thing->first;
     for (;; row++) {
-        const struct muslin_plan_strip *strip = msl_strip_of(plan, row);
+        const struct muslin_cutplan_strip *strip = msl_strip_of(plan, row);
         const int64_t pieces = places_in(plan, strip) * times_in_thing(strip);
         if (left < pieces)
             break;
         left -= pieces;
     }
-    struct muslin_plan_blank blank = blank_in_strip(plan, row, left);
+    struct muslin_cutplan_blank blank = blank_in_strip(plan, row, left);
     blank.stock = thing->strip->stock;
-    if (thing->strip->kind == MUSLIN_PLAN_PANEL)
+    if (thing->strip->kind == MUSLIN_CUTPLAN_STRIP_PANEL)
         blank.y += thing->strip->y;
-    if (thing->strip->kind != MUSLIN_PLAN_STOCK)
+    if (thing->strip->kind != MUSLIN_CUTPLAN_STRIP_STOCK)
         blank.y += which * thing->strip->height;
     else
         blank.sheet = which;
@@ -95,7 +95,7 @@ static struct muslin_plan_blank blank_in_thing(const struct muslin_cutplan *plan
 }
 
 /* Writes from piece `first` on what there is room for. Returns how many pieces there are in all. */
-static int64_t write_blanks(const struct muslin_cutplan *plan, int64_t first, struct muslin_plan_blank *rows,
+static int64_t write_blanks(const struct muslin_cutplan *plan, int64_t first, struct muslin_cutplan_blank *rows,
                             size_t row_size, size_t capacity)
 {
     int64_t before = 0;
@@ -105,18 +105,18 @@ static int64_t write_blanks(const struct muslin_cutplan *plan, int64_t first, st
         const struct thing thing = thing_at(plan, row);
         const int64_t all = thing.pieces * thing.strip->times;
         for (int64_t i = first > before ? first - before : 0; i < all && given < capacity; i++) {
-            struct muslin_plan_blank blank = blank_in_thing(plan, &thing, i);
+            struct muslin_cutplan_blank blank = blank_in_thing(plan, &thing, i);
             blank.sheet += sheets;
             msl_write_row(rows, row_size, given++, &blank, (uint32_t)sizeof blank);
         }
         before += all;
-        sheets += thing.strip->kind == MUSLIN_PLAN_STOCK ? thing.strip->times : 0;
+        sheets += thing.strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK ? thing.strip->times : 0;
         row = thing.behind;
     }
     return before;
 }
 
-muslin_status muslin_cutplan_blanks(const struct muslin_cutplan *plan, int64_t first, struct muslin_plan_blank *rows,
+muslin_status muslin_cutplan_blanks(const struct muslin_cutplan *plan, int64_t first, struct muslin_cutplan_blank *rows,
                                     size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);

@@ -338,13 +338,13 @@ static int solve(struct msl_search *search, struct msl_case *solved)
     master->price_against = search->first_price;
     while (solved->least < search->making.best.cost) {
         if (msl_work(search) >= search->watch->work_limit) {
-            search->stopped = MUSLIN_PLAN_STOPPED_WORK;
+            search->stopped = MUSLIN_CUTPLAN_STOPPED_WORK;
             return 0;
         }
         const int precise = msl_master_improve(master);
         const int32_t found = price_all(search);
         if (found < 0) {
-            search->stopped = MUSLIN_PLAN_STOPPED_MEMORY;
+            search->stopped = MUSLIN_CUTPLAN_STOPPED_MEMORY;
             return 0;
         }
         prove(search, solved);

@@ -29,7 +29,7 @@ struct known {
 struct proof {
     const struct msl_cutting *cutting;
     const struct msl_found *found;
-    struct muslin_plan_checked *out;
+    struct muslin_cutplan_checked *out;
     int64_t *cut;        /* of each size, by the plan */
     int64_t *used;       /* of each stock, by the plan */
     int64_t *worth;      /* of a piece of each size in one way */
@@ -74,9 +74,9 @@ static int lay_above(struct proof *proof, struct filled *strip, int32_t number)
     const struct msl_lying lying = msl_lying_in(size, strip->height, laid->other_way);
     if (proof->cutting->stacked == 0 || strip->slit != 0 || lying.height > strip->height - strip->high ||
         lying.taken == 0)
-        return is_fault(proof, MUSLIN_FAULT_TOO_HIGH, number);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, number);
     if (lying.taken != strip->taken || size->run_in != 0 || laid->count > strip->count)
-        return is_fault(proof, MUSLIN_FAULT_OVERFULL, strip->number);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, strip->number);
     strip->high += lying.height;
     strip->count = laid->count;
     return 1;
@@ -88,7 +88,7 @@ static int lay_beside(struct proof *proof, struct filled *strip, int32_t number)
     const struct msl_piece_size *size = &proof->cutting->sizes[laid->size];
     const struct msl_lying lying = msl_lying_in(size, strip->height, laid->other_way);
     if (lying.taken == 0)
-        return is_fault(proof, MUSLIN_FAULT_TOO_HIGH, number);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, number);
     strip->used = msl_most_added(strip->used, size->run_in + laid->count * lying.taken);
     strip->taken = lying.taken;
     strip->high = size->run_in == 0 ? lying.height : strip->height;
@@ -100,7 +100,7 @@ static int lay(struct proof *proof, struct filled *strip, int32_t number, int64_
 {
     const struct msl_laid *laid = &proof->found->plan.laid[number];
     if (laid->size < 0 || laid->size >= proof->cutting->size_count || laid->count < 1)
-        return is_fault(proof, MUSLIN_FAULT_MISSING, laid->size);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_MISSING, laid->size);
     if ((laid->above != 0 ? lay_above(proof, strip, number) : lay_beside(proof, strip, number)) == 0)
         return 0;
     proof->cut[laid->size] = msl_most_added(proof->cut[laid->size], laid->count * times);
@@ -123,17 +123,17 @@ static int fill_strip(struct proof *proof, int32_t number, int64_t height, int32
     const struct msl_strip *strip = &plan->strips[number];
     struct filled filled = { height, 0, 0, height, 0, strip->height == 0, number };
     if (!is_within(strip->first, strip->count, plan->laid_count))
-        return is_fault(proof, MUSLIN_FAULT_OVERFULL, number);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, number);
     if (proof->cutting->one_size != 0 && filled.slit == 0 && !has_one_size(plan, strip))
-        return is_fault(proof, MUSLIN_FAULT_TOO_HIGH, strip->first);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, strip->first);
     for (int32_t i = strip->first; i < strip->first + strip->count; i++) {
         if (lay(proof, &filled, i, times) == 0)
             return 0;
         if (within != 0 && proof->cutting->sizes[plan->laid[i].size].slit != filled.slit)
-            return is_fault(proof, MUSLIN_FAULT_TOO_HIGH, i);
+            return is_fault(proof, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, i);
     }
     *room -= filled.used;
-    return *room < 0 ? is_fault(proof, MUSLIN_FAULT_OVERFULL, number) : 1;
+    return *room < 0 ? is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, number) : 1;
 }
 
 /* A way that is one strip: the pattern has that one, as high. */
@@ -144,9 +144,9 @@ static int fill_one(struct proof *proof, int32_t number)
     const struct msl_way *way = &proof->cutting->ways[pattern->way];
     int64_t room = way->across;
     if (pattern->count != 1)
-        return is_fault(proof, MUSLIN_FAULT_OVERFULL, pattern->first);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, pattern->first);
     if (plan->strips[pattern->first].height != way->along)
-        return is_fault(proof, MUSLIN_FAULT_TOO_HIGH, plan->strips[pattern->first].first);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, plan->strips[pattern->first].first);
     return fill_strip(proof, pattern->first, way->along, 0, pattern->times, &room);
 }
 
@@ -162,7 +162,7 @@ static int fill_sheet(struct proof *proof, int32_t number)
     for (int32_t i = pattern->first; i < end; i++) {
         const int64_t height = plan->strips[i].height;
         if (height < 0 || height > along || (height == 0 && way->panel == 0))
-            return is_fault(proof, MUSLIN_FAULT_OVERFULL, i);
+            return is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, i);
         along -= height;
         if (height == 0 && fill_strip(proof, i, way->along, 1, pattern->times, &across) == 0)
             return 0;
@@ -183,9 +183,9 @@ static int follow_pattern(struct proof *proof, int32_t number)
     const struct msl_pattern *pattern = &plan->patterns[number];
     if (pattern->way < 0 || pattern->way >= cutting->way_count || pattern->times < 1 ||
         pattern->times > MUSLIN_COUNT_MAX)
-        return is_fault(proof, MUSLIN_FAULT_COST, number);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_COST, number);
     if (!is_within(pattern->first, pattern->count, plan->strip_count))
-        return is_fault(proof, MUSLIN_FAULT_OVERFULL, pattern->first);
+        return is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, pattern->first);
     const struct msl_way *way = &cutting->ways[pattern->way];
     proof->out->cost = msl_most_added(proof->out->cost, way->cost * pattern->times);
     if (way->stock >= 0)
@@ -202,11 +202,11 @@ static int holds(struct proof *proof)
             return 0;
     for (int32_t i = 0; i < cutting->size_count; i++)
         if (proof->cut[i] < cutting->sizes[i].count)
-            return is_fault(proof, MUSLIN_FAULT_MISSING, i);
+            return is_fault(proof, MUSLIN_CUTPLAN_FAULT_MISSING, i);
     for (int32_t i = 0; i < cutting->stock_count; i++)
         if (proof->used[i] > cutting->available[i])
-            return is_fault(proof, MUSLIN_FAULT_STOCK, i);
-    return proof->out->cost == proof->found->cost ? 1 : is_fault(proof, MUSLIN_FAULT_COST, 0);
+            return is_fault(proof, MUSLIN_CUTPLAN_FAULT_STOCK, i);
+    return proof->out->cost == proof->found->cost ? 1 : is_fault(proof, MUSLIN_CUTPLAN_FAULT_COST, 0);
 }
 
 /* ---- splits ----------------------------------------------------------------------------------------------------- */
@@ -260,9 +260,9 @@ static int covers_all(struct proof *proof)
         const int32_t parent = cases[i].parent;
         const int is_root = i == 0 && parent == -1;
         if (!is_root && !is_part(cases, i))
-            return is_fault(proof, MUSLIN_FAULT_GAP, i);
+            return is_fault(proof, MUSLIN_CUTPLAN_FAULT_GAP, i);
         if (cases[i].split != 0 && !is_whole_split(proof, i))
-            return is_fault(proof, MUSLIN_FAULT_GAP, i);
+            return is_fault(proof, MUSLIN_CUTPLAN_FAULT_GAP, i);
         proof->known[i].depth = is_root ? 0 : proof->known[parent].depth + 1;
     }
     return 1;
@@ -463,14 +463,14 @@ static int bounds_all(struct proof *proof)
         if (proof->most.status != MUSLIN_OK)
             return 0;
         if (!is_proved)
-            return is_fault(proof, MUSLIN_FAULT_BOUND, i);
+            return is_fault(proof, MUSLIN_CUTPLAN_FAULT_BOUND, i);
         proof->out->cases++;
         known->least = of->least > above ? of->least : above;
         if (of->split == 0 && of->packed == 0 && known->least < least)
             least = known->least;
     }
     proof->out->least = least;
-    return found->least <= least ? 1 : is_fault(proof, MUSLIN_FAULT_BOUND, 0);
+    return found->least <= least ? 1 : is_fault(proof, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
 }
 
 /* ---- all of it -------------------------------------------------------------------------------------------------- */
@@ -505,14 +505,14 @@ static int prove(struct proof *proof)
 }
 
 muslin_status msl_found_check(const struct msl_cutting *cutting, const struct msl_found *found, int64_t most_steps,
-                              const struct muslin_allocator *allocator, struct muslin_plan_checked *out)
+                              const struct muslin_allocator *allocator, struct muslin_cutplan_checked *out)
 {
     const int64_t words = found->cost >= 0 && found->cost < REACH_MAX ? found->cost / 64 + 1 : 0;
     const size_t numbers = (size_t)cutting->size_count * 2 + (size_t)cutting->stock_count;
     const size_t bytes = (numbers + (size_t)words) * sizeof(int64_t) +
                          (size_t)found->case_count * sizeof(struct known) +
                          (size_t)cutting->size_count * sizeof(struct msl_repacked);
-    struct muslin_plan_checked checked = { out->size, out->flags, 0, 0, 0, 0, 0 };
+    struct muslin_cutplan_checked checked = { out->size, out->flags, 0, 0, 0, 0, 0 };
     struct proof proof = { .cutting = cutting, .found = found, .out = &checked };
     muslin_status status = msl_most_start(&proof.most, cutting, most_steps, allocator);
     int64_t *room = status == MUSLIN_OK ? allocator->alloc(allocator->context, bytes) : NULL;
@@ -537,11 +537,11 @@ muslin_status msl_found_check(const struct msl_cutting *cutting, const struct ms
 
 /* ---- the public call -------------------------------------------------------------------------------------------- */
 
-muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_plan_checked *out,
+muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_cutplan_checked *out,
                                    struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
+    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
     msl_want_plan(&check, plan);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)

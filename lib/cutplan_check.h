@@ -15,6 +15,6 @@
  * within the plan's own arrays. MUSLIN_ERR_NO_MEMORY; MUSLIN_ERR_WORK_LIMIT: after most_steps, or where more than 2^20
  * sums would be kept at once. */
 muslin_status msl_found_check(const struct msl_cutting *cutting, const struct msl_found *found, int64_t most_steps,
-                              const struct muslin_allocator *allocator, struct muslin_plan_checked *out);
+                              const struct muslin_allocator *allocator, struct muslin_cutplan_checked *out);
 
 #endif

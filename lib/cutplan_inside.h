@@ -156,7 +156,7 @@ struct msl_found {
     int32_t case_count;
     int32_t worth_count;
     int32_t bits;
-    int32_t stopped;        /* enum muslin_plan_stopped */
+    int32_t stopped;        /* enum muslin_cutplan_stopped */
 };
 
 /* What a search is told. `step` returns other than 0 to end it; cost and bound are in units, best is INT64_MAX before

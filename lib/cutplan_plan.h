@@ -53,16 +53,16 @@ struct muslin_cutplan {
     struct muslin_allocator allocator;
     struct muslin_cutplan_spec spec;
     struct muslin_blank_spec *pieces;
-    struct muslin_plan_stock_spec *stock;
+    struct muslin_cutplan_stock_spec *stock;
     uint32_t *stock_rows;       /* rows of the request in the order of what they say */
     int64_t *made;              /* of each row of pieces; less than its count where the stock does not suffice */
     struct msl_blank *blanks;
     struct msl_cut_size *sizes;
     struct msl_cutting cutting;
     struct msl_found found;
-    struct msl_rows strips;     /* struct muslin_plan_strip */
-    struct msl_rows places;     /* struct muslin_plan_place */
-    struct muslin_plan_totals totals;
+    struct msl_rows strips;     /* struct muslin_cutplan_strip */
+    struct msl_rows places;     /* struct muslin_cutplan_place */
+    struct muslin_cutplan_total totals;
     int64_t share;              /* of the squaring loss, for each piece */
     int64_t unit;               /* ticks */
     int64_t cost_unit;          /* of the cost: the same from a bolt, 1 from stock */
@@ -84,7 +84,7 @@ struct muslin_cutplan {
 struct msl_plan_request {
     struct muslin_cutplan_spec spec;
     const struct muslin_blank_spec *pieces;
-    const struct muslin_plan_stock_spec *stock;
+    const struct muslin_cutplan_stock_spec *stock;
     size_t piece_size;
     size_t piece_count;
     size_t stock_size;
@@ -131,27 +131,27 @@ void msl_free_found(struct muslin_cutplan *plan);
 /* Strips and places of what was found. */
 void msl_lay_strips(struct msl_check *check, struct muslin_cutplan *plan);
 
-static inline const struct muslin_plan_strip *msl_strip_of(const struct muslin_cutplan *plan, uint64_t row)
+static inline const struct muslin_cutplan_strip *msl_strip_of(const struct muslin_cutplan *plan, uint64_t row)
 {
-    return (const struct muslin_plan_strip *)plan->strips.rows + row;
+    return (const struct muslin_cutplan_strip *)plan->strips.rows + row;
 }
 
-static inline const struct muslin_plan_place *msl_place_of(const struct muslin_cutplan *plan, uint64_t row)
+static inline const struct muslin_cutplan_place *msl_place_of(const struct muslin_cutplan *plan, uint64_t row)
 {
-    return (const struct muslin_plan_place *)plan->places.rows + row;
+    return (const struct muslin_cutplan_place *)plan->places.rows + row;
 }
 
 /* Times in all, those of what holds it counted. */
-int64_t msl_times_of(const struct muslin_cutplan *plan, const struct muslin_plan_strip *strip);
+int64_t msl_times_of(const struct muslin_cutplan *plan, const struct muslin_cutplan_strip *strip);
 /* Where pieces begin in a strip: half of the end loss from its left end, but where that is an edge that was slit. */
-int64_t msl_begin_of(const struct muslin_cutplan *plan, const struct muslin_plan_strip *strip);
+int64_t msl_begin_of(const struct muslin_cutplan *plan, const struct muslin_cutplan_strip *strip);
 
 /* ---- totals (cutplan_totals.c) ---------------------------------------------------------------------------------- */
 
 /* Whether it is a joined strip that is longer than one layer of folded cloth; never otherwise. */
-int msl_goes_round_fold(const struct muslin_cutplan *plan, const struct muslin_plan_place *place);
+int msl_goes_round_fold(const struct muslin_cutplan *plan, const struct muslin_cutplan_place *place);
 /* Pieces of a place: of folded cloth two, where it does not go round the fold. */
-int64_t msl_pieces_in(const struct muslin_cutplan *plan, const struct muslin_plan_place *place);
+int64_t msl_pieces_in(const struct muslin_cutplan *plan, const struct muslin_cutplan_place *place);
 /* What stands beside the plan, which does not hang on how it is cut: of a bolt, of what is wanted by now. */
 void msl_add_up_beside(struct muslin_cutplan *plan);
 /* What the strips add up to. */

@@ -17,7 +17,7 @@ static int64_t first_row_of(const struct muslin_cutplan *plan, const struct msl_
     return first;
 }
 
-muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct muslin_plan_size *rows, size_t row_size,
+muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct muslin_cutplan_size *rows, size_t row_size,
                                    size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -29,7 +29,7 @@ muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct mus
         return check.status;
     for (size_t i = 0; i < needed; i++) {
         const struct msl_piece_size *size = &plan->cutting.sizes[i];
-        const struct muslin_plan_size row = {
+        const struct muslin_cutplan_size row = {
             .size = (uint32_t)sizeof row, .piece = first_row_of(plan, &plan->sizes[i]), .count = size->count,
             .taken = size->across * plan->unit, .height = size->along * plan->unit,
             .turned_taken = size->turned_across * plan->unit, .turned_height = size->turned_along * plan->unit,
@@ -43,19 +43,21 @@ muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct mus
 
 /* ---- ways ------------------------------------------------------------------------------------------------------- */
 
-static struct muslin_plan_way way_of(const struct muslin_cutplan *plan, const struct msl_way *way)
+static struct muslin_cutplan_way way_of(const struct muslin_cutplan *plan, const struct msl_way *way)
 {
-    const struct muslin_plan_way row = {
-        .size = (uint32_t)sizeof row, .cost = way->cost * plan->cost_unit,
-        .stock = way->stock < 0 ? -1 : (int64_t)plan->stock_rows[way->stock],
-        .width = way->across * plan->unit, .height = way->along * plan->unit,
-        .kind = way->panel ? MUSLIN_PLAN_PANEL : way->sheet ? MUSLIN_PLAN_STOCK : MUSLIN_PLAN_STRIP,
-        .turned = way->turned
-    };
+    const struct muslin_cutplan_way row = { .size = (uint32_t)sizeof row,
+                                            .cost = way->cost * plan->cost_unit,
+                                            .stock = way->stock < 0 ? -1 : (int64_t)plan->stock_rows[way->stock],
+                                            .width = way->across * plan->unit,
+                                            .height = way->along * plan->unit,
+                                            .kind = way->panel   ? MUSLIN_CUTPLAN_STRIP_PANEL
+                                                    : way->sheet ? MUSLIN_CUTPLAN_STRIP_STOCK
+                                                                 : MUSLIN_CUTPLAN_STRIP_STRIP,
+                                            .turned = way->turned };
     return row;
 }
 
-muslin_status muslin_cutplan_ways(const struct muslin_cutplan *plan, struct muslin_plan_way *rows, size_t row_size,
+muslin_status muslin_cutplan_ways(const struct muslin_cutplan *plan, struct muslin_cutplan_way *rows, size_t row_size,
                                   size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -66,7 +68,7 @@ muslin_status muslin_cutplan_ways(const struct muslin_cutplan *plan, struct musl
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
         return check.status;
     for (size_t i = 0; i < needed; i++) {
-        const struct muslin_plan_way row = way_of(plan, &plan->cutting.ways[i]);
+        const struct muslin_cutplan_way row = way_of(plan, &plan->cutting.ways[i]);
         msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
     }
     return check.status;
@@ -82,10 +84,10 @@ static int32_t worths_of(const struct muslin_cutplan *plan, int32_t of_case)
     return of_case;
 }
 
-static struct muslin_plan_case case_of(const struct muslin_cutplan *plan, int32_t number)
+static struct muslin_cutplan_case case_of(const struct muslin_cutplan *plan, int32_t number)
 {
     const struct msl_case *of = &plan->found.cases[number];
-    struct muslin_plan_case row = { .size = (uint32_t)sizeof row, .parent = of->parent, .split = of->split,
+    struct muslin_cutplan_case row = { .size = (uint32_t)sizeof row, .parent = of->parent, .split = of->split,
                                     .worths = worths_of(plan, number), .least = of->least * plan->cost_unit,
                                     .plan_size = -1, .packed_way = (int64_t)of->packed - 1 };
     if (of->parent < 0)
@@ -101,7 +103,7 @@ static struct muslin_plan_case case_of(const struct muslin_cutplan *plan, int32_
     return row;
 }
 
-muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_plan_case *rows, size_t row_size,
+muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_cutplan_case *rows, size_t row_size,
                                    size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -112,7 +114,7 @@ muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct mus
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
         return check.status;
     for (size_t i = 0; i < needed; i++) {
-        const struct muslin_plan_case row = case_of(plan, (int32_t)i);
+        const struct muslin_cutplan_case row = case_of(plan, (int32_t)i);
         msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
     }
     return check.status;
@@ -122,7 +124,7 @@ muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct mus
 
 /* Worths stand in the order of sizes, stock, then the conditions from the whole down to the case. A worth is of the
  * cost in units: in ticks it is so many times more. */
-static void write_worths(const struct muslin_cutplan *plan, int64_t of_case, struct muslin_plan_worth *rows,
+static void write_worths(const struct muslin_cutplan *plan, int64_t of_case, struct muslin_cutplan_worth *rows,
                          size_t row_size)
 {
     const struct msl_case *of = &plan->found.cases[of_case];
@@ -131,7 +133,7 @@ static void write_worths(const struct muslin_cutplan *plan, int64_t of_case, str
     const int32_t stocks = plan->cutting.stock_count;
     int64_t condition = of_case;
     for (int32_t i = of->worth_count; i-- > 0;) {
-        struct muslin_plan_worth row = { (uint32_t)sizeof row, 0, -1, -1, -1, worths[i] * plan->cost_unit };
+        struct muslin_cutplan_worth row = { (uint32_t)sizeof row, 0, -1, -1, -1, worths[i] * plan->cost_unit };
         if (i < sizes) {
             row.plan_size = i;
         } else if (i < sizes + stocks) {
@@ -144,9 +146,9 @@ static void write_worths(const struct muslin_cutplan *plan, int64_t of_case, str
     }
 }
 
-muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case, struct muslin_plan_worth *rows,
-                                    size_t row_size, size_t capacity, size_t *count, int64_t *scale,
-                                    struct muslin_problem *problem)
+muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case,
+                                    struct muslin_cutplan_worth *rows, size_t row_size, size_t capacity, size_t *count,
+                                    int64_t *scale, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_plan(&check, plan);

@@ -21,9 +21,9 @@ muslin_status muslin_blank_spec_init(struct muslin_blank_spec *spec, uint32_t si
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-muslin_status muslin_plan_stock_spec_init(struct muslin_plan_stock_spec *spec, uint32_t size)
+muslin_status muslin_cutplan_stock_spec_init(struct muslin_cutplan_stock_spec *spec, uint32_t size)
 {
-    static const struct muslin_plan_stock_spec initial = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    static const struct muslin_cutplan_stock_spec initial = MUSLIN_CUTPLAN_STOCK_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
@@ -38,11 +38,11 @@ muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_
 /* With stock the width is each piece's own. */
 void msl_want_plan_spec(struct msl_check *check, const struct muslin_cutplan_spec *in, int has_stock)
 {
-    const int64_t some_loss = in->squaring_loss != 0;
+    const int64_t some_loss = in->resquare_loss != 0;
     msl_want_between(check, MUSLIN_ARG_USABLE_WIDTH, in->usable_width, !has_stock, has_stock ? 0 : MUSLIN_SIZE_MAX);
     msl_want_size(check, MUSLIN_ARG_END_LOSS, in->end_loss);
-    msl_want_size(check, MUSLIN_ARG_RESQUARE_LOSS, in->squaring_loss);
-    msl_want_between(check, MUSLIN_ARG_RESQUARE_EVERY, in->squaring_every, some_loss, some_loss * MUSLIN_COUNT_MAX);
+    msl_want_size(check, MUSLIN_ARG_RESQUARE_LOSS, in->resquare_loss);
+    msl_want_between(check, MUSLIN_ARG_RESQUARE_EVERY, in->resquare_every, some_loss, some_loss * MUSLIN_COUNT_MAX);
     msl_want_size(check, MUSLIN_ARG_STRAIGHTENING, in->straightening);
     msl_want_count(check, MUSLIN_ARG_SPARE_PIECES, in->spare);
     msl_want_between(check, MUSLIN_ARG_WORK_LIMIT, in->work_limit, 0, WORK_MOST);
@@ -74,16 +74,16 @@ void msl_want_blank(struct msl_check *check, const struct muslin_blank_spec *pie
     msl_want_between(check, MUSLIN_ARG_LEAST_PART, piece->least_part, 0, is_joined ? MUSLIN_SIZE_MAX : 0);
 }
 
-static struct muslin_plan_stock_spec read_stock(struct msl_check *check, const struct msl_plan_request *request,
-                                                size_t i)
+static struct muslin_cutplan_stock_spec read_stock(struct msl_check *check, const struct msl_plan_request *request,
+                                                   size_t i)
 {
-    struct muslin_plan_stock_spec stock = { 0 };
+    struct muslin_cutplan_stock_spec stock = { 0 };
     const void *row = msl_row_to_read(check, request->stock, request->stock_size, i);
     msl_read_struct(check, MUSLIN_ARG_ROWS, &stock, (uint32_t)sizeof stock, (uint32_t)sizeof stock, 0, row);
     return stock;
 }
 
-static void want_stock(struct msl_check *check, const struct muslin_plan_stock_spec *stock)
+static void want_stock(struct msl_check *check, const struct muslin_cutplan_stock_spec *stock)
 {
     msl_want_some_size(check, MUSLIN_ARG_STOCK_SIDE, stock->width);
     msl_want_some_size(check, MUSLIN_ARG_STOCK_SIDE, stock->length);
@@ -119,7 +119,7 @@ void msl_read_request(struct msl_check *check, struct msl_plan_request *request,
             msl_want_blank(check, &piece);
     }
     for (size_t i = 0; check->status == MUSLIN_OK && i < request->stock_count; i++) {
-        const struct muslin_plan_stock_spec stock = read_stock(check, request, i);
+        const struct muslin_cutplan_stock_spec stock = read_stock(check, request, i);
         if (check->status == MUSLIN_OK)
             want_stock(check, &stock);
     }
@@ -129,7 +129,7 @@ void msl_read_request(struct msl_check *check, struct msl_plan_request *request,
 /* ---- kept ------------------------------------------------------------------------------------------------------- */
 
 /* Whether a piece of stock comes before another: what they say decides, not their rows. */
-static int is_stock_before(const struct muslin_plan_stock_spec *a, const struct muslin_plan_stock_spec *b)
+static int is_stock_before(const struct muslin_cutplan_stock_spec *a, const struct muslin_cutplan_stock_spec *b)
 {
     if (a->cost != b->cost)
         return a->cost > b->cost;

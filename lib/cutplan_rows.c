@@ -3,8 +3,8 @@
  * SPDX-License-Identifier: MIT */
 #include "cutplan_plan.h"
 
-muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan, struct muslin_plan_strip *rows, size_t row_size,
-                                    size_t capacity, size_t *count, struct muslin_problem *problem)
+muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan, struct muslin_cutplan_strip *rows,
+                                    size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     const uint32_t known = (uint32_t)sizeof *rows;
@@ -18,8 +18,8 @@ muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan, struct mu
     return check.status;
 }
 
-muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_plan_place *rows, size_t row_size,
-                                    size_t capacity, size_t *count, struct muslin_problem *problem)
+muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_cutplan_place *rows,
+                                    size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     const uint32_t known = (uint32_t)sizeof *rows;
@@ -42,26 +42,28 @@ static int64_t loss_at_right(const struct muslin_cutplan *plan)
     return plan->layers == 2 ? 0 : loss;
 }
 
-static struct muslin_plan_left_over end_of(const struct muslin_cutplan *plan, uint64_t row)
+static struct muslin_cutplan_left_over end_of(const struct muslin_cutplan *plan, uint64_t row)
 {
-    const struct muslin_plan_strip *strip = msl_strip_of(plan, row);
+    const struct muslin_cutplan_strip *strip = msl_strip_of(plan, row);
     const int64_t x = msl_begin_of(plan, strip) + strip->used;
-    const struct muslin_plan_left_over end = { (uint32_t)sizeof end, 0, (int64_t)row, msl_times_of(plan, strip), x, 0,
-                                               strip->width - x - loss_at_right(plan), strip->height };
+    const struct muslin_cutplan_left_over end = {
+        (uint32_t)sizeof end, 0, (int64_t)row, msl_times_of(plan, strip), x, 0, strip->width - x - loss_at_right(plan),
+        strip->height
+    };
     return end;
 }
 
 /* Above the last strip within a panel, beside its slit pieces; of stock right across. */
-static struct muslin_plan_left_over rest_of(const struct muslin_cutplan *plan, uint64_t row)
+static struct muslin_cutplan_left_over rest_of(const struct muslin_cutplan *plan, uint64_t row)
 {
-    const struct muslin_plan_strip *holder = msl_strip_of(plan, row);
-    const int is_panel = holder->kind == MUSLIN_PLAN_PANEL;
-    struct muslin_plan_left_over rest = { (uint32_t)sizeof rest, 0, (int64_t)row, holder->times, 0, 0, 0, 0 };
+    const struct muslin_cutplan_strip *holder = msl_strip_of(plan, row);
+    const int is_panel = holder->kind == MUSLIN_CUTPLAN_STRIP_PANEL;
+    struct muslin_cutplan_left_over rest = { (uint32_t)sizeof rest, 0, (int64_t)row, holder->times, 0, 0, 0, 0 };
     for (uint64_t i = row + 1; i < plan->strips.used; i++) {
-        const struct muslin_plan_strip *strip = msl_strip_of(plan, i);
+        const struct muslin_cutplan_strip *strip = msl_strip_of(plan, i);
         if (strip->holder != (int64_t)row)
             break;
-        if (strip->kind == MUSLIN_PLAN_SLIT)
+        if (strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT)
             rest.x = strip->width;
         else
             rest.y += strip->times * strip->height;
@@ -72,17 +74,17 @@ static struct muslin_plan_left_over rest_of(const struct muslin_cutplan *plan, u
 }
 
 /* Above slit pieces that are shorter than their panel, side by side and equally long: from the first of them on. */
-static struct muslin_plan_left_over above_slit(const struct muslin_cutplan *plan, uint64_t number)
+static struct muslin_cutplan_left_over above_slit(const struct muslin_cutplan *plan, uint64_t number)
 {
-    const struct muslin_plan_place *first = msl_place_of(plan, number);
-    const struct muslin_plan_strip *slit = msl_strip_of(plan, (uint64_t)first->strip);
+    const struct muslin_cutplan_place *first = msl_place_of(plan, number);
+    const struct muslin_cutplan_strip *slit = msl_strip_of(plan, (uint64_t)first->strip);
     const uint64_t behind = (uint64_t)(slit->first_place + slit->places);
-    struct muslin_plan_left_over block = { (uint32_t)sizeof block, 0, first->strip, 0, first->x, first->height, 0,
+    struct muslin_cutplan_left_over block = { (uint32_t)sizeof block, 0, first->strip, 0, first->x, first->height, 0,
                                            slit->height - first->height };
     if (number > (uint64_t)slit->first_place && first[-1].height == first->height)
         return block;
     for (uint64_t i = number; i < behind && msl_place_of(plan, i)->height == first->height; i++) {
-        const struct muslin_plan_place *place = msl_place_of(plan, i);
+        const struct muslin_cutplan_place *place = msl_place_of(plan, i);
         block.width = place->x + (place->count - 1) * place->pitch + place->width - first->x;
     }
     block.count = msl_times_of(plan, slit) * plan->layers;
@@ -90,29 +92,29 @@ static struct muslin_plan_left_over above_slit(const struct muslin_cutplan *plan
 }
 
 /* Beside a joined strip that goes round the fold and is shorter than both layers: in one of them, from the selvage. */
-static struct muslin_plan_left_over beside_joined(const struct muslin_cutplan *plan, uint64_t number)
+static struct muslin_cutplan_left_over beside_joined(const struct muslin_cutplan *plan, uint64_t number)
 {
-    const struct muslin_plan_place *place = msl_place_of(plan, number);
+    const struct muslin_cutplan_place *place = msl_place_of(plan, number);
     const int64_t pieces = place->count * msl_times_of(plan, msl_strip_of(plan, (uint64_t)place->strip));
-    const struct muslin_plan_left_over rest = { (uint32_t)sizeof rest, 0, place->strip, pieces, place->x, place->y,
+    const struct muslin_cutplan_left_over rest = { (uint32_t)sizeof rest, 0, place->strip, pieces, place->x, place->y,
                                                 2 * plan->room - place->width, place->height };
     return rest;
 }
 
-static struct muslin_plan_left_over left_at_strip(const struct muslin_cutplan *plan, uint64_t row)
+static struct muslin_cutplan_left_over left_at_strip(const struct muslin_cutplan *plan, uint64_t row)
 {
     const int32_t kind = msl_strip_of(plan, row)->kind;
-    const int is_holder = kind == MUSLIN_PLAN_PANEL || kind == MUSLIN_PLAN_STOCK;
-    struct muslin_plan_left_over left = is_holder ? rest_of(plan, row) : end_of(plan, row);
-    left.width *= kind == MUSLIN_PLAN_SLIT ? 0 : plan->layers; /* slit pieces are the edge of their panel */
+    const int is_holder = kind == MUSLIN_CUTPLAN_STRIP_PANEL || kind == MUSLIN_CUTPLAN_STRIP_STOCK;
+    struct muslin_cutplan_left_over left = is_holder ? rest_of(plan, row) : end_of(plan, row);
+    left.width *= kind == MUSLIN_CUTPLAN_STRIP_SLIT ? 0 : plan->layers; /* slit pieces are the edge of their panel */
     return left;
 }
 
-static struct muslin_plan_left_over left_at_place(const struct muslin_cutplan *plan, uint64_t number)
+static struct muslin_cutplan_left_over left_at_place(const struct muslin_cutplan *plan, uint64_t number)
 {
-    static const struct muslin_plan_left_over nothing;
-    const struct muslin_plan_place *place = msl_place_of(plan, number);
-    if (msl_strip_of(plan, (uint64_t)place->strip)->kind == MUSLIN_PLAN_SLIT)
+    static const struct muslin_cutplan_left_over nothing;
+    const struct muslin_cutplan_place *place = msl_place_of(plan, number);
+    if (msl_strip_of(plan, (uint64_t)place->strip)->kind == MUSLIN_CUTPLAN_STRIP_SLIT)
         return above_slit(plan, number);
     return msl_goes_round_fold(plan, place) ? beside_joined(plan, number) : nothing;
 }
@@ -125,7 +127,7 @@ static uint64_t spots_of(const struct muslin_cutplan *plan)
 
 /* What is left of the cloth at a spot. Returns whether it is large enough. */
 static int is_left_over(const struct muslin_cutplan *plan, uint64_t spot, int64_t least_side,
-                        struct muslin_plan_left_over *left)
+                        struct muslin_cutplan_left_over *left)
 {
     const int64_t least = least_side == 0 ? 1 : least_side;
     *left = spot < plan->strips.used ? left_at_strip(plan, spot) : left_at_place(plan, spot - plan->strips.used);
@@ -133,11 +135,11 @@ static int is_left_over(const struct muslin_cutplan *plan, uint64_t spot, int64_
 }
 
 static void write_left_over(struct msl_check *check, const struct muslin_cutplan *plan, int64_t least_side,
-                            struct muslin_plan_left_over *rows, size_t row_size, size_t count)
+                            struct muslin_cutplan_left_over *rows, size_t row_size, size_t count)
 {
     struct msl_rank *ranks = msl_scratch(check, &plan->allocator, count, sizeof *ranks);
     struct msl_rank *spare = msl_scratch(check, &plan->allocator, count, sizeof *spare);
-    struct muslin_plan_left_over left;
+    struct muslin_cutplan_left_over left;
     uint32_t found = 0;
     for (uint64_t i = 0; check->status == MUSLIN_OK && i < spots_of(plan); i++)
         if (is_left_over(plan, i, least_side, &left)) {
@@ -154,12 +156,12 @@ static void write_left_over(struct msl_check *check, const struct muslin_cutplan
     msl_scratch_free(&plan->allocator, spare, count, sizeof *spare);
 }
 
-muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin_len least_side,
-                                       struct muslin_plan_left_over *rows, size_t row_size, size_t capacity,
-                                       size_t *count, struct muslin_problem *problem)
+muslin_status muslin_cutplan_left_overs(const struct muslin_cutplan *plan, muslin_len least_side,
+                                        struct muslin_cutplan_left_over *rows, size_t row_size, size_t capacity,
+                                        size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_plan_left_over left;
+    struct muslin_cutplan_left_over left;
     size_t needed = 0;
     msl_want_plan(&check, plan);
     msl_want_size(&check, MUSLIN_ARG_LEAST_SIDE, least_side);
@@ -194,8 +196,8 @@ static int64_t cut_for(const struct muslin_cutplan *plan, uint32_t row)
     return cut;
 }
 
-muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct muslin_plan_piece *rows, size_t row_size,
-                                    size_t capacity, size_t *count, struct muslin_problem *problem)
+muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct muslin_cutplan_piece *rows,
+                                    size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_plan(&check, plan);
@@ -205,7 +207,7 @@ muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct mu
         return check.status;
     for (uint32_t i = 0; i < plan->piece_count; i++) {
         const struct muslin_blank_spec *piece = &plan->pieces[i];
-        const struct muslin_plan_piece row = { (uint32_t)sizeof row, 0, piece->label, plan->made[i],
+        const struct muslin_cutplan_piece row = { (uint32_t)sizeof row, 0, piece->label, plan->made[i],
                                                piece->count - plan->made[i], cut_for(plan, i) };
         msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
     }
@@ -221,8 +223,8 @@ static int64_t used_of(const struct muslin_cutplan *plan, int64_t stock)
     return used;
 }
 
-muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct muslin_plan_stock *rows, size_t row_size,
-                                   size_t capacity, size_t *count, struct muslin_problem *problem)
+muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct muslin_cutplan_stock_used *rows,
+                                   size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_plan(&check, plan);
@@ -232,7 +234,7 @@ muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct mus
         return check.status;
     for (uint32_t i = 0; i < plan->stock_count; i++) {
         const int64_t used = used_of(plan, i);
-        const struct muslin_plan_stock row = { (uint32_t)sizeof row, 0, plan->stock[i].label, used,
+        const struct muslin_cutplan_stock_used row = { (uint32_t)sizeof row, 0, plan->stock[i].label, used,
                                                used * plan->stock[i].cost };
         msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
     }

@@ -120,7 +120,7 @@ static int go_on(struct msl_workshop *workshop)
     const int64_t least = msl_cases_least(whole);
     if (watch->step == NULL || watch->step(watch->context, msl_work(whole), told_best(whole), least) == 0)
         return 1;
-    whole->stopped = MUSLIN_PLAN_STOPPED_PROGRESS;
+    whole->stopped = MUSLIN_CUTPLAN_STOPPED_PROGRESS;
     return 0;
 }
 
@@ -138,9 +138,9 @@ static void repair_on(struct msl_workshop *workshop)
     if (msl_cases_least(whole) >= whole->making.best.cost || whole->stopped != 0)
         return;
     if (tries < LAST_REPAIRS)
-        whole->stopped = MUSLIN_PLAN_STOPPED_WORK;
+        whole->stopped = MUSLIN_CUTPLAN_STOPPED_WORK;
     else
-        whole->stopped = whole->full ? MUSLIN_PLAN_STOPPED_MEMORY : MUSLIN_PLAN_STOPPED_NO_MORE;
+        whole->stopped = whole->full ? MUSLIN_CUTPLAN_STOPPED_MEMORY : MUSLIN_CUTPLAN_STOPPED_NO_MORE;
 }
 
 static void search_cases(struct msl_workshop *workshop)
@@ -304,7 +304,7 @@ static void search_all(struct msl_workshop *workshop)
     if (workshop->has_master)
         search_cases(workshop);
     else if (workshop->whole.cases[0].least < workshop->whole.making.best.cost)
-        workshop->whole.stopped = MUSLIN_PLAN_STOPPED_SIZES;
+        workshop->whole.stopped = MUSLIN_CUTPLAN_STOPPED_SIZES;
 }
 
 /* 1 where every case is closed, and none has a plan. */

@@ -34,7 +34,7 @@ static void measure_room(struct muslin_cutplan *plan)
     plan->layers = has_flag(plan, MUSLIN_CUTPLAN_FOLDED) ? 2 : 1;
     plan->layer = in->usable_width / plan->layers;
     plan->room = larger(in->usable_width - in->end_loss, 0) / plan->layers;
-    plan->share = in->squaring_loss == 0 ? 0 : msl_divided_up(in->squaring_loss, in->squaring_every);
+    plan->share = in->resquare_loss == 0 ? 0 : msl_divided_up(in->resquare_loss, in->resquare_every);
     plan->may_turn_stock = in->print == MUSLIN_PRINT_NONE && !has_flag(plan, MUSLIN_CUTPLAN_FIRST_CUT_ACROSS);
     for (uint32_t i = 0; i < plan->piece_count; i++)
         plan->may_turn_stock &= !is_bound_to_cloth(&plan->pieces[i]);
@@ -458,7 +458,7 @@ static void find_ways_of_stock(struct muslin_cutplan *plan)
     struct msl_cutting *cutting = &plan->cutting;
     cutting->stock_count = (int32_t)plan->stock_count;
     for (int32_t i = 0; i < cutting->stock_count; i++) {
-        const struct muslin_plan_stock_spec *stock = &plan->stock[plan->stock_rows[i]];
+        const struct muslin_cutplan_stock_spec *stock = &plan->stock[plan->stock_rows[i]];
         const struct room listed = room_in_stock(plan, plan->stock_rows[i], 0);
         const struct room turned = room_in_stock(plan, plan->stock_rows[i], 1);
         const struct msl_way way = { stock->cost, listed.across / plan->unit, listed.along / plan->unit, 1, 0, i, 0 };

@@ -22,14 +22,14 @@ struct laying {
     int64_t holder;
 };
 
-static struct muslin_plan_strip *strip_at(const struct muslin_cutplan *plan, uint64_t row)
+static struct muslin_cutplan_strip *strip_at(const struct muslin_cutplan *plan, uint64_t row)
 {
-    return (struct muslin_plan_strip *)plan->strips.rows + row;
+    return (struct muslin_cutplan_strip *)plan->strips.rows + row;
 }
 
-static struct muslin_plan_place *place_at(const struct muslin_cutplan *plan, uint64_t row)
+static struct muslin_cutplan_place *place_at(const struct muslin_cutplan *plan, uint64_t row)
 {
-    return (struct muslin_plan_place *)plan->places.rows + row;
+    return (struct muslin_cutplan_place *)plan->places.rows + row;
 }
 
 static const struct msl_blank *blank_of(const struct laying *laying, int32_t size)
@@ -90,12 +90,12 @@ static void put_place(const struct laying *laying, const struct corner *corner, 
 {
     struct muslin_cutplan *plan = laying->plan;
     const struct msl_blank *blank = blank_of(laying, size);
-    struct muslin_plan_place *place =
-        msl_add_row(laying->check, &plan->allocator, &plan->places, sizeof(struct muslin_plan_place));
+    struct muslin_cutplan_place *place =
+        msl_add_row(laying->check, &plan->allocator, &plan->places, sizeof(struct muslin_cutplan_place));
     if (place == NULL)
         return;
     const int64_t high = lying.turned ? blank->width : blank->along;
-    const struct muslin_plan_place row = { .size = (uint32_t)sizeof row, .piece = blank->row,
+    const struct muslin_cutplan_place row = { .size = (uint32_t)sizeof row, .piece = blank->row,
                                            .strip = (int64_t)plan->strips.used - 1, .count = count, .x = x,
                                            .y = corner->y, .width = lying.turned ? blank->along : blank->width,
                                            .height = high, .pitch = lying.taken * plan->unit,
@@ -145,14 +145,14 @@ static int64_t put_pieces(const struct laying *laying, const struct msl_strip *s
 
 /* ---- strips ----------------------------------------------------------------------------------------------------- */
 
-static struct muslin_plan_strip *add_strip(const struct laying *laying, int32_t kind)
+static struct muslin_cutplan_strip *add_strip(const struct laying *laying, int32_t kind)
 {
     struct muslin_cutplan *plan = laying->plan;
-    struct muslin_plan_strip *strip =
-        msl_add_row(laying->check, &plan->allocator, &plan->strips, sizeof(struct muslin_plan_strip));
+    struct muslin_cutplan_strip *strip =
+        msl_add_row(laying->check, &plan->allocator, &plan->strips, sizeof(struct muslin_cutplan_strip));
     if (strip == NULL)
         return NULL;
-    const struct muslin_plan_strip row = { .size = (uint32_t)sizeof row, .times = 1, .holder = laying->holder,
+    const struct muslin_cutplan_strip row = { .size = (uint32_t)sizeof row, .times = 1, .holder = laying->holder,
                                            .stock = -1, .first_place = (int64_t)plan->places.used, .x = laying->x,
                                            .y = laying->y, .width = laying->width, .kind = kind };
     *strip = row;
@@ -162,7 +162,7 @@ static struct muslin_plan_strip *add_strip(const struct laying *laying, int32_t 
 /* A strip with its pieces; the next one begins above it. */
 static void put_strip(struct laying *laying, const struct msl_strip *found, int32_t kind, int64_t height)
 {
-    struct muslin_plan_strip *strip = add_strip(laying, kind);
+    struct muslin_cutplan_strip *strip = add_strip(laying, kind);
     if (strip == NULL)
         return;
     strip->height = height;
@@ -172,7 +172,7 @@ static void put_strip(struct laying *laying, const struct msl_strip *found, int3
 }
 
 /* One row has pieces of two widths where it is joined, or lies turned. */
-static int is_same_place(const struct muslin_plan_place *a, const struct muslin_plan_place *b)
+static int is_same_place(const struct muslin_cutplan_place *a, const struct muslin_cutplan_place *b)
 {
     int same = a->piece == b->piece;
     same &= a->count == b->count;
@@ -185,8 +185,8 @@ static int is_same_place(const struct muslin_plan_place *a, const struct muslin_
 /* Of two strips that hold the same, one behind the other, one is kept with the times of both. */
 static void merge_last(struct muslin_cutplan *plan)
 {
-    struct muslin_plan_strip *last = strip_at(plan, plan->strips.used - 1);
-    struct muslin_plan_strip *before = plan->strips.used > 1 ? last - 1 : last;
+    struct muslin_cutplan_strip *last = strip_at(plan, plan->strips.used - 1);
+    struct muslin_cutplan_strip *before = plan->strips.used > 1 ? last - 1 : last;
     int same = before != last && before->kind == last->kind && before->height == last->height &&
                before->places == last->places;
     for (int64_t i = 0; same && i < last->places; i++)
@@ -205,10 +205,10 @@ static void merge_last(struct muslin_cutplan *plan)
  * wants any of them, nothing is slit. */
 static void put_slit(struct laying *laying, const struct msl_strip *found, int64_t length)
 {
-    put_strip(laying, found, MUSLIN_PLAN_SLIT, length);
+    put_strip(laying, found, MUSLIN_CUTPLAN_STRIP_SLIT, length);
     if (laying->check->status != MUSLIN_OK)
         return;
-    struct muslin_plan_strip *slit = strip_at(laying->plan, laying->plan->strips.used - 1);
+    struct muslin_cutplan_strip *slit = strip_at(laying->plan, laying->plan->strips.used - 1);
     laying->y = 0;
     if (slit->places == 0) {
         laying->plan->strips.used--;
@@ -225,7 +225,7 @@ static void put_strip_within(struct laying *laying, const struct msl_strip *foun
 {
     struct muslin_cutplan *plan = laying->plan;
     const int64_t y = laying->y;
-    put_strip(laying, found, MUSLIN_PLAN_WITHIN, found->height * plan->unit);
+    put_strip(laying, found, MUSLIN_CUTPLAN_STRIP_WITHIN, found->height * plan->unit);
     if (laying->check->status != MUSLIN_OK)
         return;
     if (strip_at(plan, plan->strips.used - 1)->places > 0) {
@@ -256,12 +256,13 @@ static void put_sheet(struct laying *laying, const struct msl_pattern *pattern, 
     const int64_t y = laying->y;
     int64_t height = way->along * plan->unit;
     if (!way->panel) {
-        const struct muslin_plan_stock_spec *stock = &plan->stock[plan->stock_rows[way->stock]];
+        const struct muslin_cutplan_stock_spec *stock = &plan->stock[plan->stock_rows[way->stock]];
         const int64_t length = stock->length - plan->spec.straightening;
         laying->width = way->turned ? length : stock->width;
         height = way->turned ? stock->width : length;
     }
-    struct muslin_plan_strip *holder = add_strip(laying, way->panel ? MUSLIN_PLAN_PANEL : MUSLIN_PLAN_STOCK);
+    struct muslin_cutplan_strip *holder =
+        add_strip(laying, way->panel ? MUSLIN_CUTPLAN_STRIP_PANEL : MUSLIN_CUTPLAN_STRIP_STOCK);
     if (holder == NULL)
         return;
     holder->height = height;
@@ -287,7 +288,8 @@ static void put_thing(struct laying *laying, const struct msl_pattern *pattern, 
     if (way->sheet)
         put_sheet(laying, pattern, way);
     else
-        put_strip(laying, plan->found.plan.strips + pattern->first, MUSLIN_PLAN_STRIP, way->along * plan->unit);
+        put_strip(laying, plan->found.plan.strips + pattern->first, MUSLIN_CUTPLAN_STRIP_STRIP,
+                  way->along * plan->unit);
     if (laying->check->status != MUSLIN_OK)
         return;
     strip_at(plan, row)->times = times;

@@ -10,27 +10,27 @@ static uint64_t strips_of(const struct muslin_cutplan *plan)
     return plan->strips.used;
 }
 
-int64_t msl_times_of(const struct muslin_cutplan *plan, const struct muslin_plan_strip *strip)
+int64_t msl_times_of(const struct muslin_cutplan *plan, const struct muslin_cutplan_strip *strip)
 {
     return strip->holder < 0 ? strip->times : strip->times * msl_strip_of(plan, (uint64_t)strip->holder)->times;
 }
 
-int64_t msl_begin_of(const struct muslin_cutplan *plan, const struct muslin_plan_strip *strip)
+int64_t msl_begin_of(const struct muslin_cutplan *plan, const struct muslin_cutplan_strip *strip)
 {
-    return strip->kind == MUSLIN_PLAN_WITHIN && strip->x > 0 ? 0 : plan->spec.end_loss / 2;
+    return strip->kind == MUSLIN_CUTPLAN_STRIP_WITHIN && strip->x > 0 ? 0 : plan->spec.end_loss / 2;
 }
 
 /* ---- cuts ------------------------------------------------------------------------------------------------------- */
 
 /* Cuts in one strip: its left end squared, the right edge of each piece, the first edge of sloped ones, and trims. */
-static int64_t cuts_in(const struct muslin_cutplan *plan, const struct muslin_plan_strip *strip)
+static int64_t cuts_in(const struct muslin_cutplan *plan, const struct muslin_cutplan_strip *strip)
 {
     const int64_t begin = msl_begin_of(plan, strip);
-    const int is_slit = strip->kind == MUSLIN_PLAN_SLIT;
+    const int is_slit = strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT;
     const int64_t width = is_slit ? msl_strip_of(plan, (uint64_t)strip->holder)->width : strip->width;
     int64_t cuts = begin > 0;
     for (int64_t i = 0; i < strip->places; i++) {
-        const struct muslin_plan_place *place = msl_place_of(plan, (uint64_t)(strip->first_place + i));
+        const struct muslin_cutplan_place *place = msl_place_of(plan, (uint64_t)(strip->first_place + i));
         cuts += place->y == 0 ? place->count + (plan->pieces[place->piece].run_in > 0) : 0;
         cuts += place->trimmed ? place->count : 0;
     }
@@ -38,32 +38,35 @@ static int64_t cuts_in(const struct muslin_cutplan *plan, const struct muslin_pl
 }
 
 /* Cuts across: none where a strip ends with what holds it. */
-static int64_t cuts_across(const struct muslin_cutplan *plan, const struct muslin_plan_strip *strip)
+static int64_t cuts_across(const struct muslin_cutplan *plan, const struct muslin_cutplan_strip *strip)
 {
-    if (strip->kind != MUSLIN_PLAN_WITHIN)
-        return strip->kind == MUSLIN_PLAN_STRIP || strip->kind == MUSLIN_PLAN_PANEL ? strip->times : 0;
-    const struct muslin_plan_strip *holder = msl_strip_of(plan, (uint64_t)strip->holder);
+    if (strip->kind != MUSLIN_CUTPLAN_STRIP_WITHIN)
+        return strip->kind == MUSLIN_CUTPLAN_STRIP_STRIP || strip->kind == MUSLIN_CUTPLAN_STRIP_PANEL ? strip->times
+                                                                                                      : 0;
+    const struct muslin_cutplan_strip *holder = msl_strip_of(plan, (uint64_t)strip->holder);
     const int is_last = strip->y + strip->times * strip->height == holder->height;
     return (strip->times - is_last) * holder->times;
 }
 
 static void count_strips(struct muslin_cutplan *plan)
 {
-    struct muslin_plan_totals *totals = &plan->totals;
+    struct muslin_cutplan_total *totals = &plan->totals;
     for (uint64_t i = 0; i < strips_of(plan); i++) {
-        const struct muslin_plan_strip *strip = msl_strip_of(plan, i);
+        const struct muslin_cutplan_strip *strip = msl_strip_of(plan, i);
         const int64_t times = msl_times_of(plan, strip);
-        const int is_holder = strip->kind == MUSLIN_PLAN_PANEL || strip->kind == MUSLIN_PLAN_STOCK;
-        totals->panels += strip->kind == MUSLIN_PLAN_PANEL ? times : 0;
-        totals->stock_pieces += strip->kind == MUSLIN_PLAN_STOCK ? times : 0;
-        totals->strips += strip->kind == MUSLIN_PLAN_STOCK || strip->kind == MUSLIN_PLAN_SLIT ? 0 : times;
+        const int is_holder = strip->kind == MUSLIN_CUTPLAN_STRIP_PANEL || strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK;
+        totals->panels += strip->kind == MUSLIN_CUTPLAN_STRIP_PANEL ? times : 0;
+        totals->stock_pieces += strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK ? times : 0;
+        totals->strips +=
+            strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK || strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT ? 0 : times;
         totals->cuts += cuts_across(plan, strip) + (is_holder ? 0 : cuts_in(plan, strip) * times);
     }
 }
 
-static int is_strip_as_high(const struct muslin_plan_strip *strip, int64_t height)
+static int is_strip_as_high(const struct muslin_cutplan_strip *strip, int64_t height)
 {
-    return strip->height == height && (strip->kind == MUSLIN_PLAN_STRIP || strip->kind == MUSLIN_PLAN_WITHIN);
+    return strip->height == height &&
+           (strip->kind == MUSLIN_CUTPLAN_STRIP_STRIP || strip->kind == MUSLIN_CUTPLAN_STRIP_WITHIN);
 }
 
 static int64_t heights_of(const struct muslin_cutplan *plan)
@@ -81,18 +84,18 @@ static int64_t heights_of(const struct muslin_cutplan *plan)
 
 /* ---- pieces ----------------------------------------------------------------------------------------------------- */
 
-int msl_goes_round_fold(const struct muslin_cutplan *plan, const struct muslin_plan_place *place)
+int msl_goes_round_fold(const struct muslin_cutplan *plan, const struct muslin_cutplan_place *place)
 {
     return plan->pieces[place->piece].kind == MUSLIN_BLANK_JOINED && place->width > plan->room;
 }
 
-int64_t msl_pieces_in(const struct muslin_cutplan *plan, const struct muslin_plan_place *place)
+int64_t msl_pieces_in(const struct muslin_cutplan *plan, const struct muslin_cutplan_place *place)
 {
     return msl_goes_round_fold(plan, place) ? place->count : place->count * plan->layers;
 }
 
 /* Of sloped pieces what each takes of the strip is as much as it has, without the first run-in. */
-static int64_t area_of(const struct muslin_cutplan *plan, const struct muslin_plan_place *place)
+static int64_t area_of(const struct muslin_cutplan *plan, const struct muslin_cutplan_place *place)
 {
     return (place->width - plan->pieces[place->piece].run_in) * place->height;
 }
@@ -109,9 +112,9 @@ static struct msl_wide cloth_of(const struct muslin_cutplan *plan)
 {
     struct msl_wide cloth = msl_wide_multiply(2 * plan->spec.usable_width, plan->totals.cloth_length);
     for (uint64_t i = 0; i < strips_of(plan); i++) {
-        const struct muslin_plan_strip *strip = msl_strip_of(plan, i);
-        if (strip->kind == MUSLIN_PLAN_STOCK) {
-            const struct muslin_plan_stock_spec *stock = &plan->stock[strip->stock];
+        const struct muslin_cutplan_strip *strip = msl_strip_of(plan, i);
+        if (strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK) {
+            const struct muslin_cutplan_stock_spec *stock = &plan->stock[strip->stock];
             cloth = msl_wide_add(cloth, msl_wide_multiply(2 * stock->width * stock->length, strip->times));
         }
     }
@@ -124,7 +127,7 @@ static void count_pieces(struct msl_check *check, struct muslin_cutplan *plan)
     struct msl_wide waste = cloth_of(plan);
     int64_t rest = 0;
     for (uint64_t i = 0; i < plan->places.used; i++) {
-        const struct muslin_plan_place *place = msl_place_of(plan, i);
+        const struct muslin_cutplan_place *place = msl_place_of(plan, i);
         const int64_t times = msl_times_of(plan, msl_strip_of(plan, (uint64_t)place->strip));
         const int64_t pieces = msl_pieces_in(plan, place) * times;
         waste = msl_wide_add(waste, msl_wide_multiply(-2 * area_of(plan, place), pieces));
@@ -174,7 +177,7 @@ static int64_t area_bound(const struct muslin_cutplan *plan)
 
 void msl_add_up_beside(struct muslin_cutplan *plan)
 {
-    struct muslin_plan_totals *totals = &plan->totals;
+    struct muslin_cutplan_total *totals = &plan->totals;
     if (plan->stock_count != 0 || plan->cutting.size_count == 0)
         return;
     totals->own_strips_length = own_strips_length(plan) + plan->spec.straightening;
@@ -183,7 +186,7 @@ void msl_add_up_beside(struct muslin_cutplan *plan)
 
 void msl_add_up(struct msl_check *check, struct muslin_cutplan *plan)
 {
-    struct muslin_plan_totals *totals = &plan->totals;
+    struct muslin_cutplan_total *totals = &plan->totals;
     totals->size = (uint32_t)sizeof *totals;
     totals->missing = missing_of(plan);
     totals->cost = plan->found.cost * plan->cost_unit;

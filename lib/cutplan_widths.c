@@ -25,11 +25,11 @@ static int does_not_fit(const struct msl_check *check)
 }
 
 /* The request searched at another width. What is made, asked and in hand is the plan's own. */
-static struct muslin_plan_width plan_at(struct msl_check *check, const struct muslin_cutplan *plan, muslin_len width)
+static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct muslin_cutplan *plan, muslin_len width)
 {
     static const struct msl_cutting empty;
     struct msl_check tried = msl_check_start(NULL);
-    struct muslin_plan_width row = { (uint32_t)sizeof row, 0, width, 0, 0, 0, 0 };
+    struct muslin_cutplan_width row = { (uint32_t)sizeof row, 0, width, 0, 0, 0, 0 };
     struct muslin_cutplan other = *plan;
     other.spec.usable_width = width;
     other.cutting = empty;
@@ -51,7 +51,7 @@ static struct muslin_plan_width plan_at(struct msl_check *check, const struct mu
 }
 
 /* A plan of a narrower bolt is one of this, too. */
-static void keep_shorter(const struct muslin_cutplan *plan, struct muslin_plan_width *row, muslin_len narrower)
+static void keep_shorter(const struct muslin_cutplan *plan, struct muslin_cutplan_width *row, muslin_len narrower)
 {
     if (narrower == 0 || row->cloth_length <= narrower)
         return;
@@ -60,11 +60,11 @@ static void keep_shorter(const struct muslin_cutplan *plan, struct muslin_plan_w
 }
 
 static void write_widths(struct msl_check *check, const struct muslin_cutplan *plan, muslin_len least, muslin_len most,
-                         struct muslin_plan_width *rows, size_t row_size, int64_t widths)
+                         struct muslin_cutplan_width *rows, size_t row_size, int64_t widths)
 {
     const struct muslin_allocator *a = &plan->allocator;
     const uint64_t n = (uint64_t)widths;
-    struct muslin_plan_width *found = msl_scratch(check, a, n, sizeof *found);
+    struct muslin_cutplan_width *found = msl_scratch(check, a, n, sizeof *found);
     muslin_len narrower = 0;
     for (int64_t i = 0; check->status == MUSLIN_OK && i < widths; i++) {
         found[i] = plan_at(check, plan, least + (widths == 1 ? 0 : (most - least) * i / (widths - 1)));
@@ -77,7 +77,7 @@ static void write_widths(struct msl_check *check, const struct muslin_cutplan *p
 }
 
 muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_len least_width, muslin_len most_width,
-                                    int64_t widths, struct muslin_plan_width *rows, size_t row_size, size_t capacity,
+                                    int64_t widths, struct muslin_cutplan_width *rows, size_t row_size, size_t capacity,
                                     size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -94,9 +94,9 @@ muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_le
 /* ---- this plan -------------------------------------------------------------------------------------------------- */
 
 /* How far pieces reach: of a strip within a panel, behind the slit ones. */
-static int64_t reach_of(const struct muslin_cutplan *plan, const struct muslin_plan_strip *strip)
+static int64_t reach_of(const struct muslin_cutplan *plan, const struct muslin_cutplan_strip *strip)
 {
-    const int64_t slit = strip->kind == MUSLIN_PLAN_WITHIN ? strip->x - plan->spec.end_loss / 2 : 0;
+    const int64_t slit = strip->kind == MUSLIN_CUTPLAN_STRIP_WITHIN ? strip->x - plan->spec.end_loss / 2 : 0;
     return slit + strip->used;
 }
 

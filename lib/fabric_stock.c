@@ -55,9 +55,8 @@ muslin_status muslin_stock_size(const struct muslin_stock_spec *stock, int32_t a
 
 /* ---- strips from stock ----------------------------------------------------------------------------------------- */
 
-muslin_status muslin_stock_strips_of(const struct muslin_stock_spec *stock, muslin_len strip_cut,
-                                     int64_t strips_wanted, struct muslin_stock_strips *out,
-                                     struct muslin_problem *problem)
+muslin_status muslin_stock_strips(const struct muslin_stock_spec *stock, muslin_len strip_cut, int64_t strips_wanted,
+                                  struct muslin_stock_yield *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_stock_spec s = { 0 };
@@ -69,7 +68,7 @@ muslin_status muslin_stock_strips_of(const struct muslin_stock_spec *stock, musl
         msl_fail(&check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CLOTH_LENGTH, s.length, strip_cut);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_stock_strips strips = { 0 };
+    struct muslin_stock_yield strips = { 0 };
     strips.per_piece = s.length / strip_cut;
     strips.in_hand = strips.per_piece * s.count;
     strips.pieces_needed = (strips_wanted + strips.per_piece - 1) / strips.per_piece;

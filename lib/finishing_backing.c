@@ -8,7 +8,7 @@
 
 static const struct muslin_backing_spec backing_start = MUSLIN_BACKING_SPEC_INIT;
 
-enum { FIRST_LAYOUT = MUSLIN_BACKING_ONE_WIDTH, LAST_LAYOUT = MUSLIN_BACKING_INSERT_ACROSS };
+enum { FIRST_LAYOUT = MUSLIN_BACKING_LAYOUT_ONE_WIDTH, LAST_LAYOUT = MUSLIN_BACKING_LAYOUT_INSERT_ACROSS };
 
 muslin_status muslin_backing_spec_init(struct muslin_backing_spec *spec, uint32_t size)
 {
@@ -156,14 +156,14 @@ static int lay_insert(const struct bed *bed, struct panels *panels)
 static int lay(int32_t layout, const struct bed *bed, struct panels *panels)
 {
     switch (layout) {
-    case MUSLIN_BACKING_ONE_WIDTH:
-    case MUSLIN_BACKING_ONE_WIDTH_TURNED:
+    case MUSLIN_BACKING_LAYOUT_ONE_WIDTH:
+    case MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED:
         return lay_one_width(bed, panels);
-    case MUSLIN_BACKING_SEAMS_ALONG:
-    case MUSLIN_BACKING_SEAMS_ACROSS:
+    case MUSLIN_BACKING_LAYOUT_SEAMS_ALONG:
+    case MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS:
         return lay_seams(bed, panels);
-    case MUSLIN_BACKING_CENTRE_ALONG:
-    case MUSLIN_BACKING_CENTRE_ACROSS:
+    case MUSLIN_BACKING_LAYOUT_CENTRE_ALONG:
+    case MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS:
         return lay_centre(bed, panels);
     default:
         return lay_insert(bed, panels);
@@ -181,7 +181,7 @@ static int32_t is_turned(int32_t layout)
 /* An insert is cut across the cloth, so its print lies turned beside the panel's, whichever way the panel runs. */
 static int shows_print_turned(int32_t layout)
 {
-    return is_turned(layout) || layout == MUSLIN_BACKING_INSERT_ALONG;
+    return is_turned(layout) || layout == MUSLIN_BACKING_LAYOUT_INSERT_ALONG;
 }
 
 static muslin_len whole_repeats(const struct muslin_backing_spec *spec, muslin_len length)

@@ -6,7 +6,7 @@
 static struct muslin_panel whole_panel(const struct msl_backing *backing, const struct muslin_backing *row)
 {
     struct muslin_panel panel = { 0 };
-    panel.role = MUSLIN_PANEL_WHOLE;
+    panel.role = MUSLIN_PANEL_ROLE_WHOLE;
     panel.cut_width = backing->usable;
     panel.cut_length = row->panel_length;
     panel.count = 1;
@@ -16,10 +16,10 @@ static struct muslin_panel whole_panel(const struct msl_backing *backing, const 
 /* Side, centre, side. */
 static void make_centre(struct muslin_panel *panel, const struct muslin_backing *row, int64_t index)
 {
-    panel->role = MUSLIN_PANEL_CENTRE;
+    panel->role = MUSLIN_PANEL_ROLE_CENTRE;
     if (index == 1)
         return;
-    panel->role = MUSLIN_PANEL_SIDE;
+    panel->role = MUSLIN_PANEL_ROLE_SIDE;
     panel->cut_width = row->strip_cut;
 }
 
@@ -28,12 +28,12 @@ static void make_centre(struct muslin_panel *panel, const struct muslin_backing 
 static void make_insert(struct muslin_panel *panel, const struct muslin_backing *row, int64_t index)
 {
     if (index == 1) {
-        panel->role = MUSLIN_PANEL_INSERT;
+        panel->role = MUSLIN_PANEL_ROLE_INSERT;
         panel->cut_length = row->strip_cut;
         panel->count = row->pieces - 2;
         return;
     }
-    panel->role = MUSLIN_PANEL_HALF;
+    panel->role = MUSLIN_PANEL_ROLE_HALF;
     panel->cut_width = (panel->cut_width + index / 2) / 2;
 }
 
@@ -41,9 +41,9 @@ static struct muslin_panel panel_at(const struct msl_backing *backing, const str
 {
     struct muslin_panel panel = whole_panel(backing, row);
     panel.position = (int32_t)(index + 1);
-    if (row->layout == MUSLIN_BACKING_CENTRE_ALONG || row->layout == MUSLIN_BACKING_CENTRE_ACROSS)
+    if (row->layout == MUSLIN_BACKING_LAYOUT_CENTRE_ALONG || row->layout == MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS)
         make_centre(&panel, row, index);
-    if (row->layout >= MUSLIN_BACKING_INSERT_ALONG)
+    if (row->layout >= MUSLIN_BACKING_LAYOUT_INSERT_ALONG)
         make_insert(&panel, row, index);
     return panel;
 }
@@ -51,7 +51,7 @@ static struct muslin_panel panel_at(const struct msl_backing *backing, const str
 /* An insert is one row, however many strips it is joined from. */
 static size_t rows_for(const struct muslin_backing *row)
 {
-    return row->layout >= MUSLIN_BACKING_INSERT_ALONG ? 3 : (size_t)row->pieces;
+    return row->layout >= MUSLIN_BACKING_LAYOUT_INSERT_ALONG ? 3 : (size_t)row->pieces;
 }
 
 muslin_status muslin_backing_panels(const struct muslin_backing_spec *spec, int32_t layout, struct muslin_panel *rows,
@@ -60,7 +60,8 @@ muslin_status muslin_backing_panels(const struct muslin_backing_spec *spec, int3
     struct msl_check check = msl_check_start(problem);
     struct msl_backing backing = { 0 };
     msl_backing_read(&check, &backing, spec);
-    msl_want_choice(&check, MUSLIN_ARG_LAYOUT, layout, MUSLIN_BACKING_ONE_WIDTH, MUSLIN_BACKING_INSERT_ACROSS);
+    msl_want_choice(&check, MUSLIN_ARG_LAYOUT, layout, MUSLIN_BACKING_LAYOUT_ONE_WIDTH,
+                    MUSLIN_BACKING_LAYOUT_INSERT_ACROSS);
     if (check.status != MUSLIN_OK)
         return check.status;
     struct muslin_backing row;

@@ -163,7 +163,7 @@ static void want_rounding_up(struct msl_check *check, struct muslin_rounding_spe
                              const struct muslin_rounding_spec *from)
 {
     msl_read_rounding(check, into, from);
-    msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_UP);
+    msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_UP);
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, into->tolerance, 0, 0);
 }
 

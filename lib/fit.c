@@ -57,7 +57,7 @@ static void want_choices(struct msl_check *check, const struct muslin_fit_spec *
 {
     msl_want_count(check, MUSLIN_ARG_BEST, spec->best);
     msl_want_some_count(check, MUSLIN_ARG_WORK_LIMIT, spec->work_limit);
-    msl_want_choice(check, MUSLIN_ARG_RANK, spec->rank, MUSLIN_RANK_NEAREST, MUSLIN_RANK_LARGEST_BLOCK);
+    msl_want_choice(check, MUSLIN_ARG_RANK, spec->rank, MUSLIN_FIT_RANK_NEAREST, MUSLIN_FIT_RANK_LARGEST_BLOCK);
     msl_want_choice(check, MUSLIN_ARG_PARITY, spec->columns_parity, MUSLIN_PARITY_ANY, MUSLIN_PARITY_ODD);
     check->at = 1;
     msl_want_choice(check, MUSLIN_ARG_PARITY, spec->rows_parity, MUSLIN_PARITY_ANY, MUSLIN_PARITY_ODD);
@@ -292,9 +292,9 @@ static int64_t nearest_count(const struct combination *c, const struct way *way)
 static int64_t rank_key_of(const struct muslin_fit *fit, int32_t rank)
 {
     switch (rank) {
-    case MUSLIN_RANK_FEWEST_BLOCKS:
+    case MUSLIN_FIT_RANK_FEWEST_BLOCKS:
         return fit->blocks + fit->alternates;
-    case MUSLIN_RANK_LARGEST_BLOCK:
+    case MUSLIN_FIT_RANK_LARGEST_BLOCK:
         return -fit->block;
     default:
         return msl_fit_off(fit);
@@ -391,7 +391,7 @@ muslin_status muslin_fit_nearest(const struct muslin_fit_spec *spec, struct musl
         int64_t rows = nearest_count(&c, &ways[1]);
         if (columns == 0 || rows == 0)
             continue;
-        struct muslin_fit fit = fit_of(&s, &c, columns, rows, MUSLIN_RANK_NEAREST);
+        struct muslin_fit fit = fit_of(&s, &c, columns, rows, MUSLIN_FIT_RANK_NEAREST);
         if (best.blocks == 0 || msl_fit_before(&fit, &best))
             best = fit;
     }

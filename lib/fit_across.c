@@ -41,18 +41,18 @@ static int64_t count_of(struct msl_check *check, struct share share, int32_t dir
                         muslin_len wanted, muslin_len one)
 {
     int64_t count = share.whole;
-    if (direction == MUSLIN_ROUND_UP)
+    if (direction == MUSLIN_DIRECTION_UP)
         count += share.has_rest;
-    if (direction == MUSLIN_ROUND_NEAREST)
+    if (direction == MUSLIN_DIRECTION_NEAREST)
         count += share.half_or_more;
-    if (count == 0 && direction == MUSLIN_ROUND_DOWN)
+    if (count == 0 && direction == MUSLIN_DIRECTION_DOWN)
         msl_fail(check, MUSLIN_ERR_NO_FIT, argument, wanted, one);
     return count == 0 ? 1 : count;
 }
 
 static void want_direction(struct msl_check *check, int32_t direction)
 {
-    msl_want_choice(check, MUSLIN_ARG_DIRECTION, direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    msl_want_choice(check, MUSLIN_ARG_DIRECTION, direction, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
 }
 
 /* ---- blocks across a width --------------------------------------------------------------------------------------- */
@@ -61,7 +61,7 @@ static void read_across(struct msl_check *check, struct muslin_fit_across_spec *
                         const struct muslin_fit_across_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
-                    MUSLIN_FIT_ACROSS_FRAMED, from);
+                    MUSLIN_FIT_ACROSS_FRAME, from);
     msl_want_some_size(check, MUSLIN_ARG_QUILT_WIDTH, spec->wanted);
     msl_want_size(check, MUSLIN_ARG_BORDER_WIDTH, spec->border);
     msl_want_some_size(check, MUSLIN_ARG_BLOCK_WIDTH, spec->block);
@@ -80,7 +80,7 @@ muslin_status muslin_fit_across(const struct muslin_fit_across_spec *spec, struc
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    muslin_len beside = 2 * s.border + ((s.flags & MUSLIN_FIT_ACROSS_FRAMED) != 0 ? s.sash : -s.sash);
+    muslin_len beside = 2 * s.border + ((s.flags & MUSLIN_FIT_ACROSS_FRAME) != 0 ? s.sash : -s.sash);
     across.room = s.wanted - beside;
     across.pitch = s.block + s.sash;
     across.blocks = count_of(&check, share_of(across.room, across.pitch), s.direction, MUSLIN_ARG_QUILT_WIDTH,

@@ -40,7 +40,7 @@ static muslin_len root_up(uint64_t n)
  * edge of the mattress, and the point of it farthest from the mattress's corner is as far as the longer drop. */
 static muslin_len hang_of(muslin_len side, muslin_len foot, int32_t corner)
 {
-    if (corner == MUSLIN_FOOT_ROUNDED)
+    if (corner == MUSLIN_FOOT_CORNER_ROUNDED)
         return side > foot ? side : foot;
     return root_up((uint64_t)side * (uint64_t)side + (uint64_t)foot * (uint64_t)foot);
 }
@@ -76,7 +76,8 @@ static void read_bed(struct msl_check *check, struct muslin_bed_spec *spec, cons
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
                     MUSLIN_BED_FOOT_GIVEN, from);
     msl_want_choice(check, MUSLIN_ARG_DROP_RULE, spec->drop, MUSLIN_DROP_DEPTH, MUSLIN_DROP_GIVEN);
-    msl_want_choice(check, MUSLIN_ARG_FOOT_CORNER, spec->foot_corner, MUSLIN_FOOT_SQUARE, MUSLIN_FOOT_ROUNDED);
+    msl_want_choice(check, MUSLIN_ARG_FOOT_CORNER, spec->foot_corner, MUSLIN_FOOT_CORNER_SQUARE,
+                    MUSLIN_FOOT_CORNER_ROUNDED);
     msl_want_some_size(check, MUSLIN_ARG_MATTRESS_WIDTH, spec->mattress_width);
     msl_want_some_size(check, MUSLIN_ARG_MATTRESS_LENGTH, spec->mattress_length);
     msl_want_between(check, MUSLIN_ARG_MATTRESS_DEPTH, spec->mattress_depth, counts_from_depth(spec->drop),
@@ -117,7 +118,7 @@ static void find_size(struct muslin_bed *bed, const struct muslin_bed_spec *spec
 static void find_corner(struct muslin_bed *bed, const struct muslin_bed_spec *spec)
 {
     bed->corner_hang = hang_of(bed->side_drop, bed->foot_drop, spec->foot_corner);
-    if (spec->foot_corner == MUSLIN_FOOT_ROUNDED) {
+    if (spec->foot_corner == MUSLIN_FOOT_CORNER_ROUNDED) {
         muslin_len radius = bed->side_drop < bed->foot_drop ? bed->side_drop : bed->foot_drop;
         bed->corner_radius = radius;
         bed->corner_cut_off = root_up(2 * (uint64_t)radius * (uint64_t)radius) - radius;
@@ -161,7 +162,8 @@ static void read_cover(struct msl_check *check, struct muslin_bed_covered_spec *
     msl_want_size(check, MUSLIN_ARG_FLOOR_HEIGHT, spec->floor_height);
     msl_want_size(check, MUSLIN_ARG_DROP, spec->head_drop);
     msl_want_size(check, MUSLIN_ARG_PILLOW_TUCK, spec->pillow_tuck);
-    msl_want_choice(check, MUSLIN_ARG_FOOT_CORNER, spec->foot_corner, MUSLIN_FOOT_SQUARE, MUSLIN_FOOT_ROUNDED);
+    msl_want_choice(check, MUSLIN_ARG_FOOT_CORNER, spec->foot_corner, MUSLIN_FOOT_CORNER_SQUARE,
+                    MUSLIN_FOOT_CORNER_ROUNDED);
     msl_want_pad(check, spec->pad);
 }
 

@@ -96,10 +96,10 @@ static void find_row(struct muslin_fit_rescale_row *row, const struct muslin_fit
     row->new_finished = scaled.floor + scaled.half_or_more;
     row->rest = scaled.half_or_more ? scaled.rest - spec->denominator : scaled.rest;
     row->new_cut = row->new_finished + seam_of(spec);
-    struct muslin_rounded below = to_marks(&scaled, spec, MUSLIN_ROUND_DOWN);
+    struct muslin_rounded below = to_marks(&scaled, spec, MUSLIN_DIRECTION_DOWN);
     row->on_grid = below.exact;
-    row->cut_above = to_marks(&scaled, spec, MUSLIN_ROUND_UP).value;
-    row->cut_nearest = to_marks(&scaled, spec, MUSLIN_ROUND_NEAREST).value;
+    row->cut_above = to_marks(&scaled, spec, MUSLIN_DIRECTION_UP).value;
+    row->cut_nearest = to_marks(&scaled, spec, MUSLIN_DIRECTION_NEAREST).value;
     row->cut_below = below.value > seam_of(spec) ? below.value : 0;
     if (row->cut_nearest <= seam_of(spec))
         row->cut_nearest = row->cut_above;

@@ -89,9 +89,9 @@ static int64_t round_part(int64_t rest, int64_t parts, int64_t unit, int32_t dir
     int64_t low = product / unit;
     int64_t over = product % unit;
     switch (direction) {
-    case MUSLIN_ROUND_UP:
+    case MUSLIN_DIRECTION_UP:
         return over == 0 ? low : low + 1;
-    case MUSLIN_ROUND_DOWN:
+    case MUSLIN_DIRECTION_DOWN:
         return low;
     default:
         return over >= unit - over ? low + 1 : low;
@@ -212,7 +212,7 @@ static void read_format(struct msl_check *check, struct muslin_format_spec *into
     msl_want_between(check, MUSLIN_ARG_DENOMINATOR, into->denominator, 1, DENOMINATOR_MAX);
     msl_want_between(check, MUSLIN_ARG_DECIMALS, into->decimals, 0, DECIMALS_MAX);
     msl_want_decimal_sign(check, into->decimal_sign);
-    msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
     msl_want_pad(check, into->pad);
 }
 

@@ -23,19 +23,19 @@ muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint3
 
 /* ---- numbering -------------------------------------------------------------------------------------------------- */
 
-static int is_join(const struct muslin_pressing_plan *plan, uint32_t node)
+static int is_join(const struct muslin_pressing *plan, uint32_t node)
 {
     return msl_kind_of(plan, node) == MUSLIN_NODE_JOIN;
 }
 
 /* The part, where it carries seams, else 0: others are all alike. */
-static uint32_t carrying_part(const struct muslin_pressing_plan *plan, uint32_t node, int64_t k)
+static uint32_t carrying_part(const struct muslin_pressing *plan, uint32_t node, int64_t k)
 {
     uint32_t part = msl_part(plan->solution, node, k).node;
     return msl_pressed(plan, part)->carries ? part : 0;
 }
 
-static int repeats_after(const struct muslin_pressing_plan *plan, uint32_t node, int64_t repeat, int64_t parts)
+static int repeats_after(const struct muslin_pressing *plan, uint32_t node, int64_t repeat, int64_t parts)
 {
     int64_t k = repeat;
     while (k < parts && carrying_part(plan, node, k) == carrying_part(plan, node, k - repeat))
@@ -44,7 +44,7 @@ static int repeats_after(const struct muslin_pressing_plan *plan, uint32_t node,
 }
 
 /* Twice the repeat: each of its parts can be taken as it is in one and the other way in the next. */
-static int64_t places_of(const struct muslin_pressing_plan *plan, uint32_t node)
+static int64_t places_of(const struct muslin_pressing *plan, uint32_t node)
 {
     const int64_t parts = msl_parts(plan->solution, node);
     if (!is_join(plan, node) || parts <= PLACES_APART)
@@ -105,7 +105,7 @@ static uint8_t recipe_way(const struct muslin_solution *s, uint32_t node, const 
 }
 
 /* Whether every copy of the node must be pressed as it is shown. */
-static int asks_for_a_way(const struct muslin_pressing_plan *plan, uint32_t node, int64_t seams)
+static int asks_for_a_way(const struct muslin_pressing *plan, uint32_t node, int64_t seams)
 {
     const int32_t *args = msl_node_args(plan->solution->quilt, node);
     int32_t press = is_join(plan, node) ? args[JOIN_PRESS] : MUSLIN_SEAM_PRESS_FREE;
@@ -119,14 +119,14 @@ static int asks_for_a_way(const struct muslin_pressing_plan *plan, uint32_t node
 }
 
 /* Whether someone wants the node's own pieces in their order. */
-static int keeps_order(const struct muslin_pressing_plan *plan, uint32_t node)
+static int keeps_order(const struct muslin_pressing *plan, uint32_t node)
 {
     const int32_t *args = msl_node_args(plan->solution->quilt, node);
-    return is_join(plan, node) && (args[JOIN_FLAGS] & (int32_t)MUSLIN_JOIN_KEEPS_ORDER) != 0;
+    return is_join(plan, node) && (args[JOIN_FLAGS] & (int32_t)MUSLIN_QUILT_JOIN_KEEPS_ORDER) != 0;
 }
 
 /* What a node holds. Returns its own seams; nodes that the root does not hold have nothing. */
-static int64_t look_into(struct muslin_pressing_plan *plan, uint32_t node, int64_t *places)
+static int64_t look_into(struct muslin_pressing *plan, uint32_t node, int64_t *places)
 {
     struct msl_pressed_node *pressed = msl_pressed(plan, node);
     *places = 0;
@@ -150,7 +150,7 @@ static int64_t look_into(struct muslin_pressing_plan *plan, uint32_t node, int64
     return seams;
 }
 
-static void number_nodes(struct muslin_pressing_plan *plan)
+static void number_nodes(struct muslin_pressing *plan)
 {
     static const struct msl_pressed_node none;
     for (uint32_t node = 1; node <= plan->nodes; node++) {
@@ -175,7 +175,7 @@ static int64_t pieces_round(const struct msl_size *size)
 }
 
 /* Pieces round all parts that are held against each other: each has its edges looked at twice. */
-static int64_t pieces_between(const struct muslin_pressing_plan *plan, uint32_t node)
+static int64_t pieces_between(const struct muslin_pressing *plan, uint32_t node)
 {
     const int64_t places = msl_own_places(plan, node);
     int64_t pieces = 0;
@@ -184,7 +184,7 @@ static int64_t pieces_between(const struct muslin_pressing_plan *plan, uint32_t 
     return pieces;
 }
 
-static void want_few_ends(struct msl_check *check, const struct muslin_pressing_plan *plan)
+static void want_few_ends(struct msl_check *check, const struct muslin_pressing *plan)
 {
     int64_t ends = 0;
     for (uint32_t node = 1; node <= plan->nodes && ends <= ENDS_MOST; node++)
@@ -197,7 +197,7 @@ static void want_few_ends(struct msl_check *check, const struct muslin_pressing_
 /* ---- choices ---------------------------------------------------------------------------------------------------- */
 
 /* When joins are pressed in turn, every second part is taken the other way. */
-static uint8_t in_turn(const struct muslin_pressing_plan *plan, uint32_t node, int64_t k)
+static uint8_t in_turn(const struct muslin_pressing *plan, uint32_t node, int64_t k)
 {
     return is_join(plan, node) && (k & 1) != 0;
 }
@@ -205,7 +205,7 @@ static uint8_t in_turn(const struct muslin_pressing_plan *plan, uint32_t node, i
 /* Gives places their bits, from the root down: the first place that takes a node has none. A node is `reversed` when,
  * all being pressed in turn, that first place takes it the other way. Of nodes whose way is asked for each place has a
  * bit, if they may be turned. */
-static void give_bits(struct muslin_pressing_plan *plan)
+static void give_bits(struct muslin_pressing *plan)
 {
     plan->bits = plan->seams;
     for (uint32_t node = plan->nodes; node > 0; node--) {
@@ -231,7 +231,7 @@ static void give_bits(struct muslin_pressing_plan *plan)
 }
 
 /* The way of every bit when all is pressed in turn: seams to their first piece, every second part the other way. */
-static void press_in_turn(const struct muslin_pressing_plan *plan, uint8_t *ways)
+static void press_in_turn(const struct muslin_pressing *plan, uint8_t *ways)
 {
     for (uint32_t node = 1; node <= plan->nodes; node++) {
         const struct msl_pressed_node *pressed = msl_pressed(plan, node);
@@ -268,7 +268,7 @@ static struct msl_seam_way held_way(const struct muslin_solution *s, uint32_t no
     return way;
 }
 
-static void ask_seams(struct muslin_pressing_plan *plan, uint32_t node)
+static void ask_seams(struct muslin_pressing *plan, uint32_t node)
 {
     const int32_t press = is_join(plan, node) ? msl_node_args(plan->solution->quilt, node)[JOIN_PRESS]
                                               : MUSLIN_SEAM_PRESS_FREE;
@@ -290,7 +290,7 @@ static void ask_seams(struct muslin_pressing_plan *plan, uint32_t node)
 
 /* ---- what came out ---------------------------------------------------------------------------------------------- */
 
-void msl_count_parts_of(const struct muslin_pressing_plan *plan, uint32_t node)
+void msl_count_parts_of(const struct muslin_pressing *plan, uint32_t node)
 {
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     const int64_t parts = msl_own_places(plan, node) > 0 ? msl_parts(plan->solution, node) : 0;
@@ -310,7 +310,7 @@ void msl_count_parts_of(const struct muslin_pressing_plan *plan, uint32_t node)
     }
 }
 
-void msl_begin_count(const struct muslin_pressing_plan *plan)
+void msl_begin_count(const struct muslin_pressing *plan)
 {
     for (uint32_t node = 1; node <= plan->nodes; node++) {
         struct msl_pressed_node *pressed = msl_pressed(plan, node);
@@ -321,7 +321,7 @@ void msl_begin_count(const struct muslin_pressing_plan *plan)
 }
 
 /* Seams of a node that are pressed against what is preferred, less those that are pressed so. */
-static int64_t against_wishes(const struct muslin_pressing_plan *plan, uint32_t node)
+static int64_t against_wishes(const struct muslin_pressing *plan, uint32_t node)
 {
     const struct msl_seam_way *seams = plan->seam + msl_pressed(plan, node)->first_seam;
     const uint32_t n = msl_own_seams(plan, node);
@@ -333,7 +333,7 @@ static int64_t against_wishes(const struct muslin_pressing_plan *plan, uint32_t 
 }
 
 /* A node is shown as most of its copies are pressed, or as it is asked for. */
-static int is_better_reversed(const struct muslin_pressing_plan *plan, uint32_t node)
+static int is_better_reversed(const struct muslin_pressing *plan, uint32_t node)
 {
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     if (msl_own_seams(plan, node) == 0 || pressed->stiff)
@@ -360,7 +360,7 @@ static uint8_t turn_of(struct msl_nesting *nesting, uint32_t node)
 /* The first node, from the root down, that is taken the other way though it can neither be turned nor pressed so. */
 static void note_broken(struct msl_nesting *nesting, uint32_t node)
 {
-    struct muslin_pressing_plan *plan = nesting->plan;
+    struct muslin_pressing *plan = nesting->plan;
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     if (!pressed->stiff || pressed->choice != MSL_CHOICE_FREE || pressed->other_way == 0 || pressed->turn != 0)
         return;
@@ -374,7 +374,7 @@ static void note_broken(struct msl_nesting *nesting, uint32_t node)
 /* From the root down: what is turned as a whole leaves its parts as they are. */
 static void find_ways_shown(struct msl_nesting *nesting)
 {
-    struct muslin_pressing_plan *plan = nesting->plan;
+    struct muslin_pressing *plan = nesting->plan;
     msl_begin_count(plan);
     for (uint32_t node = plan->nodes; node > 0; node--) {
         struct msl_pressed_node *pressed = msl_pressed(plan, node);
@@ -385,7 +385,7 @@ static void find_ways_shown(struct msl_nesting *nesting)
     }
 }
 
-static void reverse_seams(const struct muslin_pressing_plan *plan, uint32_t node)
+static void reverse_seams(const struct muslin_pressing *plan, uint32_t node)
 {
     struct msl_pressed_node *pressed = msl_pressed(plan, node);
     const int64_t as_shown = pressed->as_shown;
@@ -396,7 +396,7 @@ static void reverse_seams(const struct muslin_pressing_plan *plan, uint32_t node
         plan->seam[pressed->first_seam + k].way ^= 1;
 }
 
-static void show_reversed(const struct muslin_pressing_plan *plan)
+static void show_reversed(const struct muslin_pressing *plan)
 {
     for (uint32_t node = 1; node <= plan->nodes; node++) {
         const int64_t places = msl_own_places(plan, node);
@@ -412,12 +412,12 @@ static void show_reversed(const struct muslin_pressing_plan *plan)
 }
 
 /* Seams pressed open are the same the other way; turned, they are told with what they lie in. */
-static int is_taken_alike(const struct muslin_pressing_plan *plan, const struct msl_pressed_node *pressed)
+static int is_taken_alike(const struct muslin_pressing *plan, const struct msl_pressed_node *pressed)
 {
     return pressed->turn == 0 && plan->seam[pressed->first_seam].held == MSL_HELD_OPEN;
 }
 
-static void sum_up(struct muslin_pressing_plan *plan)
+static void sum_up(struct muslin_pressing *plan)
 {
     for (uint32_t node = 1; node <= plan->nodes; node++) {
         const struct msl_pressed_node *pressed = msl_pressed(plan, node);
@@ -431,7 +431,7 @@ static void sum_up(struct muslin_pressing_plan *plan)
 
 /* ---- made ------------------------------------------------------------------------------------------------------- */
 
-void muslin_pressing_free(struct muslin_pressing_plan *plan)
+void muslin_pressing_free(struct muslin_pressing *plan)
 {
     if (plan == NULL)
         return;
@@ -444,13 +444,13 @@ void muslin_pressing_free(struct muslin_pressing_plan *plan)
     msl_scratch_free(&a, plan, 1, sizeof *plan);
 }
 
-static struct muslin_pressing_plan *begin_plan(struct msl_check *check, const struct muslin_solution *solution,
-                                               const struct muslin_pressing_spec *in, int32_t turnings,
-                                               const struct msl_chosen *chosen, uint32_t n)
+static struct muslin_pressing *begin_plan(struct msl_check *check, const struct muslin_solution *solution,
+                                          const struct muslin_pressing_spec *in, int32_t turnings,
+                                          const struct msl_chosen *chosen, uint32_t n)
 {
     const struct muslin_allocator *a = &solution->allocator;
-    static const struct muslin_pressing_plan none;
-    struct muslin_pressing_plan *plan = msl_scratch(check, a, 1, sizeof *plan);
+    static const struct muslin_pressing none;
+    struct muslin_pressing *plan = msl_scratch(check, a, 1, sizeof *plan);
     if (plan == NULL)
         return NULL;
     *plan = none;
@@ -490,7 +490,7 @@ static void end_nesting(struct msl_nesting *nesting)
     msl_scratch_free(a, nesting->table, nesting->places, sizeof(uint32_t));
 }
 
-static void make_plan(struct msl_check *check, struct muslin_pressing_plan *plan)
+static void make_plan(struct msl_check *check, struct muslin_pressing *plan)
 {
     const struct muslin_allocator *a = &plan->allocator;
     const struct msl_rows none = { NULL, 0, 0 };
@@ -516,11 +516,11 @@ static void make_plan(struct msl_check *check, struct muslin_pressing_plan *plan
 }
 
 /* A plan that takes nodes with asked seams the other way like this, and `n` of them as chosen. Null after a failure. */
-static struct muslin_pressing_plan *plan_with(struct msl_check *check, const struct muslin_solution *solution,
-                                              const struct muslin_pressing_spec *in, int32_t turnings,
-                                              const struct msl_chosen *chosen, uint32_t n)
+static struct muslin_pressing *plan_with(struct msl_check *check, const struct muslin_solution *solution,
+                                         const struct muslin_pressing_spec *in, int32_t turnings,
+                                         const struct msl_chosen *chosen, uint32_t n)
 {
-    struct muslin_pressing_plan *plan = begin_plan(check, solution, in, turnings, chosen, n);
+    struct muslin_pressing *plan = begin_plan(check, solution, in, turnings, chosen, n);
     if (check->status == MUSLIN_OK)
         make_plan(check, plan);
     if (check->status == MUSLIN_OK)
@@ -529,18 +529,18 @@ static struct muslin_pressing_plan *plan_with(struct msl_check *check, const str
     return NULL;
 }
 
-static void set_least(struct muslin_pressing_plan *plan, int64_t least)
+static void set_least(struct muslin_pressing *plan, int64_t least)
 {
     plan->totals.least = least;
     plan->totals.proven = plan->totals.exceptions == least;
 }
 
 /* The better of two plans, by the bound of the first; the other one goes. The work of both was done. */
-static struct muslin_pressing_plan *better_of(struct muslin_pressing_plan *plan, struct muslin_pressing_plan *other)
+static struct muslin_pressing *better_of(struct muslin_pressing *plan, struct muslin_pressing *other)
 {
     const int is_better = other->broken.node == 0 &&
                           (plan->broken.node != 0 || other->totals.exceptions < plan->totals.exceptions);
-    struct muslin_pressing_plan *kept = is_better ? other : plan;
+    struct muslin_pressing *kept = is_better ? other : plan;
     kept->has_turned = plan->has_turned;
     kept->totals.work = plan->totals.work + other->totals.work;
     kept->totals.alternating = plan->totals.alternating;
@@ -550,13 +550,12 @@ static struct muslin_pressing_plan *better_of(struct muslin_pressing_plan *plan,
 }
 
 /* Where a better plan than this one can be: holds it against one that takes nodes with asked seams like this. */
-static struct muslin_pressing_plan *try_also(struct msl_check *check, struct muslin_pressing_plan *plan,
-                                             int32_t turnings)
+static struct muslin_pressing *try_also(struct msl_check *check, struct muslin_pressing *plan, int32_t turnings)
 {
     if (check->status != MUSLIN_OK || !plan->has_turned || (plan->broken.node == 0 && plan->totals.proven))
         return plan;
     const struct muslin_pressing_spec in = plan->spec;
-    struct muslin_pressing_plan *other = plan_with(check, plan->solution, &in, turnings, NULL, 0);
+    struct muslin_pressing *other = plan_with(check, plan->solution, &in, turnings, NULL, 0);
     return check->status == MUSLIN_OK ? better_of(plan, other) : plan;
 }
 
@@ -564,7 +563,7 @@ static struct muslin_pressing_plan *try_also(struct msl_check *check, struct mus
 
 /* Plans with more and more nodes chosen of: depth first. */
 struct choosing {
-    struct muslin_pressing_plan *best;
+    struct muslin_pressing *best;
     struct msl_chosen *chosen;
     uint32_t count;
     uint32_t pad;
@@ -599,8 +598,8 @@ static void try_chosen(struct msl_check *check, struct choosing *choosing)
 {
     struct muslin_pressing_spec in = choosing->best->spec;
     in.work_limit = choosing->work_left;
-    struct muslin_pressing_plan *plan = plan_with(check, choosing->best->solution, &in, MSL_TURN_HELD,
-                                                  choosing->chosen, choosing->count);
+    struct muslin_pressing *plan =
+        plan_with(check, choosing->best->solution, &in, MSL_TURN_HELD, choosing->chosen, choosing->count);
     if (plan == NULL)
         return;
     const struct msl_chosen broken = plan->broken;
@@ -619,8 +618,8 @@ static void try_chosen(struct msl_check *check, struct choosing *choosing)
 /* Of each node that a plan breaks, from the root down, there are few choices: it is never taken the other way, or one
  * of its turnings is made to hold. All plans that there are, are among those of one or another; so the least of their
  * bounds holds for all, once all are looked through. */
-static struct muslin_pressing_plan *choose_turnings(struct msl_check *check, struct muslin_pressing_plan *best,
-                                                    struct msl_chosen broken, int64_t work_left)
+static struct muslin_pressing *choose_turnings(struct msl_check *check, struct muslin_pressing *best,
+                                               struct msl_chosen broken, int64_t work_left)
 {
     if (check->status != MUSLIN_OK || broken.node == 0 || best->totals.proven)
         return best;
@@ -650,10 +649,10 @@ static struct muslin_pressing_plan *choose_turnings(struct msl_check *check, str
  * reaches the bound, none is better. Else two other plans are tried: with all such nodes as they are, which always can
  * be, and with all pressed so that they can be turned; then, as far as the work limit goes, plans that choose of one
  * node after another. */
-static struct muslin_pressing_plan *best_plan(struct msl_check *check, const struct muslin_solution *solution,
-                                              const struct muslin_pressing_spec *in)
+static struct muslin_pressing *best_plan(struct msl_check *check, const struct muslin_solution *solution,
+                                         const struct muslin_pressing_spec *in)
 {
-    struct muslin_pressing_plan *plan = plan_with(check, solution, in, MSL_TURN_HELD, NULL, 0);
+    struct muslin_pressing *plan = plan_with(check, solution, in, MSL_TURN_HELD, NULL, 0);
     struct msl_chosen broken = { 0, MSL_CHOICE_FREE, 0, { 0 } };
     if (check->status == MUSLIN_OK)
         broken = plan->broken;
@@ -663,7 +662,7 @@ static struct muslin_pressing_plan *best_plan(struct msl_check *check, const str
 }
 
 muslin_status muslin_pressing_create(const struct muslin_solution *solution, const struct muslin_pressing_spec *spec,
-                                     struct muslin_pressing_plan **out, struct muslin_problem *problem)
+                                     struct muslin_pressing **out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_pressing_spec in;
@@ -679,7 +678,7 @@ muslin_status muslin_pressing_create(const struct muslin_solution *solution, con
     check.at = 0;
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_pressing_plan *plan = best_plan(&check, solution, &in);
+    struct muslin_pressing *plan = best_plan(&check, solution, &in);
     if (check.status == MUSLIN_OK)
         *out = plan;
     else

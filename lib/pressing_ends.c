@@ -131,7 +131,7 @@ static uint32_t taken_through(struct msl_nesting *nesting, uint32_t bit, uint32_
 void msl_take_ends(struct msl_nesting *nesting, struct msl_rows *into, uint32_t node, int64_t k, enum msl_edge edge,
                    muslin_len trimmed)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const struct msl_part part = msl_part(plan->solution, node, k);
     const struct msl_pressed_node *child = msl_pressed(plan, part.node);
     if (!child->carries)
@@ -176,7 +176,7 @@ static int lies_on(const struct msl_size *size, enum msl_edge edge, muslin_len x
 /* A node's own seam, where it ends on the edge. */
 static void add_own_ends(struct msl_nesting *nesting, uint32_t node, uint32_t k, enum msl_edge edge)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const struct msl_size *size = msl_size_of(plan->solution, node);
     const struct msl_seam seam = msl_seam(plan->solution, node, k);
     struct msl_end end = msl_end_of(msl_pressed(plan, node)->first_seam + k, &seam, runs_up(edge));
@@ -228,13 +228,13 @@ static void drop_outside(struct msl_rows *ends, uint64_t first, muslin_len lengt
 
 static void find_on_edge(struct msl_nesting *nesting, uint32_t node, enum msl_edge edge)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const struct msl_size *size = msl_size_of(plan->solution, node);
     const int64_t parts = msl_parts(plan->solution, node);
     const int64_t seams = msl_own_seams(plan, node);
     const int64_t n = parts > seams ? parts : seams;
     const int is_join = msl_kind_of(plan, node) == MUSLIN_NODE_JOIN;
-    const int is_downwards = is_join && msl_node_args(plan->solution->quilt, node)[JOIN_AXIS] == MUSLIN_DOWN;
+    const int is_downwards = is_join && msl_node_args(plan->solution->quilt, node)[JOIN_AXIS] == MUSLIN_AXIS_DOWN;
     const uint64_t first = nesting->ends.used;
     for (int64_t i = 0; nesting->check->status == MUSLIN_OK && i < n; i++)
         add_in_turn(nesting, node, is_downwards ? n - 1 - i : i, edge, is_downwards);
@@ -245,7 +245,7 @@ static void find_on_edge(struct msl_nesting *nesting, uint32_t node, enum msl_ed
 }
 
 /* Parts that cannot be taken the other way after all leave their places no choice. */
-static void drop_choices(const struct muslin_pressing_plan *plan, uint32_t node)
+static void drop_choices(const struct muslin_pressing *plan, uint32_t node)
 {
     const int64_t places = msl_own_places(plan, node);
     for (int64_t k = 0; k < places; k++)
@@ -255,7 +255,7 @@ static void drop_choices(const struct muslin_pressing_plan *plan, uint32_t node)
 
 void msl_find_ends(struct msl_nesting *nesting)
 {
-    struct muslin_pressing_plan *plan = nesting->plan;
+    struct muslin_pressing *plan = nesting->plan;
     for (uint32_t node = 1; node <= plan->nodes; node++) {
         struct msl_pressed_node *pressed = msl_pressed(plan, node);
         drop_choices(plan, node);

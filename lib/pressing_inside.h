@@ -85,7 +85,7 @@ enum msl_turnings {
     MSL_TURN_HELD_ALIKE /* with pressings such that all turnings hold, at any cost */
 };
 
-struct muslin_pressing_plan {
+struct muslin_pressing {
     const struct muslin_solution *solution;
     struct muslin_allocator allocator;
     struct muslin_pressing_spec spec;
@@ -104,37 +104,37 @@ struct muslin_pressing_plan {
     uint8_t pad[3];
     int64_t effort;      /* about what it took to make the rules, in steps */
     struct msl_rows met; /* struct msl_met; in the end those that do not nest */
-    struct muslin_pressed_totals totals;
+    struct muslin_pressing_total totals;
 };
 
-static inline struct msl_pressed_node *msl_pressed(const struct muslin_pressing_plan *plan, uint32_t node)
+static inline struct msl_pressed_node *msl_pressed(const struct muslin_pressing *plan, uint32_t node)
 {
     return &plan->node[node - 1];
 }
 
-static inline uint32_t msl_own_seams(const struct muslin_pressing_plan *plan, uint32_t node)
+static inline uint32_t msl_own_seams(const struct muslin_pressing *plan, uint32_t node)
 {
     return plan->node[node].first_seam - plan->node[node - 1].first_seam;
 }
 
 /* Places that differ: those of a long join that repeats its children count only through two of its repeats. */
-static inline uint32_t msl_own_places(const struct muslin_pressing_plan *plan, uint32_t node)
+static inline uint32_t msl_own_places(const struct muslin_pressing *plan, uint32_t node)
 {
     return plan->node[node].first_place - plan->node[node - 1].first_place;
 }
 
 /* The place in which a node has its part k, which carries seams. */
-static inline uint32_t msl_pressing_place(const struct muslin_pressing_plan *plan, uint32_t node, int64_t k)
+static inline uint32_t msl_pressing_place(const struct muslin_pressing *plan, uint32_t node, int64_t k)
 {
     return plan->node[node - 1].first_place + (uint32_t)(k % msl_own_places(plan, node));
 }
 
-static inline int32_t msl_kind_of(const struct muslin_pressing_plan *plan, uint32_t node)
+static inline int32_t msl_kind_of(const struct muslin_pressing *plan, uint32_t node)
 {
     return msl_node_row(plan->solution->quilt, node)->kind;
 }
 
-static inline int64_t msl_copies_of(const struct muslin_pressing_plan *plan, uint32_t node)
+static inline int64_t msl_copies_of(const struct muslin_pressing *plan, uint32_t node)
 {
     return msl_copies(&plan->solution->counts[node - 1]);
 }
@@ -187,7 +187,7 @@ struct msl_turning {
 enum msl_alike { MSL_ALIKE_UNKNOWN, MSL_ALIKE, MSL_NOT_ALIKE };
 
 struct msl_nesting {
-    struct muslin_pressing_plan *plan;
+    struct muslin_pressing *plan;
     struct msl_check *check;
     struct msl_rows ends;  /* struct msl_end */
     struct msl_rows taken; /* struct msl_taken */
@@ -273,7 +273,7 @@ void msl_find_turnings(struct msl_nesting *nesting, uint32_t node);
 /* Whether its node looks the same when it is turned so. */
 int msl_is_alike(struct msl_nesting *nesting, struct msl_turning *turning);
 /* Whether a node can be taken the other way by pressing it so, with all that is in it. */
-int msl_can_be_pressed(const struct muslin_pressing_plan *plan, uint32_t node);
+int msl_can_be_pressed(const struct muslin_pressing *plan, uint32_t node);
 /* Adds what turnings of nodes with asked seams need to the rules, heavier than all meetings: of all, or as chosen. */
 void msl_hold_turnings(struct msl_nesting *nesting);
 static inline struct msl_turning *msl_turning_at(const struct msl_nesting *nesting, uint64_t number)
@@ -290,8 +290,8 @@ void msl_find_meetings(struct msl_nesting *nesting);
 
 /* Counts the copies of each node either way: begins with the root, and from there down a node's copies go to its parts.
  * Of one that is turned all are pressed as it is shown. */
-void msl_begin_count(const struct muslin_pressing_plan *plan);
-void msl_count_parts_of(const struct muslin_pressing_plan *plan, uint32_t node);
+void msl_begin_count(const struct muslin_pressing *plan);
+void msl_count_parts_of(const struct muslin_pressing *plan, uint32_t node);
 
 /* Solves the rules: fills in the ways of seams and places, and the totals. `alternating` has a way for each bit. */
 void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating);

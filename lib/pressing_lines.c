@@ -7,7 +7,7 @@
 
 static struct msl_line line_of(const struct msl_nesting *nesting, uint32_t node, uint32_t number)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     return (struct msl_line){ msl_seam(plan->solution, node, number), node, number, msl_copies_of(plan, node), 0, 0 };
 }
 
@@ -34,7 +34,7 @@ static int lies_along(const struct muslin_solution *s, const struct msl_part *pa
 /* Where another seam of the pinwheel ends within this one: at the side on which it lies. */
 static void add_crossing(struct msl_nesting *nesting, uint32_t node, uint32_t number, const struct msl_seam *seam)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const struct msl_seam other = msl_seam(plan->solution, node, number);
     const int runs_up = seam->from_x == seam->to_x;
     const muslin_len from = runs_up ? other.from_x - seam->from_x : other.from_y - seam->from_y;
@@ -50,7 +50,7 @@ static void add_crossing(struct msl_nesting *nesting, uint32_t node, uint32_t nu
 /* Ends beyond a seam's own have nothing on its other side to meet. */
 void msl_meet_in_pinwheel(struct msl_nesting *nesting, uint32_t node)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const uint32_t seams = msl_own_seams(plan, node);
     const int64_t parts = msl_own_places(plan, node);
     for (uint32_t number = 0; nesting->check->status == MUSLIN_OK && number < seams; number++) {
@@ -167,7 +167,7 @@ static void meet_in_field(struct msl_nesting *nesting, const struct field *field
 
 void msl_meet_on_point(struct msl_nesting *nesting, uint32_t node)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const uint32_t uprights = (uint32_t)msl_diagonal_uprights(plan->solution, node);
     struct field field = { node, uprights, uprights + (uint64_t)msl_parts(plan->solution, node), NULL };
     field.ranks = msl_scratch(nesting->check, &plan->allocator, 2 * field.n, sizeof field.ranks[0]);
@@ -207,7 +207,7 @@ static uint64_t first_from(const struct msl_rank *ranks, uint64_t n, muslin_len 
 static void gather_slanted(struct msl_nesting *nesting, uint32_t node, const struct msl_rank *ranks, uint64_t n,
                            muslin_len y, int is_below)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const muslin_len height = msl_seam(plan->solution, node, 0).to_y - msl_seam(plan->solution, node, 0).from_y;
     const muslin_len from = is_below ? y - height : y;
     for (uint64_t i = first_from(ranks, n, from); i < n && ranks[i].first == from; i++) {
@@ -221,7 +221,7 @@ static void gather_slanted(struct msl_nesting *nesting, uint32_t node, const str
 /* The level seams between rows come last, one fewer than there are rows. */
 static void meet_between_rows(struct msl_nesting *nesting, uint32_t node, struct msl_rank *ranks)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const uint32_t seams = msl_own_seams(plan, node);
     const uint32_t rows = (uint32_t)msl_node_args(plan->solution->quilt, node)[SIXTY_ROWS];
     const uint32_t slanted = seams - (rows - 1);

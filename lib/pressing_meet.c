@@ -161,7 +161,7 @@ static void find_point(const struct msl_nesting *nesting, const struct msl_line 
 static void add_meeting(struct msl_nesting *nesting, const struct msl_line *line, const struct side *a,
                         const struct msl_end *first, const struct side *b, const struct msl_end *second)
 {
-    struct muslin_pressing_plan *plan = nesting->plan;
+    struct muslin_pressing *plan = nesting->plan;
     if (plan->seam[first->seam].held == MSL_HELD_OPEN || plan->seam[second->seam].held == MSL_HELD_OPEN) {
         plan->totals.open += line->count;
         return;
@@ -250,7 +250,7 @@ void msl_meet_gathered(struct msl_nesting *nesting, const struct msl_line *line)
 /* The side of a part that faces the next one or the one before. */
 static struct side side_of(const struct msl_nesting *nesting, uint32_t node, int64_t k, enum msl_edge edge)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const struct msl_part part = msl_part(plan->solution, node, k);
     const struct msl_pressed_node *child = msl_pressed(plan, part.node);
     struct side side = { NULL, 0, 0, 0, 0 };
@@ -267,10 +267,10 @@ static struct side side_of(const struct msl_nesting *nesting, uint32_t node, int
 /* Seams between places that are alike count together. */
 static void meet_in_join(struct msl_nesting *nesting, uint32_t node)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     const int64_t seams = msl_own_seams(plan, node);
     const int64_t places = msl_own_places(plan, node);
-    const int is_across = msl_node_args(plan->solution->quilt, node)[JOIN_AXIS] == MUSLIN_ACROSS;
+    const int is_across = msl_node_args(plan->solution->quilt, node)[JOIN_AXIS] == MUSLIN_AXIS_ACROSS;
     for (int64_t k = 0; k < seams && k < places; k++) {
         const int64_t alike = (seams - 1 - k) / places + 1;
         const struct msl_line line = { msl_seam(plan->solution, node, k), node, (uint32_t)k,
@@ -304,7 +304,7 @@ static void meet_in(struct msl_nesting *nesting, uint32_t node)
 
 void msl_find_meetings(struct msl_nesting *nesting)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     for (uint32_t node = 1; nesting->check->status == MUSLIN_OK && node <= plan->nodes; node++)
         if (msl_own_seams(plan, node) > 0)
             meet_in(nesting, node);

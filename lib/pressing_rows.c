@@ -4,18 +4,18 @@
 #include "pressing_inside.h"
 
 enum {
-    TOTALS_LEAST = sizeof(struct muslin_pressed_totals),
-    SEAM_LEAST = sizeof(struct muslin_pressed_seam),
-    CHILD_LEAST = sizeof(struct muslin_pressed_child),
+    TOTALS_LEAST = sizeof(struct muslin_pressing_total),
+    SEAM_LEAST = sizeof(struct muslin_pressing_seam),
+    CHILD_LEAST = sizeof(struct muslin_pressing_child),
     EXCEPTION_LEAST = sizeof(struct muslin_pressing_exception)
 };
 
-static void want_plan(struct msl_check *check, const struct muslin_pressing_plan *pressing)
+static void want_plan(struct msl_check *check, const struct muslin_pressing *pressing)
 {
     msl_want_pointer(check, MUSLIN_ARG_PRESSING, pressing);
 }
 
-muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing, struct muslin_pressed_totals *out,
+muslin_status muslin_pressing_totals(const struct muslin_pressing *pressing, struct muslin_pressing_total *out,
                                      struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -23,28 +23,28 @@ muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing
     msl_want_output(&check, out, TOTALS_LEAST);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_pressed_totals totals = pressing->totals;
+    struct muslin_pressing_total totals = pressing->totals;
     totals.size = sizeof totals;
     msl_write_struct(out, &totals, sizeof totals);
     return MUSLIN_OK;
 }
 
-static muslin_id id_of(const struct muslin_pressing_plan *plan, uint32_t node)
+static muslin_id id_of(const struct muslin_pressing *plan, uint32_t node)
 {
-    return msl_id(plan->solution->quilt, MUSLIN_ID_NODE, node);
+    return msl_id(plan->solution->quilt, MUSLIN_SORT_NODE, node);
 }
 
 /* ---- seams ------------------------------------------------------------------------------------------------------ */
 
 /* How the copies that are taken the other way come about. */
-static int32_t other_of(const struct muslin_pressing_plan *plan, uint32_t node)
+static int32_t other_of(const struct muslin_pressing *plan, uint32_t node)
 {
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     if (pressed->other_way == 0)
-        return MUSLIN_OTHER_NONE;
+        return MUSLIN_OTHER_WAY_NONE;
     if (pressed->turn != 0)
-        return MUSLIN_OTHER_TURNED;
-    return msl_size_of(plan->solution, node)->as_set ? MUSLIN_OTHER_SETS : MUSLIN_OTHER_PRESSED;
+        return MUSLIN_OTHER_WAY_TURNED;
+    return msl_size_of(plan->solution, node)->as_set ? MUSLIN_OTHER_WAY_SETS : MUSLIN_OTHER_WAY_PRESSED;
 }
 
 static int32_t press_of(const struct msl_seam *seam, uint8_t way)
@@ -54,13 +54,13 @@ static int32_t press_of(const struct msl_seam *seam, uint8_t way)
     return way == 0 ? MUSLIN_PRESS_LEFT : MUSLIN_PRESS_RIGHT;
 }
 
-static struct muslin_pressed_seam seam_row(const struct muslin_pressing_plan *plan, uint32_t node, uint32_t k,
-                                           int32_t other)
+static struct muslin_pressing_seam seam_row(const struct muslin_pressing *plan, uint32_t node, uint32_t k,
+                                            int32_t other)
 {
     const struct msl_seam seam = msl_seam(plan->solution, node, k);
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     const struct msl_seam_way way = plan->seam[pressed->first_seam + k];
-    struct muslin_pressed_seam row = { sizeof row, 0, id_of(plan, node), k, pressed->as_shown, pressed->other_way,
+    struct muslin_pressing_seam row = { sizeof row, 0, id_of(plan, node), k, pressed->as_shown, pressed->other_way,
                                        seam.from_x, seam.from_y, seam.to_x, seam.to_y, press_of(&seam, way.way),
                                        way.way + 1, other, 0, pressed->turn, 0 };
     if (way.wish != 0)
@@ -72,12 +72,12 @@ static struct muslin_pressed_seam seam_row(const struct muslin_pressing_plan *pl
     if (pressed->turn == 0) { /* pressed the other way it is the same */
         row.as_shown += row.other_way;
         row.other_way = 0;
-        row.other = MUSLIN_OTHER_NONE;
+        row.other = MUSLIN_OTHER_WAY_NONE;
     }
     return row;
 }
 
-muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing, struct muslin_pressed_seam *rows,
+muslin_status muslin_pressing_seams(const struct muslin_pressing *pressing, struct muslin_pressing_seam *rows,
                                     size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -90,7 +90,7 @@ muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing,
         const int32_t other = other_of(pressing, node);
         const uint32_t seams = msl_own_seams(pressing, node);
         for (uint32_t k = 0; k < seams; k++) {
-            const struct muslin_pressed_seam row = seam_row(pressing, node, k, other);
+            const struct muslin_pressing_seam row = seam_row(pressing, node, k, other);
             msl_write_row(rows, row_size, msl_pressed(pressing, node)->first_seam + k, &row, sizeof row);
         }
     }
@@ -100,12 +100,12 @@ muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing,
 /* ---- places ----------------------------------------------------------------------------------------------------- */
 
 /* A node's parts, when some carry seams. */
-static int64_t parts_of(const struct muslin_pressing_plan *plan, uint32_t node)
+static int64_t parts_of(const struct muslin_pressing *plan, uint32_t node)
 {
     return msl_own_places(plan, node) > 0 ? msl_parts(plan->solution, node) : 0;
 }
 
-static size_t count_children(const struct muslin_pressing_plan *plan)
+static size_t count_children(const struct muslin_pressing *plan)
 {
     size_t children = 0;
     for (uint32_t node = 1; node <= plan->nodes; node++) {
@@ -116,7 +116,7 @@ static size_t count_children(const struct muslin_pressing_plan *plan)
     return children;
 }
 
-muslin_status muslin_pressing_children(const struct muslin_pressing_plan *pressing, struct muslin_pressed_child *rows,
+muslin_status muslin_pressing_children(const struct muslin_pressing *pressing, struct muslin_pressing_child *rows,
                                        size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -132,7 +132,7 @@ muslin_status muslin_pressing_children(const struct muslin_pressing_plan *pressi
             const uint32_t part = msl_part(pressing->solution, node, k).node;
             if (!msl_pressed(pressing, part)->carries)
                 continue;
-            const struct muslin_pressed_child row = { sizeof row, 0, id_of(pressing, node), id_of(pressing, part), k,
+            const struct muslin_pressing_child row = { sizeof row, 0, id_of(pressing, node), id_of(pressing, part), k,
                                                       pressing->place_way[msl_pressing_place(pressing, node, k)],
                                                       msl_pressed(pressing, part)->turn };
             msl_write_row(rows, row_size, at++, &row, sizeof row);
@@ -144,7 +144,7 @@ muslin_status muslin_pressing_children(const struct muslin_pressing_plan *pressi
 /* ---- exceptions ------------------------------------------------------------------------------------------------- */
 
 /* The node of a seam, by its number in the plan: the last one that begins at or before it and has seams. */
-static uint32_t node_of_seam(const struct muslin_pressing_plan *plan, uint32_t seam)
+static uint32_t node_of_seam(const struct muslin_pressing *plan, uint32_t seam)
 {
     uint32_t low = 1;
     uint32_t high = plan->nodes;
@@ -158,9 +158,9 @@ static uint32_t node_of_seam(const struct muslin_pressing_plan *plan, uint32_t s
     return low;
 }
 
-muslin_status muslin_pressing_exceptions(const struct muslin_pressing_plan *pressing,
-                                         struct muslin_pressing_exception *rows, size_t row_size, size_t capacity,
-                                         size_t *count, struct muslin_problem *problem)
+muslin_status muslin_pressing_exceptions(const struct muslin_pressing *pressing, struct muslin_pressing_exception *rows,
+                                         size_t row_size, size_t capacity, size_t *count,
+                                         struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     want_plan(&check, pressing);

@@ -572,7 +572,7 @@ static int64_t search_all(struct search *search)
 static void find_ways(struct search *search, const uint8_t *alternating)
 {
     struct msl_solver *solver = search->solver;
-    struct muslin_pressed_totals *totals = &solver->nesting->plan->totals;
+    struct muslin_pressing_total *totals = &solver->nesting->plan->totals;
     count_unavoidable(search);
     index_rules(search);
     for (uint32_t i = 0; i < solver->bits; i++)
@@ -611,7 +611,7 @@ static void look_at_turnings(const struct search *search)
 /* Gives the ways to seams and places, and keeps those meetings that do not nest. */
 static void give_ways(struct search *search)
 {
-    struct muslin_pressing_plan *plan = search->solver->nesting->plan;
+    struct muslin_pressing *plan = search->solver->nesting->plan;
     struct msl_met *met = plan->met.rows;
     uint64_t kept = 0;
     plan->totals.exceptions = look_at(search, search->ways);

@@ -170,7 +170,7 @@ uint8_t msl_wanted(const struct msl_solver *solver, uint32_t source)
     if (source >= solver->rules + solver->bits)
         return (uint8_t)msl_turned_end_at(solver->nesting, source - solver->rules - solver->bits)->odd;
     const uint32_t bit = source - solver->rules;
-    const struct muslin_pressing_plan *plan = solver->nesting->plan;
+    const struct muslin_pressing *plan = solver->nesting->plan;
     return bit < plan->seams && plan->seam[bit].wish != 1;
 }
 
@@ -207,7 +207,7 @@ static uint64_t order_rules(const struct msl_solver *solver, struct msl_rank *or
 /* Wishes by their sort, and then by the copies that have them. */
 static uint64_t order_wishes(const struct msl_solver *solver, struct msl_rank *order)
 {
-    const struct muslin_pressing_plan *plan = solver->nesting->plan;
+    const struct muslin_pressing *plan = solver->nesting->plan;
     uint64_t n = 0;
     for (uint32_t node = 1; node <= plan->nodes; node++) {
         const int64_t copies = msl_copies_of(plan, node);
@@ -325,7 +325,7 @@ static int is_used_both_ways(const struct msl_pressed_node *pressed)
 static uint8_t turn_that_holds(struct msl_solver *solver, uint32_t node)
 {
     struct msl_nesting *nesting = solver->nesting;
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     for (uint32_t i = msl_pressed(plan, node)->first_turning; i < plan->node[node].first_turning; i++) {
         struct msl_turning *turning = msl_turning_at(nesting, i);
         if (solver->check->status == MUSLIN_OK && msl_is_alike(nesting, turning) && take_turning(solver, turning))
@@ -338,7 +338,7 @@ static uint8_t turn_that_holds(struct msl_solver *solver, uint32_t node)
  * them. Then, from the root down, those that are used both ways because that is pressed. */
 static void take_turnings(struct msl_solver *solver)
 {
-    const struct muslin_pressing_plan *plan = solver->nesting->plan;
+    const struct muslin_pressing *plan = solver->nesting->plan;
     msl_begin_count(plan);
     for (uint32_t node = plan->nodes; node > 0; node--) {
         msl_pressed(plan, node)->turn = msl_own_seams(plan, node) > 0 ? WOULD_BE_TURNED : 0;
@@ -358,7 +358,7 @@ static void take_turnings(struct msl_solver *solver)
 
 static void set_places(const struct msl_solver *solver, const uint8_t *ways)
 {
-    const struct muslin_pressing_plan *plan = solver->nesting->plan;
+    const struct muslin_pressing *plan = solver->nesting->plan;
     for (uint32_t k = 0; k < plan->places; k++)
         plan->place_way[k] = plan->place_bit[k] == 0 ? 0 : ways[plan->place_bit[k]];
 }

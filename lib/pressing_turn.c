@@ -262,7 +262,7 @@ static void add_turning(struct msl_nesting *nesting, uint32_t node, int32_t turn
 }
 
 /* Pressed the other way, all that is in it is the other way. */
-int msl_can_be_pressed(const struct muslin_pressing_plan *plan, uint32_t node)
+int msl_can_be_pressed(const struct muslin_pressing *plan, uint32_t node)
 {
     const int64_t places = msl_own_places(plan, node);
     int can = !msl_pressed(plan, node)->asks;
@@ -276,7 +276,7 @@ int msl_can_be_pressed(const struct muslin_pressing_plan *plan, uint32_t node)
 /* Nodes without seams of their own leave it to their parts. */
 void msl_find_turnings(struct msl_nesting *nesting, uint32_t node)
 {
-    struct muslin_pressing_plan *plan = nesting->plan;
+    struct muslin_pressing *plan = nesting->plan;
     struct msl_pressed_node *pressed = msl_pressed(plan, node);
     const int can_turn = msl_own_seams(plan, node) > 0 && !pressed->ordered && pressed->choice != MSL_CHOICE_KEPT &&
                          msl_size_of(plan->solution, node)->patches <= PATCHES_MOST &&
@@ -303,8 +303,7 @@ static void hold(struct msl_nesting *nesting, const struct msl_turning *turning,
 }
 
 /* Of two turnings of a node the last one, by half a turn, or the one that is chosen. */
-static int is_to_hold(const struct muslin_pressing_plan *plan, uint32_t node, const struct msl_turning *turning,
-                      int is_last)
+static int is_to_hold(const struct muslin_pressing *plan, uint32_t node, const struct msl_turning *turning, int is_last)
 {
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     if (plan->turnings == MSL_TURN_HELD_ALIKE)
@@ -316,7 +315,7 @@ static int is_to_hold(const struct muslin_pressing_plan *plan, uint32_t node, co
  * weights together stay in range. */
 void msl_hold_turnings(struct msl_nesting *nesting)
 {
-    const struct muslin_pressing_plan *plan = nesting->plan;
+    const struct muslin_pressing *plan = nesting->plan;
     for (uint64_t i = 0; nesting->check->status == MUSLIN_OK && i < nesting->turnings.used; i++) {
         const struct msl_turning *turning = msl_turning_at(nesting, i);
         const int is_last = i + 1 == plan->node[turning->node].first_turning;

@@ -156,7 +156,7 @@ muslin_status muslin_quilt_fabric(struct muslin_quilt *quilt, const struct musli
     msl_want_room(&check, quilt);
     uint32_t fabric = add_fabric(&check, quilt, &in, name, length);
     if (check.status == MUSLIN_OK)
-        *out = msl_id(quilt, MUSLIN_ID_FABRIC, fabric);
+        *out = msl_id(quilt, MUSLIN_SORT_FABRIC, fabric);
     return check.status;
 }
 
@@ -166,7 +166,7 @@ muslin_status muslin_quilt_fabric(struct muslin_quilt *quilt, const struct musli
 static const char *name_of(const struct muslin_quilt *quilt, int32_t sort, uint32_t number, uint32_t *length)
 {
     *length = 0;
-    if (sort == MUSLIN_ID_FABRIC) {
+    if (sort == MUSLIN_SORT_FABRIC) {
         *length = quilt->fabrics[number - 1].name_length;
         return quilt->names + quilt->fabrics[number - 1].name;
     }
@@ -184,7 +184,7 @@ muslin_status muslin_quilt_name(const struct muslin_quilt *quilt, muslin_id id, 
     msl_want_quilt(&check, quilt, need);
     if (cap > 0)
         msl_want_pointer(&check, MUSLIN_ARG_BUFFER, buf);
-    int32_t sort = muslin_id_sort(id) == MUSLIN_ID_FABRIC ? MUSLIN_ID_FABRIC : MUSLIN_ID_MEASURE;
+    int32_t sort = muslin_id_sort(id) == MUSLIN_SORT_FABRIC ? MUSLIN_SORT_FABRIC : MUSLIN_SORT_MEASURE;
     uint32_t number = msl_want_id(&check, quilt, sort, MUSLIN_ARG_NAME, id);
     if (check.status != MUSLIN_OK)
         return check.status;
@@ -207,7 +207,7 @@ muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, out);
     msl_want_output(&check, out, NODE_LEAST);
-    uint32_t number = msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, node);
+    uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
     if (check.status != MUSLIN_OK)
         return check.status;
     const struct msl_row *row = msl_node_row(quilt, number);
@@ -229,7 +229,7 @@ muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id 
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, count);
-    uint32_t number = msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, node);
+    uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
     if (check.status != MUSLIN_OK)
         return check.status;
     const struct msl_row *row = msl_node_row(quilt, number);
@@ -238,7 +238,7 @@ muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id 
         return check.status;
     const int32_t *args = msl_node_args(quilt, number) + children.first;
     for (uint32_t i = 0; i < children.count; i++)
-        ids[i] = msl_id(quilt, MUSLIN_ID_NODE, (uint32_t)args[i]);
+        ids[i] = msl_id(quilt, MUSLIN_SORT_NODE, (uint32_t)args[i]);
     return MUSLIN_OK;
 }
 

@@ -11,10 +11,10 @@ enum { REPEATS_MOST = 1048576 };
 static uint32_t add_row(struct msl_check *check, struct muslin_quilt *quilt, int64_t columns, const muslin_id *children,
                         int64_t first)
 {
-    int32_t *args = msl_begin_join(check, quilt, MUSLIN_ACROSS, (uint32_t)columns);
+    int32_t *args = msl_begin_join(check, quilt, MUSLIN_AXIS_ACROSS, (uint32_t)columns);
     for (int64_t i = 0; args != NULL && i < columns; i++) {
         check->at = first + i;
-        args[i] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, children[first + i]);
+        args[i] = (int32_t)msl_want_id(check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, children[first + i]);
     }
     if (check->status != MUSLIN_OK)
         return 0;
@@ -31,7 +31,7 @@ static uint32_t add_grid(struct msl_check *check, struct muslin_quilt *quilt, in
         return 0;
     for (int64_t row = 0; check->status == MUSLIN_OK && row < rows; row++)
         made[row] = add_row(check, quilt, columns, children, row * columns);
-    uint32_t node = check->status == MUSLIN_OK ? msl_add_join(check, quilt, MUSLIN_DOWN, made, (uint32_t)rows) : 0;
+    uint32_t node = check->status == MUSLIN_OK ? msl_add_join(check, quilt, MUSLIN_AXIS_DOWN, made, (uint32_t)rows) : 0;
     msl_scratch_free(&quilt->allocator, made, (uint64_t)rows, sizeof *made);
     return node;
 }
@@ -81,7 +81,7 @@ static void read_pattern(struct msl_check *check, struct muslin_quilt *quilt, ui
 static uint32_t add_pattern_row(struct msl_check *check, struct muslin_quilt *quilt, const struct pattern *pattern,
                                 int64_t row, int64_t columns)
 {
-    int32_t *args = msl_begin_join(check, quilt, MUSLIN_ACROSS, (uint32_t)columns);
+    int32_t *args = msl_begin_join(check, quilt, MUSLIN_AXIS_ACROSS, (uint32_t)columns);
     if (args == NULL)
         return 0;
     const int32_t *turns = pattern->turns + row * pattern->columns;
@@ -99,7 +99,7 @@ static uint32_t add_repeat(struct msl_check *check, struct muslin_quilt *quilt, 
         return 0;
     for (uint64_t row = 0; row < different; row++)
         made[row] = add_pattern_row(check, quilt, pattern, (int64_t)row, columns);
-    int32_t *args = msl_begin_join(check, quilt, MUSLIN_DOWN, (uint32_t)rows);
+    int32_t *args = msl_begin_join(check, quilt, MUSLIN_AXIS_DOWN, (uint32_t)rows);
     for (int64_t row = 0; args != NULL && row < rows; row++)
         args[row] = (int32_t)made[(uint64_t)row % different];
     uint32_t node = args == NULL ? 0 : msl_end_join(check, quilt, (uint32_t)rows);
@@ -114,7 +114,7 @@ muslin_status muslin_quilt_repeat(struct muslin_quilt *quilt, muslin_id node, in
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, out);
     msl_want_pointer(&check, MUSLIN_ARG_TURNING, turns);
-    uint32_t number = msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, node);
+    uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
     msl_want_between(&check, MUSLIN_ARG_COLUMNS, columns, 1, REPEATS_MOST);
     msl_want_between(&check, MUSLIN_ARG_QUILT_ROWS, rows, 1, REPEATS_MOST);
     check.at = 1;

@@ -3,11 +3,11 @@
  * SPDX-License-Identifier: MIT */
 #include "quilt_store.h"
 
-enum { SUM_SPEC_LEAST = sizeof(struct muslin_sum_spec), TERMS_MOST = 64, FACTOR_MOST = 1048576, SUM_TERM = 2 };
+enum { SUM_SPEC_LEAST = sizeof(struct muslin_quilt_sum_spec), TERMS_MOST = 64, FACTOR_MOST = 1048576, SUM_TERM = 2 };
 
-muslin_status muslin_sum_spec_init(struct muslin_sum_spec *spec, uint32_t size)
+muslin_status muslin_quilt_sum_spec_init(struct muslin_quilt_sum_spec *spec, uint32_t size)
 {
-    static const struct muslin_sum_spec initial = MUSLIN_SUM_SPEC_INIT;
+    static const struct muslin_quilt_sum_spec initial = MUSLIN_QUILT_SUM_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, sizeof initial, SUM_SPEC_LEAST);
 }
 
@@ -59,7 +59,7 @@ muslin_status muslin_quilt_fixed(struct muslin_quilt *quilt, muslin_len value, m
     return msl_give_measure(&check, quilt, mark, msl_end_measure(&check, quilt, MUSLIN_MEASURE_FIXED, 2), out);
 }
 
-muslin_status muslin_quilt_sum(struct muslin_quilt *quilt, const struct muslin_sum_spec *terms, size_t row_size,
+muslin_status muslin_quilt_sum(struct muslin_quilt *quilt, const struct muslin_quilt_sum_spec *terms, size_t row_size,
                                size_t n, muslin_id *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -72,10 +72,10 @@ muslin_status muslin_quilt_sum(struct muslin_quilt *quilt, const struct muslin_s
     struct msl_mark mark = msl_mark(quilt);
     int32_t *args = msl_begin(&check, quilt, SUM_TERM * (uint32_t)n);
     for (size_t i = 0; args != NULL && i < n; i++) {
-        struct muslin_sum_spec in;
+        struct muslin_quilt_sum_spec in;
         const void *row = msl_row_to_read(&check, terms, row_size, i);
         msl_read_struct(&check, MUSLIN_ARG_ROWS, &in, sizeof in, SUM_SPEC_LEAST, 0, row);
-        args[SUM_TERM * i] = (int32_t)msl_want_id(&check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, in.measure);
+        args[SUM_TERM * i] = (int32_t)msl_want_id(&check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, in.measure);
         msl_want_between(&check, MUSLIN_ARG_FACTOR, in.factor, -FACTOR_MOST, FACTOR_MOST);
         args[SUM_TERM * i + 1] = (int32_t)in.factor;
     }
@@ -101,8 +101,8 @@ muslin_status muslin_quilt_extent(struct muslin_quilt *quilt, muslin_id node, in
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, out);
-    msl_want_choice(&check, MUSLIN_ARG_AXIS, axis, MUSLIN_ACROSS, MUSLIN_DOWN);
-    uint32_t number = msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, node);
+    msl_want_choice(&check, MUSLIN_ARG_AXIS, axis, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN);
+    uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
     if (check.status != MUSLIN_OK)
         return check.status;
     struct msl_mark mark = msl_mark(quilt);
@@ -117,8 +117,8 @@ muslin_status muslin_quilt_seam(const struct muslin_quilt *quilt, muslin_id *all
     if (check.status != MUSLIN_OK)
         return check.status;
     if (allowance != NULL)
-        *allowance = msl_id(quilt, MUSLIN_ID_MEASURE, MSL_ALLOWANCE);
+        *allowance = msl_id(quilt, MUSLIN_SORT_MEASURE, MSL_ALLOWANCE);
     if (take_up != NULL)
-        *take_up = msl_id(quilt, MUSLIN_ID_MEASURE, MSL_TAKE_UP);
+        *take_up = msl_id(quilt, MUSLIN_SORT_MEASURE, MSL_TAKE_UP);
     return MUSLIN_OK;
 }

@@ -4,16 +4,16 @@
 #include "quilt_store.h"
 
 enum {
-    PATCH_SPEC_LEAST = sizeof(struct muslin_patch_spec),
-    JOIN_SPEC_LEAST = sizeof(struct muslin_join_spec),
-    TRIM_SPEC_LEAST = sizeof(struct muslin_trim_spec)
+    PATCH_SPEC_LEAST = sizeof(struct muslin_quilt_patch_spec),
+    JOIN_SPEC_LEAST = sizeof(struct muslin_quilt_join_spec),
+    TRIM_SPEC_LEAST = sizeof(struct muslin_quilt_trim_spec)
 };
 
 /* ---- patches ---------------------------------------------------------------------------------------------------- */
 
-muslin_status muslin_patch_spec_init(struct muslin_patch_spec *spec, uint32_t size)
+muslin_status muslin_quilt_patch_spec_init(struct muslin_quilt_patch_spec *spec, uint32_t size)
 {
-    static const struct muslin_patch_spec initial = MUSLIN_PATCH_SPEC_INIT;
+    static const struct muslin_quilt_patch_spec initial = MUSLIN_QUILT_PATCH_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, sizeof initial, PATCH_SPEC_LEAST);
 }
 
@@ -35,21 +35,21 @@ uint32_t msl_add_patch(struct msl_check *check, struct muslin_quilt *quilt, uint
 static int32_t want_measure(struct msl_check *check, const struct muslin_quilt *quilt, muslin_id id, int64_t at)
 {
     check->at = at;
-    return (int32_t)msl_want_id(check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, id);
+    return (int32_t)msl_want_id(check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, id);
 }
 
 static int32_t want_measure_or(struct msl_check *check, const struct muslin_quilt *quilt, muslin_id id, int64_t at,
                                uint32_t usual)
 {
     check->at = at;
-    return (int32_t)msl_want_id_or(check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, id, usual);
+    return (int32_t)msl_want_id_or(check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, id, usual);
 }
 
-muslin_status muslin_quilt_patch(struct muslin_quilt *quilt, const struct muslin_patch_spec *spec, muslin_id *out,
+muslin_status muslin_quilt_patch(struct muslin_quilt *quilt, const struct muslin_quilt_patch_spec *spec, muslin_id *out,
                                  struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_patch_spec in;
+    struct muslin_quilt_patch_spec in;
     msl_want_quilt(&check, quilt, out);
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, PATCH_SPEC_LEAST, 0, spec);
     if (check.status != MUSLIN_OK)
@@ -58,7 +58,7 @@ muslin_status muslin_quilt_patch(struct muslin_quilt *quilt, const struct muslin
     int32_t *args = msl_begin(&check, quilt, PATCH_ARGS);
     if (args == NULL)
         return check.status;
-    args[PATCH_FABRIC] = (int32_t)msl_want_id(&check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, in.fabric);
+    args[PATCH_FABRIC] = (int32_t)msl_want_id(&check, quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, in.fabric);
     args[PATCH_WIDTH] = want_measure(&check, quilt, in.width, 0);
     args[PATCH_HEIGHT] = want_measure(&check, quilt, in.height, 1);
     args[PATCH_LEFT] = want_measure_or(&check, quilt, in.left, 2, MSL_ALLOWANCE);
@@ -72,9 +72,9 @@ muslin_status muslin_quilt_patch(struct muslin_quilt *quilt, const struct muslin
 
 /* ---- joins ------------------------------------------------------------------------------------------------------ */
 
-muslin_status muslin_join_spec_init(struct muslin_join_spec *spec, uint32_t size)
+muslin_status muslin_quilt_join_spec_init(struct muslin_quilt_join_spec *spec, uint32_t size)
 {
-    static const struct muslin_join_spec initial = MUSLIN_JOIN_SPEC_INIT;
+    static const struct muslin_quilt_join_spec initial = MUSLIN_QUILT_JOIN_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, sizeof initial, JOIN_SPEC_LEAST);
 }
 
@@ -85,7 +85,7 @@ int32_t *msl_begin_join(struct msl_check *check, struct muslin_quilt *quilt, int
         return NULL;
     args[JOIN_AXIS] = axis;
     args[JOIN_FLAGS] = 0;
-    args[JOIN_PIECING] = MUSLIN_STRIPS_WHERE_FEWER;
+    args[JOIN_PIECING] = MUSLIN_STRIP_PIECING_WHERE_FEWER;
     args[JOIN_PRESS] = MUSLIN_SEAM_PRESS_FREE;
     return args + JOIN_CHILDREN;
 }
@@ -116,25 +116,26 @@ void msl_want_children(struct msl_check *check, const void *children, size_t n)
                      MSL_CHILDREN_MOST);
 }
 
-muslin_status muslin_quilt_join(struct muslin_quilt *quilt, const struct muslin_join_spec *spec,
+muslin_status muslin_quilt_join(struct muslin_quilt *quilt, const struct muslin_quilt_join_spec *spec,
                                 const muslin_id *children, size_t n, muslin_id *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_join_spec in;
+    struct muslin_quilt_join_spec in;
     msl_want_quilt(&check, quilt, out);
-    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, JOIN_SPEC_LEAST, MUSLIN_JOIN_KEEPS_ORDER, spec);
+    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, JOIN_SPEC_LEAST, MUSLIN_QUILT_JOIN_KEEPS_ORDER, spec);
     msl_want_children(&check, children, n);
     if (check.status != MUSLIN_OK)
         return check.status;
-    msl_want_choice(&check, MUSLIN_ARG_AXIS, in.axis, MUSLIN_ACROSS, MUSLIN_DOWN);
-    msl_want_choice(&check, MUSLIN_ARG_STRIP_PIECING, in.piecing, MUSLIN_STRIPS_WHERE_FEWER, MUSLIN_STRIPS_NEVER);
+    msl_want_choice(&check, MUSLIN_ARG_AXIS, in.axis, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN);
+    msl_want_choice(&check, MUSLIN_ARG_STRIP_PIECING, in.piecing, MUSLIN_STRIP_PIECING_WHERE_FEWER,
+                    MUSLIN_STRIP_PIECING_NEVER);
     msl_want_choice(&check, MUSLIN_ARG_PRESS, in.press, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_OPEN);
     msl_want_pad(&check, in.pad);
     struct msl_mark mark = msl_mark(quilt);
     int32_t *args = msl_begin_join(&check, quilt, in.axis, (uint32_t)n);
     for (size_t i = 0; args != NULL && i < n; i++) {
         check.at = (int64_t)i;
-        args[i] = (int32_t)msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, children[i]);
+        args[i] = (int32_t)msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, children[i]);
     }
     if (check.status != MUSLIN_OK)
         return check.status;
@@ -168,7 +169,7 @@ uint32_t msl_add_turn(struct msl_check *check, struct muslin_quilt *quilt, uint3
 static muslin_status turned(struct msl_check *check, struct muslin_quilt *quilt, muslin_id node, int32_t how,
                             muslin_id *out)
 {
-    uint32_t number = msl_want_id(check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, node);
+    uint32_t number = msl_want_id(check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
     if (check->status != MUSLIN_OK)
         return check->status;
     struct msl_mark mark = msl_mark(quilt);
@@ -206,17 +207,17 @@ muslin_status muslin_quilt_lay(struct muslin_quilt *quilt, muslin_id node, int32
 
 /* ---- trims ------------------------------------------------------------------------------------------------------ */
 
-muslin_status muslin_trim_spec_init(struct muslin_trim_spec *spec, uint32_t size)
+muslin_status muslin_quilt_trim_spec_init(struct muslin_quilt_trim_spec *spec, uint32_t size)
 {
-    static const struct muslin_trim_spec initial = MUSLIN_TRIM_SPEC_INIT;
+    static const struct muslin_quilt_trim_spec initial = MUSLIN_QUILT_TRIM_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, sizeof initial, TRIM_SPEC_LEAST);
 }
 
-muslin_status muslin_quilt_trim(struct muslin_quilt *quilt, muslin_id node, const struct muslin_trim_spec *spec,
+muslin_status muslin_quilt_trim(struct muslin_quilt *quilt, muslin_id node, const struct muslin_quilt_trim_spec *spec,
                                 muslin_id *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_trim_spec in;
+    struct muslin_quilt_trim_spec in;
     msl_want_quilt(&check, quilt, out);
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, TRIM_SPEC_LEAST, 0, spec);
     if (check.status != MUSLIN_OK)
@@ -225,7 +226,7 @@ muslin_status muslin_quilt_trim(struct muslin_quilt *quilt, muslin_id node, cons
     int32_t *args = msl_begin(&check, quilt, TRIM_ARGS);
     if (args == NULL)
         return check.status;
-    args[TRIM_CHILD] = (int32_t)msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, node);
+    args[TRIM_CHILD] = (int32_t)msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
     args[TRIM_LEFT] = want_measure_or(&check, quilt, in.left, 0, 0);
     args[TRIM_RIGHT] = want_measure_or(&check, quilt, in.right, 1, 0);
     args[TRIM_TOP] = want_measure_or(&check, quilt, in.top, 2, 0);

@@ -6,16 +6,16 @@
 enum {
     FABRIC_SPEC_LEAST = sizeof(struct muslin_quilt_fabric_spec),
     MEASURE_LEAST = sizeof(struct muslin_tree_measure),
-    SUM_SPEC_LEAST = sizeof(struct muslin_sum_spec),
-    PATCH_SPEC_LEAST = sizeof(struct muslin_patch_spec),
+    SUM_SPEC_LEAST = sizeof(struct muslin_quilt_sum_spec),
+    PATCH_SPEC_LEAST = sizeof(struct muslin_quilt_patch_spec),
     UNIT_SPEC_LEAST = sizeof(struct muslin_quilt_unit_spec),
-    JOIN_SPEC_LEAST = sizeof(struct muslin_join_spec),
-    TRIM_SPEC_LEAST = sizeof(struct muslin_trim_spec),
-    PINWHEEL_SPEC_LEAST = sizeof(struct muslin_pinwheel_spec),
-    SET_IN_SPEC_LEAST = sizeof(struct muslin_set_in_spec),
-    DIAGONAL_SPEC_LEAST = sizeof(struct muslin_diagonal_spec),
-    SIXTY_SPEC_LEAST = sizeof(struct muslin_sixty_spec),
-    SIXTY_PIECE_SPEC_LEAST = sizeof(struct muslin_sixty_piece_spec),
+    JOIN_SPEC_LEAST = sizeof(struct muslin_quilt_join_spec),
+    TRIM_SPEC_LEAST = sizeof(struct muslin_quilt_trim_spec),
+    PINWHEEL_SPEC_LEAST = sizeof(struct muslin_quilt_pinwheel_spec),
+    SET_IN_SPEC_LEAST = sizeof(struct muslin_quilt_set_in_spec),
+    DIAGONAL_SPEC_LEAST = sizeof(struct muslin_quilt_diagonal_spec),
+    SIXTY_SPEC_LEAST = sizeof(struct muslin_quilt_sixty_spec),
+    SIXTY_PIECE_SPEC_LEAST = sizeof(struct muslin_quilt_sixty_piece_spec),
     CORNER_SPEC_LEAST = sizeof(struct muslin_corner_spec)
 };
 
@@ -26,7 +26,7 @@ muslin_status muslin_quilt_id(const struct muslin_quilt *quilt, int32_t sort, in
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, out);
-    msl_want_choice(&check, MUSLIN_ARG_SORT, sort, MUSLIN_ID_FABRIC, MUSLIN_ID_NODE);
+    msl_want_choice(&check, MUSLIN_ARG_SORT, sort, MUSLIN_SORT_FABRIC, MUSLIN_SORT_NODE);
     if (check.status != MUSLIN_OK)
         return check.status;
     int64_t used = msl_used_of(quilt, sort);
@@ -44,17 +44,17 @@ static muslin_id id_of(const struct muslin_quilt *quilt, int32_t sort, int32_t n
 
 static muslin_id fabric_id(const struct muslin_quilt *quilt, int32_t number)
 {
-    return id_of(quilt, MUSLIN_ID_FABRIC, number);
+    return id_of(quilt, MUSLIN_SORT_FABRIC, number);
 }
 
 static muslin_id measure_id(const struct muslin_quilt *quilt, int32_t number)
 {
-    return id_of(quilt, MUSLIN_ID_MEASURE, number);
+    return id_of(quilt, MUSLIN_SORT_MEASURE, number);
 }
 
 static muslin_id node_id(const struct muslin_quilt *quilt, int32_t number)
 {
-    return id_of(quilt, MUSLIN_ID_NODE, number);
+    return id_of(quilt, MUSLIN_SORT_NODE, number);
 }
 
 /* ---- fabrics and measures --------------------------------------------------------------------------------------- */
@@ -65,7 +65,7 @@ muslin_status muslin_quilt_read_fabric(const struct muslin_quilt *quilt, muslin_
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, out);
     msl_want_output(&check, out, FABRIC_SPEC_LEAST);
-    uint32_t number = msl_want_id(&check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, fabric);
+    uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, fabric);
     if (check.status != MUSLIN_OK)
         return check.status;
     const struct msl_fabric *kept = &quilt->fabrics[number - 1];
@@ -80,7 +80,7 @@ muslin_status muslin_quilt_read_measure(const struct muslin_quilt *quilt, muslin
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, out);
     msl_want_output(&check, out, MEASURE_LEAST);
-    uint32_t number = msl_want_id(&check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, measure);
+    uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, measure);
     if (check.status != MUSLIN_OK)
         return check.status;
     const struct msl_row *row = msl_measure_row(quilt, number);
@@ -106,12 +106,13 @@ static int want_kind(struct msl_check *check, int32_t found, int32_t kind)
     return found == kind;
 }
 
-muslin_status muslin_quilt_read_terms(const struct muslin_quilt *quilt, muslin_id measure, struct muslin_sum_spec *rows,
-                                      size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
+muslin_status muslin_quilt_read_terms(const struct muslin_quilt *quilt, muslin_id measure,
+                                      struct muslin_quilt_sum_spec *rows, size_t row_size, size_t capacity,
+                                      size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, count);
-    uint32_t number = msl_want_id(&check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, measure);
+    uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, measure);
     if (number == 0 || !want_kind(&check, msl_measure_row(quilt, number)->kind, MUSLIN_MEASURE_SUM))
         return check.status;
     size_t terms = msl_measure_row(quilt, number)->count / 2;
@@ -119,7 +120,7 @@ muslin_status muslin_quilt_read_terms(const struct muslin_quilt *quilt, muslin_i
         return check.status;
     const int32_t *args = msl_measure_args(quilt, number);
     for (size_t i = 0; i < terms; i++) {
-        struct muslin_sum_spec term = { sizeof term, 0, measure_id(quilt, args[2 * i]), args[2 * i + 1] };
+        struct muslin_quilt_sum_spec term = { sizeof term, 0, measure_id(quilt, args[2 * i]), args[2 * i + 1] };
         msl_write_row(rows, row_size, i, &term, sizeof term);
     }
     return MUSLIN_OK;
@@ -130,7 +131,7 @@ muslin_status muslin_quilt_read_terms(const struct muslin_quilt *quilt, muslin_i
 /* The arguments of a node that must be of this kind; null after a failure. */
 static const int32_t *want_node(struct msl_check *check, const struct muslin_quilt *quilt, muslin_id node, int32_t kind)
 {
-    uint32_t number = msl_want_id(check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, node);
+    uint32_t number = msl_want_id(check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
     if (number == 0 || !want_kind(check, msl_node_row(quilt, number)->kind, kind))
         return NULL;
     return msl_node_args(quilt, number);
@@ -145,14 +146,14 @@ static const int32_t *want_spec(struct msl_check *check, const struct muslin_qui
     return want_node(check, quilt, node, kind);
 }
 
-muslin_status muslin_quilt_read_patch(const struct muslin_quilt *quilt, muslin_id node, struct muslin_patch_spec *out,
-                                      struct muslin_problem *problem)
+muslin_status muslin_quilt_read_patch(const struct muslin_quilt *quilt, muslin_id node,
+                                      struct muslin_quilt_patch_spec *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     const int32_t *args = want_spec(&check, quilt, node, MUSLIN_NODE_PATCH, out, PATCH_SPEC_LEAST);
     if (args == NULL)
         return check.status;
-    struct muslin_patch_spec found = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec found = MUSLIN_QUILT_PATCH_SPEC_INIT;
     found.fabric = fabric_id(quilt, args[PATCH_FABRIC]);
     found.width = measure_id(quilt, args[PATCH_WIDTH]);
     found.height = measure_id(quilt, args[PATCH_HEIGHT]);
@@ -183,14 +184,14 @@ muslin_status muslin_quilt_read_unit(const struct muslin_quilt *quilt, muslin_id
 }
 
 /* Its flags say how it was made, so they are written too. */
-muslin_status muslin_quilt_read_join(const struct muslin_quilt *quilt, muslin_id node, struct muslin_join_spec *out,
-                                     struct muslin_problem *problem)
+muslin_status muslin_quilt_read_join(const struct muslin_quilt *quilt, muslin_id node,
+                                     struct muslin_quilt_join_spec *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     const int32_t *args = want_spec(&check, quilt, node, MUSLIN_NODE_JOIN, out, JOIN_SPEC_LEAST);
     if (args == NULL)
         return check.status;
-    struct muslin_join_spec found = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec found = MUSLIN_QUILT_JOIN_SPEC_INIT;
     found.axis = args[JOIN_AXIS];
     found.piecing = args[JOIN_PIECING];
     found.press = args[JOIN_PRESS];
@@ -199,14 +200,14 @@ muslin_status muslin_quilt_read_join(const struct muslin_quilt *quilt, muslin_id
     return MUSLIN_OK;
 }
 
-muslin_status muslin_quilt_read_trim(const struct muslin_quilt *quilt, muslin_id node, struct muslin_trim_spec *out,
-                                     struct muslin_problem *problem)
+muslin_status muslin_quilt_read_trim(const struct muslin_quilt *quilt, muslin_id node,
+                                     struct muslin_quilt_trim_spec *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     const int32_t *args = want_spec(&check, quilt, node, MUSLIN_NODE_TRIM, out, TRIM_SPEC_LEAST);
     if (args == NULL)
         return check.status;
-    struct muslin_trim_spec found = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec found = MUSLIN_QUILT_TRIM_SPEC_INIT;
     found.left = measure_id(quilt, args[TRIM_LEFT]);
     found.right = measure_id(quilt, args[TRIM_RIGHT]);
     found.top = measure_id(quilt, args[TRIM_TOP]);
@@ -216,13 +217,13 @@ muslin_status muslin_quilt_read_trim(const struct muslin_quilt *quilt, muslin_id
 }
 
 muslin_status muslin_quilt_read_pinwheel(const struct muslin_quilt *quilt, muslin_id node,
-                                         struct muslin_pinwheel_spec *out, struct muslin_problem *problem)
+                                         struct muslin_quilt_pinwheel_spec *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     const int32_t *args = want_spec(&check, quilt, node, MUSLIN_NODE_PINWHEEL, out, PINWHEEL_SPEC_LEAST);
     if (args == NULL)
         return check.status;
-    struct muslin_pinwheel_spec found = MUSLIN_PINWHEEL_SPEC_INIT;
+    struct muslin_quilt_pinwheel_spec found = MUSLIN_QUILT_PINWHEEL_SPEC_INIT;
     found.centre = node_id(quilt, args[PINWHEEL_CENTRE]);
     found.top = node_id(quilt, args[PINWHEEL_TOP]);
     found.right = node_id(quilt, args[PINWHEEL_RIGHT]);
@@ -232,8 +233,8 @@ muslin_status muslin_quilt_read_pinwheel(const struct muslin_quilt *quilt, musli
     return MUSLIN_OK;
 }
 
-muslin_status muslin_quilt_read_set_in(const struct muslin_quilt *quilt, muslin_id node, struct muslin_set_in_spec *out,
-                                       struct muslin_problem *problem)
+muslin_status muslin_quilt_read_set_in(const struct muslin_quilt *quilt, muslin_id node,
+                                       struct muslin_quilt_set_in_spec *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     const int32_t *args = want_spec(&check, quilt, node, MUSLIN_NODE_SET_IN, out, SET_IN_SPEC_LEAST);
@@ -241,7 +242,7 @@ muslin_status muslin_quilt_read_set_in(const struct muslin_quilt *quilt, muslin_
         return check.status;
     const int32_t *widths = args + SET_IN_WIDTHS;
     const int32_t *fabrics = args + SET_IN_FABRICS;
-    struct muslin_set_in_spec found = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec found = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     found.centre = node_id(quilt, args[SET_IN_CENTRE]);
     found.left_width = measure_id(quilt, widths[0]);
     found.right_width = measure_id(quilt, widths[1]);
@@ -256,13 +257,13 @@ muslin_status muslin_quilt_read_set_in(const struct muslin_quilt *quilt, muslin_
 }
 
 muslin_status muslin_quilt_read_diagonal(const struct muslin_quilt *quilt, muslin_id node,
-                                         struct muslin_diagonal_spec *out, struct muslin_problem *problem)
+                                         struct muslin_quilt_diagonal_spec *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     const int32_t *args = want_spec(&check, quilt, node, MUSLIN_NODE_DIAGONAL, out, DIAGONAL_SPEC_LEAST);
     if (args == NULL)
         return check.status;
-    struct muslin_diagonal_spec found = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec found = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     found.columns = args[DIAGONAL_COLUMNS];
     found.rows = args[DIAGONAL_ROWS];
     found.side_fabric = fabric_id(quilt, args[DIAGONAL_SIDE_FABRIC]);
@@ -278,14 +279,14 @@ muslin_status muslin_quilt_read_diagonal(const struct muslin_quilt *quilt, musli
 
 /* ---- rows of 60 degree pieces ----------------------------------------------------------------------------------- */
 
-muslin_status muslin_quilt_read_sixty(const struct muslin_quilt *quilt, muslin_id node, struct muslin_sixty_spec *out,
-                                      struct muslin_problem *problem)
+muslin_status muslin_quilt_read_sixty(const struct muslin_quilt *quilt, muslin_id node,
+                                      struct muslin_quilt_sixty_spec *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     const int32_t *args = want_spec(&check, quilt, node, MUSLIN_NODE_SIXTY, out, SIXTY_SPEC_LEAST);
     if (args == NULL)
         return check.status;
-    struct muslin_sixty_spec found = MUSLIN_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_spec found = MUSLIN_QUILT_SIXTY_SPEC_INIT;
     found.cells = args[SIXTY_CELLS];
     found.rows = args[SIXTY_ROWS];
     found.height = measure_id(quilt, args[SIXTY_HEIGHT]);
@@ -296,8 +297,8 @@ muslin_status muslin_quilt_read_sixty(const struct muslin_quilt *quilt, muslin_i
 }
 
 muslin_status muslin_quilt_read_sixty_pieces(const struct muslin_quilt *quilt, muslin_id node,
-                                             struct muslin_sixty_piece_spec *rows, size_t row_size, size_t capacity,
-                                             size_t *count, struct muslin_problem *problem)
+                                             struct muslin_quilt_sixty_piece_spec *rows, size_t row_size,
+                                             size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, count);
@@ -309,7 +310,7 @@ muslin_status muslin_quilt_read_sixty_pieces(const struct muslin_quilt *quilt, m
         return check.status;
     for (size_t i = 0; i < pieces; i++) {
         const int32_t *kept = args + SIXTY_PIECES + 2 * i;
-        struct muslin_sixty_piece_spec piece = { sizeof piece, 0, fabric_id(quilt, kept[0]), kept[1] };
+        struct muslin_quilt_sixty_piece_spec piece = { sizeof piece, 0, fabric_id(quilt, kept[0]), kept[1] };
         msl_write_row(rows, row_size, i, &piece, sizeof piece);
     }
     return MUSLIN_OK;
@@ -386,7 +387,7 @@ muslin_status muslin_quilt_read_fabrics(const struct muslin_quilt *quilt, muslin
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, count);
-    uint32_t number = msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, node);
+    uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
     if (check.status != MUSLIN_OK)
         return check.status;
     size_t n = 0;

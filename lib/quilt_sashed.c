@@ -35,7 +35,7 @@ static uint32_t places(const struct sashing *s, int64_t n)
 static uint32_t block_at(const struct sashing *s, int64_t row, int64_t column)
 {
     s->check->at = row * s->columns + column;
-    uint32_t block = msl_want_id(s->check, s->quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, s->blocks[s->check->at]);
+    uint32_t block = msl_want_id(s->check, s->quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, s->blocks[s->check->at]);
     if (block != 0)
         s->check->at = 0;
     return block;
@@ -47,7 +47,7 @@ static uint32_t join_line(const struct sashing *s, uint32_t between)
     uint32_t n = places(s, s->columns);
     for (uint32_t i = 1 - s->frame; i < n; i += 2)
         s->line[i] = between;
-    return msl_add_join(s->check, s->quilt, MUSLIN_ACROSS, s->line, n);
+    return msl_add_join(s->check, s->quilt, MUSLIN_AXIS_ACROSS, s->line, n);
 }
 
 /* Blocks of one row, with sashes as long as the first of them is high. */
@@ -57,14 +57,14 @@ static uint32_t add_block_row(const struct sashing *s, int64_t row)
         s->line[2 * column + s->frame] = block_at(s, row, column);
     if (places(s, s->columns) == 1)
         return s->line[0];
-    uint32_t length = msl_add_extent(s->check, s->quilt, s->line[s->frame], MUSLIN_DOWN);
+    uint32_t length = msl_add_extent(s->check, s->quilt, s->line[s->frame], MUSLIN_AXIS_DOWN);
     return join_line(s, msl_add_patch(s->check, s->quilt, s->fabric, s->sash, length));
 }
 
 /* A sash as long as a node is wide. */
 static uint32_t add_level_sash(const struct sashing *s, uint32_t node)
 {
-    uint32_t length = msl_add_extent(s->check, s->quilt, node, MUSLIN_ACROSS);
+    uint32_t length = msl_add_extent(s->check, s->quilt, node, MUSLIN_AXIS_ACROSS);
     return msl_add_patch(s->check, s->quilt, s->fabric, length, s->sash);
 }
 
@@ -93,7 +93,7 @@ static uint32_t add_rows(const struct sashing *s)
         if (at + 1 < n)
             s->column[at + 1] = add_between(s, s->column[at]);
     }
-    return msl_add_join(s->check, s->quilt, MUSLIN_DOWN, s->column, n);
+    return msl_add_join(s->check, s->quilt, MUSLIN_AXIS_DOWN, s->column, n);
 }
 
 static uint32_t add_sashed(struct sashing *s)
@@ -112,10 +112,10 @@ static void want_sashed(struct msl_check *check, const struct muslin_quilt *quil
 {
     msl_want_some_count(check, MUSLIN_ARG_COLUMNS, in->columns);
     msl_want_some_count(check, MUSLIN_ARG_QUILT_ROWS, in->rows);
-    s->sash = msl_want_id(check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, in->sash);
-    s->fabric = msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, in->sash_fabric);
+    s->sash = msl_want_id(check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, in->sash);
+    s->fabric = msl_want_id(check, quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, in->sash_fabric);
     check->at = 1;
-    s->cornerstone = msl_want_id_or(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, in->cornerstone, 0);
+    s->cornerstone = msl_want_id_or(check, quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, in->cornerstone, 0);
     check->at = 0;
     msl_want_choice(check, MUSLIN_ARG_FRAME, in->frame, 0, 1);
     msl_want_pad(check, in->pad);

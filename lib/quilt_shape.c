@@ -53,7 +53,7 @@ static void read_pieces(struct msl_check *check, const struct drawing *drawing)
             drawing->first[at.piece] = corner;
             piece = at.piece;
         }
-        msl_want_between(check, MUSLIN_ARG_CORNERS, corner + 1 - drawing->first[piece], 1, MUSLIN_QUILT_CORNERS);
+        msl_want_between(check, MUSLIN_ARG_CORNERS, corner + 1 - drawing->first[piece], 1, MUSLIN_QUILT_CORNERS_MAX);
         drawing->places[2 * corner] = (int32_t)at.x;
         drawing->places[2 * corner + 1] = (int32_t)at.y;
     }
@@ -76,7 +76,7 @@ static void want_fabrics(struct msl_check *check, const struct muslin_quilt *qui
 {
     for (int32_t i = 0; i < pieces; i++) {
         check->at = i;
-        args[i] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, fabrics[i]);
+        args[i] = (int32_t)msl_want_id(check, quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, fabrics[i]);
     }
 }
 
@@ -122,9 +122,9 @@ muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const struct muslin
     uint32_t count = put_args(&check, &drawing, &shape, args);
     want_fabrics(&check, quilt, fabrics, (int32_t)shape.pieces, args + SHAPE_FABRICS);
     check.at = 0;
-    args[SHAPE_WIDTH] = (int32_t)msl_want_id_or(&check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, width, 0);
+    args[SHAPE_WIDTH] = (int32_t)msl_want_id_or(&check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, width, 0);
     check.at = 1;
-    args[SHAPE_HEIGHT] = (int32_t)msl_want_id_or(&check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, height, 0);
+    args[SHAPE_HEIGHT] = (int32_t)msl_want_id_or(&check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, height, 0);
     if (check.status != MUSLIN_OK)
         return check.status;
     check.at = 0;

@@ -203,8 +203,8 @@ uint32_t msl_end_node(struct msl_check *check, struct muslin_quilt *quilt, int32
 {
     struct msl_row begun = { quilt->args_used, count, 0, quilt->measures.used, 0, (uint8_t)kind, 0 };
     measure_depth(quilt, &begun);
-    msl_want_between(check, MUSLIN_ARG_DEPTH, begun.depth, 1, MUSLIN_DEPTH_MAX);
-    msl_want_between(check, MUSLIN_ARG_DEPTH, begun.points, 0, MUSLIN_POINT_DEPTH_MAX);
+    msl_want_between(check, MUSLIN_ARG_DEPTH, begun.depth, 1, MUSLIN_QUILT_DEPTH_MAX);
+    msl_want_between(check, MUSLIN_ARG_DEPTH, begun.points, 0, MUSLIN_QUILT_POINT_DEPTH_MAX);
     return check->status == MUSLIN_OK ? end_row(check, quilt, &quilt->nodes, &begun, 0) : 0;
 }
 
@@ -257,7 +257,7 @@ muslin_id msl_id(const struct muslin_quilt *quilt, int32_t sort, uint32_t number
 static int is_id(muslin_id id)
 {
     int64_t sort = (id >> SORT_BIT) & 15;
-    return id > 0 && sort >= MUSLIN_ID_FABRIC && sort <= MUSLIN_ID_NODE && (id & UINT32_MAX) != 0;
+    return id > 0 && sort >= MUSLIN_SORT_FABRIC && sort <= MUSLIN_SORT_NODE && (id & UINT32_MAX) != 0;
 }
 
 int32_t muslin_id_sort(muslin_id id)
@@ -272,9 +272,9 @@ int64_t muslin_id_number(muslin_id id)
 
 uint32_t msl_used_of(const struct muslin_quilt *quilt, int32_t sort)
 {
-    if (sort == MUSLIN_ID_FABRIC)
+    if (sort == MUSLIN_SORT_FABRIC)
         return quilt->fabrics_used;
-    return sort == MUSLIN_ID_MEASURE ? quilt->measures.used : quilt->nodes.used;
+    return sort == MUSLIN_SORT_MEASURE ? quilt->measures.used : quilt->nodes.used;
 }
 
 uint32_t msl_want_id(struct msl_check *check, const struct muslin_quilt *quilt, int32_t sort, int32_t argument,
@@ -327,13 +327,13 @@ static muslin_status give(struct msl_check *check, struct muslin_quilt *quilt, s
 muslin_status msl_give_node(struct msl_check *check, struct muslin_quilt *quilt, struct msl_mark mark, uint32_t node,
                             muslin_id *out)
 {
-    return give(check, quilt, mark, MUSLIN_ID_NODE, node, out);
+    return give(check, quilt, mark, MUSLIN_SORT_NODE, node, out);
 }
 
 muslin_status msl_give_measure(struct msl_check *check, struct muslin_quilt *quilt, struct msl_mark mark,
                                uint32_t measure, muslin_id *out)
 {
-    return give(check, quilt, mark, MUSLIN_ID_MEASURE, measure, out);
+    return give(check, quilt, mark, MUSLIN_SORT_MEASURE, measure, out);
 }
 
 /* ---- reading ---------------------------------------------------------------------------------------------------- */

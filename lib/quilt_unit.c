@@ -62,7 +62,7 @@ static void want_kind(struct msl_check *check, int32_t kind)
 static const struct unit_recipe *want_recipe(struct msl_check *check, const struct muslin_quilt_unit_spec *in)
 {
     want_kind(check, in->kind);
-    msl_want_choice(check, MUSLIN_ARG_METHOD, in->method, MUSLIN_METHOD_PIECES, MUSLIN_METHOD_BIAS_STRIPS);
+    msl_want_choice(check, MUSLIN_ARG_METHOD, in->method, MUSLIN_UNIT_METHOD_PIECES, MUSLIN_UNIT_METHOD_BIAS_STRIPS);
     if (check->status != MUSLIN_OK)
         return NULL;
     const struct unit_recipe *recipe = unit_recipe_for(in->kind, in->method, MUSLIN_TIP_BLUNT);
@@ -99,7 +99,7 @@ static int32_t want_taken(struct msl_check *check, const struct muslin_quilt *qu
         msl_want_between(check, MUSLIN_ARG_MEASURE, id, 0, 0);
     if (taken != TAKEN && id == 0)
         return 0;
-    return (int32_t)msl_want_id(check, quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, id);
+    return (int32_t)msl_want_id(check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, id);
 }
 
 static enum taken takes_height(const struct unit_kind *kind)
@@ -123,7 +123,7 @@ static void put_args(struct msl_check *check, const struct muslin_quilt *quilt, 
     args[UNIT_PIECING - 1] = 0;
     for (size_t i = 0; i < n; i++) {
         check->at = (int64_t)i;
-        args[UNIT_FABRICS + i] = (int32_t)msl_want_id(check, quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, fabrics[i]);
+        args[UNIT_FABRICS + i] = (int32_t)msl_want_id(check, quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, fabrics[i]);
     }
 }
 

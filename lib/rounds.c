@@ -28,15 +28,15 @@ muslin_len msl_divide_once(muslin_len whole, int64_t divisor, const struct musli
 
 /* ---- log cabins, backwards --------------------------------------------------------------------------------------- */
 
-muslin_status muslin_log_fit_spec_init(struct muslin_log_fit_spec *spec, uint32_t size)
+muslin_status muslin_logcabin_fit_spec_init(struct muslin_logcabin_fit_spec *spec, uint32_t size)
 {
-    const struct muslin_log_fit_spec initial = MUSLIN_LOG_FIT_SPEC_INIT;
+    const struct muslin_logcabin_fit_spec initial = MUSLIN_LOGCABIN_FIT_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
 /* What the two directions do not share is checked by each. */
-static void read_fit(struct msl_check *check, struct muslin_log_fit_spec *spec, const struct muslin_log_fit_spec *from,
-                     int64_t least_rounds, muslin_len least_log)
+static void read_fit(struct msl_check *check, struct muslin_logcabin_fit_spec *spec,
+                     const struct muslin_logcabin_fit_spec *from, int64_t least_rounds, muslin_len least_log)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
     msl_want_some_size(check, MUSLIN_ARG_FINISHED, spec->wanted);
@@ -44,19 +44,19 @@ static void read_fit(struct msl_check *check, struct muslin_log_fit_spec *spec, 
     msl_want_between(check, MUSLIN_ARG_ROUNDS, spec->rounds, least_rounds, MUSLIN_ROUNDS_MAX);
     msl_want_between(check, MUSLIN_ARG_LOG_WIDTH, spec->log_finished, least_log, MUSLIN_SIZE_MAX);
     msl_want_seams(check, spec->allowance, spec->take_up);
-    msl_want_choice(check, MUSLIN_ARG_LOG_ORDER, spec->order, MUSLIN_LOG_ROUND, MUSLIN_LOG_QUARTER);
+    msl_want_choice(check, MUSLIN_ARG_LOG_ORDER, spec->order, MUSLIN_LOG_ORDER_ROUND, MUSLIN_LOG_ORDER_QUARTER);
     msl_want_pad(check, spec->pad);
     if (check->status == MUSLIN_OK)
         msl_want_between(check, MUSLIN_ARG_CENTRE_WIDTH, spec->centre, 1, spec->wanted - 1);
 }
 
-static int64_t logs_a_round(const struct muslin_log_fit_spec *spec)
+static int64_t logs_a_round(const struct muslin_logcabin_fit_spec *spec)
 {
-    return spec->order == MUSLIN_LOG_QUARTER ? 1 : 2;
+    return spec->order == MUSLIN_LOG_ORDER_QUARTER ? 1 : 2;
 }
 
 /* Rounds and log are known. */
-static void find_block(struct muslin_log_fit *fit, const struct muslin_log_fit_spec *spec)
+static void find_block(struct muslin_logcabin_fit *fit, const struct muslin_logcabin_fit_spec *spec)
 {
     fit->logs_across = fit->rounds * logs_a_round(spec);
     fit->log_cut = fit->log_finished + msl_taken(spec->allowance, spec->take_up);
@@ -66,14 +66,14 @@ static void find_block(struct muslin_log_fit *fit, const struct muslin_log_fit_s
     fit->next_finished = fit->block_finished + logs_a_round(spec) * fit->log_finished;
 }
 
-muslin_status muslin_logcabin_log_for(const struct muslin_log_fit_spec *spec,
-                                      const struct muslin_rounding_spec *rounding, struct muslin_log_fit *out,
+muslin_status muslin_logcabin_log_for(const struct muslin_logcabin_fit_spec *spec,
+                                      const struct muslin_rounding_spec *rounding, struct muslin_logcabin_fit *out,
                                       struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_log_fit_spec s = { 0 };
+    struct muslin_logcabin_fit_spec s = { 0 };
     struct muslin_rounding_spec how = { 0 };
-    struct muslin_log_fit fit = { 0 };
+    struct muslin_logcabin_fit fit = { 0 };
     muslin_len error;
     read_fit(&check, &s, spec, 1, 0);
     msl_read_rounding(&check, &how, rounding);
@@ -91,12 +91,12 @@ muslin_status muslin_logcabin_log_for(const struct muslin_log_fit_spec *spec,
     return MUSLIN_OK;
 }
 
-muslin_status muslin_logcabin_rounds_for(const struct muslin_log_fit_spec *spec, struct muslin_log_fit *out,
+muslin_status muslin_logcabin_rounds_for(const struct muslin_logcabin_fit_spec *spec, struct muslin_logcabin_fit *out,
                                          struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_log_fit_spec s = { 0 };
-    struct muslin_log_fit fit = { 0 };
+    struct muslin_logcabin_fit_spec s = { 0 };
+    struct muslin_logcabin_fit fit = { 0 };
     read_fit(&check, &s, spec, 0, 1);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)

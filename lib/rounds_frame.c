@@ -121,8 +121,8 @@ static const struct place places[LINES][CORNERS] = {
 static struct muslin_frame_corner corner_of(const struct frame *frame, int32_t piece, int32_t line, int32_t corner)
 {
     const struct muslin_frame_spec *s = &frame->spec;
-    const struct place *at = &places[line - MUSLIN_FRAME_CUT][corner];
-    muslin_len opening = piece == MUSLIN_FRAME_TOP ? s->opening_width : s->opening_height;
+    const struct place *at = &places[line - MUSLIN_FRAME_LINE_CUT][corner];
+    muslin_len opening = piece == MUSLIN_FRAME_PIECE_TOP ? s->opening_width : s->opening_height;
     struct msl_surd x = msl_surd_of(at->openings * opening + at->frames * s->frame_width + at->seams * frame->taken,
                                     at->roots * frame->taken, 2, 2);
     struct muslin_frame_corner row = { 0 };
@@ -144,8 +144,8 @@ muslin_status muslin_frame_outline(const struct muslin_frame_spec *spec, const s
     read_frame(&check, &frame, spec, rounding);
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, PIECES * LINES * CORNERS))
         return check.status;
-    for (int32_t piece = MUSLIN_FRAME_TOP; piece <= MUSLIN_FRAME_SIDE; piece++)
-        for (int32_t line = MUSLIN_FRAME_CUT; line <= MUSLIN_FRAME_FINISHED; line++)
+    for (int32_t piece = MUSLIN_FRAME_PIECE_TOP; piece <= MUSLIN_FRAME_PIECE_SIDE; piece++)
+        for (int32_t line = MUSLIN_FRAME_LINE_CUT; line <= MUSLIN_FRAME_LINE_FINISHED; line++)
             for (int32_t corner = 0; corner < CORNERS; corner++) {
                 struct muslin_frame_corner row = corner_of(&frame, piece, line, corner);
                 msl_write_row(rows, row_size, index++, &row, (uint32_t)sizeof row);

@@ -38,8 +38,8 @@ int32_t msl_log_side(const struct msl_cabin *cabin, int64_t log)
     static const int32_t courthouse[] = { 0, 2, 1, 3 };
     static const int32_t clockwise[] = { MUSLIN_SIDE_TOP, MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_BOTTOM, MUSLIN_SIDE_LEFT };
     int32_t place = (int32_t)(log % cabin->a_round);
-    int32_t steps = cabin->spec.order == MUSLIN_LOG_COURTHOUSE ? courthouse[place] : place;
-    int32_t onward = cabin->spec.turn == MUSLIN_LOG_CLOCKWISE ? steps : 4 - steps;
+    int32_t steps = cabin->spec.order == MUSLIN_LOG_ORDER_COURTHOUSE ? courthouse[place] : place;
+    int32_t onward = cabin->spec.turn == MUSLIN_LOG_TURN_CLOCKWISE ? steps : 4 - steps;
     int32_t start = 0;
     while (clockwise[start] != cabin->spec.start)
         start++;
@@ -48,7 +48,7 @@ int32_t msl_log_side(const struct msl_cabin *cabin, int64_t log)
 
 int32_t msl_log_half(const struct msl_cabin *cabin, int64_t log)
 {
-    return log % cabin->a_round < cabin->a_round / 2 ? MUSLIN_LOG_FIRST : MUSLIN_LOG_SECOND;
+    return log % cabin->a_round < cabin->a_round / 2 ? MUSLIN_LOG_HALF_FIRST : MUSLIN_LOG_HALF_SECOND;
 }
 
 struct msl_grown msl_cabin_centre(const struct msl_cabin *cabin)
@@ -100,9 +100,9 @@ static void read_spec(struct msl_check *check, struct muslin_logcabin_spec *spec
     msl_want_seams(check, spec->allowance, spec->take_up);
     msl_want_size(check, MUSLIN_ARG_USABLE_WIDTH, spec->usable_width);
     msl_want_size(check, MUSLIN_ARG_END_LOSS, spec->end_loss);
-    msl_want_choice(check, MUSLIN_ARG_LOG_ORDER, spec->order, MUSLIN_LOG_ROUND, MUSLIN_LOG_QUARTER);
+    msl_want_choice(check, MUSLIN_ARG_LOG_ORDER, spec->order, MUSLIN_LOG_ORDER_ROUND, MUSLIN_LOG_ORDER_QUARTER);
     msl_want_choice(check, MUSLIN_ARG_LOG_SIDE, spec->start, MUSLIN_SIDE_LEFT, MUSLIN_SIDE_BOTTOM);
-    msl_want_choice(check, MUSLIN_ARG_LOG_TURN, spec->turn, MUSLIN_LOG_CLOCKWISE, MUSLIN_LOG_ANTICLOCKWISE);
+    msl_want_choice(check, MUSLIN_ARG_LOG_TURN, spec->turn, MUSLIN_LOG_TURN_CLOCKWISE, MUSLIN_LOG_TURN_ANTICLOCKWISE);
     msl_want_pad(check, spec->pad);
 }
 
@@ -141,7 +141,7 @@ void msl_read_cabin(struct msl_check *check, struct msl_cabin *cabin, const stru
         return;
     cabin->widths = widths;
     cabin->n = n;
-    cabin->a_round = s->order == MUSLIN_LOG_QUARTER ? 2 : 4;
+    cabin->a_round = s->order == MUSLIN_LOG_ORDER_QUARTER ? 2 : 4;
     cabin->logs = s->rounds * cabin->a_round;
     cabin->taken = msl_taken(s->allowance, s->take_up);
     cabin->centre_width = s->centre_width - (is_given_cut(cabin) ? cabin->taken : 0);
@@ -156,10 +156,10 @@ void msl_read_cabin(struct msl_check *check, struct msl_cabin *cabin, const stru
 /* ---- rows -------------------------------------------------------------------------------------------------------- */
 
 /* The row of a log about to be sewn; `block` and `running` move on. */
-static struct muslin_log row_of(const struct msl_cabin *cabin, int64_t log, struct msl_grown *block,
-                                muslin_len *running)
+static struct muslin_logcabin_log row_of(const struct msl_cabin *cabin, int64_t log, struct msl_grown *block,
+                                         muslin_len *running)
 {
-    struct muslin_log row = { 0 };
+    struct muslin_logcabin_log row = { 0 };
     msl_cabin_add(cabin, log, block, &row.cut_length);
     *running += row.cut_length;
     row.round = log / cabin->a_round + 1;
@@ -176,7 +176,7 @@ static struct muslin_log row_of(const struct msl_cabin *cabin, int64_t log, stru
 }
 
 muslin_status muslin_logcabin_logs(const struct muslin_logcabin_spec *spec, const muslin_len *widths, size_t n,
-                                   struct muslin_log *rows, size_t row_size, size_t capacity, size_t *count,
+                                   struct muslin_logcabin_log *rows, size_t row_size, size_t capacity, size_t *count,
                                    struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -187,7 +187,7 @@ muslin_status muslin_logcabin_logs(const struct muslin_logcabin_spec *spec, cons
     struct msl_grown block = msl_cabin_centre(&cabin);
     muslin_len running = 0;
     for (int64_t log = 0; log < cabin.logs; log++) {
-        struct muslin_log row = row_of(&cabin, log, &block, &running);
+        struct muslin_logcabin_log row = row_of(&cabin, log, &block, &running);
         msl_write_row(rows, row_size, (size_t)log, &row, (uint32_t)sizeof row);
     }
     return MUSLIN_OK;

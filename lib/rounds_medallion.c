@@ -41,7 +41,8 @@ static void read_medallion(struct msl_check *check, struct medallion *medallion,
 static void want_round(struct msl_check *check, const struct muslin_medallion_row *row)
 {
     msl_want_choice(check, MUSLIN_ARG_ROUND_KIND, row->kind, MUSLIN_ROUND_PLAIN, MUSLIN_ROUND_COPING);
-    msl_want_choice(check, MUSLIN_ARG_ROUND_CORNER, row->corner, MUSLIN_CORNER_SQUARES, MUSLIN_CORNER_THROUGH);
+    msl_want_choice(check, MUSLIN_ARG_ROUND_CORNER, row->corner, MUSLIN_ROUND_CORNER_SQUARES,
+                    MUSLIN_ROUND_CORNER_THROUGH);
     msl_want_between(check, MUSLIN_ARG_BORDER_WIDTH, row->width, row->kind != MUSLIN_ROUND_COPING, MUSLIN_SIZE_MAX);
     msl_want_between(check, MUSLIN_ARG_UNIT_REPEAT, row->repeat, row->kind == MUSLIN_ROUND_PIECED, MUSLIN_SIZE_MAX);
     msl_want_between(check, MUSLIN_ARG_COPING_MOST, row->most, row->kind == MUSLIN_ROUND_COPING ? row->width : 0,
@@ -88,7 +89,7 @@ static void want_coping(struct msl_check *check, const struct muslin_medallion_r
 /* What top and bottom cover beyond the width. */
 static muslin_len through(const struct muslin_medallion_row *row, muslin_len pair)
 {
-    return row->corner == MUSLIN_CORNER_THROUGH ? pair : 0;
+    return row->corner == MUSLIN_ROUND_CORNER_THROUGH ? pair : 0;
 }
 
 static void find_coping(struct msl_check *check, const struct medallion *medallion, size_t index,
@@ -137,7 +138,7 @@ static void find_strips(struct muslin_medallion_row *row, muslin_len taken)
         row->top_cut = row->top_finished + taken;
         row->top_length = row->before_width + through(row, row->side_pair) + taken;
     }
-    if (row->corner == MUSLIN_CORNER_SQUARES && row->side_pair > 0 && row->top_pair > 0)
+    if (row->corner == MUSLIN_ROUND_CORNER_SQUARES && row->side_pair > 0 && row->top_pair > 0)
         row->corner_squares = 4;
 }
 

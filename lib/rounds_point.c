@@ -19,7 +19,8 @@ static void read_point_border(struct msl_check *check, struct muslin_point_borde
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
     msl_want_some_size(check, MUSLIN_ARG_FINISHED, spec->side_finished);
     msl_want_size(check, MUSLIN_ARG_DIAGONAL, spec->diagonal_finished);
-    msl_want_between(check, MUSLIN_ARG_PIECES, spec->squares, spec->diagonal_finished == 0, MUSLIN_POINT_SQUARES_MAX);
+    msl_want_between(check, MUSLIN_ARG_PIECES, spec->squares, spec->diagonal_finished == 0,
+                     MUSLIN_POINT_BORDER_SQUARES_MAX);
     msl_want_some_count(check, MUSLIN_ARG_RUNS, spec->runs);
     msl_want_seams(check, spec->allowance, spec->take_up);
     if (check->status != MUSLIN_OK)

@@ -64,7 +64,7 @@ static int is_counted(const struct msl_cabin *cabin)
 
 /* All logs of a kind, the last sewn first. The block is taken apart for it. */
 static void cut_kind(const struct msl_cabin *cabin, int64_t first, struct msl_grown block,
-                     struct muslin_log_strips *row)
+                     struct muslin_logcabin_strip *row)
 {
     struct cutting cutting = { room_of(cabin), 0, 0 };
     for (int64_t log = cabin->logs - 1; log >= first; log--) {
@@ -81,10 +81,10 @@ static void cut_kind(const struct msl_cabin *cabin, int64_t first, struct msl_gr
     row->strips = cutting.strips;
 }
 
-static struct muslin_log_strips strips_of(struct msl_check *check, const struct msl_cabin *cabin, int64_t first,
-                                          struct msl_grown block)
+static struct muslin_logcabin_strip strips_of(struct msl_check *check, const struct msl_cabin *cabin, int64_t first,
+                                              struct msl_grown block)
 {
-    struct muslin_log_strips row = { 0 };
+    struct muslin_logcabin_strip row = { 0 };
     row.half = msl_log_half(cabin, first);
     row.cut_width = msl_log_width(cabin, first) + cabin->taken;
     cut_kind(cabin, first, block, &row);
@@ -148,10 +148,10 @@ static struct msl_grown grow_whole(const struct msl_cabin *cabin)
 }
 
 /* Adds a kind's strips to the plan. */
-static void add_strips(struct muslin_logcabin *plan, const struct muslin_log_strips *row)
+static void add_strips(struct muslin_logcabin *plan, const struct muslin_logcabin_strip *row)
 {
     plan->kinds++;
-    *(row->half == MUSLIN_LOG_FIRST ? &plan->first_length : &plan->second_length) += row->length;
+    *(row->half == MUSLIN_LOG_HALF_FIRST ? &plan->first_length : &plan->second_length) += row->length;
     plan->longest_log = row->longest > plan->longest_log ? row->longest : plan->longest_log;
     plan->strips_least += row->strips_least;
     plan->strips += row->strips;
@@ -163,10 +163,10 @@ static void find_strips(struct msl_check *check, const struct msl_cabin *cabin, 
                         void *rows, size_t row_size)
 {
     struct msl_grown block = grow_whole(cabin);
-    for (int32_t half = MUSLIN_LOG_FIRST; half <= MUSLIN_LOG_SECOND; half++)
+    for (int32_t half = MUSLIN_LOG_HALF_FIRST; half <= MUSLIN_LOG_HALF_SECOND; half++)
         for (int64_t log = next_kind(cabin, half, 0); log < cabin->logs && check->status == MUSLIN_OK;
              log = next_kind(cabin, half, log + 1)) {
-            struct muslin_log_strips row = strips_of(check, cabin, log, block);
+            struct muslin_logcabin_strip row = strips_of(check, cabin, log, block);
             if (rows != NULL)
                 msl_write_row(rows, row_size, (size_t)plan->kinds, &row, (uint32_t)sizeof row);
             add_strips(plan, &row);
@@ -199,8 +199,8 @@ muslin_status muslin_logcabin_plan(const struct muslin_logcabin_spec *spec, cons
 }
 
 muslin_status muslin_logcabin_strips(const struct muslin_logcabin_spec *spec, const muslin_len *widths, size_t n,
-                                     struct muslin_log_strips *rows, size_t row_size, size_t capacity, size_t *count,
-                                     struct muslin_problem *problem)
+                                     struct muslin_logcabin_strip *rows, size_t row_size, size_t capacity,
+                                     size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct msl_cabin cabin = { 0 };

@@ -137,14 +137,14 @@ static void scatter(struct msl_check *check, struct msl_scatter *s, struct msl_s
 
 muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec, const struct muslin_allocator *allocator,
                                     const int64_t *prints, size_t kinds, const struct muslin_touch_spec *touches,
-                                    size_t touch_size, size_t n_touches, const int64_t *given, int64_t *out,
+                                    size_t touch_size, size_t touch_n, const int64_t *given, int64_t *out,
                                     struct muslin_scattered *result, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_scatter_spec in = { 0 };
     struct muslin_scattered found = { 0 };
     struct msl_scatter_room room = { .check = &check, .allocator = allocator };
-    struct touches rows = { touches, touch_size, n_touches };
+    struct touches rows = { touches, touch_size, touch_n };
     msl_read_scatter(&check, &in, spec);
     msl_want_allocator(&check, allocator);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);

@@ -30,7 +30,7 @@ static struct muslin_edge_prints_spec block_at(struct msl_check *check, const st
     struct muslin_edge_prints_spec block = { 0 };
     const void *row = msl_row_to_read(check, blocks->rows, blocks->row_size, index);
     msl_read_struct(check, MUSLIN_ARG_ROWS, &block, (uint32_t)sizeof block, (uint32_t)sizeof block,
-                    MUSLIN_BLOCK_TURNS_HALF | MUSLIN_BLOCK_TURNS_QUARTER, row);
+                    MUSLIN_EDGE_PRINTS_TURNS_HALF | MUSLIN_EDGE_PRINTS_TURNS_QUARTER, row);
     return block;
 }
 
@@ -72,9 +72,9 @@ struct kinds {
 
 static uint8_t turn_step_of(uint32_t flags)
 {
-    if ((flags & MUSLIN_BLOCK_TURNS_QUARTER) != 0)
+    if ((flags & MUSLIN_EDGE_PRINTS_TURNS_QUARTER) != 0)
         return 1;
-    return (flags & MUSLIN_BLOCK_TURNS_HALF) != 0 ? 2 : 4;
+    return (flags & MUSLIN_EDGE_PRINTS_TURNS_HALF) != 0 ? 2 : 4;
 }
 
 static void take_kinds(struct msl_check *check, const struct blocks *blocks, struct kinds *kinds)

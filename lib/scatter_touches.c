@@ -231,7 +231,7 @@ muslin_status muslin_scatter_touches(const struct muslin_solution *solution, mus
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, places);
     if (check.status != MUSLIN_OK)
         return check.status;
-    patches.fabric = msl_want_id(&check, solution->quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, fabric);
+    patches.fabric = msl_want_id(&check, solution->quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, fabric);
     patches.drawn = msl_size_of(solution, solution->root)->patches;
     msl_want_between(&check, MUSLIN_ARG_PLACES, patches.drawn, 0, MSL_PLACES_MAX);
     if (check.status != MUSLIN_OK)

@@ -265,9 +265,9 @@ muslin_status muslin_seam_piece(const struct muslin_piece_spec *spec, struct mus
 
 /* ---- rows and strip sets --------------------------------------------------------------------------------------- */
 
-static void write_row(struct muslin_row *out, muslin_len cut_total, int64_t pieces, muslin_len taken)
+static void write_row(struct muslin_sewn_row *out, muslin_len cut_total, int64_t pieces, muslin_len taken)
 {
-    struct muslin_row row = { 0 };
+    struct muslin_sewn_row row = { 0 };
     row.pieces = pieces;
     row.seams = pieces - 1;
     row.cut_total = cut_total;
@@ -279,7 +279,7 @@ static void write_row(struct muslin_row *out, muslin_len cut_total, int64_t piec
 }
 
 muslin_status muslin_seam_row_equal(muslin_len cut, int64_t pieces, const struct muslin_seam_spec *seam,
-                                    struct muslin_row *out, struct muslin_problem *problem)
+                                    struct muslin_sewn_row *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     muslin_len taken = read_seam(&check, seam);
@@ -293,7 +293,7 @@ muslin_status muslin_seam_row_equal(muslin_len cut, int64_t pieces, const struct
 }
 
 muslin_status muslin_seam_row(const muslin_len *cuts, size_t n, const struct muslin_seam_spec *seam,
-                              struct muslin_row *out, struct muslin_problem *problem)
+                              struct muslin_sewn_row *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     muslin_len taken = read_seam(&check, seam);

@@ -36,7 +36,8 @@ static void read_border(struct msl_check *check, struct muslin_border_spec *spec
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, spec->take_up);
     msl_want_size(check, MUSLIN_ARG_USABLE_WIDTH, spec->usable_width);
     msl_want_size(check, MUSLIN_ARG_MITRE_EXTRA, spec->mitre_extra);
-    msl_want_choice(check, MUSLIN_ARG_BORDER_STYLE, spec->style, MUSLIN_BORDER_SIDES_FIRST, MUSLIN_BORDER_MITRED);
+    msl_want_choice(check, MUSLIN_ARG_BORDER_STYLE, spec->style, MUSLIN_BORDER_STYLE_SIDES_FIRST,
+                    MUSLIN_BORDER_STYLE_MITRED);
     msl_want_choice(check, MUSLIN_ARG_JOIN, spec->join, MUSLIN_JOIN_BUTTED, MUSLIN_JOIN_BIAS_ENDS);
     if (check->status != MUSLIN_OK)
         return;
@@ -58,13 +59,13 @@ static void find_lengths(struct muslin_border *border, const struct muslin_borde
     border->side_cut_length = spec->unfinished_length;
     border->top_cut_length = spec->unfinished_width;
     switch (spec->style) {
-    case MUSLIN_BORDER_SIDES_FIRST:
+    case MUSLIN_BORDER_STYLE_SIDES_FIRST:
         border->top_cut_length += 2 * spec->finished_border;
         break;
-    case MUSLIN_BORDER_TOP_FIRST:
+    case MUSLIN_BORDER_STYLE_TOP_FIRST:
         border->side_cut_length += 2 * spec->finished_border;
         break;
-    case MUSLIN_BORDER_CORNERSTONES:
+    case MUSLIN_BORDER_STYLE_CORNERSTONES:
         border->cornerstone_cut = border->cut_width;
         break;
     default:

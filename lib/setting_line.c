@@ -13,15 +13,15 @@ muslin_status muslin_setting_line_spec_init(struct muslin_setting_line_spec *spe
 
 static int has_frame(const struct muslin_setting_line_spec *spec)
 {
-    return (spec->flags & MUSLIN_LINE_FRAME) != 0;
+    return (spec->flags & MUSLIN_SETTING_LINE_FRAME) != 0;
 }
 
 /* The request, but for the sizes. n is compared as it is, for a size_t may be wider than a count. */
 static void read_line(struct msl_check *check, struct muslin_setting_line_spec *spec,
                       const struct muslin_setting_line_spec *from, const muslin_len *sizes, size_t n)
 {
-    msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, MUSLIN_LINE_FRAME,
-                    from);
+    msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
+                    MUSLIN_SETTING_LINE_FRAME, from);
     msl_want_size(check, MUSLIN_ARG_SASH_WIDTH, spec->sash);
     msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->allowance);
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, spec->take_up);
@@ -51,11 +51,11 @@ static muslin_len line_of(struct msl_check *check, const struct muslin_setting_l
 }
 
 muslin_status muslin_setting_line(const muslin_len *sizes, size_t n, const struct muslin_setting_line_spec *spec,
-                                  struct muslin_line *out, struct muslin_problem *problem)
+                                  struct muslin_setting_line_plan *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_setting_line_spec s = { 0 };
-    struct muslin_line line = { 0 };
+    struct muslin_setting_line_plan line = { 0 };
     read_line(&check, &s, spec, sizes, n);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     line.finished = line_of(&check, &s, sizes, n);
@@ -68,10 +68,10 @@ muslin_status muslin_setting_line(const muslin_len *sizes, size_t n, const struc
     return check.status;
 }
 
-static void write_places(struct muslin_line_place *rows, size_t row_size, const struct muslin_setting_line_spec *spec,
-                         const muslin_len *sizes, size_t n)
+static void write_places(struct muslin_setting_line_place *rows, size_t row_size,
+                         const struct muslin_setting_line_spec *spec, const muslin_len *sizes, size_t n)
 {
-    struct muslin_line_place place = { 0 };
+    struct muslin_setting_line_place place = { 0 };
     place.start = has_frame(spec) ? spec->sash : 0;
     for (size_t i = 0; i < n; i++) {
         place.finished = sizes[i];
@@ -82,7 +82,7 @@ static void write_places(struct muslin_line_place *rows, size_t row_size, const 
 }
 
 muslin_status muslin_setting_line_places(const muslin_len *sizes, size_t n, const struct muslin_setting_line_spec *spec,
-                                         struct muslin_line_place *rows, size_t row_size, size_t capacity,
+                                         struct muslin_setting_line_place *rows, size_t row_size, size_t capacity,
                                          size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);

@@ -38,18 +38,20 @@ static void want_factor(struct msl_check *check, const struct muslin_setting_poi
 /* Where blocks or cornerstones are cut at the edge itself, nothing can stand between them and it. */
 static int is_cut_at_edge(const struct muslin_setting_point_spec *spec)
 {
-    return spec->layout == MUSLIN_POINT_SASH_CUT || spec->layout == MUSLIN_POINT_SASH_INNER ||
-           spec->edge == MUSLIN_POINT_HALF_BLOCKS;
+    return spec->layout == MUSLIN_POINT_LAYOUT_SASH_CUT || spec->layout == MUSLIN_POINT_LAYOUT_SASH_INNER ||
+           spec->edge == MUSLIN_POINT_EDGE_HALF_BLOCKS;
 }
 
 static void want_layout(struct msl_check *check, const struct muslin_setting_point_spec *spec)
 {
-    int plain = spec->layout == MUSLIN_POINT_PLAIN;
-    msl_want_choice(check, MUSLIN_ARG_SETTING_LAYOUT, spec->layout, MUSLIN_POINT_PLAIN, MUSLIN_POINT_SASH_INNER);
-    msl_want_choice(check, MUSLIN_ARG_EDGE_STYLE, spec->edge, MUSLIN_POINT_TRIANGLES, MUSLIN_POINT_HALF_BLOCKS);
+    int plain = spec->layout == MUSLIN_POINT_LAYOUT_PLAIN;
+    msl_want_choice(check, MUSLIN_ARG_SETTING_LAYOUT, spec->layout, MUSLIN_POINT_LAYOUT_PLAIN,
+                    MUSLIN_POINT_LAYOUT_SASH_INNER);
+    msl_want_choice(check, MUSLIN_ARG_EDGE_STYLE, spec->edge, MUSLIN_POINT_EDGE_TRIANGLES,
+                    MUSLIN_POINT_EDGE_HALF_BLOCKS);
     if (check->status != MUSLIN_OK)
         return;
-    if (spec->edge == MUSLIN_POINT_HALF_BLOCKS && !plain && spec->layout != MUSLIN_POINT_SASH_CUT)
+    if (spec->edge == MUSLIN_POINT_EDGE_HALF_BLOCKS && !plain && spec->layout != MUSLIN_POINT_LAYOUT_SASH_CUT)
         msl_fail(check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_EDGE_STYLE, spec->edge, 0);
     msl_want_between(check, MUSLIN_ARG_SASH_WIDTH, spec->sash, plain ? 0 : 1, plain ? 0 : MUSLIN_SIZE_MAX);
     msl_want_between(check, MUSLIN_ARG_SET_OFF, spec->set_off, 0, is_cut_at_edge(spec) ? 0 : MUSLIN_SIZE_MAX);
@@ -59,11 +61,12 @@ static void want_allowances(struct msl_check *check, const struct muslin_setting
 {
     msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->allowance);
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, spec->take_up);
-    msl_want_choice(check, MUSLIN_ARG_POLICY, spec->policy, MUSLIN_ALLOWANCE_EXACT, MUSLIN_ALLOWANCE_OVERSIZE);
+    msl_want_choice(check, MUSLIN_ARG_POLICY, spec->policy, MUSLIN_ALLOWANCE_POLICY_EXACT,
+                    MUSLIN_ALLOWANCE_POLICY_OVERSIZE);
     msl_want_between(check, MUSLIN_ARG_TRIM_ROOM, spec->trim_room, 0,
-                     spec->policy == MUSLIN_ALLOWANCE_OVERSIZE ? MUSLIN_SIZE_MAX : 0);
-    want_at(check, 0, MUSLIN_ARG_EXTRA, spec->side_add, 0, MUSLIN_SIZE_MAX);
-    want_at(check, 1, MUSLIN_ARG_EXTRA, spec->corner_add, 0, MUSLIN_SIZE_MAX);
+                     spec->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? MUSLIN_SIZE_MAX : 0);
+    want_at(check, 0, MUSLIN_ARG_EXTRA, spec->side_addition, 0, MUSLIN_SIZE_MAX);
+    want_at(check, 1, MUSLIN_ARG_EXTRA, spec->corner_addition, 0, MUSLIN_SIZE_MAX);
     want_factor(check, spec);
     msl_want_pad(check, spec->pad);
 }
@@ -73,7 +76,7 @@ static void read_point(struct msl_check *check, struct muslin_setting_point_spec
                        const struct muslin_setting_point_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
-                    MUSLIN_POINT_DIAGONAL_FIRST, from);
+                    MUSLIN_SETTING_POINT_DIAGONAL_FIRST, from);
     msl_want_some_count(check, MUSLIN_ARG_COLUMNS, spec->columns);
     want_layout(check, spec);
     want_allowances(check, spec);
@@ -91,13 +94,13 @@ static void read_rounding(struct msl_check *check, struct muslin_rounding_spec *
 
 static int64_t sashes_beyond(const struct muslin_setting_point_spec *spec)
 {
-    return spec->layout == MUSLIN_POINT_SASH_OUTER ? 1 : spec->layout == MUSLIN_POINT_SASH_INNER ? -1 : 0;
+    return spec->layout == MUSLIN_POINT_LAYOUT_SASH_OUTER ? 1 : spec->layout == MUSLIN_POINT_LAYOUT_SASH_INNER ? -1 : 0;
 }
 
 /* The least block that leaves something of the side triangles: above the sash where they lose one. */
 static muslin_len least_block(const struct muslin_setting_point_spec *spec)
 {
-    return spec->layout == MUSLIN_POINT_SASH_INNER ? spec->sash + 1 : 1;
+    return spec->layout == MUSLIN_POINT_LAYOUT_SASH_INNER ? spec->sash + 1 : 1;
 }
 
 static muslin_len least_on_grid(const struct muslin_setting_point_spec *spec, muslin_len grid)
@@ -134,18 +137,18 @@ static void want_line(struct msl_check *check, const struct muslin_setting_point
  * four tips of every block: (c + 1) r to the left and right of blocks, c (r + 1) above and below; of those, c + c and
  * r + r at the edge. Where no sash lies outside, the four corner blocks lack one sash each towards their corners, and
  * what lies between a block and a side triangle, two of them at each, ends at the edge. */
-static void count_sashes(struct muslin_point *made, const struct muslin_setting_point_spec *spec)
+static void count_sashes(struct muslin_setting_point_plan *made, const struct muslin_setting_point_spec *spec)
 {
     int64_t outer = 2 * spec->columns + 2 * spec->rows;
     int64_t tips = 2 * made->blocks + spec->columns + spec->rows;
-    if (spec->layout == MUSLIN_POINT_PLAIN)
+    if (spec->layout == MUSLIN_POINT_LAYOUT_PLAIN)
         return;
     made->sashes = 4 * made->blocks;
     made->cornerstones = tips;
-    if (spec->layout == MUSLIN_POINT_SASH_OUTER)
+    if (spec->layout == MUSLIN_POINT_LAYOUT_SASH_OUTER)
         return;
     made->cornerstones = tips - outer;
-    if (spec->layout == MUSLIN_POINT_SASH_CUT) {
+    if (spec->layout == MUSLIN_POINT_LAYOUT_SASH_CUT) {
         made->edge_cornerstones = outer;
         made->edge_cornerstone_squares = (outer + 3) / 4;
         return;
@@ -154,10 +157,10 @@ static void count_sashes(struct muslin_point *made, const struct muslin_setting_
     made->sashes = 4 * made->alternates;
 }
 
-static void count_pieces(struct muslin_point *made, const struct muslin_setting_point_spec *spec)
+static void count_pieces(struct muslin_setting_point_plan *made, const struct muslin_setting_point_spec *spec)
 {
     int64_t sides = 2 * (spec->columns - 1) + 2 * (spec->rows - 1);
-    int halves = spec->edge == MUSLIN_POINT_HALF_BLOCKS;
+    int halves = spec->edge == MUSLIN_POINT_EDGE_HALF_BLOCKS;
     made->blocks = spec->columns * spec->rows;
     made->alternates = (spec->columns - 1) * (spec->rows - 1);
     made->side_triangles = halves ? 0 : sides;
@@ -176,12 +179,12 @@ static void count_pieces(struct muslin_point *made, const struct muslin_setting_
 /* 5 s and 7 s / 2, where a seam with its take-up counts for 2 s. */
 static muslin_len side_addition(const struct muslin_setting_point_spec *spec)
 {
-    return spec->side_add != 0 ? spec->side_add : (5 * msl_point_seam(spec) + 1) / 2;
+    return spec->side_addition != 0 ? spec->side_addition : (5 * msl_point_seam(spec) + 1) / 2;
 }
 
 static muslin_len corner_addition(const struct muslin_setting_point_spec *spec)
 {
-    return spec->corner_add != 0 ? spec->corner_add : (7 * msl_point_seam(spec) + 3) / 4;
+    return spec->corner_addition != 0 ? spec->corner_addition : (7 * msl_point_seam(spec) + 3) / 4;
 }
 
 static uint32_t grid_warning(muslin_len cut, const struct muslin_rounding_spec *cutting)
@@ -195,10 +198,10 @@ static muslin_len room_at_edge(muslin_len surplus)
     return surplus / 2 - (surplus % 2 < 0);
 }
 
-static void cut_triangles(struct msl_check *check, struct muslin_point *made,
+static void cut_triangles(struct msl_check *check, struct muslin_setting_point_plan *made,
                           const struct muslin_setting_point_spec *spec, const struct muslin_rounding_spec *cutting)
 {
-    int64_t outside = spec->layout == MUSLIN_POINT_SASH_OUTER ? 2 : 0;
+    int64_t outside = spec->layout == MUSLIN_POINT_LAYOUT_SASH_OUTER ? 2 : 0;
     const struct msl_point_square sides = { spec->block + sashes_beyond(spec) * spec->sash, 1, side_addition(spec), 0 };
     const struct msl_point_square corners = { spec->block + outside * spec->sash, 2, corner_addition(spec), 1 };
     const struct msl_point_square edges = { spec->sash, 1, side_addition(spec), 2 };
@@ -227,7 +230,7 @@ static void cut_triangles(struct msl_check *check, struct muslin_point *made,
 
 /* A sash that ends at the edge has one square end and one at 45 degrees, whose allowance reaches t / sqrt 2 further
  * along the long side. */
-static void cut_straight_pieces(struct muslin_point *made, const struct muslin_setting_point_spec *spec,
+static void cut_straight_pieces(struct muslin_setting_point_plan *made, const struct muslin_setting_point_spec *spec,
                                 const struct muslin_rounding_spec *cutting)
 {
     muslin_len seam = msl_point_seam(spec);
@@ -235,7 +238,7 @@ static void cut_straight_pieces(struct muslin_point *made, const struct muslin_s
     struct muslin_rounded rounded = { 0 };
     made->alternate_cut = spec->block + seam;
     made->half_block_beyond = made->half_blocks > 0 ? (seam + 1) / 2 : 0;
-    if (spec->layout == MUSLIN_POINT_PLAIN)
+    if (spec->layout == MUSLIN_POINT_LAYOUT_PLAIN)
         return;
     made->sash_cut_width = spec->sash + seam;
     made->sash_cut_length = spec->block + seam;
@@ -257,7 +260,7 @@ static muslin_len measure(const struct msl_surd *exact, const struct muslin_roun
     return rounded.value;
 }
 
-static void measure_centre(struct muslin_point *made, const struct muslin_setting_point_spec *spec,
+static void measure_centre(struct muslin_setting_point_plan *made, const struct muslin_setting_point_spec *spec,
                            const struct muslin_rounding_spec *measuring)
 {
     struct msl_surd diagonal = msl_surd_of(0, spec->block, 2, 1);
@@ -272,13 +275,13 @@ static void measure_centre(struct muslin_point *made, const struct muslin_settin
 
 muslin_status muslin_setting_point(const struct muslin_setting_point_spec *spec,
                                    const struct muslin_rounding_spec *cutting,
-                                   const struct muslin_rounding_spec *measuring, struct muslin_point *out,
+                                   const struct muslin_rounding_spec *measuring, struct muslin_setting_point_plan *out,
                                    struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_setting_point_spec s = { 0 };
     struct muslin_rounding_spec how[2] = { { 0 }, { 0 } };
-    struct muslin_point made = { 0 };
+    struct muslin_setting_point_plan made = { 0 };
     read_point(&check, &s, spec);
     msl_want_between(&check, MUSLIN_ARG_BLOCK_WIDTH, s.block, least_block(&s), MUSLIN_SIZE_MAX);
     msl_want_some_count(&check, MUSLIN_ARG_QUILT_ROWS, s.rows);

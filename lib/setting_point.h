@@ -25,7 +25,7 @@ struct msl_point_cut {
     muslin_len surplus;
 };
 
-/* The square as the spec's policy asks, brought to the grid of `cutting`, both checked. MUSLIN_ERR_CONSTANT in *check
+/* The square as the spec's policy asks, brought to the grid of `cutting`, both checked. MUSLIN_ERR_CUSTOMARY in *check
  * when a customary total is too small. The spec's sizes are within MUSLIN_SIZE_MAX, `side` within three of them. */
 struct msl_point_cut msl_point_cut_square(struct msl_check *check, const struct muslin_setting_point_spec *spec,
                                           const struct muslin_rounding_spec *cutting,

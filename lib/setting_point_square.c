@@ -48,7 +48,7 @@ static struct msl_surd total_of(const struct muslin_setting_point_spec *spec,
     muslin_len added = 2 * spec->set_off + square->add;
     int64_t above = spec->factor_numerator;
     int64_t below = spec->factor_denominator;
-    if ((spec->flags & MUSLIN_POINT_DIAGONAL_FIRST) != 0)
+    if ((spec->flags & MUSLIN_SETTING_POINT_DIAGONAL_FIRST) != 0)
         return msl_surd_of(rounded_diagonal(spec, cutting, square) + added, 0, 0, 1);
     if (above == 0)
         return msl_surd_of(square->divisor * added, square->side, 2, square->divisor);
@@ -74,7 +74,7 @@ static muslin_len rounded_total(const struct muslin_setting_point_spec *spec,
 {
     struct muslin_rounded rounded = { 0 };
     total.whole += total.divisor * spec->trim_room;
-    if ((spec->flags & MUSLIN_POINT_DIAGONAL_FIRST) != 0)
+    if ((spec->flags & MUSLIN_SETTING_POINT_DIAGONAL_FIRST) != 0)
         return total.whole;
     (void)msl_surd_round(&total, cutting, &rounded); /* far below the largest length */
     return rounded.value;
@@ -90,14 +90,14 @@ struct msl_point_cut msl_point_cut_square(struct msl_check *check, const struct 
     struct muslin_rounded rounded = { 0 };
     struct msl_surd need = need_times(1, spec, square);
     cut.need = msl_surd_ceiling(&need);
-    if (spec->policy == MUSLIN_ALLOWANCE_EXACT) {
+    if (spec->policy == MUSLIN_ALLOWANCE_POLICY_EXACT) {
         (void)msl_surd_round(&need, cutting, &rounded); /* far below the largest length */
         cut.cut = rounded.value;
     } else {
         struct msl_surd total = total_of(spec, cutting, square);
         check->at = square->at;
         if (is_too_small(&total, spec, square))
-            msl_fail(check, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT, msl_surd_floor(&total), cut.need);
+            msl_fail(check, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT, msl_surd_floor(&total), cut.need);
         check->at = 0;
         cut.cut = rounded_total(spec, cutting, total);
     }

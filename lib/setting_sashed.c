@@ -22,7 +22,7 @@ muslin_status muslin_setting_sashed_spec_init(struct muslin_setting_sashed_spec 
 /* Cornerstones stand where two sashes cross, so they need both. */
 static void want_sashes(struct msl_check *check, const struct muslin_setting_sashed_spec *spec)
 {
-    int64_t least = (spec->flags & MUSLIN_SASHED_CORNERSTONES) != 0;
+    int64_t least = (spec->flags & MUSLIN_SETTING_SASHED_CORNERSTONES) != 0;
     msl_want_between(check, MUSLIN_ARG_SASH_WIDTH, spec->sash_width, least, MUSLIN_SIZE_MAX);
     check->at = 1;
     msl_want_between(check, MUSLIN_ARG_SASH_WIDTH, spec->sash_height, least, MUSLIN_SIZE_MAX);
@@ -33,7 +33,7 @@ static void read_sashed(struct msl_check *check, struct muslin_setting_sashed_sp
                         const struct muslin_setting_sashed_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
-                    MUSLIN_SASHED_FRAME | MUSLIN_SASHED_CORNERSTONES, from);
+                    MUSLIN_SETTING_SASHED_FRAME | MUSLIN_SETTING_SASHED_CORNERSTONES, from);
     msl_want_some_size(check, MUSLIN_ARG_BLOCK_WIDTH, spec->block_width);
     msl_want_some_size(check, MUSLIN_ARG_BLOCK_HEIGHT, spec->block_height);
     msl_want_some_count(check, MUSLIN_ARG_COLUMNS, spec->columns);
@@ -50,10 +50,11 @@ static void read_sashed(struct msl_check *check, struct muslin_setting_sashed_sp
 /* Sashes in a line of n blocks: one fewer than the blocks, with a frame one more. */
 static int64_t sashes_in_line(const struct muslin_setting_sashed_spec *spec, int64_t blocks)
 {
-    return (spec->flags & MUSLIN_SASHED_FRAME) != 0 ? blocks + 1 : blocks - 1;
+    return (spec->flags & MUSLIN_SETTING_SASHED_FRAME) != 0 ? blocks + 1 : blocks - 1;
 }
 
-static void find_top(struct msl_check *check, struct muslin_sashed *top, const struct muslin_setting_sashed_spec *spec)
+static void find_top(struct msl_check *check, struct muslin_setting_sashed_plan *top,
+                     const struct muslin_setting_sashed_spec *spec)
 {
     top->finished_width = spec->columns * spec->block_width + sashes_in_line(spec, spec->columns) * spec->sash_width;
     top->finished_length = spec->rows * spec->block_height + sashes_in_line(spec, spec->rows) * spec->sash_height;
@@ -66,21 +67,21 @@ static void find_top(struct msl_check *check, struct muslin_sashed *top, const s
 }
 
 /* Without cornerstones a horizontal sash is as long as a sewn row. */
-static void find_counts(struct muslin_sashed *top, const struct muslin_setting_sashed_spec *spec)
+static void find_counts(struct muslin_setting_sashed_plan *top, const struct muslin_setting_sashed_spec *spec)
 {
     int64_t beside = sashes_in_line(spec, spec->columns);
     int64_t between = sashes_in_line(spec, spec->rows);
-    int cornerstones = (spec->flags & MUSLIN_SASHED_CORNERSTONES) != 0;
+    int cornerstones = (spec->flags & MUSLIN_SETTING_SASHED_CORNERSTONES) != 0;
     top->blocks = spec->columns * spec->rows;
     top->vertical_sashes = spec->sash_width == 0 ? 0 : beside * spec->rows;
     top->horizontal_sashes = spec->sash_height == 0 ? 0 : between * (cornerstones ? spec->columns : 1);
     top->cornerstones = cornerstones ? beside * between : 0;
 }
 
-static void find_cuts(struct muslin_sashed *top, const struct muslin_setting_sashed_spec *spec)
+static void find_cuts(struct muslin_setting_sashed_plan *top, const struct muslin_setting_sashed_spec *spec)
 {
     muslin_len seam = seam_of(spec);
-    int cornerstones = (spec->flags & MUSLIN_SASHED_CORNERSTONES) != 0;
+    int cornerstones = (spec->flags & MUSLIN_SETTING_SASHED_CORNERSTONES) != 0;
     if (top->vertical_sashes > 0) {
         top->vertical_cut_width = spec->sash_width + seam;
         top->vertical_cut_length = spec->block_height + seam;
@@ -95,7 +96,8 @@ static void find_cuts(struct muslin_sashed *top, const struct muslin_setting_sas
     }
 }
 
-static void plan(struct msl_check *check, struct muslin_sashed *top, const struct muslin_setting_sashed_spec *spec)
+static void plan(struct msl_check *check, struct muslin_setting_sashed_plan *top,
+                 const struct muslin_setting_sashed_spec *spec)
 {
     if (check->status != MUSLIN_OK)
         return;
@@ -106,12 +108,12 @@ static void plan(struct msl_check *check, struct muslin_sashed *top, const struc
     find_cuts(top, spec);
 }
 
-muslin_status muslin_setting_sashed(const struct muslin_setting_sashed_spec *spec, struct muslin_sashed *out,
-                                    struct muslin_problem *problem)
+muslin_status muslin_setting_sashed(const struct muslin_setting_sashed_spec *spec,
+                                    struct muslin_setting_sashed_plan *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_setting_sashed_spec s = { 0 };
-    struct muslin_sashed top = { 0 };
+    struct muslin_setting_sashed_plan top = { 0 };
     read_sashed(&check, &s, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     plan(&check, &top, &s);
@@ -177,8 +179,8 @@ static void find_strips(struct msl_check *check, struct muslin_sash_piece *piece
 enum { KINDS = 3 };
 
 /* The kinds there are, in their order; returns how many. */
-static size_t find_pieces(struct msl_check *check, struct muslin_sash_piece *pieces, const struct muslin_sashed *top,
-                          const struct muslin_setting_sashed_spec *spec)
+static size_t find_pieces(struct msl_check *check, struct muslin_sash_piece *pieces,
+                          const struct muslin_setting_sashed_plan *top, const struct muslin_setting_sashed_spec *spec)
 {
     const struct muslin_sash_piece all[KINDS] = {
         piece_of(MUSLIN_SASH_VERTICAL, top->vertical_sashes, top->vertical_cut_length, top->vertical_cut_width),
@@ -201,7 +203,7 @@ muslin_status muslin_setting_sashed_pieces(const struct muslin_setting_sashed_sp
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_setting_sashed_spec s = { 0 };
-    struct muslin_sashed top = { 0 };
+    struct muslin_setting_sashed_plan top = { 0 };
     struct muslin_sash_piece pieces[KINDS];
     read_sashed(&check, &s, spec);
     plan(&check, &top, &s);
@@ -232,17 +234,17 @@ static void read_alternate(struct msl_check *check, struct muslin_setting_altern
     msl_want_some_count(check, MUSLIN_ARG_QUILT_ROWS, spec->rows);
     msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->allowance);
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, spec->take_up);
-    msl_want_choice(check, MUSLIN_ARG_FIRST_BLOCK, spec->first, MUSLIN_FIRST_PIECED, MUSLIN_FIRST_PLAIN);
+    msl_want_choice(check, MUSLIN_ARG_FIRST_BLOCK, spec->first, MUSLIN_FIRST_BLOCK_PIECED, MUSLIN_FIRST_BLOCK_PLAIN);
     msl_want_pad(check, spec->pad);
 }
 
 /* The kind in the first corner has the larger half of the fields. */
-static struct muslin_alternate alternate_of(const struct muslin_setting_alternate_spec *spec)
+static struct muslin_setting_alternate_plan alternate_of(const struct muslin_setting_alternate_spec *spec)
 {
-    struct muslin_alternate top = { 0 };
+    struct muslin_setting_alternate_plan top = { 0 };
     muslin_len seam = 2 * spec->allowance + spec->take_up;
     int64_t blocks = spec->columns * spec->rows;
-    top.plain = spec->first == MUSLIN_FIRST_PLAIN ? blocks - blocks / 2 : blocks / 2;
+    top.plain = spec->first == MUSLIN_FIRST_BLOCK_PLAIN ? blocks - blocks / 2 : blocks / 2;
     top.pieced = blocks - top.plain;
     top.plain_cut_width = spec->block_width + seam;
     top.plain_cut_height = spec->block_height + seam;
@@ -253,8 +255,8 @@ static struct muslin_alternate alternate_of(const struct muslin_setting_alternat
     return top;
 }
 
-muslin_status muslin_setting_alternate(const struct muslin_setting_alternate_spec *spec, struct muslin_alternate *out,
-                                       struct muslin_problem *problem)
+muslin_status muslin_setting_alternate(const struct muslin_setting_alternate_spec *spec,
+                                       struct muslin_setting_alternate_plan *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_setting_alternate_spec s = { 0 };
@@ -262,7 +264,7 @@ muslin_status muslin_setting_alternate(const struct muslin_setting_alternate_spe
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_alternate top = alternate_of(&s);
+    struct muslin_setting_alternate_plan top = alternate_of(&s);
     msl_want_size(&check, MUSLIN_ARG_QUILT_WIDTH, top.finished_width);
     msl_want_size(&check, MUSLIN_ARG_QUILT_LENGTH, top.finished_length);
     if (check.status == MUSLIN_OK)

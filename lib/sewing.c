@@ -10,9 +10,9 @@
 #include "solution_inside.h"
 
 enum {
-    ROW_LEAST = sizeof(struct muslin_sewing_row),
+    ROW_LEAST = sizeof(struct muslin_sewing_step),
     FEED_LEAST = sizeof(struct muslin_sewing_feed),
-    TOTALS_LEAST = sizeof(struct muslin_sewn_totals)
+    TOTALS_LEAST = sizeof(struct muslin_sewing_total)
 };
 
 /* ---- one step after the other ----------------------------------------------------------------------------------- */
@@ -30,7 +30,7 @@ struct stepping {
 
 static muslin_id id_of(const struct muslin_solution *s, uint32_t node)
 {
-    return msl_id(s->quilt, MUSLIN_ID_NODE, node);
+    return msl_id(s->quilt, MUSLIN_SORT_NODE, node);
 }
 
 /* Sets lie in the order of the nodes; a strip-pieced join has one that is used. */
@@ -42,10 +42,10 @@ static const struct muslin_strip_set *set_of(struct stepping *stepping)
     return &sets[stepping->sets];
 }
 
-static struct muslin_sewing_row set_row(const struct stepping *stepping)
+static struct muslin_sewing_step set_row(const struct stepping *stepping)
 {
     const struct muslin_strip_set *set = stepping->set;
-    struct muslin_sewing_row row = { .size = sizeof row, .node = set->node, .stack = stepping->stack };
+    struct muslin_sewing_step row = { .size = sizeof row, .node = set->node, .stack = stepping->stack };
     row.kind = MUSLIN_SEWING_SET;
     row.alike = set->sets;
     row.pieces = set->strips;
@@ -60,11 +60,11 @@ static struct muslin_sewing_row set_row(const struct stepping *stepping)
 }
 
 /* What a node makes of itself, without its seams. */
-static struct muslin_sewing_row plain_row(const struct stepping *stepping, int32_t kind)
+static struct muslin_sewing_step plain_row(const struct stepping *stepping, int32_t kind)
 {
     const struct muslin_solution *s = stepping->solution;
     const struct msl_size *size = msl_size_of(s, stepping->node);
-    struct muslin_sewing_row row = { .size = sizeof row, .stack = stepping->stack, .kind = kind };
+    struct muslin_sewing_step row = { .size = sizeof row, .stack = stepping->stack, .kind = kind };
     row.node = id_of(s, stepping->node);
     row.alike = msl_copies(&s->counts[stepping->node - 1]);
     row.pieces = 1;
@@ -88,10 +88,10 @@ static muslin_len sewn_in_all(const struct stepping *stepping, muslin_len one, i
     return 0;
 }
 
-static struct muslin_sewing_row node_row(const struct stepping *stepping)
+static struct muslin_sewing_step node_row(const struct stepping *stepping)
 {
     const struct muslin_solution *s = stepping->solution;
-    struct muslin_sewing_row row = plain_row(stepping, kind_of_step(msl_node_row(s->quilt, stepping->node)->kind));
+    struct muslin_sewing_step row = plain_row(stepping, kind_of_step(msl_node_row(s->quilt, stepping->node)->kind));
     row.alike += msl_size_of(s, stepping->node)->spare;
     row.pieces = msl_pieces(s, stepping->node) + msl_parts(s, stepping->node);
     row.seams = msl_seams(s, stepping->node);
@@ -107,7 +107,7 @@ static struct muslin_sewing_row node_row(const struct stepping *stepping)
 }
 
 /* The next step; the caller knows how many there are. */
-static struct muslin_sewing_row next_step(struct stepping *stepping)
+static struct muslin_sewing_step next_step(struct stepping *stepping)
 {
     if (stepping->segments_next) {
         stepping->segments_next = 0;
@@ -130,12 +130,12 @@ static struct stepping first_step(const struct muslin_solution *solution, struct
 }
 
 /* All of them together, or MUSLIN_ERR_OVERFLOW. */
-static struct muslin_sewn_totals add_up(const struct muslin_solution *solution, struct msl_check *check)
+static struct muslin_sewing_total add_up(const struct muslin_solution *solution, struct msl_check *check)
 {
     struct stepping stepping = first_step(solution, check);
-    struct muslin_sewn_totals totals = { .size = sizeof totals, .steps = solution->steps };
+    struct muslin_sewing_total totals = { .size = sizeof totals, .steps = solution->steps };
     for (check->at = 0; check->status == MUSLIN_OK && check->at < totals.steps; check->at++) {
-        const struct muslin_sewing_row row = next_step(&stepping);
+        const struct muslin_sewing_step row = next_step(&stepping);
         totals.seams += row.alike * row.seams;
         totals.sewn += row.sewn;
         totals.in_sets += row.kind == MUSLIN_SEWING_SET ? row.sewn : 0;
@@ -146,7 +146,7 @@ static struct muslin_sewn_totals add_up(const struct muslin_solution *solution, 
     return totals;
 }
 
-muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_row *rows,
+muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_step *rows,
                                   size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -158,7 +158,7 @@ muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct
         return check.status;
     struct stepping stepping = first_step(solution, &check);
     for (size_t i = 0; i < solution->steps; i++) {
-        const struct muslin_sewing_row row = next_step(&stepping);
+        const struct muslin_sewing_step row = next_step(&stepping);
         msl_write_row(rows, row_size, i, &row, sizeof row);
     }
     return MUSLIN_OK;
@@ -242,7 +242,7 @@ static struct muslin_accuracy_row_errors errors_of(int64_t seams, muslin_len sea
 }
 
 muslin_status muslin_sewing_totals(const struct muslin_solution *solution, muslin_len seam_error, muslin_len cut_error,
-                                   struct muslin_sewn_totals *out, struct muslin_problem *problem)
+                                   struct muslin_sewing_total *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_solution(&check, solution);
@@ -254,7 +254,7 @@ muslin_status muslin_sewing_totals(const struct muslin_solution *solution, musli
     const struct msl_size *top = msl_size_of(solution, solution->root);
     const struct muslin_accuracy_row_errors width = errors_of(top->across, seam_error, cut_error);
     const struct muslin_accuracy_row_errors height = errors_of(top->down, seam_error, cut_error);
-    struct muslin_sewn_totals totals = add_up(solution, &check);
+    struct muslin_sewing_total totals = add_up(solution, &check);
     if (check.status != MUSLIN_OK)
         return check.status;
     totals.width_seams = top->across;

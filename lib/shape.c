@@ -17,11 +17,11 @@ static void want_arc(struct msl_check *check, const struct muslin_corner_spec *c
 {
     int straight = corner->curve == MUSLIN_CURVE_STRAIGHT;
     msl_want_choice(check, MUSLIN_ARG_CURVE, corner->curve, MUSLIN_CURVE_STRAIGHT, MUSLIN_CURVE_CONCAVE);
-    msl_want_between(check, MUSLIN_ARG_RADIUS, corner->radius, straight ? 0 : 1, straight ? 0 : MUSLIN_SHAPE_MAX);
-    msl_want_between(check, MUSLIN_ARG_CENTRE, corner->centre_x, straight ? 0 : -MUSLIN_SHAPE_MAX,
-                     straight ? 0 : 2 * MUSLIN_SHAPE_MAX);
-    msl_want_between(check, MUSLIN_ARG_CENTRE, corner->centre_y, straight ? 0 : -MUSLIN_SHAPE_MAX,
-                     straight ? 0 : 2 * MUSLIN_SHAPE_MAX);
+    msl_want_between(check, MUSLIN_ARG_RADIUS, corner->radius, straight ? 0 : 1, straight ? 0 : MUSLIN_SHAPE_SIZE_MAX);
+    msl_want_between(check, MUSLIN_ARG_CENTRE, corner->centre_x, straight ? 0 : -MUSLIN_SHAPE_SIZE_MAX,
+                     straight ? 0 : 2 * MUSLIN_SHAPE_SIZE_MAX);
+    msl_want_between(check, MUSLIN_ARG_CENTRE, corner->centre_y, straight ? 0 : -MUSLIN_SHAPE_SIZE_MAX,
+                     straight ? 0 : 2 * MUSLIN_SHAPE_SIZE_MAX);
 }
 
 static struct muslin_corner_spec read_corner(struct msl_check *check, const void *rows, size_t row_size, int32_t row)
@@ -30,8 +30,8 @@ static struct muslin_corner_spec read_corner(struct msl_check *check, const void
     msl_read_struct(check, MUSLIN_ARG_ROWS, &corner, (uint32_t)sizeof corner, (uint32_t)sizeof corner, 0,
                     msl_row_to_read(check, rows, row_size, (size_t)row));
     msl_want_choice(check, MUSLIN_ARG_CORNER_TIP, corner.tip, MUSLIN_CORNER_TIP_SHARP, MUSLIN_CORNER_TIP_TRIM_LEAVING);
-    msl_want_between(check, MUSLIN_ARG_PLACE, corner.x, 0, MUSLIN_SHAPE_MAX);
-    msl_want_between(check, MUSLIN_ARG_PLACE, corner.y, 0, MUSLIN_SHAPE_MAX);
+    msl_want_between(check, MUSLIN_ARG_PLACE, corner.x, 0, MUSLIN_SHAPE_SIZE_MAX);
+    msl_want_between(check, MUSLIN_ARG_PLACE, corner.y, 0, MUSLIN_SHAPE_SIZE_MAX);
     msl_want_between(check, MUSLIN_ARG_SEAM_ALLOWANCE, corner.allowance, 0, MUSLIN_SHAPE_SEAM_MAX);
     msl_want_between(check, MUSLIN_ARG_TAKE_UP, corner.take_up, 0, MUSLIN_SHAPE_SEAM_MAX);
     want_arc(check, &corner);
@@ -52,8 +52,8 @@ struct msl_shape_drawing msl_shape_read(struct msl_check *check, const void *row
     int32_t before = MUSLIN_SHAPE_OUTLINE;
     msl_want_pointer(check, MUSLIN_ARG_ROWS, rows);
     msl_want_row_size(check, row_size, (uint32_t)sizeof(struct muslin_corner_spec));
-    if (n > MUSLIN_SHAPE_CORNERS)
-        msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNERS, MUSLIN_SHAPE_CORNERS + 1, MUSLIN_SHAPE_CORNERS);
+    if (n > MUSLIN_SHAPE_CORNERS_MAX)
+        msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNERS, MUSLIN_SHAPE_CORNERS_MAX + 1, MUSLIN_SHAPE_CORNERS_MAX);
     if (n == 0)
         msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNERS, 0, 1);
     for (int32_t row = 0; check->status == MUSLIN_OK && row < (int32_t)n; row++) {

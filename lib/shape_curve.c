@@ -51,9 +51,9 @@ muslin_status muslin_arc_length(muslin_len radius, int32_t quarter_turns, const 
 
 /* ---- quarter circles -------------------------------------------------------------------------------------------- */
 
-muslin_status muslin_quarter_spec_init(struct muslin_quarter_spec *spec, uint32_t size)
+muslin_status muslin_quarter_circle_spec_init(struct muslin_quarter_circle_spec *spec, uint32_t size)
 {
-    const struct muslin_quarter_spec initial = MUSLIN_QUARTER_SPEC_INIT;
+    const struct muslin_quarter_circle_spec initial = MUSLIN_QUARTER_CIRCLE_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
@@ -79,9 +79,10 @@ static muslin_len leg(int64_t start, int32_t sign, int64_t radius, int64_t e, co
     return rounded(msl_surd_exact(&surd), to);
 }
 
-static struct muslin_quarter quarter_of(const struct muslin_quarter_spec *spec, const struct muslin_rounding_spec *to)
+static struct muslin_quarter_circle quarter_of(const struct muslin_quarter_circle_spec *spec,
+                                               const struct muslin_rounding_spec *to)
 {
-    struct muslin_quarter quarter = { 0 };
+    struct muslin_quarter_circle quarter = { 0 };
     int64_t e = 2 * spec->allowance + spec->take_up;
     int64_t convex = 2 * spec->radius + e;
     int64_t concave = 2 * spec->radius - e;
@@ -96,11 +97,12 @@ static struct muslin_quarter quarter_of(const struct muslin_quarter_spec *spec, 
     return quarter;
 }
 
-muslin_status muslin_shape_quarter(const struct muslin_quarter_spec *spec, const struct muslin_rounding_spec *rounding,
-                                   struct muslin_quarter *out, struct muslin_problem *problem)
+muslin_status muslin_shape_quarter_circle(const struct muslin_quarter_circle_spec *spec,
+                                          const struct muslin_rounding_spec *rounding,
+                                          struct muslin_quarter_circle *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_quarter_spec in = { 0 };
+    struct muslin_quarter_circle_spec in = { 0 };
     struct muslin_rounding_spec to = { 0 };
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, (uint32_t)sizeof in, (uint32_t)sizeof in, 0, spec);
     msl_want_between(&check, MUSLIN_ARG_FINISHED, in.finished, 2, MUSLIN_SIZE_MAX / 4);
@@ -114,7 +116,7 @@ muslin_status muslin_shape_quarter(const struct muslin_quarter_spec *spec, const
         msl_fail(&check, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_RADIUS, in.radius, 2 * in.allowance + in.take_up);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_quarter quarter = quarter_of(&in, &to);
+    struct muslin_quarter_circle quarter = quarter_of(&in, &to);
     msl_write_struct(out, &quarter, (uint32_t)sizeof quarter);
     return MUSLIN_OK;
 }

@@ -354,7 +354,7 @@ static muslin_status add_with_arc(struct msl_joint *joint, const struct msl_shap
 
 static int is_far(int64_t coordinate)
 {
-    return coordinate > MUSLIN_TEMPLATE_REACH || coordinate < -MUSLIN_TEMPLATE_REACH;
+    return coordinate > MUSLIN_TEMPLATE_REACH_MAX || coordinate < -MUSLIN_TEMPLATE_REACH_MAX;
 }
 
 struct msl_joint msl_joint_of(struct msl_check *check, const struct msl_shape_edge *in,

@@ -85,17 +85,17 @@ static int32_t kind_of(int32_t sides)
     }
 }
 
-muslin_status muslin_shape_regular(int32_t sides, int32_t measure, muslin_len length,
-                                   const struct muslin_rounding_spec *rounding, struct muslin_regular *out,
-                                   struct muslin_problem *problem)
+muslin_status muslin_shape_regular_polygon(int32_t sides, int32_t measure, muslin_len length,
+                                           const struct muslin_rounding_spec *rounding,
+                                           struct muslin_regular_polygon *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_rounding_spec to = { 0 };
-    struct muslin_regular regular = { 0 };
+    struct muslin_regular_polygon regular = { 0 };
     int32_t kind = kind_of(sides);
     if (kind < 0)
         msl_fail(&check, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SIDES, sides, 8);
-    msl_want_choice(&check, MUSLIN_ARG_MEASURE, measure, MUSLIN_MEASURE_SIDE, MUSLIN_MEASURE_CENTRE);
+    msl_want_choice(&check, MUSLIN_ARG_MEASURE, measure, MUSLIN_POLYGON_MEASURE_SIDE, MUSLIN_POLYGON_MEASURE_CENTRE);
     msl_want_some_size(&check, MUSLIN_ARG_LENGTH, length);
     msl_read_rounding(&check, &to, rounding);
     msl_want_output(&check, out, (uint32_t)sizeof *out);

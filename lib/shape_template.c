@@ -144,7 +144,7 @@ muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, 
     struct msl_shape_drawing drawing = msl_shape_read(&check, corners, row_size, n);
     struct msl_shape_ring row = { corner, 1 };
     int64_t area;
-    msl_want_between(&check, MUSLIN_ARG_MARGIN, margin, 0, MUSLIN_SHAPE_MAX);
+    msl_want_between(&check, MUSLIN_ARG_MARGIN, margin, 0, MUSLIN_SHAPE_SIZE_MAX);
     msl_read_rounding(&check, &to, rounding);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, along);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, across);
@@ -287,9 +287,9 @@ muslin_status muslin_shape_measure(const struct muslin_corner_spec *corners, siz
     struct msl_shape_drawing drawing = msl_shape_read(&check, corners, row_size, n);
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, (uint32_t)sizeof in, (uint32_t)sizeof in, 0, spec);
     msl_want_pad(&check, in.pad);
-    msl_want_between(&check, MUSLIN_ARG_GRAIN, in.grain_x, -MUSLIN_SHAPE_MAX, MUSLIN_SHAPE_MAX);
-    msl_want_between(&check, MUSLIN_ARG_GRAIN, in.grain_y, -MUSLIN_SHAPE_MAX, MUSLIN_SHAPE_MAX);
-    msl_want_between(&check, MUSLIN_ARG_MARGIN, in.margin, 0, MUSLIN_SHAPE_MAX);
+    msl_want_between(&check, MUSLIN_ARG_GRAIN, in.grain_x, -MUSLIN_SHAPE_SIZE_MAX, MUSLIN_SHAPE_SIZE_MAX);
+    msl_want_between(&check, MUSLIN_ARG_GRAIN, in.grain_y, -MUSLIN_SHAPE_SIZE_MAX, MUSLIN_SHAPE_SIZE_MAX);
+    msl_want_between(&check, MUSLIN_ARG_MARGIN, in.margin, 0, MUSLIN_SHAPE_SIZE_MAX);
     msl_read_rounding(&check, &to, rounding);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     struct msl_shape_ring ring = read_piece(&check, &drawing, in.piece);

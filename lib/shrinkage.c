@@ -302,13 +302,14 @@ static int32_t batting_against(int32_t fabric, int32_t batting)
 static int32_t source_of(int32_t fabric, int32_t batting, int32_t rule)
 {
     int32_t more = batting_against(fabric, batting);
-    if (rule == MUSLIN_GOVERNING_BATTING)
-        return MUSLIN_GOVERNED_BY_BATTING;
-    if (rule == MUSLIN_GOVERNING_FABRIC)
-        return MUSLIN_GOVERNED_BY_FABRIC;
+    if (rule == MUSLIN_GOVERNING_RULE_BATTING)
+        return MUSLIN_GOVERNING_SOURCE_BATTING;
+    if (rule == MUSLIN_GOVERNING_RULE_FABRIC)
+        return MUSLIN_GOVERNING_SOURCE_FABRIC;
     if (more == 0)
-        return MUSLIN_GOVERNED_BY_BOTH;
-    return (rule == MUSLIN_GOVERNING_LARGER) == (more > 0) ? MUSLIN_GOVERNED_BY_BATTING : MUSLIN_GOVERNED_BY_FABRIC;
+        return MUSLIN_GOVERNING_SOURCE_BOTH;
+    return (rule == MUSLIN_GOVERNING_RULE_LARGER) == (more > 0) ? MUSLIN_GOVERNING_SOURCE_BATTING
+                                                                : MUSLIN_GOVERNING_SOURCE_FABRIC;
 }
 
 muslin_status muslin_shrinkage_governs(int32_t fabric, int32_t batting, int32_t governing_rule,
@@ -318,13 +319,13 @@ muslin_status muslin_shrinkage_governs(int32_t fabric, int32_t batting, int32_t 
     struct muslin_governing governing = { 0 };
     want_loss(&check, MUSLIN_ARG_SHRINKAGE, 0, fabric);
     want_loss(&check, MUSLIN_ARG_SHRINKAGE, 1, batting);
-    msl_want_choice(&check, MUSLIN_ARG_GOVERNING_RULE, governing_rule, MUSLIN_GOVERNING_BATTING,
-                    MUSLIN_GOVERNING_SMALLER);
+    msl_want_choice(&check, MUSLIN_ARG_GOVERNING_RULE, governing_rule, MUSLIN_GOVERNING_RULE_BATTING,
+                    MUSLIN_GOVERNING_RULE_SMALLER);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
     governing.source = source_of(fabric, batting, governing_rule);
-    governing.share = governing.source == MUSLIN_GOVERNED_BY_FABRIC ? fabric : batting;
+    governing.share = governing.source == MUSLIN_GOVERNING_SOURCE_FABRIC ? fabric : batting;
     msl_write_struct(out, &governing, (uint32_t)sizeof governing);
     return MUSLIN_OK;
 }

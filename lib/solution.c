@@ -7,20 +7,20 @@
 #include "solution_inside.h"
 
 enum {
-    SOLVE_SPEC_LEAST = sizeof(struct muslin_solve_spec),
-    VALUE_SPEC_LEAST = sizeof(struct muslin_value_spec),
+    SOLVE_SPEC_LEAST = sizeof(struct muslin_solution_spec),
+    VALUE_SPEC_LEAST = sizeof(struct muslin_solution_value_spec),
     NODE_SIZE_LEAST = sizeof(struct muslin_node_size)
 };
 
-muslin_status muslin_solve_spec_init(struct muslin_solve_spec *spec, uint32_t size)
+muslin_status muslin_solution_spec_init(struct muslin_solution_spec *spec, uint32_t size)
 {
-    static const struct muslin_solve_spec initial = MUSLIN_SOLVE_SPEC_INIT;
+    static const struct muslin_solution_spec initial = MUSLIN_SOLUTION_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, sizeof initial, SOLVE_SPEC_LEAST);
 }
 
-muslin_status muslin_value_spec_init(struct muslin_value_spec *spec, uint32_t size)
+muslin_status muslin_solution_value_spec_init(struct muslin_solution_value_spec *spec, uint32_t size)
 {
-    static const struct muslin_value_spec initial = MUSLIN_VALUE_SPEC_INIT;
+    static const struct muslin_solution_value_spec initial = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     return msl_init_struct(spec, size, &initial, sizeof initial, VALUE_SPEC_LEAST);
 }
 
@@ -67,7 +67,7 @@ static void clear_nodes(struct muslin_solution *s)
 }
 
 static struct muslin_solution *allocate(struct msl_check *check, const struct muslin_quilt *quilt, uint32_t root,
-                                        const struct muslin_solve_spec *in)
+                                        const struct muslin_solution_spec *in)
 {
     const struct muslin_allocator *a = &quilt->allocator;
     const struct msl_rows none = { NULL, 0, 0 };
@@ -101,7 +101,7 @@ void muslin_solution_free(struct muslin_solution *s)
     msl_free_rows(&a, &s->slots, sizeof(struct msl_slot));
     msl_free_rows(&a, &s->misfits, sizeof(struct muslin_misfit));
     msl_free_rows(&a, &s->sets, sizeof(struct muslin_strip_set));
-    msl_free_rows(&a, &s->cuts, sizeof(struct muslin_cut));
+    msl_free_rows(&a, &s->cuts, sizeof(struct muslin_solution_cut));
     msl_free_rows(&a, &s->needs, sizeof(struct msl_need));
     msl_free_rows(&a, &s->feeds, sizeof(struct msl_feed));
     msl_scratch_free(&a, s, 1, sizeof *s);
@@ -122,16 +122,16 @@ static void usual_values(struct muslin_solution *s)
 }
 
 /* One value given instead. */
-static void take_value(struct msl_check *check, struct muslin_solution *s, const struct muslin_value_spec *in)
+static void take_value(struct msl_check *check, struct muslin_solution *s, const struct muslin_solution_value_spec *in)
 {
-    if (muslin_id_sort(in->id) == MUSLIN_ID_FABRIC) {
-        uint32_t fabric = msl_want_id(check, s->quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, in->id);
+    if (muslin_id_sort(in->id) == MUSLIN_SORT_FABRIC) {
+        uint32_t fabric = msl_want_id(check, s->quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, in->id);
         msl_want_some_size(check, MUSLIN_ARG_USABLE_WIDTH, in->value);
         if (check->status == MUSLIN_OK)
             s->widths[fabric - 1] = in->value;
         return;
     }
-    uint32_t measure = msl_want_id(check, s->quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, in->id);
+    uint32_t measure = msl_want_id(check, s->quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, in->id);
     if (check->status != MUSLIN_OK)
         return;
     if (msl_measure_row(s->quilt, measure)->kind != MUSLIN_MEASURE_NAMED) {
@@ -144,11 +144,11 @@ static void take_value(struct msl_check *check, struct muslin_solution *s, const
     s->values[measure - 1] = in->value;
 }
 
-static void take_values(struct msl_check *check, struct muslin_solution *s, const struct muslin_value_spec *values,
-                        size_t row_size, size_t n)
+static void take_values(struct msl_check *check, struct muslin_solution *s,
+                        const struct muslin_solution_value_spec *values, size_t row_size, size_t n)
 {
     for (size_t i = 0; check->status == MUSLIN_OK && i < n; i++) {
-        struct muslin_value_spec in;
+        struct muslin_solution_value_spec in;
         const void *row = msl_row_to_read(check, values, row_size, i);
         msl_read_struct(check, MUSLIN_ARG_ROWS, &in, sizeof in, VALUE_SPEC_LEAST, 0, row);
         if (check->status == MUSLIN_OK)
@@ -167,7 +167,7 @@ static void solve_measure(struct msl_solving *solving, uint32_t measure)
         value = msl_get_long(args);
     if (row->kind == MUSLIN_MEASURE_EXTENT) {
         const struct msl_size *size = msl_size_of(s, (uint32_t)args[0]);
-        value = args[1] == MUSLIN_ACROSS ? size->width : size->height;
+        value = args[1] == MUSLIN_AXIS_ACROSS ? size->width : size->height;
         s->rounded[measure - 1] = !size->exact;
     }
     if (row->kind == MUSLIN_MEASURE_SUM) {
@@ -365,37 +365,38 @@ static void solve(struct msl_solving *solving)
         msl_find_steps(solving);
 }
 
-static void want_solve_spec(struct msl_check *check, const struct muslin_solve_spec *in)
+static void want_solve_spec(struct msl_check *check, const struct muslin_solution_spec *in)
 {
     msl_want_some_count(check, MUSLIN_ARG_TOPS, in->tops);
     msl_want_size(check, MUSLIN_ARG_EASE, in->ease);
-    msl_want_between(check, MUSLIN_ARG_GRID, in->grid, 1, MUSLIN_UNIT_MAX);
+    msl_want_between(check, MUSLIN_ARG_GRID, in->grid, 1, MUSLIN_UNIT_SIZE_MAX);
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, in->grid_tolerance, 0, in->grid - 1);
-    msl_want_between(check, MUSLIN_ARG_HALF_ADDITION, in->half_addition, 0, MUSLIN_UNIT_MAX / 8);
-    msl_want_between(check, MUSLIN_ARG_QUARTER_ADDITION, in->quarter_addition, 0, MUSLIN_UNIT_MAX / 8);
-    msl_want_between(check, MUSLIN_ARG_TRIM, in->trim, 0, MUSLIN_UNIT_MAX / 8);
+    msl_want_between(check, MUSLIN_ARG_HALF_ADDITION, in->half_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
+    msl_want_between(check, MUSLIN_ARG_QUARTER_ADDITION, in->quarter_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
+    msl_want_between(check, MUSLIN_ARG_TRIM, in->trim, 0, MUSLIN_UNIT_SIZE_MAX / 8);
     msl_want_size(check, MUSLIN_ARG_END_TRIM, in->end_trim);
     msl_want_size(check, MUSLIN_ARG_RESQUARE_LOSS, in->resquare_loss);
     msl_want_count(check, MUSLIN_ARG_RESQUARE_EVERY, in->resquare_every);
     msl_want_size(check, MUSLIN_ARG_FOLD_CLEAR, in->fold_clear);
-    msl_want_choice(check, MUSLIN_ARG_POLICY, in->policy, MUSLIN_ALLOWANCE_EXACT, MUSLIN_ALLOWANCE_OVERSIZE);
+    msl_want_choice(check, MUSLIN_ARG_POLICY, in->policy, MUSLIN_ALLOWANCE_POLICY_EXACT,
+                    MUSLIN_ALLOWANCE_POLICY_OVERSIZE);
     msl_want_choice(check, MUSLIN_ARG_TIP, in->tip, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
-    msl_want_choice(check, MUSLIN_ARG_DIRECTION, in->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
-    if (in->strip_piecing != MUSLIN_STRIPS_NEVER)
-        msl_want_choice(check, MUSLIN_ARG_STRIP_PIECING, in->strip_piecing, MUSLIN_STRIPS_WHERE_FEWER,
-                        MUSLIN_STRIPS_WHERE_FEWER);
+    msl_want_choice(check, MUSLIN_ARG_DIRECTION, in->direction, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
+    if (in->strip_piecing != MUSLIN_STRIP_PIECING_NEVER)
+        msl_want_choice(check, MUSLIN_ARG_STRIP_PIECING, in->strip_piecing, MUSLIN_STRIP_PIECING_WHERE_FEWER,
+                        MUSLIN_STRIP_PIECING_WHERE_FEWER);
 }
 
 muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id root,
-                                     const struct muslin_solve_spec *spec, const struct muslin_value_spec *values,
-                                     size_t row_size, size_t n, struct muslin_solution **out,
-                                     struct muslin_problem *problem)
+                                     const struct muslin_solution_spec *spec,
+                                     const struct muslin_solution_value_spec *values, size_t row_size, size_t n,
+                                     struct muslin_solution **out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct muslin_solve_spec in;
+    struct muslin_solution_spec in;
     msl_want_quilt(&check, quilt, out);
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, SOLVE_SPEC_LEAST, 0, spec);
-    uint32_t number = msl_want_id(&check, quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, root);
+    uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, root);
     if (n != 0) {
         msl_want_pointer(&check, MUSLIN_ARG_ROWS, values);
         msl_want_row_size(&check, row_size, VALUE_SPEC_LEAST);
@@ -431,7 +432,7 @@ uint32_t msl_want_node(struct msl_check *check, const struct muslin_solution *so
 {
     if (check->status != MUSLIN_OK)
         return 0;
-    uint32_t number = msl_want_id(check, solution->quilt, MUSLIN_ID_NODE, MUSLIN_ARG_NODE, node);
+    uint32_t number = msl_want_id(check, solution->quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
     if (check->status != MUSLIN_OK)
         return 0;
     if (number > solution->root || msl_copies(&solution->counts[number - 1]) == 0) {
@@ -483,7 +484,7 @@ muslin_status muslin_solution_value(const struct muslin_solution *solution, musl
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, value);
     if (check.status != MUSLIN_OK)
         return check.status;
-    uint32_t number = msl_want_id(&check, solution->quilt, MUSLIN_ID_MEASURE, MUSLIN_ARG_MEASURE, measure);
+    uint32_t number = msl_want_id(&check, solution->quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, measure);
     if (check.status != MUSLIN_OK)
         return check.status;
     if (number > solution->measures || solution->values[number - 1] < 0)

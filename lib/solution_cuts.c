@@ -8,21 +8,22 @@
 
 /* ---- a row ------------------------------------------------------------------------------------------------------ */
 
-struct muslin_cut msl_new_cut(const struct muslin_solution *solution, uint32_t node, uint32_t fabric, int32_t source)
+struct muslin_solution_cut msl_new_cut(const struct muslin_solution *solution, uint32_t node, uint32_t fabric,
+                                       int32_t source)
 {
     const muslin_len allowance = msl_value_of(solution, MSL_ALLOWANCE);
-    struct muslin_cut cut = { .size = sizeof cut, .source = source, .shape = MUSLIN_CUT_RECTANGLE };
-    cut.fabric = msl_id(solution->quilt, MUSLIN_ID_FABRIC, fabric);
-    cut.first_node = msl_id(solution->quilt, MUSLIN_ID_NODE, node);
+    struct muslin_solution_cut cut = { .size = sizeof cut, .source = source, .shape = MUSLIN_CUT_SHAPE_RECTANGLE };
+    cut.fabric = msl_id(solution->quilt, MUSLIN_SORT_FABRIC, fabric);
+    cut.first_node = msl_id(solution->quilt, MUSLIN_SORT_NODE, node);
     cut.left = cut.right = cut.top = cut.bottom = allowance;
-    cut.again = MUSLIN_AGAIN_NO;
+    cut.again = MUSLIN_CUT_AGAIN_NO;
     cut.grain = MUSLIN_GRAIN_ALL_EDGES;
     cut.gives = 1;
     cut.hand = 1;
     return cut;
 }
 
-void msl_take_piece(struct muslin_cut *cut, const struct muslin_unit_piece *piece)
+void msl_take_piece(struct muslin_solution_cut *cut, const struct muslin_unit_piece *piece)
 {
     cut->cut_width = piece->cut_width;
     cut->cut_height = piece->cut_height;
@@ -39,35 +40,35 @@ void msl_take_piece(struct muslin_cut *cut, const struct muslin_unit_piece *piec
     cut->angle = piece->angle;
 }
 
-void msl_count_blanks(struct muslin_cut *cut)
+void msl_count_blanks(struct muslin_solution_cut *cut)
 {
     cut->count = msl_divided_up(cut->scattered, cut->gives);
     cut->pieces = cut->count * cut->gives;
     cut->spare = cut->pieces - cut->scattered;
 }
 
-void msl_add_cut(struct msl_solving *solving, const struct muslin_cut *cut)
+void msl_add_cut(struct msl_solving *solving, const struct muslin_solution_cut *cut)
 {
     struct muslin_solution *s = solving->solution;
-    struct muslin_cut *row = msl_add_row(solving->check, &s->allocator, &s->cuts, sizeof *row);
+    struct muslin_solution_cut *row = msl_add_row(solving->check, &s->allocator, &s->cuts, sizeof *row);
     if (row != NULL)
         *row = *cut;
 }
 
-static uint32_t fabric_of(const struct muslin_cut *cut)
+static uint32_t fabric_of(const struct muslin_solution_cut *cut)
 {
     return (uint32_t)muslin_id_number(cut->fabric);
 }
 
-static int32_t print_of(const struct muslin_solution *solution, const struct muslin_cut *cut)
+static int32_t print_of(const struct muslin_solution *solution, const struct muslin_solution_cut *cut)
 {
     return solution->quilt->fabrics[fabric_of(cut) - 1].print;
 }
 
 /* A quarter clockwise: what was at the left comes to the top. */
-static void turn_cut(struct muslin_cut *cut)
+static void turn_cut(struct muslin_solution_cut *cut)
 {
-    const struct muslin_cut was = *cut;
+    const struct muslin_solution_cut was = *cut;
     cut->cut_width = was.cut_height;
     cut->cut_height = was.cut_width;
     cut->surplus_width = was.surplus_height;
@@ -88,16 +89,16 @@ static int list_is_before(const int64_t *a, const int64_t *b, int n)
 }
 
 /* Which way of laying a rectangle is taken: the wider one; of equal ones the one with the lesser allowances. */
-static int lies_better(const struct muslin_cut *a, const struct muslin_cut *b)
+static int lies_better(const struct muslin_solution_cut *a, const struct muslin_solution_cut *b)
 {
     const int64_t first[] = { -a->cut_width, a->left, a->right, a->top, a->bottom };
     const int64_t second[] = { -b->cut_width, b->left, b->right, b->top, b->bottom };
     return list_is_before(first, second, sizeof first / sizeof first[0]);
 }
 
-int32_t msl_lay_cut(const struct muslin_solution *solution, struct muslin_cut *cut)
+int32_t msl_lay_cut(const struct muslin_solution *solution, struct muslin_solution_cut *cut)
 {
-    struct muslin_cut turned = *cut;
+    struct muslin_solution_cut turned = *cut;
     int32_t laid = 0;
     if (print_of(solution, cut) != MUSLIN_PRINT_NONE)
         return 0;
@@ -111,7 +112,8 @@ int32_t msl_lay_cut(const struct muslin_solution *solution, struct muslin_cut *c
     return laid;
 }
 
-int64_t msl_count_turns(struct muslin_cut *cut, const struct msl_counts *copies, int32_t mirrored, int32_t laid)
+int64_t msl_count_turns(struct muslin_solution_cut *cut, const struct msl_counts *copies, int32_t mirrored,
+                        int32_t laid)
 {
     int64_t of[MSL_TURN_QUARTERS + 1];
     for (int32_t quarters = 0; quarters <= MSL_TURN_QUARTERS; quarters++)
@@ -125,12 +127,12 @@ int64_t msl_count_turns(struct muslin_cut *cut, const struct msl_counts *copies,
 
 /* ---- patches ---------------------------------------------------------------------------------------------------- */
 
-struct muslin_cut msl_patch_cut(const struct muslin_solution *solution, uint32_t patch, int32_t mirrored,
-                                int32_t *laid)
+struct muslin_solution_cut msl_patch_cut(const struct muslin_solution *solution, uint32_t patch, int32_t mirrored,
+                                         int32_t *laid)
 {
     const struct msl_size *size = msl_size_of(solution, patch);
     uint32_t fabric = (uint32_t)msl_node_args(solution->quilt, patch)[PATCH_FABRIC];
-    struct muslin_cut cut = msl_new_cut(solution, patch, fabric, MUSLIN_CUT_PATCH);
+    struct muslin_solution_cut cut = msl_new_cut(solution, patch, fabric, MUSLIN_CUT_SOURCE_PATCH);
     cut.cut_width = size->width + msl_allowances(solution, size->edge[MSL_LEFT], size->edge[MSL_RIGHT]);
     cut.cut_height = size->height + msl_allowances(solution, size->edge[MSL_TOP], size->edge[MSL_BOTTOM]);
     cut.left = size->edge[msl_edge_before(mirrored, MSL_LEFT)];
@@ -146,7 +148,7 @@ static void cut_patch(struct msl_solving *solving, uint32_t node)
     const struct muslin_solution *s = solving->solution;
     for (int32_t mirrored = 0; mirrored <= MSL_TURN_MIRRORED; mirrored += MSL_TURN_MIRRORED) {
         int32_t laid = 0;
-        struct muslin_cut cut = msl_patch_cut(s, node, mirrored, &laid);
+        struct muslin_solution_cut cut = msl_patch_cut(s, node, mirrored, &laid);
         cut.pieces = msl_count_turns(&cut, &s->cut[node - 1], mirrored, laid);
         cut.count = cut.pieces;
         if (cut.pieces > 0)
@@ -162,7 +164,7 @@ static void cut_strip(struct msl_solving *solving, const struct muslin_strip_set
     const struct muslin_solution *s = solving->solution;
     const uint32_t join = (uint32_t)muslin_id_number(set->node);
     struct msl_set_strip strip = msl_set_strip_of(s, join, k);
-    struct muslin_cut cut = msl_new_cut(s, join, strip.fabric, MUSLIN_CUT_SET_STRIP);
+    struct muslin_solution_cut cut = msl_new_cut(s, join, strip.fabric, MUSLIN_CUT_SOURCE_SET_STRIP);
     cut.cut_width = s->widths[strip.fabric - 1];
     cut.cut_height = strip.cut;
     cut.top = strip.edge[MSL_TOP];
@@ -193,7 +195,8 @@ static void cut_sets(struct msl_solving *solving)
 /* ---- pieces cut round their outline ----------------------------------------------------------------------------- */
 
 /* One of a node's own pieces: the smallest upright rectangle round it. */
-static struct muslin_cut outline_cut(const struct muslin_solution *s, uint32_t node, int64_t piece, int32_t source)
+static struct muslin_solution_cut outline_cut(const struct muslin_solution *s, uint32_t node, int64_t piece,
+                                              int32_t source)
 {
     struct msl_ring ring;
     msl_outline(s, node, piece, MUSLIN_STAGE_RAW, &ring);
@@ -207,7 +210,7 @@ static struct muslin_cut outline_cut(const struct muslin_solution *s, uint32_t n
         bottom = ring.y[i] < bottom ? ring.y[i] : bottom;
         top = ring.y[i] > top ? ring.y[i] : top;
     }
-    struct muslin_cut cut = msl_new_cut(s, node, ring.fabric, source);
+    struct muslin_solution_cut cut = msl_new_cut(s, node, ring.fabric, source);
     cut.cut_width = right - left;
     cut.cut_height = top - bottom;
     cut.region = ring.region;
@@ -217,7 +220,7 @@ static struct muslin_cut outline_cut(const struct muslin_solution *s, uint32_t n
 /* What is the same from both sides has no hand, and no side of its node. */
 static int has_hands(const struct muslin_solution *s, uint32_t node, int64_t piece, int32_t source)
 {
-    return source == MUSLIN_CUT_TEMPLATE || !msl_set_in_ends_alike(s, node, piece);
+    return source == MUSLIN_CUT_SOURCE_TEMPLATE || !msl_set_in_ends_alike(s, node, piece);
 }
 
 /* A piece of the caller's own shape, whose mirror images are cut with the template turned over, or a mitred strip. */
@@ -226,7 +229,7 @@ static void cut_outlined(struct msl_solving *solving, uint32_t node, int64_t pie
     const struct muslin_solution *s = solving->solution;
     const int hands = has_hands(s, node, piece, source);
     for (int32_t mirrored = 0; mirrored <= MSL_TURN_MIRRORED; mirrored += MSL_TURN_MIRRORED) {
-        struct muslin_cut cut = outline_cut(s, node, piece, source);
+        struct muslin_solution_cut cut = outline_cut(s, node, piece, source);
         cut.region = hands ? cut.region : 0;
         cut.hand = hands && mirrored ? 2 : 1;
         cut.pieces = msl_count_turns(&cut, &s->cut[node - 1], mirrored, msl_lay_cut(s, &cut));
@@ -254,11 +257,11 @@ static void cut_node(struct msl_solving *solving, uint32_t node)
         break;
     case MUSLIN_NODE_SHAPE:
         for (int64_t piece = 0; piece < msl_pieces(s, node); piece++)
-            cut_outlined(solving, node, piece, MUSLIN_CUT_TEMPLATE);
+            cut_outlined(solving, node, piece, MUSLIN_CUT_SOURCE_TEMPLATE);
         break;
     case MUSLIN_NODE_SET_IN:
         for (int64_t piece = 0; piece < msl_pieces(s, node); piece++)
-            cut_outlined(solving, node, piece, MUSLIN_CUT_MITRED);
+            cut_outlined(solving, node, piece, MUSLIN_CUT_SOURCE_MITRED);
         break;
     case MUSLIN_NODE_DIAGONAL:
         msl_cut_diagonal(solving, node);
@@ -276,12 +279,27 @@ static void cut_node(struct msl_solving *solving, uint32_t node)
 enum { TRAITS = 19 };
 
 /* What makes a cut of one fabric and size another one; a template belongs to its shape. */
-static void traits_of(const struct muslin_cut *cut, int64_t *traits)
+static void traits_of(const struct muslin_solution_cut *cut, int64_t *traits)
 {
-    const int64_t all[TRAITS] = { cut->source, cut->source == MUSLIN_CUT_TEMPLATE ? cut->first_node : 0, cut->region,
-                                  cut->shape, cut->again, cut->gives, cut->grain, cut->hand, cut->angle, cut->pitch,
-                                  cut->wide_edge, cut->narrow_edge, cut->surplus_width, cut->surplus_height,
-                                  cut->left, cut->right, cut->top, cut->bottom, 0 };
+    const int64_t all[TRAITS] = { cut->source,
+                                  cut->source == MUSLIN_CUT_SOURCE_TEMPLATE ? cut->first_node : 0,
+                                  cut->region,
+                                  cut->shape,
+                                  cut->again,
+                                  cut->gives,
+                                  cut->grain,
+                                  cut->hand,
+                                  cut->angle,
+                                  cut->pitch,
+                                  cut->wide_edge,
+                                  cut->narrow_edge,
+                                  cut->surplus_width,
+                                  cut->surplus_height,
+                                  cut->left,
+                                  cut->right,
+                                  cut->top,
+                                  cut->bottom,
+                                  0 };
     for (int i = 0; i < TRAITS; i++)
         traits[i] = all[i];
 }
@@ -289,7 +307,7 @@ static void traits_of(const struct muslin_cut *cut, int64_t *traits)
 /* Of one fabric and size: by traits, then by node. */
 static int cut_is_before(const void *context, uint32_t a, uint32_t b)
 {
-    const struct muslin_cut *cuts = context;
+    const struct muslin_solution_cut *cuts = context;
     int64_t first[TRAITS];
     int64_t second[TRAITS];
     traits_of(&cuts[a], first);
@@ -300,7 +318,7 @@ static int cut_is_before(const void *context, uint32_t a, uint32_t b)
 }
 
 /* Of two that follow each other when sorted. */
-static int is_same_cut(const struct muslin_cut *a, const struct muslin_cut *b)
+static int is_same_cut(const struct muslin_solution_cut *a, const struct muslin_solution_cut *b)
 {
     int64_t first[TRAITS];
     int64_t second[TRAITS];
@@ -312,7 +330,7 @@ static int is_same_cut(const struct muslin_cut *a, const struct muslin_cut *b)
 }
 
 /* Fields share blanks that are cut again: what one leaves over another uses. Units have shared theirs already. */
-static void add_counts(struct muslin_cut *row, const struct muslin_cut *more)
+static void add_counts(struct muslin_solution_cut *row, const struct muslin_solution_cut *more)
 {
     row->count += more->count;
     row->pieces += more->pieces;
@@ -323,18 +341,18 @@ static void add_counts(struct muslin_cut *row, const struct muslin_cut *more)
     row->three_quarter += more->three_quarter;
     row->scattered += more->scattered;
     row->warnings |= more->warnings;
-    if (row->again != MUSLIN_AGAIN_NO && row->source != MUSLIN_CUT_UNIT)
+    if (row->again != MUSLIN_CUT_AGAIN_NO && row->source != MUSLIN_CUT_SOURCE_UNIT)
         msl_count_blanks(row);
 }
 
 /* Without direction a rectangle may be cut either way. */
-static muslin_len length_of(const struct muslin_solution *s, const struct muslin_cut *row)
+static muslin_len length_of(const struct muslin_solution *s, const struct muslin_solution_cut *row)
 {
-    const int either_way = row->shape == MUSLIN_CUT_RECTANGLE && print_of(s, row) == MUSLIN_PRINT_NONE;
+    const int either_way = row->shape == MUSLIN_CUT_SHAPE_RECTANGLE && print_of(s, row) == MUSLIN_PRINT_NONE;
     return either_way && row->cut_height > row->cut_width ? row->cut_height : row->cut_width;
 }
 
-static void warn(const struct muslin_solution *s, struct muslin_cut *row)
+static void warn(const struct muslin_solution *s, struct muslin_solution_cut *row)
 {
     const uint32_t fabric = fabric_of(row);
     int shows = (row->quarter + row->three_quarter > 0 && msl_print_shows(s, fabric, 1)) ||
@@ -364,7 +382,7 @@ static void need_node(struct msl_solving *solving, uint64_t row, uint32_t node, 
 static void merge_cuts(struct msl_solving *solving)
 {
     struct muslin_solution *s = solving->solution;
-    struct muslin_cut *rows = s->cuts.rows;
+    struct muslin_solution_cut *rows = s->cuts.rows;
     uint64_t used = 0;
     for (uint64_t i = 0; i < s->cuts.used; i++) {
         const uint32_t node = (uint32_t)muslin_id_number(rows[i].first_node);
@@ -380,10 +398,10 @@ static void merge_cuts(struct msl_solving *solving)
 }
 
 /* Brings every row to where its rank says, round by round: each round of places is walked once. */
-static void move_cuts(struct muslin_cut *rows, struct msl_rank *ranks, uint64_t n)
+static void move_cuts(struct muslin_solution_cut *rows, struct msl_rank *ranks, uint64_t n)
 {
     for (uint64_t first = 0; first < n; first++) {
-        const struct muslin_cut kept = rows[first];
+        const struct muslin_solution_cut kept = rows[first];
         uint64_t to = first;
         while (ranks[to].row != first) {
             const uint64_t from = ranks[to].row;
@@ -399,7 +417,7 @@ static void move_cuts(struct muslin_cut *rows, struct msl_rank *ranks, uint64_t 
 static void sort_cuts(struct msl_solving *solving)
 {
     struct muslin_solution *s = solving->solution;
-    struct muslin_cut *cuts = s->cuts.rows;
+    struct muslin_solution_cut *cuts = s->cuts.rows;
     const uint64_t n = s->cuts.used;
     struct msl_rank *ranks = msl_scratch(solving->check, &s->allocator, 2 * n, sizeof *ranks);
     if (ranks == NULL)

@@ -10,24 +10,26 @@
 /* ---- rows of the cut list --------------------------------------------------------------------------------------- */
 
 /* A row that a node needs: a rectangle, one piece from each, with the seam's allowances; sizes and counts still 0. */
-struct muslin_cut msl_new_cut(const struct muslin_solution *solution, uint32_t node, uint32_t fabric, int32_t source);
+struct muslin_solution_cut msl_new_cut(const struct muslin_solution *solution, uint32_t node, uint32_t fabric,
+                                       int32_t source);
 
 /* Its sizes and shape, as unit.h says of a piece: how it is cut, not how often. */
-void msl_take_piece(struct muslin_cut *cut, const struct muslin_unit_piece *piece);
+void msl_take_piece(struct muslin_solution_cut *cut, const struct muslin_unit_piece *piece);
 
 /* Of fields: how many blanks give the pieces that are scattered, and what they give too much. */
-void msl_count_blanks(struct muslin_cut *cut);
+void msl_count_blanks(struct muslin_solution_cut *cut);
 
 /* Takes the row into the list. */
-void msl_add_cut(struct msl_solving *solving, const struct muslin_cut *cut);
+void msl_add_cut(struct msl_solving *solving, const struct muslin_solution_cut *cut);
 
 /* Of a fabric without direction: turns the rectangle so that its longer side is the width. Returns by how many
  * quarters. */
-int32_t msl_lay_cut(const struct muslin_solution *solution, struct muslin_cut *cut);
+int32_t msl_lay_cut(const struct muslin_solution *solution, struct muslin_solution_cut *cut);
 
 /* Adds the copies, mirrored (MSL_TURN_MIRRORED) or not (0), to the row by how their print lies: `laid` is by how many
  * quarters the piece was turned when it was cut, against how it lies in its node. Returns how many copies. */
-int64_t msl_count_turns(struct muslin_cut *cut, const struct msl_counts *copies, int32_t mirrored, int32_t laid);
+int64_t msl_count_turns(struct muslin_solution_cut *cut, const struct msl_counts *copies, int32_t mirrored,
+                        int32_t laid);
 
 /* Whether one sees that the fabric's print lies turned by so many quarters. */
 int msl_print_shows(const struct muslin_solution *solution, uint32_t fabric, int32_t quarters);
@@ -35,8 +37,8 @@ int msl_print_shows(const struct muslin_solution *solution, uint32_t fabric, int
 /* ---- patches and strips ----------------------------------------------------------------------------------------- */
 
 /* A patch as it is cut by itself, or its mirror image; *laid as above. */
-struct muslin_cut msl_patch_cut(const struct muslin_solution *solution, uint32_t patch, int32_t mirrored,
-                                int32_t *laid);
+struct muslin_solution_cut msl_patch_cut(const struct muslin_solution *solution, uint32_t patch, int32_t mirrored,
+                                         int32_t *laid);
 
 /* The patch that a node is, turned or not; 0 when it is none. */
 uint32_t msl_patch_under(const struct muslin_solution *solution, uint32_t node);

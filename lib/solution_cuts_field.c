@@ -7,7 +7,7 @@
 /* Room to trim, which only one policy knows. */
 static muslin_len trim_of(const struct muslin_solution *s)
 {
-    return s->spec.policy == MUSLIN_ALLOWANCE_OVERSIZE ? s->spec.trim : 0;
+    return s->spec.policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? s->spec.trim : 0;
 }
 
 static struct muslin_rounding_spec rounding_of(const struct muslin_solution *s)
@@ -20,11 +20,11 @@ static struct muslin_rounding_spec rounding_of(const struct muslin_solution *s)
 }
 
 /* So many pieces from a blank that is cut again and gives several. */
-static void cut_again(struct msl_solving *solving, struct muslin_cut *cut, int32_t again, int64_t needed)
+static void cut_again(struct msl_solving *solving, struct muslin_solution_cut *cut, int32_t again, int64_t needed)
 {
     cut->again = again;
-    cut->gives = again == MUSLIN_AGAIN_TWICE ? 4 : 2;
-    cut->grain = again == MUSLIN_AGAIN_TWICE ? MUSLIN_GRAIN_LONG_EDGE : MUSLIN_GRAIN_SHORT_EDGES;
+    cut->gives = again == MUSLIN_CUT_AGAIN_TWICE ? 4 : 2;
+    cut->grain = again == MUSLIN_CUT_AGAIN_TWICE ? MUSLIN_GRAIN_LONG_EDGE : MUSLIN_GRAIN_SHORT_EDGES;
     cut->scattered = needed;
     msl_count_blanks(cut);
     if (needed > 0)
@@ -44,16 +44,16 @@ static struct muslin_setting_point_spec point_spec(const struct muslin_solution 
     spec.allowance = msl_value_of(s, MSL_ALLOWANCE);
     spec.take_up = msl_value_of(s, MSL_TAKE_UP);
     spec.trim_room = trim_of(s);
-    spec.side_add = s->spec.quarter_addition;
-    spec.corner_add = s->spec.half_addition;
+    spec.side_addition = s->spec.quarter_addition;
+    spec.corner_addition = s->spec.half_addition;
     spec.layout = args[DIAGONAL_LAYOUT];
     spec.policy = s->spec.policy;
     return spec;
 }
 
 /* Triangles from squares of this size. */
-static void cut_triangles(struct msl_solving *solving, struct muslin_cut square, muslin_len size, muslin_len surplus,
-                          int32_t again, int64_t needed)
+static void cut_triangles(struct msl_solving *solving, struct muslin_solution_cut square, muslin_len size,
+                          muslin_len surplus, int32_t again, int64_t needed)
 {
     square.cut_width = square.cut_height = size;
     square.surplus_width = square.surplus_height = surplus;
@@ -62,8 +62,8 @@ static void cut_triangles(struct msl_solving *solving, struct muslin_cut square,
 
 /* Sashes that the edge cuts off, half of them mirror images of the others, lie upright in the turned frame: standing
  * ones and lying ones of either hand, `each` of them. */
-static void cut_edge_sashes(struct msl_solving *solving, uint32_t node, const struct muslin_point *point, int lies,
-                            int32_t hand, int64_t each)
+static void cut_edge_sashes(struct msl_solving *solving, uint32_t node, const struct muslin_setting_point_plan *point,
+                            int lies, int32_t hand, int64_t each)
 {
     const struct muslin_solution *s = solving->solution;
     const uint32_t fabric = (uint32_t)msl_node_args(s->quilt, node)[DIAGONAL_SASH_FABRIC];
@@ -71,7 +71,7 @@ static void cut_edge_sashes(struct msl_solving *solving, uint32_t node, const st
     const struct msl_surd need = msl_surd_of(2 * point->sash_cut_length, seam, 2, 2);
     const muslin_len surplus = point->edge_sash_cut_length - msl_surd_ceiling(&need);
     for (int32_t mirrored = 0; mirrored <= MSL_TURN_MIRRORED; mirrored += MSL_TURN_MIRRORED) {
-        struct muslin_cut cut = msl_new_cut(s, node, fabric, MUSLIN_CUT_MITRED);
+        struct muslin_solution_cut cut = msl_new_cut(s, node, fabric, MUSLIN_CUT_SOURCE_MITRED);
         struct msl_counts copies = s->cut[node - 1];
         for (int32_t turn = 0; turn < MSL_TURNS; turn++)
             copies.of[turn] *= each;
@@ -91,7 +91,7 @@ static void cut_edge_sashes(struct msl_solving *solving, uint32_t node, const st
 
 /* Seen upwards from its square end, a standing one at the top or the bottom rises to the right, at the sides to the
  * left; lying ones the other way round. */
-static void cut_sashes(struct msl_solving *solving, uint32_t node, const struct muslin_point *point)
+static void cut_sashes(struct msl_solving *solving, uint32_t node, const struct muslin_setting_point_plan *point)
 {
     const int32_t *args = msl_node_args(solving->solution->quilt, node);
     const int64_t across = 2 * ((int64_t)args[DIAGONAL_COLUMNS] - 1);
@@ -113,18 +113,19 @@ void msl_cut_diagonal(struct msl_solving *solving, uint32_t node)
     const struct muslin_rounding_spec rounding = rounding_of(s);
     const struct muslin_setting_point_spec spec = point_spec(s, args);
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct muslin_point point = { .size = sizeof point };
+    struct muslin_setting_point_plan point = { .size = sizeof point };
     if (muslin_setting_point(&spec, &rounding, &rounding, &point, &problem) != MUSLIN_OK) {
         msl_fail_node(solving, node, &problem);
         return;
     }
-    cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_SIDE_FABRIC], MUSLIN_CUT_SETTING),
-                  point.side_square_cut, point.side_surplus, MUSLIN_AGAIN_TWICE, copies * point.side_triangles);
-    cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_CORNER_FABRIC], MUSLIN_CUT_SETTING),
-                  point.corner_square_cut, point.corner_surplus, MUSLIN_AGAIN_ONCE, copies * point.corner_triangles);
+    cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_SIDE_FABRIC], MUSLIN_CUT_SOURCE_SETTING),
+                  point.side_square_cut, point.side_surplus, MUSLIN_CUT_AGAIN_TWICE, copies * point.side_triangles);
+    cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_CORNER_FABRIC], MUSLIN_CUT_SOURCE_SETTING),
+                  point.corner_square_cut, point.corner_surplus, MUSLIN_CUT_AGAIN_ONCE,
+                  copies * point.corner_triangles);
     if (point.edge_cornerstones > 0)
-        cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_CORNERSTONE], MUSLIN_CUT_SETTING),
-                      point.edge_cornerstone_cut, point.edge_cornerstone_surplus, MUSLIN_AGAIN_TWICE,
+        cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_CORNERSTONE], MUSLIN_CUT_SOURCE_SETTING),
+                      point.edge_cornerstone_cut, point.edge_cornerstone_surplus, MUSLIN_CUT_AGAIN_TWICE,
                       copies * point.edge_cornerstones);
     cut_sashes(solving, node, &point);
 }
@@ -153,7 +154,7 @@ static struct muslin_unit_spec strip_spec(const struct muslin_solution *s, musli
     spec.tolerance = s->spec.grid_tolerance;
     spec.units = pieces;
     spec.kind = kind_of(cells);
-    spec.method = MUSLIN_METHOD_STRIPS;
+    spec.method = MUSLIN_UNIT_METHOD_STRIPS;
     spec.policy = s->spec.policy;
     spec.tip = s->spec.tip;
     spec.direction = s->spec.direction;
@@ -173,7 +174,7 @@ static void cut_from_strip(struct msl_solving *solving, uint32_t node, muslin_le
         msl_fail_node(solving, node, &problem);
         return;
     }
-    struct muslin_cut cut = msl_new_cut(s, node, kind->group, MUSLIN_CUT_SIXTY);
+    struct muslin_solution_cut cut = msl_new_cut(s, node, kind->group, MUSLIN_CUT_SOURCE_SIXTY);
     msl_take_piece(&cut, &piece);
     cut.count = cut.pieces = cut.scattered = pieces;
     msl_add_cut(solving, &cut);
@@ -201,11 +202,11 @@ static void cut_ends(struct msl_solving *solving, uint32_t node, int32_t hand, i
     const int32_t *args = msl_node_args(s->quilt, node);
     const muslin_len height = msl_value_of(s, args[SIXTY_HEIGHT]);
     const muslin_len seam = msl_seam_of(s);
-    struct muslin_cut cut = msl_new_cut(s, node, (uint32_t)args[SIXTY_END_FABRIC], MUSLIN_CUT_SIXTY);
+    struct muslin_solution_cut cut = msl_new_cut(s, node, (uint32_t)args[SIXTY_END_FABRIC], MUSLIN_CUT_SOURCE_SIXTY);
     cut.cut_width = size_to_cut(s, msl_surd_of(3 * seam, 2 * height + 3 * seam, 3, 6), &cut.surplus_width);
     cut.cut_height = size_to_cut(s, msl_surd_of(2 * height + 3 * seam, seam, 3, 2), &cut.surplus_height);
     cut.hand = hand;
-    cut_again(solving, &cut, MUSLIN_AGAIN_ONCE, needed);
+    cut_again(solving, &cut, MUSLIN_CUT_AGAIN_ONCE, needed);
 }
 
 /* A triangle that stands on its side leaves a half-triangle of the first hand (its seam rises to the right) at the left

@@ -64,16 +64,17 @@ static int64_t of_hand(const struct muslin_solution *s, uint32_t node, int32_t h
  * that cuts each piece by itself. */
 static int64_t patches_of(const struct muslin_unit_spec *unit, int64_t row)
 {
-    int several = unit->method >= MUSLIN_METHOD_TWO_AT_A_TIME && unit->method <= MUSLIN_METHOD_FOUR_AT_A_TIME;
+    int several = unit->method >= MUSLIN_UNIT_METHOD_TWO_AT_A_TIME && unit->method <= MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME;
     const struct unit_recipe *recipe =
-        unit_recipe_for(unit->kind, several ? MUSLIN_METHOD_PIECES : unit->method, unit->tip);
+        unit_recipe_for(unit->kind, several ? MUSLIN_UNIT_METHOD_PIECES : unit->method, unit->tip);
     return recipe->row[row].count * recipe->row[row].gives / recipe->units;
 }
 
 /* A rectangle that stays whole and upright: what corners are sewn to, or cut off from. */
 static int stays_upright(const struct muslin_unit_spec *unit, const struct muslin_unit_piece *piece)
 {
-    return piece->region == 1 && (unit->method == MUSLIN_METHOD_FLIPPED_CORNERS || unit->kind == MUSLIN_UNIT_OCTAGON);
+    return piece->region == 1 &&
+           (unit->method == MUSLIN_UNIT_METHOD_FLIPPED_CORNERS || unit->kind == MUSLIN_UNIT_OCTAGON);
 }
 
 /* Units alike: where they stand among the ranks, their spec with all copies in it, what they are cut from. */
@@ -87,10 +88,11 @@ struct alike {
 };
 
 /* The row as its first node needs it, without the counts. */
-static struct muslin_cut cut_of(const struct muslin_solution *s, uint32_t node, const struct muslin_unit_piece *piece)
+static struct muslin_solution_cut cut_of(const struct muslin_solution *s, uint32_t node,
+                                         const struct muslin_unit_piece *piece)
 {
     uint32_t fabric = (uint32_t)msl_node_args(s->quilt, node)[UNIT_FABRICS + piece->region - 1];
-    struct muslin_cut cut = msl_new_cut(s, node, fabric, MUSLIN_CUT_UNIT);
+    struct muslin_solution_cut cut = msl_new_cut(s, node, fabric, MUSLIN_CUT_SOURCE_UNIT);
     msl_take_piece(&cut, piece);
     cut.region = piece->region;
     return cut;
@@ -122,8 +124,8 @@ static void cut_piece(struct msl_solving *solving, const struct alike *alike, si
         const int64_t needed = needed_by(s, node, piece, patches);
         if (needed == 0)
             continue;
-        struct muslin_cut cut = cut_of(s, node, piece);
-        int whole = cut.shape == MUSLIN_CUT_RECTANGLE && cut.again == MUSLIN_AGAIN_NO;
+        struct muslin_solution_cut cut = cut_of(s, node, piece);
+        int whole = cut.shape == MUSLIN_CUT_SHAPE_RECTANGLE && cut.again == MUSLIN_CUT_AGAIN_NO;
         int32_t laid = whole ? msl_lay_cut(s, &cut) : 0;
         if (stays_upright(&alike->unit, piece)) {
             (void)msl_count_turns(&cut, &s->cut[node - 1], 0, laid);

@@ -100,9 +100,9 @@ static int64_t most_along(const struct muslin_solution *solution, const struct m
  * from it. */
 static int64_t along_edge(const struct msl_field *field, int64_t blocks)
 {
-    if (field->layout == MUSLIN_POINT_SASH_CUT)
+    if (field->layout == MUSLIN_POINT_LAYOUT_SASH_CUT)
         return 2 * blocks + 1;
-    if (field->layout == MUSLIN_POINT_SASH_INNER)
+    if (field->layout == MUSLIN_POINT_LAYOUT_SASH_INNER)
         return 3 * blocks - 1;
     if (field->reach < 0)
         return blocks + 1;
@@ -122,11 +122,11 @@ static int64_t beyond_tips(const struct msl_field *field, int64_t blocks)
 static int64_t own_crossed(const struct msl_field *field, int64_t blocks, int64_t beside)
 {
     switch (field->layout) {
-    case MUSLIN_POINT_PLAIN:
+    case MUSLIN_POINT_LAYOUT_PLAIN:
         return 2 * blocks + 2 * beyond_tips(field, beside);
-    case MUSLIN_POINT_SASH_OUTER:
+    case MUSLIN_POINT_LAYOUT_SASH_OUTER:
         return 4 * blocks + 2 + 2 * beyond_tips(field, beside);
-    case MUSLIN_POINT_SASH_CUT:
+    case MUSLIN_POINT_LAYOUT_SASH_CUT:
         return 4 * blocks;
     default:
         return 4 * blocks - (beside > 1 ? 0 : 2);
@@ -143,7 +143,7 @@ static void count_crossed(const struct muslin_solution *solution, const struct m
 /* In one layout blocks must leave something of the triangles, which lose a sash. */
 static void want_block(struct msl_solving *solving, const struct msl_field *field)
 {
-    const muslin_len least = field->layout == MUSLIN_POINT_SASH_INNER ? field->sash + 1 : 1;
+    const muslin_len least = field->layout == MUSLIN_POINT_LAYOUT_SASH_INNER ? field->sash + 1 : 1;
     msl_want_between(solving->check, MUSLIN_ARG_BLOCK_WIDTH, field->block, least, MUSLIN_SIZE_MAX);
 }
 

@@ -51,7 +51,7 @@ struct msl_field msl_field_of(const struct muslin_solution *solution, uint32_t n
 
 static inline int msl_is_sashed(const struct msl_field *field)
 {
-    return field->layout != MUSLIN_POINT_PLAIN;
+    return field->layout != MUSLIN_POINT_LAYOUT_PLAIN;
 }
 
 /* The block at the left tip of the turned frame's column i and row j, by its number; alternates come last. */

@@ -23,8 +23,8 @@ static void lay_sashes(struct msl_field *field, muslin_len sash)
 {
     field->sash = sash;
     field->pitch += sash;
-    field->has_frame = field->layout != MUSLIN_POINT_SASH_INNER;
-    if (field->layout == MUSLIN_POINT_SASH_OUTER) {
+    field->has_frame = field->layout != MUSLIN_POINT_LAYOUT_SASH_INNER;
+    if (field->layout == MUSLIN_POINT_LAYOUT_SASH_OUTER) {
         field->outside = 2 * sash;
         return;
     }
@@ -104,9 +104,9 @@ static int64_t pieces_like(const struct msl_field *field, int32_t form, int32_t 
     case MSL_CORNER:
         return 1;
     case MSL_EDGE_STONE:
-        return field->layout == MUSLIN_POINT_SASH_CUT ? blocks : 0;
+        return field->layout == MUSLIN_POINT_LAYOUT_SASH_CUT ? blocks : 0;
     default:
-        return field->layout == MUSLIN_POINT_SASH_INNER ? blocks - 1 : 0;
+        return field->layout == MUSLIN_POINT_LAYOUT_SASH_INNER ? blocks - 1 : 0;
     }
 }
 
@@ -187,7 +187,7 @@ static int64_t stones_above(const struct msl_field *field)
 
 static int64_t frame_stones(const struct msl_field *field)
 {
-    return field->layout == MUSLIN_POINT_SASH_OUTER ? 2 * (field->columns + field->rows) : 0;
+    return field->layout == MUSLIN_POINT_LAYOUT_SASH_OUTER ? 2 * (field->columns + field->rows) : 0;
 }
 
 int64_t msl_first_stone(const struct msl_field *field)
@@ -354,7 +354,7 @@ static int64_t sash_in(const struct msl_field *field, struct msl_cell cell)
 /* A cornerstone of the frame, by how those are counted; cut in half they are own pieces, in the same order. */
 static int64_t frame_stone(const struct msl_field *field, int64_t number)
 {
-    if (field->layout == MUSLIN_POINT_SASH_CUT)
+    if (field->layout == MUSLIN_POINT_LAYOUT_SASH_CUT)
         return msl_piece_number(field, MSL_EDGE_STONE, MSL_AT_RIGHT, number);
     return msl_own_pieces(field) + msl_first_frame_stone(field) + number;
 }

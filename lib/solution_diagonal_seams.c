@@ -17,9 +17,9 @@ static int64_t seams_at_edge(const struct msl_field *field)
 {
     const int64_t sides = field->columns + field->rows;
     switch (field->layout) {
-    case MUSLIN_POINT_PLAIN:
+    case MUSLIN_POINT_LAYOUT_PLAIN:
         return 0;
-    case MUSLIN_POINT_SASH_INNER:
+    case MUSLIN_POINT_LAYOUT_SASH_INNER:
         return 3 * (sides - 2);
     default:
         return sides;
@@ -67,7 +67,8 @@ static int64_t item_after(const struct msl_field *field, int64_t seam)
 {
     const int64_t pieces = msl_own_pieces(field);
     const int64_t of_parts = msl_first_frame_stone(field) - 1;
-    const int is_cut_off = field->layout == MUSLIN_POINT_SASH_CUT || field->layout == MUSLIN_POINT_SASH_INNER;
+    const int is_cut_off =
+        field->layout == MUSLIN_POINT_LAYOUT_SASH_CUT || field->layout == MUSLIN_POINT_LAYOUT_SASH_INNER;
     if (seam >= seams_before_triangles(field))
         return msl_piece_number(field, MSL_TRIANGLE, MSL_AT_RIGHT, seam - seams_before_triangles(field));
     if (seam >= of_parts && is_cut_off)
@@ -206,9 +207,9 @@ static int is_triangle(const struct msl_field *field, int64_t item)
 static muslin_len leg_of(const struct msl_field *field)
 {
     switch (field->layout) {
-    case MUSLIN_POINT_SASH_OUTER:
+    case MUSLIN_POINT_LAYOUT_SASH_OUTER:
         return field->block + field->sash;
-    case MUSLIN_POINT_SASH_INNER:
+    case MUSLIN_POINT_LAYOUT_SASH_INNER:
         return field->block - field->sash;
     default:
         return field->block;
@@ -324,7 +325,7 @@ static int64_t tip_of(int64_t b)
  * lower half the lower side; the other one stops at the leg of a triangle. */
 static int stops_at_leg(const struct msl_field *field, int64_t line)
 {
-    return field->layout == MUSLIN_POINT_SASH_OUTER && (line > 1) != ((line & 1) != 0);
+    return field->layout == MUSLIN_POINT_LAYOUT_SASH_OUTER && (line > 1) != ((line & 1) != 0);
 }
 
 static struct end left_end(const struct msl_field *field, int64_t line)
@@ -369,7 +370,7 @@ static struct msl_seam row_seam(const struct msl_field *field, int64_t line)
 /* Upper left and lower right stop where upper right and lower left come across; those run on to the outside. */
 static muslin_len corner_sewn(const struct msl_field *field, enum msl_corner corner)
 {
-    const muslin_len long_side = field->block + (field->layout == MUSLIN_POINT_SASH_OUTER ? 2 * field->sash : 0);
+    const muslin_len long_side = field->block + (field->layout == MUSLIN_POINT_LAYOUT_SASH_OUTER ? 2 * field->sash : 0);
     if (corner == MSL_TOP_RIGHT || corner == MSL_BOTTOM_LEFT)
         return sewn(field, long_side, 2);
     const int64_t across = field->columns - 1;

@@ -5,7 +5,7 @@
 
 /* ---- down the tree ---------------------------------------------------------------------------------------------- */
 
-/* Farther than anything is drawn: positions add up sizes below 2^31 over at most MUSLIN_DEPTH_MAX nodes. */
+/* Farther than anything is drawn: positions add up sizes below 2^31 over at most MUSLIN_QUILT_DEPTH_MAX nodes. */
 #define NO_END (INT64_C(1) << 60)
 
 static void begin_frame(struct msl_drawing *drawing, struct msl_placed field)

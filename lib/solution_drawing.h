@@ -44,7 +44,7 @@ struct msl_drawing {
     int32_t stage;
     int32_t level;                    /* of the frame reached */
     int32_t pad;
-    struct msl_frame frames[MUSLIN_POINT_DEPTH_MAX + 1];
+    struct msl_frame frames[MUSLIN_QUILT_POINT_DEPTH_MAX + 1];
     struct msl_placed at;             /* the node reached, in the last frame */
     struct msl_bound side[MSL_EDGES]; /* the seams along its box, by how its sides lie in the frame */
 };

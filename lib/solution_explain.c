@@ -31,17 +31,17 @@ static void add_term(struct working *w, int32_t kind, muslin_id id, int64_t time
 static muslin_len size_along(const struct working *w, uint32_t node)
 {
     const struct msl_size *size = msl_size_of(w->solution, node);
-    return w->axis == MUSLIN_ACROSS ? size->width : size->height;
+    return w->axis == MUSLIN_AXIS_ACROSS ? size->width : size->height;
 }
 
 static muslin_id node_id(const struct working *w, uint32_t node)
 {
-    return msl_id(w->solution->quilt, MUSLIN_ID_NODE, node);
+    return msl_id(w->solution->quilt, MUSLIN_SORT_NODE, node);
 }
 
 static void add_measure(struct working *w, int32_t kind, int32_t measure, int64_t times, muslin_len value)
 {
-    add_term(w, kind, msl_id(w->solution->quilt, MUSLIN_ID_MEASURE, (uint32_t)measure), times, value);
+    add_term(w, kind, msl_id(w->solution->quilt, MUSLIN_SORT_MEASURE, (uint32_t)measure), times, value);
 }
 
 static void add_times(struct working *w, int32_t measure, int64_t times)
@@ -57,7 +57,7 @@ static void add_children(struct working *w, int32_t child, int64_t times)
 /* Of two arguments that stand side by side, the one for the width and the one for the height. */
 static int32_t argument_along(const struct working *w, uint32_t across, uint32_t down)
 {
-    return w->args[w->axis == MUSLIN_ACROSS ? across : down];
+    return w->args[w->axis == MUSLIN_AXIS_ACROSS ? across : down];
 }
 
 /* ---- the finished size of each kind ----------------------------------------------------------------------------- */
@@ -138,7 +138,7 @@ static muslin_len length_of_run(const struct working *w, const uint8_t *run)
 
 static void explain_pinwheel(struct working *w)
 {
-    const uint8_t *run = pinwheel_runs[w->axis - MUSLIN_ACROSS][0];
+    const uint8_t *run = pinwheel_runs[w->axis - MUSLIN_AXIS_ACROSS][0];
     while (length_of_run(w, run) != size_along(w, w->node))
         run += RUN_MOST;
     for (int i = 0; i < RUN_MOST && run[i] != NO_CHILD; i++)
@@ -174,7 +174,7 @@ static void explain_diagonal(struct working *w)
 
 static void explain_sixty(struct working *w)
 {
-    if (w->axis == MUSLIN_DOWN)
+    if (w->axis == MUSLIN_AXIS_DOWN)
         add_times(w, w->args[SIXTY_HEIGHT], w->args[SIXTY_ROWS]);
     else
         add_measure(w, MUSLIN_TERM_SIXTY, w->args[SIXTY_HEIGHT], w->args[SIXTY_CELLS] + 1, size_along(w, w->node));
@@ -312,7 +312,7 @@ muslin_status muslin_solution_explain(const struct muslin_solution *solution, mu
     struct msl_check check = msl_check_start(problem);
     msl_want_solution(&check, solution);
     uint32_t number = msl_want_node(&check, solution, node);
-    msl_want_choice(&check, MUSLIN_ARG_AXIS, axis, MUSLIN_ACROSS, MUSLIN_DOWN);
+    msl_want_choice(&check, MUSLIN_ARG_AXIS, axis, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN);
     if (check.status != MUSLIN_OK)
         return check.status;
     struct working w = { solution, msl_node_args(solution->quilt, number), number, axis, 0, 0, NULL, row_size, 0, 0 };

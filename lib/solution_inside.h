@@ -61,7 +61,7 @@ struct msl_counts {
 struct muslin_solution {
     const struct muslin_quilt *quilt;
     struct muslin_allocator allocator;
-    struct muslin_solve_spec spec;
+    struct muslin_solution_spec spec;
     uint32_t root;
     uint32_t measures;         /* looked at: those made before the root */
     uint32_t fabrics;
@@ -75,7 +75,7 @@ struct muslin_solution {
     struct msl_rows slots;     /* struct msl_slot */
     struct msl_rows misfits;   /* struct muslin_misfit */
     struct msl_rows sets;      /* struct muslin_strip_set */
-    struct msl_rows cuts;      /* struct muslin_cut */
+    struct msl_rows cuts;      /* struct muslin_solution_cut */
     struct msl_rows needs;     /* struct msl_need, see solution_cuts.c */
     struct msl_rows feeds;     /* struct msl_feed, see solution_steps.c */
 };
@@ -173,7 +173,7 @@ struct msl_ring {
 /* Pieces that a node has of its own: 1 for a patch, the patches of a unit, setting triangles, mitred strips; not its
  * children's. */
 int64_t msl_pieces(const struct muslin_solution *solution, uint32_t node);
-/* Outline of one of them at a stage of enum muslin_unit_stage. */
+/* Outline of one of them at a stage of enum muslin_stage. */
 void msl_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
                  struct msl_ring *ring);
 

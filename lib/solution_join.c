@@ -7,7 +7,7 @@ struct msl_edges msl_edges_along(int32_t axis)
 {
     const struct msl_edges across = { MSL_LEFT, MSL_RIGHT, MSL_TOP, MSL_BOTTOM };
     const struct msl_edges down = { MSL_TOP, MSL_BOTTOM, MSL_LEFT, MSL_RIGHT };
-    return axis == MUSLIN_ACROSS ? across : down;
+    return axis == MUSLIN_AXIS_ACROSS ? across : down;
 }
 
 static int64_t greater(int64_t a, int64_t b)
@@ -27,7 +27,7 @@ static struct along seen(const struct msl_size *size, int32_t axis)
 {
     const struct along across = { size->width, size->height, size->across, size->down };
     const struct along down = { size->height, size->width, size->down, size->across };
-    return axis == MUSLIN_ACROSS ? across : down;
+    return axis == MUSLIN_AXIS_ACROSS ? across : down;
 }
 
 /* Whether the child meets the one before it. */
@@ -90,10 +90,10 @@ void msl_join_size(struct msl_solving *solving, uint32_t node)
         append(size, child, &edges, &sum, &more);
         before = child;
     }
-    size->width = axis == MUSLIN_ACROSS ? sum.length : sum.breadth;
-    size->height = axis == MUSLIN_ACROSS ? sum.breadth : sum.length;
-    size->across = axis == MUSLIN_ACROSS ? sum.seams : sum.seams_across;
-    size->down = axis == MUSLIN_ACROSS ? sum.seams_across : sum.seams;
+    size->width = axis == MUSLIN_AXIS_ACROSS ? sum.length : sum.breadth;
+    size->height = axis == MUSLIN_AXIS_ACROSS ? sum.breadth : sum.length;
+    size->across = axis == MUSLIN_AXIS_ACROSS ? sum.seams : sum.seams_across;
+    size->down = axis == MUSLIN_AXIS_ACROSS ? sum.seams_across : sum.seams;
 }
 
 static muslin_len offset_of(const struct muslin_solution *solution, uint32_t node, int64_t k)
@@ -110,7 +110,7 @@ struct msl_part msl_join_part(const struct muslin_solution *solution, uint32_t n
     muslin_len offset = offset_of(solution, node, k);
     muslin_len room = msl_size_of(solution, node)->height - msl_size_of(solution, number)->height;
     struct msl_part part = { number, 0, offset, room, 0 };
-    if (args[JOIN_AXIS] == MUSLIN_DOWN) {
+    if (args[JOIN_AXIS] == MUSLIN_AXIS_DOWN) {
         part.x = 0;
         part.y = room - offset;
     }
@@ -134,7 +134,7 @@ struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t n
         greater(one + msl_allowances(solution, first->edge[edges.side], first->edge[edges.other_side]),
                 other + msl_allowances(solution, second->edge[edges.side], second->edge[edges.other_side]));
     const muslin_len offset = offset_of(solution, node, k + 1);
-    if (axis == MUSLIN_ACROSS)
+    if (axis == MUSLIN_AXIS_ACROSS)
         return (struct msl_seam){ offset, size->height - breadth, offset, size->height, sewn, k, k + 1 };
     return (struct msl_seam){ 0, size->height - offset, breadth, size->height - offset, sewn, k, k + 1 };
 }

@@ -54,7 +54,7 @@ void msl_add_misfit(struct msl_solving *solving, uint32_t node, const struct msl
     muslin_len second = by_length ? m->second_size : m->second_edge;
     int mixed = first < 0 || second < 0;
     int64_t pieces = m->first_pieces > m->second_pieces ? m->first_pieces : m->second_pieces;
-    *row = (struct muslin_misfit){ sizeof *row, 0, msl_id(s->quilt, MUSLIN_ID_NODE, node), m->first, m->second, first,
+    *row = (struct muslin_misfit){ sizeof *row, 0, msl_id(s->quilt, MUSLIN_SORT_NODE, node), m->first, m->second, first,
                                    second, mixed ? 0 : first - second, by_length ? pieces : 0, 0, 0, kind, 0 };
     if (kind == MUSLIN_MISFIT_EASED)
         row->ease_each = msl_divided_up(absolute(first - second), pieces);

@@ -23,7 +23,7 @@ static void write_corners(const struct muslin_quilt *quilt, const struct msl_dra
         struct muslin_outline_corner corner = { sizeof corner, 0, drawn->ring.x[i], drawn->ring.y[i], 0,
                                                 drawn->ring.seam[i] };
         if (drawn->seam_node[i] != 0)
-            corner.seam_node = msl_id(quilt, MUSLIN_ID_NODE, drawn->seam_node[i]);
+            corner.seam_node = msl_id(quilt, MUSLIN_SORT_NODE, drawn->seam_node[i]);
         msl_write_row(page->corners, page->corner_size, page->corners_given++, &corner, sizeof corner);
     }
 }
@@ -33,8 +33,8 @@ static void write_outline(const struct msl_drawing *drawing, const struct msl_dr
     const struct muslin_quilt *quilt = drawing->solution->quilt;
     const struct msl_print_lying lying = msl_drawn_lying(drawing, drawn->ring.turn);
     const struct muslin_outline row = {
-        sizeof row, 0, msl_id(quilt, MUSLIN_ID_NODE, drawing->at.node),
-        msl_id(quilt, MUSLIN_ID_FABRIC, drawn->ring.fabric), (int64_t)page->corners_given, drawn->ring.corners,
+        sizeof row, 0, msl_id(quilt, MUSLIN_SORT_NODE, drawing->at.node),
+        msl_id(quilt, MUSLIN_SORT_FABRIC, drawn->ring.fabric), (int64_t)page->corners_given, drawn->ring.corners,
         drawn->ring.region, lying.eighths / 2, lying.mirrored, lying.eighths & 1
     };
     write_corners(quilt, drawn, page);

@@ -15,8 +15,8 @@ static muslin_status give_rows(const struct msl_rows *rows, uint32_t known, void
     return MUSLIN_OK;
 }
 
-muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_cut *rows, size_t row_size,
-                                   size_t capacity, size_t *count, struct muslin_problem *problem)
+muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_solution_cut *rows,
+                                   size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_solution(&check, solution);
@@ -63,12 +63,12 @@ muslin_status muslin_solution_cut_nodes(const struct muslin_solution *solution, 
     const int64_t rows = (int64_t)solution->cuts.used;
     if (row < 0 || row >= rows)
         return msl_fail(&check, MUSLIN_ERR_INDEX, MUSLIN_ARG_INDEX, row, rows - 1);
-    const struct muslin_cut *cuts = solution->cuts.rows;
+    const struct muslin_solution_cut *cuts = solution->cuts.rows;
     const size_t n = (size_t)cuts[row].nodes;
     if (!msl_ids_wanted(&check, ids, capacity, count, n))
         return check.status;
     const struct msl_need *needs = (const struct msl_need *)solution->needs.rows + first_need(solution, row);
     for (size_t i = 0; i < n; i++)
-        ids[i] = msl_id(solution->quilt, MUSLIN_ID_NODE, needs[i].node);
+        ids[i] = msl_id(solution->quilt, MUSLIN_SORT_NODE, needs[i].node);
     return MUSLIN_OK;
 }

@@ -25,14 +25,14 @@ static int32_t axis_of(const struct muslin_solution *solution, uint32_t join)
 /* Finished size along an axis. */
 static muslin_len reach(const struct msl_size *size, int32_t axis)
 {
-    return axis == MUSLIN_ACROSS ? size->width : size->height;
+    return axis == MUSLIN_AXIS_ACROSS ? size->width : size->height;
 }
 
 /* Patches alone, of one finished length across the join, with equal allowances at the ends of that length. */
 static int can_be_set(const struct muslin_solution *s, uint32_t join)
 {
     const struct msl_edges edges = msl_edges_along(axis_of(s, join));
-    const int32_t across = axis_of(s, join) == MUSLIN_ACROSS ? MUSLIN_DOWN : MUSLIN_ACROSS;
+    const int32_t across = axis_of(s, join) == MUSLIN_AXIS_ACROSS ? MUSLIN_AXIS_DOWN : MUSLIN_AXIS_ACROSS;
     const struct msl_size *first = msl_size_of(s, child_of(s, join, 0));
     const int64_t n = msl_parts(s, join);
     for (int64_t k = 0; k < n; k++) {
@@ -66,7 +66,7 @@ struct msl_set_strip msl_set_strip_of(const struct muslin_solution *solution, ui
     const struct msl_size *size = msl_size_of(solution, child);
     const int32_t axis = axis_of(solution, join);
     const struct msl_edges edges = msl_edges_along(axis);
-    const int32_t odd = axis == MUSLIN_ACROSS;
+    const int32_t odd = axis == MUSLIN_AXIS_ACROSS;
     struct msl_set_strip strip = { 0, turn_of(solution, child), 0, 0, { 0 } };
     strip.fabric = (uint32_t)msl_node_args(solution->quilt, msl_patch_under(solution, child))[PATCH_FABRIC];
     strip.cut = reach(size, axis) + msl_allowances(solution, size->edge[edges.first], size->edge[edges.last]);
@@ -93,7 +93,7 @@ static struct muslin_yield yield_of(const struct muslin_solution *s, muslin_len 
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
     struct muslin_yield yield = { .size = sizeof yield };
     spec.flags = fold_clear == 0 ? MUSLIN_YIELD_FROM_ONE_END : 0;
-    spec.usable_length = strip;
+    spec.strip_length = strip;
     spec.segment_cut = cut;
     spec.end_trim = s->spec.end_trim;
     spec.resquare_loss = s->spec.resquare_loss;
@@ -128,7 +128,7 @@ static int may_turn(const struct muslin_solution *s, uint32_t join, const struct
 {
     const struct msl_edges edges = msl_edges_along(axis_of(s, join));
     const struct msl_size *size = msl_size_of(s, join);
-    if ((msl_node_args(s->quilt, join)[JOIN_FLAGS] & (int32_t)MUSLIN_JOIN_KEEPS_ORDER) != 0 ||
+    if ((msl_node_args(s->quilt, join)[JOIN_FLAGS] & (int32_t)MUSLIN_QUILT_JOIN_KEEPS_ORDER) != 0 ||
         size->edge[edges.side] != size->edge[edges.other_side])
         return 0;
     for (int64_t k = 0; k < set->strips; k++) {
@@ -146,11 +146,11 @@ static int may_turn(const struct muslin_solution *s, uint32_t join, const struct
 static struct muslin_strip_set set_of(const struct muslin_solution *s, uint32_t join)
 {
     const int32_t axis = axis_of(s, join);
-    const int32_t across = axis == MUSLIN_ACROSS ? MUSLIN_DOWN : MUSLIN_ACROSS;
+    const int32_t across = axis == MUSLIN_AXIS_ACROSS ? MUSLIN_AXIS_DOWN : MUSLIN_AXIS_ACROSS;
     const struct msl_edges edges = msl_edges_along(axis);
     const struct msl_size *size = msl_size_of(s, join);
     struct muslin_strip_set set = { .size = sizeof set };
-    set.node = msl_id(s->quilt, MUSLIN_ID_NODE, join);
+    set.node = msl_id(s->quilt, MUSLIN_SORT_NODE, join);
     set.strips = msl_parts(s, join);
     set.set_unfinished = reach(size, axis) + msl_allowances(s, size->edge[edges.first], size->edge[edges.last]);
     set.segment_cut = reach(size, across) + msl_allowances(s, size->edge[edges.side], size->edge[edges.other_side]);
@@ -183,7 +183,7 @@ static int64_t cuts_apart(const struct finding *finding, uint32_t join, int64_t 
     for (int64_t k = 0; k < n; k++) {
         uint32_t patch = msl_patch_under(s, child_of(s, join, k));
         int32_t laid = 0;
-        struct muslin_cut cut = msl_patch_cut(s, patch, 0, &laid);
+        struct muslin_solution_cut cut = msl_patch_cut(s, patch, 0, &laid);
         uint32_t fabric = (uint32_t)muslin_id_number(cut.fabric);
         finding->ranks[k] = (struct msl_rank){ cut.cut_height, cut.cut_width, fabric, 0 };
     }
@@ -204,9 +204,9 @@ static int64_t cuts_apart(const struct finding *finding, uint32_t join, int64_t 
 static int32_t is_used(const struct muslin_solution *s, uint32_t join, const struct muslin_strip_set *set, int shows)
 {
     int32_t piecing = msl_node_args(s->quilt, join)[JOIN_PIECING];
-    if (piecing != MUSLIN_STRIPS_WHERE_FEWER)
-        return piecing == MUSLIN_STRIPS_ALWAYS;
-    return s->spec.strip_piecing == MUSLIN_STRIPS_WHERE_FEWER && set->cuts_in_sets < set->cuts_apart &&
+    if (piecing != MUSLIN_STRIP_PIECING_WHERE_FEWER)
+        return piecing == MUSLIN_STRIP_PIECING_ALWAYS;
+    return s->spec.strip_piecing == MUSLIN_STRIP_PIECING_WHERE_FEWER && set->cuts_in_sets < set->cuts_apart &&
            set->spare <= set->segments && !shows;
 }
 
@@ -218,7 +218,7 @@ static void find_set(const struct finding *finding, uint32_t join)
     int shows = look_at_strips(s, join, &set);
     struct muslin_yield yield = yield_of(s, s->spec.fold_clear, set.strip_length, set.segment_cut);
     if (yield.segments == 0) {
-        if (msl_node_args(s->quilt, join)[JOIN_PIECING] == MUSLIN_STRIPS_ALWAYS) {
+        if (msl_node_args(s->quilt, join)[JOIN_PIECING] == MUSLIN_STRIP_PIECING_ALWAYS) {
             solving->check->at = join;
             msl_fail(solving->check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_SEGMENT_CUT, set.segment_cut, set.strip_length);
         }
@@ -257,9 +257,9 @@ static uint64_t largest_set(struct msl_solving *solving)
         int can = can_be_set(s, node);
         if (can && msl_parts(s, node) > largest)
             largest = msl_parts(s, node);
-        if (!can && msl_node_args(s->quilt, node)[JOIN_PIECING] == MUSLIN_STRIPS_ALWAYS) {
+        if (!can && msl_node_args(s->quilt, node)[JOIN_PIECING] == MUSLIN_STRIP_PIECING_ALWAYS) {
             solving->check->at = node;
-            msl_fail(solving->check, MUSLIN_ERR_METHOD, MUSLIN_ARG_STRIP_PIECING, MUSLIN_STRIPS_ALWAYS, 0);
+            msl_fail(solving->check, MUSLIN_ERR_METHOD, MUSLIN_ARG_STRIP_PIECING, MUSLIN_STRIP_PIECING_ALWAYS, 0);
         }
     }
     return (uint64_t)largest;

@@ -81,18 +81,18 @@ static int64_t up_to_root(int64_t square)
     return (int64_t)(root + (rest != 0));
 }
 
-/* Whether the raw corner lies within MUSLIN_TEMPLATE_REACH of the finished one. Between edges L and M long it lies
+/* Whether the raw corner lies within MUSLIN_TEMPLATE_REACH_MAX of the finished one. Between edges L and M long it lies
  * seam sqrt(L M (L M - dot) / 2) / cross away, where `seam` is twice the allowance. Where the angle is below a right
  * one (dot below 0) that is at most seam L M / cross, and nearly that where it is sharp; else it is below the seam. */
 static int is_in_reach(const struct turn *turn, int64_t seam)
 {
     int64_t cross = turn->a * turn->d - turn->b * turn->c;
     if (turn->a * turn->c + turn->b * turn->d >= 0)
-        return seam <= MUSLIN_TEMPLATE_REACH;
+        return seam <= MUSLIN_TEMPLATE_REACH_MAX;
     int64_t lengths = up_to_root(turn->a * turn->a + turn->b * turn->b) *
                       up_to_root(turn->c * turn->c + turn->d * turn->d);
     return msl_wide_compare(msl_wide_multiply(lengths, seam),
-                            msl_wide_multiply(MUSLIN_TEMPLATE_REACH, cross < 0 ? -cross : cross)) <= 0;
+                            msl_wide_multiply(MUSLIN_TEMPLATE_REACH_MAX, cross < 0 ? -cross : cross)) <= 0;
 }
 
 static void want_corner(struct msl_check *check, const struct shape *shape, int64_t piece, int32_t corner, int64_t seam)

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "solution_drawing.h"
 
-enum { TOTALS_LEAST = sizeof(struct muslin_totals) };
+enum { TOTALS_LEAST = sizeof(struct muslin_solution_total) };
 
 /* ---- areas ------------------------------------------------------------------------------------------------------ */
 
@@ -109,10 +109,10 @@ static struct sums sum_nodes(const struct muslin_solution *solution)
     return sums;
 }
 
-static void count_rows(const struct muslin_solution *solution, struct muslin_totals *totals)
+static void count_rows(const struct muslin_solution *solution, struct muslin_solution_total *totals)
 {
     const struct muslin_misfit *misfits = solution->misfits.rows;
-    const struct muslin_cut *cuts = solution->cuts.rows;
+    const struct muslin_solution_cut *cuts = solution->cuts.rows;
     const struct muslin_strip_set *sets = solution->sets.rows;
     totals->cuts = (int64_t)solution->cuts.used;
     totals->strip_sets = (int64_t)solution->sets.used;
@@ -125,7 +125,7 @@ static void count_rows(const struct muslin_solution *solution, struct muslin_tot
         totals->warnings |= sets[i].used ? sets[i].warnings : 0;
 }
 
-muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
+muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_solution_total *out,
                                      struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -135,7 +135,7 @@ muslin_status muslin_solution_totals(const struct muslin_solution *solution, str
         return check.status;
     const struct msl_size *root = msl_size_of(solution, solution->root);
     const struct sums sums = sum_nodes(solution);
-    struct muslin_totals totals = { sizeof totals, 0, root->patches * solution->spec.tops, sums.nodes,
+    struct muslin_solution_total totals = { sizeof totals, 0, root->patches * solution->spec.tops, sums.nodes,
                                     2 * root->width * root->height, (int64_t)sums.area, sums.bound, 0, 0, 0, 0, 0,
                                     sums.bound == 0 && root->exact };
     count_rows(solution, &totals);

@@ -13,7 +13,7 @@ static muslin_len value_or_none(const struct muslin_solution *solution, int32_t 
 struct muslin_unit_spec msl_unit_spec(const struct muslin_solution *solution, uint32_t node)
 {
     const int32_t *args = msl_node_args(solution->quilt, node);
-    const struct muslin_solve_spec *in = &solution->spec;
+    const struct muslin_solution_spec *in = &solution->spec;
     struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
     spec.finished_width = msl_value_of(solution, args[UNIT_WIDTH]);
     spec.finished_height = value_or_none(solution, args[UNIT_HEIGHT]);

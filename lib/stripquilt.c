@@ -24,7 +24,7 @@ static void read_spec(struct msl_check *check, struct muslin_stripquilt_spec *sp
                     MUSLIN_YIELD_FROM_ONE_END, from);
     msl_want_some_count(check, MUSLIN_ARG_STRIPS, spec->strips);
     msl_want_some_count(check, MUSLIN_ARG_STRIPS_PER_SET, spec->strips_per_set);
-    msl_want_between(check, MUSLIN_ARG_SEGMENTS_PER_BLOCK, spec->segments_per_block, 1, MUSLIN_BLOCK_SEGMENTS_MAX);
+    msl_want_between(check, MUSLIN_ARG_SEGMENTS_PER_BLOCK, spec->segments_per_block, 1, MUSLIN_STRIPQUILT_SEGMENTS_MAX);
     msl_want_count(check, MUSLIN_ARG_TOPS, spec->tops);
     msl_want_some_size(check, MUSLIN_ARG_STRIP_CUT, spec->strip_cut);
     msl_want_size(check, MUSLIN_ARG_SEGMENT_CUT, spec->segment_cut);
@@ -124,7 +124,7 @@ static void find_yield(struct msl_check *check, struct plan *plan)
     struct muslin_yield_spec wanted = MUSLIN_YIELD_SPEC_INIT;
     struct muslin_yield yield = { .size = (uint32_t)sizeof yield };
     wanted.flags = s->flags;
-    wanted.usable_length = s->usable_length;
+    wanted.strip_length = s->strip_length;
     wanted.segment_cut = plan->found.segment_cut;
     wanted.end_trim = s->end_trim;
     wanted.resquare_loss = s->resquare_loss;
@@ -132,8 +132,8 @@ static void find_yield(struct msl_check *check, struct plan *plan)
     wanted.fold_clear = s->fold_clear;
     check->status = muslin_stripset_yield(&wanted, &yield, check->problem);
     if (yield.segments == 0)
-        msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_STRIP_LENGTH, s->usable_length,
-                 s->usable_length + yield.longer_for_more);
+        msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_STRIP_LENGTH, s->strip_length,
+                 s->strip_length + yield.longer_for_more);
     plan->found.segments_per_set = yield.segments;
     plan->found.segments_per_end = yield.per_end;
     plan->found.resquarings = yield.resquarings;
@@ -261,7 +261,7 @@ muslin_status muslin_stripquilt_pressing(const struct muslin_stripquilt_spec *sp
     if (check.status != MUSLIN_OK)
         return check.status;
     int as_first = msl_deal_pressing(&plan.deal, set - 1) == msl_deal_pressing(&plan.deal, 0);
-    *pressing = as_first ? MUSLIN_PRESS_TO_TOP : MUSLIN_PRESS_TO_BOTTOM;
+    *pressing = as_first ? MUSLIN_SET_PRESSING_TO_TOP : MUSLIN_SET_PRESSING_TO_BOTTOM;
     if (segments != NULL)
         *segments = msl_deal_height(&plan.deal, set - 1);
     return MUSLIN_OK;

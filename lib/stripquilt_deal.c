@@ -10,7 +10,7 @@
  * place, and as the ends of stacks lie in evenly spaced rows, a handful of them stands for all. */
 #include "stripquilt_deal.h"
 
-enum { POSITIONS = MUSLIN_BLOCK_SEGMENTS_MAX };
+enum { POSITIONS = MUSLIN_STRIPQUILT_SEGMENTS_MAX };
 
 static int64_t lesser(int64_t a, int64_t b)
 {
@@ -364,6 +364,7 @@ struct muslin_block_group msl_deal_group(const struct msl_deal *deal, int64_t fi
     group.turned = nesting == MUSLIN_NESTING_TURN ? wrong : 0;
     group.not_nesting = nesting == MUSLIN_NESTING_NAME ? clashing_joins(wrong, deal->per_block) : 0;
     int32_t to_bottom = msl_deal_pressing(deal, group.sets[0] - 1) != msl_deal_pressing(deal, 0);
-    group.first_pressing = to_bottom != (int32_t)(group.turned & 1) ? MUSLIN_PRESS_TO_BOTTOM : MUSLIN_PRESS_TO_TOP;
+    group.first_pressing =
+        to_bottom != (int32_t)(group.turned & 1) ? MUSLIN_SET_PRESSING_TO_BOTTOM : MUSLIN_SET_PRESSING_TO_TOP;
     return group;
 }

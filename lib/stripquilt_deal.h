@@ -11,7 +11,7 @@
 #include "muslin/stripquilt.h"
 
 struct msl_deal {
-    int64_t per_block; /* k, 1 .. MUSLIN_BLOCK_SEGMENTS_MAX */
+    int64_t per_block; /* k, 1 .. MUSLIN_STRIPQUILT_SEGMENTS_MAX */
     int64_t blocks;    /* B; the line k B is at most 2^61 */
     int64_t low;       /* height of the last stacks */
     int64_t highs;     /* so many first stacks are one higher, fewer than all */

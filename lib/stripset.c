@@ -59,7 +59,7 @@ static void read_yield(struct msl_check *check, struct muslin_yield_spec *spec, 
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
                     MUSLIN_YIELD_FROM_ONE_END, from);
-    msl_want_size(check, MUSLIN_ARG_STRIP_LENGTH, spec->usable_length);
+    msl_want_size(check, MUSLIN_ARG_STRIP_LENGTH, spec->strip_length);
     msl_want_some_size(check, MUSLIN_ARG_SEGMENT_CUT, spec->segment_cut);
     msl_want_size(check, MUSLIN_ARG_END_TRIM, spec->end_trim);
     msl_want_size(check, MUSLIN_ARG_RESQUARE_LOSS, spec->resquare_loss);
@@ -86,7 +86,7 @@ static muslin_len used_in_all(const struct cutting *cutting, int64_t cuts)
 static int64_t cuts_from_each_end(const struct cutting *cutting)
 {
     const struct muslin_yield_spec *s = cutting->spec;
-    muslin_len room = s->usable_length - s->fold_clear - 2 * s->end_trim;
+    muslin_len room = s->strip_length - s->fold_clear - 2 * s->end_trim;
     return most_cuts(room / cutting->ends, s->segment_cut, s->resquare_loss, s->resquare_every);
 }
 
@@ -95,17 +95,17 @@ static struct muslin_yield yield_of(const struct cutting *cutting)
     const struct muslin_yield_spec *s = cutting->spec;
     int64_t cuts = cuts_from_each_end(cutting);
     muslin_len least = s->fold_clear + used_in_all(cutting, cuts);
-    muslin_len left = s->usable_length - used_in_all(cutting, cuts);
+    muslin_len left = s->strip_length - used_in_all(cutting, cuts);
     struct muslin_yield yield = { 0 };
     yield.per_end = cuts;
     yield.segments = cutting->ends * cuts;
     yield.resquarings = cutting->ends * resquarings(cuts, s->resquare_every);
     yield.left_over = left > 0 ? left : 0;
-    yield.longer_for_more = s->fold_clear + used_in_all(cutting, cuts + 1) - s->usable_length;
+    yield.longer_for_more = s->fold_clear + used_in_all(cutting, cuts + 1) - s->strip_length;
     if (cuts == 0)
         return yield;
     yield.least_length = least;
-    yield.shorter_by = s->usable_length - least;
+    yield.shorter_by = s->strip_length - least;
     yield.warnings = yield.shorter_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
     return yield;
 }
@@ -284,14 +284,14 @@ muslin_status muslin_stripset_harvest(const struct muslin_harvest_spec *spec, st
 
 /* The caller's rows, each of its own size, at a stride of row_size. */
 struct prints {
-    struct muslin_print_row *rows;
+    struct muslin_stripset_print *rows;
     size_t row_size;
     size_t n;
 };
 
-static struct muslin_print_row read_print(struct msl_check *check, const struct prints *prints, size_t index)
+static struct muslin_stripset_print read_print(struct msl_check *check, const struct prints *prints, size_t index)
 {
-    struct muslin_print_row row = { 0 };
+    struct muslin_stripset_print row = { 0 };
     msl_read_struct(check, MUSLIN_ARG_ROWS, &row, (uint32_t)sizeof row, (uint32_t)sizeof row, 0,
                     msl_row_to_read(check, prints->rows, prints->row_size, index));
     return row;
@@ -306,7 +306,7 @@ struct scarcest {
 static void find_scarcest(struct msl_check *check, const struct prints *prints, struct scarcest *found)
 {
     for (size_t i = 0; i < prints->n && check->status == MUSLIN_OK; i++) {
-        struct muslin_print_row row = read_print(check, prints, i);
+        struct muslin_stripset_print row = read_print(check, prints, i);
         msl_want_count(check, MUSLIN_ARG_IN_HAND, row.in_hand);
         msl_want_count(check, MUSLIN_ARG_PER_SET, row.per_set);
         if (row.per_set > 0 && row.in_hand / row.per_set < found->sets) {
@@ -323,13 +323,13 @@ static void find_scarcest(struct msl_check *check, const struct prints *prints, 
 static void write_left(struct msl_check *check, const struct prints *prints, int64_t sets)
 {
     for (size_t i = 0; i < prints->n; i++) {
-        struct muslin_print_row row = read_print(check, prints, i);
+        struct muslin_stripset_print row = read_print(check, prints, i);
         row.left = row.in_hand - sets * row.per_set;
         msl_write_struct((unsigned char *)prints->rows + i * prints->row_size, &row, (uint32_t)sizeof row);
     }
 }
 
-muslin_status muslin_stripset_prints(struct muslin_print_row *rows, size_t row_size, size_t n, int64_t sets_wanted,
+muslin_status muslin_stripset_prints(struct muslin_stripset_print *rows, size_t row_size, size_t n, int64_t sets_wanted,
                                      int64_t *sets, size_t *scarcest, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);

@@ -128,7 +128,7 @@ static void read_thread(struct msl_check *check, struct muslin_thread_spec *spec
     msl_want_some_size(check, MUSLIN_ARG_STITCH_LENGTH, spec->stitch_length);
     msl_want_between(check, MUSLIN_ARG_BOBBIN, spec->bobbin, 0, SEAM_LENGTH_MAX);
     msl_want_between(check, MUSLIN_ARG_SPOOL, spec->spool, 0, SEAM_LENGTH_MAX);
-    msl_want_choice(check, MUSLIN_ARG_METHOD, spec->method, MUSLIN_THREAD_RATIO, MUSLIN_THREAD_FORMULA);
+    msl_want_choice(check, MUSLIN_ARG_METHOD, spec->method, MUSLIN_THREAD_METHOD_RATIO, MUSLIN_THREAD_METHOD_FORMULA);
     msl_want_between(check, MUSLIN_ARG_WASTE, spec->waste, 0, 10 * MUSLIN_PPM);
 }
 
@@ -142,7 +142,7 @@ struct ratio {
 static struct ratio ratio_of(const struct muslin_thread_spec *spec)
 {
     struct ratio ratio = { spec->ratio_above, spec->ratio_below };
-    if (spec->method == MUSLIN_THREAD_FORMULA) {
+    if (spec->method == MUSLIN_THREAD_METHOD_FORMULA) {
         ratio.above = 2 * (spec->stitch_length + spec->thickness);
         ratio.below = spec->stitch_length;
     }
@@ -208,11 +208,12 @@ muslin_status muslin_thread_plan(const struct muslin_thread_spec *spec, struct m
         return check.status;
     struct ratio bare = ratio_of(&s);
     struct ratio ratio = with_waste(bare, s.waste);
-    if (msl_share_out(msl_wide_multiply(s.seam, ratio.above), ratio.below, 1, MUSLIN_ROUND_UP, &thread.with_waste,
+    if (msl_share_out(msl_wide_multiply(s.seam, ratio.above), ratio.below, 1, MUSLIN_DIRECTION_UP, &thread.with_waste,
                       NULL) != MUSLIN_OK)
         return msl_fail(&check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_LENGTH, s.seam, 0);
-    (void)msl_share_out(msl_wide_multiply(s.seam, bare.above), bare.below, 1, MUSLIN_ROUND_UP, &thread.thread, NULL);
-    (void)msl_share_out(msl_wide_multiply(1000, bare.above), bare.below, 1, MUSLIN_ROUND_NEAREST,
+    (void)msl_share_out(msl_wide_multiply(s.seam, bare.above), bare.below, 1, MUSLIN_DIRECTION_UP, &thread.thread,
+                        NULL);
+    (void)msl_share_out(msl_wide_multiply(1000, bare.above), bare.below, 1, MUSLIN_DIRECTION_NEAREST,
                         &thread.ratio_thousandths, NULL);
     thread.needle = msl_divided_up(thread.with_waste, 2);
     thread.bobbin_thread = thread.needle;
@@ -230,7 +231,7 @@ muslin_status muslin_stitch_count(muslin_len length, muslin_len stitch_length, i
     msl_want_size(&check, MUSLIN_ARG_LENGTH, length);
     msl_want_some_size(&check, MUSLIN_ARG_STITCH_LENGTH, stitch_length);
     msl_want_between(&check, MUSLIN_ARG_DECIMALS, decimals, 0, 3);
-    msl_want_choice(&check, MUSLIN_ARG_DIRECTION, direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    msl_want_choice(&check, MUSLIN_ARG_DIRECTION, direction, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, thousandths);
     if (check.status != MUSLIN_OK)
         return check.status;

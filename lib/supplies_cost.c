@@ -17,7 +17,7 @@ muslin_status muslin_weight_spec_init(struct muslin_weight_spec *spec, uint32_t 
 
 static void want_direction(struct msl_check *check, int32_t direction)
 {
-    msl_want_choice(check, MUSLIN_ARG_DIRECTION, direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    msl_want_choice(check, MUSLIN_ARG_DIRECTION, direction, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
 }
 
 /* Values that share a name in a problem, told apart by its `at`. */

@@ -26,15 +26,17 @@ static void read_quilting(struct msl_check *check, struct muslin_quilting_spec *
                           const struct muslin_quilting_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec, 0, from);
-    muslin_len least = spec->pattern == MUSLIN_QUILTING_OUTLINE ? 0 : 1;
+    muslin_len least = spec->pattern == MUSLIN_QUILTING_PATTERN_OUTLINE ? 0 : 1;
     msl_want_between(check, MUSLIN_ARG_QUILT_WIDTH, spec->width, least, MUSLIN_SIZE_MAX);
     msl_want_between(check, MUSLIN_ARG_QUILT_LENGTH, spec->length, least, MUSLIN_SIZE_MAX);
     msl_want_some_size(check, MUSLIN_ARG_SPACING, spec->spacing);
     msl_want_size(check, MUSLIN_ARG_OFFSET, spec->offset);
     msl_want_between(check, MUSLIN_ARG_LENGTH, spec->outline, 0, MUSLIN_LENGTH_MAX / 2);
     msl_want_count(check, MUSLIN_ARG_PASSES, spec->passes);
-    msl_want_choice(check, MUSLIN_ARG_PATTERN, spec->pattern, MUSLIN_QUILTING_ACROSS, MUSLIN_QUILTING_OUTLINE);
-    msl_want_choice(check, MUSLIN_ARG_START, spec->start, MUSLIN_QUILTING_AT_OFFSET, MUSLIN_QUILTING_FROM_CORNER);
+    msl_want_choice(check, MUSLIN_ARG_PATTERN, spec->pattern, MUSLIN_QUILTING_PATTERN_ACROSS,
+                    MUSLIN_QUILTING_PATTERN_OUTLINE);
+    msl_want_choice(check, MUSLIN_ARG_START, spec->start, MUSLIN_QUILTING_START_AT_OFFSET,
+                    MUSLIN_QUILTING_START_FROM_CORNER);
 }
 
 /* ---- straight lines --------------------------------------------------------------------------------------------- */
@@ -64,8 +66,8 @@ static struct straight lay_straight(const struct muslin_quilting_spec *spec, mus
 static void quilt_straight(const struct muslin_quilting_spec *s, struct muslin_quilting *quilting)
 {
     const struct straight none = { 0, 0, 0, 0 };
-    struct straight across = s->pattern == MUSLIN_QUILTING_ALONG ? none : lay_straight(s, s->length);
-    struct straight along = s->pattern == MUSLIN_QUILTING_ACROSS ? none : lay_straight(s, s->width);
+    struct straight across = s->pattern == MUSLIN_QUILTING_PATTERN_ALONG ? none : lay_straight(s, s->length);
+    struct straight along = s->pattern == MUSLIN_QUILTING_PATTERN_ACROSS ? none : lay_straight(s, s->width);
     quilting->lines_first = across.lines;
     quilting->left_first = across.left;
     quilting->even_first = across.even;
@@ -161,10 +163,10 @@ static void add_up(const struct chords *chords, int64_t ways, struct muslin_quil
 
 static void quilt_diagonally(const struct muslin_quilting_spec *s, struct muslin_quilting *quilting)
 {
-    int64_t ways = s->pattern == MUSLIN_QUILTING_CROSSHATCH ? 2 : 1;
+    int64_t ways = s->pattern == MUSLIN_QUILTING_PATTERN_CROSSHATCH ? 2 : 1;
     muslin_len shorter = lesser(s->width, s->length);
     muslin_len longer = s->width + s->length - shorter;
-    struct chords chords = s->start == MUSLIN_QUILTING_AT_OFFSET ? cut_corners(s, shorter, longer)
+    struct chords chords = s->start == MUSLIN_QUILTING_START_AT_OFFSET ? cut_corners(s, shorter, longer)
                                                                  : start_in_corner(s, shorter, longer);
     add_up(&chords, ways, quilting);
     quilting->lines_first = chords.lines;
@@ -195,9 +197,9 @@ muslin_status muslin_quilting_lines(const struct muslin_quilting_spec *spec, str
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    if (s.pattern <= MUSLIN_QUILTING_GRID)
+    if (s.pattern <= MUSLIN_QUILTING_PATTERN_GRID)
         quilt_straight(&s, &quilting);
-    else if (s.pattern <= MUSLIN_QUILTING_CROSSHATCH)
+    else if (s.pattern <= MUSLIN_QUILTING_PATTERN_CROSSHATCH)
         quilt_diagonally(&s, &quilting);
     else
         quilt_outline(&check, &s, &quilting);

@@ -42,7 +42,7 @@ static void want_addition(struct msl_check *check, int32_t argument, muslin_len 
 {
     muslin_len least = msl_surd_ceiling(need);
     if (addition < least)
-        msl_fail(check, MUSLIN_ERR_CONSTANT, argument, addition, least);
+        msl_fail(check, MUSLIN_ERR_CUSTOMARY, argument, addition, least);
 }
 
 void unit_want_additions(struct msl_check *check, const struct unit_recipe *recipe,
@@ -51,7 +51,7 @@ void unit_want_additions(struct msl_check *check, const struct unit_recipe *reci
     int64_t e = seam_of(spec);
     struct msl_surd half = msl_surd_of(2 * e, e, 2, 2);
     struct msl_surd quarter = msl_surd_of(e, e, 2, 1);
-    if (spec->policy == MUSLIN_ALLOWANCE_EXACT)
+    if (spec->policy == MUSLIN_ALLOWANCE_POLICY_EXACT)
         return;
     if (has_rule(recipe, RULE_HALF))
         want_addition(check, MUSLIN_ARG_HALF_ADDITION, spec->half_addition, &half);
@@ -61,7 +61,7 @@ void unit_want_additions(struct msl_check *check, const struct unit_recipe *reci
 
 static void want_part(struct msl_check *check, int32_t argument, muslin_len value)
 {
-    msl_want_between(check, argument, value, 0, MUSLIN_UNIT_MAX / 8);
+    msl_want_between(check, argument, value, 0, MUSLIN_UNIT_SIZE_MAX / 8);
 }
 
 void msl_unit_read_seam(struct msl_check *check, struct muslin_unit_spec *into, const struct muslin_unit_spec *from)
@@ -71,14 +71,15 @@ void msl_unit_read_seam(struct msl_check *check, struct muslin_unit_spec *into, 
     want_part(check, MUSLIN_ARG_TAKE_UP, into->take_up);
     want_part(check, MUSLIN_ARG_HALF_ADDITION, into->half_addition);
     want_part(check, MUSLIN_ARG_QUARTER_ADDITION, into->quarter_addition);
-    msl_want_choice(check, MUSLIN_ARG_POLICY, into->policy, MUSLIN_ALLOWANCE_EXACT, MUSLIN_ALLOWANCE_OVERSIZE);
+    msl_want_choice(check, MUSLIN_ARG_POLICY, into->policy, MUSLIN_ALLOWANCE_POLICY_EXACT,
+                    MUSLIN_ALLOWANCE_POLICY_OVERSIZE);
     msl_want_between(check, MUSLIN_ARG_TRIM, into->trim, 0,
-                     into->policy == MUSLIN_ALLOWANCE_OVERSIZE ? MUSLIN_UNIT_MAX / 8 : 0);
-    msl_want_between(check, MUSLIN_ARG_GRID, into->grid, 1, MUSLIN_UNIT_MAX);
+                     into->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? MUSLIN_UNIT_SIZE_MAX / 8 : 0);
+    msl_want_between(check, MUSLIN_ARG_GRID, into->grid, 1, MUSLIN_UNIT_SIZE_MAX);
     if (check->status != MUSLIN_OK)
         return;
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, into->tolerance, 0, into->grid - 1);
-    msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
     msl_want_choice(check, MUSLIN_ARG_TIP, into->tip, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
     msl_want_count(check, MUSLIN_ARG_UNITS, into->units);
     msl_want_pad(check, into->pad);
@@ -92,9 +93,9 @@ static void settle_height(struct msl_check *check, struct muslin_unit_spec *spec
     muslin_len due = how == HEIGHT_HALF ? spec->finished_width / 2 : spec->finished_width;
     if (how == HEIGHT_HALF)
         msl_want_between(check, MUSLIN_ARG_FINISHED, spec->finished_width, 2 * due + spec->finished_width % 2 * 2,
-                         MUSLIN_UNIT_MAX);
+                         MUSLIN_UNIT_SIZE_MAX);
     if (how == HEIGHT_NEEDED || spec->finished_height != 0)
-        msl_want_between(check, MUSLIN_ARG_HEIGHT, spec->finished_height, 1, MUSLIN_UNIT_MAX);
+        msl_want_between(check, MUSLIN_ARG_HEIGHT, spec->finished_height, 1, MUSLIN_UNIT_SIZE_MAX);
     else
         spec->finished_height = due;
     if (how == HEIGHT_SQUARE || how == HEIGHT_HALF)
@@ -105,7 +106,7 @@ static void settle_sizes(struct msl_check *check, struct muslin_unit_spec *spec)
 {
     const struct unit_kind *kind = unit_kind_of(spec->kind);
     msl_want_between(check, MUSLIN_ARG_FINISHED, spec->finished_width, kind->takes_width,
-                     kind->takes_width ? MUSLIN_UNIT_MAX : 0);
+                     kind->takes_width ? MUSLIN_UNIT_SIZE_MAX : 0);
     if (check->status != MUSLIN_OK)
         return;
     settle_height(check, spec, kind->height);
@@ -115,7 +116,7 @@ static void settle_sizes(struct msl_check *check, struct muslin_unit_spec *spec)
     msl_want_between(check, MUSLIN_ARG_CORNER, spec->corner, kind->takes_corner, kind->takes_corner ? shorter / 2 : 0);
     if (spec->kind == MUSLIN_UNIT_TRAPEZOID)
         msl_want_between(check, MUSLIN_ARG_FINISHED, spec->finished_width, 2 * spec->finished_height,
-                         2 * MUSLIN_UNIT_MAX);
+                         2 * MUSLIN_UNIT_SIZE_MAX);
     int64_t at = check->at;
     check->at = 1;
     msl_want_between(check, MUSLIN_ARG_UNITS, spec->mirrored, 0, kind->hands != HANDS_NONE ? MUSLIN_COUNT_MAX : 0);
@@ -139,7 +140,7 @@ void msl_unit_read(struct msl_check *check, struct muslin_unit_spec *into, const
 {
     msl_unit_read_seam(check, into, from);
     msl_want_choice(check, MUSLIN_ARG_UNIT_KIND, into->kind, MUSLIN_UNIT_RECTANGLE, MUSLIN_UNIT_SLANTED_SLICE);
-    msl_want_choice(check, MUSLIN_ARG_METHOD, into->method, MUSLIN_METHOD_PIECES, MUSLIN_METHOD_BIAS_STRIPS);
+    msl_want_choice(check, MUSLIN_ARG_METHOD, into->method, MUSLIN_UNIT_METHOD_PIECES, MUSLIN_UNIT_METHOD_BIAS_STRIPS);
     if (check->status != MUSLIN_OK)
         return;
     const struct unit_recipe *recipe = unit_recipe_for(into->kind, into->method, into->tip);
@@ -174,7 +175,7 @@ static struct msl_surd wanted_size(int32_t size, const struct msl_unit_sizes *si
                                    const struct muslin_unit_spec *spec)
 {
     const struct unit_formula *f = unit_formula_of(size);
-    int32_t customary = spec->policy != MUSLIN_ALLOWANCE_EXACT && f->rule != RULE_NONE;
+    int32_t customary = spec->policy != MUSLIN_ALLOWANCE_POLICY_EXACT && f->rule != RULE_NONE;
     struct msl_surd wanted = customary ? unit_size_bare(size, sizes) : unit_size_exact(size, sizes);
     if (customary)
         wanted.whole += wanted.divisor * f->additions *

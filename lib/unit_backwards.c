@@ -18,7 +18,7 @@ static void read_stock(struct msl_check *check, struct muslin_unit_stock_spec *i
     msl_want_some_size(check, MUSLIN_ARG_STRIP_CUT, into->height);
     msl_want_count(check, MUSLIN_ARG_IN_HAND, into->per_region);
     msl_want_size(check, MUSLIN_ARG_END_LOSS, into->end_loss);
-    msl_want_between(check, MUSLIN_ARG_GRID, into->finished_grid, 1, MUSLIN_UNIT_MAX);
+    msl_want_between(check, MUSLIN_ARG_GRID, into->finished_grid, 1, MUSLIN_UNIT_SIZE_MAX);
     check->at = 0;
 }
 
@@ -183,7 +183,7 @@ static int64_t largest_times(const struct unit_recipe *recipe, const struct prop
     int64_t step = step_of(proportion, stock->finished_grid);
     int64_t longer = proportion->w > proportion->h ? proportion->w : proportion->h;
     int64_t fits = 0;
-    int64_t most = MUSLIN_UNIT_MAX / longer / step;
+    int64_t most = MUSLIN_UNIT_SIZE_MAX / longer / step;
     while (fits < most) {
         int64_t middle = fits + (most - fits + 1) / 2;
         struct msl_unit_sizes sizes = grown(proportion, middle * step, seam_of(spec));

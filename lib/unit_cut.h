@@ -10,7 +10,7 @@
 void unit_cut_piece(const struct unit_row *row, const struct msl_unit_sizes *sizes,
                     const struct muslin_unit_spec *spec, struct muslin_unit_piece *piece);
 
-/* MUSLIN_ERR_CONSTANT in *check where an addition that this recipe uses is too small. */
+/* MUSLIN_ERR_CUSTOMARY in *check where an addition that this recipe uses is too small. */
 void unit_want_additions(struct msl_check *check, const struct unit_recipe *recipe,
                          const struct muslin_unit_spec *spec);
 

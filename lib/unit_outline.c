@@ -443,7 +443,7 @@ static int32_t is_blunt(const struct muslin_unit_spec *spec, const struct drawin
 {
     if (spec->tip != MUSLIN_TIP_BLUNT || drawing->tip == TIP_NEVER)
         return 0;
-    return drawing->tip == TIP_ALWAYS || spec->method == MUSLIN_METHOD_STRIPS;
+    return drawing->tip == TIP_ALWAYS || spec->method == MUSLIN_UNIT_METHOD_STRIPS;
 }
 
 static struct sketch sketch_of(const struct muslin_unit_spec *spec, int32_t hand, int32_t stage)

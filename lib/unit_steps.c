@@ -16,7 +16,7 @@ enum measure {
 };
 
 struct step {
-    int8_t step; /* enum muslin_sewing_step */
+    int8_t step; /* enum muslin_unit_step_kind */
     int8_t piece;
     int8_t other;
     int8_t times;
@@ -24,7 +24,7 @@ struct step {
     int8_t region;
 };
 
-#define STEP(how, piece, other, times, measure) { MUSLIN_SEW_##how, piece, other, times, measure, 0 }
+#define STEP(how, piece, other, times, measure) { MUSLIN_UNIT_STEP_##how, piece, other, times, measure, 0 }
 #define MARK(how, piece, times) STEP(MARK_##how, piece, 0, times, NOTHING)
 #define MARK_POINTS(how, piece, times) STEP(MARK_##how, piece, 0, times, SEAM)
 #define PAIR(piece, other, times) STEP(PAIR, piece, other, times, NOTHING)
@@ -44,7 +44,7 @@ struct step {
 #define TRIM_EARS STEP(TRIM_EARS, 0, 0, 1, NOTHING)
 #define FOLD_BACK(times) STEP(FOLD_BACK, 2, 0, times, NOTHING)
 #define PRESS_OPEN(times) STEP(PRESS_OPEN, 0, 0, times, NOTHING)
-#define PRESS_TO(region, times) { MUSLIN_SEW_PRESS_TO, 0, 0, times, NOTHING, region }
+#define PRESS_TO(region, times) { MUSLIN_UNIT_STEP_PRESS_TO, 0, 0, times, NOTHING, region }
 #define JOIN(how, piece, other, times) STEP(JOIN_##how, piece, other, times, SEAM)
 #define SET_IN(how, piece) STEP(how, piece, 0, 4, SEAM)
 
@@ -120,11 +120,12 @@ struct course {
     int8_t method;
     uint8_t first;
     uint8_t steps;
-    int8_t trim; /* enum muslin_sewing_step; 0 where it is not trimmed */
+    int8_t trim; /* enum muslin_unit_step_kind; 0 where it is not trimmed */
 };
 #define COURSE(kind, method, first, end, trim) \
-    { MUSLIN_UNIT_##kind, MUSLIN_METHOD_##method, first, (end) - (first), MUSLIN_SEW_TRIM_##trim }
-#define UNTRIMMED(kind, method, first, end) { MUSLIN_UNIT_##kind, MUSLIN_METHOD_##method, first, (end) - (first), 0 }
+    { MUSLIN_UNIT_##kind, MUSLIN_UNIT_METHOD_##method, first, (end) - (first), MUSLIN_UNIT_STEP_TRIM_##trim }
+#define UNTRIMMED(kind, method, first, end) \
+    { MUSLIN_UNIT_##kind, MUSLIN_UNIT_METHOD_##method, first, (end) - (first), 0 }
 
 static const struct course courses[] = {
     UNTRIMMED(RECTANGLE, PIECES, 0, 0),
@@ -174,7 +175,7 @@ int32_t msl_unit_pressed_to(int32_t kind, int32_t method, int32_t first, int32_t
     for (uint32_t i = course->steps; i > 0; i--) { /* the last step that can mean it: inner seams are pressed earlier */
         const struct step *step = &steps[course->first + i - 1];
         int32_t region = step->region; /* of PRESS_TO alone; what is folded back covers its seam */
-        if (step->step == MUSLIN_SEW_FOLD_BACK)
+        if (step->step == MUSLIN_UNIT_STEP_FOLD_BACK)
             region = step->piece;
         if (region != 0 && (region == first) != (region == second))
             return region;
@@ -215,8 +216,8 @@ static muslin_len measure_of(const struct step *step, const struct muslin_unit_s
 
 static int32_t cuts_at_an_angle(const struct step *step)
 {
-    return (step->step >= MUSLIN_SEW_CUT_SLANTED && step->step <= MUSLIN_SEW_CUT_TO_SHAPE) ||
-           step->step >= MUSLIN_SEW_CUT_POINTS;
+    return (step->step >= MUSLIN_UNIT_STEP_CUT_SLANTED && step->step <= MUSLIN_UNIT_STEP_CUT_TO_SHAPE) ||
+           step->step >= MUSLIN_UNIT_STEP_CUT_POINTS;
 }
 
 static muslin_len nearest(const struct msl_surd *surd)
@@ -229,12 +230,12 @@ static muslin_len nearest(const struct msl_surd *surd)
  * (1 - 1 / sqrt 2) K both ways. */
 static muslin_len cut_off_of(const struct step *step, const struct muslin_unit_spec *spec)
 {
-    if (step->step != MUSLIN_SEW_CUT_POINTS && step->step != MUSLIN_SEW_CUT_TO_SHAPE)
+    if (step->step != MUSLIN_UNIT_STEP_CUT_POINTS && step->step != MUSLIN_UNIT_STEP_CUT_TO_SHAPE)
         return 0;
     muslin_len cut = piece_of(step->piece, spec).cut_height;
     struct msl_surd of_octagon = msl_surd_of(2 * cut, -cut, 2, 2);
     struct msl_surd of_hexagon = msl_surd_of(0, cut, 3, 6);
-    return nearest(step->step == MUSLIN_SEW_CUT_POINTS ? &of_hexagon : &of_octagon);
+    return nearest(step->step == MUSLIN_UNIT_STEP_CUT_POINTS ? &of_hexagon : &of_octagon);
 }
 
 static struct muslin_unit_step row_of(const struct step *step, const struct muslin_unit_spec *spec)
@@ -259,11 +260,11 @@ static struct muslin_unit_step row_of(const struct step *step, const struct musl
 static muslin_len from_corner_of(int32_t trim, const struct muslin_unit_spec *spec)
 {
     struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
-    int64_t halves = trim == MUSLIN_SEW_TRIM_STAR ? sizes.e : 2 * sizes.e;
+    int64_t halves = trim == MUSLIN_UNIT_STEP_TRIM_STAR ? sizes.e : 2 * sizes.e;
     struct msl_surd of_octagon = msl_surd_of(2 * sizes.w + halves, -sizes.w, 2, 2);
-    if (trim == MUSLIN_SEW_TRIM_LEANING)
+    if (trim == MUSLIN_UNIT_STEP_TRIM_LEANING)
         return unit_seam_offset(&sizes);
-    if (trim != MUSLIN_SEW_TRIM_CORNERS && trim != MUSLIN_SEW_TRIM_STAR)
+    if (trim != MUSLIN_UNIT_STEP_TRIM_CORNERS && trim != MUSLIN_UNIT_STEP_TRIM_STAR)
         return 0;
     return sizes.c != 0 ? sizes.c + sizes.e : nearest(&of_octagon);
 }
@@ -277,8 +278,8 @@ static struct muslin_unit_step trimming_of(const struct course *course, const st
     row.measure = spec->finished_width + e;
     row.measure_height = spec->finished_height + e;
     row.from_corner = from_corner_of(course->trim, spec);
-    if (course->trim == MUSLIN_SEW_TRIM_LEANING && row.from_corner == 0)
-        row.step = MUSLIN_SEW_TRIM_TO;
+    if (course->trim == MUSLIN_UNIT_STEP_TRIM_LEANING && row.from_corner == 0)
+        row.step = MUSLIN_UNIT_STEP_TRIM_TO;
     return row;
 }
 
@@ -315,7 +316,7 @@ struct step_texts {
 static const struct step_texts step_texts = { STEP_SENTENCES(WORDS) };
 static const uint16_t step_text_at[] = { STEP_SENTENCES(AT) };
 
-const char *muslin_sewing_step_text(int32_t step)
+const char *muslin_unit_step_sentence(int32_t step)
 {
     const int32_t known = (int32_t)(sizeof step_text_at / sizeof *step_text_at);
     return (const char *)&step_texts + step_text_at[step < 0 || step >= known ? 0 : step];

@@ -1,4 +1,4 @@
-/* unit_steps_texts.h - a sentence for each step of sewing, in the order of enum muslin_sewing_step.
+/* unit_steps_texts.h - a sentence for each step of sewing, in the order of enum muslin_unit_step_kind.
  *
  * SPDX-License-Identifier: MIT */
 #ifndef MUSLIN_UNIT_STEPS_TEXTS_H

@@ -85,7 +85,7 @@ void msl_read_rounding(struct msl_check *check, struct muslin_rounding_spec *int
     if (check->status != MUSLIN_OK)
         return;
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, into->tolerance, 0, into->grid - 1);
-    msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    msl_want_choice(check, MUSLIN_ARG_DIRECTION, into->direction, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
     msl_want_pad(check, into->pad);
 }
 
@@ -157,9 +157,9 @@ static int64_t grid_point(struct msl_exact exact, const struct muslin_rounding_s
     int64_t low = floor_to_grid(exact.floor, grid);
     int64_t twice_ahead = 2 * (exact.floor - low) + (exact.upper_half ? 1 : 0);
     switch (rounding->direction) {
-    case MUSLIN_ROUND_UP:
+    case MUSLIN_DIRECTION_UP:
         return floor_to_grid(ceiling - rounding->tolerance + grid - 1, grid);
-    case MUSLIN_ROUND_DOWN:
+    case MUSLIN_DIRECTION_DOWN:
         return floor_to_grid(exact.floor + rounding->tolerance, grid);
     default:
         return twice_ahead >= grid ? low + grid : low;

@@ -68,9 +68,9 @@ struct msl_exact {
   @ ensures \result == MUSLIN_OK || \result == MUSLIN_ERR_OVERFLOW;
   @ ensures \result == MUSLIN_OK ==> out->value % rounding->grid == 0 && \abs(out->value) <= MUSLIN_LENGTH_MAX;
   @ ensures \result == MUSLIN_OK && exact.on_tick != 0 ==> out->error == out->value - exact.floor;
-  @ ensures \result == MUSLIN_OK && rounding->direction == MUSLIN_ROUND_UP && exact.on_tick != 0 ==>
+  @ ensures \result == MUSLIN_OK && rounding->direction == MUSLIN_DIRECTION_UP && exact.on_tick != 0 ==>
   @         exact.floor - rounding->tolerance <= out->value < exact.floor - rounding->tolerance + rounding->grid;
-  @ ensures \result == MUSLIN_OK && rounding->direction == MUSLIN_ROUND_DOWN ==>
+  @ ensures \result == MUSLIN_OK && rounding->direction == MUSLIN_DIRECTION_DOWN ==>
   @         out->value <= exact.floor + rounding->tolerance < out->value + rounding->grid; */
 muslin_status msl_grid_round(struct msl_exact exact, const struct muslin_rounding_spec *rounding,
                              struct muslin_rounded *out);

@@ -68,7 +68,7 @@ static void want_extra(struct msl_check *check, const struct request *request)
     for (size_t i = 0; check->status == MUSLIN_OK && i < request->count; i++) {
         const struct muslin_extra_cut_spec extra = read_extra(check, request, i);
         const struct muslin_blank_spec blank = blank_of_extra(request, &extra, i);
-        (void)msl_want_id(check, request->solution->quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, extra.fabric);
+        (void)msl_want_id(check, request->solution->quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, extra.fabric);
         if (check->status == MUSLIN_OK) {
             msl_want_blank(check, &blank);
             msl_want_pad(check, extra.pad);
@@ -116,7 +116,7 @@ static void fail_fabric(struct msl_check *check, uint32_t fabric, const struct m
 /* What the plan of a fabric comes to, and what is to be bought for it. */
 static void add_up(struct msl_check *check, const struct request *request, uint32_t fabric, struct fabric_plan *made)
 {
-    struct muslin_plan_totals totals = { .size = sizeof totals };
+    struct muslin_cutplan_total totals = { .size = sizeof totals };
     (void)muslin_cutplan_totals(made->plan, &totals, NULL);
     const struct muslin_purchase_spec spec = msl_purchase_spec_of(&request->spec, totals.cloth_length);
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
@@ -124,7 +124,7 @@ static void add_up(struct msl_check *check, const struct request *request, uint3
     struct muslin_fabric_yardage *row = &made->row;
     if (muslin_fabric_purchase(&spec, &bought, &problem) != MUSLIN_OK)
         fail_fabric(check, fabric, &problem);
-    row->fabric = msl_id(request->solution->quilt, MUSLIN_ID_FABRIC, fabric);
+    row->fabric = msl_id(request->solution->quilt, MUSLIN_SORT_FABRIC, fabric);
     row->usable_width = width_of(request->solution, fabric);
     row->pieces = totals.pieces;
     row->cloth_length = totals.cloth_length;
@@ -140,7 +140,7 @@ static void add_up(struct msl_check *check, const struct request *request, uint3
 
 /* Told of each plan; once it ends one, the later ones end as soon as they are there. */
 struct telling {
-    muslin_cutplan_progress progress;
+    muslin_progress progress;
     void *context;
     int32_t ended;
 };
@@ -198,7 +198,7 @@ void muslin_yardage_free(struct muslin_yardage *yardage)
 
 muslin_status muslin_yardage_create(const struct muslin_solution *solution, const struct muslin_yardage_spec *spec,
                                     const struct muslin_extra_cut_spec *cuts, size_t row_size, size_t n,
-                                    const struct muslin_allocator *allocator, muslin_cutplan_progress progress,
+                                    const struct muslin_allocator *allocator, muslin_progress progress,
                                     void *context, struct muslin_yardage **out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);

@@ -23,8 +23,8 @@ struct muslin_cutplan_spec msl_plan_spec_of(const struct muslin_yardage_spec *in
     spec.flags = in->flags;
     spec.usable_width = usable_width;
     spec.end_loss = in->end_loss;
-    spec.squaring_loss = in->squaring_loss;
-    spec.squaring_every = in->squaring_every;
+    spec.resquare_loss = in->resquare_loss;
+    spec.resquare_every = in->resquare_every;
     spec.straightening = in->straightening;
     spec.spare = in->spare;
     spec.work_limit = in->work_limit;
@@ -65,7 +65,8 @@ void msl_read_yardage_spec(struct msl_check *check, struct muslin_yardage_spec *
     msl_want_size(check, MUSLIN_ARG_LEAST_PART, into->least_part);
     msl_want_size(check, MUSLIN_ARG_MITRE_EXTRA, into->mitre_extra);
     want_purchase(check, into);
-    msl_want_choice(check, MUSLIN_ARG_LONG_PIECES, into->long_pieces, MUSLIN_LONG_LENGTHWISE, MUSLIN_LONG_JOINED);
+    msl_want_choice(check, MUSLIN_ARG_LONG_PIECES, into->long_pieces, MUSLIN_LONG_PIECES_LENGTHWISE,
+                    MUSLIN_LONG_PIECES_JOINED);
     msl_want_pad(check, into->pad);
 }
 
@@ -82,15 +83,15 @@ struct strip_room {
 static struct strip_room room_of(const struct muslin_yardage_spec *in, muslin_len usable_width)
 {
     const int64_t layers = (in->flags & MUSLIN_CUTPLAN_FOLDED) != 0 ? 2 : 1;
-    const int64_t share = in->squaring_loss == 0 ? 0 : msl_divided_up(in->squaring_loss, in->squaring_every);
+    const int64_t share = in->resquare_loss == 0 ? 0 : msl_divided_up(in->resquare_loss, in->resquare_every);
     const muslin_len layer = (usable_width - in->end_loss) / layers;
     const struct strip_room room = { layer < 1 ? 1 : layer * layers, layer - share };
     return room;
 }
 
-static int may_be_joined(const struct muslin_cut *cut)
+static int may_be_joined(const struct muslin_solution_cut *cut)
 {
-    return cut->source == MUSLIN_CUT_PATCH || cut->source == MUSLIN_CUT_MITRED;
+    return cut->source == MUSLIN_CUT_SOURCE_PATCH || cut->source == MUSLIN_CUT_SOURCE_MITRED;
 }
 
 static void lay_lengthwise(struct muslin_blank_spec *blank, muslin_len across, muslin_len along)
@@ -111,7 +112,7 @@ static void lay_joined(struct muslin_blank_spec *blank, muslin_len across, musli
 }
 
 /* Its print stays along the cloth. */
-static void lay_printed(struct muslin_blank_spec *blank, const struct muslin_cut *cut, muslin_len room,
+static void lay_printed(struct muslin_blank_spec *blank, const struct muslin_solution_cut *cut, muslin_len room,
                         const struct muslin_yardage_spec *in)
 {
     if (cut->cut_width > room && may_be_joined(cut))
@@ -120,7 +121,7 @@ static void lay_printed(struct muslin_blank_spec *blank, const struct muslin_cut
         lay_lengthwise(blank, cut->cut_width, cut->cut_height);
 }
 
-static void lay_either_way(struct muslin_blank_spec *blank, const struct muslin_cut *cut, muslin_len room,
+static void lay_either_way(struct muslin_blank_spec *blank, const struct muslin_solution_cut *cut, muslin_len room,
                            const struct muslin_yardage_spec *in)
 {
     const int wide = cut->cut_width > cut->cut_height;
@@ -128,19 +129,19 @@ static void lay_either_way(struct muslin_blank_spec *blank, const struct muslin_
     const muslin_len shorter = wide ? cut->cut_height : cut->cut_width;
     if (longer <= room)
         blank->flags = MUSLIN_BLANK_MAY_TURN;
-    else if (in->long_pieces == MUSLIN_LONG_JOINED && may_be_joined(cut))
+    else if (in->long_pieces == MUSLIN_LONG_PIECES_JOINED && may_be_joined(cut))
         lay_joined(blank, longer, shorter, in);
     else
         lay_lengthwise(blank, shorter, longer);
 }
 
 /* A row as it is laid out: mitred strips with what is added for handling. */
-static struct muslin_cut as_laid(const struct muslin_cut *row, const struct muslin_yardage_spec *in)
+static struct muslin_solution_cut as_laid(const struct muslin_solution_cut *row, const struct muslin_yardage_spec *in)
 {
-    struct muslin_cut cut = *row;
-    if (cut.source == MUSLIN_CUT_MITRED && cut.cut_width >= cut.cut_height)
+    struct muslin_solution_cut cut = *row;
+    if (cut.source == MUSLIN_CUT_SOURCE_MITRED && cut.cut_width >= cut.cut_height)
         cut.cut_width += in->mitre_extra;
-    else if (cut.source == MUSLIN_CUT_MITRED)
+    else if (cut.source == MUSLIN_CUT_SOURCE_MITRED)
         cut.cut_height += in->mitre_extra;
     return cut;
 }
@@ -148,7 +149,7 @@ static struct muslin_cut as_laid(const struct muslin_cut *row, const struct musl
 struct muslin_blank_spec msl_blank_of_cut(const struct muslin_solution *solution, uint64_t row,
                                           const struct muslin_yardage_spec *in)
 {
-    const struct muslin_cut cut = as_laid((const struct muslin_cut *)solution->cuts.rows + row, in);
+    const struct muslin_solution_cut cut = as_laid((const struct muslin_solution_cut *)solution->cuts.rows + row, in);
     const uint32_t fabric = (uint32_t)muslin_id_number(cut.fabric);
     const struct strip_room room = room_of(in, solution->widths[fabric - 1]);
     struct muslin_blank_spec blank = MUSLIN_BLANK_SPEC_INIT;
@@ -156,7 +157,7 @@ struct muslin_blank_spec msl_blank_of_cut(const struct muslin_solution *solution
     blank.cut_length = cut.cut_height;
     blank.count = cut.count;
     blank.label = (int64_t)row;
-    if (cut.source == MUSLIN_CUT_SET_STRIP) {
+    if (cut.source == MUSLIN_CUT_SOURCE_SET_STRIP) {
         blank.kind = MUSLIN_BLANK_JOINED;
         blank.cut_width = room.whole;
     } else if (cut.pitch != 0) {
@@ -175,7 +176,7 @@ struct muslin_blank_spec msl_blank_of_cut(const struct muslin_solution *solution
 
 struct msl_span msl_cuts_of(const struct muslin_solution *solution, uint32_t fabric)
 {
-    const struct muslin_cut *cuts = solution->cuts.rows;
+    const struct muslin_solution_cut *cuts = solution->cuts.rows;
     struct msl_span span = { 0, 0 };
     while (span.first < solution->cuts.used && (uint32_t)muslin_id_number(cuts[span.first].fabric) < fabric)
         span.first++;
@@ -202,7 +203,7 @@ muslin_status muslin_yardage_pieces(const struct muslin_solution *solution, musl
     msl_read_yardage_spec(&check, &in, spec);
     if (check.status != MUSLIN_OK)
         return check.status;
-    const uint32_t number = msl_want_id(&check, solution->quilt, MUSLIN_ID_FABRIC, MUSLIN_ARG_FABRIC, fabric);
+    const uint32_t number = msl_want_id(&check, solution->quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, fabric);
     const struct msl_span span = msl_cuts_of(solution, number);
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, (size_t)span.count))
         return check.status;

@@ -25,7 +25,7 @@ WIDTH = 120
 
 # Integers whose enum the API does not tell: arguments by function and name, and what a function returns.
 TOLD_ENUMS = {"muslin_unit_recipe_at.kind": "muslin_unit_kind", "muslin_unit_recipe_at.method": "muslin_unit_method",
-              "muslin_sewing_step_text.step": "muslin_sewing_step", "muslin_id_sort": "muslin_sort",
+              "muslin_unit_step_sentence.step": "muslin_unit_step_kind", "muslin_id_sort": "muslin_sort",
               "muslin_status_name.status": "muslin_status_code", "muslin_status_sentence.status": "muslin_status_code"}
 # Arguments that are truth values.
 TRUTHS_GIVEN = {"mirrored"}

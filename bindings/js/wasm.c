@@ -1,8 +1,9 @@
-/* wasm.c - what the library asks of its host, in WebAssembly: memory, the memory functions that the compiler may call by
- * itself, and a function to be told how a plan stands.
+/* wasm.c - what the library asks of its host, in WebAssembly: memory, the memory functions that the compiler may call
+ * by itself, and a function to be told how a plan stands.
  *
- * Memory is handed out in classes of size, four to each doubling, and what is given back is kept in a list for its class.
- * Nobody forgets how large a block is: the library tells the old size, and so does JavaScript. So blocks need no heads.
+ * Memory is handed out in classes of size, four to each doubling, and what is given back is kept in a list for its
+ * class. Nobody forgets how large a block is: the library tells the old size, and so does JavaScript. So blocks need no
+ * heads.
  *
  * SPDX-License-Identifier: MIT */
 #include <muslin/cutplan.h>
@@ -15,7 +16,7 @@ enum { PAGE = 65536, UNIT = 16, CLASSES = 120 };
 EXPORTED void *muslin_wasm_take(size_t size);
 EXPORTED void muslin_wasm_give(void *block, size_t size);
 EXPORTED void muslin_wasm_limit(size_t bytes);
-EXPORTED muslin_cutplan_progress muslin_wasm_progress(void);
+EXPORTED muslin_progress muslin_wasm_progress(void);
 void *memcpy(void *to, const void *from, size_t count);
 void *memmove(void *to, const void *from, size_t count);
 void *memset(void *to, int byte, size_t count);
@@ -184,7 +185,7 @@ static int32_t told(void *context, int64_t steps, int64_t best, int64_t bound)
 }
 
 /* The function to give to calls that tell how they stand. */
-muslin_cutplan_progress muslin_wasm_progress(void)
+muslin_progress muslin_wasm_progress(void)
 {
     return told;
 }

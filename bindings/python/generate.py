@@ -30,7 +30,7 @@ BITS = {"int32_t": "32", "muslin_status": "32", "uint32_t": "32, signed=False", 
 
 # Enums for whose members the library has words.
 WORDS = {"muslin_status_code": [("sentence", "muslin_status_sentence")],
-         "muslin_argument": [("words", "muslin_argument_name")],
+         "muslin_argument": [("words", "muslin_argument_words")],
          "muslin_warning": [("sentence", "muslin_warning_sentence")],
          "muslin_length_unit": [("word", "muslin_length_unit_word")]}
 

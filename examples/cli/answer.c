@@ -78,17 +78,17 @@ static void put_rounded(json_t *answer, const struct desk *desk, const char *nam
 
 void put_length(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    put_rounded(answer, desk, name, value, MUSLIN_ROUND_NEAREST);
+    put_rounded(answer, desk, name, value, MUSLIN_DIRECTION_NEAREST);
 }
 
 void put_slack(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    put_rounded(answer, desk, name, value, MUSLIN_ROUND_DOWN);
+    put_rounded(answer, desk, name, value, MUSLIN_DIRECTION_DOWN);
 }
 
 void put_least(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    put_rounded(answer, desk, name, value, MUSLIN_ROUND_UP);
+    put_rounded(answer, desk, name, value, MUSLIN_DIRECTION_UP);
 }
 
 static bool in_inches(const struct desk *desk)
@@ -119,22 +119,22 @@ static struct length_text write_measured(const struct desk *desk, muslin_len val
 
 void put_spare(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    struct length_text text = write_measured(desk, value, MUSLIN_ROUND_DOWN);
+    struct length_text text = write_measured(desk, value, MUSLIN_DIRECTION_DOWN);
     json_object_set_new(answer, name, length_as_json(value, &text));
 }
 
 void put_ample(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    struct length_text text = write_measured(desk, value, MUSLIN_ROUND_UP);
+    struct length_text text = write_measured(desk, value, MUSLIN_DIRECTION_UP);
     json_object_set_new(answer, name, length_as_json(value, &text));
 }
 
 void put_cloth(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
-    struct length_text plain = write_measured(desk, value, MUSLIN_ROUND_UP);
+    struct length_text plain = write_measured(desk, value, MUSLIN_DIRECTION_UP);
     struct length_text yards = { .exact = 0 };
     for (size_t i = 0; i < 2 && in_inches(desk) && value != 0 && !yards.exact; i++)
-        write_in_style(desk, value, &in_yards[i], MUSLIN_ROUND_UP, &yards);
+        write_in_style(desk, value, &in_yards[i], MUSLIN_DIRECTION_UP, &yards);
     if (yards.exact) {
         size_t used = strlen(yards.text);
         snprintf(yards.text + used, sizeof yards.text - used, " (%.60s)", plain.text);
@@ -151,19 +151,19 @@ static muslin_len shop_step(const struct desk *desk)
 void put_to_buy(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
     static const struct style shop[] = { { MUSLIN_STYLE_YARD_FRACTION, 8, 0 }, { MUSLIN_STYLE_CM, 1, 0 } };
-    muslin_len bought = on_grid(value, shop_step(desk), MUSLIN_ROUND_UP);
+    muslin_len bought = on_grid(value, shop_step(desk), MUSLIN_DIRECTION_UP);
     struct length_text text = { .exact = 0 };
-    write_in_style(desk, bought, &shop[in_inches(desk) ? 0 : 1], MUSLIN_ROUND_UP, &text);
+    write_in_style(desk, bought, &shop[in_inches(desk) ? 0 : 1], MUSLIN_DIRECTION_UP, &text);
     json_object_set_new(answer, name, length_as_json(bought, &text));
 }
 
 void put_about(json_t *answer, const struct desk *desk, const char *name, muslin_len value)
 {
     muslin_len grid = in_inches(desk) ? MUSLIN_TICKS_PER_INCH / 16 : MUSLIN_TICKS_PER_MM;
-    muslin_len near = on_grid(value, grid, MUSLIN_ROUND_NEAREST);
-    struct length_text text = write_length(desk, value, MUSLIN_ROUND_NEAREST);
+    muslin_len near = on_grid(value, grid, MUSLIN_DIRECTION_NEAREST);
+    struct length_text text = write_length(desk, value, MUSLIN_DIRECTION_NEAREST);
     if (!text.exact && near != 0) {
-        text = write_length(desk, near, MUSLIN_ROUND_NEAREST);
+        text = write_length(desk, near, MUSLIN_DIRECTION_NEAREST);
         text.exact = 0;
     }
     json_object_set_new(answer, name, length_as_json(value, &text));
@@ -188,7 +188,7 @@ void put_yards(json_t *answer, const struct desk *desk, const char *name, muslin
     if (!in_inches(desk))
         return;
     for (size_t i = 0; i < 2 && !text.exact; i++)
-        write_in_style(desk, value, &in_yards[1 - i], MUSLIN_ROUND_UP, &text);
+        write_in_style(desk, value, &in_yards[1 - i], MUSLIN_DIRECTION_UP, &text);
     json_object_set_new(answer, name, length_as_json(value, &text));
 }
 
@@ -270,7 +270,7 @@ bool put_mass(json_t *answer, struct desk *desk, const char *name, int64_t mass)
     if (in_inches(desk)) {
         int64_t ounces = 0;
         char in_ounces[48];
-        if (!worked(desk, muslin_mass_in_ounces(mass, 1, MUSLIN_ROUND_NEAREST, &ounces, &desk->problem)))
+        if (!worked(desk, muslin_mass_in_ounces(mass, 1, MUSLIN_DIRECTION_NEAREST, &ounces, &desk->problem)))
             return false;
         write_decimal(desk, ounces, 3, " oz", in_ounces, sizeof in_ounces);
         size_t used = strlen(text);

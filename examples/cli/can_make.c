@@ -22,7 +22,7 @@ static struct muslin_cutplan *cut_from(const struct worked *worked, const struct
                                        const struct cloth_row *row)
 {
     struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
-    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    struct muslin_cutplan_stock_spec stock = MUSLIN_CUTPLAN_STOCK_SPEC_INIT;
     const struct muslin_yardage_spec buying = buying_of(worked, cloth);
     struct muslin_allocator memory;
     struct muslin_cutplan *plan = NULL;
@@ -46,7 +46,7 @@ static struct muslin_cutplan *cut_from(const struct worked *worked, const struct
 
 static int64_t pieces_used(const struct muslin_cutplan *plan)
 {
-    struct muslin_plan_totals totals = { .size = sizeof totals };
+    struct muslin_cutplan_total totals = { .size = sizeof totals };
     must(muslin_cutplan_totals(plan, &totals, NULL));
     return totals.stock_pieces;
 }

@@ -11,7 +11,7 @@ static const struct word drop_words[] = {
     { NULL, 0 }
 };
 static const struct word corner_words[] = {
-    { "square", MUSLIN_FOOT_SQUARE }, { "rounded", MUSLIN_FOOT_ROUNDED }, { NULL, 0 }
+    { "square", MUSLIN_FOOT_CORNER_SQUARE }, { "rounded", MUSLIN_FOOT_CORNER_ROUNDED }, { NULL, 0 }
 };
 
 /* How far the foot corners hang, and what that leaves to the floor; said only where the height of the bed is known. */
@@ -96,7 +96,7 @@ static json_t *answer_bed(const void *request, struct desk *desk)
         json_decref(answer);
         return NULL;
     }
-    if (spec.foot_corner == MUSLIN_FOOT_ROUNDED) {
+    if (spec.foot_corner == MUSLIN_FOOT_CORNER_ROUNDED) {
         put_length(answer, desk, "corner_radius", bed.corner_radius);
         put_about(answer, desk, "corner_cut_off", bed.corner_cut_off);
     }
@@ -256,7 +256,7 @@ static json_t *answer_across(const void *request, struct desk *desk)
     const struct across_request *wanted = request;
     struct muslin_fit_across_spec spec = wanted->across;
     struct muslin_fit_across_blocks across = { .size = sizeof across };
-    spec.flags = wanted->framed ? MUSLIN_FIT_ACROSS_FRAMED : 0;
+    spec.flags = wanted->framed ? MUSLIN_FIT_ACROSS_FRAME : 0;
     if (!worked(desk, muslin_fit_across(&spec, &across, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
@@ -321,7 +321,7 @@ static bool count_wholes(struct desk *desk, const struct muslin_fit_triangle_row
 {
     struct muslin_rounding_spec up = MUSLIN_ROUNDING_SPEC_INIT;
     struct muslin_rounded half = { .size = sizeof half };
-    up.direction = MUSLIN_ROUND_UP;
+    up.direction = MUSLIN_DIRECTION_UP;
     if (!worked(desk, muslin_length_divide(rows->cut_base, 2, &up, &half)))
         return false;
     spec->pieces = rows->triangles;
@@ -365,10 +365,10 @@ static void put_triangle_cuts(json_t *answer, const struct desk *desk, const str
 {
     put_length(answer, desk, "seam_allowance", spec->allowance);
     put_length(answer, desk, "take_up", spec->take_up);
-    put_on_mark(answer, desk, "strip_cut_for_sharp_tips", rows->strip_cut, MUSLIN_ROUND_UP, 16, 10);
-    put_on_mark(answer, desk, "strip_cut_for_blunt_tips", rows->strip_cut_blunt, MUSLIN_ROUND_UP, 16, 10);
-    put_on_mark(answer, desk, "cut_base_of_a_triangle", rows->cut_base, MUSLIN_ROUND_NEAREST, 64, 5);
-    put_on_mark(answer, desk, "cut_base_of_a_half_triangle", rows->half_cut_base, MUSLIN_ROUND_UP, 8, 50);
+    put_on_mark(answer, desk, "strip_cut_for_sharp_tips", rows->strip_cut, MUSLIN_DIRECTION_UP, 16, 10);
+    put_on_mark(answer, desk, "strip_cut_for_blunt_tips", rows->strip_cut_blunt, MUSLIN_DIRECTION_UP, 16, 10);
+    put_on_mark(answer, desk, "cut_base_of_a_triangle", rows->cut_base, MUSLIN_DIRECTION_NEAREST, 64, 5);
+    put_on_mark(answer, desk, "cut_base_of_a_half_triangle", rows->half_cut_base, MUSLIN_DIRECTION_UP, 8, 50);
 }
 
 static json_t *answer_triangles(const void *request, struct desk *desk)
@@ -381,7 +381,7 @@ static json_t *answer_triangles(const void *request, struct desk *desk)
     put_count(answer, "rows", rows.rows);
     put_count(answer, "sides_across", rows.sides);
     put_length(answer, desk, "finished_height_of_a_row", wanted->rows.height);
-    put_on_mark(answer, desk, "finished_side_of_a_triangle", rows.side, MUSLIN_ROUND_NEAREST, 64, 5);
+    put_on_mark(answer, desk, "finished_side_of_a_triangle", rows.side, MUSLIN_DIRECTION_NEAREST, 64, 5);
     put_about(answer, desk, "finished_width", rows.finished_width);
     put_about(answer, desk, "finished_length", rows.finished_length);
     put_about(answer, desk, "unfinished_width", rows.unfinished_width);

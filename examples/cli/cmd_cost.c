@@ -67,7 +67,7 @@ static bool read_density(struct desk *desk, const char *option, const char *text
         return true;
     }
     if (strcmp(unit, "oz") == 0)
-        return worked(desk, muslin_density_from_ounces(thousandths, MUSLIN_ROUND_NEAREST, density, &desk->problem));
+        return worked(desk, muslin_density_from_ounces(thousandths, MUSLIN_DIRECTION_NEAREST, density, &desk->problem));
     failure_say(desk->failure, option, "Write grams for a square metre, \"120 g\", or ounces for a square yard, "
                                        "\"4 oz\", with at most three decimals.");
     return false;
@@ -202,7 +202,7 @@ static void start_cost(void *request)
 {
     struct cost_request *wanted = request;
     wanted->decimals = 2;
-    wanted->direction = MUSLIN_ROUND_NEAREST;
+    wanted->direction = MUSLIN_DIRECTION_NEAREST;
 }
 
 static bool complain_of_thing(struct desk *desk, const char *text)

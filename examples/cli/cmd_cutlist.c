@@ -26,7 +26,7 @@ static const char *kind_in_words(int32_t kind)
 /* ---- the list as people write it -------------------------------------------------------------------------------- */
 
 struct list {
-    struct muslin_cut_spec rows[TEXTS_MAX];
+    struct muslin_cutlist_piece_spec rows[TEXTS_MAX];
     size_t n;
 };
 
@@ -40,16 +40,16 @@ static bool is_not_understood(struct desk *desk, const char *text)
     return false;
 }
 
-static bool read_row(struct desk *desk, const char *text, struct muslin_cut_spec *cut)
+static bool read_row(struct desk *desk, const char *text, struct muslin_cutlist_piece_spec *cut)
 {
-    const struct muslin_cut_spec initial = MUSLIN_CUT_SPEC_INIT;
+    const struct muslin_cutlist_piece_spec initial = MUSLIN_CUTLIST_PIECE_SPEC_INIT;
     *cut = initial;
     const char *sizes = read_count(text, &cut->count);
     if (sizes == NULL || strlen(sizes) > 80)
         return is_not_understood(desk, text);
     size_t length = strlen(sizes);
     if (ends_with(sizes, &length, " turn"))
-        cut->flags = MUSLIN_CUT_MAY_TURN;
+        cut->flags = MUSLIN_CUTLIST_PIECE_MAY_TURN;
     return read_sizes(desk, "piece", sizes, length, &cut->cut_width, &cut->cut_length);
 }
 
@@ -107,7 +107,7 @@ static void start_cutlist(void *request)
 }
 
 /* How one size is cut. */
-static json_t *append_size(json_t *sizes, const struct desk *desk, const struct muslin_cut_spec *cut,
+static json_t *append_size(json_t *sizes, const struct desk *desk, const struct muslin_cutlist_piece_spec *cut,
                            const struct muslin_cutlist_row *found)
 {
     json_t *size = append_object(sizes);
@@ -262,7 +262,7 @@ static struct list turning(const struct list *list)
 {
     struct list free = *list;
     for (size_t i = 0; i < free.n; i++)
-        free.rows[i].flags |= MUSLIN_CUT_MAY_TURN;
+        free.rows[i].flags |= MUSLIN_CUTLIST_PIECE_MAY_TURN;
     return free;
 }
 

@@ -53,7 +53,7 @@ static void start_cutplan(void *request)
 /* Pieces and stock as the library takes them, rows of both with the number of their text as label. */
 struct list {
     struct muslin_blank_spec pieces[TEXTS_MAX];
-    struct muslin_plan_stock_spec stock[TEXTS_MAX];
+    struct muslin_cutplan_stock_spec stock[TEXTS_MAX];
     size_t n;
     size_t stock_n;
 };
@@ -107,10 +107,10 @@ static bool no_stock(struct desk *desk, const char *text)
 }
 
 /* "6 of 21 x 18 in", "any of 21 x 18 in", and at what cost. */
-static bool read_stock(struct desk *desk, const char *text, struct muslin_plan_stock_spec *stock)
+static bool read_stock(struct desk *desk, const char *text, struct muslin_cutplan_stock_spec *stock)
 {
     static const char any[] = "any of ";
-    *stock = (struct muslin_plan_stock_spec)MUSLIN_PLAN_STOCK_SPEC_INIT;
+    *stock = (struct muslin_cutplan_stock_spec)MUSLIN_CUTPLAN_STOCK_SPEC_INIT;
     const char *sizes = strncmp(text, any, strlen(any)) == 0 ? text + strlen(any) : read_count(text, &stock->count);
     size_t length = sizes == NULL ? 0 : strlen(sizes);
     const char *at = sizes == NULL ? NULL : strstr(sizes, " at ");
@@ -254,9 +254,9 @@ static bool search(struct desk *desk, const struct cutplan_request *wanted, cons
 
 /* All rows of a plan, asked for and filled. */
 struct rows {
-    struct muslin_plan_strip *strips;
-    struct muslin_plan_place *places;
-    struct muslin_plan_left_over *left_over;
+    struct muslin_cutplan_strip *strips;
+    struct muslin_cutplan_place *places;
+    struct muslin_cutplan_left_over *left_over;
     size_t strip_count;
     size_t place_count;
     size_t left_over_count;
@@ -267,8 +267,8 @@ static bool read_rows(struct desk *desk, const struct cutplan_request *wanted, c
 {
     if (!worked(desk, muslin_cutplan_strips(plan, NULL, 0, 0, &rows->strip_count, &desk->problem)) ||
         !worked(desk, muslin_cutplan_places(plan, NULL, 0, 0, &rows->place_count, &desk->problem)) ||
-        !worked(desk, muslin_cutplan_left_over(plan, wanted->least_side, NULL, 0, 0, &rows->left_over_count,
-                                               &desk->problem)))
+        !worked(desk, muslin_cutplan_left_overs(plan, wanted->least_side, NULL, 0, 0, &rows->left_over_count,
+                                                &desk->problem)))
         return false;
     rows->strips = need_memory((rows->strip_count + 1) * sizeof *rows->strips);
     rows->places = need_memory((rows->place_count + 1) * sizeof *rows->places);
@@ -277,8 +277,8 @@ static bool read_rows(struct desk *desk, const struct cutplan_request *wanted, c
                                               &rows->strip_count, &desk->problem)) &&
            worked(desk, muslin_cutplan_places(plan, rows->places, sizeof *rows->places, rows->place_count,
                                               &rows->place_count, &desk->problem)) &&
-           worked(desk, muslin_cutplan_left_over(plan, wanted->least_side, rows->left_over, sizeof *rows->left_over,
-                                                 rows->left_over_count, &rows->left_over_count, &desk->problem));
+           worked(desk, muslin_cutplan_left_overs(plan, wanted->least_side, rows->left_over, sizeof *rows->left_over,
+                                                  rows->left_over_count, &rows->left_over_count, &desk->problem));
 }
 
 static void free_rows(struct rows *rows)
@@ -301,21 +301,21 @@ static const char *strip_in_words(int32_t kind)
 }
 
 /* What holds a strip, or null. */
-static const struct muslin_plan_strip *holder_of(const struct rows *rows, const struct muslin_plan_strip *strip)
+static const struct muslin_cutplan_strip *holder_of(const struct rows *rows, const struct muslin_cutplan_strip *strip)
 {
     return strip->holder < 0 ? NULL : &rows->strips[strip->holder];
 }
 
 /* Whether first cuts run along the length of what the strip lies in, so that it stands upright in the cloth. */
-static bool stands_upright(const struct rows *rows, const struct muslin_plan_strip *strip)
+static bool stands_upright(const struct rows *rows, const struct muslin_cutplan_strip *strip)
 {
-    const struct muslin_plan_strip *holder = holder_of(rows, strip);
+    const struct muslin_cutplan_strip *holder = holder_of(rows, strip);
     return strip->turned == 1 || (holder != NULL && holder->turned == 1);
 }
 
 /* In the cloth, not in its strip: a piece turned in a strip that stands upright lies as it was asked for. */
-static bool is_turned(const struct rows *rows, const struct muslin_plan_strip *strip,
-                      const struct muslin_plan_place *place, const struct muslin_blank_spec *piece)
+static bool is_turned(const struct rows *rows, const struct muslin_cutplan_strip *strip,
+                      const struct muslin_cutplan_place *place, const struct muslin_blank_spec *piece)
 {
     const bool oblong = piece->kind == MUSLIN_BLANK_PIECE && piece->cut_width != piece->cut_length;
     return oblong && (place->turned == 1) != stands_upright(rows, strip);
@@ -327,18 +327,18 @@ static bool is_square(const struct muslin_blank_spec *piece)
 }
 
 /* Another piece lies above it or below it, cut from the same blank. */
-static bool is_in_a_stack(const struct rows *rows, const struct muslin_plan_strip *strip, int64_t at)
+static bool is_in_a_stack(const struct rows *rows, const struct muslin_cutplan_strip *strip, int64_t at)
 {
-    const struct muslin_plan_place *place = &rows->places[strip->first_place + at];
+    const struct muslin_cutplan_place *place = &rows->places[strip->first_place + at];
     return place->y > 0 || (at + 1 < strip->places && place[1].y > 0);
 }
 
 static void put_places(json_t *strip_of, const struct desk *desk, const struct list *pieces, const struct rows *rows,
-                       const struct muslin_plan_strip *strip)
+                       const struct muslin_cutplan_strip *strip)
 {
     json_t *list = put_list(strip_of, "places");
     for (int64_t i = 0; i < strip->places; i++) {
-        const struct muslin_plan_place *place = &rows->places[strip->first_place + i];
+        const struct muslin_cutplan_place *place = &rows->places[strip->first_place + i];
         json_t *one = append_object(list);
         put_label(one, place->piece);
         put_count(one, "pieces", place->count);
@@ -362,7 +362,7 @@ static void put_strips(json_t *answer, const struct desk *desk, const struct lis
 {
     json_t *list = put_list(answer, "strips_in_order");
     for (size_t i = 0; i < rows->strip_count; i++) {
-        const struct muslin_plan_strip *strip = &rows->strips[i];
+        const struct muslin_cutplan_strip *strip = &rows->strips[i];
         json_t *one = append_object(list);
         put_count(one, "number", (int64_t)i + 1);
         put_text(one, "kind", strip_in_words(strip->kind));
@@ -389,7 +389,7 @@ static void put_left_over(json_t *answer, const struct desk *desk, const struct 
 {
     json_t *list = put_list(answer, "left_over");
     for (size_t i = 0; i < rows->left_over_count; i++) {
-        const struct muslin_plan_left_over *rest = &rows->left_over[i];
+        const struct muslin_cutplan_left_over *rest = &rows->left_over[i];
         const bool upright = stands_upright(rows, &rows->strips[rest->strip]);
         json_t *one = append_object(list);
         put_count(one, "of_strip_number", rest->strip + 1);
@@ -402,9 +402,9 @@ static void put_left_over(json_t *answer, const struct desk *desk, const struct 
 }
 
 /* How often what a strip holds is cut. */
-static int64_t times_of(const struct rows *rows, const struct muslin_plan_strip *strip)
+static int64_t times_of(const struct rows *rows, const struct muslin_cutplan_strip *strip)
 {
-    const struct muslin_plan_strip *holder = holder_of(rows, strip);
+    const struct muslin_cutplan_strip *holder = holder_of(rows, strip);
     return strip->times * (holder == NULL ? 1 : holder->times);
 }
 
@@ -420,13 +420,13 @@ static void put_trims(json_t *answer, const struct rows *rows)
 /* Strips of a joined row: how long together and what joining them takes; how little the shortest one adds. Of folded
  * cloth not all of them are wanted, where they do not add up it is left out. */
 static void put_joins(json_t *row, const struct desk *desk, const struct muslin_blank_spec *piece,
-                      const struct muslin_plan_piece *found, const struct rows *rows)
+                      const struct muslin_cutplan_piece *found, const struct rows *rows)
 {
     const int64_t joins = found->cut - found->made;
     muslin_len together = 0;
     muslin_len shortest = MUSLIN_LENGTH_MAX;
     for (size_t i = 0; i < rows->place_count; i++) {
-        const struct muslin_plan_place *place = &rows->places[i];
+        const struct muslin_cutplan_place *place = &rows->places[i];
         if (place->piece != piece->label)
             continue;
         together += place->width * place->count * times_of(rows, &rows->strips[place->strip]);
@@ -455,7 +455,7 @@ static const char *piece_in_words(int32_t kind)
 static bool put_list_of_pieces(json_t *answer, struct desk *desk, const struct cutplan_request *wanted,
                                const struct list *list, const struct muslin_cutplan *plan, const struct rows *cuts)
 {
-    struct muslin_plan_piece found[TEXTS_MAX];
+    struct muslin_cutplan_piece found[TEXTS_MAX];
     size_t count = 0;
     if (!worked(desk, muslin_cutplan_pieces(plan, found, sizeof found[0], TEXTS_MAX, &count, &desk->problem)))
         return false;
@@ -487,10 +487,10 @@ static void put_least_stock(json_t *row, const struct desk *desk, const struct c
     muslin_len across = 0;
     muslin_len along = 0;
     for (size_t i = 0; i < rows->strip_count; i++) {
-        const struct muslin_plan_strip *holder = &rows->strips[i];
+        const struct muslin_cutplan_strip *holder = &rows->strips[i];
         muslin_len longest = 0;
         muslin_len high = 0;
-        if (holder->kind != MUSLIN_PLAN_STOCK || holder->stock != stock)
+        if (holder->kind != MUSLIN_CUTPLAN_STRIP_STOCK || holder->stock != stock)
             continue;
         for (size_t k = i + 1; k < rows->strip_count && rows->strips[k].holder == (int64_t)i; k++) {
             const muslin_len length = rows->strips[k].used + wanted->cloth.end_loss;
@@ -509,7 +509,7 @@ static void put_least_stock(json_t *row, const struct desk *desk, const struct c
 static bool put_stock(json_t *answer, struct desk *desk, const struct cutplan_request *wanted, const struct list *list,
                       const struct muslin_cutplan *plan, const struct rows *cuts)
 {
-    struct muslin_plan_stock found[TEXTS_MAX];
+    struct muslin_cutplan_stock_used found[TEXTS_MAX];
     size_t count = 0;
     if (!worked(desk, muslin_cutplan_stock(plan, found, sizeof found[0], TEXTS_MAX, &count, &desk->problem)))
         return false;
@@ -531,7 +531,7 @@ static bool put_stock(json_t *answer, struct desk *desk, const struct cutplan_re
     return true;
 }
 
-static const char *end_in_words(const struct muslin_plan_totals *totals)
+static const char *end_in_words(const struct muslin_cutplan_total *totals)
 {
     static const char *const words[] = { "proven", "interrupt", "work limit", "memory", "too many sizes",
                                          "nothing left to look for" };
@@ -539,7 +539,7 @@ static const char *end_in_words(const struct muslin_plan_totals *totals)
 }
 
 static bool put_cloth_totals(json_t *answer, struct desk *desk, const struct cutplan_request *wanted,
-                             const struct muslin_cutplan *plan, const struct muslin_plan_totals *totals)
+                             const struct muslin_cutplan *plan, const struct muslin_cutplan_total *totals)
 {
     muslin_len narrowest = 0;
     const muslin_len least = totals->least + (totals->cloth_length - totals->cost);
@@ -561,7 +561,7 @@ static bool put_cloth_totals(json_t *answer, struct desk *desk, const struct cut
 static bool put_totals(json_t *answer, struct desk *desk, const struct cutplan_request *wanted,
                        const struct muslin_cutplan *plan)
 {
-    struct muslin_plan_totals totals = { .size = sizeof totals };
+    struct muslin_cutplan_total totals = { .size = sizeof totals };
     if (!worked(desk, muslin_cutplan_totals(plan, &totals, &desk->problem)))
         return false;
     put_text(answer, "from", wanted->stock.count > 0 ? "stock" : "yardage");
@@ -644,9 +644,9 @@ static const struct option_row cutplan_options[] = {
       "taken off each strip to square its ends (none)" },
     { "straighten", KIND_LENGTH, offsetof(struct cutplan_request, cloth.straightening), MUSLIN_ARG_STRAIGHTENING, 0,
       NULL, "taken off the bolt once, or off each piece of stock (none)" },
-    { "resquare-loss", KIND_LENGTH, offsetof(struct cutplan_request, cloth.squaring_loss), MUSLIN_ARG_RESQUARE_LOSS, 0,
+    { "resquare-loss", KIND_LENGTH, offsetof(struct cutplan_request, cloth.resquare_loss), MUSLIN_ARG_RESQUARE_LOSS, 0,
       NULL, "what squaring a strip's cut end again takes (none)" },
-    { "resquare-every", KIND_COUNT, offsetof(struct cutplan_request, cloth.squaring_every), MUSLIN_ARG_RESQUARE_EVERY,
+    { "resquare-every", KIND_COUNT, offsetof(struct cutplan_request, cloth.resquare_every), MUSLIN_ARG_RESQUARE_EVERY,
       0, NULL, "so many cuts later (never)" },
     { "spare", KIND_COUNT, offsetof(struct cutplan_request, cloth.spare), MUSLIN_ARG_SPARE_PIECES, 0, NULL,
       "so many more pieces of each size, for mistakes (none)" },

@@ -213,11 +213,11 @@ static json_t *answer_stock(const void *request, struct desk *desk)
     const struct muslin_stock_spec *stock = &wanted->stock;
     muslin_len width = 0;
     muslin_len length = 0;
-    struct muslin_stock_strips strips = { .size = sizeof strips };
+    struct muslin_stock_yield strips = { .size = sizeof strips };
     if (!worked(desk, muslin_stock_size(stock, wanted->align, &width, &length, &desk->problem)))
         return NULL;
-    if (given(desk, "strip") && !worked(desk, muslin_stock_strips_of(stock, wanted->strip_cut, wanted->strips, &strips,
-                                                                     &desk->problem)))
+    if (given(desk, "strip") &&
+        !worked(desk, muslin_stock_strips(stock, wanted->strip_cut, wanted->strips, &strips, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
     put_length(answer, desk, "reckon_with_width", width);

@@ -178,7 +178,7 @@ static void start_bias(void *request)
     wanted->bias = (struct muslin_bias_spec)MUSLIN_BIAS_SPEC_INIT;
     wanted->rounding = (struct muslin_rounding_spec)MUSLIN_ROUNDING_SPEC_INIT;
     wanted->rounding.grid = MUSLIN_TICKS_PER_INCH / 8; /* a ruler's eighths */
-    wanted->rounding.direction = MUSLIN_ROUND_UP;
+    wanted->rounding.direction = MUSLIN_DIRECTION_UP;
     wanted->way = BIAS_TUBE;
 }
 
@@ -378,8 +378,9 @@ static void start_backing(void *request)
 }
 
 static const struct word panel_words[] = {
-    { "panel", MUSLIN_PANEL_WHOLE }, { "centre panel", MUSLIN_PANEL_CENTRE }, { "side panel", MUSLIN_PANEL_SIDE },
-    { "half panel", MUSLIN_PANEL_HALF }, { "insert strip", MUSLIN_PANEL_INSERT }, { NULL, 0 }
+    { "panel", MUSLIN_PANEL_ROLE_WHOLE },         { "centre panel", MUSLIN_PANEL_ROLE_CENTRE },
+    { "side panel", MUSLIN_PANEL_ROLE_SIDE },     { "half panel", MUSLIN_PANEL_ROLE_HALF },
+    { "insert strip", MUSLIN_PANEL_ROLE_INSERT }, { NULL, 0 }
 };
 
 static void put_layout(json_t *answer, const struct desk *desk, const struct muslin_backing *row)

@@ -21,8 +21,8 @@ static const struct word allow_words[] = {
     { "framed", MUSLIN_FIT_ALLOW_FRAMED }, { "on-point", MUSLIN_FIT_ALLOW_ON_POINT }, { NULL, 0 }
 };
 static const struct word rank_words[] = {
-    { "nearest", MUSLIN_RANK_NEAREST }, { "fewest-blocks", MUSLIN_RANK_FEWEST_BLOCKS },
-    { "largest-block", MUSLIN_RANK_LARGEST_BLOCK }, { NULL, 0 }
+    { "nearest", MUSLIN_FIT_RANK_NEAREST }, { "fewest-blocks", MUSLIN_FIT_RANK_FEWEST_BLOCKS },
+    { "largest-block", MUSLIN_FIT_RANK_LARGEST_BLOCK }, { NULL, 0 }
 };
 static const struct word parity_words[] = {
     { "any", MUSLIN_PARITY_ANY }, { "even", MUSLIN_PARITY_EVEN }, { "odd", MUSLIN_PARITY_ODD }, { NULL, 0 }

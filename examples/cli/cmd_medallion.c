@@ -12,7 +12,7 @@ static const struct word kind_words[] = {
     { "plain", MUSLIN_ROUND_PLAIN }, { "pieced", MUSLIN_ROUND_PIECED }, { "coping", MUSLIN_ROUND_COPING }, { NULL, 0 }
 };
 static const struct word corner_words[] = {
-    { "squares", MUSLIN_CORNER_SQUARES }, { "through", MUSLIN_CORNER_THROUGH }, { NULL, 0 }
+    { "squares", MUSLIN_ROUND_CORNER_SQUARES }, { "through", MUSLIN_ROUND_CORNER_THROUGH }, { NULL, 0 }
 };
 
 /* ---- a round as people write it ---------------------------------------------------------------------------------- */
@@ -92,7 +92,7 @@ static bool read_round(struct desk *desk, const char *text, struct muslin_medall
     bool pieced = kind->value == MUSLIN_ROUND_PIECED;
     bool coping = kind->value == MUSLIN_ROUND_COPING;
     *row = (struct muslin_medallion_row){ .size = sizeof *row, .kind = kind->value };
-    row->corner = corner != NULL ? corner->value : pieced ? MUSLIN_CORNER_SQUARES : MUSLIN_CORNER_THROUGH;
+    row->corner = corner != NULL ? corner->value : pieced ? MUSLIN_ROUND_CORNER_SQUARES : MUSLIN_ROUND_CORNER_THROUGH;
     rest = trimmed((struct span){ rest.from + strlen(kind->word), rest.length - strlen(kind->word) });
     if (corner != NULL)
         rest = trimmed((struct span){ rest.from, rest.length - strlen(corner->word) });
@@ -461,7 +461,7 @@ static json_t *answer_point_border(const struct pieced_request *wanted, struct d
     if (!given(desk, "to"))
         cutting.grid = MUSLIN_TICKS_PER_INCH / 16;
     if (!given(desk, "round"))
-        cutting.direction = MUSLIN_ROUND_UP;
+        cutting.direction = MUSLIN_DIRECTION_UP;
     if (!worked(desk, muslin_point_border_plan(&spec, &cutting, &to_a_tick, &found, &desk->problem)))
         return NULL;
     json_t *answer = json_object();

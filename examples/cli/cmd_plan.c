@@ -49,19 +49,19 @@ static bool settle_strips(struct desk *desk, const struct plan_request *wanted, 
     quilt->flags = wanted->one_end ? MUSLIN_YIELD_FROM_ONE_END : 0;
     const struct lengths *usable = &wanted->usable;
     if (usable->count > 0 && !worked(desk, muslin_stripset_shortest(usable->values, usable->count,
-                                                                    &quilt->usable_length, NULL, &plan->warnings,
+                                                                    &quilt->strip_length, NULL, &plan->warnings,
                                                                     &desk->problem)))
         return false;
     if (wanted->edge == MUSLIN_EDGE_STRAIGHT && !given(desk, "pink-depth"))
         return true;
-    struct muslin_stock_spec stock = strips_as_stock(wanted, quilt->usable_length);
+    struct muslin_stock_spec stock = strips_as_stock(wanted, quilt->strip_length);
     return worked(desk, muslin_stock_size(&stock, wanted->align, NULL, &quilt->strip_cut, &desk->problem));
 }
 
 /* Do strips and the cloth round them go together? */
 static bool check_stock(struct desk *desk, const struct plan_request *wanted, struct plan *plan)
 {
-    struct muslin_stock_spec stock[2] = { strips_as_stock(wanted, plan->spec.usable_length), MUSLIN_STOCK_SPEC_INIT };
+    struct muslin_stock_spec stock[2] = { strips_as_stock(wanted, plan->spec.strip_length), MUSLIN_STOCK_SPEC_INIT };
     stock[1].kind = MUSLIN_STOCK_YARDAGE;
     stock[1].care = wanted->cloth_care;
     uint32_t warnings = 0;
@@ -86,7 +86,7 @@ static void put_assumed(json_t *answer, const struct desk *desk, const struct pl
     put_text(assumed, "line_up_one", wanted->align == MUSLIN_EDGE_PINKED_TIPS ? "tip" : "valley");
     put_text(assumed, "strips_care", word_of(care_words, wanted->strips_care));
     put_text(assumed, "cloth_care", word_of(care_words, wanted->cloth_care));
-    put_length(assumed, desk, "usable_length", spec->usable_length);
+    put_length(assumed, desk, "strip_length", spec->strip_length);
     put_length(assumed, desk, "seam_allowance", spec->allowance);
     put_length(assumed, desk, "take_up_per_seam", spec->take_up);
     put_length(assumed, desk, "end_trim", spec->end_trim);
@@ -113,7 +113,7 @@ static bool put_pressing(json_t *sets, struct desk *desk, const struct plan *pla
         int64_t segments = 0;
         if (!worked(desk, muslin_stripquilt_pressing(&plan->spec, set, &pressing, &segments, &desk->problem)))
             return false;
-        json_array_append_new(pressing == MUSLIN_PRESS_TO_TOP ? to_top : to_bottom, json_integer(set));
+        json_array_append_new(pressing == MUSLIN_SET_PRESSING_TO_TOP ? to_top : to_bottom, json_integer(set));
     }
     return true;
 }
@@ -122,7 +122,7 @@ static bool put_sets(json_t *answer, struct desk *desk, struct plan *plan)
 {
     const struct muslin_stripquilt *quilt = &plan->quilt;
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
-    struct muslin_row row = { .size = sizeof row };
+    struct muslin_sewn_row row = { .size = sizeof row };
     seam.allowance = plan->spec.allowance;
     seam.take_up = plan->spec.take_up;
     if (!worked(desk, muslin_seam_row_equal(plan->spec.strip_cut, plan->spec.strips_per_set, &seam, &row,
@@ -151,7 +151,7 @@ static muslin_len small_slip(const struct desk *desk)
 static bool put_check(json_t *answer, struct desk *desk, const struct plan *plan)
 {
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
-    struct muslin_row trio = { .size = sizeof trio };
+    struct muslin_sewn_row trio = { .size = sizeof trio };
     muslin_len slip = small_slip(desk);
     muslin_len per_seam = 0;
     muslin_len slips = 0;
@@ -230,7 +230,7 @@ static void put_group(json_t *answer, const struct muslin_block_group *group)
     }
     put_truth(answer, "repeats_a_set", group->repeats == 1);
     put_text(answer, "first_segment_pressed",
-             group->first_pressing == MUSLIN_PRESS_TO_TOP ? "towards_top" : "towards_bottom");
+             group->first_pressing == MUSLIN_SET_PRESSING_TO_TOP ? "towards_top" : "towards_bottom");
 }
 
 static bool put_groups(json_t *blocks, struct desk *desk, const struct plan *plan)

@@ -9,19 +9,19 @@
 #include "sheet.h"
 #include "words.h"
 
-static const struct word order_words[] = {
-    { "round", MUSLIN_LOG_ROUND }, { "courthouse", MUSLIN_LOG_COURTHOUSE }, { "quarter", MUSLIN_LOG_QUARTER },
-    { NULL, 0 }
-};
+static const struct word order_words[] = { { "round", MUSLIN_LOG_ORDER_ROUND },
+                                           { "courthouse", MUSLIN_LOG_ORDER_COURTHOUSE },
+                                           { "quarter", MUSLIN_LOG_ORDER_QUARTER },
+                                           { NULL, 0 } };
 static const struct word side_words[] = {
     { "top", MUSLIN_SIDE_TOP }, { "right", MUSLIN_SIDE_RIGHT }, { "bottom", MUSLIN_SIDE_BOTTOM },
     { "left", MUSLIN_SIDE_LEFT }, { NULL, 0 }
 };
 static const struct word turn_words[] = {
-    { "clockwise", MUSLIN_LOG_CLOCKWISE }, { "anticlockwise", MUSLIN_LOG_ANTICLOCKWISE }, { NULL, 0 }
+    { "clockwise", MUSLIN_LOG_TURN_CLOCKWISE }, { "anticlockwise", MUSLIN_LOG_TURN_ANTICLOCKWISE }, { NULL, 0 }
 };
 static const struct word half_words[] = {
-    { "first", MUSLIN_LOG_FIRST }, { "second", MUSLIN_LOG_SECOND }, { NULL, 0 }
+    { "first", MUSLIN_LOG_HALF_FIRST }, { "second", MUSLIN_LOG_HALF_SECOND }, { NULL, 0 }
 };
 
 void put_difference(json_t *answer, const struct desk *desk, const char *missing, const char *too_much,
@@ -85,9 +85,9 @@ static bool make_all_finished(struct desk *desk, struct muslin_logcabin_spec *sp
 
 /* The log, or the rounds, that a wanted block asks for: whichever was not given. */
 static bool fit_block(struct desk *desk, const struct cabin_request *wanted, struct muslin_logcabin_spec *spec,
-                      struct muslin_log_fit *fit)
+                      struct muslin_logcabin_fit *fit)
 {
-    struct muslin_log_fit_spec fit_spec = MUSLIN_LOG_FIT_SPEC_INIT;
+    struct muslin_logcabin_fit_spec fit_spec = MUSLIN_LOGCABIN_FIT_SPEC_INIT;
     if (given(desk, "log") == given(desk, "rounds") || wanted->widths.count > 0) {
         failure_say(desk->failure, "finish", "With a wanted block, give either the rounds, to find the log, or the "
                                              "log, to find the rounds.");
@@ -118,7 +118,7 @@ static bool fit_block(struct desk *desk, const struct cabin_request *wanted, str
 
 /* ---- log cabin: the answer --------------------------------------------------------------------------------------- */
 
-static void put_fit(json_t *answer, const struct desk *desk, const struct muslin_log_fit *fit, muslin_len wanted)
+static void put_fit(json_t *answer, const struct desk *desk, const struct muslin_logcabin_fit *fit, muslin_len wanted)
 {
     json_t *found = put_object(answer, "to_finish_as_wanted");
     put_length(found, desk, "block_wanted_finished", wanted);
@@ -159,7 +159,7 @@ static void put_plan(json_t *answer, const struct desk *desk, const struct musli
     put_to_buy(centres, desk, "cloth_to_buy", plan->centre_cloth_length);
 }
 
-static void put_strips(json_t *list, const struct desk *desk, const struct muslin_log_strips *row)
+static void put_strips(json_t *list, const struct desk *desk, const struct muslin_logcabin_strip *row)
 {
     json_t *one = append_object(list);
     put_text(one, "fabric", word_of(half_words, row->half));
@@ -173,7 +173,7 @@ static void put_strips(json_t *list, const struct desk *desk, const struct musli
     put_to_buy(one, desk, "cloth_to_buy", row->cloth_length);
 }
 
-static void put_log(json_t *list, const struct desk *desk, const struct muslin_log *row)
+static void put_log(json_t *list, const struct desk *desk, const struct muslin_logcabin_log *row)
 {
     json_t *one = append_object(list);
     put_count(one, "round", row->round);
@@ -193,8 +193,8 @@ static bool put_rows(json_t *answer, struct desk *desk, const struct muslin_logc
 {
     size_t kinds = (size_t)plan->kinds;
     size_t logs = (size_t)plan->logs;
-    struct muslin_log_strips *strips = need_memory(kinds * sizeof *strips);
-    struct muslin_log *rows = need_memory(logs * sizeof *rows);
+    struct muslin_logcabin_strip *strips = need_memory(kinds * sizeof *strips);
+    struct muslin_logcabin_log *rows = need_memory(logs * sizeof *rows);
     bool fine = worked(desk, muslin_logcabin_strips(spec, widths->values, widths->count, strips, sizeof *strips, kinds,
                                                     &kinds, &desk->problem)) &&
                 worked(desk, muslin_logcabin_logs(spec, widths->values, widths->count, rows, sizeof *rows, logs, &logs,
@@ -214,7 +214,7 @@ static json_t *answer_cabin(const void *request, struct desk *desk)
 {
     const struct cabin_request *wanted = request;
     struct muslin_logcabin_spec spec = wanted->cabin;
-    struct muslin_log_fit fit = { .size = sizeof fit };
+    struct muslin_logcabin_fit fit = { .size = sizeof fit };
     struct muslin_logcabin plan = { .size = sizeof plan };
     if (!given(desk, "height"))
         spec.centre_height = spec.centre_width;
@@ -296,7 +296,7 @@ static void start_frame(void *request)
     wanted->frame = (struct muslin_frame_spec)MUSLIN_FRAME_SPEC_INIT;
     wanted->rounding = (struct muslin_rounding_spec)MUSLIN_ROUNDING_SPEC_INIT;
     wanted->rounding.grid = UP_TO;
-    wanted->rounding.direction = MUSLIN_ROUND_UP;
+    wanted->rounding.direction = MUSLIN_DIRECTION_UP;
 }
 
 /* Four corners of a line, in order. */

@@ -180,7 +180,7 @@ static bool one_way_to_count(struct desk *desk, const struct lengths *cuts)
 static json_t *answer_row(const void *request, struct desk *desk)
 {
     const struct row_request *wanted = request;
-    struct muslin_row row = { .size = sizeof row };
+    struct muslin_sewn_row row = { .size = sizeof row };
     const struct lengths *cuts = &wanted->cuts;
     if (!one_way_to_count(desk, cuts))
         return NULL;

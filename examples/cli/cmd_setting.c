@@ -147,7 +147,7 @@ bool read_border(struct desk *desk, const char *text, struct muslin_border_spec 
 {
     size_t length = strlen(text);
     spec->flags = 0;
-    spec->style = MUSLIN_BORDER_SIDES_FIRST;
+    spec->style = MUSLIN_BORDER_STYLE_SIDES_FIRST;
     spec->join = MUSLIN_JOIN_STRAIGHT;
     for (;;) {
         char word[16];
@@ -213,7 +213,7 @@ static void put_border_length(json_t *answer, const struct desk *desk, const cha
 static bool put_border(json_t *answer, struct desk *desk, const struct muslin_border_spec *spec,
                        const struct muslin_border *border)
 {
-    bool mitred = spec->style == MUSLIN_BORDER_MITRED;
+    bool mitred = spec->style == MUSLIN_BORDER_STYLE_MITRED;
     struct least_lengths least;
     muslin_len slack = 0;
     bool lengthwise = (spec->flags & MUSLIN_BORDER_LENGTHWISE) != 0;

@@ -47,7 +47,7 @@ static json_t *answer_sashing(const void *request, struct desk *desk)
 {
     const struct sashing_request *wanted = request;
     struct muslin_setting_sashed_spec spec = wanted->sashed;
-    struct muslin_sashed top = { .size = sizeof top };
+    struct muslin_setting_sashed_plan top = { .size = sizeof top };
     struct muslin_sash_piece rows[3];
     size_t count = 0;
     uint32_t warnings = 0;
@@ -55,7 +55,8 @@ static json_t *answer_sashing(const void *request, struct desk *desk)
         spec.block_height = spec.block_width;
     if (!given(desk, "sash-between-rows"))
         spec.sash_height = spec.sash_width;
-    spec.flags = (wanted->frame ? MUSLIN_SASHED_FRAME : 0) | (wanted->cornerstones ? MUSLIN_SASHED_CORNERSTONES : 0);
+    spec.flags = (wanted->frame ? MUSLIN_SETTING_SASHED_FRAME : 0) |
+                 (wanted->cornerstones ? MUSLIN_SETTING_SASHED_CORNERSTONES : 0);
     if (!worked(desk, muslin_setting_sashed(&spec, &top, &desk->problem)) ||
         !worked(desk, muslin_setting_sashed_pieces(&spec, rows, sizeof rows[0], 3, &count, &desk->problem)))
         return NULL;
@@ -126,16 +127,17 @@ struct point_request {
     int32_t diagonal_first;
 };
 
-static const struct word point_layout_words[] = {
-    { "plain", MUSLIN_POINT_PLAIN }, { "outer", MUSLIN_POINT_SASH_OUTER }, { "cut", MUSLIN_POINT_SASH_CUT },
-    { "inner", MUSLIN_POINT_SASH_INNER }, { NULL, 0 }
-};
+static const struct word point_layout_words[] = { { "plain", MUSLIN_POINT_LAYOUT_PLAIN },
+                                                  { "outer", MUSLIN_POINT_LAYOUT_SASH_OUTER },
+                                                  { "cut", MUSLIN_POINT_LAYOUT_SASH_CUT },
+                                                  { "inner", MUSLIN_POINT_LAYOUT_SASH_INNER },
+                                                  { NULL, 0 } };
 static const struct word point_edge_words[] = {
-    { "triangles", MUSLIN_POINT_TRIANGLES }, { "half-blocks", MUSLIN_POINT_HALF_BLOCKS }, { NULL, 0 }
+    { "triangles", MUSLIN_POINT_EDGE_TRIANGLES }, { "half-blocks", MUSLIN_POINT_EDGE_HALF_BLOCKS }, { NULL, 0 }
 };
 static const struct word policy_words[] = {
-    { "exact", MUSLIN_ALLOWANCE_EXACT }, { "customary", MUSLIN_ALLOWANCE_CUSTOMARY },
-    { "oversize", MUSLIN_ALLOWANCE_OVERSIZE }, { NULL, 0 }
+    { "exact", MUSLIN_ALLOWANCE_POLICY_EXACT }, { "customary", MUSLIN_ALLOWANCE_POLICY_CUSTOMARY },
+    { "oversize", MUSLIN_ALLOWANCE_POLICY_OVERSIZE }, { NULL, 0 }
 };
 static const struct word factor_words[] = {
     { "root", FACTOR_ROOT }, { "1.414", FACTOR_1414 }, { "1.41", FACTOR_141 }, { NULL, 0 }
@@ -146,10 +148,10 @@ static void start_point(void *request)
 {
     struct point_request *wanted = request;
     wanted->point = (struct muslin_setting_point_spec)MUSLIN_SETTING_POINT_SPEC_INIT;
-    wanted->point.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    wanted->point.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     wanted->cutting = (struct muslin_rounding_spec)MUSLIN_ROUNDING_SPEC_INIT;
     wanted->cutting.grid = MUSLIN_TICKS_PER_INCH / 8;
-    wanted->cutting.direction = MUSLIN_ROUND_UP;
+    wanted->cutting.direction = MUSLIN_DIRECTION_UP;
     wanted->factor = FACTOR_ROOT;
 }
 
@@ -157,11 +159,11 @@ static void start_point(void *request)
 static struct muslin_setting_point_spec point_spec(const struct point_request *wanted, const struct desk *desk)
 {
     struct muslin_setting_point_spec spec = wanted->point;
-    spec.flags = wanted->diagonal_first ? MUSLIN_POINT_DIAGONAL_FIRST : 0;
+    spec.flags = wanted->diagonal_first ? MUSLIN_SETTING_POINT_DIAGONAL_FIRST : 0;
     if (given(desk, "sash") && !given(desk, "layout"))
-        spec.layout = MUSLIN_POINT_SASH_OUTER;
+        spec.layout = MUSLIN_POINT_LAYOUT_SASH_OUTER;
     if (given(desk, "trim") && !given(desk, "policy"))
-        spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+        spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     if (wanted->factor != FACTOR_ROOT) {
         spec.factor_numerator = wanted->factor == FACTOR_1414 ? 1414 : 141;
         spec.factor_denominator = wanted->factor == FACTOR_1414 ? 1000 : 100;
@@ -181,7 +183,7 @@ static void put_surplus(json_t *part, const struct desk *desk, muslin_len surplu
         put_least(part, desk, "smaller_than_need_by", less);
 }
 
-static void put_sides(json_t *answer, const struct desk *desk, const struct muslin_point *made)
+static void put_sides(json_t *answer, const struct desk *desk, const struct muslin_setting_point_plan *made)
 {
     if (made->side_triangles == 0)
         return;
@@ -194,7 +196,7 @@ static void put_sides(json_t *answer, const struct desk *desk, const struct musl
     put_count(sides, "spare_triangles", made->spare_side_triangles);
 }
 
-static void put_corners(json_t *answer, const struct desk *desk, const struct muslin_point *made)
+static void put_corners(json_t *answer, const struct desk *desk, const struct muslin_setting_point_plan *made)
 {
     json_t *corners = put_object(answer, "corner_triangles");
     put_count(corners, "count", made->corner_triangles);
@@ -204,7 +206,7 @@ static void put_corners(json_t *answer, const struct desk *desk, const struct mu
     put_surplus(corners, desk, made->corner_surplus, made->corner_room);
 }
 
-static void put_sashes(json_t *answer, const struct desk *desk, const struct muslin_point *made)
+static void put_sashes(json_t *answer, const struct desk *desk, const struct muslin_setting_point_plan *made)
 {
     if (made->sash_cut_width == 0)
         return;
@@ -228,7 +230,7 @@ static void put_sashes(json_t *answer, const struct desk *desk, const struct mus
 }
 
 static json_t *point_as_json(struct desk *desk, const struct muslin_setting_point_spec *spec,
-                             const struct muslin_point *made)
+                             const struct muslin_setting_point_plan *made)
 {
     muslin_len beyond = 0;
     if (!worked(desk, muslin_length_add(spec->set_off, spec->allowance, &beyond)))
@@ -263,7 +265,7 @@ static json_t *answer_point(const void *request, struct desk *desk)
     const struct point_request *wanted = request;
     const struct muslin_rounding_spec to_a_tick = MUSLIN_ROUNDING_SPEC_INIT;
     struct muslin_setting_point_spec spec = point_spec(wanted, desk);
-    struct muslin_point made = { .size = sizeof made };
+    struct muslin_setting_point_plan made = { .size = sizeof made };
     if (!worked(desk, muslin_setting_point(&spec, &wanted->cutting, &to_a_tick, &made, &desk->problem)))
         return NULL;
     return point_as_json(desk, &spec, &made);
@@ -295,9 +297,9 @@ static const struct option_row point_options[] = {
       "diagonal of a square by root (the usual), 1.414 or 1.41" },
     { "diagonal-first", KIND_SWITCH, offsetof(struct point_request, diagonal_first), MUSLIN_ARG_NONE, 0, NULL,
       "round the diagonal, then add" },
-    { "side-add", KIND_LENGTH, offsetof(struct point_request, point.side_add), MUSLIN_ARG_EXTRA, 0, NULL,
+    { "side-add", KIND_LENGTH, offsetof(struct point_request, point.side_addition), MUSLIN_ARG_EXTRA, 0, NULL,
       "customary addition to squares cut twice (five seam allowances)" },
-    { "corner-add", KIND_LENGTH, offsetof(struct point_request, point.corner_add), MUSLIN_ARG_EXTRA, 0, NULL,
+    { "corner-add", KIND_LENGTH, offsetof(struct point_request, point.corner_addition), MUSLIN_ARG_EXTRA, 0, NULL,
       "customary addition to squares cut once (three and a half)" },
     { "to", KIND_LENGTH, offsetof(struct point_request, cutting.grid), MUSLIN_ARG_GRID, 0, NULL,
       "grid of the sizes to cut (1/8 in)" },

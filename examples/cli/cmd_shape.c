@@ -9,22 +9,22 @@
 /* ---- curve ------------------------------------------------------------------------------------------------------ */
 
 struct curve_request {
-    struct muslin_quarter_spec quarter;
+    struct muslin_quarter_circle_spec quarter;
     struct muslin_rounding_spec rounding;
 };
 
 static void start_curve(void *request)
 {
     struct curve_request *wanted = request;
-    wanted->quarter = (struct muslin_quarter_spec)MUSLIN_QUARTER_SPEC_INIT;
+    wanted->quarter = (struct muslin_quarter_circle_spec)MUSLIN_QUARTER_CIRCLE_SPEC_INIT;
     wanted->rounding = (struct muslin_rounding_spec)MUSLIN_ROUNDING_SPEC_INIT;
 }
 
 static json_t *answer_curve(const void *request, struct desk *desk)
 {
     const struct curve_request *wanted = request;
-    struct muslin_quarter made = { .size = sizeof made };
-    if (!worked(desk, muslin_shape_quarter(&wanted->quarter, &wanted->rounding, &made, &desk->problem)))
+    struct muslin_quarter_circle made = { .size = sizeof made };
+    if (!worked(desk, muslin_shape_quarter_circle(&wanted->quarter, &wanted->rounding, &made, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
     put_length(answer, desk, "finished_square", wanted->quarter.finished);
@@ -66,10 +66,11 @@ const struct command curve_command = {
 
 /* ---- polygon ---------------------------------------------------------------------------------------------------- */
 
-static const struct word measure_words[] = {
-    { "side", MUSLIN_MEASURE_SIDE }, { "flats", MUSLIN_MEASURE_FLATS }, { "corners", MUSLIN_MEASURE_CORNERS },
-    { "centre", MUSLIN_MEASURE_CENTRE }, { NULL, 0 }
-};
+static const struct word measure_words[] = { { "side", MUSLIN_POLYGON_MEASURE_SIDE },
+                                             { "flats", MUSLIN_POLYGON_MEASURE_FLATS },
+                                             { "corners", MUSLIN_POLYGON_MEASURE_CORNERS },
+                                             { "centre", MUSLIN_POLYGON_MEASURE_CENTRE },
+                                             { NULL, 0 } };
 static const struct word polygon_words[] = {
     { "triangle", 3 }, { "square", 4 }, { "hexagon", 6 }, { "octagon", 8 }, { NULL, 0 }
 };
@@ -86,7 +87,7 @@ static void start_polygon(void *request)
 {
     struct polygon_request *wanted = request;
     wanted->sides = 6;
-    wanted->measure = MUSLIN_MEASURE_SIDE;
+    wanted->measure = MUSLIN_POLYGON_MEASURE_SIDE;
     wanted->seam = (struct muslin_seam_spec)MUSLIN_SEAM_SPEC_INIT;
     wanted->rounding = (struct muslin_rounding_spec)MUSLIN_ROUNDING_SPEC_INIT;
 }
@@ -111,18 +112,18 @@ static bool find_cut_flats(struct desk *desk, const struct polygon_request *want
 static bool put_polygon(json_t *answer, struct desk *desk, const struct polygon_request *wanted)
 {
     const struct muslin_rounding_spec to_tick = MUSLIN_ROUNDING_SPEC_INIT;
-    struct muslin_regular exact = { .size = sizeof exact };
-    struct muslin_regular finished = { .size = sizeof finished };
-    struct muslin_regular cut = { .size = sizeof cut };
+    struct muslin_regular_polygon exact = { .size = sizeof exact };
+    struct muslin_regular_polygon finished = { .size = sizeof finished };
+    struct muslin_regular_polygon cut = { .size = sizeof cut };
     struct muslin_rounded square = { .size = sizeof square };
     muslin_len cut_flats;
-    if (!worked(desk, muslin_shape_regular(wanted->sides, wanted->measure, wanted->finished, &wanted->rounding,
-                                           &finished, &desk->problem)) ||
-        !worked(desk, muslin_shape_regular(wanted->sides, wanted->measure, wanted->finished, &to_tick, &exact,
-                                           &desk->problem)) ||
+    if (!worked(desk, muslin_shape_regular_polygon(wanted->sides, wanted->measure, wanted->finished, &wanted->rounding,
+                                                   &finished, &desk->problem)) ||
+        !worked(desk, muslin_shape_regular_polygon(wanted->sides, wanted->measure, wanted->finished, &to_tick, &exact,
+                                                   &desk->problem)) ||
         !find_cut_flats(desk, wanted, exact.flats, &cut_flats) ||
-        !worked(desk, muslin_shape_regular(wanted->sides, MUSLIN_MEASURE_FLATS, cut_flats, &wanted->rounding, &cut,
-                                           &desk->problem)) ||
+        !worked(desk, muslin_shape_regular_polygon(wanted->sides, MUSLIN_POLYGON_MEASURE_FLATS, cut_flats,
+                                                   &wanted->rounding, &cut, &desk->problem)) ||
         !worked(desk, muslin_length_root_of_area(finished.area, &to_tick, &square)))
         return false;
     put_length(answer, desk, "finished_side", finished.side);

@@ -34,8 +34,8 @@ static const struct side sides[] = { { "width", "before-width", "after-width" },
 enum { SIDES = 2 };
 
 static const struct word source_words[] = {
-    { "the batting", MUSLIN_GOVERNED_BY_BATTING }, { "the fabric", MUSLIN_GOVERNED_BY_FABRIC },
-    { "both alike", MUSLIN_GOVERNED_BY_BOTH }, { NULL, 0 }
+    { "the batting", MUSLIN_GOVERNING_SOURCE_BATTING }, { "the fabric", MUSLIN_GOVERNING_SOURCE_FABRIC },
+    { "both alike", MUSLIN_GOVERNING_SOURCE_BOTH }, { NULL, 0 }
 };
 
 static void start_shrinkage(void *request)
@@ -43,11 +43,11 @@ static void start_shrinkage(void *request)
     struct shrinkage_request *wanted = request;
     wanted->sample = (struct muslin_wash_spec)MUSLIN_WASH_SPEC_INIT;
     wanted->quilt = (struct muslin_shrinkage_spec)MUSLIN_SHRINKAGE_SPEC_INIT;
-    wanted->governs = MUSLIN_GOVERNING_BATTING;
+    wanted->governs = MUSLIN_GOVERNING_RULE_BATTING;
     wanted->seam = (struct muslin_seam_spec)MUSLIN_SEAM_SPEC_INIT;
     wanted->rounding = (struct muslin_rounding_spec)MUSLIN_ROUNDING_SPEC_INIT;
     wanted->rounding.grid = MUSLIN_TICKS_PER_INCH / 8;
-    wanted->rounding.direction = MUSLIN_ROUND_UP;
+    wanted->rounding.direction = MUSLIN_DIRECTION_UP;
 }
 
 static bool is_measured(const struct desk *desk)
@@ -248,9 +248,9 @@ static bool put_checks(json_t *side, struct desk *desk, const struct muslin_seam
     if (!worked(desk, muslin_seam_cut_from_finished(quilted, seam, &raw, &desk->problem)))
         return false;
     put_least(side, desk, "must_measure_when_quilted", quilted);
-    put_on_mark(side, desk, "quilted_at_least", quilted, MUSLIN_ROUND_UP, 64, 1);
-    put_on_mark(side, desk, "quilted_in_practice", quilted, MUSLIN_ROUND_UP, 8, 50);
-    put_on_mark(side, desk, "quilted_raw_at_least", raw, MUSLIN_ROUND_UP, 64, 1);
+    put_on_mark(side, desk, "quilted_at_least", quilted, MUSLIN_DIRECTION_UP, 64, 1);
+    put_on_mark(side, desk, "quilted_in_practice", quilted, MUSLIN_DIRECTION_UP, 8, 50);
+    put_on_mark(side, desk, "quilted_raw_at_least", raw, MUSLIN_DIRECTION_UP, 64, 1);
     put_about(side, desk, "then_ends_at", washed);
     return true;
 }
@@ -302,7 +302,7 @@ static bool put_becomes(json_t *answer, struct desk *desk, const struct muslin_s
     if (!given(desk, "to"))
         rounding.grid = 1;
     if (!given(desk, "round"))
-        rounding.direction = MUSLIN_ROUND_NEAREST;
+        rounding.direction = MUSLIN_DIRECTION_NEAREST;
     if (!worked(desk, muslin_shrinkage_becomes(quilt, &rounding, &washed, &desk->problem)))
         return false;
     json_t *list = put_list(answer, "becomes");

@@ -28,14 +28,14 @@ static json_t *answer_yield(const void *request, struct desk *desk)
     const struct lengths *usable = &wanted->usable;
     uint32_t warnings = 0;
     spec.flags = wanted->one_end ? MUSLIN_YIELD_FROM_ONE_END : 0;
-    if (usable->count > 0 && !worked(desk, muslin_stripset_shortest(usable->values, usable->count, &spec.usable_length,
+    if (usable->count > 0 && !worked(desk, muslin_stripset_shortest(usable->values, usable->count, &spec.strip_length,
                                                                     NULL, &warnings, &desk->problem)))
         return NULL;
     struct muslin_yield yield = { .size = sizeof yield };
     if (!worked(desk, muslin_stripset_yield(&spec, &yield, &desk->problem)))
         return NULL;
     json_t *answer = json_object();
-    put_length(answer, desk, "usable_length", spec.usable_length);
+    put_length(answer, desk, "strip_length", spec.strip_length);
     put_length(answer, desk, "segment_cut", spec.segment_cut);
     put_truth(answer, "cut_from_one_end", wanted->one_end == 1);
     put_count(answer, "segments", yield.segments);
@@ -77,7 +77,7 @@ const struct command yield_command = {
     .request_size = sizeof(struct yield_request),
     .start = start_yield,
     .answer = answer_yield,
-    .lead = "A set {usable_length} long gives {segments:segment} cut {segment_cut}.",
+    .lead = "A set {strip_length} long gives {segments:segment} cut {segment_cut}.",
     .show = show_yield
 };
 
@@ -212,14 +212,14 @@ static void start_prints(void *request)
 }
 
 /* "12:2": twelve strips in hand, two in each set. */
-static bool read_print(struct desk *desk, const char *text, struct muslin_print_row *row)
+static bool read_print(struct desk *desk, const char *text, struct muslin_stripset_print *row)
 {
     long long in_hand = 0;
     long long per_set = 0;
     int used = 0;
     if (strspn(text, "0123456789:") == strlen(text) && strlen(text) < 24 &&
         sscanf(text, "%lld:%lld%n", &in_hand, &per_set, &used) == 2 && text[used] == '\0') {
-        *row = (struct muslin_print_row){ .size = sizeof *row, .in_hand = in_hand, .per_set = per_set };
+        *row = (struct muslin_stripset_print){ .size = sizeof *row, .in_hand = in_hand, .per_set = per_set };
         return true;
     }
     failure_say(desk->failure, "print", "Write strips in hand and strips in each set with a colon: \"12:2\".");
@@ -229,7 +229,7 @@ static bool read_print(struct desk *desk, const char *text, struct muslin_print_
 static json_t *answer_prints(const void *request, struct desk *desk)
 {
     const struct prints_request *wanted = request;
-    struct muslin_print_row rows[TEXTS_MAX];
+    struct muslin_stripset_print rows[TEXTS_MAX];
     size_t count = wanted->prints.count;
     for (size_t i = 0; i < count; i++)
         if (!read_print(desk, wanted->prints.texts[i], &rows[i]))

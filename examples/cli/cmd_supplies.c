@@ -171,12 +171,12 @@ static void put_holders(json_t *answer, const struct desk *desk, const struct mu
     if (spec->bobbin > 0) {
         put_count(answer, "bobbins", thread->bobbins);
         put_thread(answer, desk, ready ? "left_on_the_last_bobbin" : "room_on_the_last_bobbin", thread->left_on_bobbin,
-                   MUSLIN_ROUND_DOWN);
+                   MUSLIN_DIRECTION_DOWN);
         put_spare(answer, desk, "bobbins_reach_for_so_much_more_seam", thread->bobbin_longer_by);
     }
     if (spec->spool > 0) {
         put_count(answer, "spools", thread->spools);
-        put_thread(answer, desk, "left_on_the_last_spool", thread->left_on_spool, MUSLIN_ROUND_DOWN);
+        put_thread(answer, desk, "left_on_the_last_spool", thread->left_on_spool, MUSLIN_DIRECTION_DOWN);
         put_spare(answer, desk, "spools_reach_for_so_much_more_seam", thread->spool_longer_by);
     }
 }
@@ -190,7 +190,7 @@ static json_t *answer_thread(const void *request, struct desk *desk)
         (wanted->ratio != NULL && !read_ratio(desk, wanted->ratio, &spec)))
         return NULL;
     bool formula = given(desk, "thickness");
-    spec.method = formula ? MUSLIN_THREAD_FORMULA : MUSLIN_THREAD_RATIO;
+    spec.method = formula ? MUSLIN_THREAD_METHOD_FORMULA : MUSLIN_THREAD_METHOD_RATIO;
     spec.flags = wanted->ready ? MUSLIN_THREAD_READY_BOBBINS : 0;
     if (!worked(desk, muslin_thread_plan(&spec, &thread, &desk->problem)))
         return NULL;
@@ -198,11 +198,11 @@ static json_t *answer_thread(const void *request, struct desk *desk)
     put_cloth(answer, desk, "seam", spec.seam);
     put_text(answer, "reckoned_by", formula ? "formula" : "ratio");
     put_per_seam(answer, desk, thread.ratio_thousandths);
-    put_thread(answer, desk, "thread_without_waste", thread.thread, MUSLIN_ROUND_UP);
+    put_thread(answer, desk, "thread_without_waste", thread.thread, MUSLIN_DIRECTION_UP);
     put_share(answer, desk, "waste", spec.waste);
-    put_thread(answer, desk, "thread", thread.with_waste, MUSLIN_ROUND_UP);
-    put_thread(answer, desk, "needle_thread", thread.needle, MUSLIN_ROUND_UP);
-    put_thread(answer, desk, "bobbin_thread", thread.bobbin_thread, MUSLIN_ROUND_UP);
+    put_thread(answer, desk, "thread", thread.with_waste, MUSLIN_DIRECTION_UP);
+    put_thread(answer, desk, "needle_thread", thread.needle, MUSLIN_DIRECTION_UP);
+    put_thread(answer, desk, "bobbin_thread", thread.bobbin_thread, MUSLIN_DIRECTION_UP);
     put_holders(answer, desk, &spec, &thread);
     assume(answer, "A lockstitch takes half its thread from the needle and half from the bobbin.");
     assume(answer, formula ? "The formula, for each millimetre of seam: 2 + 2 x thickness sewn in mm x stitches to the "
@@ -286,7 +286,7 @@ static bool put_stitches(json_t *answer, struct desk *desk, muslin_len stitch)
     };
     for (size_t i = 0; i < sizeof ways / sizeof ways[0]; i++) {
         int64_t thousandths = 0;
-        if (!worked(desk, muslin_stitch_count(ways[i].length, stitch, ways[i].decimals, MUSLIN_ROUND_NEAREST,
+        if (!worked(desk, muslin_stitch_count(ways[i].length, stitch, ways[i].decimals, MUSLIN_DIRECTION_NEAREST,
                                               &thousandths, NULL, &desk->problem)))
             return false;
         put_thousandths(answer, desk, ways[i].name, thousandths);
@@ -360,11 +360,13 @@ const struct command stitches_command = {
 
 /* ---- lines of quilting ------------------------------------------------------------------------------------------ */
 
-static const struct word pattern_words[] = {
-    { "across", MUSLIN_QUILTING_ACROSS }, { "along", MUSLIN_QUILTING_ALONG }, { "grid", MUSLIN_QUILTING_GRID },
-    { "diagonal", MUSLIN_QUILTING_DIAGONAL }, { "crosshatch", MUSLIN_QUILTING_CROSSHATCH },
-    { "outline", MUSLIN_QUILTING_OUTLINE }, { NULL, 0 }
-};
+static const struct word pattern_words[] = { { "across", MUSLIN_QUILTING_PATTERN_ACROSS },
+                                             { "along", MUSLIN_QUILTING_PATTERN_ALONG },
+                                             { "grid", MUSLIN_QUILTING_PATTERN_GRID },
+                                             { "diagonal", MUSLIN_QUILTING_PATTERN_DIAGONAL },
+                                             { "crosshatch", MUSLIN_QUILTING_PATTERN_CROSSHATCH },
+                                             { "outline", MUSLIN_QUILTING_PATTERN_OUTLINE },
+                                             { NULL, 0 } };
 
 struct lines_request {
     struct lengths outline;
@@ -380,8 +382,8 @@ static void start_lines(void *request)
 
 static bool lines_options_fit(struct desk *desk, int32_t pattern)
 {
-    bool outline = pattern == MUSLIN_QUILTING_OUTLINE;
-    bool diagonal = pattern == MUSLIN_QUILTING_DIAGONAL || pattern == MUSLIN_QUILTING_CROSSHATCH;
+    bool outline = pattern == MUSLIN_QUILTING_PATTERN_OUTLINE;
+    bool diagonal = pattern == MUSLIN_QUILTING_PATTERN_DIAGONAL || pattern == MUSLIN_QUILTING_PATTERN_CROSSHATCH;
     if (outline != given(desk, "outline"))
         failure_say(desk->failure, "outline", "The pattern outline and the length of what is outlined go together.");
     else if (!outline && !(given(desk, "width") && given(desk, "length")))
@@ -437,7 +439,7 @@ static void put_ways(json_t *answer, const struct desk *desk, const struct musli
     put_length(answer, desk, "length", spec->length);
     put_length(answer, desk, "spacing", spec->spacing);
     put_length(answer, desk, "offset", spec->offset);
-    if (spec->pattern <= MUSLIN_QUILTING_GRID) {
+    if (spec->pattern <= MUSLIN_QUILTING_PATTERN_GRID) {
         put_way(answer, desk, &across);
         put_way(answer, desk, &along);
         return;
@@ -448,16 +450,16 @@ static void put_ways(json_t *answer, const struct desk *desk, const struct musli
 
 static void assume_lines(json_t *answer, const struct muslin_quilting_spec *spec)
 {
-    if (spec->pattern == MUSLIN_QUILTING_OUTLINE) {
+    if (spec->pattern == MUSLIN_QUILTING_PATTERN_OUTLINE) {
         assume(answer, "In the ditch a line is as long as the seam it follows. Beside the seam it is longer where it "
                        "goes round the outside of a shape and shorter inside it.");
         assume(answer, "Tails and turns belong into the waste of muslin thread.");
         return;
     }
-    if (spec->pattern <= MUSLIN_QUILTING_GRID)
+    if (spec->pattern <= MUSLIN_QUILTING_PATTERN_GRID)
         assume(answer, "The first line lies at the offset from its edge, and the last no nearer to the other edge; "
                        "with no offset a line on the edge itself counts.");
-    else if (spec->start == MUSLIN_QUILTING_FROM_CORNER)
+    else if (spec->start == MUSLIN_QUILTING_START_FROM_CORNER)
         assume(answer, "The first diagonal starts in a corner, and the others lie on both sides of it.");
     else
         assume(answer, "The first diagonal cuts a corner off at the offset from it, or at the spacing where there is "
@@ -470,7 +472,7 @@ static json_t *answer_lines(const void *request, struct desk *desk)
     const struct lines_request *wanted = request;
     struct muslin_quilting_spec spec = wanted->quilting;
     struct muslin_quilting quilting = { .size = sizeof quilting };
-    spec.start = wanted->from_corner ? MUSLIN_QUILTING_FROM_CORNER : MUSLIN_QUILTING_AT_OFFSET;
+    spec.start = wanted->from_corner ? MUSLIN_QUILTING_START_FROM_CORNER : MUSLIN_QUILTING_START_AT_OFFSET;
     if (!lines_options_fit(desk, spec.pattern) || !sum_of(desk, &wanted->outline, &spec.outline) ||
         !worked(desk, muslin_quilting_lines(&spec, &quilting, &desk->problem)))
         return NULL;
@@ -479,7 +481,7 @@ static json_t *answer_lines(const void *request, struct desk *desk)
     put_count(answer, "lines", quilting.lines);
     put_ample(answer, desk, "length_of_all_lines", quilting.length);
     put_yards(answer, desk, "length_of_all_lines_in_yards", quilting.length);
-    if (spec.pattern != MUSLIN_QUILTING_OUTLINE)
+    if (spec.pattern != MUSLIN_QUILTING_PATTERN_OUTLINE)
         put_ways(answer, desk, &spec, &quilting);
     else
         put_length(answer, desk, "outline", spec.outline);

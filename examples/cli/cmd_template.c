@@ -178,7 +178,7 @@ static bool put_template(json_t *answer, struct desk *desk, const struct templat
 static json_t *answer_template(const void *request, struct desk *desk)
 {
     struct drawing drawing = { .n = 0 };
-    drawing.rows = need_memory(MUSLIN_SHAPE_CORNERS * sizeof *drawing.rows);
+    drawing.rows = need_memory(MUSLIN_SHAPE_CORNERS_MAX * sizeof *drawing.rows);
     json_t *answer = json_object();
     if (!put_template(answer, desk, request, &drawing)) {
         json_decref(answer);

@@ -12,14 +12,14 @@
 #include "words.h"
 
 static const struct word policy_words[] = {
-    { "exact", MUSLIN_ALLOWANCE_EXACT }, { "customary", MUSLIN_ALLOWANCE_CUSTOMARY },
-    { "oversize", MUSLIN_ALLOWANCE_OVERSIZE }, { NULL, 0 }
+    { "exact", MUSLIN_ALLOWANCE_POLICY_EXACT }, { "customary", MUSLIN_ALLOWANCE_POLICY_CUSTOMARY },
+    { "oversize", MUSLIN_ALLOWANCE_POLICY_OVERSIZE }, { NULL, 0 }
 };
 static const struct word tip_words[] = { { "sharp", MUSLIN_TIP_SHARP }, { "blunt", MUSLIN_TIP_BLUNT }, { NULL, 0 } };
 /* "rounded up to the next 1/8 in" */
 static const struct word rounded_words[] = {
-    { "up to the next", MUSLIN_ROUND_UP }, { "down to the last", MUSLIN_ROUND_DOWN },
-    { "to the nearest", MUSLIN_ROUND_NEAREST }, { NULL, 0 }
+    { "up to the next", MUSLIN_DIRECTION_UP }, { "down to the last", MUSLIN_DIRECTION_DOWN },
+    { "to the nearest", MUSLIN_DIRECTION_NEAREST }, { NULL, 0 }
 };
 static const struct word grain_words[] = {
     { "straight grain on all edges", MUSLIN_GRAIN_ALL_EDGES },
@@ -29,9 +29,10 @@ static const struct word grain_words[] = {
 };
 /* One of them, as sentences name it. */
 static const struct word shape_words[] = {
-    { "triangle", MUSLIN_CUT_TRIANGLES }, { "diamond", MUSLIN_CUT_DIAMONDS }, { "hexagon", MUSLIN_CUT_HEXAGONS },
-    { "trapezoid", MUSLIN_CUT_TRAPEZOIDS }, { "wedge", MUSLIN_CUT_WEDGES }, { "octagon", MUSLIN_CUT_OCTAGONS },
-    { "slice", MUSLIN_CUT_SLICES }, { NULL, 0 }
+    { "triangle", MUSLIN_CUT_SHAPE_TRIANGLES }, { "diamond", MUSLIN_CUT_SHAPE_DIAMONDS },
+    { "hexagon", MUSLIN_CUT_SHAPE_HEXAGONS },   { "trapezoid", MUSLIN_CUT_SHAPE_TRAPEZOIDS },
+    { "wedge", MUSLIN_CUT_SHAPE_WEDGES },       { "octagon", MUSLIN_CUT_SHAPE_OCTAGONS },
+    { "slice", MUSLIN_CUT_SHAPE_SLICES },       { NULL, 0 }
 };
 
 /* ---- what is asked ----------------------------------------------------------------------------------------------- */
@@ -68,8 +69,8 @@ static bool is_made_by(int32_t kind, int32_t method)
 static int32_t usual_method(int32_t kind)
 {
     const struct word *word = unit_method_words;
-    if (is_made_by(kind, MUSLIN_METHOD_TWO_AT_A_TIME))
-        return MUSLIN_METHOD_TWO_AT_A_TIME;
+    if (is_made_by(kind, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME))
+        return MUSLIN_UNIT_METHOD_TWO_AT_A_TIME;
     while (word->word != NULL && !is_made_by(kind, word->value))
         word++;
     return word->value;
@@ -139,12 +140,12 @@ struct pieces {
 
 static bool is_square(const struct muslin_unit_piece *piece)
 {
-    return piece->shape == MUSLIN_CUT_RECTANGLE && piece->cut_width == piece->cut_height;
+    return piece->shape == MUSLIN_CUT_SHAPE_RECTANGLE && piece->cut_width == piece->cut_height;
 }
 
 static const char *shape_as_cut(const struct muslin_unit_piece *piece)
 {
-    if (piece->shape != MUSLIN_CUT_RECTANGLE)
+    if (piece->shape != MUSLIN_CUT_SHAPE_RECTANGLE)
         return word_of(shape_words, piece->shape);
     return is_square(piece) ? "square" : "rectangle";
 }
@@ -152,7 +153,7 @@ static const char *shape_as_cut(const struct muslin_unit_piece *piece)
 /* What is sewn: the triangle, not the square it was cut from. */
 static const char *shape_as_sewn(const struct muslin_unit_piece *piece)
 {
-    return piece->again == MUSLIN_AGAIN_NO ? shape_as_cut(piece) : "triangle";
+    return piece->again == MUSLIN_CUT_AGAIN_NO ? shape_as_cut(piece) : "triangle";
 }
 
 /* What a piece takes of a strip. Of triangles and trapezoids, which stand up and down in turn, it is said for the whole
@@ -160,8 +161,8 @@ static const char *shape_as_sewn(const struct muslin_unit_piece *piece)
 static void put_along(json_t *answer, const struct desk *desk, const char *name, const struct muslin_unit_piece *piece,
                       muslin_len value)
 {
-    bool measured = piece->shape == MUSLIN_CUT_DIAMONDS || piece->shape == MUSLIN_CUT_SLICES ||
-                    piece->shape == MUSLIN_CUT_HEXAGONS;
+    bool measured = piece->shape == MUSLIN_CUT_SHAPE_DIAMONDS || piece->shape == MUSLIN_CUT_SHAPE_SLICES ||
+                    piece->shape == MUSLIN_CUT_SHAPE_HEXAGONS;
     if (piece->pitch == 0 || measured)
         put_length(answer, desk, name, value);
     else
@@ -181,7 +182,7 @@ static void put_piece(json_t *list, const struct desk *desk, const struct muslin
         put_length(answer, desk, "larger_than_the_diamonds_ask_for_by", piece->star_excess);
     if (piece->pitch != 0)
         put_along(answer, desk, "further_along_the_strip", piece, piece->pitch);
-    if (piece->shape != MUSLIN_CUT_RECTANGLE) {
+    if (piece->shape != MUSLIN_CUT_SHAPE_RECTANGLE) {
         put_length(answer, desk, "wide_edge_as_cut", piece->wide_edge);
         put_length(answer, desk, "narrow_edge_as_cut", piece->narrow_edge);
         put_count(answer, "degrees", piece->angle);
@@ -190,9 +191,10 @@ static void put_piece(json_t *list, const struct desk *desk, const struct muslin
     put_count(answer, "count", piece->total);
     put_text(answer, "cut_again", word_of(again_words, piece->again));
     put_count(answer, "pieces_from_each", piece->gives);
-    put_text(answer, "grain", piece->shape == MUSLIN_CUT_OCTAGONS
-                                  ? "straight grain on the four edges of the square, bias on the slanted ones"
-                                  : word_of(grain_words, piece->grain));
+    put_text(answer, "grain",
+             piece->shape == MUSLIN_CUT_SHAPE_OCTAGONS
+                 ? "straight grain on the four edges of the square, bias on the slanted ones"
+                 : word_of(grain_words, piece->grain));
     put_count(answer, "hand", piece->hand);
 }
 
@@ -233,7 +235,7 @@ static void put_step(json_t *list, const struct desk *desk, const struct pieces 
     put_length(places, desk, "from_corner", step->from_corner);
     put_count(places, "region", step->region);
     put_count(places, "angle", step->angle);
-    char *sentence = sheet_sentence(places, muslin_sewing_step_text(step->step));
+    char *sentence = sheet_sentence(places, muslin_unit_step_sentence(step->step));
     put_count(answer, "step", step->step);
     put_count(answer, "times", step->times);
     put_text(answer, "sentence", sentence);

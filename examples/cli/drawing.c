@@ -247,7 +247,7 @@ bool read_shape(struct desk *desk, const char *text, size_t shape, const struct 
         row.tip = MUSLIN_CORNER_TIP_SHARP;
         if (!read_corner(desk, &corner, &row))
             return false;
-        if (drawing->n == MUSLIN_SHAPE_CORNERS)
+        if (drawing->n == MUSLIN_SHAPE_CORNERS_MAX)
             return refuse_corner(desk, &corner, "is one corner too many: a drawing has at most 1024.");
         drawing->rows[drawing->n++] = row;
         if (corner.text[corner.length] == '\0')

@@ -13,7 +13,7 @@ extern const struct word curve_words[];
  * from start[k] up to start[k + 1]. */
 #define OUTLINE 0
 struct drawing {
-    struct muslin_corner_spec *rows; /* MUSLIN_SHAPE_CORNERS of them */
+    struct muslin_corner_spec *rows; /* MUSLIN_SHAPE_CORNERS_MAX of them */
     size_t n;
     size_t pieces;
     size_t start[TEXTS_MAX + 2];

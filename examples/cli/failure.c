@@ -70,7 +70,7 @@ json_t *failure_as_json(const struct failure *failure)
         json_object_set(error, "complaints", failure->complaints);
     if (own)
         return error;
-    json_object_set_new(error, "argument", json_string(muslin_argument_name(failure->argument)));
+    json_object_set_new(error, "argument", json_string(muslin_argument_words(failure->argument)));
     json_object_set_new(error, "at", json_integer(failure->at));
     json_object_set_new(error, "value", json_integer(failure->value));
     json_object_set_new(error, "limit", json_integer(failure->limit));

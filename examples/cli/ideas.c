@@ -64,7 +64,7 @@ static int64_t scaled(int64_t value, int64_t numerator, int64_t denominator)
     struct muslin_rounding_spec nearest = MUSLIN_ROUNDING_SPEC_INIT;
     struct muslin_rounded part = { .size = sizeof part };
     nearest.grid = 1;
-    nearest.direction = MUSLIN_ROUND_NEAREST;
+    nearest.direction = MUSLIN_DIRECTION_NEAREST;
     return muslin_length_scale(value, numerator, denominator, &nearest, &part) == MUSLIN_OK ? part.value : 0;
 }
 
@@ -104,8 +104,13 @@ static int compare_ideas(const struct idea *a, const struct idea *b, int32_t ran
     const int by_share = descending(a->seen, b->seen);
     const int by_block = descending(area(a->block_width, a->block_height), area(b->block_width, b->block_height));
     const int first = rank == RANK_LARGEST ? by_area : rank == RANK_LEAST_LEFT ? by_share : by_block;
-    const int keys[] = { first, by_area, by_share, descending(b->used, a->used), descending(b->blocks, a->blocks),
-                         (b->method == MUSLIN_METHOD_TWO_AT_A_TIME) - (a->method == MUSLIN_METHOD_TWO_AT_A_TIME) };
+    const int keys[] = { first,
+                         by_area,
+                         by_share,
+                         descending(b->used, a->used),
+                         descending(b->blocks, a->blocks),
+                         (b->method == MUSLIN_UNIT_METHOD_TWO_AT_A_TIME) -
+                             (a->method == MUSLIN_UNIT_METHOD_TWO_AT_A_TIME) };
     for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++)
         if (keys[i] != 0)
             return keys[i];
@@ -163,7 +168,7 @@ static struct muslin_stripquilt_spec strip_spec(const struct source *source, con
     spec.strips_per_set = strips_per_set;
     spec.segments_per_block = segments_per_block;
     spec.strip_cut = source->cut;
-    spec.usable_length = source->length;
+    spec.strip_length = source->length;
     spec.allowance = wishes->allowance;
     spec.take_up = wishes->take_up;
     spec.end_trim = wishes->end_loss;

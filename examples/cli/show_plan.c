@@ -48,7 +48,7 @@ static void show_assumed(struct sheet *sheet, json_t *plan)
 {
     sheet_heading(sheet, "WHAT THIS PLAN TAKES FOR GRANTED");
     sheet_point(sheet, plan, "{assumed.strips_in_hand:strip} cut {assumed.strip_cut} wide, each at least "
-                             "{assumed.usable_length} long without its selvages (usable). Measure yours: a set is only "
+                             "{assumed.strip_length} long without its selvages (usable). Measure yours: a set is only "
                              "as long as its shortest strip.");
     show_edges_of_strips(sheet, plan);
     sheet_point(sheet, plan, any(plan, "assumed", "take_up_per_seam")

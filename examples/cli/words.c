@@ -6,9 +6,10 @@
 #include <stdio.h>
 #include <string.h>
 
-const struct word rounding_words[] = {
-    { "up", MUSLIN_ROUND_UP }, { "down", MUSLIN_ROUND_DOWN }, { "nearest", MUSLIN_ROUND_NEAREST }, { NULL, 0 }
-};
+const struct word rounding_words[] = { { "up", MUSLIN_DIRECTION_UP },
+                                       { "down", MUSLIN_DIRECTION_DOWN },
+                                       { "nearest", MUSLIN_DIRECTION_NEAREST },
+                                       { NULL, 0 } };
 const struct word turning_words[] = {
     { "none", MUSLIN_TURNING_NONE }, { "quarter", MUSLIN_TURNING_QUARTER_ALTERNATE },
     { "half", MUSLIN_TURNING_HALF_ALTERNATE }, { NULL, 0 }
@@ -21,8 +22,8 @@ const struct word join_words[] = {
     { "bias-ends", MUSLIN_JOIN_BIAS_ENDS }, { NULL, 0 }
 };
 const struct word border_words[] = {
-    { "sides-first", MUSLIN_BORDER_SIDES_FIRST }, { "top-first", MUSLIN_BORDER_TOP_FIRST },
-    { "cornerstones", MUSLIN_BORDER_CORNERSTONES }, { "mitred", MUSLIN_BORDER_MITRED }, { NULL, 0 }
+    { "sides-first", MUSLIN_BORDER_STYLE_SIDES_FIRST }, { "top-first", MUSLIN_BORDER_STYLE_TOP_FIRST },
+    { "cornerstones", MUSLIN_BORDER_STYLE_CORNERSTONES }, { "mitred", MUSLIN_BORDER_STYLE_MITRED }, { NULL, 0 }
 };
 const struct word fold_words[] = {
     { "double", MUSLIN_FOLD_DOUBLE }, { "single", MUSLIN_FOLD_SINGLE }, { NULL, 0 }
@@ -31,12 +32,15 @@ const struct word print_words[] = {
     { "none", MUSLIN_PRINT_NONE }, { "two-way", MUSLIN_PRINT_TWO_WAY }, { "one-way", MUSLIN_PRINT_ONE_WAY },
     { "stripe-along", MUSLIN_PRINT_STRIPE_ALONG }, { "stripe-across", MUSLIN_PRINT_STRIPE_ACROSS }, { NULL, 0 }
 };
-const struct word layout_words[] = {
-    { "one-width", MUSLIN_BACKING_ONE_WIDTH }, { "one-width-turned", MUSLIN_BACKING_ONE_WIDTH_TURNED },
-    { "seams-along", MUSLIN_BACKING_SEAMS_ALONG }, { "seams-across", MUSLIN_BACKING_SEAMS_ACROSS },
-    { "centre-along", MUSLIN_BACKING_CENTRE_ALONG }, { "centre-across", MUSLIN_BACKING_CENTRE_ACROSS },
-    { "insert-along", MUSLIN_BACKING_INSERT_ALONG }, { "insert-across", MUSLIN_BACKING_INSERT_ACROSS }, { NULL, 0 }
-};
+const struct word layout_words[] = { { "one-width", MUSLIN_BACKING_LAYOUT_ONE_WIDTH },
+                                     { "one-width-turned", MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED },
+                                     { "seams-along", MUSLIN_BACKING_LAYOUT_SEAMS_ALONG },
+                                     { "seams-across", MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS },
+                                     { "centre-along", MUSLIN_BACKING_LAYOUT_CENTRE_ALONG },
+                                     { "centre-across", MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS },
+                                     { "insert-along", MUSLIN_BACKING_LAYOUT_INSERT_ALONG },
+                                     { "insert-across", MUSLIN_BACKING_LAYOUT_INSERT_ACROSS },
+                                     { NULL, 0 } };
 const struct word edge_words[] = {
     { "straight", MUSLIN_EDGE_STRAIGHT }, { "pinked-tips", MUSLIN_EDGE_PINKED_TIPS },
     { "pinked-valleys", MUSLIN_EDGE_PINKED_VALLEYS }, { NULL, 0 }
@@ -48,8 +52,8 @@ const struct word care_words[] = {
     { "unwashed", MUSLIN_CARE_UNWASHED }, { "washed", MUSLIN_CARE_WASHED }, { NULL, 0 }
 };
 const struct word governing_words[] = {
-    { "batting", MUSLIN_GOVERNING_BATTING }, { "fabric", MUSLIN_GOVERNING_FABRIC },
-    { "larger", MUSLIN_GOVERNING_LARGER }, { "smaller", MUSLIN_GOVERNING_SMALLER }, { NULL, 0 }
+    { "batting", MUSLIN_GOVERNING_RULE_BATTING }, { "fabric", MUSLIN_GOVERNING_RULE_FABRIC },
+    { "larger", MUSLIN_GOVERNING_RULE_LARGER }, { "smaller", MUSLIN_GOVERNING_RULE_SMALLER }, { NULL, 0 }
 };
 
 const struct word unit_kind_words[] = {
@@ -64,15 +68,15 @@ const struct word unit_kind_words[] = {
     { "kaleidoscope", MUSLIN_UNIT_KALEIDOSCOPE }, { "slanted-slice", MUSLIN_UNIT_SLANTED_SLICE }, { NULL, 0 }
 };
 const struct word unit_method_words[] = {
-    { "pieces", MUSLIN_METHOD_PIECES }, { "two-at-a-time", MUSLIN_METHOD_TWO_AT_A_TIME },
-    { "four-all-round", MUSLIN_METHOD_FOUR_ALL_ROUND }, { "four-midpoints", MUSLIN_METHOD_FOUR_MIDPOINTS },
-    { "eight-at-a-time", MUSLIN_METHOD_EIGHT_AT_A_TIME }, { "four-at-a-time", MUSLIN_METHOD_FOUR_AT_A_TIME },
-    { "flipped-corners", MUSLIN_METHOD_FLIPPED_CORNERS }, { "strips", MUSLIN_METHOD_STRIPS },
-    { "bias-strips", MUSLIN_METHOD_BIAS_STRIPS }, { NULL, 0 }
+    { "pieces", MUSLIN_UNIT_METHOD_PIECES }, { "two-at-a-time", MUSLIN_UNIT_METHOD_TWO_AT_A_TIME },
+    { "four-all-round", MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND }, { "four-midpoints", MUSLIN_UNIT_METHOD_FOUR_MIDPOINTS },
+    { "eight-at-a-time", MUSLIN_UNIT_METHOD_EIGHT_AT_A_TIME }, { "four-at-a-time", MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME },
+    { "flipped-corners", MUSLIN_UNIT_METHOD_FLIPPED_CORNERS }, { "strips", MUSLIN_UNIT_METHOD_STRIPS },
+    { "bias-strips", MUSLIN_UNIT_METHOD_BIAS_STRIPS }, { NULL, 0 }
 };
 const struct word again_words[] = {
-    { "no", MUSLIN_AGAIN_NO }, { "once on the diagonal", MUSLIN_AGAIN_ONCE },
-    { "on both diagonals", MUSLIN_AGAIN_TWICE }, { NULL, 0 }
+    { "no", MUSLIN_CUT_AGAIN_NO }, { "once on the diagonal", MUSLIN_CUT_AGAIN_ONCE },
+    { "on both diagonals", MUSLIN_CUT_AGAIN_TWICE }, { NULL, 0 }
 };
 
 const struct word *find_word(const struct word *words, const char *written)

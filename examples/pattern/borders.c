@@ -21,7 +21,7 @@ static muslin_id extent(struct making *making, const struct place *place, muslin
 static muslin_id patch(struct making *making, const struct place *place, muslin_id fabric, muslin_id width,
                        muslin_id height)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id id = 0;
     if (width == 0 || height == 0)
@@ -35,13 +35,13 @@ static muslin_id patch(struct making *making, const struct place *place, muslin_
 
 /* A strip along one side, as long as what is there, pressed away from it. */
 static muslin_id layer(struct making *making, const struct place *place, muslin_id centre,
-                       const struct muslin_log_spec *log)
+                       const struct muslin_quilt_log_spec *log)
 {
     bool beside = log->side == MUSLIN_SIDE_LEFT || log->side == MUSLIN_SIDE_RIGHT;
     bool comes_first = log->side == MUSLIN_SIDE_LEFT || log->side == MUSLIN_SIDE_TOP;
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_id length = extent(making, place, centre, beside ? MUSLIN_DOWN : MUSLIN_ACROSS);
+    muslin_id length = extent(making, place, centre, beside ? MUSLIN_AXIS_DOWN : MUSLIN_AXIS_ACROSS);
     muslin_id strip = patch(making, place, log->fabric, beside ? log->width : length, beside ? length : log->width);
     muslin_id two[2];
     muslin_id id = 0;
@@ -49,7 +49,7 @@ static muslin_id layer(struct making *making, const struct place *place, muslin_
         return 0;
     two[comes_first] = centre;
     two[!comes_first] = strip;
-    spec.axis = beside ? MUSLIN_ACROSS : MUSLIN_DOWN;
+    spec.axis = beside ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN;
     spec.press = comes_first ? MUSLIN_SEAM_PRESS_TO_FIRST : MUSLIN_SEAM_PRESS_TO_LAST;
     muslin_status status = muslin_quilt_join(making->design->quilt, &spec, two, 2, &id, &problem);
     return went_well(making, place, NULL, status, &problem) ? id : 0;
@@ -60,7 +60,7 @@ static muslin_id layer(struct making *making, const struct place *place, muslin_
 /* Sews on what can be: a log that is wrong is told, and the next one looked at. */
 static muslin_id add_log(struct making *making, const struct place *place, muslin_id centre, json_t *value)
 {
-    struct muslin_log_spec log = MUSLIN_LOG_SPEC_INIT;
+    struct muslin_quilt_log_spec log = MUSLIN_QUILT_LOG_SPEC_INIT;
     log.fabric = fabric_of(making, value, "fabric");
     log.side = value_of_word(value, "side", side_words, MUSLIN_SIDE_RIGHT);
     if (!measure_of(making, place, value, "width", &log.width) || centre == 0)
@@ -102,7 +102,7 @@ static muslin_id butted(struct making *making, const struct place *place, muslin
                         const struct sewn_border *border)
 {
     static const int32_t sides[] = { MUSLIN_SIDE_LEFT, MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_TOP, MUSLIN_SIDE_BOTTOM };
-    struct muslin_log_spec strip = MUSLIN_LOG_SPEC_INIT;
+    struct muslin_quilt_log_spec strip = MUSLIN_QUILT_LOG_SPEC_INIT;
     int first = border->corners == CORNERS_TOP_FIRST ? 2 : 0;
     strip.fabric = border->fabric;
     strip.width = border->width;
@@ -118,7 +118,7 @@ static muslin_id butted(struct making *making, const struct place *place, muslin
 static muslin_id mitred(struct making *making, const struct place *place, muslin_id centre,
                         const struct sewn_border *border)
 {
-    struct muslin_set_in_spec spec = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id id = 0;
     spec.centre = centre;
@@ -128,7 +128,8 @@ static muslin_id mitred(struct making *making, const struct place *place, muslin
     return went_well(making, place, NULL, status, &problem) ? id : 0;
 }
 
-static muslin_id surround(struct making *making, const struct place *place, const struct muslin_surround_spec *spec)
+static muslin_id surround(struct making *making, const struct place *place,
+                          const struct muslin_quilt_surround_spec *spec)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id id = 0;
@@ -139,10 +140,10 @@ static muslin_id surround(struct making *making, const struct place *place, cons
 static muslin_id with_cornerstones(struct making *making, const struct place *place, muslin_id centre,
                                    const struct sewn_border *border)
 {
-    struct muslin_surround_spec spec = MUSLIN_SURROUND_SPEC_INIT;
+    struct muslin_quilt_surround_spec spec = MUSLIN_QUILT_SURROUND_SPEC_INIT;
     muslin_id fabric = border->cornerstone != 0 ? border->cornerstone : border->fabric;
-    muslin_id height = extent(making, place, centre, MUSLIN_DOWN);
-    muslin_id width = extent(making, place, centre, MUSLIN_ACROSS);
+    muslin_id height = extent(making, place, centre, MUSLIN_AXIS_DOWN);
+    muslin_id width = extent(making, place, centre, MUSLIN_AXIS_ACROSS);
     spec.centre = centre;
     spec.left = spec.right = patch(making, place, border->fabric, border->width, height);
     spec.top = spec.bottom = patch(making, place, border->fabric, width, border->width);
@@ -153,7 +154,7 @@ static muslin_id with_cornerstones(struct making *making, const struct place *pl
 
 static muslin_id pieced(struct making *making, const struct place *place, muslin_id centre, json_t *value)
 {
-    struct muslin_surround_spec spec = MUSLIN_SURROUND_SPEC_INIT;
+    struct muslin_quilt_surround_spec spec = MUSLIN_QUILT_SURROUND_SPEC_INIT;
     const struct place here = place_in(place, "sides");
     json_t *sides = json_object_get(value, "sides");
     spec.centre = centre;

@@ -134,13 +134,13 @@ static json_t *cuts_of(const struct worked *worked)
     json_t *list = json_array();
     for (size_t i = 0; i < worked->cuts_count; i++) {
         const size_t cut = worked->order[i];
-        const struct muslin_cut *row = &worked->cuts[cut];
+        const struct muslin_solution_cut *row = &worked->cuts[cut];
         json_t *fact = add_row(list);
         set_count(fact, "piece", worked->piece[cut]);
         set_text(fact, "fabric", fabric_name(worked, row->fabric));
         set_count(fact, "count", row->count);
         set_size(fact, worked, "cut", cut_length(worked, cut), row->cut_height);
-        if (row->source == MUSLIN_CUT_MITRED)
+        if (row->source == MUSLIN_CUT_SOURCE_MITRED)
             set_size(fact, worked, "cut_at_least", row->cut_width, row->cut_height);
         set_text(fact, "source", sources[row->source]);
         set_text(fact, "cut_again", agains[row->again]);
@@ -195,7 +195,7 @@ static void set_parts(json_t *fact, const struct worked *worked, size_t step)
 static void set_pressing(json_t *fact, const struct worked *worked, muslin_id node)
 {
     size_t count;
-    const struct muslin_pressed_seam *seams = seams_of(worked, node, &count);
+    const struct muslin_pressing_seam *seams = seams_of(worked, node, &count);
     json_t *list = list_in(fact, "seams_pressed");
     for (size_t i = 0; i < count; i++)
         if (json_array_append_new(list, json_string(direction_name(seams[i].press))) != 0)
@@ -209,7 +209,7 @@ static json_t *steps_of(const struct worked *worked)
                                          "set in", "on point", "60 degrees" };
     json_t *list = json_array();
     for (size_t i = 0; i < worked->steps_count; i++) {
-        const struct muslin_sewing_row *step = &worked->steps[i];
+        const struct muslin_sewing_step *step = &worked->steps[i];
         json_t *fact = add_row(list);
         set_letter(fact, worked, "letter", step->node);
         set_text(fact, "kind", kinds[step->kind]);
@@ -248,7 +248,7 @@ static void set_strips(json_t *fact, const struct worked *worked, const struct b
 {
     json_t *list = list_in(fact, "strips");
     for (size_t i = 0; i < bolt->strips_count; i++) {
-        const struct muslin_plan_strip *strip = &bolt->strips[i];
+        const struct muslin_cutplan_strip *strip = &bolt->strips[i];
         if (only_holds(bolt, i))
             continue;
         json_t *row = add_row(list);
@@ -256,7 +256,7 @@ static void set_strips(json_t *fact, const struct worked *worked, const struct b
         set_size(row, worked, "cut", strip->width, strip->height);
         json_t *places = list_in(row, "pieces");
         for (int64_t k = 0; k < strip->places; k++) {
-            const struct muslin_plan_place *place = &bolt->places[strip->first_place + k];
+            const struct muslin_cutplan_place *place = &bolt->places[strip->first_place + k];
             char name[32];
             json_t *piece = add_row(places);
             set_text(piece, "piece", label_name(worked, bolt->pieces[place->piece].label, name));
@@ -311,7 +311,7 @@ static void set_binding_strips(json_t *fact, const struct worked *worked)
     for (size_t i = 0; i < worked->bill_count; i++) {
         const struct bolt *bolt = &worked->bolts[i];
         for (size_t k = 0; k < bolt->places_count; k++) {
-            const struct muslin_plan_place *place = &bolt->places[k];
+            const struct muslin_cutplan_place *place = &bolt->places[k];
             if (laid_for(worked, bolt->pieces[place->piece].label) != LAID_BINDING)
                 continue;
             json_t *row = add_row(list);

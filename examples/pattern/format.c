@@ -23,14 +23,14 @@ const struct word kinds_of_unit[] = { { "half-square", MUSLIN_UNIT_HALF_SQUARE }
                                    { "eight-pointed-star", MUSLIN_UNIT_EIGHT_POINTED_STAR },
                                    { "kaleidoscope", MUSLIN_UNIT_KALEIDOSCOPE },
                                    LAST };
-const struct word method_words[] = { { "pieces", MUSLIN_METHOD_PIECES },
-                                     { "two-at-a-time", MUSLIN_METHOD_TWO_AT_A_TIME },
-                                     { "four-all-round", MUSLIN_METHOD_FOUR_ALL_ROUND },
-                                     { "four-midpoints", MUSLIN_METHOD_FOUR_MIDPOINTS },
-                                     { "eight-at-a-time", MUSLIN_METHOD_EIGHT_AT_A_TIME },
-                                     { "four-at-a-time", MUSLIN_METHOD_FOUR_AT_A_TIME },
-                                     { "flipped-corners", MUSLIN_METHOD_FLIPPED_CORNERS },
-                                     { "bias-strips", MUSLIN_METHOD_BIAS_STRIPS },
+const struct word method_words[] = { { "pieces", MUSLIN_UNIT_METHOD_PIECES },
+                                     { "two-at-a-time", MUSLIN_UNIT_METHOD_TWO_AT_A_TIME },
+                                     { "four-all-round", MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND },
+                                     { "four-midpoints", MUSLIN_UNIT_METHOD_FOUR_MIDPOINTS },
+                                     { "eight-at-a-time", MUSLIN_UNIT_METHOD_EIGHT_AT_A_TIME },
+                                     { "four-at-a-time", MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME },
+                                     { "flipped-corners", MUSLIN_UNIT_METHOD_FLIPPED_CORNERS },
+                                     { "bias-strips", MUSLIN_UNIT_METHOD_BIAS_STRIPS },
                                      LAST };
 const struct word kinds_of_print[] = { { "any way", MUSLIN_PRINT_NONE },
                                     { "two ways", MUSLIN_PRINT_TWO_WAY },
@@ -40,12 +40,12 @@ const struct word kinds_of_print[] = { { "any way", MUSLIN_PRINT_NONE },
                                     LAST };
 const struct word side_words[] = { { "left", MUSLIN_SIDE_LEFT }, { "right", MUSLIN_SIDE_RIGHT },
                                    { "top", MUSLIN_SIDE_TOP }, { "bottom", MUSLIN_SIDE_BOTTOM }, LAST };
-const struct word piecing_words[] = { { "where fewer", MUSLIN_STRIPS_WHERE_FEWER },
-                                      { "always", MUSLIN_STRIPS_ALWAYS },
-                                      { "never", MUSLIN_STRIPS_NEVER },
+const struct word piecing_words[] = { { "where fewer", MUSLIN_STRIP_PIECING_WHERE_FEWER },
+                                      { "always", MUSLIN_STRIP_PIECING_ALWAYS },
+                                      { "never", MUSLIN_STRIP_PIECING_NEVER },
                                       LAST };
-const struct word set_words[] = { { "where fewer", MUSLIN_STRIPS_WHERE_FEWER },
-                                  { "never", MUSLIN_STRIPS_NEVER },
+const struct word set_words[] = { { "where fewer", MUSLIN_STRIP_PIECING_WHERE_FEWER },
+                                  { "never", MUSLIN_STRIP_PIECING_NEVER },
                                   LAST };
 const struct word across_press_words[] = { { "free", MUSLIN_SEAM_PRESS_FREE },
                                            { "left", MUSLIN_SEAM_PRESS_TO_FIRST },
@@ -62,20 +62,22 @@ const struct word corners_words[] = { { "sides first", CORNERS_SIDES_FIRST },
                                       { "mitred", CORNERS_MITRED },
                                       { "cornerstones", CORNERS_STONES },
                                       LAST };
-const struct word sashes_words[] = { { "outside", MUSLIN_POINT_SASH_OUTER },
-                                     { "cut", MUSLIN_POINT_SASH_CUT },
-                                     { "inside", MUSLIN_POINT_SASH_INNER },
+const struct word sashes_words[] = { { "outside", MUSLIN_POINT_LAYOUT_SASH_OUTER },
+                                     { "cut", MUSLIN_POINT_LAYOUT_SASH_CUT },
+                                     { "inside", MUSLIN_POINT_LAYOUT_SASH_INNER },
                                      LAST };
 const struct word first_words[] = { { "on its side", 1 }, { "on its point", 2 }, LAST };
-const struct word policy_words[] = { { "exact", MUSLIN_ALLOWANCE_EXACT },
-                                     { "customary", MUSLIN_ALLOWANCE_CUSTOMARY },
-                                     { "oversize", MUSLIN_ALLOWANCE_OVERSIZE },
+const struct word policy_words[] = { { "exact", MUSLIN_ALLOWANCE_POLICY_EXACT },
+                                     { "customary", MUSLIN_ALLOWANCE_POLICY_CUSTOMARY },
+                                     { "oversize", MUSLIN_ALLOWANCE_POLICY_OVERSIZE },
                                      LAST };
-const struct word ways_to_round[] = { { "up", MUSLIN_ROUND_UP }, { "down", MUSLIN_ROUND_DOWN },
-                                       { "nearest", MUSLIN_ROUND_NEAREST }, LAST };
+const struct word ways_to_round[] = { { "up", MUSLIN_DIRECTION_UP }, { "down", MUSLIN_DIRECTION_DOWN },
+                                       { "nearest", MUSLIN_DIRECTION_NEAREST }, LAST };
 const struct word tip_words[] = { { "sharp", MUSLIN_TIP_SHARP }, { "blunt", MUSLIN_TIP_BLUNT }, LAST };
 const struct word pressed_words[] = { { "fixed", 1 }, { "free", 0 }, LAST };
-const struct word long_words[] = { { "joined", MUSLIN_LONG_JOINED }, { "along", MUSLIN_LONG_LENGTHWISE }, LAST };
+const struct word long_words[] = { { "joined", MUSLIN_LONG_PIECES_JOINED },
+                                   { "along", MUSLIN_LONG_PIECES_LENGTHWISE },
+                                   LAST };
 const struct word kinds_of_join[] = { { "diagonal", MUSLIN_JOIN_DIAGONAL }, { "straight", MUSLIN_JOIN_STRAIGHT },
                                       LAST };
 

@@ -51,7 +51,7 @@ static bool write_length(const struct worked *worked, muslin_len length, int32_t
 const char *measured(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
     char number[WORD_ROOM];
-    bool exact = write_length(worked, length, MUSLIN_ROUND_NEAREST, number);
+    bool exact = write_length(worked, length, MUSLIN_DIRECTION_NEAREST, number);
     snprintf(text, WORD_ROOM, "%s%.80s", exact ? "" : "about ", number);
     return text;
 }
@@ -62,20 +62,20 @@ const char *measured_fine(const struct worked *worked, muslin_len length, char t
     static const struct marks tenths = { MUSLIN_STYLE_MM, 1, 1 };
     const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
     char number[WORD_ROOM];
-    bool exact = write_on(in_inches ? &sixty_fourths : &tenths, length, MUSLIN_ROUND_NEAREST, number);
+    bool exact = write_on(in_inches ? &sixty_fourths : &tenths, length, MUSLIN_DIRECTION_NEAREST, number);
     snprintf(text, WORD_ROOM, "%s%.80s", exact ? "" : "about ", number);
     return text;
 }
 
 const char *at_least(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
-    write_length(worked, length, MUSLIN_ROUND_UP, text);
+    write_length(worked, length, MUSLIN_DIRECTION_UP, text);
     return text;
 }
 
 const char *at_most(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
-    write_length(worked, length, MUSLIN_ROUND_DOWN, text);
+    write_length(worked, length, MUSLIN_DIRECTION_DOWN, text);
     return text;
 }
 
@@ -83,8 +83,8 @@ const char *measured_by(const struct worked *worked, muslin_len width, muslin_le
 {
     char across[WORD_ROOM];
     char down[WORD_ROOM];
-    bool exact = write_length(worked, width, MUSLIN_ROUND_NEAREST, across);
-    exact = write_length(worked, height, MUSLIN_ROUND_NEAREST, down) && exact;
+    bool exact = write_length(worked, width, MUSLIN_DIRECTION_NEAREST, across);
+    exact = write_length(worked, height, MUSLIN_DIRECTION_NEAREST, down) && exact;
     snprintf(text, WORD_ROOM, "%s%.40s x %.40s", exact ? "" : "about ", across, down);
     return text;
 }
@@ -97,8 +97,8 @@ const char *package_size(const struct worked *worked, char text[WORD_ROOM])
     char down[WORD_ROOM];
     if (worked->design->pattern->units == PATTERN_INCH)
         return measured_by(worked, batting->package_width, batting->package_length, text);
-    bool exact = write_on(&whole, batting->package_width, MUSLIN_ROUND_NEAREST, across);
-    exact = write_on(&whole, batting->package_length, MUSLIN_ROUND_NEAREST, down) && exact;
+    bool exact = write_on(&whole, batting->package_width, MUSLIN_DIRECTION_NEAREST, across);
+    exact = write_on(&whole, batting->package_length, MUSLIN_DIRECTION_NEAREST, down) && exact;
     snprintf(text, WORD_ROOM, "%s%.40s x %.40s", exact ? "" : "about ", across, down);
     return text;
 }
@@ -107,7 +107,7 @@ const char *package_size(const struct worked *worked, char text[WORD_ROOM])
 static void write_metres(muslin_len length, char text[WORD_ROOM])
 {
     static const struct marks whole = { MUSLIN_STYLE_CM, 1, 0 };
-    write_on(&whole, length, MUSLIN_ROUND_UP, text);
+    write_on(&whole, length, MUSLIN_DIRECTION_UP, text);
     const long centimetres = strtol(text, NULL, 10);
     int used = snprintf(text, WORD_ROOM, "%ld.%02ld", centimetres / 100, centimetres % 100);
     while (text[used - 1] == '0')
@@ -126,7 +126,7 @@ static muslin_len up_to(muslin_len length, muslin_len grid)
     struct muslin_rounding_spec spec = MUSLIN_ROUNDING_SPEC_INIT;
     struct muslin_rounded rounded = { .size = (uint32_t)sizeof rounded };
     spec.grid = grid;
-    spec.direction = MUSLIN_ROUND_UP;
+    spec.direction = MUSLIN_DIRECTION_UP;
     must(muslin_length_snap(length, &spec, &rounded));
     return rounded.value;
 }
@@ -138,7 +138,7 @@ const char *to_buy(const struct worked *worked, muslin_len length, char text[WOR
     if (is_sold_by_metre(worked))
         write_metres(bought, text);
     else
-        write_on(&eighths, bought, MUSLIN_ROUND_UP, text);
+        write_on(&eighths, bought, MUSLIN_DIRECTION_UP, text);
     return text;
 }
 
@@ -148,6 +148,6 @@ const char *in_whole_yards(const struct worked *worked, muslin_len length, char 
     if (is_sold_by_metre(worked))
         write_metres(up_to(length, 1000 * MUSLIN_TICKS_PER_MM), text);
     else
-        write_on(&whole, length, MUSLIN_ROUND_UP, text);
+        write_on(&whole, length, MUSLIN_DIRECTION_UP, text);
     return text;
 }

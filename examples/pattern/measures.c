@@ -27,7 +27,7 @@ static muslin_id with_name(struct making *making, const struct place *place, jso
     return id;
 }
 
-static muslin_id sum(struct making *making, const struct place *place, const struct muslin_sum_spec *terms,
+static muslin_id sum(struct making *making, const struct place *place, const struct muslin_quilt_sum_spec *terms,
                      size_t count)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
@@ -38,10 +38,11 @@ static muslin_id sum(struct making *making, const struct place *place, const str
 }
 
 /* So many times a measure: alone it must not be less than nothing, in a sum it may take away. */
-static bool read_term(struct making *making, const struct place *place, json_t *value, struct muslin_sum_spec *term)
+static bool read_term(struct making *making, const struct place *place, json_t *value,
+                      struct muslin_quilt_sum_spec *term)
 {
     json_t *times = json_object_get(value, "times");
-    must(muslin_sum_spec_init(term, sizeof *term));
+    must(muslin_quilt_sum_spec_init(term, sizeof *term));
     if (times == NULL)
         term->measure = make_measure(making, place, value);
     else if (measure_of(making, place, value, "of", &term->measure))
@@ -51,14 +52,14 @@ static bool read_term(struct making *making, const struct place *place, json_t *
 
 static muslin_id make_times(struct making *making, const struct place *place, json_t *value)
 {
-    struct muslin_sum_spec term;
+    struct muslin_quilt_sum_spec term;
     return read_term(making, place, value, &term) ? sum(making, place, &term, 1) : 0;
 }
 
 static muslin_id make_sum(struct making *making, const struct place *place, json_t *list)
 {
     enum { TERMS_MOST = 32 };
-    struct muslin_sum_spec terms[TERMS_MOST];
+    struct muslin_quilt_sum_spec terms[TERMS_MOST];
     const struct place within = place_in(place, "sum");
     bool all = true;
     size_t index;
@@ -114,8 +115,8 @@ static muslin_id make_any(struct making *making, const struct place *place, json
     if (json_object_get(value, "sum") != NULL)
         return make_sum(making, place, json_object_get(value, "sum"));
     if (json_object_get(value, "width of") != NULL)
-        return extent(making, place, value, "width of", MUSLIN_ACROSS);
-    return extent(making, place, value, "height of", MUSLIN_DOWN);
+        return extent(making, place, value, "width of", MUSLIN_AXIS_ACROSS);
+    return extent(making, place, value, "height of", MUSLIN_AXIS_DOWN);
 }
 
 muslin_id make_measure(struct making *making, const struct place *place, json_t *value)

@@ -16,7 +16,7 @@ static muslin_id finish(struct making *making, const struct place *place, muslin
 
 static muslin_id make_patch(struct making *making, const struct place *place, json_t *value)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     bool is_square = json_object_get(value, "size") != NULL;
     muslin_id id = 0;
@@ -52,15 +52,15 @@ muslin_id *make_nodes(struct making *making, const struct place *place, json_t *
 
 static muslin_id join(struct making *making, const struct place *place, json_t *value, const char *member, int32_t axis)
 {
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct place list = place_in(place, member);
     muslin_id id = 0;
     size_t count;
     spec.axis = axis;
-    spec.flags = is_true(value, "keep order") ? MUSLIN_JOIN_KEEPS_ORDER : 0;
-    spec.piecing = value_of_word(value, "strip piecing", piecing_words, MUSLIN_STRIPS_WHERE_FEWER);
-    spec.press = value_of_word(value, "press", axis == MUSLIN_ACROSS ? across_press_words : down_press_words,
+    spec.flags = is_true(value, "keep order") ? MUSLIN_QUILT_JOIN_KEEPS_ORDER : 0;
+    spec.piecing = value_of_word(value, "strip piecing", piecing_words, MUSLIN_STRIP_PIECING_WHERE_FEWER);
+    spec.press = value_of_word(value, "press", axis == MUSLIN_AXIS_ACROSS ? across_press_words : down_press_words,
                                MUSLIN_SEAM_PRESS_FREE);
     muslin_id *nodes = make_nodes(making, &list, json_object_get(value, member), &count);
     if (nodes == NULL)
@@ -72,12 +72,12 @@ static muslin_id join(struct making *making, const struct place *place, json_t *
 
 static muslin_id make_across(struct making *making, const struct place *place, json_t *value)
 {
-    return join(making, place, value, "across", MUSLIN_ACROSS);
+    return join(making, place, value, "across", MUSLIN_AXIS_ACROSS);
 }
 
 static muslin_id make_down(struct making *making, const struct place *place, json_t *value)
 {
-    return join(making, place, value, "down", MUSLIN_DOWN);
+    return join(making, place, value, "down", MUSLIN_AXIS_DOWN);
 }
 
 /* ---- turned, mirrored, trimmed, round a centre ------------------------------------------------------------------- */
@@ -107,7 +107,7 @@ static muslin_id make_mirror(struct making *making, const struct place *place, j
 
 static muslin_id make_trimmed(struct making *making, const struct place *place, json_t *value)
 {
-    struct muslin_trim_spec spec = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec spec = MUSLIN_QUILT_TRIM_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id node = node_in(making, place, value, "trimmed");
     muslin_id id = 0;
@@ -123,7 +123,7 @@ static muslin_id make_trimmed(struct making *making, const struct place *place, 
 
 static muslin_id make_pinwheel(struct making *making, const struct place *place, json_t *value)
 {
-    struct muslin_pinwheel_spec spec = MUSLIN_PINWHEEL_SPEC_INIT;
+    struct muslin_quilt_pinwheel_spec spec = MUSLIN_QUILT_PINWHEEL_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_id id = 0;
     spec.centre = node_in(making, place, value, "pinwheel");

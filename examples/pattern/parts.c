@@ -68,7 +68,7 @@ const char *place_of_part(const struct worked *worked, muslin_id node, int64_t p
     return place;
 }
 
-static const struct muslin_pressed_child *child_row(const struct worked *worked, muslin_id parent, size_t place)
+static const struct muslin_pressing_child *child_row(const struct worked *worked, muslin_id parent, size_t place)
 {
     for (size_t i = 0; i < worked->children_count; i++)
         if (worked->children[i].node == parent && worked->children[i].place == (int64_t)place)
@@ -78,7 +78,7 @@ static const struct muslin_pressed_child *child_row(const struct worked *worked,
 
 static bool taken_other_way(const struct worked *worked, muslin_id parent, size_t place)
 {
-    const struct muslin_pressed_child *row = child_row(worked, parent, place);
+    const struct muslin_pressing_child *row = child_row(worked, parent, place);
     return row != NULL && row->other_way != 0;
 }
 
@@ -119,9 +119,9 @@ const char *letter_of(const struct worked *worked, muslin_id node, char text[16]
     return text;
 }
 
-const struct muslin_pressed_seam *seams_of(const struct worked *worked, muslin_id node, size_t *count)
+const struct muslin_pressing_seam *seams_of(const struct worked *worked, muslin_id node, size_t *count)
 {
-    const struct muslin_pressed_seam *first = NULL;
+    const struct muslin_pressing_seam *first = NULL;
     *count = 0;
     for (size_t i = 0; i < worked->seams_count; i++) {
         if (worked->seams[i].node != node)
@@ -137,12 +137,12 @@ const struct muslin_pressed_seam *seams_of(const struct worked *worked, muslin_i
 muslin_len cut_length(const struct worked *worked, size_t cut)
 {
     muslin_len length = worked->cuts[cut].cut_width;
-    if (worked->cuts[cut].source == MUSLIN_CUT_MITRED)
+    if (worked->cuts[cut].source == MUSLIN_CUT_SOURCE_MITRED)
         must(muslin_length_add(length, worked->mitre_extra, &length));
     return length;
 }
 
-int64_t times_of(const struct bolt *bolt, const struct muslin_plan_strip *strip)
+int64_t times_of(const struct bolt *bolt, const struct muslin_cutplan_strip *strip)
 {
     return strip->times * (strip->holder >= 0 ? bolt->strips[strip->holder].times : 1);
 }
@@ -150,7 +150,8 @@ int64_t times_of(const struct bolt *bolt, const struct muslin_plan_strip *strip)
 bool is_joined(const struct worked *worked, size_t cut)
 {
     const int32_t source = worked->cuts[cut].source;
-    return worked->laid[cut] == MUSLIN_BLANK_JOINED && (source == MUSLIN_CUT_PATCH || source == MUSLIN_CUT_MITRED);
+    return worked->laid[cut] == MUSLIN_BLANK_JOINED &&
+           (source == MUSLIN_CUT_SOURCE_PATCH || source == MUSLIN_CUT_SOURCE_MITRED);
 }
 
 enum laid_for laid_for(const struct worked *worked, int64_t label)
@@ -187,7 +188,7 @@ bool is_cut_for(const struct worked *worked, size_t cut, muslin_id node)
 int64_t cut_of_patch(const struct worked *worked, muslin_id patch)
 {
     for (size_t i = 0; i < worked->cuts_count; i++)
-        if (worked->cuts[i].source == MUSLIN_CUT_PATCH && is_cut_for(worked, i, patch))
+        if (worked->cuts[i].source == MUSLIN_CUT_SOURCE_PATCH && is_cut_for(worked, i, patch))
             return (int64_t)i;
     return -1;
 }
@@ -197,8 +198,8 @@ enum mitred_sides mitred_sides(const struct worked *worked, size_t cut, muslin_i
     const struct muslin_node_size size = size_of(worked, node);
     bool is_longest = true;
     for (size_t i = 0; i < worked->cuts_count; i++)
-        if (worked->cuts[i].source == MUSLIN_CUT_MITRED && worked->cuts[i].cut_width > worked->cuts[cut].cut_width &&
-            is_cut_for(worked, i, node))
+        if (worked->cuts[i].source == MUSLIN_CUT_SOURCE_MITRED &&
+            worked->cuts[i].cut_width > worked->cuts[cut].cut_width && is_cut_for(worked, i, node))
             is_longest = false;
     if (size.finished_width == size.finished_height)
         return MITRED_ALL;
@@ -208,13 +209,13 @@ enum mitred_sides mitred_sides(const struct worked *worked, size_t cut, muslin_i
 /* Strips lie along the seams of their set. */
 int64_t cut_of_strip(const struct worked *worked, muslin_id join, muslin_id patch)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     const struct muslin_node_size size = size_of(worked, patch);
-    const bool is_across = node_of(worked, join).axis == MUSLIN_ACROSS;
+    const bool is_across = node_of(worked, join).axis == MUSLIN_AXIS_ACROSS;
     const muslin_len width = is_across ? size.unfinished_width : size.unfinished_height;
     must(muslin_quilt_read_patch(worked->design->quilt, patch, &spec, NULL));
     for (size_t i = 0; i < worked->cuts_count; i++)
-        if (worked->cuts[i].source == MUSLIN_CUT_SET_STRIP && worked->cuts[i].fabric == spec.fabric &&
+        if (worked->cuts[i].source == MUSLIN_CUT_SOURCE_SET_STRIP && worked->cuts[i].fabric == spec.fabric &&
             worked->cuts[i].cut_height == width && is_cut_for(worked, i, join))
             return (int64_t)i;
     return -1;

@@ -2,9 +2,9 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * One way through: pattern_read() takes the file, design_create() pieces one size of it, worked_create() (worked.h) asks
- * the library for all that follows, write_pattern() (document.h) puts it into words, tables and pictures. Who prints
- * them is another's business: text for the command line, pages for the sheet. No arithmetic is done here. */
+ * One way through: pattern_read() takes the file, design_create() pieces one size of it, worked_create() (worked.h)
+ * asks the library for all that follows, write_pattern() (document.h) puts it into words, tables and pictures. Who
+ * prints them is another's business: text for the command line, pages for the sheet. No arithmetic is done here. */
 #ifndef PATTERN_H
 #define PATTERN_H
 
@@ -94,7 +94,8 @@ struct cloth {
 };
 
 /* What a node is called in print: named by "called", a part, a strip of a border, a log of a cabin. In the order of
- * their ids, each once: a border's strips and a cabin's logs keep its name; else what the node itself is called counts. */
+ * their ids, each once: a border's strips and a cabin's logs keep its name; else what the node itself is called
+ * counts. */
 struct named {
     muslin_id id;
     const char *name;
@@ -147,7 +148,7 @@ struct design {
     struct border_asked *borders;
     size_t borders_used;
 
-    struct muslin_solve_spec solve;
+    struct muslin_solution_spec solve;
     struct muslin_pressing_spec pressing;
     struct muslin_yardage_spec buying;
 

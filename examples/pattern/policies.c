@@ -16,8 +16,8 @@ static const struct usual squaring = { "1/2 in", "1 cm" };
 static void choose_cutting(struct making *making)
 {
     static const struct usual eighth = { "1/8 in", "1 mm" };
-    const struct muslin_solve_spec usual = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_solve_spec *spec = &making->design->solve;
+    const struct muslin_solution_spec usual = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_spec *spec = &making->design->solve;
     json_t *cutting = json_object_get(making->file, "cutting");
     *spec = usual;
     if (json_object_get(making->file, "tops") != NULL)
@@ -60,8 +60,8 @@ static void choose_buying(struct making *making)
     spec->extra = length_of(making, buying, "extra", NULL);
     spec->straightening = length_of(making, buying, "straightening", &squaring);
     spec->shrinkage = (int32_t)(json_number_value(json_object_get(buying, "shrinkage")) * MUSLIN_PPM / 100 + 0.5);
-    spec->long_pieces = value_of_word(buying, "long strips", long_words, MUSLIN_LONG_JOINED);
-    if (spec->long_pieces == MUSLIN_LONG_JOINED)
+    spec->long_pieces = value_of_word(buying, "long strips", long_words, MUSLIN_LONG_PIECES_JOINED);
+    if (spec->long_pieces == MUSLIN_LONG_PIECES_JOINED)
         spec->flags = MUSLIN_CUTPLAN_NO_PANELS;
     went_well(making, &seam, NULL, muslin_join_loss(MUSLIN_JOIN_STRAIGHT, 0, allowance, &spec->join_loss, &problem),
               &problem);
@@ -121,7 +121,7 @@ static const char *place_of_problem(const struct making *making, muslin_id root,
     const char *place = NULL;
     if (problem->at == 0)
         return place_of_policy(problem->argument);
-    if (muslin_quilt_id(making->design->quilt, is_measure ? MUSLIN_ID_MEASURE : MUSLIN_ID_NODE, problem->at, &id,
+    if (muslin_quilt_id(making->design->quilt, is_measure ? MUSLIN_SORT_MEASURE : MUSLIN_SORT_NODE, problem->at, &id,
                         NULL) == MUSLIN_OK)
         place = place_noted(making, id);
     if (place == NULL)
@@ -152,7 +152,7 @@ static void tell_all(struct making *making)
     json_object_foreach(places, key, ignored)
     {
         muslin_id node = strtoll(key, NULL, 10);
-        if (muslin_id_sort(node) != MUSLIN_ID_NODE || tried++ == TRIED_MOST)
+        if (muslin_id_sort(node) != MUSLIN_SORT_NODE || tried++ == TRIED_MOST)
             continue;
         if (solve(making, node, &solution, &problem) != MUSLIN_OK)
             complain(making->complaints, place_of_problem(making, node, &problem), NULL, problem.status, "%s",

@@ -166,7 +166,7 @@ muslin_id make_sashed(struct making *making, const struct place *place, json_t *
 /* ---- on point ---------------------------------------------------------------------------------------------------- */
 
 static bool describe_point(struct making *making, const struct place *place, json_t *value,
-                           struct muslin_diagonal_spec *spec)
+                           struct muslin_quilt_diagonal_spec *spec)
 {
     bool set_off = measure_of(making, place, value, "float", &spec->set_off);
     bool sash = measure_of(making, place, value, "sash", &spec->sash);
@@ -175,7 +175,7 @@ static bool describe_point(struct making *making, const struct place *place, jso
     spec->sash_fabric = fabric_of(making, value, "fabric");
     spec->cornerstone = fabric_of(making, value, "cornerstone");
     if (json_object_get(value, "sash") != NULL)
-        spec->layout = value_of_word(value, "sashes end", sashes_words, MUSLIN_POINT_SASH_OUTER);
+        spec->layout = value_of_word(value, "sashes end", sashes_words, MUSLIN_POINT_LAYOUT_SASH_OUTER);
     return set_off && sash;
 }
 
@@ -207,7 +207,7 @@ static void note_field(struct design *design, muslin_id id, const struct field *
 
 muslin_id make_on_point(struct making *making, const struct place *place, json_t *value)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct field field = { 0, 0, 0, NULL };
     muslin_id id = 0;

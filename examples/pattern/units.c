@@ -18,7 +18,7 @@ static int32_t usual_method(int32_t kind)
     for (int32_t i = 0; muslin_unit_recipe_at(i, &listed, &method, NULL) == MUSLIN_OK; i++)
         if (listed == kind)
             return method;
-    return MUSLIN_METHOD_PIECES;
+    return MUSLIN_UNIT_METHOD_PIECES;
 }
 
 /* A unit that was asked for before has a smaller number than the last new one. */
@@ -268,7 +268,7 @@ static size_t count_pieces(json_t *rows)
     return pieces;
 }
 
-static void list_pieces(struct making *making, json_t *rows, struct muslin_sixty_piece_spec *spec)
+static void list_pieces(struct making *making, json_t *rows, struct muslin_quilt_sixty_piece_spec *spec)
 {
     size_t row;
     size_t index;
@@ -276,7 +276,7 @@ static void list_pieces(struct making *making, json_t *rows, struct muslin_sixty
     json_t *piece;
     json_array_foreach(rows, row, pieces) json_array_foreach(pieces, index, piece)
     {
-        must(muslin_sixty_piece_spec_init(spec, sizeof *spec));
+        must(muslin_quilt_sixty_piece_spec_init(spec, sizeof *spec));
         spec->cells = triangles_in(piece);
         spec->fabric = json_is_string(piece) ? fabric_called(making, piece) : fabric_of(making, piece, "fabric");
         spec++;
@@ -312,7 +312,7 @@ static bool count_triangles(struct making *making, const struct place *place, js
 
 muslin_id make_triangle_rows(struct making *making, const struct place *place, json_t *value)
 {
-    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_spec spec = MUSLIN_QUILT_SIXTY_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     json_t *rows = json_object_get(value, "triangle rows");
     size_t count = count_pieces(rows);
@@ -321,7 +321,7 @@ muslin_id make_triangle_rows(struct making *making, const struct place *place, j
     bool height = measure_of(making, place, value, "height", &spec.height);
     if (!are_alike || !height)
         return 0;
-    struct muslin_sixty_piece_spec *pieces = kept(calloc(count, sizeof *pieces));
+    struct muslin_quilt_sixty_piece_spec *pieces = kept(calloc(count, sizeof *pieces));
     list_pieces(making, rows, pieces);
     spec.rows = (int64_t)json_array_size(rows);
     spec.end_fabric = fabric_of(making, value, "end fabric");

@@ -172,7 +172,7 @@ static void add_kind(struct line *line, const struct worked *worked, muslin_id n
     const struct border_asked *border = step < 0 ? NULL : border_of_step(worked, (size_t)step);
     if (border != NULL && is_fed(worked, step_of(worked, border->outside), node))
         add(line, is_fed(worked, step, border->inside) ? "%s, left and right" : "%s, top and bottom", border->name);
-    else if (unit_of(worked->design, node) == NULL && row.kind == MUSLIN_NODE_JOIN && row.axis == MUSLIN_ACROSS)
+    else if (unit_of(worked->design, node) == NULL && row.kind == MUSLIN_NODE_JOIN && row.axis == MUSLIN_AXIS_ACROSS)
         add_row_name(line, worked, node);
     else
         add(line, "%s", kind_name(worked, node));
@@ -209,7 +209,7 @@ void add_part(struct line *line, const struct worked *worked, const struct lying
     char letter[16];
     int64_t cut = cut_of_patch(worked, part->node);
     if (cut >= 0) {
-        const struct muslin_cut *row = &worked->cuts[cut];
+        const struct muslin_solution_cut *row = &worked->cuts[cut];
         add(line, "[%d] %s, cut %s", worked->piece[cut], fabric_name(worked, row->fabric),
             measured_by(worked, row->cut_width, row->cut_height, text));
         return;
@@ -222,7 +222,7 @@ void add_part(struct line *line, const struct worked *worked, const struct lying
 bool has_other_way(const struct worked *worked, bool is_turned)
 {
     for (size_t i = 0; i < worked->seams_count; i++)
-        if (worked->seams[i].other_way > 0 && (worked->seams[i].other == MUSLIN_OTHER_TURNED) == is_turned)
+        if (worked->seams[i].other_way > 0 && (worked->seams[i].other == MUSLIN_OTHER_WAY_TURNED) == is_turned)
             return true;
     return false;
 }
@@ -273,7 +273,7 @@ bool is_border_strip(const struct worked *worked, size_t step, muslin_id patch)
 
 bool is_border_cut(const struct worked *worked, size_t cut)
 {
-    if (worked->cuts[cut].source != MUSLIN_CUT_PATCH)
+    if (worked->cuts[cut].source != MUSLIN_CUT_SOURCE_PATCH)
         return false;
     for (size_t i = first_border_step(worked); i < worked->steps_count; i++) {
         const struct feeds *feeds = &worked->feeds[i];
@@ -289,7 +289,7 @@ const struct border_asked *mitred_border_of(const struct worked *worked, size_t 
 {
     const struct design *design = worked->design;
     for (size_t i = 0; i < design->borders_used; i++)
-        if (design->borders[i].corners == CORNERS_MITRED && worked->cuts[cut].source == MUSLIN_CUT_MITRED &&
+        if (design->borders[i].corners == CORNERS_MITRED && worked->cuts[cut].source == MUSLIN_CUT_SOURCE_MITRED &&
             is_cut_for(worked, cut, design->borders[i].outside))
             return &design->borders[i];
     return NULL;

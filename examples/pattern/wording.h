@@ -33,7 +33,7 @@ void add_again_part(struct line *line, const struct worked *worked, const struct
 /* A child as it is laid: "[4] night, cut 3 1/2 in x 3 1/2 in", "A* (flying geese) upside down". */
 void add_part(struct line *line, const struct worked *worked, const struct lying *part);
 /* "seams 1 to 4 to the right; seam 5 to the left". */
-void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count);
+void add_runs(struct line *line, const struct muslin_pressing_seam *seams, size_t count);
 /* How the seams of a join are pressed, as a point. */
 void write_join_pressing(struct document *document, const struct worked *worked, muslin_id join);
 /* Where seams of the parts of a node do not lock, as a caution. */

@@ -41,7 +41,7 @@ static const char *place_of_node(const struct design *design, const struct musli
 {
     muslin_id id;
     if (problem->argument == MUSLIN_ARG_MEASURE ||
-        muslin_quilt_id(design->quilt, MUSLIN_ID_NODE, problem->at, &id, NULL) != MUSLIN_OK)
+        muslin_quilt_id(design->quilt, MUSLIN_SORT_NODE, problem->at, &id, NULL) != MUSLIN_OK)
         return "";
     const struct named *named = named_of(design, id);
     return named == NULL || named->place == NULL ? "/top" : named->place;
@@ -65,16 +65,16 @@ static bool solve(struct worked *worked, struct complaints *complaints)
 }
 
 /* The four strips of a mitred border are cut alike: one number. */
-static bool shares_number(const struct muslin_cut *a, const struct muslin_cut *b)
+static bool shares_number(const struct muslin_solution_cut *a, const struct muslin_solution_cut *b)
 {
-    return a->source == MUSLIN_CUT_MITRED && b->source == MUSLIN_CUT_MITRED && a->fabric == b->fabric &&
+    return a->source == MUSLIN_CUT_SOURCE_MITRED && b->source == MUSLIN_CUT_SOURCE_MITRED && a->fabric == b->fabric &&
            a->cut_width == b->cut_width && a->cut_height == b->cut_height;
 }
 
 /* How long the cloth must be for it; strips are cut across all of it. */
-static muslin_len length_of(const struct worked *worked, const struct muslin_cut *cut)
+static muslin_len length_of(const struct worked *worked, const struct muslin_solution_cut *cut)
 {
-    if (cut->source == MUSLIN_CUT_SET_STRIP || cut->pitch > 0)
+    if (cut->source == MUSLIN_CUT_SOURCE_SET_STRIP || cut->pitch > 0)
         return cloth_of(worked->design, cut->fabric)->usable_width;
     return cut->cut_width > cut->cut_height ? cut->cut_width : cut->cut_height;
 }
@@ -82,8 +82,8 @@ static muslin_len length_of(const struct worked *worked, const struct muslin_cut
 /* Of one fabric first what is cut from strips joined end to end, the widest first, then the longest first. */
 static bool is_cut_before(const struct worked *worked, size_t one, size_t other)
 {
-    const struct muslin_cut *a = &worked->cuts[one];
-    const struct muslin_cut *b = &worked->cuts[other];
+    const struct muslin_solution_cut *a = &worked->cuts[one];
+    const struct muslin_solution_cut *b = &worked->cuts[other];
     if (a->fabric != b->fabric)
         return false;
     if (is_joined(worked, one) != is_joined(worked, other))
@@ -126,7 +126,7 @@ struct muslin_yardage_spec buying_of(const struct worked *worked, const struct c
     struct muslin_yardage_spec spec = worked->design->buying;
     spec.mitre_extra = worked->mitre_extra;
     if (cloth->strip_cut > 0)
-        spec.long_pieces = MUSLIN_LONG_JOINED;
+        spec.long_pieces = MUSLIN_LONG_PIECES_JOINED;
     return spec;
 }
 
@@ -140,12 +140,12 @@ static void leave_mitred_long(struct worked *worked)
     muslin_len longest = 0;
     muslin_len held;
     for (size_t i = 0; i < worked->cuts_count; i++)
-        if (worked->cuts[i].source == MUSLIN_CUT_MITRED && worked->cuts[i].cut_width > longest)
+        if (worked->cuts[i].source == MUSLIN_CUT_SOURCE_MITRED && worked->cuts[i].cut_width > longest)
             longest = worked->cuts[i].cut_width;
     if (longest == 0)
         return;
     whole.grid = in_inches ? MUSLIN_TICKS_PER_INCH : 10 * MUSLIN_TICKS_PER_MM;
-    whole.direction = MUSLIN_ROUND_UP;
+    whole.direction = MUSLIN_DIRECTION_UP;
     must(muslin_length_add(longest, hold, &held));
     must(muslin_length_snap(held, &whole, &length));
     must(muslin_length_subtract(length.value, longest, &worked->mitre_extra));
@@ -192,7 +192,7 @@ static void press_outwards(struct worked *worked, muslin_id border)
 {
     static const int32_t presses[] = { MUSLIN_PRESS_LEFT, MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_UP, MUSLIN_PRESS_DOWN };
     for (size_t i = 0; i < worked->seams_count; i++) {
-        struct muslin_pressed_seam *seam = &worked->seams[i];
+        struct muslin_pressing_seam *seam = &worked->seams[i];
         if (seam->node != border)
             continue;
         seam->press = seam->seam < 4 ? presses[seam->seam] : MUSLIN_PRESS_OPEN;
@@ -215,7 +215,7 @@ static bool press(struct worked *worked, struct complaints *complaints)
                                                   &problem);
     if (!went_well(status, &problem, "/pressing", complaints))
         return false;
-    const struct muslin_pressing_plan *plan = worked->pressing;
+    const struct muslin_pressing *plan = worked->pressing;
     worked->pressed.size = sizeof worked->pressed;
     must(muslin_pressing_totals(plan, &worked->pressed, NULL));
     READ_ROWS(worked->seams, worked->seams_count, muslin_pressing_seams, plan);
@@ -416,7 +416,7 @@ static void read_bolt(struct worked *worked, size_t row)
     READ_ROWS(bolt->strips, bolt->strips_count, muslin_cutplan_strips, plan);
     READ_ROWS(bolt->places, bolt->places_count, muslin_cutplan_places, plan);
     READ_ROWS(bolt->pieces, bolt->pieces_count, muslin_cutplan_pieces, plan);
-    READ_ROWS(bolt->left_over, bolt->left_over_count, muslin_cutplan_left_over, plan, least);
+    READ_ROWS(bolt->left_over, bolt->left_over_count, muslin_cutplan_left_overs, plan, least);
 }
 
 struct muslin_blank_spec *pieces_of(const struct worked *worked, const struct cloth *cloth,
@@ -445,7 +445,7 @@ static muslin_status plan_strips(const struct worked *worked, const struct cloth
 {
     const struct muslin_yardage_spec buying = buying_of(worked, cloth);
     struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
-    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    struct muslin_cutplan_stock_spec stock = MUSLIN_CUTPLAN_STOCK_SPEC_INIT;
     struct muslin_allocator allocator;
     size_t count;
     struct muslin_blank_spec *rows = pieces_of(worked, cloth, &buying, &count);
@@ -464,7 +464,7 @@ static muslin_status plan_strips(const struct worked *worked, const struct cloth
 
 static int64_t strips_of(const struct muslin_cutplan *plan)
 {
-    struct muslin_plan_totals totals = { .size = sizeof totals };
+    struct muslin_cutplan_total totals = { .size = sizeof totals };
     must(muslin_cutplan_totals(plan, &totals, NULL));
     return totals.stock_pieces;
 }
@@ -475,7 +475,7 @@ static int64_t strips_for_tops(const struct worked *worked, const struct cloth *
     struct worked other = { .design = worked->design,
                             .cuts_count = worked->cuts_count,
                             .mitre_extra = worked->mitre_extra };
-    struct muslin_solve_spec spec = worked->design->solve;
+    struct muslin_solution_spec spec = worked->design->solve;
     struct muslin_cutplan *plan = NULL;
     int64_t strips = -1;
     spec.tops = tops;
@@ -546,7 +546,7 @@ static void place_of_fabric(const struct worked *worked, const struct muslin_pro
     const bool is_join = problem->argument == MUSLIN_ARG_JOIN_LOSS;
     muslin_id id;
     snprintf(place, room, "/buying");
-    if (muslin_quilt_id(worked->design->quilt, MUSLIN_ID_FABRIC, problem->at, &id, NULL) != MUSLIN_OK)
+    if (muslin_quilt_id(worked->design->quilt, MUSLIN_SORT_FABRIC, problem->at, &id, NULL) != MUSLIN_OK)
         return;
     const char *extra = is_join || problem->status == MUSLIN_ERR_NO_YIELD
                             ? place_of_extra(worked, id, problem->value) : NULL;

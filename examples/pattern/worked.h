@@ -13,13 +13,13 @@ struct feeds {
 
 /* A fabric's cutting plan, row by row: from the bolt, or from strips where it is bought as strips. */
 struct bolt {
-    struct muslin_plan_strip *strips;
+    struct muslin_cutplan_strip *strips;
     size_t strips_count;
-    struct muslin_plan_place *places;
+    struct muslin_cutplan_place *places;
     size_t places_count;
-    struct muslin_plan_piece *pieces;
+    struct muslin_cutplan_piece *pieces;
     size_t pieces_count;
-    struct muslin_plan_left_over *left_over; /* pieces of cloth that are left and of use */
+    struct muslin_cutplan_left_over *left_over; /* pieces of cloth that are left and of use */
     size_t left_over_count;
     struct muslin_cutplan *from_strips; /* null: from the bolt */
     int64_t strips_needed;              /* of those, in all tops */
@@ -31,12 +31,12 @@ enum { TOPS_TRIED = 50 };
 struct worked {
     const struct design *design;
     struct muslin_solution *solution;
-    struct muslin_totals totals;
+    struct muslin_solution_total totals;
     struct muslin_node_size top;
 
     struct muslin_misfit *misfits; /* edges that do not meet */
     size_t misfits_count;
-    struct muslin_cut *cuts;
+    struct muslin_solution_cut *cuts;
     size_t cuts_count;
     size_t *order; /* the cuts as they are listed: of each fabric the longest strips first */
     int *piece;    /* number of each cut in print, from 1; the strips of one mitred border share theirs */
@@ -45,16 +45,16 @@ struct worked {
     struct muslin_strip_set *sets;
     size_t sets_count;
 
-    struct muslin_sewing_row *steps;
+    struct muslin_sewing_step *steps;
     struct feeds *feeds; /* of each step */
     size_t steps_count;
-    struct muslin_sewn_totals sewn; /* with what seams that are 1/64 in off come to */
+    struct muslin_sewing_total sewn; /* with what seams that are 1/64 in off come to */
 
-    struct muslin_pressing_plan *pressing;
-    struct muslin_pressed_totals pressed;
-    struct muslin_pressed_seam *seams;
+    struct muslin_pressing *pressing;
+    struct muslin_pressing_total pressed;
+    struct muslin_pressing_seam *seams;
     size_t seams_count;
-    struct muslin_pressed_child *children;
+    struct muslin_pressing_child *children;
     size_t children_count;
     struct muslin_pressing_exception *exceptions;
     size_t exceptions_count;
@@ -113,7 +113,7 @@ const char *place_of_part(const struct worked *worked, muslin_id node, int64_t p
 muslin_len cut_length(const struct worked *worked, size_t cut);
 
 /* How many strips of a row of a plan there are in all: those within a holder are in each of it. */
-int64_t times_of(const struct bolt *bolt, const struct muslin_plan_strip *strip);
+int64_t times_of(const struct bolt *bolt, const struct muslin_cutplan_strip *strip);
 
 /* How a cloth is bought and laid out. */
 struct muslin_yardage_spec buying_of(const struct worked *worked, const struct cloth *cloth);
@@ -141,7 +141,7 @@ enum mitred_sides mitred_sides(const struct worked *worked, size_t cut, muslin_i
 int64_t cut_of_patch(const struct worked *worked, muslin_id patch);
 int64_t cut_of_strip(const struct worked *worked, muslin_id join, muslin_id patch);
 /* The seams of a node, in their order. */
-const struct muslin_pressed_seam *seams_of(const struct worked *worked, muslin_id node, size_t *count);
+const struct muslin_pressing_seam *seams_of(const struct worked *worked, muslin_id node, size_t *count);
 
 /* ---- lengths in words ------------------------------------------------------------------------------------------- */
 

@@ -6,8 +6,8 @@
 static bool has_slant(const struct worked *worked)
 {
     for (size_t i = 0; i < worked->cuts_count; i++)
-        if (worked->cuts[i].again != MUSLIN_AGAIN_NO || worked->cuts[i].pitch > 0 ||
-            worked->cuts[i].source == MUSLIN_CUT_TEMPLATE)
+        if (worked->cuts[i].again != MUSLIN_CUT_AGAIN_NO || worked->cuts[i].pitch > 0 ||
+            worked->cuts[i].source == MUSLIN_CUT_SOURCE_TEMPLATE)
             return true;
     return false;
 }

@@ -11,7 +11,7 @@
 /* A strip goes into the set that is cut apart again; a patch of which a set gives some goes into the other steps. */
 static bool goes_into(const struct worked *worked, size_t step, const muslin_id *ids, size_t count)
 {
-    const struct muslin_sewing_row *row = &worked->steps[step];
+    const struct muslin_sewing_step *row = &worked->steps[step];
     const struct feeds *feeds = &worked->feeds[step];
     for (size_t i = 0; i < count; i++) {
         if (row->node == ids[i] && row->kind != MUSLIN_SEWING_SEGMENTS)
@@ -63,8 +63,8 @@ static void add_use(struct line *line, const struct worked *worked, size_t cut)
 /* All of one fabric and one width are said once. */
 static bool same_strips(const struct worked *worked, size_t one, size_t other)
 {
-    const struct muslin_cut *a = &worked->cuts[one];
-    const struct muslin_cut *b = &worked->cuts[other];
+    const struct muslin_solution_cut *a = &worked->cuts[one];
+    const struct muslin_solution_cut *b = &worked->cuts[other];
     return is_joined(worked, one) && is_joined(worked, other) && a->fabric == b->fabric &&
            a->cut_height == b->cut_height;
 }
@@ -80,19 +80,19 @@ static void write_joining(struct document *document, const struct worked *worked
 
 /* ---- rows -------------------------------------------------------------------------------------------------------- */
 
-static const char *shape_name(const struct muslin_cut *cut)
+static const char *shape_name(const struct muslin_solution_cut *cut)
 {
     static const char *const names[] = { "", "", " triangles", " diamonds", " hexagons", " trapezoids", " wedges",
                                          " octagons", " slices" };
-    if (cut->source == MUSLIN_CUT_TEMPLATE)
+    if (cut->source == MUSLIN_CUT_SOURCE_TEMPLATE)
         return cut->count == 1 ? " piece" : " pieces";
-    if (cut->shape == MUSLIN_CUT_RECTANGLE && cut->cut_width == cut->cut_height)
+    if (cut->shape == MUSLIN_CUT_SHAPE_RECTANGLE && cut->cut_width == cut->cut_height)
         return cut->count == 1 ? " square" : " squares";
     return names[cut->shape];
 }
 
 /* Shapes from strips: how high the strip is and how far apart the cuts are. */
-static void add_strip_shape(struct line *line, const struct worked *worked, const struct muslin_cut *cut)
+static void add_strip_shape(struct line *line, const struct worked *worked, const struct muslin_solution_cut *cut)
 {
     char text[WORD_ROOM];
     const muslin_len lengths[] = { cut->cut_width, cut->pitch };
@@ -103,7 +103,7 @@ static void add_strip_shape(struct line *line, const struct worked *worked, cons
     add(line, "Cut %s, width of %s by %s, and from %s", one ? "1 strip" : "strips", word(worked, WORD_FABRIC),
         measured(worked, cut->cut_height, text), one ? "it" : "them");
     add(line, " %" PRId64 "%s: cut one end off at %d degrees", cut->count, shape_name(cut), (int)cut->angle);
-    if (cut->shape == MUSLIN_CUT_DIAMONDS)
+    if (cut->shape == MUSLIN_CUT_SHAPE_DIAMONDS)
         add(line, ", then cut parallel to that, %s apart, measured square to the cut",
             measured(worked, cut->cut_height, text));
     else
@@ -114,43 +114,43 @@ static void add_strip_shape(struct line *line, const struct worked *worked, cons
 static const char *as_needed(int32_t method)
 {
     switch (method) {
-    case MUSLIN_METHOD_TWO_AT_A_TIME:
+    case MUSLIN_UNIT_METHOD_TWO_AT_A_TIME:
         return ", leave whole: two units come of each pair";
-    case MUSLIN_METHOD_FOUR_AT_A_TIME:
+    case MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME:
         return ", leave whole: four units come of one large and four small squares";
-    case MUSLIN_METHOD_EIGHT_AT_A_TIME:
+    case MUSLIN_UNIT_METHOD_EIGHT_AT_A_TIME:
         return ", leave whole: eight units come of each pair";
-    case MUSLIN_METHOD_FOUR_ALL_ROUND:
-    case MUSLIN_METHOD_FOUR_MIDPOINTS:
+    case MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND:
+    case MUSLIN_UNIT_METHOD_FOUR_MIDPOINTS:
         return ", leave whole: four units come of each pair";
     default:
         return "";
     }
 }
 
-static void add_again(struct line *line, const struct worked *worked, const struct muslin_cut *cut)
+static void add_again(struct line *line, const struct worked *worked, const struct muslin_solution_cut *cut)
 {
     static const char *const setting[] = { "triangles", "triangles", "corner setting triangles",
                                            "side setting triangles" };
     const struct unit_asked *unit = unit_of(worked->design, cut->first_node);
-    if (cut->again != MUSLIN_AGAIN_NO)
-        add(line, ", cut %s on the diagonal: %" PRId64 " %s", cut->again == MUSLIN_AGAIN_ONCE ? "once" : "twice",
-            cut->pieces, cut->source == MUSLIN_CUT_SETTING ? setting[cut->again] : "triangles");
-    else if (cut->source == MUSLIN_CUT_UNIT && unit != NULL)
+    if (cut->again != MUSLIN_CUT_AGAIN_NO)
+        add(line, ", cut %s on the diagonal: %" PRId64 " %s", cut->again == MUSLIN_CUT_AGAIN_ONCE ? "once" : "twice",
+            cut->pieces, cut->source == MUSLIN_CUT_SOURCE_SETTING ? setting[cut->again] : "triangles");
+    else if (cut->source == MUSLIN_CUT_SOURCE_UNIT && unit != NULL)
         add(line, "%s", as_needed(unit->spec.method));
-    if (cut->again == MUSLIN_AGAIN_ONCE && cut->cut_width != cut->cut_height)
+    if (cut->again == MUSLIN_CUT_AGAIN_ONCE && cut->cut_width != cut->cut_height)
         add(line, cut->hand == 2 ? ", from the upper left to the lower right, right side up"
                                  : ", from the lower left to the upper right, right side up");
-    if (cut->source == MUSLIN_CUT_SETTING && cut->spare > 0)
+    if (cut->source == MUSLIN_CUT_SOURCE_SETTING && cut->spare > 0)
         add(line, ", %" PRId64 " of them spare", cut->spare);
-    if (cut->source == MUSLIN_CUT_TEMPLATE)
+    if (cut->source == MUSLIN_CUT_SOURCE_TEMPLATE)
         add(line, ", each from a rectangle so large, by its template%s", cut->hand == 2 ? " turned over" : "");
 }
 
 /* From point to point, and a hand's breadth to hold. */
 static void add_mitred(struct line *line, const struct worked *worked, size_t cut)
 {
-    const struct muslin_cut *row = &worked->cuts[cut];
+    const struct muslin_solution_cut *row = &worked->cuts[cut];
     int64_t strips = 0;
     char text[WORD_ROOM];
     for (size_t i = 0; i < worked->cuts_count; i++)
@@ -173,10 +173,11 @@ static void add_short_strips(struct line *line, const struct worked *worked, siz
                 letter_of(worked, worked->sets[i].node, letter), at_least(worked, length, text));
 }
 
-static bool is_taken_for_it(const struct muslin_cut *a, const struct muslin_cut *b)
+static bool is_taken_for_it(const struct muslin_solution_cut *a, const struct muslin_solution_cut *b)
 {
     return a->fabric == b->fabric && a->shape == b->shape && a->again != b->again && a->cut_width == b->cut_width &&
-           a->cut_height == b->cut_height && a->source != MUSLIN_CUT_SET_STRIP && b->source != MUSLIN_CUT_SET_STRIP;
+           a->cut_height == b->cut_height && a->source != MUSLIN_CUT_SOURCE_SET_STRIP &&
+           b->source != MUSLIN_CUT_SOURCE_SET_STRIP;
 }
 
 /* Pieces of one size of which some are cut again and some are not. */
@@ -189,17 +190,17 @@ static void add_alike(struct line *line, const struct worked *worked, size_t cut
 
 static void write_cut(struct document *document, const struct worked *worked, size_t cut)
 {
-    const struct muslin_cut *row = &worked->cuts[cut];
+    const struct muslin_solution_cut *row = &worked->cuts[cut];
     struct line line = { NULL, 0, 0 };
     char text[WORD_ROOM];
     char lead[16];
     snprintf(lead, sizeof lead, "[%d]", worked->piece[cut]);
-    if (row->source == MUSLIN_CUT_MITRED)
+    if (row->source == MUSLIN_CUT_SOURCE_MITRED)
         add_mitred(&line, worked, cut);
-    else if (row->source == MUSLIN_CUT_SET_STRIP && cloth_of(worked->design, row->fabric)->strip_cut > 0)
+    else if (row->source == MUSLIN_CUT_SOURCE_SET_STRIP && cloth_of(worked->design, row->fabric)->strip_cut > 0)
         add(&line, "Take %" PRId64 " strip%s, %s wide as bought", row->count, plural(row->count),
             measured(worked, row->cut_height, text));
-    else if (row->source == MUSLIN_CUT_SET_STRIP)
+    else if (row->source == MUSLIN_CUT_SOURCE_SET_STRIP)
         add(&line, "Cut %" PRId64 " strip%s, width of %s by %s", row->count, plural(row->count),
             word(worked, WORD_FABRIC), measured(worked, row->cut_height, text));
     else if (row->pitch > 0)
@@ -210,7 +211,7 @@ static void write_cut(struct document *document, const struct worked *worked, si
     add_again(&line, worked, row);
     add_use(&line, worked, cut);
     add_alike(&line, worked, cut);
-    if (row->source == MUSLIN_CUT_SET_STRIP)
+    if (row->source == MUSLIN_CUT_SOURCE_SET_STRIP)
         add_short_strips(&line, worked, cut);
     put(document, ITEM_POINT, is_joined(worked, cut) ? 1 : 0, lead, &line);
 }

@@ -14,8 +14,8 @@ struct field {
     muslin_id node;
     muslin_id *blocks;
     size_t blocks_count; /* alternates with them, sashes not */
-    struct muslin_diagonal_spec spec;
-    const struct muslin_pressed_seam *seams;
+    struct muslin_quilt_diagonal_spec spec;
+    const struct muslin_pressing_seam *seams;
 };
 
 /* ---- rows -------------------------------------------------------------------------------------------------------- */
@@ -60,7 +60,7 @@ static void add_block(struct line *line, const struct field *field, size_t block
 
 static bool has_sashes(const struct field *field)
 {
-    return field->spec.layout != MUSLIN_POINT_PLAIN;
+    return field->spec.layout != MUSLIN_POINT_LAYOUT_PLAIN;
 }
 
 /* The two longest rows have a corner of the top at one end. */
@@ -68,7 +68,7 @@ static void write_row(struct document *document, const struct field *field, int6
 {
     size_t *blocks = rows_for(field->blocks_count, sizeof *blocks);
     const size_t count = row_of(field->spec.columns, field->spec.rows, line, blocks);
-    const bool sash_at_ends = has_sashes(field) && field->spec.layout != MUSLIN_POINT_SASH_INNER;
+    const bool sash_at_ends = has_sashes(field) && field->spec.layout != MUSLIN_POINT_LAYOUT_SASH_INNER;
     struct line words = { NULL, 0, 0 };
     char lead[40];
     add(&words, "%s", line == 0 ? "" : "side triangle; ");
@@ -142,7 +142,7 @@ static void write_pressed(struct document *document, const struct field *field)
     static const int32_t to_rows[] = { MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_LEFT, MUSLIN_PRESS_LEFT, MUSLIN_PRESS_RIGHT };
     struct line line = { NULL, 0, 0 };
     const int64_t rows = field->spec.columns + field->spec.rows - 2;
-    const struct muslin_pressed_seam *seam = field->seams + seams_within(field);
+    const struct muslin_pressing_seam *seam = field->seams + seams_within(field);
     add_pressed_within(&line, field);
     if (rows > 0)
         add(&line, "; of those between rows, from row 1 on, ");
@@ -168,15 +168,15 @@ static void write_pressed(struct document *document, const struct field *field)
 
 static bool is_of_field(const struct field *field, size_t cut)
 {
-    return field->worked->cuts[cut].source == MUSLIN_CUT_SETTING && is_cut_for(field->worked, cut, field->node);
+    return field->worked->cuts[cut].source == MUSLIN_CUT_SOURCE_SETTING && is_cut_for(field->worked, cut, field->node);
 }
 
 static void add_triangles(struct line *line, const struct field *field)
 {
     const struct worked *worked = field->worked;
     for (size_t i = 0; i < worked->cuts_count; i++)
-        if (is_of_field(field, i) && worked->cuts[i].again != MUSLIN_AGAIN_NO)
-            add(line, "%s triangles are [%d]. ", worked->cuts[i].again == MUSLIN_AGAIN_TWICE ? "Side" : "Corner",
+        if (is_of_field(field, i) && worked->cuts[i].again != MUSLIN_CUT_AGAIN_NO)
+            add(line, "%s triangles are [%d]. ", worked->cuts[i].again == MUSLIN_CUT_AGAIN_TWICE ? "Side" : "Corner",
                 worked->piece[i]);
 }
 
@@ -194,13 +194,13 @@ static void add_sashes(struct line *line, const struct field *field, size_t chil
                 is_square ? "s" : sashes(worked), worked->piece[cut]);
     }
     for (size_t i = 0; i < worked->cuts_count; i++)
-        if (worked->cuts[i].source == MUSLIN_CUT_MITRED && is_cut_for(worked, i, field->node))
+        if (worked->cuts[i].source == MUSLIN_CUT_SOURCE_MITRED && is_cut_for(worked, i, field->node))
             add(line, "The %s that the edge cuts off are [%d]. ", sashes(worked), worked->piece[i]);
 }
 
 /* ---- all --------------------------------------------------------------------------------------------------------- */
 
-static size_t count_blocks(const struct muslin_diagonal_spec *spec)
+static size_t count_blocks(const struct muslin_quilt_diagonal_spec *spec)
 {
     return (size_t)(spec->columns * spec->rows + (spec->columns - 1) * (spec->rows - 1));
 }
@@ -211,7 +211,7 @@ static void write_sewing(struct document *document, const struct field *field)
         say(document, ITEM_POINT, 0, NULL, "Between two rows of blocks%s lies a row of %s, with a %s between every "
             "two of them. Sew the rows of blocks and those rows, then all rows to each other in their order, last the "
             "four corner triangles.",
-            field->spec.layout == MUSLIN_POINT_SASH_INNER ? "" : ", and outside the first and the last one,",
+            field->spec.layout == MUSLIN_POINT_LAYOUT_SASH_INNER ? "" : ", and outside the first and the last one,",
             sashes(field->worked), word(field->worked, WORD_CORNERSTONE));
         say(document, ITEM_POINT, 0, NULL, "Press as the arrows on the drawing show.");
     } else {
@@ -226,7 +226,7 @@ static void write_trim(struct document *document, const struct field *field)
 {
     struct line line = { NULL, 0, 0 };
     const struct worked *worked = field->worked;
-    const struct muslin_solve_spec *solve = &worked->design->solve;
+    const struct muslin_solution_spec *solve = &worked->design->solve;
     char allowance[WORD_ROOM];
     char text[WORD_ROOM];
     muslin_id seam;
@@ -240,12 +240,12 @@ static void write_trim(struct document *document, const struct field *field)
             "seam allowance inside the edge. ", measured(worked, value, text));
     } else {
         add(&line, "Trim the sides to %s beyond the blocks' points, square at the corners", allowance);
-        if (solve->policy == MUSLIN_ALLOWANCE_EXACT)
+        if (solve->policy == MUSLIN_ALLOWANCE_POLICY_EXACT)
             add(&line, "; triangles are cut at the next %s above the need, so that there is little or nothing to trim",
                 measured(worked, solve->grid, text));
         add(&line, ". ");
     }
-    if (solve->policy == MUSLIN_ALLOWANCE_OVERSIZE && solve->trim > 0)
+    if (solve->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE && solve->trim > 0)
         add(&line, "Setting triangles are cut larger than they need be, by %s, to be trimmed. ",
             measured(worked, solve->trim, text));
     add(&line, "Lay a side triangle with its right angle flush with the corner of the block, so that what is over "
@@ -258,7 +258,9 @@ static void write_trim(struct document *document, const struct field *field)
 
 void write_field(struct document *document, const struct worked *worked, size_t step)
 {
-    struct field field = { .worked = worked, .node = worked->steps[step].node, .spec = MUSLIN_DIAGONAL_SPEC_INIT };
+    struct field field = { .worked = worked,
+                           .node = worked->steps[step].node,
+                           .spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT };
     struct line line = { NULL, 0, 0 };
     size_t number = 0;
     size_t children;

@@ -11,21 +11,21 @@
 static const char *layout_name(int32_t layout)
 {
     switch (layout) {
-    case MUSLIN_BACKING_ONE_WIDTH:
+    case MUSLIN_BACKING_LAYOUT_ONE_WIDTH:
         return "one panel, its length along the quilt's length";
-    case MUSLIN_BACKING_ONE_WIDTH_TURNED:
+    case MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED:
         return "one panel, its length along the quilt's width";
-    case MUSLIN_BACKING_SEAMS_ALONG:
+    case MUSLIN_BACKING_LAYOUT_SEAMS_ALONG:
         return "panels side by side, seams along the quilt's length";
-    case MUSLIN_BACKING_SEAMS_ACROSS:
+    case MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS:
         return "panels one below the other, seams along its width";
-    case MUSLIN_BACKING_CENTRE_ALONG:
+    case MUSLIN_BACKING_LAYOUT_CENTRE_ALONG:
         return "a whole panel in the middle, equal sides, seams along the length";
-    case MUSLIN_BACKING_CENTRE_ACROSS:
+    case MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS:
         return "a whole panel in the middle, equal sides, seams along the width";
-    case MUSLIN_BACKING_INSERT_ALONG:
+    case MUSLIN_BACKING_LAYOUT_INSERT_ALONG:
         return "one panel split lengthwise, an insert between its halves, seams along the length";
-    case MUSLIN_BACKING_INSERT_ACROSS:
+    case MUSLIN_BACKING_LAYOUT_INSERT_ACROSS:
         return "one panel split lengthwise, an insert between its halves, seams along the width";
     default:
         return "another layout";
@@ -172,7 +172,7 @@ int64_t count_binding_strips(const struct worked *worked, muslin_len *together)
     for (size_t i = 0; i < worked->bill_count; i++) {
         const struct bolt *bolt = &worked->bolts[i];
         for (size_t k = 0; k < bolt->places_count; k++) {
-            const struct muslin_plan_place *place = &bolt->places[k];
+            const struct muslin_cutplan_place *place = &bolt->places[k];
             if (laid_for(worked, bolt->pieces[place->piece].label) != LAID_BINDING)
                 continue;
             const int64_t count = place->count * times_of(bolt, &bolt->strips[place->strip]);

@@ -18,7 +18,7 @@ static int64_t label_of(const struct laying *laying, size_t place)
 }
 
 /* The cut that lies there, or null: binding or a sleeve. */
-static const struct muslin_cut *cut_at(const struct laying *laying, size_t place)
+static const struct muslin_solution_cut *cut_at(const struct laying *laying, size_t place)
 {
     const int64_t label = label_of(laying, place);
     return laid_for(laying->worked, label) == LAID_CUT ? &laying->worked->cuts[label] : NULL;
@@ -35,23 +35,23 @@ static bool joined_at(const struct laying *laying, size_t place)
 /* A strip that is told by its length: taken whole, for a strip set or to be joined. */
 static bool is_whole(const struct laying *laying, size_t place)
 {
-    const struct muslin_cut *cut = cut_at(laying, place);
-    return joined_at(laying, place) || (cut != NULL && cut->source == MUSLIN_CUT_SET_STRIP);
+    const struct muslin_solution_cut *cut = cut_at(laying, place);
+    return joined_at(laying, place) || (cut != NULL && cut->source == MUSLIN_CUT_SOURCE_SET_STRIP);
 }
 
 static bool is_square(const struct laying *laying, size_t place)
 {
-    const struct muslin_cut *cut = cut_at(laying, place);
-    return cut != NULL && cut->shape == MUSLIN_CUT_RECTANGLE && cut->cut_width == cut->cut_height;
+    const struct muslin_solution_cut *cut = cut_at(laying, place);
+    return cut != NULL && cut->shape == MUSLIN_CUT_SHAPE_RECTANGLE && cut->cut_width == cut->cut_height;
 }
 
 /* ---- places ------------------------------------------------------------------------------------------------------ */
 
-static void add_place(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip,
+static void add_place(struct line *line, const struct laying *laying, const struct muslin_cutplan_strip *strip,
                       size_t place)
 {
     const struct worked *worked = laying->worked;
-    const struct muslin_plan_place *row = &laying->bolt->places[place];
+    const struct muslin_cutplan_place *row = &laying->bolt->places[place];
     char text[WORD_ROOM];
     char name[32];
     label_name(worked, label_of(laying, place), name);
@@ -81,14 +81,14 @@ static muslin_len hand_of(const struct worked *worked)
 }
 
 /* Whether a piece to be joined for a border lies there that is shorter than its strip. */
-static bool may_be_longer(const struct laying *laying, const struct muslin_plan_strip *strip, size_t place)
+static bool may_be_longer(const struct laying *laying, const struct muslin_cutplan_strip *strip, size_t place)
 {
     return cut_at(laying, place) != NULL && joined_at(laying, place) &&
            laying->bolt->places[place].width < strip->width;
 }
 
 /* Pieces to be joined for a border: how much longer they may be left. */
-static void add_free(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
+static void add_free(struct line *line, const struct laying *laying, const struct muslin_cutplan_strip *strip)
 {
     const struct worked *worked = laying->worked;
     const muslin_len enough = hand_of(worked);
@@ -113,13 +113,13 @@ static void add_free(struct line *line, const struct laying *laying, const struc
 /* Part of a border, which is cut when the top is measured. */
 static bool is_cut_late(const struct laying *laying, size_t place)
 {
-    const struct muslin_cut *cut = cut_at(laying, place);
-    return cut != NULL && cut->source == MUSLIN_CUT_PATCH &&
+    const struct muslin_solution_cut *cut = cut_at(laying, place);
+    return cut != NULL && cut->source == MUSLIN_CUT_SOURCE_PATCH &&
            is_border_cut(laying->worked, (size_t)label_of(laying, place));
 }
 
 /* Where a strip has parts of a border and other pieces: which are cut first, and where. */
-static void add_late(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
+static void add_late(struct line *line, const struct laying *laying, const struct muslin_cutplan_strip *strip)
 {
     struct line names = { NULL, 0, 0 };
     char name[32];
@@ -137,19 +137,19 @@ static void add_late(struct line *line, const struct laying *laying, const struc
     free(names.text);
 }
 
-static void add_strip(struct line *line, const struct laying *laying, const struct muslin_plan_strip *strip)
+static void add_strip(struct line *line, const struct laying *laying, const struct muslin_cutplan_strip *strip)
 {
     char text[WORD_ROOM];
     measured(laying->worked, strip->height, text);
     switch (strip->kind) {
-    case MUSLIN_PLAN_PANEL:
+    case MUSLIN_CUTPLAN_STRIP_PANEL:
         add(line, "%" PRId64 " length%s of %s across the whole width, to be slit along the cloth", strip->times,
             plural(strip->times), text);
         break;
-    case MUSLIN_PLAN_SLIT:
+    case MUSLIN_CUTPLAN_STRIP_SLIT:
         add(line, "from the left edge, slit along the cloth");
         break;
-    case MUSLIN_PLAN_WITHIN:
+    case MUSLIN_CUTPLAN_STRIP_WITHIN:
         if (laying->cloth->strip_cut > 0) {
             add(line, "%" PRId64 " strip%s as bought", laying->bolt->strips[strip->holder].times,
                 plural(laying->bolt->strips[strip->holder].times));
@@ -157,7 +157,7 @@ static void add_strip(struct line *line, const struct laying *laying, const stru
         }
         add(line, "across what is left beside: %" PRId64 " strip%s %s wide", strip->times, plural(strip->times), text);
         break;
-    case MUSLIN_PLAN_STOCK:
+    case MUSLIN_CUTPLAN_STRIP_STOCK:
         add(line, "%" PRId64 " strip%s as bought", strip->times, plural(strip->times));
         break;
     default:
@@ -172,7 +172,8 @@ static void add_strip(struct line *line, const struct laying *laying, const stru
 }
 
 /* A strip for a set is taken right across the bought one. */
-static void write_strip(struct document *document, const struct laying *laying, const struct muslin_plan_strip *strip)
+static void write_strip(struct document *document, const struct laying *laying,
+                        const struct muslin_cutplan_strip *strip)
 {
     const bool is_bought_strip = laying->cloth->strip_cut > 0;
     struct line line = { NULL, 0, 0 };
@@ -206,12 +207,12 @@ static muslin_len narrowest(const struct laying *laying, const struct muslin_fab
 {
     muslin_len most = 0;
     for (size_t i = 0; i < laying->bolt->strips_count; i++) {
-        const struct muslin_plan_strip *strip = &laying->bolt->strips[i];
-        if (strip->kind != MUSLIN_PLAN_STRIP || strip->places == 0)
+        const struct muslin_cutplan_strip *strip = &laying->bolt->strips[i];
+        if (strip->kind != MUSLIN_CUTPLAN_STRIP_STRIP || strip->places == 0)
             return row->narrowest_width;
-        const struct muslin_cut *cut = cut_at(laying, (size_t)strip->first_place);
+        const struct muslin_solution_cut *cut = cut_at(laying, (size_t)strip->first_place);
         muslin_len needed = strip->used;
-        if (cut != NULL && cut->source == MUSLIN_CUT_SET_STRIP)
+        if (cut != NULL && cut->source == MUSLIN_CUT_SOURCE_SET_STRIP)
             needed -= shorter_by(laying->worked, (size_t)label_of(laying, (size_t)strip->first_place));
         most = needed > most ? needed : most;
     }
@@ -282,7 +283,7 @@ static int64_t place_of_stub(const struct laying *laying, int64_t piece)
 /* Whether so much of its strip is free that it is told with the strip to leave it longer. */
 static bool may_grow(const struct laying *laying, int64_t place)
 {
-    const struct muslin_plan_strip *strip = &laying->bolt->strips[laying->bolt->places[place].strip];
+    const struct muslin_cutplan_strip *strip = &laying->bolt->strips[laying->bolt->places[place].strip];
     muslin_len left;
     must(muslin_length_subtract(strip->width, strip->used, &left));
     return left >= hand_of(laying->worked);
@@ -307,7 +308,7 @@ static void write_stubs(struct document *document, const struct laying *laying)
     }
 }
 
-static bool is_of_one_size(const struct muslin_plan_left_over *a, const struct muslin_plan_left_over *b)
+static bool is_of_one_size(const struct muslin_cutplan_left_over *a, const struct muslin_cutplan_left_over *b)
 {
     return a->width == b->width && a->height == b->height;
 }
@@ -334,7 +335,7 @@ static void write_left_over(struct document *document, const struct laying *layi
     const struct bolt *bolt = laying->bolt;
     size_t told = 0;
     for (size_t i = 0; i < bolt->left_over_count; i++) {
-        const struct muslin_plan_left_over *row = &bolt->left_over[i];
+        const struct muslin_cutplan_left_over *row = &bolt->left_over[i];
         const int64_t count = count_of_size(bolt, i);
         if (count == 0 || told++ >= TOLD)
             continue;
@@ -355,8 +356,8 @@ static bool is_taken_whole(const struct worked *worked, size_t fabric)
     const struct laying laying = { worked, &worked->bolts[fabric],
                                    cloth_of(worked->design, worked->bill[fabric].fabric) };
     for (size_t i = 0; i < laying.bolt->places_count; i++) {
-        const struct muslin_cut *cut = cut_at(&laying, i);
-        if (cut == NULL || cut->source != MUSLIN_CUT_SET_STRIP || cut->cut_height != laying.cloth->strip_cut)
+        const struct muslin_solution_cut *cut = cut_at(&laying, i);
+        if (cut == NULL || cut->source != MUSLIN_CUT_SOURCE_SET_STRIP || cut->cut_height != laying.cloth->strip_cut)
             return false;
     }
     return laying.cloth->strip_cut > 0;
@@ -399,7 +400,7 @@ static bool has_panels(const struct worked *worked)
 {
     for (size_t i = 0; i < worked->bill_count; i++)
         for (size_t k = 0; k < worked->bolts[i].strips_count; k++)
-            if (worked->bolts[i].strips[k].kind == MUSLIN_PLAN_PANEL)
+            if (worked->bolts[i].strips[k].kind == MUSLIN_CUTPLAN_STRIP_PANEL)
                 return true;
     return false;
 }
@@ -418,7 +419,7 @@ void write_layout(struct document *document, const struct worked *worked)
             measured(worked, worked->design->buying.straightening, text));
     put(document, ITEM_SAY, 0, NULL, &line);
     say(document, ITEM_SAY, 0, NULL, "Stacking pieces in one strip%s may need less.",
-        worked->design->buying.long_pieces == MUSLIN_LONG_JOINED ? ", or cutting borders along the cloth," : "");
+        worked->design->buying.long_pieces == MUSLIN_LONG_PIECES_JOINED ? ", or cutting borders along the cloth," : "");
     if (has_panels(worked))
         say(document, ITEM_SAY, 0, NULL, "Pieces longer than the cloth is wide are slit along it: unfold the cloth for "
             "the length that they come from, slit them off side by side from its left edge, and cut what is left "

@@ -149,7 +149,7 @@ static void write_widths(struct document *document, const struct worked *worked)
 
 bool is_test_step(const struct worked *worked, size_t step)
 {
-    const struct muslin_sewing_row *row = &worked->steps[step];
+    const struct muslin_sewing_step *row = &worked->steps[step];
     const struct named *named = named_of(worked->design, row->node);
     return named != NULL && named->is_block && row->alike > 1 && row->kind != MUSLIN_SEWING_SET;
 }
@@ -178,7 +178,7 @@ static void write_test_blocks(struct document *document, const struct worked *wo
     char letter[16];
     size_t found = 0;
     for (size_t i = 0; i < worked->steps_count; i++) {
-        const struct muslin_sewing_row *step = &worked->steps[i];
+        const struct muslin_sewing_step *step = &worked->steps[i];
         const struct named *named = named_of(worked->design, step->node);
         if (!is_test_step(worked, i))
             continue;

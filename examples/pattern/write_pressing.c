@@ -9,7 +9,7 @@
 /* ---- joins ------------------------------------------------------------------------------------------------------ */
 
 /* One seam: also what it is pressed towards, where that is a patch or a part with a letter. */
-static void add_towards(struct line *line, const struct worked *worked, const struct muslin_pressed_seam *seam)
+static void add_towards(struct line *line, const struct worked *worked, const struct muslin_pressing_seam *seam)
 {
     char letter[16];
     size_t count;
@@ -29,7 +29,7 @@ static void add_towards(struct line *line, const struct worked *worked, const st
     free(children);
 }
 
-static bool all_alike(const struct muslin_pressed_seam *seams, size_t count)
+static bool all_alike(const struct muslin_pressing_seam *seams, size_t count)
 {
     for (size_t i = 1; i < count; i++)
         if (seams[i].press != seams[0].press)
@@ -37,7 +37,7 @@ static bool all_alike(const struct muslin_pressed_seam *seams, size_t count)
     return true;
 }
 
-static bool takes_turns(const struct muslin_pressed_seam *seams, size_t count)
+static bool takes_turns(const struct muslin_pressing_seam *seams, size_t count)
 {
     enum { FEW = 4 };
     for (size_t i = 2; i < count; i++)
@@ -46,7 +46,7 @@ static bool takes_turns(const struct muslin_pressed_seam *seams, size_t count)
     return count > FEW && seams[0].press != seams[1].press;
 }
 
-void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t count)
+void add_runs(struct line *line, const struct muslin_pressing_seam *seams, size_t count)
 {
     if (takes_turns(seams, count)) {
         add(line, "seams 1, 3, 5 and so on %s; seams 2, 4, 6 and so on %s", direction_name(seams[0].press),
@@ -64,9 +64,9 @@ void add_runs(struct line *line, const struct muslin_pressed_seam *seams, size_t
 }
 
 /* Whether all go to the paler side because nesting wants it; in a cabin they go to the log. */
-static bool goes_to_pale(const struct worked *worked, const struct muslin_pressed_seam *seams, size_t count)
+static bool goes_to_pale(const struct worked *worked, const struct muslin_pressing_seam *seams, size_t count)
 {
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     must(muslin_quilt_read_join(worked->design->quilt, seams->node, &spec, NULL));
     for (size_t i = 0; i < count; i++)
         if (seams[i].preferred != 2)
@@ -78,7 +78,7 @@ void write_join_pressing(struct document *document, const struct worked *worked,
 {
     struct line line = { NULL, 0, 0 };
     size_t count;
-    const struct muslin_pressed_seam *seams = seams_of(worked, join, &count);
+    const struct muslin_pressing_seam *seams = seams_of(worked, join, &count);
     if (count == 0)
         return;
     add(&line, "Press ");
@@ -97,7 +97,7 @@ void write_join_pressing(struct document *document, const struct worked *worked,
 
 /* ---- mitred strips ---------------------------------------------------------------------------------------------- */
 
-static bool is_pressed_outwards(const struct muslin_pressed_seam *seams)
+static bool is_pressed_outwards(const struct muslin_pressing_seam *seams)
 {
     for (size_t i = 0; i < 4; i++)
         if (seams[i].towards != (i % 2 == 0 ? 1 : 2))
@@ -113,7 +113,7 @@ void write_mitred_pressing(struct document *document, const struct worked *worke
     static const char *const corners[] = { "upper left", "upper right", "lower left", "lower right" };
     struct line line = { NULL, 0, 0 };
     size_t count;
-    const struct muslin_pressed_seam *seams = seams_of(worked, set_in, &count);
+    const struct muslin_pressing_seam *seams = seams_of(worked, set_in, &count);
     if (count != 8) {
         say(document, ITEM_POINT, 0, NULL, "Press as the arrows on the drawing show.");
         return;

@@ -33,7 +33,7 @@ static muslin_len value_of(const struct worked *worked, muslin_id measure)
 /* As the solution takes it: geese are given by their width. */
 static struct muslin_unit_spec spec_of(const struct worked *worked, const struct unit_asked *unit)
 {
-    const struct muslin_solve_spec *solve = &worked->design->solve;
+    const struct muslin_solution_spec *solve = &worked->design->solve;
     struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
     muslin_id allowance;
     muslin_id take_up;
@@ -49,7 +49,7 @@ static struct muslin_unit_spec spec_of(const struct worked *worked, const struct
     spec.tolerance = solve->grid_tolerance;
     spec.half_addition = solve->half_addition;
     spec.quarter_addition = solve->quarter_addition;
-    spec.trim = solve->policy == MUSLIN_ALLOWANCE_OVERSIZE ? solve->trim : 0;
+    spec.trim = solve->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? solve->trim : 0;
     spec.policy = solve->policy;
     spec.tip = solve->tip;
     spec.direction = solve->direction;
@@ -90,8 +90,8 @@ static int number_of(const struct recipe *recipe, const struct muslin_unit_piece
 {
     const struct worked *worked = recipe->worked;
     for (size_t i = 0; i < worked->cuts_count; i++) {
-        const struct muslin_cut *cut = &worked->cuts[i];
-        if (cut->source == MUSLIN_CUT_UNIT && cut->fabric == fabric_of(recipe, piece->region) &&
+        const struct muslin_solution_cut *cut = &worked->cuts[i];
+        if (cut->source == MUSLIN_CUT_SOURCE_UNIT && cut->fabric == fabric_of(recipe, piece->region) &&
             cut->again == piece->again && cut->shape == piece->shape && cut->hand == piece->hand &&
             ((cut->cut_width == piece->cut_width && cut->cut_height == piece->cut_height) ||
              (cut->cut_width == piece->cut_height && cut->cut_height == piece->cut_width)))
@@ -104,9 +104,9 @@ static const char *shape_of(const struct muslin_unit_piece *piece)
 {
     static const char *const names[] = { "", "square", "triangle", "diamond", "hexagon", "trapezoid", "wedge",
                                          "octagon", "slice" };
-    if (piece->again != MUSLIN_AGAIN_NO)
+    if (piece->again != MUSLIN_CUT_AGAIN_NO)
         return "triangle";
-    if (piece->shape == MUSLIN_CUT_RECTANGLE && piece->cut_width != piece->cut_height)
+    if (piece->shape == MUSLIN_CUT_SHAPE_RECTANGLE && piece->cut_width != piece->cut_height)
         return "rectangle";
     return names[piece->shape];
 }
@@ -155,9 +155,10 @@ static bool is_pressed_free(const struct recipe *recipe)
 /* A fabric has a name here, which says it is one. */
 static const char *sentence_of(const struct recipe *recipe, const struct muslin_unit_step *step)
 {
-    if (step->step == MUSLIN_SEW_PRESS_TO && is_pressed_free(recipe))
+    if (step->step == MUSLIN_UNIT_STEP_PRESS_TO && is_pressed_free(recipe))
         return "Press the seam as said at the end.";
-    return step->step == MUSLIN_SEW_PRESS_TO ? "Press the seam towards {region}." : muslin_sewing_step_text(step->step);
+    return step->step == MUSLIN_UNIT_STEP_PRESS_TO ? "Press the seam towards {region}."
+                                                   : muslin_unit_step_sentence(step->step);
 }
 
 static void write_sentence(struct document *document, const struct recipe *recipe, size_t row, size_t number)
@@ -209,7 +210,7 @@ static void write_lie(struct document *document, const struct recipe *recipe)
 /* The cut list has told this. */
 static bool is_cutting(const struct muslin_unit_step *step)
 {
-    return step->step == MUSLIN_SEW_CUT_SLANTED || step->step == MUSLIN_SEW_CUT_TURNING;
+    return step->step == MUSLIN_UNIT_STEP_CUT_SLANTED || step->step == MUSLIN_UNIT_STEP_CUT_TURNING;
 }
 
 static void write_pieces(struct document *document, const struct recipe *recipe)
@@ -235,7 +236,7 @@ static void write_pieces(struct document *document, const struct recipe *recipe)
 }
 
 /* Of a seam within the unit: where its middle lies. */
-static const char *where_lies(const struct recipe *recipe, const struct muslin_pressed_seam *seam)
+static const char *where_lies(const struct recipe *recipe, const struct muslin_pressing_seam *seam)
 {
     static const char *const places[3][3] = { { "upper left", "upper", "upper right" },
                                               { "left", "middle", "right" },
@@ -253,7 +254,7 @@ static void write_free_pressing(struct document *document, const struct recipe *
     struct line line = { NULL, 0, 0 };
     char letter[16];
     size_t count;
-    const struct muslin_pressed_seam *seams = seams_of(recipe->worked, node, &count);
+    const struct muslin_pressing_seam *seams = seams_of(recipe->worked, node, &count);
     if (!is_pressed_free(recipe) || count == 0)
         return;
     letter_of(recipe->worked, node, letter);
@@ -264,7 +265,7 @@ static void write_free_pressing(struct document *document, const struct recipe *
         else
             add(&line, "%sthe %s seam %s", comma(i, count), where_lies(recipe, &seams[i]),
                 direction_name(seams[i].press));
-    if (seams->other_way > 0 && seams->other == MUSLIN_OTHER_PRESSED)
+    if (seams->other_way > 0 && seams->other == MUSLIN_OTHER_WAY_PRESSED)
         add(&line, "; of the starred ones all the other way");
     add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);

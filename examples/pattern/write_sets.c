@@ -17,10 +17,10 @@ static const struct muslin_strip_set *set_of(const struct worked *worked, muslin
 /* ---- sets -------------------------------------------------------------------------------------------------------- */
 
 /* The first strip has the label: which end of a segment is which is seen from it. */
-static void write_label(struct document *document, const struct worked *worked, const struct muslin_sewing_row *step)
+static void write_label(struct document *document, const struct worked *worked, const struct muslin_sewing_step *step)
 {
     const struct muslin_strip_set *set = set_of(worked, step->node);
-    const bool is_across = node_of(worked, step->node).axis == MUSLIN_ACROSS;
+    const bool is_across = node_of(worked, step->node).axis == MUSLIN_AXIS_ACROSS;
     if (set != NULL && set->turns)
         return;
     say(document, ITEM_POINT, 0, NULL, "Pin a label to the %s strip of each set, and to that end of each segment as it "
@@ -31,13 +31,13 @@ static void write_label(struct document *document, const struct worked *worked, 
 /* Strips: their fabrics, in the order in which they lie. */
 void write_set(struct document *document, const struct worked *worked, size_t number)
 {
-    const struct muslin_sewing_row *step = &worked->steps[number];
+    const struct muslin_sewing_step *step = &worked->steps[number];
     struct line line = { NULL, 0, 0 };
     char text[WORD_ROOM];
     size_t count;
     muslin_id *children = children_of(worked, step->node, &count);
     add(&line, "Sew strips long side to long side, from %s: ",
-        node_of(worked, step->node).axis == MUSLIN_ACROSS ? "left to right" : "top to bottom");
+        node_of(worked, step->node).axis == MUSLIN_AXIS_ACROSS ? "left to right" : "top to bottom");
     for (size_t i = 0, next; i < count; i = next) {
         int64_t cut = cut_of_strip(worked, step->node, lying_at(worked, step->node, i, children[i]).node);
         for (next = i + 1; next < count; next++)
@@ -48,7 +48,7 @@ void write_set(struct document *document, const struct worked *worked, size_t nu
             add(&line, "%zu strips ", next - i);
         add(&line, "[%d] %s", worked->piece[cut], fabric_name(worked, worked->cuts[cut].fabric));
     }
-    const bool is_across = node_of(worked, step->node).axis == MUSLIN_ACROSS;
+    const bool is_across = node_of(worked, step->node).axis == MUSLIN_AXIS_ACROSS;
     add(&line, ". The set is %s wide unfinished.",
         measured(worked, is_across ? step->unfinished_width : step->unfinished_height, text));
     put(document, ITEM_POINT, 0, NULL, &line);
@@ -64,7 +64,7 @@ static const struct cloth *bundle_of(const struct worked *worked, muslin_id join
 {
     const struct cloth *found = NULL;
     for (size_t i = 0; i < worked->cuts_count; i++) {
-        if (worked->cuts[i].source != MUSLIN_CUT_SET_STRIP || !is_cut_for(worked, i, join))
+        if (worked->cuts[i].source != MUSLIN_CUT_SOURCE_SET_STRIP || !is_cut_for(worked, i, join))
             continue;
         const struct cloth *cloth = cloth_of(worked->design, worked->cuts[i].fabric);
         if (cloth->strip_cut == 0 || (found != NULL && found != cloth))
@@ -90,12 +90,12 @@ static int64_t step_of_pairs(const struct worked *worked, muslin_id join, int64_
 static bool ask_for_stacks(const struct worked *worked, const struct muslin_strip_set *set,
                            struct muslin_stripquilt_spec *spec)
 {
-    const struct muslin_solve_spec *solve = &worked->design->solve;
+    const struct muslin_solution_spec *solve = &worked->design->solve;
     const struct cloth *bundle = bundle_of(worked, set->node);
     muslin_id allowance;
     muslin_id take_up;
     const int64_t step = bundle == NULL ? -1 : step_of_pairs(worked, set->node, &spec->segments_per_block);
-    if (step < 0 || spec->segments_per_block > MUSLIN_BLOCK_SEGMENTS_MAX)
+    if (step < 0 || spec->segments_per_block > MUSLIN_STRIPQUILT_SEGMENTS_MAX)
         return false;
     must(muslin_quilt_seam(worked->design->quilt, &allowance, &take_up, NULL));
     must(muslin_solution_value(worked->solution, allowance, &spec->allowance, NULL));
@@ -105,7 +105,7 @@ static bool ask_for_stacks(const struct worked *worked, const struct muslin_stri
     spec->columns = worked->steps[step].alike;
     spec->tops = 1;
     spec->strip_cut = bundle->strip_cut;
-    spec->usable_length = set->strip_length;
+    spec->strip_length = set->strip_length;
     spec->segment_cut = set->segment_cut;
     spec->end_trim = solve->end_trim;
     spec->resquare_loss = solve->resquare_loss;
@@ -186,7 +186,7 @@ static void add_fold(struct line *line, const struct worked *worked)
 
 static void add_ends(struct line *line, const struct worked *worked, const struct muslin_strip_set *set)
 {
-    const struct muslin_solve_spec *solve = &worked->design->solve;
+    const struct muslin_solution_spec *solve = &worked->design->solve;
     char text[WORD_ROOM];
     char cut[WORD_ROOM];
     measured(worked, set->segment_cut, cut);

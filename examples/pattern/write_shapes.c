@@ -23,7 +23,7 @@ void write_shape(struct document *document, const struct worked *worked, size_t 
 {
     struct line line = { NULL, 0, 0 };
     add(&line, "Its pieces, each cut by its template: ");
-    add_pieces(&line, worked, worked->steps[step].node, MUSLIN_CUT_TEMPLATE);
+    add_pieces(&line, worked, worked->steps[step].node, MUSLIN_CUT_SOURCE_TEMPLATE);
     add(&line, ". Sew them together as drawn, short seams before long ones, edge to edge with the corners of the seam "
         "lines matched.");
     put(document, ITEM_POINT, 0, NULL, &line);
@@ -46,7 +46,7 @@ static void add_trim(struct line *line, const struct worked *worked, muslin_id m
 void write_trimming(struct document *document, const struct worked *worked, size_t step)
 {
     struct line line = { NULL, 0, 0 };
-    struct muslin_trim_spec spec = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec spec = MUSLIN_QUILT_TRIM_SPEC_INIT;
     size_t count;
     muslin_id *of = children_of(worked, worked->steps[step].node, &count);
     struct lying part = lying_at(worked, worked->steps[step].node, 0, of[0]);
@@ -93,7 +93,7 @@ static void add_strips(struct line *line, const struct worked *worked, muslin_id
     int told = 0;
     for (size_t i = 0; i < worked->cuts_count; i++) {
         const size_t cut = worked->order[i];
-        if (worked->cuts[cut].source != MUSLIN_CUT_MITRED || worked->piece[cut] == told ||
+        if (worked->cuts[cut].source != MUSLIN_CUT_SOURCE_MITRED || worked->piece[cut] == told ||
             !is_cut_for(worked, cut, node))
             continue;
         add(line, "%sa strip [%d] to %s", told == 0 ? "" : " and ", worked->piece[cut],
@@ -105,7 +105,7 @@ static void add_strips(struct line *line, const struct worked *worked, muslin_id
 void write_set_in(struct document *document, const struct worked *worked, size_t step)
 {
     const muslin_id node = worked->steps[step].node;
-    struct muslin_set_in_spec spec = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     struct line line = { NULL, 0, 0 };
     char text[WORD_ROOM];
     size_t count;
@@ -144,7 +144,7 @@ static const char *sixty_name(int64_t cells)
 }
 
 static void write_sixty_row(struct document *document, const struct worked *worked,
-                            const struct muslin_sixty_piece_spec *pieces, size_t count, int64_t row)
+                            const struct muslin_quilt_sixty_piece_spec *pieces, size_t count, int64_t row)
 {
     struct line line = { NULL, 0, 0 };
     char lead[32];
@@ -166,15 +166,15 @@ static void write_sixty_row(struct document *document, const struct worked *work
 void write_sixty(struct document *document, const struct worked *worked, size_t step)
 {
     const muslin_id node = worked->steps[step].node;
-    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_spec spec = MUSLIN_QUILT_SIXTY_SPEC_INIT;
     struct line line = { NULL, 0, 0 };
     size_t count;
     must(muslin_quilt_read_sixty(worked->design->quilt, node, &spec, NULL));
     must(muslin_quilt_read_sixty_pieces(worked->design->quilt, node, NULL, 0, 0, &count, NULL));
-    struct muslin_sixty_piece_spec *pieces = rows_for(count, sizeof *pieces);
+    struct muslin_quilt_sixty_piece_spec *pieces = rows_for(count, sizeof *pieces);
     must(muslin_quilt_read_sixty_pieces(worked->design->quilt, node, pieces, sizeof *pieces, count, &count, NULL));
     add(&line, "Pieces: ");
-    add_pieces(&line, worked, node, MUSLIN_CUT_SIXTY);
+    add_pieces(&line, worked, node, MUSLIN_CUT_SOURCE_SIXTY);
     add(&line, ". Each row from the left, a half-triangle at either end; they stand on their sides and on their "
         "points in turn. The first one of row 1 stands on its %s; the rows take turns.",
         spec.first == 1 ? "side" : "point");

@@ -34,7 +34,7 @@ static void write_order(struct document *document, const struct worked *worked, 
     struct line line = { NULL, 0, 0 };
     size_t count;
     muslin_id *children = children_of(worked, join, &count);
-    add(&line, "From %s: ", node_of(worked, join).axis == MUSLIN_ACROSS ? "left to right" : "top to bottom");
+    add(&line, "From %s: ", node_of(worked, join).axis == MUSLIN_AXIS_ACROSS ? "left to right" : "top to bottom");
     for (size_t i = 0, next; i < count; i = next) {
         struct lying part = lying_at(worked, join, i, children[i]);
         for (next = i + 1; next < count; next++) {
@@ -58,11 +58,11 @@ static void write_order(struct document *document, const struct worked *worked, 
 /* ---- the head of a step ------------------------------------------------------------------------------------------ */
 
 /* How copies the other way come about. */
-static const char *how_other(const struct muslin_pressed_seam *seam, bool is_segment)
+static const char *how_other(const struct muslin_pressing_seam *seam, bool is_segment)
 {
     static const char *const how[] = { "", "", "with every seam in it pressed the other way",
                                        "cut from sets of their own, pressed the other way" };
-    if (seam->other != MUSLIN_OTHER_TURNED)
+    if (seam->other != MUSLIN_OTHER_WAY_TURNED)
         return how[seam->other];
     if (is_segment)
         return "the same, turned end for end when it is sewn in";
@@ -71,11 +71,11 @@ static const char *how_other(const struct muslin_pressed_seam *seam, bool is_seg
 }
 
 /* "make 12: 6 C, and 6 C* (with every seam in it pressed the other way)". */
-static void add_copies(struct line *line, const struct worked *worked, const struct muslin_sewing_row *step)
+static void add_copies(struct line *line, const struct worked *worked, const struct muslin_sewing_step *step)
 {
     size_t count;
     char letter[16];
-    const struct muslin_pressed_seam *seams = seams_of(worked, step->node, &count);
+    const struct muslin_pressing_seam *seams = seams_of(worked, step->node, &count);
     const int64_t mirrored = step->kind == MUSLIN_SEWING_SET ? 0 : size_of(worked, step->node).mirrored;
     add(line, "make %" PRId64, step->alike);
     if (mirrored > 0)
@@ -100,7 +100,7 @@ static void write_head(struct document *document, const struct worked *worked, s
 {
     static const char *const titles[] = { "", "strip set for ", "segments: ", "units: ", "", "", "trimmed: ", "", "",
                                           "", "" };
-    const struct muslin_sewing_row *step = &worked->steps[number];
+    const struct muslin_sewing_step *step = &worked->steps[number];
     struct line line = { NULL, 0, 0 };
     char letter[16];
     add(&line, "%s", titles[step->kind]);
@@ -111,7 +111,7 @@ static void write_head(struct document *document, const struct worked *worked, s
     put(document, ITEM_STEP, 0, letter_of(worked, step->node, letter), &line);
 }
 
-static void write_size(struct document *document, const struct worked *worked, const struct muslin_sewing_row *step)
+static void write_size(struct document *document, const struct worked *worked, const struct muslin_sewing_step *step)
 {
     char text[WORD_ROOM];
     const struct named *named = named_of(worked->design, step->node);
@@ -126,7 +126,7 @@ static void write_size(struct document *document, const struct worked *worked, c
 /* Pictures where one would rather look than read: strip sets, blocks, and what has no rows. */
 static void write_picture(struct document *document, const struct worked *worked, size_t number)
 {
-    const struct muslin_sewing_row *step = &worked->steps[number];
+    const struct muslin_sewing_step *step = &worked->steps[number];
     const struct named *named = named_of(worked->design, step->node);
     char caption[128];
     char letter[16];
@@ -148,7 +148,7 @@ static void write_picture(struct document *document, const struct worked *worked
 
 static void write_step(struct document *document, const struct worked *worked, size_t number)
 {
-    const struct muslin_sewing_row *step = &worked->steps[number];
+    const struct muslin_sewing_step *step = &worked->steps[number];
     write_head(document, worked, number);
     write_picture(document, worked, number);
     switch (step->kind) {

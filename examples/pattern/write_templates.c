@@ -5,10 +5,10 @@
 
 #include "wording.h"
 
-static bool wants_template(const struct muslin_cut *cut)
+static bool wants_template(const struct muslin_solution_cut *cut)
 {
-    return cut->source == MUSLIN_CUT_TEMPLATE || cut->shape == MUSLIN_CUT_WEDGES || cut->shape == MUSLIN_CUT_OCTAGONS ||
-           cut->shape == MUSLIN_CUT_HEXAGONS;
+    return cut->source == MUSLIN_CUT_SOURCE_TEMPLATE || cut->shape == MUSLIN_CUT_SHAPE_WEDGES ||
+           cut->shape == MUSLIN_CUT_SHAPE_OCTAGONS || cut->shape == MUSLIN_CUT_SHAPE_HEXAGONS;
 }
 
 static size_t count_templates(const struct worked *worked)
@@ -29,7 +29,7 @@ void write_templates(struct document *document, const struct worked *worked)
             "lies with the lengthwise grain. Of pieces marked as reversed turn the template over.");
         for (size_t i = 0; i < worked->cuts_count; i++) {
             const size_t cut = worked->order[i];
-            const struct muslin_cut *row = &worked->cuts[cut];
+            const struct muslin_solution_cut *row = &worked->cuts[cut];
             if (!wants_template(row))
                 continue;
             snprintf(caption, sizeof caption, "Template [%d], %.60s: cut %" PRId64 "%s", worked->piece[cut],

@@ -22,7 +22,7 @@ static double down_rows(const struct apart *apart, struct spot spot)
     return apart->kind.kind == MUSLIN_NODE_DIAGONAL ? spot.y - spot.x : spot.y;
 }
 
-static bool runs_with_rows(const struct apart *apart, const struct muslin_pressed_seam *seam)
+static bool runs_with_rows(const struct apart *apart, const struct muslin_pressing_seam *seam)
 {
     if (apart->kind.kind == MUSLIN_NODE_SIXTY)
         return seam->from_y == seam->to_y;
@@ -30,10 +30,10 @@ static bool runs_with_rows(const struct apart *apart, const struct muslin_presse
 }
 
 /* Seams between rows: on point those before the four of the corners, back to the first that runs otherwise. */
-static const struct muslin_pressed_seam *row_seams(const struct apart *apart, size_t *count)
+static const struct muslin_pressing_seam *row_seams(const struct apart *apart, size_t *count)
 {
     size_t all;
-    const struct muslin_pressed_seam *seams = seams_of(apart->canvas->worked, apart->node, &all);
+    const struct muslin_pressing_seam *seams = seams_of(apart->canvas->worked, apart->node, &all);
     const size_t corners = apart->kind.kind == MUSLIN_NODE_DIAGONAL ? 4 : 0;
     *count = 0;
     if (all <= corners)
@@ -68,7 +68,7 @@ static void part_rows(struct apart *apart)
 {
     const struct view view = { 0, 0, 1 };
     size_t count;
-    const struct muslin_pressed_seam *seams = row_seams(apart, &count);
+    const struct muslin_pressing_seam *seams = row_seams(apart, &count);
     for (size_t row = 0; row < apart->patches.count; row++) {
         const double at = down_rows(apart, heart_of(apart, row, &view));
         int part = 0;
@@ -90,7 +90,7 @@ int rows_of_field(const struct apart *apart)
 /* Corner triangles, which are sewn on last: upper left, lower right, upper right, lower left. */
 static void part_corners(struct apart *apart)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     must(muslin_quilt_read_diagonal(apart->canvas->worked->design->quilt, apart->node, &spec, NULL));
     const int64_t sides = 2 * (spec.columns - 1) + 2 * (spec.rows - 1);
     for (size_t row = 0; row < apart->patches.count; row++) {
@@ -184,14 +184,14 @@ static void choose_shown(struct apart *apart, double along)
 static double extent_of(const struct apart *apart, int part, const struct view *view)
 {
     const struct box box = box_of(&apart->patches, apart->parts[part].first, apart->parts[part].end, view);
-    return apart->kind.axis == MUSLIN_ACROSS ? box.right - box.left : box.bottom - box.top;
+    return apart->kind.axis == MUSLIN_AXIS_ACROSS ? box.right - box.left : box.bottom - box.top;
 }
 
 static double scale_for_join(const struct apart *apart, double width, double height)
 {
     const struct view ticks = { 0, 0, 1 };
     const struct box all = box_of(&apart->patches, 0, apart->patches.count, &ticks);
-    const bool is_across = apart->kind.axis == MUSLIN_ACROSS;
+    const bool is_across = apart->kind.axis == MUSLIN_AXIS_ACROSS;
     double along = 0;
     double gaps = 0;
     for (int i = 0; i < apart->parts_count; i++)
@@ -207,7 +207,7 @@ static double scale_for_join(const struct apart *apart, double width, double hei
 /* One after the other along the join. */
 static void move_join(struct apart *apart)
 {
-    const bool is_across = apart->kind.axis == MUSLIN_ACROSS;
+    const bool is_across = apart->kind.axis == MUSLIN_AXIS_ACROSS;
     double shift = 0;
     for (int i = 0; i < apart->parts_count; i++) {
         struct part *part = &apart->parts[i];
@@ -261,7 +261,7 @@ void move_apart(struct apart *apart, double width, double height)
     const struct muslin_node_size size = size_of(apart->canvas->worked, apart->node);
     const bool is_join = apart->kind.kind == MUSLIN_NODE_JOIN;
     const int rows = rows_of_field(apart) + 1;
-    choose_shown(apart, apart->kind.axis == MUSLIN_ACROSS ? width : height);
+    choose_shown(apart, apart->kind.axis == MUSLIN_AXIS_ACROSS ? width : height);
     apart->step = fmin(apart->kind.kind == MUSLIN_NODE_SIXTY ? 12 : 9, fmin(width, height) / (4 * rows));
     const double steps = apart->step * rows;
     apart->view.unit = is_join ? scale_for_join(apart, width, height)

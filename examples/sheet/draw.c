@@ -162,7 +162,7 @@ static void say_cloth(struct line *line, const struct worked *worked, int64_t wh
 
 static void say_step(struct line *line, const struct picture *picture)
 {
-    const struct muslin_sewing_row *step = &picture->worked->steps[picture->which];
+    const struct muslin_sewing_step *step = &picture->worked->steps[picture->which];
     char text[WORD_ROOM];
     add(line, picture->kind == PICTURE_STRIP_SET ? "Strip set " : "Step %" PRId64 ": the parts of ",
         picture->which + 1);

@@ -19,7 +19,7 @@ struct backing {
 /* How far a panel extends across the seams. */
 static double depth_of(const struct muslin_panel *panel)
 {
-    return (double)(panel->role == MUSLIN_PANEL_INSERT ? panel->cut_length : panel->cut_width);
+    return (double)(panel->role == MUSLIN_PANEL_ROLE_INSERT ? panel->cut_length : panel->cut_width);
 }
 
 /* Panels as they are cut are a little more than the backing that is sewn from them: their share of it is drawn. */
@@ -46,7 +46,7 @@ static void draw_joins(const struct backing *backing, const struct muslin_panel 
 
 static const char *role_of(const struct muslin_panel *panel)
 {
-    return panel->role == MUSLIN_PANEL_INSERT ? "insert" : "panel";
+    return panel->role == MUSLIN_PANEL_ROLE_INSERT ? "insert" : "panel";
 }
 
 static void label_panel(const struct backing *backing, const struct muslin_panel *panel, double at, double depth)

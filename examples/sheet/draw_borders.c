@@ -107,7 +107,7 @@ static void describe(const struct borders *borders, const struct strip *strip, c
     for (size_t row = strip->first; row < strip->end; row++) {
         if (borders->cuts[row] < 0 || is_told(borders, strip, row))
             continue;
-        const struct muslin_cut *cut = &worked->cuts[borders->cuts[row]];
+        const struct muslin_solution_cut *cut = &worked->cuts[borders->cuts[row]];
         const struct cloth *cloth = cloth_of(worked->design, cut->fabric);
         if (++told > LINES_MOST)
             break;

@@ -23,28 +23,28 @@ struct plan {
     double along;  /* ... along it, within the strip that is being drawn */
     double low;    /* no strip is drawn lower */
     double least;  /* no words on the cloth are smaller */
-    const struct muslin_plan_strip *strip; /* that is being drawn */
+    const struct muslin_cutplan_strip *strip; /* that is being drawn */
     struct leads *leads; /* what has no room in that strip and those within it */
 };
 
 /* ---- pieces ------------------------------------------------------------------------------------------------------ */
 
-static const struct muslin_cut *cut_of_place(const struct plan *plan, const struct muslin_plan_place *place)
+static const struct muslin_solution_cut *cut_of_place(const struct plan *plan, const struct muslin_cutplan_place *place)
 {
     const size_t label = (size_t)plan->bolt->pieces[place->piece].label;
     return label < plan->canvas->worked->cuts_count ? &plan->canvas->worked->cuts[label] : NULL;
 }
 
-static const char *name_of_place(const struct plan *plan, const struct muslin_plan_place *place, char text[32])
+static const char *name_of_place(const struct plan *plan, const struct muslin_cutplan_place *place, char text[32])
 {
     return label_name(plan->canvas->worked, plan->bolt->pieces[place->piece].label, text);
 }
 
 /* Whether it is told by its number alone: strips taken whole, and what is no rectangle. */
-static bool has_size(const struct plan *plan, const struct muslin_plan_place *place)
+static bool has_size(const struct plan *plan, const struct muslin_cutplan_place *place)
 {
-    const struct muslin_cut *cut = cut_of_place(plan, place);
-    return cut != NULL && cut->pitch == 0 && cut->source != MUSLIN_CUT_SET_STRIP;
+    const struct muslin_solution_cut *cut = cut_of_place(plan, place);
+    return cut != NULL && cut->pitch == 0 && cut->source != MUSLIN_CUT_SOURCE_SET_STRIP;
 }
 
 /* Whether words lie within a piece, whose ends slant by so much. */
@@ -55,14 +55,14 @@ static bool fits(const char *words, double size, double width, double height, do
 }
 
 /* Strips that are sewn end to end are not as large as what is sewn from them. */
-static bool is_to_join(const struct plan *plan, const struct muslin_plan_place *place)
+static bool is_to_join(const struct plan *plan, const struct muslin_cutplan_place *place)
 {
     const size_t label = (size_t)plan->bolt->pieces[place->piece].label;
     return cut_of_place(plan, place) != NULL && is_joined(plan->canvas->worked, label);
 }
 
 /* Of pieces side by side, the box of one of them. */
-static struct box box_of_piece(const struct plan *plan, const struct muslin_plan_place *place, int64_t number,
+static struct box box_of_piece(const struct plan *plan, const struct muslin_cutplan_place *place, int64_t number,
                                double left, double top, double right)
 {
     const double x = left + (double)(place->x + number * place->pitch) * plan->across;
@@ -74,7 +74,8 @@ static struct box box_of_piece(const struct plan *plan, const struct muslin_plan
 enum { WAYS = 5 };
 
 /* Number and size on two lines, one, three; number and length, where its width is that of the strip; the number. */
-static void word_piece(const struct plan *plan, const struct muslin_plan_place *place, char words[WAYS][3 * WORD_ROOM])
+static void word_piece(const struct plan *plan, const struct muslin_cutplan_place *place,
+                       char words[WAYS][3 * WORD_ROOM])
 {
     const struct worked *worked = plan->canvas->worked;
     const char *what = is_to_join(plan, place) ? " to join" : "";
@@ -107,10 +108,10 @@ static bool write_way(const struct plan *plan, char words[WAYS][3 * WORD_ROOM], 
 }
 
 /* Of pieces side by side the first one has its size, the others have their number, if there is room. */
-static void write_place(const struct plan *plan, const struct muslin_plan_place *place, double left, double top,
+static void write_place(const struct plan *plan, const struct muslin_cutplan_place *place, double left, double top,
                         double right)
 {
-    const struct muslin_cut *cut = cut_of_place(plan, place);
+    const struct muslin_solution_cut *cut = cut_of_place(plan, place);
     const double slant = cut != NULL && cut->pitch > 0 ? (double)(place->width - place->pitch) * plan->across : 0;
     char words[WAYS][3 * WORD_ROOM];
     word_piece(plan, place, words);
@@ -126,14 +127,14 @@ static void write_place(const struct plan *plan, const struct muslin_plan_place 
 
 /* Adds a piece to the path: slanted ones lie one against the other, diamonds all alike, others alternately up and
  * down. */
-static void trace_piece(const struct plan *plan, const struct muslin_cut *cut, double x, double y, double width,
-                        double height, double pitch, bool is_down)
+static void trace_piece(const struct plan *plan, const struct muslin_solution_cut *cut, double x, double y,
+                        double width, double height, double pitch, bool is_down)
 {
     cairo_t *cairo = plan->canvas->cairo;
     const double slant = width - pitch;
     if (cut == NULL || cut->pitch == 0 || slant <= 0)
         cairo_rectangle(cairo, x, y, width, height);
-    else if (cut->shape == MUSLIN_CUT_DIAMONDS) {
+    else if (cut->shape == MUSLIN_CUT_SHAPE_DIAMONDS) {
         cairo_move_to(cairo, x + slant, y);
         cairo_line_to(cairo, x + width, y);
         cairo_line_to(cairo, x + pitch, y + height);
@@ -150,10 +151,10 @@ static void trace_piece(const struct plan *plan, const struct muslin_cut *cut, d
     }
 }
 
-static void trace_place(const struct plan *plan, const struct muslin_plan_place *place, double left, double top,
+static void trace_place(const struct plan *plan, const struct muslin_cutplan_place *place, double left, double top,
                         double right)
 {
-    const struct muslin_cut *cut = cut_of_place(plan, place);
+    const struct muslin_solution_cut *cut = cut_of_place(plan, place);
     const bool is_sloped = cut != NULL && cut->pitch > 0;
     cairo_new_path(plan->canvas->cairo);
     for (int64_t i = 0; i < place->count; i++) {
@@ -164,7 +165,7 @@ static void trace_place(const struct plan *plan, const struct muslin_plan_place 
     }
 }
 
-static void draw_place(const struct plan *plan, const struct muslin_plan_place *place, double left, double top,
+static void draw_place(const struct plan *plan, const struct muslin_cutplan_place *place, double left, double top,
                        double right)
 {
     trace_place(plan, place, left, top, right);
@@ -195,7 +196,7 @@ static void draw_left_over(const struct plan *plan, size_t strip, double left, d
 {
     char text[WORD_ROOM];
     for (size_t i = 0; i < plan->bolt->left_over_count; i++) {
-        const struct muslin_plan_left_over *rest = &plan->bolt->left_over[i];
+        const struct muslin_cutplan_left_over *rest = &plan->bolt->left_over[i];
         if (rest->strip != (int64_t)strip)
             continue;
         struct box box = { .left = left + (double)rest->x * plan->across, .top = top + (double)rest->y * plan->along };
@@ -205,7 +206,7 @@ static void draw_left_over(const struct plan *plan, size_t strip, double left, d
     }
 }
 
-static void draw_ground(const struct plan *plan, const struct muslin_plan_strip *strip, double left, double top)
+static void draw_ground(const struct plan *plan, const struct muslin_cutplan_strip *strip, double left, double top)
 {
     cairo_t *cairo = plan->canvas->cairo;
     const double width = (double)strip->width * plan->across;
@@ -219,10 +220,10 @@ static void draw_ground(const struct plan *plan, const struct muslin_plan_strip 
 
 static void draw_strip(struct plan *plan, size_t number, double left, double top)
 {
-    const struct muslin_plan_strip *strip = &plan->bolt->strips[number];
+    const struct muslin_cutplan_strip *strip = &plan->bolt->strips[number];
     plan->strip = strip;
     const double right = left + (double)strip->width * plan->across;
-    if (strip->kind != MUSLIN_PLAN_SLIT)
+    if (strip->kind != MUSLIN_CUTPLAN_STRIP_SLIT)
         draw_ground(plan, strip, left, top);
     for (int64_t i = 0; i < strip->places; i++)
         draw_place(plan, &plan->bolt->places[strip->first_place + i], left, top, right);
@@ -233,7 +234,7 @@ static void draw_strip(struct plan *plan, size_t number, double left, double top
 static void draw_within(struct plan *plan, size_t holder, double top)
 {
     for (size_t i = 0; i < plan->bolt->strips_count; i++) {
-        const struct muslin_plan_strip *strip = &plan->bolt->strips[i];
+        const struct muslin_cutplan_strip *strip = &plan->bolt->strips[i];
         if (strip->holder != (int64_t)holder)
             continue;
         for (int64_t k = 0; k < strip->times; k++)
@@ -242,18 +243,19 @@ static void draw_within(struct plan *plan, size_t holder, double top)
     }
 }
 
-static bool is_outermost(const struct muslin_plan_strip *strip)
+static bool is_outermost(const struct muslin_cutplan_strip *strip)
 {
-    return strip->kind != MUSLIN_PLAN_SLIT && strip->kind != MUSLIN_PLAN_WITHIN;
+    return strip->kind != MUSLIN_CUTPLAN_STRIP_SLIT && strip->kind != MUSLIN_CUTPLAN_STRIP_WITHIN;
 }
 
 /* High enough for words, and low enough for a page; what holds strips of its own may be higher. */
 static double height_of(const struct plan *plan, size_t number)
 {
-    const struct muslin_plan_strip *strip = &plan->bolt->strips[number];
+    const struct muslin_cutplan_strip *strip = &plan->bolt->strips[number];
     double most = STRIP_HIGH;
     for (size_t i = 0; i < plan->bolt->strips_count; i++)
-        if (plan->bolt->strips[i].holder == (int64_t)number && plan->bolt->strips[i].kind == MUSLIN_PLAN_WITHIN)
+        if (plan->bolt->strips[i].holder == (int64_t)number &&
+            plan->bolt->strips[i].kind == MUSLIN_CUTPLAN_STRIP_WITHIN)
             most = fmax(STRIP_HIGH, plan->canvas->height * 0.6);
     return fmin(most, fmax(plan->low, (double)strip->height * plan->across));
 }
@@ -271,14 +273,14 @@ static void mark_lower(const struct plan *plan, double width, double y)
 }
 
 /* How high a strip is cut, to the left of it; how many of them, to the right. */
-static void label_strip(const struct plan *plan, const struct muslin_plan_strip *strip, double top, double height,
+static void label_strip(const struct plan *plan, const struct muslin_cutplan_strip *strip, double top, double height,
                         double width)
 {
     char text[WORD_ROOM];
     char words[WORD_ROOM + 24];
-    const bool is_panel = strip->kind == MUSLIN_PLAN_PANEL;
+    const bool is_panel = strip->kind == MUSLIN_CUTPLAN_STRIP_PANEL;
     const char *size = measured(plan->canvas->worked, strip->height, text);
-    const char *what = is_panel ? "panel" : strip->kind == MUSLIN_PLAN_STOCK ? "strip" : "cut";
+    const char *what = is_panel ? "panel" : strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK ? "strip" : "cut";
     snprintf(words, sizeof words, height > 26 ? "%s\n%s" : "%s %s", what, size);
     write_up_to(plan->canvas->cairo, -6, top + height / 2, words, SMALL_SIZE);
     if (strip->times == 1)
@@ -287,16 +289,16 @@ static void label_strip(const struct plan *plan, const struct muslin_plan_strip 
     write_from(plan->canvas->cairo, width + 6, top + height / 2, words, LETTER_SIZE);
 }
 
-static double gap_after(const struct muslin_plan_strip *strip)
+static double gap_after(const struct muslin_cutplan_strip *strip)
 {
-    return strip->times > 1 || strip->kind == MUSLIN_PLAN_STOCK ? STRIPS_APART : 0;
+    return strip->times > 1 || strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK ? STRIPS_APART : 0;
 }
 
 static double draw_strips(struct plan *plan, double width)
 {
     double top = 0;
     for (size_t i = 0; i < plan->bolt->strips_count; i++) {
-        const struct muslin_plan_strip *strip = &plan->bolt->strips[i];
+        const struct muslin_cutplan_strip *strip = &plan->bolt->strips[i];
         if (!is_outermost(strip))
             continue;
         const double height = height_of(plan, i);
@@ -377,7 +379,7 @@ static void draw_edges(const struct plan *plan, double width, double bottom)
 
 static bool is_from_bolt(const struct plan *plan)
 {
-    return plan->bolt->strips_count == 0 || plan->bolt->strips[0].kind != MUSLIN_PLAN_STOCK;
+    return plan->bolt->strips_count == 0 || plan->bolt->strips[0].kind != MUSLIN_CUTPLAN_STRIP_STOCK;
 }
 
 static muslin_len width_of(const struct plan *plan)

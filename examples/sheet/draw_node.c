@@ -69,7 +69,7 @@ static void write_numbers(const struct canvas *canvas, const struct patches *pat
 static void draw_arrows(const struct canvas *canvas, muslin_id node, const struct view *view)
 {
     size_t count;
-    const struct muslin_pressed_seam *seams = seams_of(canvas->worked, node, &count);
+    const struct muslin_pressing_seam *seams = seams_of(canvas->worked, node, &count);
     for (size_t i = 0; i < count; i++) {
         const double from_x = view_x(view, seams[i].from_x);
         const double from_y = view_y(view, seams[i].from_y);

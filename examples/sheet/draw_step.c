@@ -84,7 +84,7 @@ static void name_part(const struct apart *apart, const struct part *part)
         return;
     if (apart->kind.kind != MUSLIN_NODE_JOIN)
         write_words(cairo, (box.left + box.right) / 2, (box.top + box.bottom) / 2, text, LETTER_SIZE, PLATE_BOX);
-    else if (apart->kind.axis == MUSLIN_ACROSS)
+    else if (apart->kind.axis == MUSLIN_AXIS_ACROSS)
         write_words(cairo, (box.left + box.right) / 2, box.bottom + 4 + room.height / 2, text, LETTER_SIZE, PLATE_NONE);
     else
         write_up_to(cairo, box.left - 5, (box.top + box.bottom) / 2, text, LETTER_SIZE);
@@ -111,11 +111,11 @@ static bool name_place(void *with, const struct place *place)
 /* Sashes on point have rows of their own, which are not counted. */
 static bool has_blocks(const struct apart *apart, int part)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     if (apart->kind.kind != MUSLIN_NODE_DIAGONAL)
         return true;
     must(muslin_quilt_read_diagonal(apart->canvas->worked->design->quilt, apart->node, &spec, NULL));
-    return spec.sash == 0 || part % 2 == (spec.layout == MUSLIN_POINT_SASH_INNER ? 0 : 1);
+    return spec.sash == 0 || part % 2 == (spec.layout == MUSLIN_POINT_LAYOUT_SASH_INNER ? 0 : 1);
 }
 
 /* Where a row begins: the upper left one of its pieces, or the leftmost. */
@@ -244,7 +244,7 @@ static void name_parts(const struct apart *apart)
 /* ---- seams ------------------------------------------------------------------------------------------------------- */
 
 /* Midway between the parts on both sides of a seam; false where one of them is left out. */
-static bool find_gap(const struct apart *apart, const struct muslin_pressed_seam *seam, struct spot *gap)
+static bool find_gap(const struct apart *apart, const struct muslin_pressing_seam *seam, struct spot *gap)
 {
     struct box span = { HUGE_VAL, -HUGE_VAL, HUGE_VAL, -HUGE_VAL };
     for (size_t row = 0; row < apart->patches.count; row++) {
@@ -277,7 +277,7 @@ static void number_seam(const struct apart *apart, int number, double x, double 
 static void draw_arrows(const struct apart *apart)
 {
     size_t count;
-    const struct muslin_pressed_seam *seams = seams_of(apart->canvas->worked, apart->node, &count);
+    const struct muslin_pressing_seam *seams = seams_of(apart->canvas->worked, apart->node, &count);
     for (size_t i = 0; i < count; i++) {
         struct spot gap;
         const double from_x = view_x(&apart->view, seams[i].from_x);
@@ -301,7 +301,7 @@ static void mark_left_out(const struct apart *apart)
         if (apart->part_of[part->first] == PART_LEFT_OUT || apart->part_of[part[1].first] != PART_LEFT_OUT)
             continue;
         const struct box box = box_of_part(apart, part);
-        if (apart->kind.axis == MUSLIN_ACROSS)
+        if (apart->kind.axis == MUSLIN_AXIS_ACROSS)
             draw_break(apart->canvas->cairo, box.right + apart->gap / 2, box.top - 2, box.bottom + 2);
         else
             draw_break_across(apart->canvas->cairo, box.left - 2, box.right + 2, box.bottom + apart->gap / 2);
@@ -337,13 +337,13 @@ static double note_left_out(const struct apart *apart, double y, double width)
 static void note_copies(const struct apart *apart, double y, double width)
 {
     size_t count;
-    const struct muslin_pressed_seam *seams = seams_of(apart->canvas->worked, apart->node, &count);
+    const struct muslin_pressing_seam *seams = seams_of(apart->canvas->worked, apart->node, &count);
     char letter[16];
     char text[WORD_ROOM];
     letter_of(apart->canvas->worked, apart->node, letter);
     if (count == 0 || seams->other_way == 0 || letter[0] == '\0')
         return;
-    if (seams->other != MUSLIN_OTHER_TURNED)
+    if (seams->other != MUSLIN_OTHER_WAY_TURNED)
         snprintf(text, sizeof text, "%s*: every arrow the other way", letter);
     else
         snprintf(text, sizeof text, "%s*: sewn and pressed the same, then turned by a %s", letter,
@@ -371,7 +371,7 @@ static struct box reach_of(const struct apart *apart)
 static double say_result(const struct apart *apart, const struct box *reach)
 {
     const struct muslin_node_size size = size_of(apart->canvas->worked, apart->node);
-    const double names = apart->kind.kind == MUSLIN_NODE_JOIN && apart->kind.axis == MUSLIN_ACROSS ? 16 : 4;
+    const double names = apart->kind.kind == MUSLIN_NODE_JOIN && apart->kind.axis == MUSLIN_AXIS_ACROSS ? 16 : 4;
     char text[WORD_ROOM];
     char words[WORD_ROOM + 24];
     snprintf(words, sizeof words, "= %s unfinished",
@@ -405,9 +405,9 @@ static struct room room_for(const struct apart *apart)
 {
     const struct canvas *canvas = apart->canvas;
     const bool is_field = rows_of_field(apart) > 0;
-    const bool is_row = apart->kind.axis == MUSLIN_ACROSS;
+    const bool is_row = apart->kind.axis == MUSLIN_AXIS_ACROSS;
     const double row = fmax(ROW_LEAST, PART_WIDE * apart->parts_count);
-    const double beside = canvas->width > 380 && apart->kind.axis == MUSLIN_DOWN ? 120 : 0;
+    const double beside = canvas->width > 380 && apart->kind.axis == MUSLIN_AXIS_DOWN ? 120 : 0;
     const double words = 26 + (has_turned(apart) ? 10 : 0) + (apart->parts_count > 6 && !is_field ? 9 : 0);
     if (is_field && !is_small(canvas))
         return (struct room){ canvas->width - 2 * ASIDE, canvas->height - 3 * ASIDE };
@@ -448,7 +448,7 @@ static void draw_made(const struct canvas *canvas, muslin_id node)
 /* Cut down to size: what is cut away lies outside the dashed line. */
 static void draw_trimmed(const struct canvas *canvas, muslin_id node)
 {
-    struct muslin_trim_spec spec = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec spec = MUSLIN_QUILT_TRIM_SPEC_INIT;
     const struct worked *worked = canvas->worked;
     size_t count;
     muslin_len left = 0;
@@ -481,7 +481,7 @@ static void draw_trimmed(const struct canvas *canvas, muslin_id node)
 
 void draw_step(const struct canvas *canvas)
 {
-    const struct muslin_sewing_row *step = &canvas->worked->steps[canvas->which];
+    const struct muslin_sewing_step *step = &canvas->worked->steps[canvas->which];
     if (step->kind == MUSLIN_SEWING_SET || step->kind == MUSLIN_SEWING_SEGMENTS)
         draw_strip_set(canvas, step->node);
     else if (step->kind == MUSLIN_SEWING_TRIM)

@@ -105,7 +105,7 @@ static void choose_along(struct set *set, int64_t shown)
 static void lay_out(struct set *set)
 {
     enum { BREAK = 11, REST = 9, FOLD = 12, TRIM_LEAST = 4, TRIM_MOST = 10 };
-    const struct muslin_solve_spec *solve = &set->canvas->worked->design->solve;
+    const struct muslin_solution_spec *solve = &set->canvas->worked->design->solve;
     const bool is_folded = solve->fold_clear > 0;
     const int64_t here = is_folded ? set->row->segments_per_set / 2 : set->row->segments_per_set;
     const int64_t most = is_small(set->canvas) ? 2 : 3;
@@ -188,7 +188,7 @@ static void label_strip(const struct set *set, size_t i, double across, double w
 static void draw_pressing(const struct set *set, size_t seam, double across)
 {
     size_t count;
-    const struct muslin_pressed_seam *seams = seams_of(set->canvas->worked, set->node, &count);
+    const struct muslin_pressing_seam *seams = seams_of(set->canvas->worked, set->node, &count);
     const double end = set->length + 9;
     if (seam >= count)
         return;
@@ -312,7 +312,7 @@ static bool has_break(const struct set *set)
 static void say_notes(const struct set *set, double x, double y)
 {
     const struct worked *worked = set->canvas->worked;
-    const struct muslin_solve_spec *solve = &worked->design->solve;
+    const struct muslin_solution_spec *solve = &worked->design->solve;
     struct line line = { .text = NULL };
     char text[WORD_ROOM];
     if (has_break(set))
@@ -350,7 +350,7 @@ void draw_strip_set(const struct canvas *canvas, muslin_id node)
     struct set set = { .canvas = canvas, .node = node, .row = row_of_set(canvas->worked, node) };
     if (set.row == NULL)
         return;
-    set.is_standing = node_of(canvas->worked, node).axis == MUSLIN_ACROSS;
+    set.is_standing = node_of(canvas->worked, node).axis == MUSLIN_AXIS_ACROSS;
     set.strips = children_of(canvas->worked, node, &set.count);
     set.across = scale_across(&set);
     lay_out(&set);

@@ -15,7 +15,7 @@ enum { AROUND = 14, BELOW = 40, GAP = 10, LEAST_WORDS = 120, WORDS = 400, CORNER
 
 /* Its corners in points, y downwards: as cut and finished. */
 struct template {
-    const struct muslin_cut *cut;
+    const struct muslin_solution_cut *cut;
     struct spot cuts[CORNERS_MOST];
     struct spot seams[CORNERS_MOST];
     size_t cut_corners;
@@ -79,15 +79,15 @@ static int pages_for(const struct canvas *canvas, const struct template *templat
 
 /* ---- outlines ---------------------------------------------------------------------------------------------------- */
 
-static bool has_outline(const struct muslin_cut *cut)
+static bool has_outline(const struct muslin_solution_cut *cut)
 {
-    if (cut->source == MUSLIN_CUT_UNIT)
-        return cut->shape != MUSLIN_CUT_RECTANGLE || cut->again != MUSLIN_AGAIN_NO;
-    return cut->source == MUSLIN_CUT_TEMPLATE;
+    if (cut->source == MUSLIN_CUT_SOURCE_UNIT)
+        return cut->shape != MUSLIN_CUT_SHAPE_RECTANGLE || cut->again != MUSLIN_CUT_AGAIN_NO;
+    return cut->source == MUSLIN_CUT_SOURCE_TEMPLATE;
 }
 
 /* The first piece of the row's region, as it is at a stage. */
-static size_t read_outline(const struct worked *worked, const struct muslin_cut *cut, int32_t stage,
+static size_t read_outline(const struct worked *worked, const struct muslin_solution_cut *cut, int32_t stage,
                            struct spot corners[CORNERS_MOST])
 {
     struct patches patches = patches_of(worked, cut->first_node, stage);
@@ -118,7 +118,7 @@ static size_t put_rectangle(struct spot corners[CORNERS_MOST], double left, doub
 /* A rectangle, with its allowances inside. */
 static void outline_rectangle(struct template *template)
 {
-    const struct muslin_cut *cut = template->cut;
+    const struct muslin_solution_cut *cut = template->cut;
     const double width = (double)cut->cut_width * TICK;
     const double height = (double)cut->cut_height * TICK;
     template->cut_corners = put_rectangle(template->cuts, 0, 0, width, height);
@@ -145,10 +145,10 @@ static void settle(struct template *template)
 }
 
 /* Pieces of shapes are drawn as in the shape, units in the hand that they were asked for. */
-static bool is_drawn_reversed(const struct worked *worked, const struct muslin_cut *cut)
+static bool is_drawn_reversed(const struct worked *worked, const struct muslin_solution_cut *cut)
 {
     struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
-    if (cut->source == MUSLIN_CUT_UNIT)
+    if (cut->source == MUSLIN_CUT_SOURCE_UNIT)
         must(muslin_quilt_read_unit(worked->design->quilt, cut->first_node, &spec, NULL));
     return cut->hand != spec.hand;
 }
@@ -220,7 +220,7 @@ static struct spot middle_of_seams(const struct template *template)
 
 /* How badly an edge serves as the one that lies on the straight grain when its blank is cut with the cloth: a short or
  * the long one of a triangle, or one that lay along the strip. */
-static double misses_grain(const struct muslin_cut *cut, double length)
+static double misses_grain(const struct muslin_solution_cut *cut, double length)
 {
     if (cut->grain == MUSLIN_GRAIN_SHORT_EDGES)
         return length;
@@ -232,10 +232,11 @@ static double misses_grain(const struct muslin_cut *cut, double length)
 /* Upright, or along that edge; the first of equals, for what a tick makes of them is no difference. */
 static double grain_of(const struct template *template)
 {
-    const struct muslin_cut *cut = template->cut;
+    const struct muslin_solution_cut *cut = template->cut;
     double least = HUGE_VAL;
     double angle = template->is_turned ? 0 : -acos(-1) / 2;
-    if (cut->grain == MUSLIN_GRAIN_ALL_EDGES || cut->source != MUSLIN_CUT_UNIT || cut->shape == MUSLIN_CUT_OCTAGONS)
+    if (cut->grain == MUSLIN_GRAIN_ALL_EDGES || cut->source != MUSLIN_CUT_SOURCE_UNIT ||
+        cut->shape == MUSLIN_CUT_SHAPE_OCTAGONS)
         return angle;
     for (size_t i = 0; i < template->cut_corners; i++) {
         const struct spot a = template->cuts[i];

@@ -73,7 +73,7 @@ static bool is_row(const struct labels *labels, const struct place *place, const
     const struct muslin_node node = node_of(labels->canvas->worked, place->node);
     return node.kind == MUSLIN_NODE_JOIN && named_of(labels->canvas->worked->design, place->node) == NULL &&
            box->right - box->left > labels->half &&
-           node.axis == (place->turns % 2 == 0 ? MUSLIN_ACROSS : MUSLIN_DOWN);
+           node.axis == (place->turns % 2 == 0 ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN);
 }
 
 /* ---- on point ---------------------------------------------------------------------------------------------------- */

@@ -9,7 +9,7 @@
 /* A size of a pattern, to know it again: another one may lie where it lay, whose totals differ. */
 struct whose {
     const struct worked *worked;
-    struct muslin_totals totals;
+    struct muslin_solution_total totals;
     struct muslin_node_size top;
 };
 struct whose whose(const struct worked *worked);

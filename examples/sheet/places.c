@@ -31,7 +31,7 @@ struct way {
 };
 
 /* How the library takes a child at a place; null where it says nothing. */
-static const struct muslin_pressed_child *taken(const struct worked *worked, muslin_id parent, size_t place)
+static const struct muslin_pressing_child *taken(const struct worked *worked, muslin_id parent, size_t place)
 {
     for (size_t i = 0; i < worked->children_count; i++)
         if (worked->children[i].node == parent && worked->children[i].place == (int64_t)place)
@@ -48,7 +48,7 @@ static void go_into(const struct way *way, const struct place *place)
     muslin_id *children = children_of(way->worked, place->node, &count);
     size_t first = place->first + own_patches(place->node, way->patches, place->first, place->end);
     for (size_t i = 0; i < count && first < place->end; i++) {
-        const struct muslin_pressed_child *row = taken(way->worked, place->node, i);
+        const struct muslin_pressing_child *row = taken(way->worked, place->node, i);
         struct place child = *place;
         child.node = children[i];
         child.parent = place->node;
@@ -102,27 +102,30 @@ struct cutting {
 };
 
 /* Side triangles of a field on point are cut twice on the diagonal, those of its corners once. */
-static bool is_triangle_of(const struct worked *worked, const struct muslin_cut *cut, muslin_id field, int32_t region)
+static bool is_triangle_of(const struct worked *worked, const struct muslin_solution_cut *cut, muslin_id field,
+                           int32_t region)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     must(muslin_quilt_read_diagonal(worked->design->quilt, field, &spec, NULL));
     const int64_t sides = 2 * (spec.columns - 1) + 2 * (spec.rows - 1);
     const bool is_side = region <= sides;
-    return is_side == (cut->again == MUSLIN_AGAIN_TWICE);
+    return is_side == (cut->again == MUSLIN_CUT_AGAIN_TWICE);
 }
 
 /* Pieces of 60 degree rows by the room they take; behind them come the half-triangles at the ends, from rectangles. */
-static bool is_sixty_of(const struct worked *worked, const struct muslin_cut *cut, muslin_id rows, int32_t region)
+static bool is_sixty_of(const struct worked *worked, const struct muslin_solution_cut *cut, muslin_id rows,
+                        int32_t region)
 {
-    static const int32_t shapes[] = { 0, MUSLIN_CUT_TRIANGLES, MUSLIN_CUT_DIAMONDS, MUSLIN_CUT_TRAPEZOIDS };
+    static const int32_t shapes[] = { 0, MUSLIN_CUT_SHAPE_TRIANGLES, MUSLIN_CUT_SHAPE_DIAMONDS,
+                                      MUSLIN_CUT_SHAPE_TRAPEZOIDS };
     size_t count;
     must(muslin_quilt_read_sixty_pieces(worked->design->quilt, rows, NULL, 0, 0, &count, NULL));
-    struct muslin_sixty_piece_spec *pieces = rows_for(count, sizeof *pieces);
+    struct muslin_quilt_sixty_piece_spec *pieces = rows_for(count, sizeof *pieces);
     for (size_t i = 0; i < count; i++)
-        must(muslin_sixty_piece_spec_init(&pieces[i], sizeof pieces[i]));
+        must(muslin_quilt_sixty_piece_spec_init(&pieces[i], sizeof pieces[i]));
     must(muslin_quilt_read_sixty_pieces(worked->design->quilt, rows, pieces, sizeof *pieces, count, &count, NULL));
     const bool is_given = region >= 1 && (size_t)region <= count;
-    const int32_t shape = is_given ? shapes[pieces[region - 1].cells] : MUSLIN_CUT_RECTANGLE;
+    const int32_t shape = is_given ? shapes[pieces[region - 1].cells] : MUSLIN_CUT_SHAPE_RECTANGLE;
     free(pieces);
     return cut->shape == shape;
 }
@@ -136,23 +139,23 @@ static bool is_strip_at(const struct worked *worked, size_t cut, muslin_id node,
 
 static bool is_of(const struct worked *worked, size_t cut, muslin_id node, const struct muslin_outline *patch)
 {
-    const struct muslin_cut *row = &worked->cuts[cut];
+    const struct muslin_solution_cut *row = &worked->cuts[cut];
     const int32_t kind = node_of(worked, node).kind;
     if (row->fabric != patch->fabric || !is_cut_for(worked, cut, node))
         return false;
-    if (row->source == MUSLIN_CUT_UNIT || row->source == MUSLIN_CUT_TEMPLATE)
+    if (row->source == MUSLIN_CUT_SOURCE_UNIT || row->source == MUSLIN_CUT_SOURCE_TEMPLATE)
         return row->region == patch->region;
-    if (row->source == MUSLIN_CUT_MITRED && kind == MUSLIN_NODE_SET_IN)
+    if (row->source == MUSLIN_CUT_SOURCE_MITRED && kind == MUSLIN_NODE_SET_IN)
         return is_strip_at(worked, cut, node, patch->region);
-    if (row->source == MUSLIN_CUT_SETTING && kind == MUSLIN_NODE_DIAGONAL)
+    if (row->source == MUSLIN_CUT_SOURCE_SETTING && kind == MUSLIN_NODE_DIAGONAL)
         return is_triangle_of(worked, row, node, patch->region);
     return kind != MUSLIN_NODE_SIXTY || is_sixty_of(worked, row, node, patch->region);
 }
 
 /* Pieces cut again on the diagonal are seen as triangles. */
-static bool looks_like(const struct muslin_cut *cut, const struct muslin_outline *patch)
+static bool looks_like(const struct muslin_solution_cut *cut, const struct muslin_outline *patch)
 {
-    return (cut->again != MUSLIN_AGAIN_NO) == (patch->corners == 3);
+    return (cut->again != MUSLIN_CUT_AGAIN_NO) == (patch->corners == 3);
 }
 
 /* Of a node's own pieces: of a unit, a shape, strips set in, triangles. A star has squares and triangles of one fabric,

@@ -184,7 +184,7 @@ static void finished(struct call *call)
 static void row_unfinished(struct call *call)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct muslin_row row = { .size = sizeof row };
+    struct muslin_sewn_row row = { .size = sizeof row };
     struct muslin_seam_spec seam;
     muslin_len cut = 0;
     int64_t pieces = 0;
@@ -300,7 +300,7 @@ static bool yield_at(struct call *call, struct muslin_yield *yield)
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
     *yield = (struct muslin_yield){ .size = sizeof *yield };
     return length_at(call, 0, "segment's cut width", &spec.segment_cut) &&
-           length_at(call, 1, "usable length of the strips", &spec.usable_length) &&
+           length_at(call, 1, "usable length of the strips", &spec.strip_length) &&
            length_at(call, 2, "end trim", &spec.end_trim) && length_at(call, 3, "fold clear", &spec.fold_clear) &&
            was_answered(&call->trouble, muslin_stripset_yield(&spec, yield, &problem), &problem);
 }

@@ -110,9 +110,9 @@ static void free_list(struct list *list)
 /* ---- the plan ---------------------------------------------------------------------------------------------------- */
 
 struct plan {
-    struct muslin_plan_totals totals;
-    struct muslin_plan_strip *strips;
-    struct muslin_plan_place *places;
+    struct muslin_cutplan_total totals;
+    struct muslin_cutplan_strip *strips;
+    struct muslin_cutplan_place *places;
     size_t strips_count;
     size_t places_count;
 };
@@ -150,9 +150,9 @@ static void put_name(struct answer *answer, json_t *row)
 }
 
 static void put_place(struct answer *answer, const struct list *list, const struct plan *plan,
-                      const struct muslin_plan_place *place)
+                      const struct muslin_cutplan_place *place)
 {
-    const struct muslin_plan_strip *strip = &plan->strips[place->strip];
+    const struct muslin_cutplan_strip *strip = &plan->strips[place->strip];
     put_number(answer, place->strip + 1);
     put_number(answer, strip->times);
     put_number(answer, strip->width);

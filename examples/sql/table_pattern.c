@@ -276,16 +276,17 @@ const struct table_function pattern_sets_table = {
 /* ---- a row each piece of the cut list ---------------------------------------------------------------------------- */
 
 static const struct word source_words[] = {
-    { "patch", MUSLIN_CUT_PATCH },       { "strip for sets", MUSLIN_CUT_SET_STRIP }, { "unit", MUSLIN_CUT_UNIT },
-    { "template", MUSLIN_CUT_TEMPLATE }, { "setting", MUSLIN_CUT_SETTING },          { "60 degrees", MUSLIN_CUT_SIXTY },
-    { "mitred", MUSLIN_CUT_MITRED },     { NULL, 0 }
+    { "patch", MUSLIN_CUT_SOURCE_PATCH },     { "strip for sets", MUSLIN_CUT_SOURCE_SET_STRIP },
+    { "unit", MUSLIN_CUT_SOURCE_UNIT },       { "template", MUSLIN_CUT_SOURCE_TEMPLATE },
+    { "setting", MUSLIN_CUT_SOURCE_SETTING }, { "60 degrees", MUSLIN_CUT_SOURCE_SIXTY },
+    { "mitred", MUSLIN_CUT_SOURCE_MITRED },   { NULL, 0 }
 };
 
 static void put_cuts(struct answer *answer, const struct worked *worked)
 {
     for (size_t i = 0; i < worked->cuts_count; i++) {
         const size_t cut = worked->order[i];
-        const struct muslin_cut *row = &worked->cuts[cut];
+        const struct muslin_solution_cut *row = &worked->cuts[cut];
         put_text(answer, size_name(worked));
         put_number(answer, worked->piece[cut]);
         put_text(answer, fabric_name(worked, row->fabric));

@@ -23,7 +23,7 @@ static int32_t usual_method(int32_t kind)
         int32_t of = 0;
         int32_t method = 0;
         muslin_unit_recipe_at(i, &of, &method, NULL);
-        if (of == kind && method == MUSLIN_METHOD_TWO_AT_A_TIME)
+        if (of == kind && method == MUSLIN_UNIT_METHOD_TWO_AT_A_TIME)
             return method;
         if (of == kind && first == 0)
             first = method;
@@ -49,11 +49,15 @@ static bool read_wish(struct trouble *trouble, sqlite3_value **arguments, struct
             word_from(trouble, "method", arguments[UNIT_METHOD], unit_method_words, &spec->method));
 }
 
-static const struct word shape_words[] = {
-    { "rectangle", MUSLIN_CUT_RECTANGLE }, { "triangles", MUSLIN_CUT_TRIANGLES }, { "diamonds", MUSLIN_CUT_DIAMONDS },
-    { "hexagons", MUSLIN_CUT_HEXAGONS },   { "trapezoids", MUSLIN_CUT_TRAPEZOIDS }, { "wedges", MUSLIN_CUT_WEDGES },
-    { "octagons", MUSLIN_CUT_OCTAGONS },   { "slices", MUSLIN_CUT_SLICES },         { NULL, 0 }
-};
+static const struct word shape_words[] = { { "rectangle", MUSLIN_CUT_SHAPE_RECTANGLE },
+                                           { "triangles", MUSLIN_CUT_SHAPE_TRIANGLES },
+                                           { "diamonds", MUSLIN_CUT_SHAPE_DIAMONDS },
+                                           { "hexagons", MUSLIN_CUT_SHAPE_HEXAGONS },
+                                           { "trapezoids", MUSLIN_CUT_SHAPE_TRAPEZOIDS },
+                                           { "wedges", MUSLIN_CUT_SHAPE_WEDGES },
+                                           { "octagons", MUSLIN_CUT_SHAPE_OCTAGONS },
+                                           { "slices", MUSLIN_CUT_SHAPE_SLICES },
+                                           { NULL, 0 } };
 
 static void put_piece(struct answer *answer, const struct muslin_unit_spec *spec, const struct muslin_unit_plan *plan,
                       const struct muslin_unit_piece *piece)

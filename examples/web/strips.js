@@ -14,7 +14,7 @@ export const stripFields = [
     { name: "strips", kind: "count", section: "materials", label: "Strips in the bundle", usual: "40" },
     { name: "stripCut", kind: "length", section: "materials", label: "Width of a strip, cut", usual: "2 1/2 in" },
     {
-        name: "usableLength",
+        name: "stripLength",
         kind: "length",
         section: "materials",
         label: "Usable length of a strip, selvages off",
@@ -194,7 +194,7 @@ export function planStrips(muslin, texts) {
 export function specOf(values) {
     return pick(
         values,
-        "strips stripsPerSet segmentsPerBlock columns rows tops stripCut usableLength segmentCut allowance takeUp " +
+        "strips stripsPerSet segmentsPerBlock columns rows tops stripCut stripLength segmentCut allowance takeUp " +
             "endTrim resquareLoss resquareEvery foldClear turning nesting fromOneEnd"
     );
 }

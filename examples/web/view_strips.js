@@ -46,7 +46,7 @@ function materials(shown, { plan, values, border, borderCloth, binding, batting,
     return [
         list(
             `${counted(values.strips, "strip")}, cut ${shown.length(values.stripCut)} wide, each usable over ` +
-                `${shown.length(values.usableLength)} at least.`,
+                `${shown.length(values.stripLength)} at least.`,
             border &&
                 borderCloth &&
                 `Border: buy ${shown.cloth(borderCloth.bought)} of cloth, usable ` +
@@ -95,7 +95,7 @@ function pressing(muslin, plan, values) {
 function segmentsOf(plan, values) {
     const cut = Number(plan.segmentCut),
         trim = Number(values.endTrim),
-        length = Number(values.usableLength);
+        length = Number(values.stripLength);
     const from = (count) =>
         Array.from({ length: Math.min(count, SEGMENTS_DRAWN) }, (_, i) => {
             const squared =
@@ -132,7 +132,7 @@ function sets(muslin, shown, { plan, values, set }) {
         ),
         drawSet(
             strips,
-            values.usableLength,
+            values.stripLength,
             segmentsOf(plan, values),
             "A strip set: strips numbered at the left, segments in the order of cutting"
         ),

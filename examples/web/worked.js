@@ -461,7 +461,7 @@ export class Worked {
     /** Sizes, cuts, sets, sewing, pressing and finishing; the drawing of the top. */
     get facts() {
         const { design, solution } = this;
-        const pressing = this.#ask("/pressing", () => new this.muslin.PressingPlan(solution, design.pressing));
+        const pressing = this.#ask("/pressing", () => new this.muslin.Pressing(solution, design.pressing));
         const seams = (pressing?.seams() ?? []).map((seam) => this.#pressedOutwards(seam));
         const facts = plain({
             top: this.top,
@@ -601,7 +601,7 @@ export class Worked {
                     isSloped: cut !== undefined && cut.pitch.ticks > 0n,
                 };
             }),
-            leftOver: plan.leftOver(least),
+            leftOver: plan.leftOvers(least),
         });
     }
 

@@ -26,6 +26,9 @@
  *   Handles     A quilt, its solutions and plans are opaque, get their memory from the allocator they were created with
  *               and are given back by their ..._free() call, which takes null. Nothing else allocates, but for scratch
  *               memory where a call takes an allocator.
+ *   Names       An enumerator begins with its enum's name, without a final _KIND, but for MUSLIN_OK, MUSLIN_ERR_,
+ *               MUSLIN_ARG_ and MUSLIN_WARN_; a flag begins as its struct does, without _SPEC; what a call fills row
+ *               by row is the singular of its name.
  *   Memory      Strings that a call returns are constants of the library: never free them; they stay valid as long as
  *               it is loaded.
  */
@@ -114,7 +117,7 @@ enum muslin_status_code {
     MUSLIN_ERR_NOT_ENOUGH = 21,      /* the stock in hand does not suffice */
     MUSLIN_ERR_NO_FIT = 22,          /* no listed size or layout covers what is asked */
     MUSLIN_ERR_NO_MEMORY = 23,       /* an allocator returned nothing */
-    MUSLIN_ERR_CONSTANT = 24,        /* a customary addition is below what the geometry needs */
+    MUSLIN_ERR_CUSTOMARY = 24,        /* a customary addition is below what the geometry needs */
     MUSLIN_ERR_METHOD = 25,          /* this kind of unit is not made by that method */
     MUSLIN_ERR_SHAPE = 26,           /* no such shape: corners missing, edges that cross, an impossible angle or arc */
     MUSLIN_ERR_NOT_TILED = 27,       /* the pieces leave a gap in the outline, overlap, or stick out */
@@ -363,12 +366,12 @@ enum muslin_argument {
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
- * for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_name(i)). Since 0.1. */
+ * for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_words(i)). Since 0.1. */
 MUSLIN_API int32_t muslin_argument_count(void);
 
 /* The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the list.
- * Never null. Constant time. Example: muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE). Since 0.1. */
-MUSLIN_API const char *muslin_argument_name(int32_t argument);
+ * Never null. Constant time. Example: muslin_argument_words(MUSLIN_ARG_SEAM_ALLOWANCE). Since 0.1. */
+MUSLIN_API const char *muslin_argument_words(int32_t argument);
 
 /* What went wrong and where. Optional in every call that takes it: pass null. One that is given must have its `size`
  * set (MUSLIN_PROBLEM_INIT does), else the call itself fails with MUSLIN_ERR_STRUCT_SIZE and writes nothing. It is

@@ -74,7 +74,7 @@ struct muslin_blank_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_blank_spec_init(struct muslin_blank_spec *spec, uint32_t size);
 
-struct muslin_plan_stock_spec {
+struct muslin_cutplan_stock_spec {
     uint32_t size;
     uint32_t flags;     /* 0 */
     muslin_len width;   /* usable, across the cloth, 1 or more */
@@ -84,9 +84,9 @@ struct muslin_plan_stock_spec {
     int64_t label;      /* the caller's own, given back */
 };
 /* A fat quarter, 21 x 18 in, any number, each at 1. */
-#define MUSLIN_PLAN_STOCK_SPEC_INIT { sizeof(struct muslin_plan_stock_spec), 0, 170688, 146304, 2147483647, 1, 0 }
+#define MUSLIN_CUTPLAN_STOCK_SPEC_INIT { sizeof(struct muslin_cutplan_stock_spec), 0, 170688, 146304, 2147483647, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_plan_stock_spec_init(struct muslin_plan_stock_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_cutplan_stock_spec_init(struct muslin_cutplan_stock_spec *spec, uint32_t size);
 
 #define MUSLIN_CUTPLAN_NO_PANELS 1u       /* lengthwise pieces get strips as high as they are long, side by side */
 #define MUSLIN_CUTPLAN_ONE_HEIGHT 2u      /* a strip holds only pieces of just its height: nothing is trimmed */
@@ -110,10 +110,10 @@ struct muslin_cutplan_spec {
     muslin_len usable_width;   /* of the bolt, without selvages, 1 or more; with stock 0 */
     muslin_len end_loss;       /* taken off each strip for squaring its ends: half at its left end, down, the rest at
                                   its right one */
-    muslin_len squaring_loss;  /* a strip's cut end is squared again after squaring_every cuts, and loses this: spread
-                                  over those cuts, each piece takes squaring_loss / squaring_every more, up; strips
+    muslin_len resquare_loss;  /* a strip's cut end is squared again after resquare_every cuts, and loses this: spread
+                                  over those cuts, each piece takes resquare_loss / resquare_every more, up; strips
                                   of JOINED pieces are not cross-cut and take no more */
-    int64_t squaring_every;    /* 1 or more with a loss, else 0 */
+    int64_t resquare_every;    /* 1 or more with a loss, else 0 */
     muslin_len straightening;  /* taken off the bolt, or the length of each piece of stock, once */
     int64_t spare;             /* more pieces of each size than all rows of it want; none of JOINED ones */
     int64_t work_limit;        /* steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a
@@ -129,36 +129,36 @@ MUSLIN_API muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *sp
 /* Told now and then, from the first plan on, how the search stands: steps taken, the best plan so far and the bound,
  * both as `cost` in the totals; when JOINED strips get other lengths the bound begins anew. Returns 0 to go on;
  * anything else ends the search with what it has. */
-typedef int32_t (*muslin_cutplan_progress)(void *context, int64_t work, int64_t best, int64_t bound);
+typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 
 /* A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
- * muslin_plan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` may be null.
- * The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or progress
- * says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than the
- * strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at their height;
- * the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan leaves over, up to 16
- * strips of that, makes whole ones needless: then a plan is sought for these, and so on while it gets shorter (not with
- * OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit then, and each one after it part of what
- * is left, one in n + 1 with n such rows. First cuts run along the length of stock only where each piece of the request
- * may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE pieces from stock
- * lie in strips as high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a
- * member outside its range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth in each way that it
- * may lie; the problem names the side and the room for it, and in `at` its row, from 0. MUSLIN_ERR_NOT_ENOUGH: the
- * stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set; MUSLIN_ERR_WORK_LIMIT: no plan from stock
- * was found, and it was not shown that there is none; of both, rows being made from the highest pieces down, the
- * problem says at which row it ends, how many pieces that wants, and for how many of them there is a plan.
- * MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a piece of the dearest stock, would pass
- * MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB, 8 more where a least_part is
- * heeded, and 2 KiB for each row; time follows the work limit, up to five times that where stock does not suffice:
- * about a hundred looks at parts of the request, each a 32nd of the limit; and half as much again each where up to 16
- * pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004,
- * Bettinelli, Ceselli and Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at
- * 40 in usable: 60 in, proven. Since 0.1. */
+ * muslin_cutplan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` may be
+ * null. The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
+ * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than
+ * the strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at their
+ * height; the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan leaves over, up
+ * to 16 strips of that, makes whole ones needless: then a plan is sought for these, and so on while it gets shorter
+ * (not with OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit then, and each one after it
+ * part of what is left, one in n + 1 with n such rows. First cuts run along the length of stock only where each piece
+ * of the request may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE
+ * pieces from stock lie in strips as high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE,
+ * _CHOICE, _FLAGS: a member outside its range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth
+ * in each way that it may lie; the problem names the side and the room for it, and in `at` its row, from 0.
+ * MUSLIN_ERR_NOT_ENOUGH: the stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set;
+ * MUSLIN_ERR_WORK_LIMIT: no plan from stock was found, and it was not shown that there is none; of both, rows being
+ * made from the highest pieces down, the problem says at which row it ends, how many pieces that wants, and for how
+ * many of them there is a plan. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a piece of the
+ * dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB, 8 more
+ * where a least_part is heeded, and 2 KiB for each row; time follows the work limit, up to five times that where stock
+ * does not suffice: about a hundred looks at parts of the request, each a 32nd of the limit; and half as much again
+ * each where up to 16 pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello
+ * and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6
+ * and 8 of 9 1/2 at 40 in usable: 60 in, proven. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,
                                                const struct muslin_blank_spec *pieces, size_t row_size, size_t n,
-                                               const struct muslin_plan_stock_spec *stock, size_t stock_size,
+                                               const struct muslin_cutplan_stock_spec *stock, size_t stock_size,
                                                size_t stock_n, const struct muslin_allocator *allocator,
-                                               muslin_cutplan_progress progress, void *context,
+                                               muslin_progress progress, void *context,
                                                struct muslin_cutplan **out, struct muslin_problem *problem);
 
 /* Gives the plan's memory back; null is fine. Example: muslin_cutplan_free(plan). Since 0.1. */
@@ -167,17 +167,18 @@ MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
 /* ---- the plan -------------------------------------------------------------------------------------------------- */
 
 /* Why the search ended. */
-enum muslin_plan_stopped {
-    MUSLIN_PLAN_STOPPED_DONE = 0,     /* it came to its end: proven */
-    MUSLIN_PLAN_STOPPED_PROGRESS = 1, /* the progress call ended it */
-    MUSLIN_PLAN_STOPPED_WORK = 2,     /* the work limit: a higher one may give a better plan or a proof */
-    MUSLIN_PLAN_STOPPED_MEMORY = 3,   /* no memory for more, or the room that the search keeps to is full; fewer sizes
-                                         at a time, or sizes in coarser steps, take less */
-    MUSLIN_PLAN_STOPPED_SIZES = 4,    /* more sizes, or kinds of stock, than are searched: only first plans were made */
-    MUSLIN_PLAN_STOPPED_NO_MORE = 5   /* it knows no more to do for plan or bound: a higher limit changes nothing */
+enum muslin_cutplan_stopped {
+    MUSLIN_CUTPLAN_STOPPED_DONE = 0,     /* it came to its end: proven */
+    MUSLIN_CUTPLAN_STOPPED_PROGRESS = 1, /* the progress call ended it */
+    MUSLIN_CUTPLAN_STOPPED_WORK = 2,     /* the work limit: a higher one may give a better plan or a proof */
+    MUSLIN_CUTPLAN_STOPPED_MEMORY = 3,   /* no memory for more, or the room that the search keeps to is full; fewer
+                                            sizes at a time, or sizes in coarser steps, take less */
+    MUSLIN_CUTPLAN_STOPPED_SIZES = 4,    /* more sizes, or kinds of stock, than are searched: only first plans were
+                                            made */
+    MUSLIN_CUTPLAN_STOPPED_NO_MORE = 5   /* it knows no more to do for plan or bound: a higher limit changes nothing */
 };
 
-struct muslin_plan_totals {
+struct muslin_cutplan_total {
     uint32_t size;
     uint32_t flags;
     int64_t pieces;           /* cut in all, those wanted and those spare; of JOINED each strip counts; of FOLDED cloth
@@ -204,25 +205,25 @@ struct muslin_plan_totals {
     int64_t work;             /* steps taken */
     int64_t cases;            /* of the proof */
     int32_t proven;           /* 1 when cost = least */
-    int32_t stopped;          /* enum muslin_plan_stopped */
+    int32_t stopped;          /* enum muslin_cutplan_stopped */
     int32_t other_lengths;    /* 1: strips of JOINED pieces might have other lengths, with which a plan might cost less
                                  than least: some have a least_part that is heeded */
     int32_t pad;
 };
 /* Length or cost, the bound and counts. Constant time. Example: proven = 1: no plan of two stages is shorter. Since
  * 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_plan_totals *out,
+MUSLIN_API muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_cutplan_total *out,
                                                struct muslin_problem *problem);
 
-enum muslin_plan_strip_kind {
-    MUSLIN_PLAN_STRIP = 1,   /* right across the bolt */
-    MUSLIN_PLAN_PANEL = 2,   /* a length of the bolt, as high as its longest slit piece */
-    MUSLIN_PLAN_SLIT = 3,    /* the pieces slit from a panel, side by side at its left edge */
-    MUSLIN_PLAN_STOCK = 4,   /* a piece of stock */
-    MUSLIN_PLAN_WITHIN = 5   /* a strip across the rest of a panel, or of a piece of stock */
+enum muslin_cutplan_strip_kind {
+    MUSLIN_CUTPLAN_STRIP_STRIP = 1,   /* right across the bolt */
+    MUSLIN_CUTPLAN_STRIP_PANEL = 2,   /* a length of the bolt, as high as its longest slit piece */
+    MUSLIN_CUTPLAN_STRIP_SLIT = 3,    /* the pieces slit from a panel, side by side at its left edge */
+    MUSLIN_CUTPLAN_STRIP_STOCK = 4,   /* a piece of stock */
+    MUSLIN_CUTPLAN_STRIP_WITHIN = 5   /* a strip across the rest of a panel, or of a piece of stock */
 };
 
-struct muslin_plan_strip {
+struct muslin_cutplan_strip {
     uint32_t size;
     uint32_t flags;
     int64_t times;            /* so many alike, one behind the other; of SLIT and WITHIN: in each of its holder */
@@ -237,18 +238,18 @@ struct muslin_plan_strip {
                                  SLIT: up to the last slit; beside it what is left */
     muslin_len height;        /* how far along the cloth it goes */
     muslin_len used;          /* of the width, by its pieces */
-    int32_t kind;             /* enum muslin_plan_strip_kind */
+    int32_t kind;             /* enum muslin_cutplan_strip_kind */
     int32_t turned;           /* 1 when first cuts run along the length of this piece of stock: its width here is its
                                  length, less straightening, and its height is its width */
 };
 /* The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together; what a
  * panel or piece of stock holds follows it. Time follows the strips. Example: two strips of 9 1/2 in, then five of 6
  * in, then two of 5 1/2. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan, struct muslin_plan_strip *rows,
+MUSLIN_API muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan, struct muslin_cutplan_strip *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
 
-struct muslin_plan_place {
+struct muslin_cutplan_place {
     uint32_t size;
     uint32_t flags;
     int64_t piece;        /* row of the request; of FOLDED cloth that of the upper piece: where the row wants only one
@@ -268,11 +269,11 @@ struct muslin_plan_place {
 /* What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over. Rows
  * that want one size get its pieces one row after the other. Time follows the places. Example: a strip of 6 in: three
  * pieces of 6 in, then four of 5 1/2 in, trimmed. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_plan_place *rows,
+MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_cutplan_place *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
 
-struct muslin_plan_blank {
+struct muslin_cutplan_blank {
     uint32_t size;
     uint32_t flags;
     int64_t piece;        /* row of the request */
@@ -297,10 +298,10 @@ struct muslin_plan_blank {
  * of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds. Example: the third
  * square of 5 in of a strip: x = 10 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_blanks(const struct muslin_cutplan *plan, int64_t first,
-                                               struct muslin_plan_blank *rows, size_t row_size, size_t capacity,
+                                               struct muslin_cutplan_blank *rows, size_t row_size, size_t capacity,
                                                size_t *count, struct muslin_problem *problem);
 
-struct muslin_plan_left_over {
+struct muslin_cutplan_left_over {
     uint32_t size;
     uint32_t flags;
     int64_t strip;       /* row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock
@@ -315,11 +316,11 @@ struct muslin_plan_left_over {
  * of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth one layer
  * beside a JOINED strip that goes round the fold and is not whole. Other trims along pieces are waste and are not
  * listed. Time: strips and places. Example: five squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_left_over(const struct muslin_cutplan *plan, muslin_len least_side,
-                                                  struct muslin_plan_left_over *rows, size_t row_size, size_t capacity,
-                                                  size_t *count, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_cutplan_left_overs(const struct muslin_cutplan *plan, muslin_len least_side,
+                                                   struct muslin_cutplan_left_over *rows, size_t row_size,
+                                                   size_t capacity, size_t *count, struct muslin_problem *problem);
 
-struct muslin_plan_piece {
+struct muslin_cutplan_piece {
     uint32_t size;
     uint32_t flags;
     int64_t label;       /* the row's own */
@@ -330,11 +331,11 @@ struct muslin_plan_piece {
 };
 /* What becomes of each row of pieces. Time: rows squared. Example: 100 squares, of which the stock gives 64. Since
  * 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct muslin_plan_piece *rows,
+MUSLIN_API muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct muslin_cutplan_piece *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
 
-struct muslin_plan_stock {
+struct muslin_cutplan_stock_used {
     uint32_t size;
     uint32_t flags;
     int64_t label;       /* the row's own */
@@ -343,13 +344,13 @@ struct muslin_plan_stock {
 };
 /* How many of each row of stock are used; no rows from a bolt. Time: rows x strips. Example: 7 fat quarters at 3 cost
  * 21. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct muslin_plan_stock *rows,
+MUSLIN_API muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct muslin_cutplan_stock_used *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
 
 /* ---- slack ----------------------------------------------------------------------------------------------------- */
 
-struct muslin_plan_width {
+struct muslin_cutplan_width {
     uint32_t size;
     uint32_t flags;
     muslin_len usable_width;
@@ -364,7 +365,7 @@ struct muslin_plan_width {
  * 2 .. 1000, or not 1 where least is most. MUSLIN_ERR_OVERFLOW, _NO_MEMORY: as muslin_cutplan_create(). Capacity 0 asks
  * and searches nothing. Example: 40, 41, 42, 43 and 44 in: widths = 5. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_len least_width,
-                                               muslin_len most_width, int64_t widths, struct muslin_plan_width *rows,
+                                               muslin_len most_width, int64_t widths, struct muslin_cutplan_width *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
 
@@ -376,7 +377,7 @@ MUSLIN_API muslin_status muslin_cutplan_narrowest(const struct muslin_cutplan *p
 
 /* ---- the proof ------------------------------------------------------------------------------------------------- */
 
-struct muslin_plan_size {
+struct muslin_cutplan_size {
     uint32_t size;
     uint32_t flags;
     int64_t piece;       /* the first row of the request that wants it */
@@ -395,27 +396,27 @@ struct muslin_plan_size {
 };
 /* What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what is
  * missing left out. Time follows the sizes. Example: two rows of 5 x 5 in are one. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct muslin_plan_size *rows,
+MUSLIN_API muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct muslin_cutplan_size *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
 
-struct muslin_plan_way {
+struct muslin_cutplan_way {
     uint32_t size;
     uint32_t flags;
     int64_t cost;        /* height of a strip, length of a panel, or cost of the stock */
     int64_t stock;       /* row of the request, -1: from the bolt */
     muslin_len width;    /* room along each strip, down to what sizes can add up to */
     muslin_len height;   /* of the strip; of a panel or piece of stock room for strips */
-    int32_t kind;        /* enum muslin_plan_strip_kind: STRIP, PANEL or STOCK */
+    int32_t kind;        /* enum muslin_cutplan_strip_kind: STRIP, PANEL or STOCK */
     int32_t turned;      /* 1 when first cuts run along the length of the stock */
 };
 /* The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high. Strips need only be
  * as high as a size is. Time follows the ways. Example: of three square sizes three. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_ways(const struct muslin_cutplan *plan, struct muslin_plan_way *rows,
+MUSLIN_API muslin_status muslin_cutplan_ways(const struct muslin_cutplan *plan, struct muslin_cutplan_way *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
 
-struct muslin_plan_case {
+struct muslin_cutplan_case {
     uint32_t size;
     uint32_t flags;
     int64_t parent;      /* row of the case of which this is a part; -1: the whole */
@@ -435,11 +436,11 @@ struct muslin_plan_case {
 /* Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack its
  * strips shows, or has a bound not below the plan's. Time follows the cases. Example: the whole, then at most 8 strips
  * of any height, then at least 9. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_plan_case *rows,
+MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_cutplan_case *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
 
-struct muslin_plan_worth {
+struct muslin_cutplan_worth {
     uint32_t size;
     uint32_t flags;
     int64_t plan_size;   /* the size of which each piece is worth it, -1: not a size */
@@ -457,33 +458,33 @@ struct muslin_plan_worth {
  * worths of its own. Time follows the result. Example: a square of 5 1/2 in is worth 11/14 in of cloth at most, when
  * seven fit. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case,
-                                               struct muslin_plan_worth *rows, size_t row_size, size_t capacity,
+                                               struct muslin_cutplan_worth *rows, size_t row_size, size_t capacity,
                                                size_t *count, int64_t *scale, struct muslin_problem *problem);
 
-struct muslin_plan_checked {
+struct muslin_cutplan_checked {
     uint32_t size;
     uint32_t flags;
     int64_t cost;       /* of the plan, added up anew */
     int64_t least;      /* the bound, proved anew */
     int64_t cases;      /* cases looked at */
-    int64_t fault;      /* 0: all is well; else what is wrong first: enum muslin_plan_fault */
+    int64_t fault;      /* 0: all is well; else what is wrong first: enum muslin_cutplan_fault */
     int64_t at;         /* the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of
                            the strips, pieces laid or things as the search noted them */
 };
-enum muslin_plan_fault {
-    MUSLIN_FAULT_MISSING = 1,  /* fewer pieces of a size than are wanted */
-    MUSLIN_FAULT_OVERFULL = 2, /* a strip holds more than its room, or pieces overlap */
-    MUSLIN_FAULT_TOO_HIGH = 3, /* a piece is higher than its strip, or lies as it may not */
-    MUSLIN_FAULT_COST = 4,     /* the cost is not what the strips add up to */
-    MUSLIN_FAULT_GAP = 5,      /* two cases do not make up the one that they split */
-    MUSLIN_FAULT_BOUND = 6,    /* worths do not prove what they are said to prove */
-    MUSLIN_FAULT_STOCK = 7     /* more pieces of stock than there are */
+enum muslin_cutplan_fault {
+    MUSLIN_CUTPLAN_FAULT_MISSING = 1,  /* fewer pieces of a size than are wanted */
+    MUSLIN_CUTPLAN_FAULT_OVERFULL = 2, /* a strip holds more than its room, or pieces overlap */
+    MUSLIN_CUTPLAN_FAULT_TOO_HIGH = 3, /* a piece is higher than its strip, or lies as it may not */
+    MUSLIN_CUTPLAN_FAULT_COST = 4,     /* the cost is not what the strips add up to */
+    MUSLIN_CUTPLAN_FAULT_GAP = 5,      /* two cases do not make up the one that they split */
+    MUSLIN_CUTPLAN_FAULT_BOUND = 6,    /* worths do not prove what they are said to prove */
+    MUSLIN_CUTPLAN_FAULT_STOCK = 7     /* more pieces of stock than there are */
 };
 /* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
  * search. Allocates with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than
  * 2^40 steps, or keep more than 2^20 sums at once. Time: cases x ways x what fits in a strip. Example: fault = 0 of
  * every plan that muslin_cutplan_create() makes. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_plan_checked *out,
+MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_cutplan_checked *out,
                                               struct muslin_problem *problem);
 
 #ifdef __cplusplus

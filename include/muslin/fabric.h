@@ -209,7 +209,7 @@ MUSLIN_API muslin_status muslin_stock_spec_init(struct muslin_stock_spec *spec, 
 MUSLIN_API muslin_status muslin_stock_size(const struct muslin_stock_spec *stock, int32_t align, muslin_len *width,
                                            muslin_len *length, struct muslin_problem *problem);
 
-struct muslin_stock_strips {
+struct muslin_stock_yield {
     uint32_t size;
     uint32_t flags;
     int64_t per_piece;       /* strips that one piece of stock gives */
@@ -227,9 +227,9 @@ struct muslin_stock_strips {
  * muslin_stock_size gives. MUSLIN_ERR_NO_YIELD when a piece gives none (the problem names its length and the least that
  * would do). Source: Fat quarter conversion (public forum). Example: 80 half-width strips of 2 1/2 in from fat quarters
  * 18 in deep: 7 a piece, 12 pieces. Since 0.1. */
-MUSLIN_API muslin_status muslin_stock_strips_of(const struct muslin_stock_spec *stock, muslin_len strip_cut,
-                                                int64_t strips_wanted, struct muslin_stock_strips *out,
-                                                struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_stock_strips(const struct muslin_stock_spec *stock, muslin_len strip_cut,
+                                             int64_t strips_wanted, struct muslin_stock_yield *out,
+                                             struct muslin_problem *problem);
 
 /* What to say when these fabrics meet in one top: a sum of enum muslin_warning bits. MIXED_WASH: some are washed, some
  * are not. PRECUT_WASHED: a strip or a square is washed. MIXED_EDGES: they do not all have the same kind of edge. Every

@@ -213,15 +213,16 @@ MUSLIN_API muslin_status muslin_batting_plan(const struct muslin_batting_spec *s
 
 /* ---- backing --------------------------------------------------------------------------------------------------- */
 
-enum muslin_backing_layout_kind {
-    MUSLIN_BACKING_ONE_WIDTH = 1,        /* a single panel, its length along the quilt's length */
-    MUSLIN_BACKING_ONE_WIDTH_TURNED = 2, /* a single panel, its length along the quilt's width */
-    MUSLIN_BACKING_SEAMS_ALONG = 3,      /* panels side by side, seams parallel to the quilt's length */
-    MUSLIN_BACKING_SEAMS_ACROSS = 4,     /* panels one below the other, seams parallel to its width */
-    MUSLIN_BACKING_CENTRE_ALONG = 5,     /* a whole panel in the middle, equal side panels, seams along */
-    MUSLIN_BACKING_CENTRE_ACROSS = 6,    /* the same, seams across */
-    MUSLIN_BACKING_INSERT_ALONG = 7,     /* one panel split lengthwise, an insert between its halves, seams along */
-    MUSLIN_BACKING_INSERT_ACROSS = 8     /* the same, seams across */
+enum muslin_backing_layout {
+    MUSLIN_BACKING_LAYOUT_ONE_WIDTH = 1,        /* a single panel, its length along the quilt's length */
+    MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED = 2, /* a single panel, its length along the quilt's width */
+    MUSLIN_BACKING_LAYOUT_SEAMS_ALONG = 3,      /* panels side by side, seams parallel to the quilt's length */
+    MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS = 4,     /* panels one below the other, seams parallel to its width */
+    MUSLIN_BACKING_LAYOUT_CENTRE_ALONG = 5,     /* a whole panel in the middle, equal side panels, seams along */
+    MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS = 6,    /* the same, seams across */
+    MUSLIN_BACKING_LAYOUT_INSERT_ALONG = 7,     /* one panel split lengthwise, an insert between its halves, seams
+                                                   along */
+    MUSLIN_BACKING_LAYOUT_INSERT_ACROSS = 8     /* the same, seams across */
 };
 
 struct muslin_backing_spec {
@@ -254,7 +255,7 @@ MUSLIN_API muslin_status muslin_backing_spec_init(struct muslin_backing_spec *sp
 struct muslin_backing {
     uint32_t size;
     uint32_t flags;
-    int32_t layout;             /* enum muslin_backing_layout_kind */
+    int32_t layout;             /* enum muslin_backing_layout */
     int32_t possible;           /* 0: this layout cannot serve; everything below is then 0 */
     int32_t best;               /* 1 for the one that buys least; ties: fewest seams, then the lower number */
     int32_t turned;             /* 1 when the cloth's length runs across the quilt */
@@ -294,11 +295,11 @@ MUSLIN_API muslin_status muslin_backing_layouts(const struct muslin_backing_spec
                                                 struct muslin_problem *problem);
 
 enum muslin_panel_role {
-    MUSLIN_PANEL_WHOLE = 1,  /* the full usable width, one of equals */
-    MUSLIN_PANEL_CENTRE = 2, /* the full usable width, between two sides */
-    MUSLIN_PANEL_SIDE = 3,   /* cut to width from a further panel */
-    MUSLIN_PANEL_HALF = 4,   /* of a panel split lengthwise */
-    MUSLIN_PANEL_INSERT = 5  /* strips between the halves */
+    MUSLIN_PANEL_ROLE_WHOLE = 1,  /* the full usable width, one of equals */
+    MUSLIN_PANEL_ROLE_CENTRE = 2, /* the full usable width, between two sides */
+    MUSLIN_PANEL_ROLE_SIDE = 3,   /* cut to width from a further panel */
+    MUSLIN_PANEL_ROLE_HALF = 4,   /* of a panel split lengthwise */
+    MUSLIN_PANEL_ROLE_INSERT = 5  /* strips between the halves */
 };
 
 struct muslin_panel {

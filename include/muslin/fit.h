@@ -39,8 +39,8 @@ enum muslin_drop {
 
 /* The two corners at the foot. */
 enum muslin_foot_corner {
-    MUSLIN_FOOT_SQUARE = 1,     /* left square: their points hang lower than the edges */
-    MUSLIN_FOOT_ROUNDED = 2     /* cut to a quarter circle, so that no point hangs lower than the edges */
+    MUSLIN_FOOT_CORNER_SQUARE = 1,     /* left square: their points hang lower than the edges */
+    MUSLIN_FOOT_CORNER_ROUNDED = 2     /* cut to a quarter circle, so that no point hangs lower than the edges */
 };
 
 /* The foot hangs as foot_drop says, whatever rule the sides follow: 0 for a bed with a footboard. */
@@ -166,9 +166,9 @@ enum muslin_parity {
 };
 
 enum muslin_fit_rank {
-    MUSLIN_RANK_NEAREST = 1,       /* least off first: what width and length are off, added up */
-    MUSLIN_RANK_FEWEST_BLOCKS = 2, /* blocks and alternate blocks */
-    MUSLIN_RANK_LARGEST_BLOCK = 3
+    MUSLIN_FIT_RANK_NEAREST = 1,       /* least off first: what width and length are off, added up */
+    MUSLIN_FIT_RANK_FEWEST_BLOCKS = 2, /* blocks and alternate blocks */
+    MUSLIN_FIT_RANK_LARGEST_BLOCK = 3
 };
 
 /* Blocks are square. A size runs from its least to its most in steps from the least. */
@@ -249,21 +249,22 @@ MUSLIN_API muslin_status muslin_fit_settings(const struct muslin_fit_spec *spec,
                                              struct muslin_problem *problem);
 
 /* The one setting that comes nearest to the wanted size, whatever the tolerances, `best` and `rank` say (they must
- * still be in range); its rank_key is that of MUSLIN_RANK_NEAREST, and equals are decided in the order above. No side
- * of it passes MUSLIN_SIZE_MAX. MUSLIN_ERR_NO_FIT when there is none: no count of the parity asked for lies between its
- * least and its most, or even the least counts are too large. Other statuses as above; the work limit holds for the
- * combinations alone. Example: 61 x 72 in from 12 in blocks, straight: 5 x 6 blocks, 1 in too narrow. Since 0.1. */
+ * still be in range); its rank_key is that of MUSLIN_FIT_RANK_NEAREST, and equals are decided in the order above. No
+ * side of it passes MUSLIN_SIZE_MAX. MUSLIN_ERR_NO_FIT when there is none: no count of the parity asked for lies
+ * between its least and its most, or even the least counts are too large. Other statuses as above; the work limit holds
+ * for the combinations alone. Example: 61 x 72 in from 12 in blocks, straight: 5 x 6 blocks, 1 in too narrow. Since
+ * 0.1. */
 MUSLIN_API muslin_status muslin_fit_nearest(const struct muslin_fit_spec *spec, struct muslin_fit *out,
                                             struct muslin_problem *problem);
 
 /* ---- how many fit ---------------------------------------------------------------------------------------------- */
 
 /* A sash also on the left of the first block and on the right of the last. */
-#define MUSLIN_FIT_ACROSS_FRAMED 1u
+#define MUSLIN_FIT_ACROSS_FRAME 1u
 
 struct muslin_fit_across_spec {
     uint32_t size;
-    uint32_t flags;          /* MUSLIN_FIT_ACROSS_FRAMED */
+    uint32_t flags;          /* MUSLIN_FIT_ACROSS_FRAME */
     muslin_len wanted;       /* the width (or length) to fill, 1 or more */
     muslin_len border;       /* on each side */
     muslin_len block;        /* 1 or more */

@@ -31,9 +31,9 @@ MUSLIN_API muslin_status muslin_length_multiply(muslin_len a, int64_t factor, mu
 
 /* How a result that need not lie on the grid is brought there. */
 enum muslin_direction {
-    MUSLIN_ROUND_UP = 1,     /* towards +infinity */
-    MUSLIN_ROUND_DOWN = 2,   /* towards -infinity */
-    MUSLIN_ROUND_NEAREST = 3 /* to the nearest; ties upwards */
+    MUSLIN_DIRECTION_UP = 1,     /* towards +infinity */
+    MUSLIN_DIRECTION_DOWN = 2,   /* towards -infinity */
+    MUSLIN_DIRECTION_NEAREST = 3 /* to the nearest; ties upwards */
 };
 
 /* The rounding a caller asks for. Grid is the step in ticks (1016 for 1/8 in), 1 .. MUSLIN_SIZE_MAX. Tolerance,

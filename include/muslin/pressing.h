@@ -67,7 +67,7 @@
 extern "C" {
 #endif
 
-struct muslin_pressing_plan; /* opaque */
+struct muslin_pressing; /* opaque */
 
 struct muslin_pressing_spec {
     uint32_t size;
@@ -99,12 +99,12 @@ MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *
  * way, no exception. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *solution,
                                                 const struct muslin_pressing_spec *spec,
-                                                struct muslin_pressing_plan **out, struct muslin_problem *problem);
+                                                struct muslin_pressing **out, struct muslin_problem *problem);
 
 /* Gives the plan's memory back; null is fine. Example: muslin_pressing_free(pressing). Since 0.1. */
-MUSLIN_API void muslin_pressing_free(struct muslin_pressing_plan *pressing);
+MUSLIN_API void muslin_pressing_free(struct muslin_pressing *pressing);
 
-struct muslin_pressed_totals {
+struct muslin_pressing_total {
     uint32_t size;
     uint32_t flags;
     int64_t meetings;       /* in all tops, those left out not counted */
@@ -122,8 +122,8 @@ struct muslin_pressed_totals {
 };
 /* How well it nests. Constant time. Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every
  * edge between two of them and one wherever four come together; no exception. Since 0.1. */
-MUSLIN_API muslin_status muslin_pressing_totals(const struct muslin_pressing_plan *pressing,
-                                                struct muslin_pressed_totals *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_pressing_totals(const struct muslin_pressing *pressing,
+                                                struct muslin_pressing_total *out, struct muslin_problem *problem);
 
 enum muslin_press {
     MUSLIN_PRESS_LEFT = 1,
@@ -134,14 +134,14 @@ enum muslin_press {
 };
 
 enum muslin_other_way {
-    MUSLIN_OTHER_NONE = 1,      /* no copy is taken the other way */
-    MUSLIN_OTHER_PRESSED = 2,   /* press so many copies the other way */
-    MUSLIN_OTHER_SETS = 3,      /* cut them from strip sets of their own, pressed the other way */
-    MUSLIN_OTHER_TURNED = 4     /* press all alike and turn so many as a whole, by `turn` quarters: they look the same;
-                                   segments of strip sets end for end */
+    MUSLIN_OTHER_WAY_NONE = 1,      /* no copy is taken the other way */
+    MUSLIN_OTHER_WAY_PRESSED = 2,   /* press so many copies the other way */
+    MUSLIN_OTHER_WAY_SETS = 3,      /* cut them from strip sets of their own, pressed the other way */
+    MUSLIN_OTHER_WAY_TURNED = 4     /* press all alike and turn so many as a whole, by `turn` quarters: they look the
+                                       same; segments of strip sets end for end */
 };
 
-struct muslin_pressed_seam {
+struct muslin_pressing_seam {
     uint32_t size;
     uint32_t flags;
     muslin_id node;
@@ -157,7 +157,7 @@ struct muslin_pressed_seam {
     int32_t towards;           /* 1: towards its first piece (the left or upper one), 2: the second, 0: open */
     int32_t other;             /* enum muslin_other_way */
     int32_t preferred;         /* 1: as preferred, 2: against it, 0: no preference */
-    int32_t turn;              /* MUSLIN_OTHER_TURNED: quarter turns of the copies the other way; else 0 */
+    int32_t turn;              /* MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0 */
     int32_t pad;
 };
 /* Every seam of every different node, in their order. A node is shown as most of its copies are pressed, or as it asks
@@ -166,11 +166,11 @@ struct muslin_pressed_seam {
  * quarter, all pressed alike: the seams of the first and third row away from the middle of the block, those of the
  * second row and the long ones towards it. Example: a row of three patches has two, both to the right, and for every
  * other row to the left. Since 0.1. */
-MUSLIN_API muslin_status muslin_pressing_seams(const struct muslin_pressing_plan *pressing,
-                                               struct muslin_pressed_seam *rows, size_t row_size,
-                                               size_t capacity, size_t *count, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_pressing_seams(const struct muslin_pressing *pressing,
+                                               struct muslin_pressing_seam *rows, size_t row_size, size_t capacity,
+                                               size_t *count, struct muslin_problem *problem);
 
-struct muslin_pressed_child {
+struct muslin_pressing_child {
     uint32_t size;
     uint32_t flags;
     muslin_id node;      /* made of ... */
@@ -186,8 +186,8 @@ struct muslin_pressed_child {
  * down: a child is the other way when its place says so and what it is part of is not, or the reverse. One with a
  * `turn` is then turned as a whole, and all in it is as its own places say; of any other all in it is the other way
  * than they say. Time follows the children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 0.1. */
-MUSLIN_API muslin_status muslin_pressing_children(const struct muslin_pressing_plan *pressing,
-                                                  struct muslin_pressed_child *rows, size_t row_size, size_t capacity,
+MUSLIN_API muslin_status muslin_pressing_children(const struct muslin_pressing *pressing,
+                                                  struct muslin_pressing_child *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
 
 struct muslin_pressing_exception {
@@ -206,7 +206,7 @@ struct muslin_pressing_exception {
 /* The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the lump.
  * Of what is turned the seam is named that would end there unturned. Time follows the meetings of different parts.
  * Example: none in a straight setting of equal blocks. Since 0.1. */
-MUSLIN_API muslin_status muslin_pressing_exceptions(const struct muslin_pressing_plan *pressing,
+MUSLIN_API muslin_status muslin_pressing_exceptions(const struct muslin_pressing *pressing,
                                                     struct muslin_pressing_exception *rows, size_t row_size,
                                                     size_t capacity, size_t *count, struct muslin_problem *problem);
 

@@ -44,14 +44,14 @@ extern "C" {
 typedef int64_t muslin_id;
 
 /* How deep nodes may lie in each other: a leaf has depth 1, a join one more than its deepest child. */
-#define MUSLIN_DEPTH_MAX 4096
+#define MUSLIN_QUILT_DEPTH_MAX 4096
 /* How many nodes can turn by 45 degrees within each other. */
-#define MUSLIN_POINT_DEPTH_MAX 4
+#define MUSLIN_QUILT_POINT_DEPTH_MAX 4
 
 enum muslin_sort {
-    MUSLIN_ID_FABRIC = 1,
-    MUSLIN_ID_MEASURE = 2,
-    MUSLIN_ID_NODE = 3
+    MUSLIN_SORT_FABRIC = 1,
+    MUSLIN_SORT_MEASURE = 2,
+    MUSLIN_SORT_NODE = 3
 };
 
 /* ---- a quilt --------------------------------------------------------------------------------------------------- */
@@ -126,29 +126,29 @@ MUSLIN_API muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const 
 MUSLIN_API muslin_status muslin_quilt_fixed(struct muslin_quilt *quilt, muslin_len value, muslin_id *out,
                                             struct muslin_problem *problem);
 
-struct muslin_sum_spec {
+struct muslin_quilt_sum_spec {
     uint32_t size;
     uint32_t flags;    /* 0 */
     muslin_id measure;
     int64_t factor;    /* -2^20 .. 2^20 */
 };
 /* Once a measure that is still to be given. */
-#define MUSLIN_SUM_SPEC_INIT { sizeof(struct muslin_sum_spec), 0, 0, 1 }
+#define MUSLIN_QUILT_SUM_SPEC_INIT { sizeof(struct muslin_quilt_sum_spec), 0, 0, 1 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_sum_spec_init(struct muslin_sum_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_sum_spec_init(struct muslin_quilt_sum_spec *spec, uint32_t size);
 
 /* The sum of factor x measure over n terms (1 .. 64). When it is solved it must lie in 0 .. MUSLIN_SIZE_MAX. Example: a
  * block three strips across is 3 x strip. Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_sum(struct muslin_quilt *quilt, const struct muslin_sum_spec *terms,
+MUSLIN_API muslin_status muslin_quilt_sum(struct muslin_quilt *quilt, const struct muslin_quilt_sum_spec *terms,
                                           size_t row_size, size_t n, muslin_id *out, struct muslin_problem *problem);
 
 enum muslin_axis {
-    MUSLIN_ACROSS = 1, /* side by side, from the left; of a size: the width */
-    MUSLIN_DOWN = 2    /* one below the other, from the top; of a size: the height */
+    MUSLIN_AXIS_ACROSS = 1, /* side by side, from the left; of a size: the width */
+    MUSLIN_AXIS_DOWN = 2    /* one below the other, from the top; of a size: the height */
 };
 
 /* The finished width or height of a node, as a measure: a sash as long as its block, a border as long as the top.
- * Example: muslin_quilt_extent(quilt, block, MUSLIN_DOWN, &length, NULL). Since 0.1. */
+ * Example: muslin_quilt_extent(quilt, block, MUSLIN_AXIS_DOWN, &length, NULL). Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_extent(struct muslin_quilt *quilt, muslin_id node, int32_t axis, muslin_id *out,
                                              struct muslin_problem *problem);
 
@@ -165,7 +165,7 @@ MUSLIN_API muslin_status muslin_quilt_name(const struct muslin_quilt *quilt, mus
 
 /* ---- leaves ---------------------------------------------------------------------------------------------------- */
 
-struct muslin_patch_spec {
+struct muslin_quilt_patch_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
     muslin_id fabric;
@@ -177,12 +177,12 @@ struct muslin_patch_spec {
     muslin_id bottom;
 };
 /* The quilt's allowance all round; fabric and size are still to be given. */
-#define MUSLIN_PATCH_SPEC_INIT { sizeof(struct muslin_patch_spec), 0, 0, 0, 0, 0, 0, 0, 0 }
+#define MUSLIN_QUILT_PATCH_SPEC_INIT { sizeof(struct muslin_quilt_patch_spec), 0, 0, 0, 0, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_patch_spec_init(struct muslin_patch_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_patch_spec_init(struct muslin_quilt_patch_spec *spec, uint32_t size);
 
 /* One rectangle of one fabric. Example: 2 x 2 in finished is cut 2 1/2 x 2 1/2 in with 1/4 in seams. Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_patch(struct muslin_quilt *quilt, const struct muslin_patch_spec *spec,
+MUSLIN_API muslin_status muslin_quilt_patch(struct muslin_quilt *quilt, const struct muslin_quilt_patch_spec *spec,
                                             muslin_id *out, struct muslin_problem *problem);
 
 struct muslin_quilt_unit_spec {
@@ -214,17 +214,17 @@ MUSLIN_API muslin_status muslin_quilt_unit(struct muslin_quilt *quilt, const str
                                            struct muslin_problem *problem);
 
 /* The most corners of one piece of a shape. */
-#define MUSLIN_QUILT_CORNERS 32
+#define MUSLIN_QUILT_CORNERS_MAX 32
 
 /* A unit of the caller's own, drawn as shape.h says, outline first, with straight edges and an outline that is an
  * upright rectangle from (0, 0); `fabrics` has one for each piece. Allowances and tips of the corners are not looked
  * at: the quilt's seam is used, and raw points are sharp. Its size is the outline's, times width / outline width and
  * height / outline height, each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses also as of
  * muslin_shape_check(), which is asked first. MUSLIN_ERR_SHAPE also for arcs and an outline that is no rectangle.
- * MUSLIN_ERR_RANGE also for a piece of more than MUSLIN_QUILT_CORNERS corners, and for other than `pieces` pieces.
+ * MUSLIN_ERR_RANGE also for a piece of more than MUSLIN_QUILT_CORNERS_MAX corners, and for other than `pieces` pieces.
  * Solving fails with MUSLIN_ERR_SHAPE where it becomes so small that neighbouring corners of a piece fall together, and
- * with MUSLIN_ERR_OVERFLOW where a raw point would reach more than MUSLIN_TEMPLATE_REACH beyond its finished one. Time
- * as of muslin_shape_check(). Example: a square with one corner cut off on the slant. Since 0.1. */
+ * with MUSLIN_ERR_OVERFLOW where a raw point would reach more than MUSLIN_TEMPLATE_REACH_MAX beyond its finished one.
+ * Time as of muslin_shape_check(). Example: a square with one corner cut off on the slant. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const struct muslin_corner_spec *corners,
                                             size_t row_size, size_t n, const muslin_id *fabrics, size_t pieces,
                                             muslin_id width, muslin_id height, muslin_id *out,
@@ -233,9 +233,10 @@ MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const st
 /* ---- joins ----------------------------------------------------------------------------------------------------- */
 
 enum muslin_strip_piecing {
-    MUSLIN_STRIPS_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts and pays, see muslin_strip_set */
-    MUSLIN_STRIPS_ALWAYS = 2,      /* as a strip set; solving fails where the pieces do not allow it */
-    MUSLIN_STRIPS_NEVER = 3        /* piece by piece */
+    MUSLIN_STRIP_PIECING_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts and pays, see
+                                             muslin_strip_set */
+    MUSLIN_STRIP_PIECING_ALWAYS = 2,      /* as a strip set; solving fails where the pieces do not allow it */
+    MUSLIN_STRIP_PIECING_NEVER = 3        /* piece by piece */
 };
 enum muslin_seam_press {
     MUSLIN_SEAM_PRESS_FREE = 1,     /* whichever way seams nest */
@@ -244,25 +245,26 @@ enum muslin_seam_press {
     MUSLIN_SEAM_PRESS_OPEN = 4      /* half to either side: does not nest, and needs not */
 };
 
-#define MUSLIN_JOIN_KEEPS_ORDER 1u /* the order of the pieces is labelled: no segment of it is turned end for end */
+#define MUSLIN_QUILT_JOIN_KEEPS_ORDER 1u /* the order of the pieces is labelled: no segment of it is turned end for
+                                            end */
 
-struct muslin_join_spec {
+struct muslin_quilt_join_spec {
     uint32_t size;
-    uint32_t flags;  /* MUSLIN_JOIN_KEEPS_ORDER or 0 */
+    uint32_t flags;  /* MUSLIN_QUILT_JOIN_KEEPS_ORDER or 0 */
     int32_t axis;    /* enum muslin_axis */
     int32_t piecing; /* enum muslin_strip_piecing; WHERE_FEWER: no matter unless all are patches of one length */
     int32_t press;   /* enum muslin_seam_press, of all its seams */
     int32_t pad;     /* 0 */
 };
 /* Side by side, strip-pieced where that takes fewer cuts, pressed as it nests. */
-#define MUSLIN_JOIN_SPEC_INIT { sizeof(struct muslin_join_spec), 0, 1, 1, 1, 0 }
+#define MUSLIN_QUILT_JOIN_SPEC_INIT { sizeof(struct muslin_quilt_join_spec), 0, 1, 1, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_join_spec_init(struct muslin_join_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_join_spec_init(struct muslin_quilt_join_spec *spec, uint32_t size);
 
 /* n nodes (1 or more) sewn edge to edge in their order; one alone is itself. Whether their edges meet is told when it
- * is solved. MUSLIN_ERR_RANGE for MUSLIN_ARG_DEPTH beyond MUSLIN_DEPTH_MAX. Example: three patches side by side. Since
- * 0.1. */
-MUSLIN_API muslin_status muslin_quilt_join(struct muslin_quilt *quilt, const struct muslin_join_spec *spec,
+ * is solved. MUSLIN_ERR_RANGE for MUSLIN_ARG_DEPTH beyond MUSLIN_QUILT_DEPTH_MAX. Example: three patches side by side.
+ * Since 0.1. */
+MUSLIN_API muslin_status muslin_quilt_join(struct muslin_quilt *quilt, const struct muslin_quilt_join_spec *spec,
                                            const muslin_id *children, size_t n, muslin_id *out,
                                            struct muslin_problem *problem);
 
@@ -298,7 +300,7 @@ MUSLIN_API muslin_status muslin_quilt_mirror(struct muslin_quilt *quilt, muslin_
 MUSLIN_API muslin_status muslin_quilt_lay(struct muslin_quilt *quilt, muslin_id node, int32_t quarter_turns,
                                           int32_t mirrored, muslin_id *out, struct muslin_problem *problem);
 
-struct muslin_trim_spec {
+struct muslin_quilt_trim_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
     muslin_id left;   /* cut away after sewing; 0: nothing */
@@ -307,20 +309,20 @@ struct muslin_trim_spec {
     muslin_id bottom;
 };
 /* Nothing trimmed. */
-#define MUSLIN_TRIM_SPEC_INIT { sizeof(struct muslin_trim_spec), 0, 0, 0, 0, 0 }
+#define MUSLIN_QUILT_TRIM_SPEC_INIT { sizeof(struct muslin_quilt_trim_spec), 0, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_trim_spec_init(struct muslin_trim_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_trim_spec_init(struct muslin_quilt_trim_spec *spec, uint32_t size);
 
 /* The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge, which
  * is no mismatch. Solving fails with MUSLIN_ERR_RANGE where nothing would be left. Example: an edge strip cut an inch
  * too long. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_trim(struct muslin_quilt *quilt, muslin_id node,
-                                           const struct muslin_trim_spec *spec, muslin_id *out,
+                                           const struct muslin_quilt_trim_spec *spec, muslin_id *out,
                                            struct muslin_problem *problem);
 
 /* ---- round a centre -------------------------------------------------------------------------------------------- */
 
-struct muslin_pinwheel_spec {
+struct muslin_quilt_pinwheel_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
     muslin_id centre; /* nodes */
@@ -330,9 +332,9 @@ struct muslin_pinwheel_spec {
     muslin_id left;   /* beside centre and bottom */
 };
 /* All five are still to be given. */
-#define MUSLIN_PINWHEEL_SPEC_INIT { sizeof(struct muslin_pinwheel_spec), 0, 0, 0, 0, 0, 0 }
+#define MUSLIN_QUILT_PINWHEEL_SPEC_INIT { sizeof(struct muslin_quilt_pinwheel_spec), 0, 0, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_pinwheel_spec_init(struct muslin_pinwheel_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_pinwheel_spec_init(struct muslin_quilt_pinwheel_spec *spec, uint32_t size);
 
 /* Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which the
  * first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it is
@@ -340,10 +342,11 @@ MUSLIN_API muslin_status muslin_pinwheel_spec_init(struct muslin_pinwheel_spec *
  * in its corner and the centre against left and top, and the whole is as large as the largest of its rows and columns.
  * The mirror image turns the other way. Source: geometry. Example: four 2 x 4 in rectangles round a 2 in square make
  * 6 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_pinwheel(struct muslin_quilt *quilt, const struct muslin_pinwheel_spec *spec,
-                                               muslin_id *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_pinwheel(struct muslin_quilt *quilt,
+                                               const struct muslin_quilt_pinwheel_spec *spec, muslin_id *out,
+                                               struct muslin_problem *problem);
 
-struct muslin_set_in_spec {
+struct muslin_quilt_set_in_spec {
     uint32_t size;
     uint32_t flags;         /* 0 */
     muslin_id centre;       /* node */
@@ -357,9 +360,9 @@ struct muslin_set_in_spec {
     muslin_id bottom_fabric;
 };
 /* No strip; the centre is still to be given. */
-#define MUSLIN_SET_IN_SPEC_INIT { sizeof(struct muslin_set_in_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
+#define MUSLIN_QUILT_SET_IN_SPEC_INIT { sizeof(struct muslin_quilt_set_in_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_set_in_spec_init(struct muslin_set_in_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_set_in_spec_init(struct muslin_quilt_set_in_spec *spec, uint32_t size);
 
 /* Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to the outer
  * one, and stitching along the centre stops one allowance from the edge there, so that the corner can be set in. Where
@@ -367,10 +370,10 @@ MUSLIN_API muslin_status muslin_set_in_spec_init(struct muslin_set_in_spec *spec
  * four strips, an attic window two. MUSLIN_ERR_RANGE: no strip at all, a fabric without a strip; when it is solved, a
  * strip of no width. Source: geometry. Example: a 6 in square with 2 in strips at left and bottom makes 8 in. Since
  * 0.1. */
-MUSLIN_API muslin_status muslin_quilt_set_in(struct muslin_quilt *quilt, const struct muslin_set_in_spec *spec,
+MUSLIN_API muslin_status muslin_quilt_set_in(struct muslin_quilt *quilt, const struct muslin_quilt_set_in_spec *spec,
                                              muslin_id *out, struct muslin_problem *problem);
 
-struct muslin_log_spec {
+struct muslin_quilt_log_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
     muslin_id fabric;
@@ -379,17 +382,17 @@ struct muslin_log_spec {
     int32_t pad;      /* 0 */
 };
 /* On the right; fabric and width are still to be given. */
-#define MUSLIN_LOG_SPEC_INIT { sizeof(struct muslin_log_spec), 0, 0, 0, 2, 0 }
+#define MUSLIN_QUILT_LOG_SPEC_INIT { sizeof(struct muslin_quilt_log_spec), 0, 0, 0, 2, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_log_spec_init(struct muslin_log_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_log_spec_init(struct muslin_quilt_log_spec *spec, uint32_t size);
 
 /* Strips sewn on one after the other (n, 0 or more), each as long as what is there: log cabin, courthouse steps, plain
  * borders. Example: four logs round a centre, right, top, left, bottom. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_logs(struct muslin_quilt *quilt, muslin_id centre,
-                                           const struct muslin_log_spec *logs, size_t row_size, size_t n,
+                                           const struct muslin_quilt_log_spec *logs, size_t row_size, size_t n,
                                            muslin_id *out, struct muslin_problem *problem);
 
-struct muslin_surround_spec {
+struct muslin_quilt_surround_spec {
     uint32_t size;
     uint32_t flags;         /* 0 */
     muslin_id centre;       /* nodes */
@@ -403,14 +406,15 @@ struct muslin_surround_spec {
     muslin_id bottom_right;
 };
 /* All nine are still to be given. */
-#define MUSLIN_SURROUND_SPEC_INIT { sizeof(struct muslin_surround_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
+#define MUSLIN_QUILT_SURROUND_SPEC_INIT { sizeof(struct muslin_quilt_surround_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_surround_spec_init(struct muslin_surround_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_surround_spec_init(struct muslin_quilt_surround_spec *spec, uint32_t size);
 
 /* A border with corners of its own, plain or pieced: sides joined to the centre, then top and bottom with their corners
  * joined to that. Example: a round of half-squares with corner squares. Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_surround(struct muslin_quilt *quilt, const struct muslin_surround_spec *spec,
-                                               muslin_id *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_surround(struct muslin_quilt *quilt,
+                                               const struct muslin_quilt_surround_spec *spec, muslin_id *out,
+                                               struct muslin_problem *problem);
 
 struct muslin_quilt_sashed_spec {
     uint32_t size;
@@ -438,7 +442,7 @@ MUSLIN_API muslin_status muslin_quilt_sashed(struct muslin_quilt *quilt, const s
 
 /* ---- fields that are not upright ------------------------------------------------------------------------------- */
 
-struct muslin_diagonal_spec {
+struct muslin_quilt_diagonal_spec {
     uint32_t size;
     uint32_t flags;           /* 0 */
     int64_t columns;          /* c: blocks side by side, alternates not counted; 1 .. 2^15 */
@@ -454,9 +458,9 @@ struct muslin_diagonal_spec {
     int32_t pad;              /* 0 */
 };
 /* One block, no set-off, no sashes; the fabrics are still to be given. */
-#define MUSLIN_DIAGONAL_SPEC_INIT { sizeof(struct muslin_diagonal_spec), 0, 1, 1, 0, 0, 0, 0, 0, 0, 1, 0 }
+#define MUSLIN_QUILT_DIAGONAL_SPEC_INIT { sizeof(struct muslin_quilt_diagonal_spec), 0, 1, 1, 0, 0, 0, 0, 0, 0, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_diagonal_spec_init(struct muslin_quilt_diagonal_spec *spec, uint32_t size);
 
 /* Blocks on point in diagonal rows, closed by setting triangles. `blocks` has the c x r main blocks row by row from the
  * top, then the (c - 1)(r - 1) alternates so, n in all. All are squares of one size B, which is checked when it is
@@ -477,16 +481,16 @@ MUSLIN_API muslin_status muslin_diagonal_spec_init(struct muslin_diagonal_spec *
  *               triangle of SASH_OUTER. So where blocks float, the seam below a row runs on beyond the tips, between
  *               two triangles, and each is drawn as far as it is left.
  * MUSLIN_ERR_RANGE for MUSLIN_ARG_CHILDREN: another number of blocks; for MUSLIN_ARG_DEPTH: more than
- * MUSLIN_POINT_DEPTH_MAX such fields within each other; for MUSLIN_ARG_MEASURE (`at` 0 the set-off, 1 the sash) or
- * MUSLIN_ARG_FABRIC (`at` 2 of the sashes, 3 of the cornerstones): an id where the layout has none, or none where it
+ * MUSLIN_QUILT_POINT_DEPTH_MAX such fields within each other; for MUSLIN_ARG_MEASURE (`at` 0 the set-off, 1 the sash)
+ * or MUSLIN_ARG_FABRIC (`at` 2 of the sashes, 3 of the cornerstones): an id where the layout has none, or none where it
  * needs one. Solving fails with MUSLIN_ERR_RANGE for MUSLIN_ARG_SASH_WIDTH when w is not above 0, and for
  * MUSLIN_ARG_BLOCK_WIDTH when blocks of SASH_INNER are not larger than w; `at` is the field's number. Source:
  * geometry. Example: 3 x 3 blocks and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt, const struct muslin_diagonal_spec *spec,
-                                               const muslin_id *blocks, size_t n, muslin_id *out,
-                                               struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt,
+                                               const struct muslin_quilt_diagonal_spec *spec, const muslin_id *blocks,
+                                               size_t n, muslin_id *out, struct muslin_problem *problem);
 
-struct muslin_sixty_spec {
+struct muslin_quilt_sixty_spec {
     uint32_t size;
     uint32_t flags;         /* 0 */
     int64_t cells;          /* triangles in a row, ends not counted; 1 .. 2^20 */
@@ -498,20 +502,20 @@ struct muslin_sixty_spec {
     int32_t pad;            /* 0 */
 };
 /* One triangle standing on its side; height and fabric are still to be given. */
-#define MUSLIN_SIXTY_SPEC_INIT { sizeof(struct muslin_sixty_spec), 0, 1, 1, 0, 0, 1, 0 }
+#define MUSLIN_QUILT_SIXTY_SPEC_INIT { sizeof(struct muslin_quilt_sixty_spec), 0, 1, 1, 0, 0, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_sixty_spec_init(struct muslin_sixty_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_sixty_spec_init(struct muslin_quilt_sixty_spec *spec, uint32_t size);
 
-struct muslin_sixty_piece_spec {
+struct muslin_quilt_sixty_piece_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
     muslin_id fabric;
     int64_t cells;    /* 1: a triangle, 2: a diamond, 3: a half-hexagon */
 };
 /* A triangle; the fabric is still to be given. */
-#define MUSLIN_SIXTY_PIECE_SPEC_INIT { sizeof(struct muslin_sixty_piece_spec), 0, 0, 1 }
+#define MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT { sizeof(struct muslin_quilt_sixty_piece_spec), 0, 0, 1 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_sixty_piece_spec_init(struct muslin_sixty_piece_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_quilt_sixty_piece_spec_init(struct muslin_quilt_sixty_piece_spec *spec, uint32_t size);
 
 /* Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to three
  * triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the piece, n where
@@ -519,9 +523,9 @@ MUSLIN_API muslin_status muslin_sixty_piece_spec_init(struct muslin_sixty_piece_
  * the nearest tick; corners lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut from strips as
  * unit.h says, half-triangles as half-rectangles. Source: geometry. Example: 5 triangles of 3 in: 10.392 in wide. Since
  * 0.1. */
-MUSLIN_API muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const struct muslin_sixty_spec *spec,
-                                            const struct muslin_sixty_piece_spec *pieces, size_t row_size, size_t n,
-                                            muslin_id *out, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const struct muslin_quilt_sixty_spec *spec,
+                                            const struct muslin_quilt_sixty_piece_spec *pieces, size_t row_size,
+                                            size_t n, muslin_id *out, struct muslin_problem *problem);
 
 /* ---- reading it back -------------------------------------------------------------------------------------------
  *
@@ -571,7 +575,7 @@ MUSLIN_API muslin_status muslin_quilt_read_measure(const struct muslin_quilt *qu
 /* The terms of a sum, in the order in which they were given: ask, then fill. MUSLIN_ERR_CHOICE for MUSLIN_ARG_KIND:
  * another kind of measure. Example: 3 x strip has the factor 3. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_read_terms(const struct muslin_quilt *quilt, muslin_id measure,
-                                                 struct muslin_sum_spec *rows, size_t row_size, size_t capacity,
+                                                 struct muslin_quilt_sum_spec *rows, size_t row_size, size_t capacity,
                                                  size_t *count, struct muslin_problem *problem);
 
 enum muslin_node_kind {
@@ -615,26 +619,28 @@ MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt,
  * tells; how a turn lies, muslin_quilt_node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in,
  * names blue and the measure of 2 in twice. Since 0.1 all. */
 MUSLIN_API muslin_status muslin_quilt_read_patch(const struct muslin_quilt *quilt, muslin_id node,
-                                                 struct muslin_patch_spec *out, struct muslin_problem *problem);
+                                                 struct muslin_quilt_patch_spec *out, struct muslin_problem *problem);
 MUSLIN_API muslin_status muslin_quilt_read_unit(const struct muslin_quilt *quilt, muslin_id node,
                                                 struct muslin_quilt_unit_spec *out, struct muslin_problem *problem);
 MUSLIN_API muslin_status muslin_quilt_read_join(const struct muslin_quilt *quilt, muslin_id node,
-                                                struct muslin_join_spec *out, struct muslin_problem *problem);
+                                                struct muslin_quilt_join_spec *out, struct muslin_problem *problem);
 MUSLIN_API muslin_status muslin_quilt_read_trim(const struct muslin_quilt *quilt, muslin_id node,
-                                                struct muslin_trim_spec *out, struct muslin_problem *problem);
+                                                struct muslin_quilt_trim_spec *out, struct muslin_problem *problem);
 MUSLIN_API muslin_status muslin_quilt_read_pinwheel(const struct muslin_quilt *quilt, muslin_id node,
-                                                    struct muslin_pinwheel_spec *out, struct muslin_problem *problem);
+                                                    struct muslin_quilt_pinwheel_spec *out,
+                                                    struct muslin_problem *problem);
 MUSLIN_API muslin_status muslin_quilt_read_set_in(const struct muslin_quilt *quilt, muslin_id node,
-                                                  struct muslin_set_in_spec *out, struct muslin_problem *problem);
+                                                  struct muslin_quilt_set_in_spec *out, struct muslin_problem *problem);
 MUSLIN_API muslin_status muslin_quilt_read_diagonal(const struct muslin_quilt *quilt, muslin_id node,
-                                                    struct muslin_diagonal_spec *out, struct muslin_problem *problem);
+                                                    struct muslin_quilt_diagonal_spec *out,
+                                                    struct muslin_problem *problem);
 MUSLIN_API muslin_status muslin_quilt_read_sixty(const struct muslin_quilt *quilt, muslin_id node,
-                                                 struct muslin_sixty_spec *out, struct muslin_problem *problem);
+                                                 struct muslin_quilt_sixty_spec *out, struct muslin_problem *problem);
 
 /* The pieces of 60 degree rows, from the left, row by row: ask, then fill. MUSLIN_ERR_CHOICE as above. Example: a row
  * of a diamond and a triangle has two pieces, of 2 cells and of 1. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_read_sixty_pieces(const struct muslin_quilt *quilt, muslin_id node,
-                                                        struct muslin_sixty_piece_spec *rows, size_t row_size,
+                                                        struct muslin_quilt_sixty_piece_spec *rows, size_t row_size,
                                                         size_t capacity, size_t *count, struct muslin_problem *problem);
 
 /* The drawing of a shape: ask, then fill. The outline comes first, as the four corners of its rectangle, then the

@@ -33,21 +33,21 @@ extern "C" {
 /* ---- log cabins ------------------------------------------------------------------------------------------------ */
 
 enum muslin_log_order {
-    MUSLIN_LOG_ROUND = 1,      /* each log turns the corner: four sides one after the other */
-    MUSLIN_LOG_COURTHOUSE = 2, /* courthouse steps: a side and its opposite, then the other two */
-    MUSLIN_LOG_QUARTER = 3     /* two neighbouring sides only: the centre stays in a corner */
+    MUSLIN_LOG_ORDER_ROUND = 1,      /* each log turns the corner: four sides one after the other */
+    MUSLIN_LOG_ORDER_COURTHOUSE = 2, /* courthouse steps: a side and its opposite, then the other two */
+    MUSLIN_LOG_ORDER_QUARTER = 3     /* two neighbouring sides only: the centre stays in a corner */
 };
 
 enum muslin_log_turn {
-    MUSLIN_LOG_CLOCKWISE = 1,
-    MUSLIN_LOG_ANTICLOCKWISE = 2
+    MUSLIN_LOG_TURN_CLOCKWISE = 1,
+    MUSLIN_LOG_TURN_ANTICLOCKWISE = 2
 };
 
 /* The two groups of fabrics that a log cabin plays against each other, light and dark for instance: the logs sewn first
  * in each round (two of four, one of two), and the others. */
 enum muslin_log_half {
-    MUSLIN_LOG_FIRST = 1,
-    MUSLIN_LOG_SECOND = 2
+    MUSLIN_LOG_HALF_FIRST = 1,
+    MUSLIN_LOG_HALF_SECOND = 2
 };
 
 #define MUSLIN_LOGCABIN_GIVEN_CUT 1u /* centre and logs are given as cut, not finished */
@@ -116,7 +116,7 @@ MUSLIN_API muslin_status muslin_logcabin_plan(const struct muslin_logcabin_spec 
                                               size_t n, struct muslin_logcabin *out, struct muslin_problem *problem);
 
 /* One log, in sewing order. */
-struct muslin_log {
+struct muslin_logcabin_log {
     uint32_t size;
     uint32_t flags;
     int64_t round;                 /* from 1 */
@@ -137,11 +137,11 @@ struct muslin_log {
  * in finished, from the top clockwise: cut lengths 2 1/2, 3 1/2, 3 1/2, 4 1/2 in; the block then measures 4 1/2 in.
  * Since 0.1. */
 MUSLIN_API muslin_status muslin_logcabin_logs(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
-                                              size_t n, struct muslin_log *rows, size_t row_size, size_t capacity,
-                                              size_t *count, struct muslin_problem *problem);
+                                              size_t n, struct muslin_logcabin_log *rows, size_t row_size,
+                                              size_t capacity, size_t *count, struct muslin_problem *problem);
 
 /* The strips of one half and one cut width, for all blocks. */
-struct muslin_log_strips {
+struct muslin_logcabin_strip {
     uint32_t size;
     uint32_t flags;
     muslin_len cut_width;
@@ -162,12 +162,12 @@ struct muslin_log_strips {
  * practice, no source, for both ways; geometry. Example: 20 blocks, centre 2 in, 3 rounds of logs 1 in finished, strips
  * 40 in: of the first half 600 in, by length 15 strips; cut so, 16. Since 0.1. */
 MUSLIN_API muslin_status muslin_logcabin_strips(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
-                                                size_t n, struct muslin_log_strips *rows, size_t row_size,
+                                                size_t n, struct muslin_logcabin_strip *rows, size_t row_size,
                                                 size_t capacity, size_t *count, struct muslin_problem *problem);
 
 /* ---- log cabins, backwards ------------------------------------------------------------------------------------- */
 
-struct muslin_log_fit_spec {
+struct muslin_logcabin_fit_spec {
     uint32_t size;
     uint32_t flags;            /* 0 */
     muslin_len wanted;         /* finished side of the block */
@@ -180,15 +180,15 @@ struct muslin_log_fit_spec {
     int32_t pad;               /* 0 */
 };
 /* Round and round, 1/4 in seams; sizes and rounds are still to be given. */
-#define MUSLIN_LOG_FIT_SPEC_INIT { sizeof(struct muslin_log_fit_spec), 0, 0, 0, 0, 0, 2032, 0, 1, 0 }
+#define MUSLIN_LOGCABIN_FIT_SPEC_INIT { sizeof(struct muslin_logcabin_fit_spec), 0, 0, 0, 0, 0, 2032, 0, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_log_fit_spec_init(struct muslin_log_fit_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_logcabin_fit_spec_init(struct muslin_logcabin_fit_spec *spec, uint32_t size);
 
-struct muslin_log_fit {
+struct muslin_logcabin_fit {
     uint32_t size;
     uint32_t flags;
     int64_t rounds;
-    int64_t logs_across;           /* in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_QUARTER */
+    int64_t logs_across;           /* in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_ORDER_QUARTER */
     muslin_len exact_numerator;    /* the log that finishes the block exactly: wanted - centre ... */
     int64_t exact_denominator;     /* ... over logs_across */
     muslin_len log_finished;
@@ -203,17 +203,17 @@ struct muslin_log_fit {
  * the block then becomes. MUSLIN_ERR_NO_FIT when the rounded log would be nothing (problem: the log, and one tick).
  * log_finished is not used, 0 or more. Source: geometry. Example: a 12 in block round a 2 in centre in 3 rounds, to the
  * nearest 1/8 in: 10/6 in, so logs 1 5/8 in finished, cut 2 1/8 in, and the block finishes at 11 3/4 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_logcabin_log_for(const struct muslin_log_fit_spec *spec,
+MUSLIN_API muslin_status muslin_logcabin_log_for(const struct muslin_logcabin_fit_spec *spec,
                                                  const struct muslin_rounding_spec *rounding,
-                                                 struct muslin_log_fit *out, struct muslin_problem *problem);
+                                                 struct muslin_logcabin_fit *out, struct muslin_problem *problem);
 
 /* How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does, and more than
  * MUSLIN_ROUNDS_MAX when they do, which the other calls refuse. `rounds` of the spec is not used, 0 ..
  * MUSLIN_ROUNDS_MAX; exact_numerator and exact_denominator are 0. Source: geometry. Example: within 10 in, round a 2 in
  * centre with logs 1 1/2 in finished: 2 rounds, 8 in finished, 2 in short of it; with a 4 in centre it would come out.
  * Since 0.1. */
-MUSLIN_API muslin_status muslin_logcabin_rounds_for(const struct muslin_log_fit_spec *spec, struct muslin_log_fit *out,
-                                                    struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_logcabin_rounds_for(const struct muslin_logcabin_fit_spec *spec,
+                                                    struct muslin_logcabin_fit *out, struct muslin_problem *problem);
 
 /* ---- mitred frames --------------------------------------------------------------------------------------------- */
 
@@ -265,12 +265,12 @@ MUSLIN_API muslin_status muslin_frame_pieces(const struct muslin_frame_spec *spe
                                              struct muslin_problem *problem);
 
 enum muslin_frame_piece {
-    MUSLIN_FRAME_TOP = 1, /* top or bottom */
-    MUSLIN_FRAME_SIDE = 2
+    MUSLIN_FRAME_PIECE_TOP = 1, /* top or bottom */
+    MUSLIN_FRAME_PIECE_SIDE = 2
 };
 enum muslin_frame_line {
-    MUSLIN_FRAME_CUT = 1,     /* the raw edge */
-    MUSLIN_FRAME_FINISHED = 2 /* the stitched line */
+    MUSLIN_FRAME_LINE_CUT = 1,     /* the raw edge */
+    MUSLIN_FRAME_LINE_FINISHED = 2 /* the stitched line */
 };
 
 /* A corner of a piece: x along the raw long edge from its left tip, y from that edge towards the opening. */
@@ -301,8 +301,8 @@ enum muslin_round_kind {
 };
 
 enum muslin_round_corner {
-    MUSLIN_CORNER_SQUARES = 1, /* each run is a side's length, and four squares stand in the corners */
-    MUSLIN_CORNER_THROUGH = 2  /* sides first; top and bottom run through the corners */
+    MUSLIN_ROUND_CORNER_SQUARES = 1, /* each run is a side's length, and four squares stand in the corners */
+    MUSLIN_ROUND_CORNER_THROUGH = 2  /* sides first; top and bottom run through the corners */
 };
 
 #define MUSLIN_MEDALLION_EQUAL_COPING 1u /* coping strips must be equally wide on all four sides */
@@ -457,7 +457,7 @@ MUSLIN_API muslin_status muslin_repeat_common(muslin_len width, muslin_len heigh
 /* ---- borders of squares on point ------------------------------------------------------------------------------- */
 
 /* The most squares that muslin_point_border_spec may ask for. */
-#define MUSLIN_POINT_SQUARES_MAX 536870912
+#define MUSLIN_POINT_BORDER_SQUARES_MAX 536870912
 
 /* Squares on their points in one row, tip to tip, set-in triangles between them, half ones at the row's ends. */
 struct muslin_point_border_spec {
@@ -465,8 +465,8 @@ struct muslin_point_border_spec {
     uint32_t flags;               /* 0 */
     muslin_len side_finished;     /* the run to be filled */
     muslin_len diagonal_finished; /* of a square: the depth of the border; 0: as `squares` need it to fill the side */
-    int64_t squares;              /* in the run, 1 .. MUSLIN_POINT_SQUARES_MAX, when no diagonal is given; else not
-                                     used, 0 or more */
+    int64_t squares;              /* in the run, 1 .. MUSLIN_POINT_BORDER_SQUARES_MAX, when no diagonal is given; else
+                                     not used, 0 or more */
     int64_t runs;                 /* alike, counted together; 1 .. MUSLIN_COUNT_MAX */
     muslin_len allowance;
     muslin_len take_up;

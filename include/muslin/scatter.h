@@ -62,7 +62,7 @@ struct muslin_scattered {
     int32_t pad;
 };
 /* Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
- * them, 1 .. 2^20), `touches` which places touch (n_touches, 0 .. 2^27; a pair named twice counts twice), `given[p]` a
+ * them, 1 .. 2^20), `touches` which places touch (touch_n, 0 .. 2^27; a pair named twice counts twice), `given[p]` a
  * print that place p must have, or -1; given may be null. Writes one print number for each place to `out`. Where it
  * costs no touch, every print lies spread over the whole. The lower bound counts what is given, packs pairs, rings and
  * cliques of places that cannot all differ because few kinds are there, and knows that more of a print than can lie
@@ -72,7 +72,7 @@ struct muslin_scattered {
 MUSLIN_API muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec,
                                                const struct muslin_allocator *allocator, const int64_t *prints,
                                                size_t kinds, const struct muslin_touch_spec *touches,
-                                               size_t touch_size, size_t n_touches, const int64_t *given, int64_t *out,
+                                               size_t touch_size, size_t touch_n, const int64_t *given, int64_t *out,
                                                struct muslin_scattered *result, struct muslin_problem *problem);
 
 struct muslin_scatter_blocks_spec {
@@ -88,13 +88,13 @@ struct muslin_scatter_blocks_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_scatter_blocks_spec_init(struct muslin_scatter_blocks_spec *spec, uint32_t size);
 
-#define MUSLIN_BLOCK_TURNS_HALF 1u    /* the block may be turned by a half */
-#define MUSLIN_BLOCK_TURNS_QUARTER 2u /* ... by quarters */
+#define MUSLIN_EDGE_PRINTS_TURNS_HALF 1u    /* the block may be turned by a half */
+#define MUSLIN_EDGE_PRINTS_TURNS_QUARTER 2u /* ... by quarters */
 
 /* A kind of block, by the print that shows at each of its edges; -1: none that matters. */
 struct muslin_edge_prints_spec {
     uint32_t size;
-    uint32_t flags;   /* MUSLIN_BLOCK_TURNS_HALF, MUSLIN_BLOCK_TURNS_QUARTER */
+    uint32_t flags;   /* MUSLIN_EDGE_PRINTS_TURNS_HALF, MUSLIN_EDGE_PRINTS_TURNS_QUARTER */
     int64_t count;    /* how many there are, 0 .. MUSLIN_COUNT_MAX */
     int64_t top;      /* prints, -1 .. MUSLIN_COUNT_MAX */
     int64_t right;

@@ -37,9 +37,10 @@ extern "C" {
 /* What is added to the finished size of a piece that is cut on the diagonal, so that its seams find room: a choice that
  * pieced units (unit.h) and settings on point (setting.h) share. */
 enum muslin_allowance_policy {
-    MUSLIN_ALLOWANCE_EXACT = 1,     /* what the geometry of the seams asks for, and no more */
-    MUSLIN_ALLOWANCE_CUSTOMARY = 2, /* the trade's round figures, or the caller's; refused where they are too small */
-    MUSLIN_ALLOWANCE_OVERSIZE = 3   /* the customary figures and some room to trim away after sewing */
+    MUSLIN_ALLOWANCE_POLICY_EXACT = 1,     /* what the geometry of the seams asks for, and no more */
+    MUSLIN_ALLOWANCE_POLICY_CUSTOMARY = 2, /* the trade's round figures, or the caller's; refused where they are too
+                                              small */
+    MUSLIN_ALLOWANCE_POLICY_OVERSIZE = 3   /* the customary figures and some room to trim away after sewing */
 };
 
 struct muslin_seam_spec {
@@ -114,7 +115,7 @@ MUSLIN_API muslin_status muslin_seam_piece(const struct muslin_piece_spec *spec,
 
 /* ---- rows and strip sets --------------------------------------------------------------------------------------- */
 
-struct muslin_row {
+struct muslin_sewn_row {
     uint32_t size;
     uint32_t flags;
     int64_t pieces;
@@ -131,11 +132,11 @@ struct muslin_row {
  * longest row possible fits a length, so nothing overflows. Source: Vicki, Hints and tips 20: how wide should my strip
  * set be? (take-up by geometry). Example: 6 strips cut 2 1/2 in: 12 1/2 in unfinished, 12 in finished. Since 0.1. */
 MUSLIN_API muslin_status muslin_seam_row_equal(muslin_len cut, int64_t pieces, const struct muslin_seam_spec *seam,
-                                               struct muslin_row *out, struct muslin_problem *problem);
+                                               struct muslin_sewn_row *out, struct muslin_problem *problem);
 /* The same for n pieces of unequal cut size; the problem's `at` names the first offending piece. One pass. Source:
  * geometry. Example: cut 1 1/2, 2 1/2 and 3 1/2 in: 6 1/2 in unfinished, 6 in finished. Since 0.1. */
 MUSLIN_API muslin_status muslin_seam_row(const muslin_len *cuts, size_t n, const struct muslin_seam_spec *seam,
-                                         struct muslin_row *out, struct muslin_problem *problem);
+                                         struct muslin_sewn_row *out, struct muslin_problem *problem);
 
 /* Backwards: the cut width of `pieces` (1 .. MUSLIN_COUNT_MAX) equal strips that together shall finish at `finished`:
  * finished / pieces + 2 s + u, rounded once, as asked. Source: Nine patch perfected, finished / 3 + 1/2. Example:

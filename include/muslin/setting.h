@@ -176,10 +176,10 @@ MUSLIN_API muslin_status muslin_run_plan(const struct muslin_run_spec *spec, str
 /* ---- borders --------------------------------------------------------------------------------------------------- */
 
 enum muslin_border_style {
-    MUSLIN_BORDER_SIDES_FIRST = 1,   /* butted: sides first, then top and bottom over them */
-    MUSLIN_BORDER_TOP_FIRST = 2,     /* butted: top and bottom first */
-    MUSLIN_BORDER_CORNERSTONES = 3,  /* four squares in the corners */
-    MUSLIN_BORDER_MITRED = 4         /* seams at 45 degrees in the corners */
+    MUSLIN_BORDER_STYLE_SIDES_FIRST = 1,   /* butted: sides first, then top and bottom over them */
+    MUSLIN_BORDER_STYLE_TOP_FIRST = 2,     /* butted: top and bottom first */
+    MUSLIN_BORDER_STYLE_CORNERSTONES = 3,  /* four squares in the corners */
+    MUSLIN_BORDER_STYLE_MITRED = 4         /* seams at 45 degrees in the corners */
 };
 #define MUSLIN_BORDER_LENGTHWISE 1u  /* cut along the cloth in whole pieces, without joins */
 
@@ -240,12 +240,13 @@ MUSLIN_API muslin_status muslin_border_plan(const struct muslin_border_spec *spe
 
 /* ---- straight setting with sashing ----------------------------------------------------------------------------- */
 
-#define MUSLIN_SASHED_FRAME 1u        /* sashes all round the outside too, not only between the blocks */
-#define MUSLIN_SASHED_CORNERSTONES 2u /* squares where the sashes cross; else long sashes run between the rows */
+#define MUSLIN_SETTING_SASHED_FRAME 1u        /* sashes all round the outside too, not only between the blocks */
+#define MUSLIN_SETTING_SASHED_CORNERSTONES 2u /* squares where the sashes cross; else long sashes run between the
+                                                 rows */
 
 struct muslin_setting_sashed_spec {
     uint32_t size;
-    uint32_t flags;          /* MUSLIN_SASHED_... or 0 */
+    uint32_t flags;          /* MUSLIN_SETTING_SASHED_... or 0 */
     muslin_len block_width;  /* finished, 1 or more */
     muslin_len block_height; /* finished, 1 or more */
     int64_t columns;         /* of blocks */
@@ -263,7 +264,7 @@ struct muslin_setting_sashed_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_sashed_spec_init(struct muslin_setting_sashed_spec *spec, uint32_t size);
 
-struct muslin_sashed {
+struct muslin_setting_sashed_plan {
     uint32_t size;
     uint32_t flags;
     int64_t blocks;
@@ -292,8 +293,8 @@ struct muslin_sashed {
  * make quilt sashing with cornerstones (J. Wickell) for the cut sizes; geometry for the rest. Example: 4 x 5 blocks of
  * 12 in with sashes of 4 in, cornerstones and a frame: 25 vertical and 24 horizontal sashes cut 4 1/2 x 12 1/2 in, 30
  * cornerstones; 68 x 84 in finished. Since 0.1. */
-MUSLIN_API muslin_status muslin_setting_sashed(const struct muslin_setting_sashed_spec *spec, struct muslin_sashed *out,
-                                               struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_setting_sashed(const struct muslin_setting_sashed_spec *spec,
+                                               struct muslin_setting_sashed_plan *out, struct muslin_problem *problem);
 
 enum muslin_sash_kind {
     MUSLIN_SASH_VERTICAL = 1,
@@ -331,8 +332,8 @@ MUSLIN_API muslin_status muslin_setting_sashed_pieces(const struct muslin_settin
 /* ---- pieced and plain blocks in turn --------------------------------------------------------------------------- */
 
 enum muslin_first_block {
-    MUSLIN_FIRST_PIECED = 1, /* a pieced block in the first corner */
-    MUSLIN_FIRST_PLAIN = 2   /* a plain one */
+    MUSLIN_FIRST_BLOCK_PIECED = 1, /* a pieced block in the first corner */
+    MUSLIN_FIRST_BLOCK_PLAIN = 2   /* a plain one */
 };
 
 struct muslin_setting_alternate_spec {
@@ -353,7 +354,7 @@ struct muslin_setting_alternate_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_alternate_spec_init(struct muslin_setting_alternate_spec *spec, uint32_t size);
 
-struct muslin_alternate {
+struct muslin_setting_alternate_plan {
     uint32_t size;
     uint32_t flags;
     int64_t pieced;              /* with an odd number of blocks, the first kind is one more than the other */
@@ -369,16 +370,17 @@ struct muslin_alternate {
  * MUSLIN_SIZE_MAX. Source: geometry. Example: 5 x 5 blocks of 8 in, a pieced one first: 13 pieced, 12 plain cut 8 1/2
  * in square. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_alternate(const struct muslin_setting_alternate_spec *spec,
-                                                  struct muslin_alternate *out, struct muslin_problem *problem);
+                                                  struct muslin_setting_alternate_plan *out,
+                                                  struct muslin_problem *problem);
 
 /* ---- columns or rows of unequal size --------------------------------------------------------------------------- */
 
-#define MUSLIN_LINE_FRAME 1u /* a sash before the first block and after the last one too */
+#define MUSLIN_SETTING_LINE_FRAME 1u /* a sash before the first block and after the last one too */
 
 /* A line is one row of blocks side by side, or one column of them; a top with unequal columns and rows is two. */
 struct muslin_setting_line_spec {
     uint32_t size;
-    uint32_t flags;       /* MUSLIN_LINE_FRAME or 0 */
+    uint32_t flags;       /* MUSLIN_SETTING_LINE_FRAME or 0 */
     muslin_len sash;      /* finished width of the sash between neighbours; 0: none */
     muslin_len allowance; /* s */
     muslin_len take_up;   /* u */
@@ -389,7 +391,7 @@ struct muslin_setting_line_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_line_spec_init(struct muslin_setting_line_spec *spec, uint32_t size);
 
-struct muslin_line {
+struct muslin_setting_line_plan {
     uint32_t size;
     uint32_t flags;
     int64_t sashes;         /* n - 1, with a frame n + 1; 0 without a sash */
@@ -402,10 +404,10 @@ struct muslin_line {
  * One pass. Source: geometry. Example: columns of 6, 12 and 6 in with a sash of 1 in between: 26 in finished, 26 1/2
  * in unfinished. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_line(const muslin_len *sizes, size_t n,
-                                             const struct muslin_setting_line_spec *spec, struct muslin_line *out,
-                                             struct muslin_problem *problem);
+                                             const struct muslin_setting_line_spec *spec,
+                                             struct muslin_setting_line_plan *out, struct muslin_problem *problem);
 
-struct muslin_line_place {
+struct muslin_setting_line_place {
     uint32_t size;
     uint32_t flags;
     muslin_len start;      /* finished, from the first edge of the line to this block's first edge */
@@ -417,8 +419,8 @@ struct muslin_line_place {
  * 6 in with a sash of 1 in between start at 0, 7 and 20 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_line_places(const muslin_len *sizes, size_t n,
                                                     const struct muslin_setting_line_spec *spec,
-                                                    struct muslin_line_place *rows, size_t row_size, size_t capacity,
-                                                    size_t *count, struct muslin_problem *problem);
+                                                    struct muslin_setting_line_place *rows, size_t row_size,
+                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
 
 /* ---- setting on point ------------------------------------------------------------------------------------------ */
 
@@ -433,24 +435,28 @@ MUSLIN_API muslin_status muslin_setting_line_places(const muslin_len *sizes, siz
  *   SASH_INNER   B - w                 B                             (c B + (c - 1) w) sqrt 2
  */
 enum muslin_point_layout {
-    MUSLIN_POINT_PLAIN = 1,      /* block to block, no sashes */
-    MUSLIN_POINT_SASH_OUTER = 2, /* every block has four sashes; the outer cornerstones touch the edge by their tips */
-    MUSLIN_POINT_SASH_CUT = 3,   /* the same, the edge runs through the middle of the outer cornerstones: triangles */
-    MUSLIN_POINT_SASH_INNER = 4  /* no sash outside the corner blocks; the outer blocks touch the edge by their tips,
-                                    sashes beside side triangles end at the edge, cut off at 45 degrees: there the
-                                    edge is bias, even beside triangles. A single block has no such sash */
+    MUSLIN_POINT_LAYOUT_PLAIN = 1,      /* block to block, no sashes */
+    MUSLIN_POINT_LAYOUT_SASH_OUTER = 2, /* every block has four sashes; the outer cornerstones touch the edge by their
+                                           tips */
+    MUSLIN_POINT_LAYOUT_SASH_CUT = 3,   /* the same, the edge runs through the middle of the outer cornerstones:
+                                           triangles */
+    MUSLIN_POINT_LAYOUT_SASH_INNER = 4  /* no sash outside the corner blocks; the outer blocks touch the edge by their
+                                           tips, sashes beside side triangles end at the edge, cut off at 45 degrees:
+                                           there the edge is bias, even beside triangles. A single block has no such
+                                           sash */
 };
 enum muslin_point_edge {
-    MUSLIN_POINT_TRIANGLES = 1,  /* setting triangles: straight grain lies on the outside, but for the ends of sashes in
-                                    SASH_INNER */
-    MUSLIN_POINT_HALF_BLOCKS = 2 /* blocks cut beyond their diagonal, one half from each, with bias on the outside; the
-                                    corners stay triangles */
+    MUSLIN_POINT_EDGE_TRIANGLES = 1,  /* setting triangles: straight grain lies on the outside, but for the ends of
+                                         sashes in SASH_INNER */
+    MUSLIN_POINT_EDGE_HALF_BLOCKS = 2 /* blocks cut beyond their diagonal, one half from each, with bias on the outside;
+                                         the corners stay triangles */
 };
-#define MUSLIN_POINT_DIAGONAL_FIRST 1u /* bring the customary diagonal to the grid, then add; no rounding after that */
+#define MUSLIN_SETTING_POINT_DIAGONAL_FIRST 1u /* bring the customary diagonal to the grid, then add; no rounding after
+                                                  that */
 
 struct muslin_setting_point_spec {
     uint32_t size;
-    uint32_t flags;             /* MUSLIN_POINT_DIAGONAL_FIRST or 0; not used with the exact policy */
+    uint32_t flags;             /* MUSLIN_SETTING_POINT_DIAGONAL_FIRST or 0; not used with the exact policy */
     muslin_len block;           /* B, finished side, 1 or more; above w in SASH_INNER */
     int64_t columns;            /* c, of blocks side by side, without alternates; one is a runner */
     int64_t rows;               /* r */
@@ -461,8 +467,8 @@ struct muslin_setting_point_spec {
     muslin_len take_up;         /* u */
     muslin_len trim_room;       /* added to the cut squares, half of it stands out at the edge and is trimmed away
                                    after sewing; 0 unless policy is OVERSIZE */
-    muslin_len side_add;        /* customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in */
-    muslin_len corner_add;      /* ... to a square cut once; 0: 7 s / 2 + 7 u / 4, 7/8 in for 1/4 in */
+    muslin_len side_addition;   /* customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in */
+    muslin_len corner_addition; /* ... to a square cut once; 0: 7 s / 2 + 7 u / 4, 7/8 in for 1/4 in */
     int64_t factor_numerator;   /* customary diagonal of a square, for instance 1414 over 1000: 0 (with a denominator
                                    of 0) for the root itself, or 1 .. 1000000 */
     int64_t factor_denominator; /* 0 or 1 .. 1000000; additions and factor are not used with the exact policy */
@@ -477,7 +483,7 @@ struct muslin_setting_point_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_point_spec_init(struct muslin_setting_point_spec *spec, uint32_t size);
 
-struct muslin_point {
+struct muslin_setting_point_plan {
     uint32_t size;
     uint32_t flags;
     int64_t blocks;                 /* c r */
@@ -532,13 +538,13 @@ struct muslin_point {
  * the short sides, as the corner needs it. With t = 2 s + u, the exact needs are
  *     side    leg sqrt 2 + 2 f + (1 + sqrt 2) t            (4.8284 s without take-up)
  *     corner  long side / sqrt 2 + 2 f + (1 + 1 / sqrt 2) t   (3.4142 s)
- * and the customary figures leg x factor + 2 f + side_add and long side / factor + 2 f + corner_add, or, with
- * MUSLIN_POINT_DIAGONAL_FIRST, the rounded diagonal (half of it for a corner, up to a tick) plus the same; OVERSIZE
- * adds trim_room. A square larger by x makes a triangle that stands out x / 2 farther at the edge: cut twice, its
- * height is half of the square; cut once, its corner moves outwards by x / sqrt 2, which is x / 2 from both edges. Two
- * set-off triangles meet beyond each block's tip, where one covers the other before trimming.
+ * and the customary figures leg x factor + 2 f + side_addition and long side / factor + 2 f + corner_addition, or, with
+ * MUSLIN_SETTING_POINT_DIAGONAL_FIRST, the rounded diagonal (half of it for a corner, up to a tick) plus the same;
+ * OVERSIZE adds trim_room. A square larger by x makes a triangle that stands out x / 2 farther at the edge: cut twice,
+ * its height is half of the square; cut once, its corner moves outwards by x / sqrt 2, which is x / 2 from both edges.
+ * Two set-off triangles meet beyond each block's tip, where one covers the other before trimming.
  * `cutting` rounds what is cut and `measuring` what is reported as finished; in the problem their members have `at` 0
- * and 1. MUSLIN_ERR_CONSTANT when a customary total, before trimming room and before the sum is rounded, is below the
+ * and 1. MUSLIN_ERR_CUSTOMARY when a customary total, before trimming room and before the sum is rounded, is below the
  * exact need: the value is the total down to a tick, the limit the need up to a tick, `at` 0 side, 1 corner, 2 edge
  * cornerstone. MUSLIN_ERR_NO_FIT for half-blocks where a layout has none. MUSLIN_ERR_DIVIDE_BY_ZERO: factor over zero.
  * MUSLIN_ERR_RANGE also when a finished side would pass MUSLIN_SIZE_MAX, and where a layout bounds sash, set-off or
@@ -548,8 +554,8 @@ struct muslin_point {
  * 1/8 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_setting_point(const struct muslin_setting_point_spec *spec,
                                               const struct muslin_rounding_spec *cutting,
-                                              const struct muslin_rounding_spec *measuring, struct muslin_point *out,
-                                              struct muslin_problem *problem);
+                                              const struct muslin_rounding_spec *measuring,
+                                              struct muslin_setting_point_plan *out, struct muslin_problem *problem);
 
 /* The largest block, a whole number of steps of `grid` (1 .. MUSLIN_SIZE_MAX), whose centre on point is not wider than
  * `wanted_width` (1 .. MUSLIN_SIZE_MAX). Of the spec, columns, sash, set-off and layout count; block and rows are not

@@ -34,7 +34,7 @@ enum muslin_sewing_kind {
     MUSLIN_SEWING_SIXTY = 10     /* rows of 60 degree pieces, then rows to each other */
 };
 
-struct muslin_sewing_row {
+struct muslin_sewing_step {
     uint32_t size;
     uint32_t flags;
     muslin_id node;         /* what is made */
@@ -63,7 +63,7 @@ struct muslin_sewing_row {
  * muslin_quilt_diagonal(), comes once the rows of sashes on both sides of its row are sewn to it: into the angle of the
  * row's end and of the row of sashes that runs on, two seams from mark to mark, which count like the others. Example:
  * nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
-MUSLIN_API muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_row *rows,
+MUSLIN_API muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_step *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
 
@@ -87,7 +87,7 @@ MUSLIN_API muslin_status muslin_sewing_feeds(const struct muslin_solution *solut
 MUSLIN_API muslin_status muslin_sewing_label(int64_t number, char *buf, size_t cap, size_t *need,
                                              struct muslin_problem *problem);
 
-struct muslin_sewn_totals {
+struct muslin_sewing_total {
     uint32_t size;
     uint32_t flags;
     int64_t steps;
@@ -106,7 +106,7 @@ struct muslin_sewn_totals {
  * the rounding of on-point and 60 degree parts is not in it. Example: eleven seams, each off by 1/32 in: 11/32 in at
  * worst. Since 0.1. */
 MUSLIN_API muslin_status muslin_sewing_totals(const struct muslin_solution *solution, muslin_len seam_error,
-                                              muslin_len cut_error, struct muslin_sewn_totals *out,
+                                              muslin_len cut_error, struct muslin_sewing_total *out,
                                               struct muslin_problem *problem);
 
 #ifdef __cplusplus

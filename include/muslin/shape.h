@@ -8,12 +8,13 @@
  * is mirrored.
  *
  * Rows        All corners of the outline first, with piece MUSLIN_SHAPE_OUTLINE, then all of piece 0, of piece 1 and
- *             so on, without gaps; the outline may be missing where a comment says so. At most MUSLIN_SHAPE_CORNERS
+ *             so on, without gaps; the outline may be missing where a comment says so. At most MUSLIN_SHAPE_CORNERS_MAX
  *             rows. A row speaks of its corner and of the edge that starts there and runs to the piece's next corner,
  *             the last one's to the first. Where a piece's corner lies on a neighbour's straight edge, the neighbour
  *             needs no corner there.
- * Ranges      x and y 0 .. MUSLIN_SHAPE_MAX ticks; the centre of an arc -MUSLIN_SHAPE_MAX .. 2 x MUSLIN_SHAPE_MAX, its
- *             radius 1 .. MUSLIN_SHAPE_MAX; allowance and take-up of an edge 0 .. MUSLIN_SHAPE_SEAM_MAX.
+ * Ranges      x and y 0 .. MUSLIN_SHAPE_SIZE_MAX ticks; the centre of an arc -MUSLIN_SHAPE_SIZE_MAX .. 2 x
+ * MUSLIN_SHAPE_SIZE_MAX, its
+ *             radius 1 .. MUSLIN_SHAPE_SIZE_MAX; allowance and take-up of an edge 0 .. MUSLIN_SHAPE_SEAM_MAX.
  * Arcs        Centre and radius are whole ticks, both corners lie within 1 tick of the circle, and the arc turns by at
  *             most half a circle. A convex arc bulges out of its piece, a concave one into it. Centre and radius of a
  *             straight edge are 0.
@@ -40,11 +41,11 @@ extern "C" {
 /* ---- a unit, drawn ---------------------------------------------------------------------------------------------- */
 
 /* The largest coordinate and radius of a finished corner: 2^20 ticks, 129 in. */
-#define MUSLIN_SHAPE_MAX INT64_C(1048576)
+#define MUSLIN_SHAPE_SIZE_MAX INT64_C(1048576)
 /* The largest allowance and take-up of an edge: 2^17 ticks, 16 in. */
 #define MUSLIN_SHAPE_SEAM_MAX INT64_C(131072)
 /* The most corners of a unit, outline and pieces together. */
-#define MUSLIN_SHAPE_CORNERS 1024
+#define MUSLIN_SHAPE_CORNERS_MAX 1024
 /* The piece number of the outline. */
 #define MUSLIN_SHAPE_OUTLINE (-1)
 
@@ -126,7 +127,7 @@ MUSLIN_API muslin_status muslin_shape_check(const struct muslin_corner_spec *cor
 /* ---- templates -------------------------------------------------------------------------------------------------- */
 
 /* The farthest a cut corner may lie from the origin in x or y: 2^22 ticks, 516 in. */
-#define MUSLIN_TEMPLATE_REACH INT64_C(4194304)
+#define MUSLIN_TEMPLATE_REACH_MAX INT64_C(4194304)
 
 /* One corner of a template, and the cut edge that starts at it. */
 struct muslin_template_corner {
@@ -148,14 +149,14 @@ struct muslin_template_corner {
  * be missing. Only this piece is checked, as muslin_shape_check() does it. MUSLIN_ERR_INDEX: no such piece, or the
  * outline. MUSLIN_ERR_CHOICE: a tip other than SHARP where an arc ends or starts. MUSLIN_ERR_SEAM_TOO_WIDE, with the
  * row: a concave arc of radius e or less, moved edges that do not meet, or an edge that the allowances of its
- * neighbours eat. MUSLIN_ERR_OVERFLOW: a sharp tip beyond MUSLIN_TEMPLATE_REACH. MUSLIN_ERR_SHAPE also where a straight
- * edge meets an arc and is neither parallel to x or y nor radial (its line passes the centre within a tick; it is then
- * taken to run from the centre through the corner): that corner has a root within a root and is not worked out; and
- * where arc and edge touch at the corner and no longer do when moved. MUSLIN_ERR_BUFFER: more rows are needed; *count
- * says how many. Whether allowances far apart overlap, as in a deep narrow notch, is not checked. Source: geometry; for
- * arcs also common practice (convex r + s, concave r - s). Time grows with the square of the piece's corners. Example:
- * a 3 in finished half square as a triangle (0, 0) (3, 0) (0, 3) with 1/4 in allowances, to the nearest 1/8 in: (-1/4,
- * -1/4) (3 5/8, -1/4) (-1/4, 3 5/8), the well-known 7/8 in more than finished. Since 0.1. */
+ * neighbours eat. MUSLIN_ERR_OVERFLOW: a sharp tip beyond MUSLIN_TEMPLATE_REACH_MAX. MUSLIN_ERR_SHAPE also where a
+ * straight edge meets an arc and is neither parallel to x or y nor radial (its line passes the centre within a tick; it
+ * is then taken to run from the centre through the corner): that corner has a root within a root and is not worked out;
+ * and where arc and edge touch at the corner and no longer do when moved. MUSLIN_ERR_BUFFER: more rows are needed;
+ * *count says how many. Whether allowances far apart overlap, as in a deep narrow notch, is not checked. Source:
+ * geometry; for arcs also common practice (convex r + s, concave r - s). Time grows with the square of the piece's
+ * corners. Example: a 3 in finished half square as a triangle (0, 0) (3, 0) (0, 3) with 1/4 in allowances, to the
+ * nearest 1/8 in: (-1/4, -1/4) (3 5/8, -1/4) (-1/4, 3 5/8), the well-known 7/8 in more than finished. Since 0.1. */
 MUSLIN_API muslin_status muslin_shape_template(const struct muslin_corner_spec *corners, size_t corner_size, size_t n,
                                                int32_t piece, const struct muslin_rounding_spec *rounding,
                                                struct muslin_template_corner *rows, size_t row_size, size_t capacity,
@@ -166,9 +167,10 @@ struct muslin_shape_piece_spec {
     uint32_t flags;      /* 0 */
     int32_t piece;       /* 0, 1, ... */
     int32_t pad;         /* 0 */
-    muslin_len grain_x;  /* where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_MAX .. */
-    muslin_len grain_y;  /* MUSLIN_SHAPE_MAX; both 0: say where it should run */
-    muslin_len margin;   /* added all round the rectangles, 0 .. MUSLIN_SHAPE_MAX: for a foundation, or for safety */
+    muslin_len grain_x;  /* where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_SIZE_MAX .. */
+    muslin_len grain_y;  /* MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run */
+    muslin_len margin;   /* added all round the rectangles, 0 .. MUSLIN_SHAPE_SIZE_MAX: for a foundation, or for
+                            safety */
 };
 /* Piece 0, grain to be chosen, no margin. */
 #define MUSLIN_SHAPE_PIECE_SPEC_INIT { sizeof(struct muslin_shape_piece_spec), 0, 0, 0, 0, 0, 0 }
@@ -207,12 +209,12 @@ MUSLIN_API muslin_status muslin_shape_measure(const struct muslin_corner_spec *c
                                               const struct muslin_rounding_spec *rounding,
                                               struct muslin_shape_piece *out, struct muslin_problem *problem);
 
-/* The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_MAX) all round when one of its straight
- * edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge starts (a row
- * of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE). *along gets the size along the edge,
- * *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_measure(). Source:
- * geometry; that a foundation piece is cut with a margin all round is common practice, no source. Example: the half
- * square of 3 in laid with its long edge along the strip: 5.45 in along and 2.725 in across. Since 0.1. */
+/* The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_SIZE_MAX) all round when one of its
+ * straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
+ * starts (a row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE). *along gets the size
+ * along the edge, *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_measure().
+ * Source: geometry; that a foundation piece is cut with a margin all round is common practice, no source. Example: the
+ * half square of 3 in laid with its long edge along the strip: 5.45 in along and 2.725 in across. Since 0.1. */
 MUSLIN_API muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
                                                  int32_t corner, muslin_len margin,
                                                  const struct muslin_rounding_spec *rounding, muslin_len *along,
@@ -220,7 +222,7 @@ MUSLIN_API muslin_status muslin_shape_foundation(const struct muslin_corner_spec
 
 /* ---- quarter circles -------------------------------------------------------------------------------------------- */
 
-struct muslin_quarter_spec {
+struct muslin_quarter_circle_spec {
     uint32_t size;
     uint32_t flags;       /* 0 */
     muslin_len finished;  /* F, side of the finished square, 2 .. MUSLIN_SIZE_MAX / 4 */
@@ -229,12 +231,12 @@ struct muslin_quarter_spec {
     muslin_len take_up;
 };
 /* Allowances of 1/4 in; square and radius are still to be given. */
-#define MUSLIN_QUARTER_SPEC_INIT { sizeof(struct muslin_quarter_spec), 0, 0, 0, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Example: muslin_quarter_spec_init(&spec, sizeof spec)
- * gives allowances of 1/4 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_quarter_spec_init(struct muslin_quarter_spec *spec, uint32_t size);
+#define MUSLIN_QUARTER_CIRCLE_SPEC_INIT { sizeof(struct muslin_quarter_circle_spec), 0, 0, 0, 2032, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Example: muslin_quarter_circle_spec_init(&spec, sizeof
+ * spec) gives allowances of 1/4 in. Since 0.1. */
+MUSLIN_API muslin_status muslin_quarter_circle_spec_init(struct muslin_quarter_circle_spec *spec, uint32_t size);
 
-struct muslin_quarter {
+struct muslin_quarter_circle {
     uint32_t size;
     uint32_t flags;
     muslin_len convex_cut_square;   /* r + 2 e: square that holds the convex piece, exact */
@@ -253,9 +255,9 @@ struct muslin_quarter {
  * the concave cut arc does not reach the cut edges. Source: geometry; convex r + s, concave r - s is common practice,
  * no source. Constant time. Example: a 7 in square with r 5 in: radii 5 1/4 and 4 3/4 in, squares 5 1/2 and 7 1/2 in.
  * Since 0.1. */
-MUSLIN_API muslin_status muslin_shape_quarter(const struct muslin_quarter_spec *spec,
-                                              const struct muslin_rounding_spec *rounding, struct muslin_quarter *out,
-                                              struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_shape_quarter_circle(const struct muslin_quarter_circle_spec *spec,
+                                                     const struct muslin_rounding_spec *rounding,
+                                                     struct muslin_quarter_circle *out, struct muslin_problem *problem);
 
 /* The length of an arc of so many quarter turns (1 .. 4) of a circle: radius x pi / 2 x quarter_turns. radius
  * 0 .. MUSLIN_SIZE_MAX. Source: geometry. Constant time. Example: half a circle of
@@ -267,14 +269,15 @@ MUSLIN_API muslin_status muslin_arc_length(muslin_len radius, int32_t quarter_tu
 /* ---- regular polygons ------------------------------------------------------------------------------------------- */
 
 /* By which of its measures a regular polygon is named. */
-enum muslin_measure {
-    MUSLIN_MEASURE_SIDE = 1,
-    MUSLIN_MEASURE_FLATS = 2,   /* from a side straight across to the opposite side, of a triangle to the corner */
-    MUSLIN_MEASURE_CORNERS = 3, /* between the two corners farthest apart; of a triangle its side */
-    MUSLIN_MEASURE_CENTRE = 4   /* from the centre to a corner */
+enum muslin_polygon_measure {
+    MUSLIN_POLYGON_MEASURE_SIDE = 1,
+    MUSLIN_POLYGON_MEASURE_FLATS = 2,   /* from a side straight across to the opposite side, of a triangle to the
+                                           corner */
+    MUSLIN_POLYGON_MEASURE_CORNERS = 3, /* between the two corners farthest apart; of a triangle its side */
+    MUSLIN_POLYGON_MEASURE_CENTRE = 4   /* from the centre to a corner */
 };
 
-struct muslin_regular {
+struct muslin_regular_polygon {
     uint32_t size;
     uint32_t flags;
     muslin_len side;    /* each rounded on its own from the exact value */
@@ -287,9 +290,10 @@ struct muslin_regular {
  * of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it. MUSLIN_ERR_OVERFLOW when the area
  * passes MUSLIN_LENGTH_MAX. Source: geometry. Constant time. Example: a hexagon 2 3/4 in from flat to flat, to the
  * nearest 1/16 in: side 1 9/16 in (1.588), 3 3/16 in from corner to corner (3.175). Since 0.1. */
-MUSLIN_API muslin_status muslin_shape_regular(int32_t sides, int32_t measure, muslin_len length,
-                                              const struct muslin_rounding_spec *rounding, struct muslin_regular *out,
-                                              struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_shape_regular_polygon(int32_t sides, int32_t measure, muslin_len length,
+                                                      const struct muslin_rounding_spec *rounding,
+                                                      struct muslin_regular_polygon *out,
+                                                      struct muslin_problem *problem);
 
 #ifdef __cplusplus
 }

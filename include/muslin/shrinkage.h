@@ -142,16 +142,16 @@ MUSLIN_API muslin_status muslin_shrinkage_from_sample(muslin_len before, muslin_
 
 /* Which of two shares the quilt is taken to lose. */
 enum muslin_governing_rule {
-    MUSLIN_GOVERNING_BATTING = 1,  /* closely quilted: the layers go where the batting goes */
-    MUSLIN_GOVERNING_FABRIC = 2,
-    MUSLIN_GOVERNING_LARGER = 3,   /* on the safe side where the quilt must not end too small */
-    MUSLIN_GOVERNING_SMALLER = 4
+    MUSLIN_GOVERNING_RULE_BATTING = 1,  /* closely quilted: the layers go where the batting goes */
+    MUSLIN_GOVERNING_RULE_FABRIC = 2,
+    MUSLIN_GOVERNING_RULE_LARGER = 3,   /* on the safe side where the quilt must not end too small */
+    MUSLIN_GOVERNING_RULE_SMALLER = 4
 };
 
 enum muslin_governing_source {
-    MUSLIN_GOVERNED_BY_BATTING = 1,
-    MUSLIN_GOVERNED_BY_FABRIC = 2,
-    MUSLIN_GOVERNED_BY_BOTH = 3    /* larger or smaller was asked, and they are alike */
+    MUSLIN_GOVERNING_SOURCE_BATTING = 1,
+    MUSLIN_GOVERNING_SOURCE_FABRIC = 2,
+    MUSLIN_GOVERNING_SOURCE_BOTH = 3    /* larger or smaller was asked, and they are alike */
 };
 
 struct muslin_governing {
@@ -164,7 +164,8 @@ struct muslin_governing {
  * shares lost; MUSLIN_ERR_CHOICE when the rule is no enum muslin_governing_rule. A rule of thumb: what really happens
  * depends on how close the quilting is, and a washed sample tells more. Source: Post: planning for 3-5% batting
  * shrinkage (quilting forum, 2014) for the batting in a closely quilted quilt; the other rules common practice, no
- * source. Example: fabric 2 %, batting 5 %, MUSLIN_GOVERNING_BATTING: 50000, governed by the batting. Since 0.1. */
+ * source. Example: fabric 2 %, batting 5 %, MUSLIN_GOVERNING_RULE_BATTING: 50000, governed by the batting. Since
+ * 0.1. */
 MUSLIN_API muslin_status muslin_shrinkage_governs(int32_t fabric, int32_t batting, int32_t governing_rule,
                                                   struct muslin_governing *out, struct muslin_problem *problem);
 

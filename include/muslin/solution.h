@@ -35,12 +35,12 @@ struct muslin_solution; /* opaque */
 
 /* ---- solving --------------------------------------------------------------------------------------------------- */
 
-struct muslin_solve_spec {
+struct muslin_solution_spec {
     uint32_t size;
     uint32_t flags;              /* 0 */
     int64_t tops;                /* how many of the root are made; 1 .. MUSLIN_COUNT_MAX */
     muslin_len ease;             /* edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX */
-    muslin_len grid;             /* pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_MAX */
+    muslin_len grid;             /* pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin_len grid_tolerance;   /* below grid */
     muslin_len half_addition;    /* as in struct muslin_unit_spec; 0: its usual ones */
     muslin_len quarter_addition;
@@ -56,12 +56,12 @@ struct muslin_solve_spec {
 };
 /* One top, nothing eased; exact triangles up to 1/8 in, blunt tips; strip sets where they take fewer cuts, cut straight
  * through with nothing trimmed and nothing kept clear. */
-#define MUSLIN_SOLVE_SPEC_INIT \
-    { sizeof(struct muslin_solve_spec), 0, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
+#define MUSLIN_SOLUTION_SPEC_INIT \
+    { sizeof(struct muslin_solution_spec), 0, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_solve_spec_init(struct muslin_solve_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_solution_spec_init(struct muslin_solution_spec *spec, uint32_t size);
 
-struct muslin_value_spec {
+struct muslin_solution_value_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
     muslin_id id;     /* a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is; a
@@ -69,9 +69,9 @@ struct muslin_value_spec {
     muslin_len value; /* in the range of what it stands for */
 };
 /* 0 for something still to be given. */
-#define MUSLIN_VALUE_SPEC_INIT { sizeof(struct muslin_value_spec), 0, 0, 0 }
+#define MUSLIN_SOLUTION_VALUE_SPEC_INIT { sizeof(struct muslin_solution_value_spec), 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
-MUSLIN_API muslin_status muslin_value_spec_init(struct muslin_value_spec *spec, uint32_t size);
+MUSLIN_API muslin_status muslin_solution_value_spec_init(struct muslin_solution_value_spec *spec, uint32_t size);
 
 /* Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that measures
  * and fabrics have. Only what the root needs is worked out. Edges that do not meet do not make it fail: see
@@ -83,9 +83,9 @@ MUSLIN_API muslin_status muslin_value_spec_init(struct muslin_value_spec *spec, 
  * a sort of the cut list. Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0, &solution, NULL). Since 0.1.
  * */
 MUSLIN_API muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id root,
-                                                const struct muslin_solve_spec *spec,
-                                                const struct muslin_value_spec *values, size_t row_size, size_t n,
-                                                struct muslin_solution **out, struct muslin_problem *problem);
+                                                const struct muslin_solution_spec *spec,
+                                                const struct muslin_solution_value_spec *values, size_t row_size,
+                                                size_t n, struct muslin_solution **out, struct muslin_problem *problem);
 
 /* Gives the solution's memory back; null is fine. Example: muslin_solution_free(solution). Since 0.1. */
 MUSLIN_API void muslin_solution_free(struct muslin_solution *solution);
@@ -126,7 +126,7 @@ MUSLIN_API muslin_status muslin_solution_size(const struct muslin_solution *solu
 MUSLIN_API muslin_status muslin_solution_value(const struct muslin_solution *solution, muslin_id measure,
                                                muslin_len *value, struct muslin_problem *problem);
 
-struct muslin_totals {
+struct muslin_solution_total {
     uint32_t size;
     uint32_t flags;
     int64_t patches;           /* in all tops */
@@ -143,8 +143,8 @@ struct muslin_totals {
 };
 /* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
  * Example: a 36 in square top of 81 patches. Since 0.1. */
-MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution, struct muslin_totals *out,
-                                                struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution,
+                                                struct muslin_solution_total *out, struct muslin_problem *problem);
 
 /* ---- the assembly check ---------------------------------------------------------------------------------------- */
 
@@ -187,17 +187,19 @@ MUSLIN_API muslin_status muslin_solution_path(const struct muslin_solution *solu
 /* ---- the cut list ---------------------------------------------------------------------------------------------- */
 
 enum muslin_cut_source {
-    MUSLIN_CUT_PATCH = 1,      /* a patch, cut by itself */
-    MUSLIN_CUT_SET_STRIP = 2,  /* a strip for strip sets, as long as its fabric's usable width */
-    MUSLIN_CUT_UNIT = 3,       /* a piece of a unit's recipe */
-    MUSLIN_CUT_TEMPLATE = 4,   /* a piece of the caller's own shape: the smallest upright rectangle round it as cut */
-    MUSLIN_CUT_SETTING = 5,    /* a square for setting triangles, or for cornerstones that the edge cuts in half */
-    MUSLIN_CUT_SIXTY = 6,      /* a piece of a 60 degree row, cut from a strip */
-    MUSLIN_CUT_MITRED = 7      /* a strip with mitred ends, cut as a rectangle to its longest edge; so is a sash on
-                                  point that ends at the edge, cut off at 45 degrees */
+    MUSLIN_CUT_SOURCE_PATCH = 1,      /* a patch, cut by itself */
+    MUSLIN_CUT_SOURCE_SET_STRIP = 2,  /* a strip for strip sets, as long as its fabric's usable width */
+    MUSLIN_CUT_SOURCE_UNIT = 3,       /* a piece of a unit's recipe */
+    MUSLIN_CUT_SOURCE_TEMPLATE = 4,   /* a piece of the caller's own shape: the smallest upright rectangle round it as
+                                         cut */
+    MUSLIN_CUT_SOURCE_SETTING = 5,    /* a square for setting triangles, or for cornerstones that the edge cuts in
+                                         half */
+    MUSLIN_CUT_SOURCE_SIXTY = 6,      /* a piece of a 60 degree row, cut from a strip */
+    MUSLIN_CUT_SOURCE_MITRED = 7      /* a strip with mitred ends, cut as a rectangle to its longest edge; so is a sash
+                                         on point that ends at the edge, cut off at 45 degrees */
 };
 
-struct muslin_cut {
+struct muslin_solution_cut {
     uint32_t size;
     uint32_t flags;
     muslin_id fabric;
@@ -253,7 +255,7 @@ struct muslin_cut {
  * round templates and mitred strips have their raw outline's corners, to the nearest tick. The half-triangles at the
  * ends of 60 degree rows are cut in pairs from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2,
  * E = 2 s + u, rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
-MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_cut *rows,
+MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_solution_cut *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
 
@@ -320,9 +322,9 @@ struct muslin_term {
     int32_t kind;          /* enum muslin_term_kind */
     int32_t finished;      /* 1: the sum is the finished size up to here; 0: the unfinished one, cut of a patch */
 };
-/* The sum that leads to the width (MUSLIN_ACROSS) or height (MUSLIN_DOWN) of a node: the finished size first, then its
- * allowances up to the unfinished size, which is the last row's sum. Runs of equal children are one term. Time follows
- * the children. Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. Since 0.1. */
+/* The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished size first,
+ * then its allowances up to the unfinished size, which is the last row's sum. Runs of equal children are one term. Time
+ * follows the children. Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_explain(const struct muslin_solution *solution, muslin_id node, int32_t axis,
                                                  struct muslin_term *rows, size_t row_size, size_t capacity,
                                                  size_t *count, struct muslin_problem *problem);

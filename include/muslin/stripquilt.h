@@ -33,7 +33,7 @@ extern "C" {
 #endif
 
 /* Segments in one block, at most. */
-#define MUSLIN_BLOCK_SEGMENTS_MAX 16
+#define MUSLIN_STRIPQUILT_SEGMENTS_MAX 16
 
 /* What to do when two sets that meet in a block are pressed the same way. */
 enum muslin_nesting {
@@ -46,12 +46,12 @@ struct muslin_stripquilt_spec {
     uint32_t flags;               /* MUSLIN_YIELD_FROM_ONE_END or 0 */
     int64_t strips;               /* in hand */
     int64_t strips_per_set;
-    int64_t segments_per_block;   /* 1 .. MUSLIN_BLOCK_SEGMENTS_MAX */
+    int64_t segments_per_block;   /* 1 .. MUSLIN_STRIPQUILT_SEGMENTS_MAX */
     int64_t columns;              /* of blocks */
     int64_t rows;
     int64_t tops;                 /* wanted; 0 for as many as the strips give */
     muslin_len strip_cut;         /* cut width of a strip, 1 or more */
-    muslin_len usable_length;     /* of the shortest strip */
+    muslin_len strip_length;      /* of the shortest strip */
     muslin_len segment_cut;       /* 0 for the cut that makes the block square */
     muslin_len allowance;         /* s */
     muslin_len take_up;           /* u */
@@ -142,10 +142,11 @@ struct muslin_block_group {
     uint32_t turned;                                /* bit j: segment j, from 0, is turned end for end */
     uint32_t not_nesting;                           /* bit j: segments j and j + 1 do not nest */
     uint32_t repeats;                               /* 1 when a set occurs twice in each of these blocks */
-    int32_t first_pressing;                         /* enum muslin_pressing: the way segment 0 ends up pressed, turning
-                                                       counted; from there the segments alternate where they nest */
+    int32_t first_pressing;                         /* enum muslin_set_pressing: the way segment 0 ends up pressed,
+                                                       turning counted; from there the segments alternate where they
+                                                       nest */
     int32_t pad;                                    /* 0 */
-    int64_t sets[MUSLIN_BLOCK_SEGMENTS_MAX];        /* numbers of the sets, from 1; 0 behind the last */
+    int64_t sets[MUSLIN_STRIPQUILT_SEGMENTS_MAX];   /* numbers of the sets, from 1; 0 behind the last */
 };
 /* Which stacks meet in which blocks, as dealt (ask-then-fill): one row for each run of blocks that take from the same
  * stacks, in order, never more rows than sets. A set named twice in a row is in each of its blocks twice. Without
@@ -157,9 +158,9 @@ MUSLIN_API muslin_status muslin_stripquilt_groups(const struct muslin_stripquilt
                                                   struct muslin_block_group *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
 
-enum muslin_pressing {
-    MUSLIN_PRESS_TO_TOP = 1,    /* all seams of the set towards its labelled top strip */
-    MUSLIN_PRESS_TO_BOTTOM = 2  /* ... away from it */
+enum muslin_set_pressing {
+    MUSLIN_SET_PRESSING_TO_TOP = 1,    /* all seams of the set towards its labelled top strip */
+    MUSLIN_SET_PRESSING_TO_BOTTOM = 2  /* ... away from it */
 };
 /* Which way to press all seams of set `set` (from 1), and how many segments its stack gives. Set 1 goes to its top. The
  * others are chosen so that the fewest segments of all planned tops lie the wrong way for their neighbours: with two

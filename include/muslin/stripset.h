@@ -29,7 +29,7 @@ extern "C" {
 struct muslin_yield_spec {
     uint32_t size;
     uint32_t flags;            /* MUSLIN_YIELD_FROM_ONE_END or 0: from both ends */
-    muslin_len usable_length;  /* L, of the shortest strip in the set */
+    muslin_len strip_length;   /* L, of the shortest strip in the set */
     muslin_len segment_cut;    /* a, 1 or more */
     muslin_len end_trim;       /* t, taken off each end to square it */
     muslin_len resquare_loss;  /* r, lost each time the cut edge is squared again ... */
@@ -146,7 +146,7 @@ MUSLIN_API muslin_status muslin_stripset_harvest(const struct muslin_harvest_spe
                                                  struct muslin_problem *problem);
 
 /* Sets that hold a given number of strips of each print: one row a print. */
-struct muslin_print_row {
+struct muslin_stripset_print {
     uint32_t size;
     uint32_t flags;   /* 0 */
     int64_t in_hand;  /* strips of this print */
@@ -159,7 +159,7 @@ struct muslin_print_row {
  * MUSLIN_ERR_RANGE too. A row's own size may not pass row_size, nor row_size 4096 (MUSLIN_ERR_STRUCT_SIZE). In the
  * problem `at` is the row. On failure no row is touched. Two passes. Example: 20 dark strips, 4 a set, and 11 light
  * ones, 2 a set: 5 sets, 0 and 1 strips left, the dark print is the scarcest. Since 0.1. */
-MUSLIN_API muslin_status muslin_stripset_prints(struct muslin_print_row *rows, size_t row_size, size_t n,
+MUSLIN_API muslin_status muslin_stripset_prints(struct muslin_stripset_print *rows, size_t row_size, size_t n,
                                                 int64_t sets_wanted, int64_t *sets, size_t *scarcest,
                                                 struct muslin_problem *problem);
 

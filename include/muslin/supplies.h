@@ -66,8 +66,8 @@ MUSLIN_API muslin_status muslin_piecing_plan(const struct muslin_piecing_spec *s
 /* ---- thread ---------------------------------------------------------------------------------------------------- */
 
 enum muslin_thread_method {
-    MUSLIN_THREAD_RATIO = 1,    /* thread : seam as given */
-    MUSLIN_THREAD_FORMULA = 2   /* 2 + 2 T S: from the thickness sewn and the stitch */
+    MUSLIN_THREAD_METHOD_RATIO = 1,    /* thread : seam as given */
+    MUSLIN_THREAD_METHOD_FORMULA = 2   /* 2 + 2 T S: from the thickness sewn and the stitch */
 };
 #define MUSLIN_THREAD_READY_BOBBINS 1u /* bobbins are bought wound, so that spools hold the needle thread alone */
 
@@ -135,16 +135,17 @@ MUSLIN_API muslin_status muslin_stitch_length(muslin_len length, int64_t thousan
 /* ---- lines of quilting ----------------------------------------------------------------------------------------- */
 
 enum muslin_quilting_pattern {
-    MUSLIN_QUILTING_ACROSS = 1,         /* straight lines from side to side */
-    MUSLIN_QUILTING_ALONG = 2,          /* straight lines from top to bottom */
-    MUSLIN_QUILTING_GRID = 3,           /* both */
-    MUSLIN_QUILTING_DIAGONAL = 4,       /* at 45 degrees, one way */
-    MUSLIN_QUILTING_CROSSHATCH = 5,     /* at 45 degrees, both ways */
-    MUSLIN_QUILTING_OUTLINE = 6         /* along seams or shapes whose length is given */
+    MUSLIN_QUILTING_PATTERN_ACROSS = 1,         /* straight lines from side to side */
+    MUSLIN_QUILTING_PATTERN_ALONG = 2,          /* straight lines from top to bottom */
+    MUSLIN_QUILTING_PATTERN_GRID = 3,           /* both */
+    MUSLIN_QUILTING_PATTERN_DIAGONAL = 4,       /* at 45 degrees, one way */
+    MUSLIN_QUILTING_PATTERN_CROSSHATCH = 5,     /* at 45 degrees, both ways */
+    MUSLIN_QUILTING_PATTERN_OUTLINE = 6         /* along seams or shapes whose length is given */
 };
 enum muslin_quilting_start {
-    MUSLIN_QUILTING_AT_OFFSET = 1,      /* the first diagonal cuts a corner off, at the offset from that corner */
-    MUSLIN_QUILTING_FROM_CORNER = 2     /* the first diagonal starts in a corner; the others lie on both sides of it */
+    MUSLIN_QUILTING_START_AT_OFFSET = 1,      /* the first diagonal cuts a corner off, at the offset from that corner */
+    MUSLIN_QUILTING_START_FROM_CORNER = 2     /* the first diagonal starts in a corner; the others lie on both sides of
+                                                 it */
 };
 
 struct muslin_quilting_spec {

@@ -10,14 +10,14 @@
  * as rows, in the order of cutting; each row says the size as cut, how many, and how each is cut again.
  *
  * Every call
- *   Units       Lengths are ticks, areas doubled square ticks. Finished sizes are 1 .. MUSLIN_UNIT_MAX, allowance,
- *               take-up, additions and trim 0 .. MUSLIN_UNIT_MAX / 8, counts 0 .. MUSLIN_COUNT_MAX.
+ *   Units       Lengths are ticks, areas doubled square ticks. Finished sizes are 1 .. MUSLIN_UNIT_SIZE_MAX, allowance,
+ *               take-up, additions and trim 0 .. MUSLIN_UNIT_SIZE_MAX / 8, counts 0 .. MUSLIN_COUNT_MAX.
  *   Rounding    A cut size is found exactly and rounded once, to `grid` in `direction`, with `tolerance`, as struct
  *               muslin_rounding_spec says (length.h). What would round to nothing is one step of the grid.
  *               Where rounding puts a size below the need, its surplus is negative and MUSLIN_WARN_BELOW_EXACT is set.
  *   Statuses    MUSLIN_ERR_NULL: a spec or output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS: a struct
  *               breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range. MUSLIN_ERR_CHOICE: none of
- *               the listed choices. MUSLIN_ERR_METHOD: the kind is not made by that method. MUSLIN_ERR_CONSTANT: a
+ *               the listed choices. MUSLIN_ERR_METHOD: the kind is not made by that method. MUSLIN_ERR_CUSTOMARY: a
  *               customary addition that the recipe uses is below what the geometry needs (the limit is the least that
  *               would do). What else a call can return stands with it. A height or corner that does not suit the kind
  *               is MUSLIN_ERR_RANGE, and so is a half-rectangle so narrow that a side would be cut larger than
@@ -36,7 +36,7 @@ extern "C" {
 #endif
 
 /* The largest finished size of a unit: 2^26 ticks, 688 feet. */
-#define MUSLIN_UNIT_MAX INT64_C(67108864)
+#define MUSLIN_UNIT_SIZE_MAX INT64_C(67108864)
 
 /* Which of W, H and corner a kind takes is said beside it; what is not taken must be 0. Where W is not, it is said what
  * finished_width then tells. Regions number the parts of the unit that may be of different fabric. A kind has hands
@@ -66,15 +66,16 @@ enum muslin_unit_kind {
 };
 
 enum muslin_unit_method {
-    MUSLIN_METHOD_PIECES = 1,         /* each piece cut by itself; triangles from squares cut on the diagonal */
-    MUSLIN_METHOD_TWO_AT_A_TIME = 2,  /* two squares sewn on both sides of a drawn diagonal */
-    MUSLIN_METHOD_FOUR_ALL_ROUND = 3, /* two squares sewn all round and cut on both diagonals: bias outside */
-    MUSLIN_METHOD_FOUR_MIDPOINTS = 4, /* two squares sewn from middle to middle of the sides, cut into four squares */
-    MUSLIN_METHOD_EIGHT_AT_A_TIME = 5,/* two squares sewn on both sides of both diagonals, cut into eight */
-    MUSLIN_METHOD_FOUR_AT_A_TIME = 6, /* geese: one large square and four small ones */
-    MUSLIN_METHOD_FLIPPED_CORNERS = 7,/* squares sewn on their diagonal to a corner, folded back */
-    MUSLIN_METHOD_STRIPS = 8,         /* triangles, diamonds and the like cut from a strip of one height */
-    MUSLIN_METHOD_BIAS_STRIPS = 9     /* half-squares cut on point along the seam of two strips */
+    MUSLIN_UNIT_METHOD_PIECES = 1,         /* each piece cut by itself; triangles from squares cut on the diagonal */
+    MUSLIN_UNIT_METHOD_TWO_AT_A_TIME = 2,  /* two squares sewn on both sides of a drawn diagonal */
+    MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND = 3, /* two squares sewn all round and cut on both diagonals: bias outside */
+    MUSLIN_UNIT_METHOD_FOUR_MIDPOINTS = 4, /* two squares sewn from middle to middle of the sides, cut into four
+                                              squares */
+    MUSLIN_UNIT_METHOD_EIGHT_AT_A_TIME = 5,/* two squares sewn on both sides of both diagonals, cut into eight */
+    MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME = 6, /* geese: one large square and four small ones */
+    MUSLIN_UNIT_METHOD_FLIPPED_CORNERS = 7,/* squares sewn on their diagonal to a corner, folded back */
+    MUSLIN_UNIT_METHOD_STRIPS = 8,         /* triangles, diamonds and the like cut from a strip of one height */
+    MUSLIN_UNIT_METHOD_BIAS_STRIPS = 9     /* half-squares cut on point along the seam of two strips */
 };
 
 /* What is left of a sharp point when the piece is cut. */
@@ -85,20 +86,21 @@ enum muslin_tip {
 
 /* The form in which a row's piece leaves the cutting table. */
 enum muslin_cut_shape {
-    MUSLIN_CUT_RECTANGLE = 1,
-    MUSLIN_CUT_TRIANGLES = 2, /* from a strip, alternately up and down; `pitch` holds `gives` of them */
-    MUSLIN_CUT_DIAMONDS = 3,  /* from a strip, by parallel slanted cuts as far apart as the strip is high as cut */
-    MUSLIN_CUT_HEXAGONS = 4,
-    MUSLIN_CUT_TRAPEZOIDS = 5,/* from a strip, alternately up and down */
-    MUSLIN_CUT_WEDGES = 6,    /* from a strip, alternately up and down */
-    MUSLIN_CUT_OCTAGONS = 7,  /* a square that loses four corners */
-    MUSLIN_CUT_SLICES = 8     /* from a strip set, by parallel cuts at 45 degrees */
+    MUSLIN_CUT_SHAPE_RECTANGLE = 1,
+    MUSLIN_CUT_SHAPE_TRIANGLES = 2, /* from a strip, alternately up and down; `pitch` holds `gives` of them */
+    MUSLIN_CUT_SHAPE_DIAMONDS = 3,  /* from a strip, by parallel slanted cuts as far apart as the strip is high as
+                                       cut */
+    MUSLIN_CUT_SHAPE_HEXAGONS = 4,
+    MUSLIN_CUT_SHAPE_TRAPEZOIDS = 5,/* from a strip, alternately up and down */
+    MUSLIN_CUT_SHAPE_WEDGES = 6,    /* from a strip, alternately up and down */
+    MUSLIN_CUT_SHAPE_OCTAGONS = 7,  /* a square that loses four corners */
+    MUSLIN_CUT_SHAPE_SLICES = 8     /* from a strip set, by parallel cuts at 45 degrees */
 };
 
 enum muslin_cut_again {
-    MUSLIN_AGAIN_NO = 1,
-    MUSLIN_AGAIN_ONCE = 2,  /* once on the diagonal: two pieces */
-    MUSLIN_AGAIN_TWICE = 3  /* on both diagonals: four pieces */
+    MUSLIN_CUT_AGAIN_NO = 1,
+    MUSLIN_CUT_AGAIN_ONCE = 2,  /* once on the diagonal: two pieces */
+    MUSLIN_CUT_AGAIN_TWICE = 3  /* on both diagonals: four pieces */
 };
 
 /* Where the straight grain of a piece lies when its blank is cut with the cloth. */
@@ -126,7 +128,7 @@ struct muslin_unit_spec {
     muslin_len quarter_addition; /* ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
     muslin_len trim;             /* OVERSIZE: room to trim each unit, beyond the customary size, where it is said above;
                                     else 0 */
-    muslin_len grid;             /* cut sizes are rounded to it; 1 .. MUSLIN_UNIT_MAX */
+    muslin_len grid;             /* cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin_len tolerance;        /* below grid */
     int64_t units;               /* wanted, of the first hand */
     int64_t mirrored;            /* wanted, of the other hand; 0 for kinds without hands (see the kinds) */
@@ -221,7 +223,7 @@ MUSLIN_API muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec,
 
 /* How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with the
  * last one as limit; a null output is MUSLIN_ERR_NULL). Their order may change between versions. Example:
- * muslin_unit_recipe_at(0, &kind, &method, NULL) gives MUSLIN_UNIT_RECTANGLE and MUSLIN_METHOD_PIECES. Since 0.1
+ * muslin_unit_recipe_at(0, &kind, &method, NULL) gives MUSLIN_UNIT_RECTANGLE and MUSLIN_UNIT_METHOD_PIECES. Since 0.1
  * both. */
 MUSLIN_API int64_t muslin_unit_recipe_count(void);
 MUSLIN_API muslin_status muslin_unit_recipe_at(int64_t index, int32_t *kind, int32_t *method,
@@ -237,7 +239,7 @@ struct muslin_unit_stock_spec {
     muslin_len height;          /* cut width of a strip; 1 .. MUSLIN_SIZE_MAX */
     int64_t per_region;         /* how many there are for each region of the unit; 0 .. MUSLIN_COUNT_MAX */
     muslin_len end_loss;        /* taken off the width of each for squaring; 0 .. MUSLIN_SIZE_MAX */
-    muslin_len finished_grid;   /* finished sizes tried: multiples of this, 1 .. MUSLIN_UNIT_MAX */
+    muslin_len finished_grid;   /* finished sizes tried: multiples of this, 1 .. MUSLIN_UNIT_SIZE_MAX */
 };
 /* One 5 in square a region, nothing lost, finished sizes in steps of 1/8 in. */
 #define MUSLIN_UNIT_STOCK_SPEC_INIT { sizeof(struct muslin_unit_stock_spec), 0, 40640, 40640, 1, 0, 1016 }
@@ -270,10 +272,10 @@ MUSLIN_API muslin_status muslin_unit_from_stock(const struct muslin_unit_spec *s
 
 /* The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of it.
  * The spec's own sizes only give the proportion of W to H and corner, which is kept exactly: tried are all multiples of
- * it whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up to MUSLIN_UNIT_MAX.
- * MUSLIN_ERR_NO_FIT when not even the least of them fits (value: the stock's height; limit: what the least would need).
- * Source: geometry. Example: two 5 in squares sewn all round and cut on both diagonals finish 2 5/8 in, to the eighth.
- * Since 0.1. */
+ * it whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up to
+ * MUSLIN_UNIT_SIZE_MAX. MUSLIN_ERR_NO_FIT when not even the least of them fits (value: the stock's height; limit: what
+ * the least would need). Source: geometry. Example: two 5 in squares sewn all round and cut on both diagonals finish 2
+ * 5/8 in, to the eighth. Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec,
                                              const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
                                              struct muslin_problem *problem);
@@ -281,7 +283,7 @@ MUSLIN_API muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec
 /* Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_recipe_at(); a
  * half-rectangle is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a corner
  * of one third. Of the spec, kind, method, sizes and mirrored are not looked at. A recipe that uses a customary
- * addition too small for it is not offered, where the other calls return MUSLIN_ERR_CONSTANT. Statuses also as in
+ * addition too small for it is not offered, where the other calls return MUSLIN_ERR_CUSTOMARY. Statuses also as in
  * base.h for ask-then-fill rows. Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. Since
  * 0.1. */
 MUSLIN_API muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec,
@@ -291,7 +293,7 @@ MUSLIN_API muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec,
 
 /* ---- drawn and sewn -------------------------------------------------------------------------------------------- */
 
-enum muslin_unit_stage {
+enum muslin_stage {
     MUSLIN_STAGE_FINISHED = 1, /* what is seen of a patch: the finished patches fill the unit without gap or overlap */
     MUSLIN_STAGE_RAW = 2       /* the patch with e = E / 2 outside each edge: raw patches overlap by their seams */
 };
@@ -304,7 +306,7 @@ struct muslin_unit_corner {
     int32_t patch;  /* number of the patch in the unit, from 1 */
     int32_t region; /* of the unit */
     int32_t corner; /* 0, 1, ... of the patch, counterclockwise */
-    int32_t stage;  /* enum muslin_unit_stage */
+    int32_t stage;  /* enum muslin_stage */
 };
 /* Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw ones in
  * the same order. The origin is the lower left of the smallest upright rectangle round the finished unit; raw corners
@@ -326,74 +328,82 @@ MUSLIN_API muslin_status muslin_unit_outlines(const struct muslin_unit_spec *spe
                                               struct muslin_unit_corner *rows, size_t row_size, size_t capacity,
                                               size_t *count, struct muslin_problem *problem);
 
-enum muslin_sewing_step {
-    MUSLIN_SEW_MARK_LINE = 1,      /* draw a diagonal on the back */
-    MUSLIN_SEW_MARK_BOTH = 2,      /* draw both diagonals */
-    MUSLIN_SEW_MARK_MIDDLES = 3,   /* draw lines from middle to middle of neighbouring sides */
-    MUSLIN_SEW_MARK_ACROSS = 4,    /* draw a diagonal across the seam of a half-square */
-    MUSLIN_SEW_MARK_CORNERS = 5,   /* mark where the seam lines cross at each corner, `measure` in from both edges */
-    MUSLIN_SEW_PAIR = 6,           /* lay one on the other, right sides together */
-    MUSLIN_SEW_PAIR_HALVES = 7,    /* lay two half-squares together, fabrics opposite, seams locked */
-    MUSLIN_SEW_PAIR_CORNER = 8,    /* lay a small square on one of two opposite corners */
-    MUSLIN_SEW_PAIR_OPPOSITE = 9,  /* lay two small squares on opposite corners, overlapping in the middle */
-    MUSLIN_SEW_ON_LINE = 10,       /* sew on the drawn line */
-    MUSLIN_SEW_BESIDE = 11,        /* sew on both sides of the line, `measure` from it */
-    MUSLIN_SEW_ROUND = 12,         /* sew round all edges, `measure` from them */
-    MUSLIN_SEW_CUT_APART = 13,     /* cut on the drawn line */
-    MUSLIN_SEW_CUT_SQUARES = 14,   /* cut through the middle both ways */
-    MUSLIN_SEW_CUT_DIAGONALS = 15, /* cut on both diagonals */
-    MUSLIN_SEW_TRIM_CORNER = 16,   /* cut the corner off, `measure` beyond the seam */
-    MUSLIN_SEW_FOLD_BACK = 17,     /* fold the piece back over its seam and press */
-    MUSLIN_SEW_PRESS_OPEN = 18,
-    MUSLIN_SEW_PRESS_TO = 19,      /* press the seam towards `region` */
-    MUSLIN_SEW_JOIN = 20,          /* sew edge to edge, along one long edge */
-    MUSLIN_SEW_JOIN_LONG = 21,     /* sew two pieces together along their long sides */
-    MUSLIN_SEW_JOIN_SHORT = 22,    /* ... along short sides, the same fabric always on the same side */
-    MUSLIN_SEW_JOIN_POINT = 23,    /* sew a triangle's long side to a goose's short side, even at the foot */
-    MUSLIN_SEW_JOIN_CENTRED = 24,  /* sew a triangle's long side to one of two opposite sides, dog-ears alike */
-    MUSLIN_SEW_JOIN_AGAIN = 25,    /* to the goose's other short side */
-    MUSLIN_SEW_JOIN_PARTS = 26,    /* sew the parts together in pairs, seams meeting in the middle */
-    MUSLIN_SEW_SET_IN = 27,        /* set a square in, each side from the mark outwards */
-    MUSLIN_SEW_PARTIAL = 28,       /* sew from the raw edge in the middle outwards and stop at the mark */
-    MUSLIN_SEW_CUT_SLANTED = 29,   /* cut across the strip by parallel cuts at `angle`, `measure` apart: for
-                                      diamonds as far as the strip is wide as cut */
-    MUSLIN_SEW_CUT_TURNING = 30,   /* cut from the strip alternately up and down, `angle` from its edge */
-    MUSLIN_SEW_CUT_TO_SHAPE = 31,  /* octagon: cut the corners off the square from marks `from_corner` along both edges,
-                                      so that each edge is `measure` as cut */
-    MUSLIN_SEW_CUT_ON_POINT = 32,  /* cut squares on point, `measure` wide, their diagonal on the seam */
-    MUSLIN_SEW_TRIM_TO = 33,       /* trim to `measure` by `measure_height`; the seam runs from corner to corner */
-    MUSLIN_SEW_PAIR_STRIPS = 34,   /* lay the strips together that the pieces are cut from, right sides together */
-    MUSLIN_SEW_MARK_ACROSS_EACH = 35, /* as MARK_ACROSS, on each half-square */
-    MUSLIN_SEW_MARK_WIDE = 36,     /* mark where the seam lines cross at both wide-angled corners of a diamond */
-    MUSLIN_SEW_MARK_INNER = 37,    /* ... at one right-angled corner, the one to be set in */
-    MUSLIN_SEW_PAIR_EACH_HALF = 38,/* lay each half-square on a square cut `measure` */
-    MUSLIN_SEW_PAIR_CORNER_LEFT = 39, /* lay a small square on one of the two corners that are left */
-    MUSLIN_SEW_PAIR_LAST_CORNER = 40, /* geese: lay a small square on the large square's corner that is left */
-    MUSLIN_SEW_PAIR_END = 41,      /* geese: lay a square on one end, its line running down and outwards */
-    MUSLIN_SEW_PAIR_OTHER_END = 42,/* ... on the other end of the same long edge, its line likewise */
-    MUSLIN_SEW_BESIDE_BOTH = 43,   /* sew on both sides of both lines, `measure` from them */
-    MUSLIN_SEW_CUT_EACH_APART = 44,/* cut each of the four squares apart on its line */
-    MUSLIN_SEW_JOIN_MARKED = 45,   /* sew two pieces together along their long sides, mark on mark */
-    MUSLIN_SEW_JOIN_OTHERS = 46,   /* sew a triangle's long side to one of the other two sides, dog-ears alike */
-    MUSLIN_SEW_JOIN_EVERY_SECOND = 47, /* sew triangles to every second side of an octagon, opposite ones first */
-    MUSLIN_SEW_JOIN_WEDGES = 48,   /* sew two wedges together along a long side, the same fabric always alike */
-    MUSLIN_SEW_JOIN_MIDDLE = 49,   /* sew parts of wedges together, tips and seams meeting in the middle */
-    MUSLIN_SEW_JOIN_WIDE_END = 50, /* sew triangles to the wide ends of every second wedge, opposite ones first */
-    MUSLIN_SEW_PARTIAL_PARTS = 51, /* sew two pairs as in PARTIAL */
-    MUSLIN_SEW_JOIN_THROUGH = 52,  /* sew two halves from mark to mark, straight through the middle */
-    MUSLIN_SEW_SET_IN_SHORT = 53,  /* set a triangle in by its short sides, each from the mark outwards */
-    MUSLIN_SEW_TRIM_EARS = 54,     /* trim the dog-ears off level */
-    MUSLIN_SEW_TRIM_CROSSED = 55,  /* trim; the seams meet in the middle and run out into corners */
-    MUSLIN_SEW_TRIM_GEESE = 56,    /* trim; seams run into the lower corners, the point lies an allowance inside */
-    MUSLIN_SEW_TRIM_POINTS = 57,   /* trim; a point lies an allowance inside the middle of each edge */
-    MUSLIN_SEW_TRIM_CORNERS = 58,  /* trim; each corner's seam meets the edges `from_corner` from the raw corner */
-    MUSLIN_SEW_TRIM_STAR = 59,     /* trim; two points lie an allowance inside each edge, `from_corner` from its ends */
-    MUSLIN_SEW_TRIM_LEANING = 60,  /* trim; the seam meets the shorter edges `from_corner` from the raw corner */
-    MUSLIN_SEW_CUT_LENGTHS = 61,   /* cut the strip across into rectangles `measure` long */
-    MUSLIN_SEW_CUT_POINTS = 62,    /* hexagon: cut the corners off a rectangle from marks `from_corner` along its long
-                                      edges to the middles of its ends, so that each edge is `measure` as cut */
-    MUSLIN_SEW_CUT_WEDGES = 63,    /* cut wedges alternately up and down with a ruler whose tip has `angle` */
-    MUSLIN_SEW_CUT_PAIRS = 64      /* half-squares: cut both strips in turn square across and `angle` from the edge */
+enum muslin_unit_step_kind {
+    MUSLIN_UNIT_STEP_MARK_LINE = 1,      /* draw a diagonal on the back */
+    MUSLIN_UNIT_STEP_MARK_BOTH = 2,      /* draw both diagonals */
+    MUSLIN_UNIT_STEP_MARK_MIDDLES = 3,   /* draw lines from middle to middle of neighbouring sides */
+    MUSLIN_UNIT_STEP_MARK_ACROSS = 4,    /* draw a diagonal across the seam of a half-square */
+    MUSLIN_UNIT_STEP_MARK_CORNERS = 5,   /* mark where the seam lines cross at each corner, `measure` in from both
+                                            edges */
+    MUSLIN_UNIT_STEP_PAIR = 6,           /* lay one on the other, right sides together */
+    MUSLIN_UNIT_STEP_PAIR_HALVES = 7,    /* lay two half-squares together, fabrics opposite, seams locked */
+    MUSLIN_UNIT_STEP_PAIR_CORNER = 8,    /* lay a small square on one of two opposite corners */
+    MUSLIN_UNIT_STEP_PAIR_OPPOSITE = 9,  /* lay two small squares on opposite corners, overlapping in the middle */
+    MUSLIN_UNIT_STEP_ON_LINE = 10,       /* sew on the drawn line */
+    MUSLIN_UNIT_STEP_BESIDE = 11,        /* sew on both sides of the line, `measure` from it */
+    MUSLIN_UNIT_STEP_ROUND = 12,         /* sew round all edges, `measure` from them */
+    MUSLIN_UNIT_STEP_CUT_APART = 13,     /* cut on the drawn line */
+    MUSLIN_UNIT_STEP_CUT_SQUARES = 14,   /* cut through the middle both ways */
+    MUSLIN_UNIT_STEP_CUT_DIAGONALS = 15, /* cut on both diagonals */
+    MUSLIN_UNIT_STEP_TRIM_CORNER = 16,   /* cut the corner off, `measure` beyond the seam */
+    MUSLIN_UNIT_STEP_FOLD_BACK = 17,     /* fold the piece back over its seam and press */
+    MUSLIN_UNIT_STEP_PRESS_OPEN = 18,
+    MUSLIN_UNIT_STEP_PRESS_TO = 19,      /* press the seam towards `region` */
+    MUSLIN_UNIT_STEP_JOIN = 20,          /* sew edge to edge, along one long edge */
+    MUSLIN_UNIT_STEP_JOIN_LONG = 21,     /* sew two pieces together along their long sides */
+    MUSLIN_UNIT_STEP_JOIN_SHORT = 22,    /* ... along short sides, the same fabric always on the same side */
+    MUSLIN_UNIT_STEP_JOIN_POINT = 23,    /* sew a triangle's long side to a goose's short side, even at the foot */
+    MUSLIN_UNIT_STEP_JOIN_CENTRED = 24,  /* sew a triangle's long side to one of two opposite sides, dog-ears alike */
+    MUSLIN_UNIT_STEP_JOIN_AGAIN = 25,    /* to the goose's other short side */
+    MUSLIN_UNIT_STEP_JOIN_PARTS = 26,    /* sew the parts together in pairs, seams meeting in the middle */
+    MUSLIN_UNIT_STEP_SET_IN = 27,        /* set a square in, each side from the mark outwards */
+    MUSLIN_UNIT_STEP_PARTIAL = 28,       /* sew from the raw edge in the middle outwards and stop at the mark */
+    MUSLIN_UNIT_STEP_CUT_SLANTED = 29,   /* cut across the strip by parallel cuts at `angle`, `measure` apart: for
+                                            diamonds as far as the strip is wide as cut */
+    MUSLIN_UNIT_STEP_CUT_TURNING = 30,   /* cut from the strip alternately up and down, `angle` from its edge */
+    MUSLIN_UNIT_STEP_CUT_TO_SHAPE = 31,  /* octagon: cut the corners off the square from marks `from_corner` along both
+                                            edges, so that each edge is `measure` as cut */
+    MUSLIN_UNIT_STEP_CUT_ON_POINT = 32,  /* cut squares on point, `measure` wide, their diagonal on the seam */
+    MUSLIN_UNIT_STEP_TRIM_TO = 33,       /* trim to `measure` by `measure_height`; the seam runs from corner to
+                                            corner */
+    MUSLIN_UNIT_STEP_PAIR_STRIPS = 34,   /* lay the strips together that the pieces are cut from, right sides
+                                            together */
+    MUSLIN_UNIT_STEP_MARK_ACROSS_EACH = 35, /* as MARK_ACROSS, on each half-square */
+    MUSLIN_UNIT_STEP_MARK_WIDE = 36,     /* mark where the seam lines cross at both wide-angled corners of a diamond */
+    MUSLIN_UNIT_STEP_MARK_INNER = 37,    /* ... at one right-angled corner, the one to be set in */
+    MUSLIN_UNIT_STEP_PAIR_EACH_HALF = 38,/* lay each half-square on a square cut `measure` */
+    MUSLIN_UNIT_STEP_PAIR_CORNER_LEFT = 39, /* lay a small square on one of the two corners that are left */
+    MUSLIN_UNIT_STEP_PAIR_LAST_CORNER = 40, /* geese: lay a small square on the large square's corner that is left */
+    MUSLIN_UNIT_STEP_PAIR_END = 41,      /* geese: lay a square on one end, its line running down and outwards */
+    MUSLIN_UNIT_STEP_PAIR_OTHER_END = 42,/* ... on the other end of the same long edge, its line likewise */
+    MUSLIN_UNIT_STEP_BESIDE_BOTH = 43,   /* sew on both sides of both lines, `measure` from them */
+    MUSLIN_UNIT_STEP_CUT_EACH_APART = 44,/* cut each of the four squares apart on its line */
+    MUSLIN_UNIT_STEP_JOIN_MARKED = 45,   /* sew two pieces together along their long sides, mark on mark */
+    MUSLIN_UNIT_STEP_JOIN_OTHERS = 46,   /* sew a triangle's long side to one of the other two sides, dog-ears alike */
+    MUSLIN_UNIT_STEP_JOIN_EVERY_SECOND = 47, /* sew triangles to every second side of an octagon, opposite ones first */
+    MUSLIN_UNIT_STEP_JOIN_WEDGES = 48,   /* sew two wedges together along a long side, the same fabric always alike */
+    MUSLIN_UNIT_STEP_JOIN_MIDDLE = 49,   /* sew parts of wedges together, tips and seams meeting in the middle */
+    MUSLIN_UNIT_STEP_JOIN_WIDE_END = 50, /* sew triangles to the wide ends of every second wedge, opposite ones first */
+    MUSLIN_UNIT_STEP_PARTIAL_PARTS = 51, /* sew two pairs as in PARTIAL */
+    MUSLIN_UNIT_STEP_JOIN_THROUGH = 52,  /* sew two halves from mark to mark, straight through the middle */
+    MUSLIN_UNIT_STEP_SET_IN_SHORT = 53,  /* set a triangle in by its short sides, each from the mark outwards */
+    MUSLIN_UNIT_STEP_TRIM_EARS = 54,     /* trim the dog-ears off level */
+    MUSLIN_UNIT_STEP_TRIM_CROSSED = 55,  /* trim; the seams meet in the middle and run out into corners */
+    MUSLIN_UNIT_STEP_TRIM_GEESE = 56,    /* trim; seams run into the lower corners, the point lies an allowance
+                                            inside */
+    MUSLIN_UNIT_STEP_TRIM_POINTS = 57,   /* trim; a point lies an allowance inside the middle of each edge */
+    MUSLIN_UNIT_STEP_TRIM_CORNERS = 58,  /* trim; each corner's seam meets the edges `from_corner` from the raw
+                                            corner */
+    MUSLIN_UNIT_STEP_TRIM_STAR = 59,     /* trim; two points lie an allowance inside each edge, `from_corner` from its
+                                            ends */
+    MUSLIN_UNIT_STEP_TRIM_LEANING = 60,  /* trim; the seam meets the shorter edges `from_corner` from the raw corner */
+    MUSLIN_UNIT_STEP_CUT_LENGTHS = 61,   /* cut the strip across into rectangles `measure` long */
+    MUSLIN_UNIT_STEP_CUT_POINTS = 62,    /* hexagon: cut the corners off a rectangle from marks `from_corner` along its
+                                            long edges to the middles of its ends, so that each edge is `measure` as
+                                            cut */
+    MUSLIN_UNIT_STEP_CUT_WEDGES = 63,    /* cut wedges alternately up and down with a ruler whose tip has `angle` */
+    MUSLIN_UNIT_STEP_CUT_PAIRS = 64      /* half-squares: cut both strips in turn square across and `angle` from the
+                                            edge */
 };
 
 struct muslin_unit_step {
@@ -403,7 +413,7 @@ struct muslin_unit_step {
     muslin_len measure_height; /* of a step that trims the unit: the unfinished height; else 0 */
     muslin_len from_corner;    /* along the unfinished edge (CUT_TO_SHAPE, CUT_POINTS: the edge as cut), nearest tick,
                                   where the step says so; else 0 */
-    int32_t step;              /* enum muslin_sewing_step */
+    int32_t step;              /* enum muslin_unit_step_kind */
     int32_t piece;             /* row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none */
     int32_t other;             /* the row it meets, so */
     int32_t times;             /* for one recipe */
@@ -427,8 +437,8 @@ MUSLIN_API muslin_status muslin_unit_steps(const struct muslin_unit_spec *spec, 
 /* One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height}, {from_corner},
  * {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on unknown steps for a
  * number that is none. Never null. Its wording may improve between versions. Constant time. Example:
- * puts(muslin_sewing_step_text(MUSLIN_SEW_ON_LINE)). Since 0.1. */
-MUSLIN_API const char *muslin_sewing_step_text(int32_t step);
+ * puts(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_ON_LINE)). Since 0.1. */
+MUSLIN_API const char *muslin_unit_step_sentence(int32_t step);
 
 #ifdef __cplusplus
 }

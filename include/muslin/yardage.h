@@ -35,8 +35,8 @@ extern "C" {
 struct muslin_yardage; /* opaque */
 
 enum muslin_long_pieces {
-    MUSLIN_LONG_LENGTHWISE = 1, /* along the cloth, whole, slit from panels */
-    MUSLIN_LONG_JOINED = 2      /* across the cloth, pieced from strips */
+    MUSLIN_LONG_PIECES_LENGTHWISE = 1, /* along the cloth, whole, slit from panels */
+    MUSLIN_LONG_PIECES_JOINED = 2      /* across the cloth, pieced from strips */
 };
 
 struct muslin_yardage_spec {
@@ -44,8 +44,8 @@ struct muslin_yardage_spec {
     uint32_t flags;           /* MUSLIN_CUTPLAN_NO_PANELS, MUSLIN_CUTPLAN_ONE_HEIGHT, MUSLIN_CUTPLAN_OWN_STRIPS,
                                  MUSLIN_CUTPLAN_STACKED, MUSLIN_CUTPLAN_FOLDED, added */
     muslin_len end_loss;      /* these six as in struct muslin_cutplan_spec, of each fabric */
-    muslin_len squaring_loss;
-    int64_t squaring_every;
+    muslin_len resquare_loss;
+    int64_t resquare_every;
     muslin_len straightening;
     int64_t spare;
     int64_t work_limit;       /* of each fabric */
@@ -106,7 +106,7 @@ MUSLIN_API muslin_status muslin_yardage_create(const struct muslin_solution *sol
                                                const struct muslin_yardage_spec *spec,
                                                const struct muslin_extra_cut_spec *cuts, size_t row_size, size_t n,
                                                const struct muslin_allocator *allocator,
-                                               muslin_cutplan_progress progress, void *context,
+                                               muslin_progress progress, void *context,
                                                struct muslin_yardage **out, struct muslin_problem *problem);
 
 /* Gives its memory back, with all its plans; null is fine. Example: muslin_yardage_free(yardage). Since 0.1. */

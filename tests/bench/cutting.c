@@ -62,7 +62,7 @@ struct list {
     muslin_len width;   /* of the bolt */
     struct muslin_blank_spec pieces[ROWS_MOST];
     size_t n;
-    struct muslin_plan_stock_spec stock[STOCK_MOST];
+    struct muslin_cutplan_stock_spec stock[STOCK_MOST];
     size_t stock_n;
     int32_t print;
     uint32_t flags;
@@ -146,7 +146,7 @@ static void take_stock(char **fields)
         add_piece(list, &fields[2], fields[5][0] == '1');
         return;
     }
-    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    struct muslin_cutplan_stock_spec stock = MUSLIN_CUTPLAN_STOCK_SPEC_INIT;
     stock.width = atoll(fields[2]) * list->unit;
     stock.length = atoll(fields[3]) * list->unit;
     stock.cost = atoll(fields[4]);
@@ -238,7 +238,7 @@ static int has_borders(const struct list *list)
 /* ---- one plan --------------------------------------------------------------------------------------------------- */
 
 struct outcome {
-    struct muslin_plan_totals totals;
+    struct muslin_cutplan_total totals;
     double ms;
     double check_ms;
     double memory_mb;
@@ -248,7 +248,7 @@ struct outcome {
 static struct outcome plan_once(const struct list *list, int64_t work_limit)
 {
     struct outcome outcome = { .totals = { .size = (uint32_t)sizeof outcome.totals } };
-    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
+    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
     struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
     struct counted counted = { .calls = 0 };
     struct muslin_cutplan *plan;
@@ -286,7 +286,7 @@ static struct outcome plan_it(const struct list *list, int64_t work_limit)
     return best;
 }
 
-static double gap_of(const struct muslin_plan_totals *totals)
+static double gap_of(const struct muslin_cutplan_total *totals)
 {
     const int64_t least = totals->least > 0 ? totals->least : 1;
     return 100.0 * (double)(totals->cost - least) / (double)least;
@@ -327,7 +327,7 @@ static double median(double *values, size_t n)
 /* Whether this plan and what is known contradict each other. */
 static int is_wrong(const struct list *list, const struct outcome *outcome)
 {
-    const struct muslin_plan_totals *totals = &outcome->totals;
+    const struct muslin_cutplan_total *totals = &outcome->totals;
     const int below = list->known_bound >= 0 && totals->cost < list->known_bound * list->cost_unit;
     const int above = list->known_best >= 0 && totals->least > list->known_best * list->cost_unit;
     return outcome->fault != 0 || totals->least > totals->cost || below || above;
@@ -335,7 +335,7 @@ static int is_wrong(const struct list *list, const struct outcome *outcome)
 
 static void add_to(struct summary *summary, const struct list *list, const struct outcome *outcome)
 {
-    const struct muslin_plan_totals *totals = &outcome->totals;
+    const struct muslin_cutplan_total *totals = &outcome->totals;
     const double gap = gap_of(totals);
     summary->ms[summary->lists++] = outcome->ms;
     summary->proven += totals->proven == 1;
@@ -372,7 +372,7 @@ static void print_known(const struct list *list, const struct outcome *outcome)
 static void print_outcome(const char *set, const struct list *list, int64_t work_limit, const struct outcome *first,
                           const struct outcome *outcome)
 {
-    const struct muslin_plan_totals *totals = &outcome->totals;
+    const struct muslin_cutplan_total *totals = &outcome->totals;
     const double unit = (double)list->cost_unit;
     printf("{\"set\": \"%s\", \"list\": \"%s\", \"work_limit\": %" PRId64 ", \"sizes\": %zu, \"pieces\": %" PRId64 ", "
            "\"best\": %.12g, \"bound\": %.12g, \"gap_percent\": %.3f, \"proven\": %d, \"stopped\": %d, ",

@@ -4,8 +4,8 @@
  *
  * Two kinds of tops, 10^2 to 10^6 patches: `alike`, one block over and over, turned like a chessboard; and `different`,
  * every patch of a width of its own, in rows of 1000 at most. Times are the best of several rounds. Ratios stand beside
- * them: to a plain loop over as many patches that adds the seam to each size, and to the size before, which for a linear
- * cost is 10 (of the different ones). Nothing is passed or failed here. */
+ * them: to a plain loop over as many patches that adds the seam to each size, and to the size before, which for a
+ * linear cost is 10 (of the different ones). Nothing is passed or failed here. */
 #include "measure.h"
 
 #include <inttypes.h>
@@ -33,7 +33,7 @@ static muslin_id a_fabric(struct muslin_quilt *quilt, const char *name)
 
 static muslin_id a_patch(struct muslin_quilt *quilt, muslin_id fabric, muslin_id width, muslin_id height)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id id;
     spec.fabric = fabric;
     spec.width = width;
@@ -44,7 +44,7 @@ static muslin_id a_patch(struct muslin_quilt *quilt, muslin_id fabric, muslin_id
 
 static muslin_id a_join(struct muslin_quilt *quilt, int32_t axis, const muslin_id *children, size_t n)
 {
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     muslin_id id;
     spec.axis = axis;
     must(muslin_quilt_join(quilt, &spec, children, n, &id, NULL));
@@ -62,8 +62,9 @@ static muslin_id alike(struct muslin_quilt *quilt, int64_t side)
     muslin_id light = a_patch(quilt, a_fabric(quilt, "light"), two, two);
     const muslin_id first[] = { dark, light };
     const muslin_id second[] = { light, dark };
-    const muslin_id rows[] = { a_join(quilt, MUSLIN_ACROSS, first, 2), a_join(quilt, MUSLIN_ACROSS, second, 2) };
-    muslin_id block = a_join(quilt, MUSLIN_DOWN, rows, 2);
+    const muslin_id rows[] = { a_join(quilt, MUSLIN_AXIS_ACROSS, first, 2),
+                               a_join(quilt, MUSLIN_AXIS_ACROSS, second, 2) };
+    muslin_id block = a_join(quilt, MUSLIN_AXIS_DOWN, rows, 2);
     must(muslin_quilt_repeat(quilt, block, side / 2, side / 2, turns, 4, 2, 2, &top, NULL));
     return top;
 }
@@ -84,9 +85,9 @@ static muslin_id different(struct muslin_quilt *quilt, int64_t side)
             must(muslin_quilt_fixed(quilt, 4064 + r * side + c, &width, NULL));
             row[c] = a_patch(quilt, fabric, width, height);
         }
-        rows[r] = a_join(quilt, MUSLIN_ACROSS, row, (size_t)side);
+        rows[r] = a_join(quilt, MUSLIN_AXIS_ACROSS, row, (size_t)side);
     }
-    muslin_id top = a_join(quilt, MUSLIN_DOWN, rows, (size_t)side);
+    muslin_id top = a_join(quilt, MUSLIN_AXIS_DOWN, rows, (size_t)side);
     free(row);
     free(rows);
     return top;
@@ -144,7 +145,7 @@ static double draw_all(const struct muslin_solution *solution, muslin_id top, in
 static double press_all(const struct muslin_solution *solution)
 {
     struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
-    struct muslin_pressing_plan *plan;
+    struct muslin_pressing *plan;
     double start = now();
     must(muslin_pressing_create(solution, &spec, &plan, NULL));
     double took = now() - start;
@@ -162,7 +163,7 @@ static void measure(const char *kind, int64_t side, int rounds, struct times *be
     int64_t nodes = 0;
     for (int round = 0; round < rounds; round++) {
         struct muslin_quilt_spec quilt_spec = MUSLIN_QUILT_SPEC_INIT;
-        struct muslin_solve_spec solve_spec = MUSLIN_SOLVE_SPEC_INIT;
+        struct muslin_solution_spec solve_spec = MUSLIN_SOLUTION_SPEC_INIT;
         struct muslin_quilt *quilt;
         struct muslin_solution *solution;
         must(muslin_quilt_create(&quilt_spec, &allocator, &quilt, NULL));

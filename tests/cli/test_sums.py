@@ -104,7 +104,7 @@ def test_a_set_with_the_fold_kept_clear_gives_four(muslin: Muslin) -> None:
 
 def test_a_set_is_as_long_as_its_shortest_strip(muslin: Muslin) -> None:
     found = muslin.answer("yield", "--segment", "6 1/2", "--usable", "44", "--usable", "40 1/2", "--usable", "42")
-    assert inches(found["usable_length"]) == 40.5
+    assert inches(found["strip_length"]) == 40.5
     assert any("shortest" in warning for warning in found["warnings"])
 
 

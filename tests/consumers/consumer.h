@@ -13,7 +13,7 @@
 static int consume(const char *who)
 {
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
-    struct muslin_row set;
+    struct muslin_sewn_row set;
     char text[64];
 
     memset(&set, 0, sizeof set);

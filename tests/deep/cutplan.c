@@ -7,8 +7,8 @@
  * Requests are drawn by chance: up to six pieces that may be turned, slit from panels or sloped, from a bolt or from
  * stock, with any options. Of each the least is found by dealing the pieces out to strips, panels and pieces of stock
  * in every way. No bound may pass it, no plan may be below it, a plan that is said to be proven must be it, and the
- * check must find every plan and its proof well; stock that is said not to suffice must not. Prints what went wrong, and
- * how much was proven. */
+ * check must find every plan and its proof well; stock that is said not to suffice must not. Prints what went wrong,
+ * and how much was proven. */
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -28,7 +28,7 @@ static uint64_t drawn(uint64_t *state, uint64_t below)
 struct request {
     struct muslin_cutplan_spec spec;
     struct muslin_blank_spec rows[ROWS];
-    struct muslin_plan_stock_spec stock[SHEETS];
+    struct muslin_cutplan_stock_spec stock[SHEETS];
     size_t row_count;
     size_t stock_count;
 };
@@ -59,11 +59,11 @@ static void draw_row(struct muslin_blank_spec *row, uint64_t *random, int64_t wi
 
 static void draw_stock(struct request *request, uint64_t *random)
 {
-    static const struct muslin_plan_stock_spec initial = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    static const struct muslin_cutplan_stock_spec initial = MUSLIN_CUTPLAN_STOCK_SPEC_INIT;
     request->stock_count = 1 + drawn(random, SHEETS);
     request->spec.usable_width = 0;
     for (size_t i = 0; i < request->stock_count; i++) {
-        struct muslin_plan_stock_spec *stock = &request->stock[i];
+        struct muslin_cutplan_stock_spec *stock = &request->stock[i];
         *stock = initial;
         stock->width = 5 + (int64_t)drawn(random, 12);
         stock->length = 5 + (int64_t)drawn(random, 12);
@@ -89,8 +89,8 @@ static void draw_request(struct request *request, uint64_t *random)
     request->spec.work_limit = 3000000;
     request->spec.print = drawn(random, 6) == 0 ? MUSLIN_PRINT_ONE_WAY : MUSLIN_PRINT_NONE;
     if (drawn(random, 6) == 0) {
-        request->spec.squaring_every = 2;
-        request->spec.squaring_loss = 1;
+        request->spec.resquare_every = 2;
+        request->spec.resquare_loss = 1;
     }
     while (left > 0 && request->row_count < ROWS) {
         struct muslin_blank_spec *row = &request->rows[request->row_count++];
@@ -283,8 +283,8 @@ static int64_t deal(int64_t (*cost)[MASKS], const int64_t *there_are, size_t kin
     return best;
 }
 
-static void price_sheet(struct trial *trial, const struct muslin_plan_stock_spec *stock, int64_t across, int64_t along,
-                        int64_t *cost)
+static void price_sheet(struct trial *trial, const struct muslin_cutplan_stock_spec *stock, int64_t across,
+                        int64_t along, int64_t *cost)
 {
     if (across <= 0 || along <= 0)
         return;
@@ -297,8 +297,8 @@ static void price_sheet(struct trial *trial, const struct muslin_plan_stock_spec
 static void lay_out(struct trial *trial, const struct request *request)
 {
     const struct muslin_cutplan_spec *spec = &request->spec;
-    const int64_t share = spec->squaring_every > 0 ? (spec->squaring_loss + spec->squaring_every - 1) /
-                                                     spec->squaring_every : 0;
+    const int64_t share = spec->resquare_every > 0 ? (spec->resquare_loss + spec->resquare_every - 1) /
+                                                     spec->resquare_every : 0;
     memset(trial, 0, sizeof *trial);
     trial->one_size = (spec->flags & MUSLIN_CUTPLAN_OWN_STRIPS) != 0;
     trial->stacked = (spec->flags & MUSLIN_CUTPLAN_STACKED) != 0;
@@ -379,7 +379,7 @@ static int64_t least_cost(const struct request *request)
     for (int pass = 0; pass < 2; pass++)
         for (size_t k = 0; k < request->stock_count; k++)
             for (int turned = 0; turned <= may_turn; turned++) {
-                const struct muslin_plan_stock_spec *stock = &request->stock[k];
+                const struct muslin_cutplan_stock_spec *stock = &request->stock[k];
                 const int64_t length = stock->length - spec->straightening;
                 const int64_t across = (turned ? length : stock->width) - spec->end_loss;
                 const int64_t along = turned ? stock->width : length;
@@ -406,8 +406,8 @@ static void print_request(const struct request *request)
 {
     printf("  flags %u width %lld end %lld straightening %lld squaring %lld/%lld print %d\n",
            (unsigned)request->spec.flags, (long long)request->spec.usable_width, (long long)request->spec.end_loss,
-           (long long)request->spec.straightening, (long long)request->spec.squaring_loss,
-           (long long)request->spec.squaring_every, (int)request->spec.print);
+           (long long)request->spec.straightening, (long long)request->spec.resquare_loss,
+           (long long)request->spec.resquare_every, (int)request->spec.print);
     for (size_t i = 0; i < request->row_count; i++) {
         const struct muslin_blank_spec *row = &request->rows[i];
         printf("  %lld of %lld x %lld kind %d flags %u run-in %lld\n", (long long)row->count,
@@ -425,8 +425,8 @@ static void compare(const struct request *request, struct tally *tally)
     struct muslin_cutplan *plan = NULL;
     struct muslin_allocator memory = { 0 };
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct muslin_plan_totals totals = { .size = (uint32_t)sizeof totals };
-    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
+    struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
     muslin_allocator_libc(&memory);
     const int64_t least = least_cost(request);
     muslin_status status =

@@ -17,7 +17,7 @@ void golden_base(struct golden *g)
         take_words(g, muslin_status_sentence(status));
     }
     for (int32_t argument = -1; argument <= muslin_argument_count(); argument++)
-        take_words(g, muslin_argument_name(argument));
+        take_words(g, muslin_argument_words(argument));
     take_number(g, muslin_warning_count());
     for (uint32_t warning = 0; warning < 1u << 17; warning++) {
         take_words(g, muslin_warning_name(warning));
@@ -44,7 +44,7 @@ struct muslin_rounding_spec draw_rounding(struct golden *g)
         rounding.tolerance = draw_below(g, rounding.grid < 1 ? 1 : rounding.grid);
     if (draw_rarely(g, 40))
         rounding.tolerance = draw_size(g, 1);
-    rounding.direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    rounding.direction = draw_choice(g, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
     return rounding;
 }
 
@@ -225,7 +225,7 @@ static struct muslin_format_spec draw_format(struct golden *g)
     spec.denominator = draw_rarely(g, 3) ? draw_choice(g, 1, 64) : (int32_t)1 << draw_below(g, 7);
     spec.decimals = draw_choice(g, 0, 6);
     spec.decimal_sign = draw_rarely(g, 4) ? ',' : '.';
-    spec.direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    spec.direction = draw_choice(g, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
     return spec;
 }
 
@@ -331,14 +331,14 @@ static void rows_of_pieces(struct golden *g)
         int64_t count = draw_count(g, 40);
         int64_t above = draw_between(g, 0, 20);
         int64_t below = draw_between(g, 0, 20);
-        OUT(muslin_row, row);
+        OUT(muslin_sewn_row, row);
         OUT(muslin_rounded, rounded);
         for (int32_t i = 0; i < FEW; i++)
             cuts[i] = draw_size(g, 12);
         told(g, muslin_seam_row_equal(cut, count, &seam, &row, ask(g)));
-        TAKE(g, muslin_row, row);
+        TAKE(g, muslin_sewn_row, row);
         told(g, muslin_seam_row(cuts, (size_t)draw_below(g, FEW + 1), &seam, &row, ask(g)));
-        TAKE(g, muslin_row, row);
+        TAKE(g, muslin_sewn_row, row);
         told_problem_rounded(g, muslin_seam_strip_for_finished(cut, count, &seam, &rounding, &rounded, ask(g)),
                              &rounded);
         told_problem_rounded(g, muslin_seam_resize_cut(cut, above, below, &seam, &rounding, &rounded, ask(g)),
@@ -495,7 +495,7 @@ static void stock(struct golden *g)
 {
     EACH_ROUND {
         struct muslin_stock_spec in_hand[3];
-        OUT(muslin_stock_strips, out);
+        OUT(muslin_stock_yield, out);
         muslin_len width = -77;
         muslin_len length = -77;
         uint32_t warnings = 77;
@@ -508,8 +508,8 @@ static void stock(struct golden *g)
         told(g, muslin_stock_size(&in_hand[0], align, &width, &length, ask(g)));
         take_number(g, width);
         take_number(g, length);
-        told(g, muslin_stock_strips_of(&in_hand[0], strip_cut, wanted, &out, ask(g)));
-        TAKE(g, muslin_stock_strips, out);
+        told(g, muslin_stock_strips(&in_hand[0], strip_cut, wanted, &out, ask(g)));
+        TAKE(g, muslin_stock_yield, out);
         told(g, muslin_stock_check(in_hand, sizeof in_hand[0], (size_t)draw_below(g, 4), &warnings, ask(g)));
         take_number(g, warnings);
         int32_t print = draw_choice(g, MUSLIN_PRINT_NONE, MUSLIN_PRINT_STRIPE_ACROSS);
@@ -554,7 +554,7 @@ static void yields(struct golden *g)
         SPEC(muslin_yield_spec, spec);
         OUT(muslin_yield, out);
         spec.flags = draw_flags(g, MUSLIN_YIELD_FROM_ONE_END);
-        spec.usable_length = draw_size(g, 110);
+        spec.strip_length = draw_size(g, 110);
         spec.segment_cut = draw_size(g, 12);
         spec.end_trim = draw_rarely(g, 2) ? 0 : draw_size(g, 1);
         spec.resquare_loss = draw_rarely(g, 2) ? 0 : draw_size(g, 1);
@@ -611,7 +611,7 @@ static void wishes(struct golden *g)
 static void sets_of_prints(struct golden *g)
 {
     EACH_ROUND {
-        struct muslin_print_row rows[4] = { { 0 } };
+        struct muslin_stripset_print rows[4] = { { 0 } };
         int64_t sets = -77;
         size_t scarcest = 99;
         size_t n = (size_t)draw_below(g, 5);
@@ -626,7 +626,7 @@ static void sets_of_prints(struct golden *g)
         take_number(g, sets);
         take_number(g, (int64_t)scarcest);
         for (int32_t i = 0; i < 4; i++)
-            TAKE(g, muslin_print_row, rows[i]);
+            TAKE(g, muslin_stripset_print, rows[i]);
     }
 }
 
@@ -711,7 +711,7 @@ static void borders(struct golden *g)
         spec.take_up = draw_take_up(g);
         spec.usable_width = draw_size(g, 60);
         spec.mitre_extra = draw_rarely(g, 2) ? 0 : draw_size(g, 4);
-        spec.style = draw_choice(g, MUSLIN_BORDER_SIDES_FIRST, MUSLIN_BORDER_MITRED);
+        spec.style = draw_choice(g, MUSLIN_BORDER_STYLE_SIDES_FIRST, MUSLIN_BORDER_STYLE_MITRED);
         spec.join = draw_choice(g, MUSLIN_JOIN_BUTTED, MUSLIN_JOIN_BIAS_ENDS);
         told(g, muslin_border_plan(&spec, &out, ask(g)));
         TAKE(g, muslin_border, out);
@@ -783,7 +783,7 @@ static void bias(struct golden *g)
         spec.allowance = draw_seam(g);
         spec.wanted = draw_size(g, 500);
         if (!draw_rarely(g, 20)) {
-            rounding.direction = MUSLIN_ROUND_UP;
+            rounding.direction = MUSLIN_DIRECTION_UP;
             rounding.tolerance = 0;
         }
         told(g, muslin_bias_tube(&spec, &out, ask(g)));
@@ -846,7 +846,7 @@ static void backings(struct golden *g)
         take_number(g, (int64_t)count);
         for (int32_t i = 0; i < LAYOUTS; i++)
             TAKE(g, muslin_backing, layouts[i]);
-        int32_t layout = draw_choice(g, MUSLIN_BACKING_ONE_WIDTH, MUSLIN_BACKING_INSERT_ACROSS);
+        int32_t layout = draw_choice(g, MUSLIN_BACKING_LAYOUT_ONE_WIDTH, MUSLIN_BACKING_LAYOUT_INSERT_ACROSS);
         capacity = draw_rarely(g, 20) ? 0 : PANELS;
         told(g, muslin_backing_panels(&spec, layout, panels, sizeof panels[0], capacity, &count, ask(g)));
         take_number(g, (int64_t)count);
@@ -901,7 +901,7 @@ static struct muslin_stripquilt_spec draw_stripquilt(struct golden *g)
     spec.rows = draw_between(g, 1, 6);
     spec.tops = draw_rarely(g, 2) ? 0 : draw_count(g, 3);
     spec.strip_cut = draw_rarely(g, 2) ? draw_size(g, 4) : 20320;
-    spec.usable_length = draw_rarely(g, 2) ? draw_size(g, 60) : MUSLIN_USABLE_WIDTH_USUAL;
+    spec.strip_length = draw_rarely(g, 2) ? draw_size(g, 60) : MUSLIN_USABLE_WIDTH_USUAL;
     spec.segment_cut = draw_rarely(g, 2) ? draw_size(g, 12) : 0;
     spec.allowance = draw_seam(g);
     spec.take_up = draw_take_up(g);

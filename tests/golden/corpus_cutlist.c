@@ -4,7 +4,7 @@
 #include "golden.h"
 
 struct list {
-    struct muslin_cut_spec rows[FEW];
+    struct muslin_cutlist_piece_spec rows[FEW];
     size_t n;
 };
 
@@ -13,8 +13,8 @@ static struct list draw_list(struct golden *g)
     struct list list;
     list.n = (size_t)draw_below(g, FEW + 1);
     for (int32_t i = 0; i < FEW; i++) {
-        SPEC(muslin_cut_spec, cut);
-        cut.flags = draw_flags(g, MUSLIN_CUT_MAY_TURN);
+        SPEC(muslin_cutlist_piece_spec, cut);
+        cut.flags = draw_flags(g, MUSLIN_CUTLIST_PIECE_MAY_TURN);
         cut.cut_width = draw_between(g, 1, 96) * (MUSLIN_TICKS_PER_INCH / 8);
         cut.cut_length = draw_between(g, 1, 96) * (MUSLIN_TICKS_PER_INCH / 8);
         cut.count = draw_between(g, 0, 90);

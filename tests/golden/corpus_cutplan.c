@@ -105,10 +105,10 @@ static void draw_pieces(struct golden *g, struct muslin_blank_spec *rows, size_t
     }
 }
 
-static void draw_stocks(struct golden *g, struct muslin_plan_stock_spec *rows, size_t n)
+static void draw_stocks(struct golden *g, struct muslin_cutplan_stock_spec *rows, size_t n)
 {
     for (size_t i = 0; i < n; i++) {
-        SPEC(muslin_plan_stock_spec, stock);
+        SPEC(muslin_cutplan_stock_spec, stock);
         stock.size = draw_rarely(g, 300) ? stock.size : (uint32_t)sizeof stock;
         stock.flags = draw_rarely(g, 90) ? draw_flags(g, 0) : 0;
         stock.width = draw_rarely(g, 90) ? draw_length(g) : draw_from_inches(g, 12, 20);
@@ -129,8 +129,8 @@ static struct muslin_cutplan_spec draw_plan(struct golden *g, int from_stock)
         spec.flags &= ~MUSLIN_CUTPLAN_FOLDED;
     spec.usable_width = from_stock ? 0 : draw_from_inches(g, 24, 20);
     spec.end_loss = draw_rarely(g, 2) ? draw_size(g, 1) : 0;
-    spec.squaring_loss = draw_rarely(g, 4) ? draw_size(g, 1) : 0;
-    spec.squaring_every = spec.squaring_loss == 0 ? 0 : draw_between(g, draw_rarely(g, 30) ? 0 : 1, 9);
+    spec.resquare_loss = draw_rarely(g, 4) ? draw_size(g, 1) : 0;
+    spec.resquare_every = spec.resquare_loss == 0 ? 0 : draw_between(g, draw_rarely(g, 30) ? 0 : 1, 9);
     spec.straightening = draw_rarely(g, 2) ? draw_size(g, 2) : 0;
     spec.spare = draw_rarely(g, 3) ? draw_below(g, 4) : 0;
     spec.work_limit = draw_rarely(g, 60) ? -1 : draw_below(g, 20000);
@@ -151,41 +151,41 @@ static struct muslin_cutplan_spec draw_plan(struct golden *g, int from_stock)
             TAKE(g, of, rows[i]);                                                 \
     }
 
-TAKE_ROWS(strips, muslin_plan_strip, muslin_cutplan_strips(plan, rows, sizeof rows[0], room, &count, ask(g)))
-TAKE_ROWS(places, muslin_plan_place, muslin_cutplan_places(plan, rows, sizeof rows[0], room, &count, ask(g)))
-TAKE_ROWS(pieces, muslin_plan_piece, muslin_cutplan_pieces(plan, rows, sizeof rows[0], room, &count, ask(g)))
-TAKE_ROWS(stock, muslin_plan_stock, muslin_cutplan_stock(plan, rows, sizeof rows[0], room, &count, ask(g)))
-TAKE_ROWS(sizes, muslin_plan_size, muslin_cutplan_sizes(plan, rows, sizeof rows[0], room, &count, ask(g)))
-TAKE_ROWS(ways, muslin_plan_way, muslin_cutplan_ways(plan, rows, sizeof rows[0], room, &count, ask(g)))
-TAKE_ROWS(cases, muslin_plan_case, muslin_cutplan_cases(plan, rows, sizeof rows[0], room, &count, ask(g)))
+TAKE_ROWS(strips, muslin_cutplan_strip, muslin_cutplan_strips(plan, rows, sizeof rows[0], room, &count, ask(g)))
+TAKE_ROWS(places, muslin_cutplan_place, muslin_cutplan_places(plan, rows, sizeof rows[0], room, &count, ask(g)))
+TAKE_ROWS(pieces, muslin_cutplan_piece, muslin_cutplan_pieces(plan, rows, sizeof rows[0], room, &count, ask(g)))
+TAKE_ROWS(stock, muslin_cutplan_stock_used, muslin_cutplan_stock(plan, rows, sizeof rows[0], room, &count, ask(g)))
+TAKE_ROWS(sizes, muslin_cutplan_size, muslin_cutplan_sizes(plan, rows, sizeof rows[0], room, &count, ask(g)))
+TAKE_ROWS(ways, muslin_cutplan_way, muslin_cutplan_ways(plan, rows, sizeof rows[0], room, &count, ask(g)))
+TAKE_ROWS(cases, muslin_cutplan_case, muslin_cutplan_cases(plan, rows, sizeof rows[0], room, &count, ask(g)))
 
 static void left_over(struct golden *g, const struct muslin_cutplan *plan)
 {
-    static struct muslin_plan_left_over rows[ROWS];
+    static struct muslin_cutplan_left_over rows[ROWS];
     size_t count = 0;
     size_t room = draw_room(g, ROWS);
     muslin_len least = draw_rarely(g, 30) ? -1 : draw_size(g, 9);
-    size_t n = told_rows(g, muslin_cutplan_left_over(plan, least, rows, sizeof rows[0], room, &count, ask(g)), &count,
-                         room);
+    size_t n =
+        told_rows(g, muslin_cutplan_left_overs(plan, least, rows, sizeof rows[0], room, &count, ask(g)), &count, room);
     for (size_t i = 0; i < n; i++)
-        TAKE(g, muslin_plan_left_over, rows[i]);
+        TAKE(g, muslin_cutplan_left_over, rows[i]);
 }
 
 static void blanks(struct golden *g, const struct muslin_cutplan *plan)
 {
-    static struct muslin_plan_blank rows[ROWS];
+    static struct muslin_cutplan_blank rows[ROWS];
     size_t count = 0;
     size_t room = draw_room(g, ROWS);
     int64_t first = draw_rarely(g, 3) ? draw_between(g, -1, 40) : 0;
     muslin_status status = muslin_cutplan_blanks(plan, first, rows, sizeof rows[0], room, &count, ask(g));
     told_rows(g, status, &count, room);
     for (size_t i = 0; status == MUSLIN_OK && i < count && i < room; i++)
-        TAKE(g, muslin_plan_blank, rows[i]);
+        TAKE(g, muslin_cutplan_blank, rows[i]);
 }
 
 static void worths(struct golden *g, const struct muslin_cutplan *plan)
 {
-    static struct muslin_plan_worth rows[ROWS];
+    static struct muslin_cutplan_worth rows[ROWS];
     size_t count = 0;
     int64_t scale = 0;
     size_t room = draw_room(g, ROWS);
@@ -194,12 +194,12 @@ static void worths(struct golden *g, const struct muslin_cutplan *plan)
                          &count, room);
     take_number(g, scale);
     for (size_t i = 0; i < n; i++)
-        TAKE(g, muslin_plan_worth, rows[i]);
+        TAKE(g, muslin_cutplan_worth, rows[i]);
 }
 
 static void widths(struct golden *g, const struct muslin_cutplan *plan)
 {
-    struct muslin_plan_width rows[3];
+    struct muslin_cutplan_width rows[3];
     size_t count = 0;
     muslin_len narrowest = 0;
     muslin_len least = draw_from_inches(g, 12, 20);
@@ -208,19 +208,19 @@ static void widths(struct golden *g, const struct muslin_cutplan *plan)
     size_t n = told_rows(g, muslin_cutplan_widths(plan, least, least + more, wanted, rows, sizeof rows[0], 3, &count,
                                                   ask(g)), &count, 3);
     for (size_t i = 0; i < n; i++)
-        TAKE(g, muslin_plan_width, rows[i]);
+        TAKE(g, muslin_cutplan_width, rows[i]);
     told(g, muslin_cutplan_narrowest(plan, &narrowest, ask(g)));
     take_number(g, narrowest);
 }
 
 static void proof(struct golden *g, const struct muslin_cutplan *plan)
 {
-    OUT(muslin_plan_totals, totals);
-    OUT(muslin_plan_checked, checked);
+    OUT(muslin_cutplan_total, totals);
+    OUT(muslin_cutplan_checked, checked);
     told(g, muslin_cutplan_totals(plan, &totals, ask(g)));
-    TAKE(g, muslin_plan_totals, totals);
+    TAKE(g, muslin_cutplan_total, totals);
     told(g, muslin_cutplan_check(plan, &checked, ask(g)));
-    TAKE(g, muslin_plan_checked, checked);
+    TAKE(g, muslin_cutplan_checked, checked);
 }
 
 static int32_t tell(void *context, int64_t work, int64_t best, int64_t bound)
@@ -240,7 +240,7 @@ void golden_cutplan(struct golden *g)
         const size_t stock_n = from_stock ? (size_t)draw_between(g, 1, STOCKS) : 0;
         const int tells = draw_rarely(g, 2);
         struct muslin_blank_spec rows[PIECES];
-        struct muslin_plan_stock_spec stocks[STOCKS];
+        struct muslin_cutplan_stock_spec stocks[STOCKS];
         struct muslin_allocator memory = open_cells();
         struct muslin_cutplan *plan = NULL;
         struct muslin_cutplan_spec spec = draw_plan(g, from_stock);

@@ -26,7 +26,7 @@ static void beds(struct golden *g)
         spec.pillow_tuck = draw_drop(g);
         spec.quilting_extra = draw_size(g, 3);
         spec.drop = draw_choice(g, MUSLIN_DROP_DEPTH, MUSLIN_DROP_GIVEN);
-        spec.foot_corner = draw_choice(g, MUSLIN_FOOT_SQUARE, MUSLIN_FOOT_ROUNDED);
+        spec.foot_corner = draw_choice(g, MUSLIN_FOOT_CORNER_SQUARE, MUSLIN_FOOT_CORNER_ROUNDED);
         told(g, muslin_bed_size(&spec, &out, ask(g)));
         TAKE(g, muslin_bed, out);
     }
@@ -46,7 +46,7 @@ static void covers(struct golden *g)
         spec.floor_height = draw_drop(g);
         spec.head_drop = draw_drop(g);
         spec.pillow_tuck = draw_drop(g);
-        spec.foot_corner = draw_choice(g, MUSLIN_FOOT_SQUARE, MUSLIN_FOOT_ROUNDED);
+        spec.foot_corner = draw_choice(g, MUSLIN_FOOT_CORNER_SQUARE, MUSLIN_FOOT_CORNER_ROUNDED);
         told(g, muslin_bed_covered(&spec, &out, ask(g)));
         TAKE(g, muslin_bed_cover, out);
     }
@@ -83,7 +83,7 @@ static struct muslin_fit_spec draw_fit(struct golden *g)
     spec.rows_most = draw_rarely(g, 4) ? draw_count(g, 40) : 40;
     spec.best = draw_rarely(g, 3) ? draw_count(g, 6) : 0;
     spec.work_limit = draw_rarely(g, 6) ? draw_between(g, 0, 100) : 2000;
-    spec.rank = draw_choice(g, MUSLIN_RANK_NEAREST, MUSLIN_RANK_LARGEST_BLOCK);
+    spec.rank = draw_choice(g, MUSLIN_FIT_RANK_NEAREST, MUSLIN_FIT_RANK_LARGEST_BLOCK);
     spec.columns_parity = draw_choice(g, MUSLIN_PARITY_ANY, MUSLIN_PARITY_ODD);
     spec.rows_parity = draw_choice(g, MUSLIN_PARITY_ANY, MUSLIN_PARITY_ODD);
     return with_ranges(g, spec);
@@ -115,20 +115,20 @@ static void counts_across(struct golden *g)
         SPEC(muslin_fit_triangles_spec, triangles);
         OUT(muslin_fit_across_blocks, out);
         OUT(muslin_fit_triangle_rows, rows);
-        spec.flags = draw_flags(g, MUSLIN_FIT_ACROSS_FRAMED);
+        spec.flags = draw_flags(g, MUSLIN_FIT_ACROSS_FRAME);
         spec.wanted = draw_size(g, 110);
         spec.border = draw_drop(g);
         spec.block = draw_size(g, 14);
         spec.sash = draw_size(g, 3);
-        spec.direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+        spec.direction = draw_choice(g, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
         told(g, muslin_fit_across(&spec, &out, ask(g)));
         TAKE(g, muslin_fit_across_blocks, out);
         triangles.flags = draw_flags(g, 0);
         triangles.wanted_width = draw_size(g, 90);
         triangles.wanted_length = draw_size(g, 90);
         triangles.height = draw_size(g, 9);
-        triangles.rows_direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
-        triangles.sides_direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+        triangles.rows_direction = draw_choice(g, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
+        triangles.sides_direction = draw_choice(g, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
         triangles.allowance = draw_seam(g);
         triangles.take_up = draw_rarely(g, 3) ? draw_seam(g) : 0;
         told(g, muslin_fit_triangles(&triangles, &rows, ask(g)));

@@ -9,7 +9,7 @@ enum { TREES = 60, ROWS = 24 };
 static muslin_id take_id(struct golden *g, const struct tree *tree, int32_t sort, int64_t number)
 {
     muslin_id id = 0;
-    int32_t asked = draw_rarely(g, 60) ? draw_choice(g, MUSLIN_ID_FABRIC, MUSLIN_ID_NODE) : sort;
+    int32_t asked = draw_rarely(g, 60) ? draw_choice(g, MUSLIN_SORT_FABRIC, MUSLIN_SORT_NODE) : sort;
     int64_t of = draw_rarely(g, 60) ? draw_count(g, 100) : number;
     told(g, muslin_quilt_id(draw_quilt(g, tree), asked, of, &id, ask(g)));
     take_number(g, id);
@@ -26,7 +26,7 @@ static void read_fabric(struct golden *g, const struct tree *tree, muslin_id id)
 static void read_measure(struct golden *g, const struct tree *tree, muslin_id id)
 {
     OUT(muslin_tree_measure, measure);
-    struct muslin_sum_spec terms[4] = { { 0 } };
+    struct muslin_quilt_sum_spec terms[4] = { { 0 } };
     size_t count = 99;
     size_t room = draw_room(g, 4);
     told(g, muslin_quilt_read_measure(draw_quilt(g, tree), id, &measure, ask(g)));
@@ -35,14 +35,14 @@ static void read_measure(struct golden *g, const struct tree *tree, muslin_id id
                                                    ask(g));
     size_t given = told_rows(g, status, &count, room);
     for (size_t i = 0; i < given; i++)
-        TAKE(g, muslin_sum_spec, terms[i]);
+        TAKE(g, muslin_quilt_sum_spec, terms[i]);
 }
 
 static void read_patch(struct golden *g, const struct tree *tree, muslin_id id)
 {
-    OUT(muslin_patch_spec, read);
+    OUT(muslin_quilt_patch_spec, read);
     told(g, muslin_quilt_read_patch(draw_quilt(g, tree), id, &read, ask(g)));
-    TAKE(g, muslin_patch_spec, read);
+    TAKE(g, muslin_quilt_patch_spec, read);
 }
 
 static void read_unit(struct golden *g, const struct tree *tree, muslin_id id)
@@ -54,52 +54,52 @@ static void read_unit(struct golden *g, const struct tree *tree, muslin_id id)
 
 static void read_join(struct golden *g, const struct tree *tree, muslin_id id)
 {
-    OUT(muslin_join_spec, read);
+    OUT(muslin_quilt_join_spec, read);
     told(g, muslin_quilt_read_join(draw_quilt(g, tree), id, &read, ask(g)));
-    TAKE(g, muslin_join_spec, read);
+    TAKE(g, muslin_quilt_join_spec, read);
 }
 
 static void read_trim(struct golden *g, const struct tree *tree, muslin_id id)
 {
-    OUT(muslin_trim_spec, read);
+    OUT(muslin_quilt_trim_spec, read);
     told(g, muslin_quilt_read_trim(draw_quilt(g, tree), id, &read, ask(g)));
-    TAKE(g, muslin_trim_spec, read);
+    TAKE(g, muslin_quilt_trim_spec, read);
 }
 
 static void read_pinwheel(struct golden *g, const struct tree *tree, muslin_id id)
 {
-    OUT(muslin_pinwheel_spec, read);
+    OUT(muslin_quilt_pinwheel_spec, read);
     told(g, muslin_quilt_read_pinwheel(draw_quilt(g, tree), id, &read, ask(g)));
-    TAKE(g, muslin_pinwheel_spec, read);
+    TAKE(g, muslin_quilt_pinwheel_spec, read);
 }
 
 static void read_set_in(struct golden *g, const struct tree *tree, muslin_id id)
 {
-    OUT(muslin_set_in_spec, read);
+    OUT(muslin_quilt_set_in_spec, read);
     told(g, muslin_quilt_read_set_in(draw_quilt(g, tree), id, &read, ask(g)));
-    TAKE(g, muslin_set_in_spec, read);
+    TAKE(g, muslin_quilt_set_in_spec, read);
 }
 
 static void read_diagonal(struct golden *g, const struct tree *tree, muslin_id id)
 {
-    OUT(muslin_diagonal_spec, read);
+    OUT(muslin_quilt_diagonal_spec, read);
     told(g, muslin_quilt_read_diagonal(draw_quilt(g, tree), id, &read, ask(g)));
-    TAKE(g, muslin_diagonal_spec, read);
+    TAKE(g, muslin_quilt_diagonal_spec, read);
 }
 
 static void read_sixty(struct golden *g, const struct tree *tree, muslin_id id)
 {
-    OUT(muslin_sixty_spec, read);
-    struct muslin_sixty_piece_spec pieces[ROWS] = { { 0 } };
+    OUT(muslin_quilt_sixty_spec, read);
+    struct muslin_quilt_sixty_piece_spec pieces[ROWS] = { { 0 } };
     size_t count = 99;
     size_t room = draw_room(g, ROWS);
     told(g, muslin_quilt_read_sixty(draw_quilt(g, tree), id, &read, ask(g)));
-    TAKE(g, muslin_sixty_spec, read);
+    TAKE(g, muslin_quilt_sixty_spec, read);
     muslin_status status = muslin_quilt_read_sixty_pieces(draw_quilt(g, tree), id, pieces, sizeof pieces[0], room,
                                                           &count, ask(g));
     size_t given = told_rows(g, status, &count, room);
     for (size_t i = 0; i < given; i++)
-        TAKE(g, muslin_sixty_piece_spec, pieces[i]);
+        TAKE(g, muslin_quilt_sixty_piece_spec, pieces[i]);
 }
 
 static void read_shape(struct golden *g, const struct tree *tree, muslin_id id)
@@ -160,11 +160,11 @@ void golden_quilt_read(struct golden *g)
         counts.size = (uint32_t)sizeof counts;
         told(g, muslin_quilt_counts(tree.quilt, &counts, ask(g)));
         for (int64_t i = 1; i <= counts.fabrics; i++)
-            read_fabric(g, &tree, take_id(g, &tree, MUSLIN_ID_FABRIC, i));
+            read_fabric(g, &tree, take_id(g, &tree, MUSLIN_SORT_FABRIC, i));
         for (int64_t i = 1; i <= counts.measures; i++)
-            read_measure(g, &tree, take_id(g, &tree, MUSLIN_ID_MEASURE, i));
+            read_measure(g, &tree, take_id(g, &tree, MUSLIN_SORT_MEASURE, i));
         for (int64_t i = 1; i <= counts.nodes; i++)
-            read_node(g, &tree, take_id(g, &tree, MUSLIN_ID_NODE, i));
+            read_node(g, &tree, take_id(g, &tree, MUSLIN_SORT_NODE, i));
         tree_end(g, &tree);
     }
 }

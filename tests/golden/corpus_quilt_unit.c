@@ -3,7 +3,8 @@
  * SPDX-License-Identifier: MIT */
 #include "golden.h"
 
-/* ---- leaves ------------------------------------------------------------------------------------------------------- */
+/* ---- leaves
+ * ------------------------------------------------------------------------------------------------------- */
 
 static struct shelf shelf;
 
@@ -36,7 +37,7 @@ static void begin_leaf(struct golden *g, struct leaf *leaf)
 static void draw_leaf(struct golden *g, const struct leaf *leaf)
 {
     enum { PIECES = 16, CORNERS = 80 };
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     OUT(muslin_node_size, size);
     spec.tip = draw_choice(g, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
@@ -70,8 +71,8 @@ static void units(struct golden *g)
             continue;
         SPEC(muslin_quilt_unit_spec, spec);
         spec.kind = draw_choice(g, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_KALEIDOSCOPE);
-        spec.method = draw_rarely(g, 2) ? MUSLIN_METHOD_PIECES
-                                        : draw_choice(g, MUSLIN_METHOD_PIECES, MUSLIN_METHOD_BIAS_STRIPS);
+        spec.method = draw_rarely(g, 2) ? MUSLIN_UNIT_METHOD_PIECES
+                                        : draw_choice(g, MUSLIN_UNIT_METHOD_PIECES, MUSLIN_UNIT_METHOD_BIAS_STRIPS);
         spec.hand = draw_rarely(g, 8) ? 2 : 1;
         spec.width = leaf.measures[0];
         spec.height = spec.kind == MUSLIN_UNIT_HALF_RECTANGLE || draw_rarely(g, 20) ? leaf.measures[1] : 0;

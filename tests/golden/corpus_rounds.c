@@ -16,16 +16,16 @@ static size_t draw_widths(struct golden *g, muslin_len *widths, int64_t rounds)
     return n > WIDTHS ? 0 : (size_t)n;
 }
 
-static void take_log_rows(struct golden *g, const struct muslin_log *rows, size_t count)
+static void take_log_rows(struct golden *g, const struct muslin_logcabin_log *rows, size_t count)
 {
     for (size_t i = 0; i < count && i < LOG_ROWS; i++)
-        TAKE(g, muslin_log, rows[i]);
+        TAKE(g, muslin_logcabin_log, rows[i]);
 }
 
-static void take_strip_rows(struct golden *g, const struct muslin_log_strips *rows, size_t count)
+static void take_strip_rows(struct golden *g, const struct muslin_logcabin_strip *rows, size_t count)
 {
     for (size_t i = 0; i < count && i < LOG_ROWS; i++)
-        TAKE(g, muslin_log_strips, rows[i]);
+        TAKE(g, muslin_logcabin_strip, rows[i]);
 }
 
 static void cabins(struct golden *g)
@@ -33,8 +33,8 @@ static void cabins(struct golden *g)
     EACH_ROUND {
         SPEC(muslin_logcabin_spec, spec);
         OUT(muslin_logcabin, out);
-        struct muslin_log logs[LOG_ROWS] = { { 0 } };
-        struct muslin_log_strips strips[LOG_ROWS] = { { 0 } };
+        struct muslin_logcabin_log logs[LOG_ROWS] = { { 0 } };
+        struct muslin_logcabin_strip strips[LOG_ROWS] = { { 0 } };
         muslin_len widths[WIDTHS];
         size_t count = 77;
         spec.flags = draw_flags(g, MUSLIN_LOGCABIN_GIVEN_CUT);
@@ -47,9 +47,9 @@ static void cabins(struct golden *g)
         spec.take_up = draw_take_up(g);
         spec.usable_width = draw_rarely(g, 6) ? 0 : draw_size(g, 60);
         spec.end_loss = draw_rarely(g, 2) ? 0 : draw_size(g, 1);
-        spec.order = draw_choice(g, MUSLIN_LOG_ROUND, MUSLIN_LOG_QUARTER);
+        spec.order = draw_choice(g, MUSLIN_LOG_ORDER_ROUND, MUSLIN_LOG_ORDER_QUARTER);
         spec.start = draw_choice(g, MUSLIN_SIDE_LEFT, MUSLIN_SIDE_BOTTOM);
-        spec.turn = draw_choice(g, MUSLIN_LOG_CLOCKWISE, MUSLIN_LOG_ANTICLOCKWISE);
+        spec.turn = draw_choice(g, MUSLIN_LOG_TURN_CLOCKWISE, MUSLIN_LOG_TURN_ANTICLOCKWISE);
         size_t n = draw_widths(g, widths, spec.rounds);
         told(g, muslin_logcabin_plan(&spec, widths, n, &out, ask(g)));
         TAKE(g, muslin_logcabin, out);
@@ -65,9 +65,9 @@ static void cabins(struct golden *g)
 static void log_fits(struct golden *g)
 {
     EACH_ROUND {
-        SPEC(muslin_log_fit_spec, spec);
-        OUT(muslin_log_fit, log);
-        OUT(muslin_log_fit, rounds);
+        SPEC(muslin_logcabin_fit_spec, spec);
+        OUT(muslin_logcabin_fit, log);
+        OUT(muslin_logcabin_fit, rounds);
         struct muslin_rounding_spec rounding = draw_rounding(g);
         spec.flags = draw_flags(g, 0);
         spec.wanted = draw_size(g, 24);
@@ -76,11 +76,11 @@ static void log_fits(struct golden *g)
         spec.log_finished = draw_size(g, 3);
         spec.allowance = draw_seam(g);
         spec.take_up = draw_take_up(g);
-        spec.order = draw_choice(g, MUSLIN_LOG_ROUND, MUSLIN_LOG_QUARTER);
+        spec.order = draw_choice(g, MUSLIN_LOG_ORDER_ROUND, MUSLIN_LOG_ORDER_QUARTER);
         told(g, muslin_logcabin_log_for(&spec, &rounding, &log, ask(g)));
-        TAKE(g, muslin_log_fit, log);
+        TAKE(g, muslin_logcabin_fit, log);
         told(g, muslin_logcabin_rounds_for(&spec, &rounds, ask(g)));
-        TAKE(g, muslin_log_fit, rounds);
+        TAKE(g, muslin_logcabin_fit, rounds);
     }
 }
 
@@ -116,7 +116,7 @@ static struct muslin_medallion_row draw_round(struct golden *g, const struct mus
     row.size = (uint32_t)sizeof row;
     row.kind = draw_choice(g, MUSLIN_ROUND_PLAIN, MUSLIN_ROUND_COPING);
     row.kind = after_coping && !draw_rarely(g, 20) ? MUSLIN_ROUND_PIECED : row.kind;
-    row.corner = draw_choice(g, MUSLIN_CORNER_SQUARES, MUSLIN_CORNER_THROUGH);
+    row.corner = draw_choice(g, MUSLIN_ROUND_CORNER_SQUARES, MUSLIN_ROUND_CORNER_THROUGH);
     row.width = draw_size(g, 6);
     row.repeat = draw_size(g, 6);
     row.most = draw_rarely(g, 3) ? draw_size(g, 10) : 20 * 8128;

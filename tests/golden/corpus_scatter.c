@@ -137,18 +137,18 @@ static muslin_id draw_top(struct golden *g, struct muslin_quilt *quilt, const mu
     muslin_id top = 0;
     muslin_quilt_fixed(quilt, draw_between(g, 1, 48) * (MUSLIN_TICKS_PER_INCH / 8), &size, NULL);
     for (int32_t i = 0; i < 3; i++) {
-        struct muslin_patch_spec patch;
+        struct muslin_quilt_patch_spec patch;
         muslin_len third = 0;
-        muslin_patch_spec_init(&patch, (uint32_t)sizeof patch);
+        muslin_quilt_patch_spec_init(&patch, (uint32_t)sizeof patch);
         muslin_length_multiply(8128, draw_between(g, 1, 3), &third);
         muslin_quilt_fixed(quilt, third, &patch.width, NULL);
         patch.fabric = fabrics[draw_below(g, 2)];
         patch.height = size;
         muslin_quilt_patch(quilt, &patch, &patches[i], NULL);
     }
-    struct muslin_join_spec join;
-    muslin_join_spec_init(&join, (uint32_t)sizeof join);
-    join.axis = MUSLIN_ACROSS;
+    struct muslin_quilt_join_spec join;
+    muslin_quilt_join_spec_init(&join, (uint32_t)sizeof join);
+    join.axis = MUSLIN_AXIS_ACROSS;
     muslin_quilt_join(quilt, &join, patches, 3, &block, NULL);
     int64_t columns = draw_between(g, 1, 4);
     int64_t rows = draw_between(g, 1, 4);
@@ -178,7 +178,7 @@ static void tops(struct golden *g, struct shelf *shelf, struct shelf *quilts)
     for (int32_t round = 0; round < SCATTERS; round++) {
         struct muslin_quilt_spec spec;
         struct muslin_quilt_fabric_spec cloth;
-        struct muslin_solve_spec solve;
+        struct muslin_solution_spec solve;
         struct muslin_quilt *quilt = NULL;
         struct muslin_solution *solution = NULL;
         muslin_id fabrics[2] = { 0 };
@@ -190,7 +190,7 @@ static void tops(struct golden *g, struct shelf *shelf, struct shelf *quilts)
         muslin_quilt_fabric(quilt, &cloth, "a", 1, &fabrics[0], NULL);
         muslin_quilt_fabric(quilt, &cloth, "b", 1, &fabrics[1], NULL);
         muslin_id top = draw_top(g, quilt, fabrics);
-        muslin_solve_spec_init(&solve, (uint32_t)sizeof solve);
+        muslin_solution_spec_init(&solve, (uint32_t)sizeof solve);
         take_number(g, muslin_solution_create(quilt, top, &solve, NULL, 0, 0, &solution, NULL));
         touches_of(g, solution, fabrics[0], shelf);
         muslin_solution_free(solution);

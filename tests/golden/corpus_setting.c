@@ -7,10 +7,10 @@ static void sashed(struct golden *g)
 {
     EACH_ROUND {
         SPEC(muslin_setting_sashed_spec, spec);
-        OUT(muslin_sashed, out);
+        OUT(muslin_setting_sashed_plan, out);
         struct muslin_sash_piece rows[3] = { { 0 } };
         size_t count = 0;
-        spec.flags = draw_flags(g, MUSLIN_SASHED_FRAME | MUSLIN_SASHED_CORNERSTONES);
+        spec.flags = draw_flags(g, MUSLIN_SETTING_SASHED_FRAME | MUSLIN_SETTING_SASHED_CORNERSTONES);
         spec.block_width = draw_size(g, 20);
         spec.block_height = draw_rarely(g, 3) ? draw_size(g, 20) : spec.block_width;
         spec.columns = draw_count(g, 9);
@@ -22,7 +22,7 @@ static void sashed(struct golden *g)
         spec.usable_width = draw_size(g, 60);
         spec.end_loss = draw_rarely(g, 2) ? 0 : draw_size(g, 1);
         told(g, muslin_setting_sashed(&spec, &out, ask(g)));
-        TAKE(g, muslin_sashed, out);
+        TAKE(g, muslin_setting_sashed_plan, out);
         told(g, muslin_setting_sashed_pieces(&spec, rows, sizeof rows[0], draw_rarely(g, 20) ? 1 : 3, &count, ask(g)));
         take_number(g, (int64_t)count);
         for (size_t i = 0; i < 3; i++)
@@ -34,7 +34,7 @@ static void alternates(struct golden *g)
 {
     EACH_ROUND {
         SPEC(muslin_setting_alternate_spec, spec);
-        OUT(muslin_alternate, out);
+        OUT(muslin_setting_alternate_plan, out);
         spec.flags = draw_flags(g, 0);
         spec.block_width = draw_size(g, 20);
         spec.block_height = draw_size(g, 20);
@@ -42,9 +42,9 @@ static void alternates(struct golden *g)
         spec.rows = draw_count(g, 12);
         spec.allowance = draw_seam(g);
         spec.take_up = draw_take_up(g);
-        spec.first = draw_choice(g, MUSLIN_FIRST_PIECED, MUSLIN_FIRST_PLAIN);
+        spec.first = draw_choice(g, MUSLIN_FIRST_BLOCK_PIECED, MUSLIN_FIRST_BLOCK_PLAIN);
         told(g, muslin_setting_alternate(&spec, &out, ask(g)));
-        TAKE(g, muslin_alternate, out);
+        TAKE(g, muslin_setting_alternate_plan, out);
     }
 }
 
@@ -52,25 +52,25 @@ static void lines(struct golden *g)
 {
     EACH_ROUND {
         SPEC(muslin_setting_line_spec, spec);
-        OUT(muslin_line, out);
+        OUT(muslin_setting_line_plan, out);
         muslin_len sizes[FEW] = { 0 };
-        struct muslin_line_place rows[FEW] = { { 0 } };
+        struct muslin_setting_line_place rows[FEW] = { { 0 } };
         size_t n = (size_t)draw_below(g, FEW + 1);
         size_t count = 0;
         for (size_t i = 0; i < n; i++)
             sizes[i] = draw_size(g, 20);
-        spec.flags = draw_flags(g, MUSLIN_LINE_FRAME);
+        spec.flags = draw_flags(g, MUSLIN_SETTING_LINE_FRAME);
         spec.sash = draw_rarely(g, 3) ? 0 : draw_size(g, 3);
         spec.allowance = draw_seam(g);
         spec.take_up = draw_take_up(g);
         spec.wanted = draw_rarely(g, 2) ? 0 : draw_size(g, 80);
         told(g, muslin_setting_line(sizes, n, &spec, &out, ask(g)));
-        TAKE(g, muslin_line, out);
+        TAKE(g, muslin_setting_line_plan, out);
         told(g, muslin_setting_line_places(sizes, n, &spec, rows, sizeof rows[0], draw_rarely(g, 20) ? 1 : FEW, &count,
                                            ask(g)));
         take_number(g, (int64_t)count);
         for (size_t i = 0; i < FEW; i++)
-            TAKE(g, muslin_line_place, rows[i]);
+            TAKE(g, muslin_setting_line_place, rows[i]);
     }
 }
 
@@ -91,20 +91,20 @@ static struct muslin_setting_point_spec with_factor(struct golden *g, struct mus
 /* Mostly what the layout and the policy allow. */
 static struct muslin_setting_point_spec with_members(struct golden *g, struct muslin_setting_point_spec spec)
 {
-    spec.flags = draw_flags(g, MUSLIN_POINT_DIAGONAL_FIRST);
+    spec.flags = draw_flags(g, MUSLIN_SETTING_POINT_DIAGONAL_FIRST);
     spec.block = draw_size(g, 20);
     spec.columns = draw_count(g, 9);
     spec.rows = draw_count(g, 9);
-    spec.layout = draw_choice(g, MUSLIN_POINT_PLAIN, MUSLIN_POINT_SASH_INNER);
-    spec.edge = draw_rarely(g, 5) ? draw_choice(g, MUSLIN_POINT_TRIANGLES, MUSLIN_POINT_HALF_BLOCKS) : 1;
-    spec.policy = draw_choice(g, MUSLIN_ALLOWANCE_EXACT, MUSLIN_ALLOWANCE_OVERSIZE);
-    spec.sash = (spec.layout == MUSLIN_POINT_PLAIN) != draw_rarely(g, 30) ? 0 : draw_size(g, 3);
-    spec.set_off = spec.layout <= MUSLIN_POINT_SASH_OUTER && draw_rarely(g, 3) ? draw_size(g, 3) : 0;
+    spec.layout = draw_choice(g, MUSLIN_POINT_LAYOUT_PLAIN, MUSLIN_POINT_LAYOUT_SASH_INNER);
+    spec.edge = draw_rarely(g, 5) ? draw_choice(g, MUSLIN_POINT_EDGE_TRIANGLES, MUSLIN_POINT_EDGE_HALF_BLOCKS) : 1;
+    spec.policy = draw_choice(g, MUSLIN_ALLOWANCE_POLICY_EXACT, MUSLIN_ALLOWANCE_POLICY_OVERSIZE);
+    spec.sash = (spec.layout == MUSLIN_POINT_LAYOUT_PLAIN) != draw_rarely(g, 30) ? 0 : draw_size(g, 3);
+    spec.set_off = spec.layout <= MUSLIN_POINT_LAYOUT_SASH_OUTER && draw_rarely(g, 3) ? draw_size(g, 3) : 0;
     spec.allowance = draw_seam(g);
     spec.take_up = draw_take_up(g);
-    spec.trim_room = spec.policy == MUSLIN_ALLOWANCE_OVERSIZE ? draw_size(g, 1) : 0;
-    spec.side_add = draw_rarely(g, 8) ? draw_size(g, 3) : 0;
-    spec.corner_add = draw_rarely(g, 8) ? draw_size(g, 3) : 0;
+    spec.trim_room = spec.policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? draw_size(g, 1) : 0;
+    spec.side_addition = draw_rarely(g, 8) ? draw_size(g, 3) : 0;
+    spec.corner_addition = draw_rarely(g, 8) ? draw_size(g, 3) : 0;
     return with_factor(g, spec);
 }
 
@@ -114,14 +114,14 @@ static void points(struct golden *g)
         struct muslin_rounding_spec cutting = draw_rounding(g);
         struct muslin_rounding_spec measuring = draw_rounding(g);
         SPEC(muslin_setting_point_spec, spec);
-        OUT(muslin_point, out);
+        OUT(muslin_setting_point_plan, out);
         OUT(muslin_rounded, rounded);
         muslin_len block = 0;
         muslin_len wanted = draw_size(g, 120);
         muslin_len side = draw_size(g, 30);
         spec = with_members(g, spec);
         told(g, muslin_setting_point(&spec, &cutting, &measuring, &out, ask(g)));
-        TAKE(g, muslin_point, out);
+        TAKE(g, muslin_setting_point_plan, out);
         told(g, muslin_setting_point_block_for_width(&spec, wanted, cutting.grid, &block, ask(g)));
         take_number(g, block);
         told(g, muslin_setting_point_block_from_side(&spec, side, &measuring, &rounded, ask(g)));

@@ -7,12 +7,12 @@ enum { TREES = 200, ROWS = 96, LABEL = 12 };
 
 static int64_t take_steps(struct golden *g, const struct muslin_solution *solution)
 {
-    static struct muslin_sewing_row rows[ROWS];
+    static struct muslin_sewing_step rows[ROWS];
     size_t count = 0;
     size_t room = draw_room(g, ROWS);
     size_t n = told_rows(g, muslin_sewing_steps(solution, rows, sizeof rows[0], room, &count, ask(g)), &count, room);
     for (size_t i = 0; i < n; i++)
-        TAKE(g, muslin_sewing_row, rows[i]);
+        TAKE(g, muslin_sewing_step, rows[i]);
     return (int64_t)count;
 }
 
@@ -29,11 +29,11 @@ static void take_feeds(struct golden *g, const struct muslin_solution *solution,
 
 static void take_totals(struct golden *g, const struct muslin_solution *solution)
 {
-    OUT(muslin_sewn_totals, totals);
+    OUT(muslin_sewing_total, totals);
     muslin_len seam_error = draw_rarely(g, 4) ? draw_size(g, 1) : draw_below(g, 300);
     muslin_len cut_error = draw_rarely(g, 4) ? draw_size(g, 1) : draw_below(g, 300);
     told(g, muslin_sewing_totals(solution, seam_error, cut_error, &totals, ask(g)));
-    TAKE(g, muslin_sewn_totals, totals);
+    TAKE(g, muslin_sewing_total, totals);
 }
 
 static void take_label(struct golden *g, int64_t number)

@@ -164,8 +164,8 @@ static void piece_of(struct golden *g, const struct unit *unit)
 
 static void quarter(struct golden *g)
 {
-    SPEC(muslin_quarter_spec, spec);
-    OUT(muslin_quarter, made);
+    SPEC(muslin_quarter_circle_spec, spec);
+    OUT(muslin_quarter_circle, made);
     OUT(muslin_rounded, rounded);
     struct muslin_rounding_spec rounding = draw_rounding(g);
     int32_t quarter_turns = draw_choice(g, 1, 4);
@@ -174,21 +174,21 @@ static void quarter(struct golden *g)
     spec.radius = draw_size(g, 20);
     spec.allowance = draw_seam(g);
     spec.take_up = draw_take_up(g);
-    told(g, muslin_shape_quarter(&spec, &rounding, &made, ask(g)));
-    TAKE(g, muslin_quarter, made);
+    told(g, muslin_shape_quarter_circle(&spec, &rounding, &made, ask(g)));
+    TAKE(g, muslin_quarter_circle, made);
     told_problem_rounded(g, muslin_arc_length(spec.radius, quarter_turns, &rounding, &rounded, ask(g)), &rounded);
 }
 
 static void regular(struct golden *g)
 {
     static const int8_t known[] = { 3, 4, 6, 8 };
-    OUT(muslin_regular, made);
+    OUT(muslin_regular_polygon, made);
     struct muslin_rounding_spec rounding = draw_rounding(g);
     int32_t sides = known[draw_below(g, 4)] + (int32_t)draw_rarely(g, 20);
-    int32_t measure = draw_choice(g, MUSLIN_MEASURE_SIDE, MUSLIN_MEASURE_CENTRE);
+    int32_t measure = draw_choice(g, MUSLIN_POLYGON_MEASURE_SIDE, MUSLIN_POLYGON_MEASURE_CENTRE);
     muslin_len size = draw_size(g, 40);
-    told(g, muslin_shape_regular(sides, measure, size, &rounding, &made, ask(g)));
-    TAKE(g, muslin_regular, made);
+    told(g, muslin_shape_regular_polygon(sides, measure, size, &rounding, &made, ask(g)));
+    TAKE(g, muslin_regular_polygon, made);
 }
 
 void golden_shape(struct golden *g)

@@ -102,7 +102,7 @@ static void governing(struct golden *g)
     EACH_ROUND {
         int32_t fabric = draw_loss(g);
         int32_t batting = draw_rarely(g, 5) ? fabric : draw_loss(g);
-        int32_t rule = draw_choice(g, MUSLIN_GOVERNING_BATTING, MUSLIN_GOVERNING_SMALLER);
+        int32_t rule = draw_choice(g, MUSLIN_GOVERNING_RULE_BATTING, MUSLIN_GOVERNING_RULE_SMALLER);
         OUT(muslin_governing, out);
         told(g, muslin_shrinkage_governs(fabric, batting, rule, &out, ask(g)));
         TAKE(g, muslin_governing, out);

@@ -13,9 +13,9 @@ static int64_t draw_or_none(struct golden *g, muslin_len size, int64_t n)
 }
 
 /* Mostly a usual request: each of its fourteen figures is off now and then. */
-static struct muslin_solve_spec draw_request(struct golden *g)
+static struct muslin_solution_spec draw_request(struct golden *g)
 {
-    SPEC(muslin_solve_spec, spec);
+    SPEC(muslin_solution_spec, spec);
     spec.flags = draw_flags(g, 0);
     spec.tops = draw_rarely(g, 3) ? draw_between(g, 1, 12) : 1;
     if (draw_rarely(g, 60))
@@ -27,25 +27,26 @@ static struct muslin_solve_spec draw_request(struct golden *g)
         spec.grid_tolerance = rounding.tolerance;
         spec.direction = rounding.direction;
     }
-    spec.policy = draw_rarely(g, 3) ? draw_choice(g, MUSLIN_ALLOWANCE_EXACT, MUSLIN_ALLOWANCE_OVERSIZE)
-                                    : MUSLIN_ALLOWANCE_EXACT;
+    spec.policy = draw_rarely(g, 3) ? draw_choice(g, MUSLIN_ALLOWANCE_POLICY_EXACT, MUSLIN_ALLOWANCE_POLICY_OVERSIZE)
+                                    : MUSLIN_ALLOWANCE_POLICY_EXACT;
     spec.half_addition = draw_or_none(g, 7112, 6);
     spec.quarter_addition = draw_or_none(g, 10160, 6);
-    spec.trim = spec.policy == MUSLIN_ALLOWANCE_OVERSIZE ? draw_size(g, 1) : 0;
+    spec.trim = spec.policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? draw_size(g, 1) : 0;
     spec.end_trim = draw_or_none(g, draw_size(g, 1), 4);
     spec.resquare_every = draw_rarely(g, 4) ? draw_between(g, 1, 6) : 0;
     spec.resquare_loss = spec.resquare_every > 0 ? draw_size(g, 1) : 0;
     spec.fold_clear = draw_or_none(g, draw_size(g, 2), 6);
     spec.tip = draw_choice(g, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
-    spec.strip_piecing = draw_rarely(g, 6) ? draw_choice(g, MUSLIN_STRIPS_WHERE_FEWER, MUSLIN_STRIPS_NEVER)
-                                           : MUSLIN_STRIPS_WHERE_FEWER;
+    spec.strip_piecing = draw_rarely(g, 6)
+                             ? draw_choice(g, MUSLIN_STRIP_PIECING_WHERE_FEWER, MUSLIN_STRIP_PIECING_NEVER)
+                             : MUSLIN_STRIP_PIECING_WHERE_FEWER;
     return spec;
 }
 
 /* Another size for a measure, another width for a fabric. */
-static struct muslin_value_spec draw_value(struct golden *g, const struct tree *tree)
+static struct muslin_solution_value_spec draw_value(struct golden *g, const struct tree *tree)
 {
-    SPEC(muslin_value_spec, value);
+    SPEC(muslin_solution_value_spec, value);
     value.flags = draw_flags(g, 0);
     if (draw_rarely(g, 3)) {
         value.id = draw_id(g, &tree->fabrics);
@@ -61,9 +62,9 @@ static struct muslin_value_spec draw_value(struct golden *g, const struct tree *
 
 struct muslin_solution *tree_solve(struct golden *g, struct tree *tree, muslin_id root)
 {
-    struct muslin_value_spec values[VALUES];
+    struct muslin_solution_value_spec values[VALUES];
     struct muslin_solution *solution = NULL;
-    struct muslin_solve_spec spec = draw_request(g);
+    struct muslin_solution_spec spec = draw_request(g);
     size_t n = draw_rarely(g, 2) ? (size_t)draw_below(g, VALUES + 1) : 0;
     for (size_t i = 0; i < VALUES; i++)
         values[i] = draw_value(g, tree);
@@ -107,13 +108,13 @@ static void take_steps(struct golden *g, muslin_status status, const int64_t *st
 
 static void take_cuts(struct golden *g, const struct muslin_solution *solution)
 {
-    static struct muslin_cut rows[ROWS];
+    static struct muslin_solution_cut rows[ROWS];
     muslin_id nodes[STEPS];
     size_t cuts = 0;
     size_t room = draw_room(g, ROWS);
     size_t n = told_rows(g, muslin_solution_cuts(solution, rows, sizeof rows[0], room, &cuts, ask(g)), &cuts, room);
     for (size_t i = 0; i < n; i++)
-        TAKE(g, muslin_cut, rows[i]);
+        TAKE(g, muslin_solution_cut, rows[i]);
     for (int64_t row = draw_rarely(g, 10) ? -1 : 0; row < (int64_t)cuts + draw_rarely(g, 4); row++) {
         size_t count = 0;
         take_steps(g, muslin_solution_cut_nodes(solution, row, nodes, STEPS, &count, ask(g)), nodes, &count, STEPS);
@@ -175,7 +176,7 @@ static void take_node(struct golden *g, const struct muslin_solution *solution, 
     told(g, muslin_solution_size(solution, node, &size, ask(g)));
     TAKE(g, muslin_node_size, size);
     take_steps(g, muslin_solution_path(solution, node, steps, STEPS, &count, ask(g)), steps, &count, STEPS);
-    take_sum(g, solution, node, draw_choice(g, MUSLIN_ACROSS, MUSLIN_DOWN));
+    take_sum(g, solution, node, draw_choice(g, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN));
 }
 
 static void take_values(struct golden *g, const struct muslin_solution *solution, const struct tree *tree)
@@ -191,17 +192,17 @@ static void take_values(struct golden *g, const struct muslin_solution *solution
 static void take_solution(struct golden *g, const struct muslin_solution *solution, const struct tree *tree,
                           muslin_id root)
 {
-    OUT(muslin_totals, totals);
+    OUT(muslin_solution_total, totals);
     told(g, muslin_solution_totals(solution, &totals, ask(g)));
-    TAKE(g, muslin_totals, totals);
+    TAKE(g, muslin_solution_total, totals);
     take_misfits(g, solution);
     take_sets(g, solution);
     take_cuts(g, solution);
     take_values(g, solution, tree);
     for (size_t i = 0; i < tree->nodes.used; i++)
         take_node(g, solution, draw_rarely(g, 40) ? draw_id(g, &tree->fabrics) : tree->nodes.of[i]);
-    take_sum(g, solution, root, MUSLIN_ACROSS);
-    take_sum(g, solution, root, MUSLIN_DOWN);
+    take_sum(g, solution, root, MUSLIN_AXIS_ACROSS);
+    take_sum(g, solution, root, MUSLIN_AXIS_DOWN);
     take_drawing(g, solution, root, MUSLIN_STAGE_FINISHED);
     int32_t stage = draw_choice(g, MUSLIN_STAGE_FINISHED, MUSLIN_STAGE_RAW);
     take_drawing(g, solution, draw_id(g, &tree->nodes), stage);

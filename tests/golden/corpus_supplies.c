@@ -44,7 +44,7 @@ static void threads(struct golden *g)
         spec.stitch_length = draw_rarely(g, 6) ? draw_size(g, 1) : draw_between(g, 300, 1500);
         spec.bobbin = draw_rarely(g, 4) ? 0 : draw_thread(g);
         spec.spool = draw_rarely(g, 4) ? 0 : draw_thread(g);
-        spec.method = draw_choice(g, MUSLIN_THREAD_RATIO, MUSLIN_THREAD_FORMULA);
+        spec.method = draw_choice(g, MUSLIN_THREAD_METHOD_RATIO, MUSLIN_THREAD_METHOD_FORMULA);
         spec.waste = (int32_t)draw_count(g, 300000);
         told(g, muslin_thread_plan(&spec, &out, ask(g)));
         TAKE(g, muslin_thread, out);
@@ -59,7 +59,7 @@ static void stitches(struct golden *g)
         muslin_len length = draw_rarely(g, 2) ? MUSLIN_TICKS_PER_INCH : draw_size(g, 40);
         muslin_len stitch = draw_rarely(g, 6) ? draw_size(g, 1) : draw_between(g, 300, 1500);
         int32_t decimals = (int32_t)draw_between(g, -1, 4);
-        int32_t direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+        int32_t direction = draw_choice(g, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
         int64_t wanted = draw_count(g, 30000);
         int64_t thousandths = -77;
         int32_t exact = -77;
@@ -83,8 +83,8 @@ static void lines_of_quilting(struct golden *g)
         spec.offset = draw_rarely(g, 3) ? 0 : draw_size(g, 3);
         spec.outline = draw_thread(g);
         spec.passes = draw_count(g, 3);
-        spec.pattern = draw_choice(g, MUSLIN_QUILTING_ACROSS, MUSLIN_QUILTING_OUTLINE);
-        spec.start = draw_choice(g, MUSLIN_QUILTING_AT_OFFSET, MUSLIN_QUILTING_FROM_CORNER);
+        spec.pattern = draw_choice(g, MUSLIN_QUILTING_PATTERN_ACROSS, MUSLIN_QUILTING_PATTERN_OUTLINE);
+        spec.start = draw_choice(g, MUSLIN_QUILTING_START_AT_OFFSET, MUSLIN_QUILTING_START_FROM_CORNER);
         told(g, muslin_quilting_lines(&spec, &out, ask(g)));
         TAKE(g, muslin_quilting, out);
     }
@@ -109,7 +109,7 @@ static void weights(struct golden *g)
         spec.binding_density = draw_count(g, 300000);
         spec.step = draw_rarely(g, 2) ? 1000 : draw_count(g, 5000);
         spec.seam_share = (int32_t)draw_count(g, 300000);
-        spec.direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+        spec.direction = draw_choice(g, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
         told(g, muslin_weight_plan(&spec, &out, ask(g)));
         TAKE(g, muslin_weight, out);
         told(g, muslin_density_from_ounces(spec.step, spec.direction, &density, ask(g)));
@@ -127,7 +127,7 @@ static struct muslin_cost_spec draw_cost(struct golden *g)
     spec.amount = spec.sold == MUSLIN_COST_LENGTH ? draw_thread(g) : draw_count(g, 200);
     spec.price = draw_rarely(g, 10) ? draw_length(g) : draw_between(g, 0, 20000);
     spec.per = spec.sold == MUSLIN_COST_LENGTH ? 292608 : draw_count(g, 44);
-    spec.direction = draw_choice(g, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+    spec.direction = draw_choice(g, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
     return spec;
 }
 

@@ -120,11 +120,11 @@ static void make_fixed(struct golden *g, struct tree *tree)
 
 static void make_sum(struct golden *g, struct tree *tree)
 {
-    struct muslin_sum_spec terms[3];
+    struct muslin_quilt_sum_spec terms[3];
     muslin_id id = -77;
     size_t n = (size_t)draw_between(g, draw_rarely(g, 60) ? 0 : 1, 3);
     for (size_t i = 0; i < 3; i++) {
-        SPEC(muslin_sum_spec, term);
+        SPEC(muslin_quilt_sum_spec, term);
         term.flags = draw_flags(g, 0);
         term.measure = draw_id(g, &tree->measures);
         term.factor = draw_rarely(g, 20) ? draw_length(g) : draw_between(g, draw_rarely(g, 4) ? -1 : 1, 3);
@@ -143,7 +143,7 @@ muslin_id tree_extent(struct golden *g, struct tree *tree, muslin_id node, int32
 static void make_extent(struct golden *g, struct tree *tree)
 {
     muslin_id node = draw_id(g, &tree->nodes);
-    int32_t axis = draw_choice(g, MUSLIN_ACROSS, MUSLIN_DOWN);
+    int32_t axis = draw_choice(g, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN);
     tree_extent(g, tree, node, axis);
 }
 
@@ -151,7 +151,7 @@ static void make_extent(struct golden *g, struct tree *tree)
 
 muslin_id tree_patch_of(struct golden *g, struct tree *tree, muslin_id width, muslin_id height)
 {
-    SPEC(muslin_patch_spec, spec);
+    SPEC(muslin_quilt_patch_spec, spec);
     muslin_id id = -77;
     spec.flags = draw_flags(g, 0);
     spec.fabric = draw_id(g, &tree->fabrics);
@@ -235,12 +235,12 @@ static void make_shape(struct golden *g, struct tree *tree)
 
 static void join_some(struct golden *g, struct tree *tree, const muslin_id *children, size_t n, int32_t axis)
 {
-    SPEC(muslin_join_spec, spec);
+    SPEC(muslin_quilt_join_spec, spec);
     muslin_id id = -77;
-    spec.flags = draw_flags(g, MUSLIN_JOIN_KEEPS_ORDER);
+    spec.flags = draw_flags(g, MUSLIN_QUILT_JOIN_KEEPS_ORDER);
     spec.axis = axis;
-    spec.piecing = draw_rarely(g, 4) ? draw_choice(g, MUSLIN_STRIPS_WHERE_FEWER, MUSLIN_STRIPS_NEVER)
-                                     : MUSLIN_STRIPS_WHERE_FEWER;
+    spec.piecing = draw_rarely(g, 4) ? draw_choice(g, MUSLIN_STRIP_PIECING_WHERE_FEWER, MUSLIN_STRIP_PIECING_NEVER)
+                                     : MUSLIN_STRIP_PIECING_WHERE_FEWER;
     spec.press = draw_rarely(g, 4) ? draw_choice(g, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_OPEN) : MUSLIN_SEAM_PRESS_FREE;
     told_id(g, &tree->nodes, muslin_quilt_join(draw_quilt(g, tree), &spec, children, n, &id, ask(g)), &id);
 }
@@ -255,7 +255,7 @@ static void make_join(struct golden *g, struct tree *tree)
         children[i] = alike && i > 0 ? children[0] : draw_id(g, &tree->nodes);
     if (alike)
         children[draw_below(g, 6)] = other;
-    join_some(g, tree, children, n, draw_choice(g, MUSLIN_ACROSS, MUSLIN_DOWN));
+    join_some(g, tree, children, n, draw_choice(g, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN));
 }
 
 /* Patches of one size, turned or not: a strip set. */
@@ -270,7 +270,7 @@ static void make_strips(struct golden *g, struct tree *tree)
         if (draw_rarely(g, 5))
             strips[i] = tree_turned(g, tree, strips[i], 2);
     }
-    join_some(g, tree, strips, n, draw_choice(g, MUSLIN_ACROSS, MUSLIN_DOWN));
+    join_some(g, tree, strips, n, draw_choice(g, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN));
 }
 
 static void make_grid(struct golden *g, struct tree *tree)
@@ -334,7 +334,7 @@ static void make_mirror(struct golden *g, struct tree *tree)
 /* By a small fixed length, else by any measure, which is mostly too much. */
 static void make_trim(struct golden *g, struct tree *tree)
 {
-    SPEC(muslin_trim_spec, spec);
+    SPEC(muslin_quilt_trim_spec, spec);
     muslin_id small = 0;
     muslin_id id = -77;
     told(g, muslin_quilt_fixed(tree->quilt, draw_below(g, 5000), &small, ask(g)));

@@ -6,7 +6,7 @@
 /* Four turned copies of one rectangle round a square, which fit; or five nodes as they come. */
 void tree_pinwheel(struct golden *g, struct tree *tree)
 {
-    SPEC(muslin_pinwheel_spec, spec);
+    SPEC(muslin_quilt_pinwheel_spec, spec);
     muslin_id id = -77;
     if (draw_rarely(g, 3)) {
         spec.centre = draw_id(g, &tree->nodes);
@@ -41,7 +41,7 @@ static void draw_side(struct golden *g, struct tree *tree, muslin_id *width, mus
 
 void tree_set_in(struct golden *g, struct tree *tree)
 {
-    SPEC(muslin_set_in_spec, spec);
+    SPEC(muslin_quilt_set_in_spec, spec);
     muslin_id widths[4];
     muslin_id fabrics[4];
     muslin_id id = -77;
@@ -63,12 +63,12 @@ void tree_set_in(struct golden *g, struct tree *tree)
 void tree_logs(struct golden *g, struct tree *tree)
 {
     enum { LOGS = 9 };
-    struct muslin_log_spec logs[LOGS];
+    struct muslin_quilt_log_spec logs[LOGS];
     muslin_id id = -77;
     size_t n = (size_t)draw_below(g, LOGS + 1);
     int32_t first = draw_choice(g, MUSLIN_SIDE_LEFT, MUSLIN_SIDE_BOTTOM);
     for (int32_t i = 0; i < LOGS; i++) {
-        SPEC(muslin_log_spec, log);
+        SPEC(muslin_quilt_log_spec, log);
         log.flags = draw_flags(g, 0);
         log.fabric = draw_id(g, &tree->fabrics);
         log.width = draw_id(g, &tree->measures);
@@ -82,7 +82,7 @@ void tree_logs(struct golden *g, struct tree *tree)
 /* Sides as long as the centre with corners that suit them, or what comes. */
 void tree_surround(struct golden *g, struct tree *tree)
 {
-    SPEC(muslin_surround_spec, spec);
+    SPEC(muslin_quilt_surround_spec, spec);
     muslin_id id = -77;
     muslin_id corner = 0;
     spec.centre = draw_id(g, &tree->nodes);
@@ -94,8 +94,8 @@ void tree_surround(struct golden *g, struct tree *tree)
         corner = draw_id(g, &tree->nodes);
     } else {
         muslin_id border = draw_id(g, &tree->measures);
-        muslin_id width = tree_extent(g, tree, spec.centre, MUSLIN_ACROSS);
-        muslin_id height = tree_extent(g, tree, spec.centre, MUSLIN_DOWN);
+        muslin_id width = tree_extent(g, tree, spec.centre, MUSLIN_AXIS_ACROSS);
+        muslin_id height = tree_extent(g, tree, spec.centre, MUSLIN_AXIS_DOWN);
         spec.left = tree_patch_of(g, tree, border, height);
         spec.right = tree_patch_of(g, tree, border, height);
         spec.top = tree_patch_of(g, tree, width, border);
@@ -149,7 +149,7 @@ void tree_sashed(struct golden *g, struct tree *tree)
 
 void tree_diagonal(struct golden *g, struct tree *tree)
 {
-    SPEC(muslin_diagonal_spec, spec);
+    SPEC(muslin_quilt_diagonal_spec, spec);
     muslin_id blocks[BLOCKS];
     muslin_id id = -77;
     draw_blocks(g, tree, blocks);
@@ -168,15 +168,15 @@ void tree_diagonal(struct golden *g, struct tree *tree)
 void tree_sixty(struct golden *g, struct tree *tree)
 {
     enum { PIECES = 24 };
-    SPEC(muslin_sixty_spec, spec);
-    struct muslin_sixty_piece_spec pieces[PIECES];
+    SPEC(muslin_quilt_sixty_spec, spec);
+    struct muslin_quilt_sixty_piece_spec pieces[PIECES];
     muslin_id id = -77;
     size_t n = 0;
     spec.flags = draw_flags(g, 0);
     spec.cells = draw_between(g, 1, 6);
     spec.rows = draw_between(g, 1, 4);
     for (int64_t left = spec.cells * spec.rows, row = spec.cells; left > 0; n++) {
-        SPEC(muslin_sixty_piece_spec, piece);
+        SPEC(muslin_quilt_sixty_piece_spec, piece);
         piece.flags = draw_flags(g, 0);
         piece.fabric = draw_id(g, &tree->fabrics);
         piece.cells = draw_between(g, 1, 3);

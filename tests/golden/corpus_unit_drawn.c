@@ -55,8 +55,8 @@ static void steps(struct golden *g)
         for (int32_t i = 0; i < STEPS; i++)
             TAKE(g, muslin_unit_step, rows[i]);
     }
-    for (int32_t step = MUSLIN_SEW_MARK_LINE - 1; step <= MUSLIN_SEW_TRIM_LEANING + 1; step++)
-        take_words(g, muslin_sewing_step_text(step));
+    for (int32_t step = MUSLIN_UNIT_STEP_MARK_LINE - 1; step <= MUSLIN_UNIT_STEP_TRIM_LEANING + 1; step++)
+        take_words(g, muslin_unit_step_sentence(step));
 }
 
 void golden_unit_drawn(struct golden *g)

@@ -13,8 +13,8 @@ static struct muslin_yardage_spec draw_wish(struct golden *g)
     if (draw_rarely(g, 5))
         spec.flags |= MUSLIN_CUTPLAN_FOLDED;
     spec.end_loss = draw_rarely(g, 2) ? draw_size(g, 1) : 0;
-    spec.squaring_loss = draw_rarely(g, 4) ? draw_size(g, 1) : 0;
-    spec.squaring_every = spec.squaring_loss == 0 ? 0 : draw_between(g, draw_rarely(g, 30) ? 0 : 1, 9);
+    spec.resquare_loss = draw_rarely(g, 4) ? draw_size(g, 1) : 0;
+    spec.resquare_every = spec.resquare_loss == 0 ? 0 : draw_between(g, draw_rarely(g, 30) ? 0 : 1, 9);
     spec.straightening = draw_rarely(g, 2) ? draw_size(g, 2) : 0;
     spec.spare = draw_rarely(g, 3) ? draw_below(g, 4) : 0;
     spec.work_limit = draw_rarely(g, 60) ? -1 : draw_below(g, 5000);
@@ -25,7 +25,7 @@ static struct muslin_yardage_spec draw_wish(struct golden *g)
     spec.step = draw_rarely(g, 4) ? draw_size(g, 9) : 36576;
     spec.shrinkage = draw_rarely(g, 3) ? (int32_t)draw_between(g, draw_rarely(g, 30) ? -1 : 0, 90000) : 0;
     spec.extra_share = draw_rarely(g, 3) ? (int32_t)draw_between(g, draw_rarely(g, 30) ? -1 : 0, 200000) : 0;
-    spec.long_pieces = draw_choice(g, MUSLIN_LONG_LENGTHWISE, MUSLIN_LONG_JOINED);
+    spec.long_pieces = draw_choice(g, MUSLIN_LONG_PIECES_LENGTHWISE, MUSLIN_LONG_PIECES_JOINED);
     return spec;
 }
 
@@ -73,7 +73,7 @@ static void take_bill(struct golden *g, const struct muslin_yardage *yardage)
 {
     static struct muslin_fabric_yardage rows[ROWS];
     const struct muslin_cutplan *plan = NULL;
-    OUT(muslin_plan_totals, totals);
+    OUT(muslin_cutplan_total, totals);
     size_t count = 0;
     size_t room = draw_room(g, ROWS);
     int64_t row = draw_between(g, draw_rarely(g, 30) ? -1 : 0, 2);
@@ -82,7 +82,7 @@ static void take_bill(struct golden *g, const struct muslin_yardage *yardage)
         TAKE(g, muslin_fabric_yardage, rows[i]);
     told(g, muslin_yardage_plan(yardage, row, &plan, ask(g)));
     told(g, muslin_cutplan_totals(plan, &totals, ask(g)));
-    TAKE(g, muslin_plan_totals, totals);
+    TAKE(g, muslin_cutplan_total, totals);
 }
 
 static void take_yardage(struct golden *g, const struct muslin_solution *solution, const struct tree *tree)

@@ -94,7 +94,7 @@ static void resize_cut(struct figure *f)
 static void row(struct figure *f)
 {
     struct muslin_seam_spec seam = seam_of(f);
-    struct muslin_row made = { .size = sizeof made };
+    struct muslin_sewn_row made = { .size = sizeof made };
     must(f, muslin_seam_row_equal(length(f, "cut"), count(f, "pieces"), &seam, &made, NULL));
     answer_length(f, "unfinished", made.unfinished);
     answer_length(f, "finished", made.finished);
@@ -159,11 +159,11 @@ static void strips(struct figure *f)
 static void stock_strips(struct figure *f)
 {
     struct muslin_stock_spec stock = MUSLIN_STOCK_SPEC_INIT;
-    struct muslin_stock_strips made = { .size = sizeof made };
+    struct muslin_stock_yield made = { .size = sizeof made };
     stock.kind = MUSLIN_STOCK_FAT_QUARTER;
     stock.width = length(f, "width");
     stock.length = length(f, "length");
-    must(f, muslin_stock_strips_of(&stock, length(f, "strip_cut"), count(f, "strips_wanted"), &made, NULL));
+    must(f, muslin_stock_strips(&stock, length(f, "strip_cut"), count(f, "strips_wanted"), &made, NULL));
     answer_count(f, "per_piece", made.per_piece);
     answer_count(f, "pieces_needed", made.pieces_needed);
 }
@@ -191,7 +191,7 @@ static void yield(struct figure *f)
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
     struct muslin_yield made = { .size = sizeof made };
     spec.flags = choice(f, "cutting", cuttings) == 1 ? MUSLIN_YIELD_FROM_ONE_END : 0;
-    spec.usable_length = length(f, "usable_length");
+    spec.strip_length = length(f, "strip_length");
     spec.segment_cut = length(f, "segment_cut");
     spec.end_trim = length_or(f, "end_trim", 0);
     must(f, muslin_stripset_yield(&spec, &made, NULL));
@@ -231,7 +231,7 @@ static void harvest(struct figure *f)
 
 static void prints(struct figure *f)
 {
-    struct muslin_print_row rows[] = {
+    struct muslin_stripset_print rows[] = {
         { sizeof rows[0], 0, count(f, "in_hand_a"), count(f, "per_set_a"), 0 },
         { sizeof rows[0], 0, count(f, "in_hand_b"), count(f, "per_set_b"), 0 },
     };
@@ -357,7 +357,7 @@ static void bias_square(struct figure *f)
     spec.strip_cut = length(f, "strip_cut");
     spec.allowance = length(f, "allowance");
     rounding.grid = length(f, "grid");
-    rounding.direction = MUSLIN_ROUND_UP;
+    rounding.direction = MUSLIN_DIRECTION_UP;
     must(f, muslin_bias_least_square(&spec, &rounding, &made, NULL));
     answer_length(f, "square", made.square);
     answer_length(f, "length", made.length);

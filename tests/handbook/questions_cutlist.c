@@ -6,9 +6,9 @@
 enum { ROWS_MAX = 2 };
 
 /* The list: a_width, a_length and a_count, and b_... where there is a second size. */
-static size_t read_list(struct figure *f, struct muslin_cut_spec *rows)
+static size_t read_list(struct figure *f, struct muslin_cutlist_piece_spec *rows)
 {
-    const struct muslin_cut_spec initial = MUSLIN_CUT_SPEC_INIT;
+    const struct muslin_cutlist_piece_spec initial = MUSLIN_CUTLIST_PIECE_SPEC_INIT;
     rows[0] = initial;
     rows[0].cut_width = length(f, "a_width");
     rows[0].cut_length = length(f, "a_length");
@@ -22,7 +22,7 @@ static size_t read_list(struct figure *f, struct muslin_cut_spec *rows)
 
 static void cutlist(struct figure *f)
 {
-    struct muslin_cut_spec rows[ROWS_MAX];
+    struct muslin_cutlist_piece_spec rows[ROWS_MAX];
     struct muslin_cutlist_row found[ROWS_MAX] = { { 0 } };
     struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
     struct muslin_cutlist_yardage made = { .size = sizeof made };
@@ -42,7 +42,7 @@ static void cutlist(struct figure *f)
 
 static void cutlist_stock(struct figure *f)
 {
-    struct muslin_cut_spec rows[ROWS_MAX];
+    struct muslin_cutlist_piece_spec rows[ROWS_MAX];
     struct muslin_stock_spec stock = MUSLIN_STOCK_SPEC_INIT;
     struct muslin_cutlist_stock made = { .size = sizeof made };
     size_t n = read_list(f, rows);
@@ -56,7 +56,7 @@ static void cutlist_stock(struct figure *f)
 
 static void cutlist_sets(struct figure *f)
 {
-    struct muslin_cut_spec rows[ROWS_MAX];
+    struct muslin_cutlist_piece_spec rows[ROWS_MAX];
     struct muslin_stock_spec stock = MUSLIN_STOCK_SPEC_INIT;
     struct muslin_cutlist_sets made = { .size = sizeof made };
     size_t n = read_list(f, rows);

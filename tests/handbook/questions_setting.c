@@ -10,7 +10,7 @@ static struct muslin_setting_point_spec point_spec(struct figure *f)
     static const char *const layouts[] = { "plain", "outer", "cut", "inner", NULL };
     static const char *const policies[] = { "exact", "customary", "oversize", NULL };
     struct muslin_setting_point_spec spec = MUSLIN_SETTING_POINT_SPEC_INIT;
-    spec.flags = count_or(f, "diagonal_first", 0) != 0 ? MUSLIN_POINT_DIAGONAL_FIRST : 0;
+    spec.flags = count_or(f, "diagonal_first", 0) != 0 ? MUSLIN_SETTING_POINT_DIAGONAL_FIRST : 0;
     spec.block = length(f, "block");
     spec.columns = count_or(f, "columns", 4);
     spec.rows = count_or(f, "rows", 4);
@@ -19,7 +19,7 @@ static struct muslin_setting_point_spec point_spec(struct figure *f)
     spec.trim_room = length_or(f, "trim_room", 0);
     spec.factor_numerator = count_or(f, "factor_above", 0);
     spec.factor_denominator = count_or(f, "factor_below", 0);
-    spec.layout = given(f, "layout") != NULL ? choice(f, "layout", layouts) : MUSLIN_POINT_PLAIN;
+    spec.layout = given(f, "layout") != NULL ? choice(f, "layout", layouts) : MUSLIN_POINT_LAYOUT_PLAIN;
     spec.policy = choice(f, "policy", policies);
     return spec;
 }
@@ -29,7 +29,7 @@ static void point(struct figure *f)
 {
     struct muslin_setting_point_spec spec = point_spec(f);
     struct muslin_rounding_spec rounding = rounding_of(f);
-    struct muslin_point made = { .size = sizeof made };
+    struct muslin_setting_point_plan made = { .size = sizeof made };
     must(f, muslin_setting_point(&spec, &rounding, &rounding, &made, NULL));
     answer_count(f, "alternates", made.alternates);
     answer_count(f, "side_triangles", made.side_triangles);
@@ -62,8 +62,8 @@ static void square_on_point(struct figure *f)
 static struct muslin_setting_sashed_spec sashed_spec(struct figure *f)
 {
     struct muslin_setting_sashed_spec spec = MUSLIN_SETTING_SASHED_SPEC_INIT;
-    spec.flags = count(f, "frame") != 0 ? MUSLIN_SASHED_FRAME | MUSLIN_SASHED_CORNERSTONES
-                                        : MUSLIN_SASHED_CORNERSTONES;
+    spec.flags = count(f, "frame") != 0 ? MUSLIN_SETTING_SASHED_FRAME | MUSLIN_SETTING_SASHED_CORNERSTONES
+                                        : MUSLIN_SETTING_SASHED_CORNERSTONES;
     spec.block_width = length(f, "block");
     spec.block_height = spec.block_width;
     spec.columns = count(f, "columns");
@@ -78,7 +78,7 @@ static struct muslin_setting_sashed_spec sashed_spec(struct figure *f)
 static void sashed(struct figure *f)
 {
     struct muslin_setting_sashed_spec spec = sashed_spec(f);
-    struct muslin_sashed made = { .size = sizeof made };
+    struct muslin_setting_sashed_plan made = { .size = sizeof made };
     muslin_len border = length_or(f, "border", 0);
     must(f, muslin_setting_sashed(&spec, &made, NULL));
     answer_length(f, "finished_width", made.finished_width + 2 * border);
@@ -158,7 +158,7 @@ static void border_cloth(struct figure *f)
 static void joined_pair(struct figure *f)
 {
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
-    struct muslin_row made = { .size = sizeof made };
+    struct muslin_sewn_row made = { .size = sizeof made };
     const muslin_len pieces[] = { length(f, "a"), length(f, "b") };
     seam.allowance = length(f, "allowance");
     must(f, muslin_seam_row(pieces, 2, &seam, &made, NULL));

@@ -9,10 +9,10 @@ static void polygon(struct figure *f)
     static const char *const measures[] = { "side", "flats", "corners", "centre", NULL };
     const int64_t square_inch = INT64_C(8128) * 8128;
     struct muslin_rounding_spec rounding = rounding_of(f);
-    struct muslin_regular made = { .size = sizeof made };
+    struct muslin_regular_polygon made = { .size = sizeof made };
     int64_t pieces = count_or(f, "pieces", 1);
-    must(f, muslin_shape_regular((int32_t)count(f, "sides"), choice(f, "measure", measures), length(f, "size"),
-                                 &rounding, &made, NULL));
+    must(f, muslin_shape_regular_polygon((int32_t)count(f, "sides"), choice(f, "measure", measures), length(f, "size"),
+                                         &rounding, &made, NULL));
     answer_length(f, "side", made.side);
     answer_length(f, "flats", made.flats);
     answer_length(f, "corners", made.corners);
@@ -23,13 +23,13 @@ static void polygon(struct figure *f)
 /* A square with a quarter circle. */
 static void quarter(struct figure *f)
 {
-    struct muslin_quarter_spec spec = MUSLIN_QUARTER_SPEC_INIT;
+    struct muslin_quarter_circle_spec spec = MUSLIN_QUARTER_CIRCLE_SPEC_INIT;
     struct muslin_rounding_spec rounding = rounding_of(f);
-    struct muslin_quarter made = { .size = sizeof made };
+    struct muslin_quarter_circle made = { .size = sizeof made };
     spec.finished = length(f, "finished");
     spec.radius = length(f, "radius");
     spec.allowance = length(f, "allowance");
-    must(f, muslin_shape_quarter(&spec, &rounding, &made, NULL));
+    must(f, muslin_shape_quarter_circle(&spec, &rounding, &made, NULL));
     answer_length(f, "convex_cut_radius", made.convex_cut_radius);
     answer_length(f, "concave_cut_radius", made.concave_cut_radius);
 }

@@ -383,7 +383,7 @@ def solve(quilt: Quilt, of: str, name: str, root: int) -> None:
     ask("muslin_pressing_create", quilt, reads=name, named=pressed, work_limit=CHANCE.randrange(0, 20000))
     ask("muslin_yardage_create", quilt, reads=name, named=bought, plain=CHANCE.random() < 0.8,
         work_limit=CHANCE.randrange(0, 20000))
-    for handle, made in (("muslin_pressing_plan", pressed), ("muslin_yardage", bought)):
+    for handle, made in (("muslin_pressing", pressed), ("muslin_yardage", bought)):
         for call in methods(handle) if made in HANDLES else []:
             ask_until(call, quilt, on=made, named=plan)
     if bought in HANDLES:

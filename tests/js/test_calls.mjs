@@ -80,14 +80,14 @@ test("initial values are the headers'", () => {
 
 test("an initial value can be given back", () => {
     const initial = muslin.stripquiltSpec();
-    const wish = { strips: 42, columns: 3, rows: 3, usableLength: "41 in" };
+    const wish = { strips: 42, columns: 3, rows: 3, stripLength: "41 in" };
     assert.deepEqual(written(muslin.stripquiltPlan({ ...initial, ...wish })), written(muslin.stripquiltPlan(wish)));
 });
 
 const written = (value) => JSON.parse(JSON.stringify(value, (_, one) => typeof one === "bigint" ? `${one}n` : one));
 
 test("a result is a frozen plain object", () => {
-    const plan = muslin.stripquiltPlan({ strips: 42, columns: 3, rows: 3, usableLength: "41 in" });
+    const plan = muslin.stripquiltPlan({ strips: 42, columns: 3, rows: 3, stripLength: "41 in" });
     assert.equal(plan.tops, 2);
     assert.equal(Object.getPrototypeOf(plan), Object.prototype);
     assert.throws(() => { plan.tops = 3; }, TypeError);
@@ -234,7 +234,7 @@ test("what a progress function throws comes out, and it may ask itself", () => {
 function round(of) {
     const { quilt, top } = nine(of);
     const solution = new of.Solution(quilt, top);
-    const pressing = new of.PressingPlan(solution, { workLimit: 100 });
+    const pressing = new of.Pressing(solution, { workLimit: 100 });
     solution.cuts();
     assert.throws(() => quilt.patch({ fabric: 3n }), module.MuslinForeignError);
     for (const handle of [quilt, pressing, solution])

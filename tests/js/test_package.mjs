@@ -120,10 +120,10 @@ if (isMainThread) {
 // ---- types ----------------------------------------------------------------------------------------------------------
 
 const typed = `import { load, MuslinSeamTooWideError, constants } from "muslin";
-import type { Filled, Id, Length, PatchSpec, Stripquilt, Warning } from "muslin";
+import type { Filled, Id, Length, QuiltPatchSpec, Stripquilt, Warning } from "muslin";
 
 const muslin = await load({ mostMemory: 64 << 20 });
-const plan: Stripquilt = muslin.stripquiltPlan({ strips: 42, usableLength: "42 in", fromOneEnd: true });
+const plan: Stripquilt = muslin.stripquiltPlan({ strips: 42, stripLength: "42 in", fromOneEnd: true });
 const width: Length = plan.topFinishedWidth.plus("1 in").times(2).minus(plan.setFinished);
 const said: readonly Warning[] = plan.warnings;
 const quilt = new muslin.Quilt({ allowance: "6 mm" });
@@ -132,11 +132,11 @@ const block: Id = quilt.join([quilt.patch({ fabric: blue })], { axis: "down" });
 const solution = new muslin.Solution(quilt, block, { tops: 2, values: [{ id: blue, value: "42 in" }] });
 const counts: readonly number[] = solution.cuts().map((cut) => cut.count);
 const corners: number[] = [...solution.outlines(block, "raw")].map((outline) => outline.corners.length);
-const read: Filled<PatchSpec> = quilt.readPatch(block);
+const read: Filled<QuiltPatchSpec> = quilt.readPatch(block);
 const area: bigint = solution.totals().finishedArea;
 const cutting = new muslin.Cutplan([{ cutWidth: "5 in", cutLength: 40640n, count: 3 }],
     { stock: [], progress: (work) => work > constants.PPM });
-const first: Length = muslin.stripquiltSpec().usableLength;
+const first: Length = muslin.stripquiltSpec().stripLength;
 try {
     muslin.lengthParse("x");
 } catch (error) {
@@ -147,7 +147,7 @@ console.log(width < first, said, counts, corners, read.width, area, cutting.tota
 `;
 const wrong = ["muslin.stripsetYield({ segmentCut: 6 })", "muslin.runPlan({ join: 3 })",
     "muslin.stripquiltPlan({ strip: 3 })", 'muslin.seamRowEqual("1 in", 2).pieces = 3', "new muslin.Quilt().fabric(1)",
-    "new muslin.Solution(new muslin.Quilt())", "new muslin.PressingPlan(new muslin.Quilt())",
+    "new muslin.Solution(new muslin.Quilt())", "new muslin.Pressing(new muslin.Quilt())",
     "new muslin.Quilt().fixed(8128)", 'muslin.printMayTurn("sideways", 1)'];
 const untyped = tsc ? false : "tsc is not installed; MUSLIN_TSC may name one";
 

@@ -84,7 +84,7 @@ def test_a_set_that_came_out_short():
 
 
 def yields(usable, clear):
-    return stripset.yield_of(Request(usable_length=inches(usable), segment_cut=inches("13/2"), end_trim=inches("1/2"),
+    return stripset.yield_of(Request(strip_length=inches(usable), segment_cut=inches("13/2"), end_trim=inches("1/2"),
                                      resquare_loss=0, resquare_every=0, fold_clear=inches(clear)), False)
 
 

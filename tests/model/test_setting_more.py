@@ -17,7 +17,7 @@ UP_TO_EIGHTH = Request(grid=INCH // 8, tolerance=0, direction=base.UP)
 
 def point(block, **members):
     spec = {"block": block * INCH, "columns": 4, "rows": 4, "sash": 0, "set_off": 0, "allowance": INCH // 4,
-            "take_up": 0, "trim_room": 0, "side_add": 0, "corner_add": 0, "factor_numerator": 1414,
+            "take_up": 0, "trim_room": 0, "side_addition": 0, "corner_addition": 0, "factor_numerator": 1414,
             "factor_denominator": 1000, "layout": 1, "edge": 1, "policy": 2, "diagonal_first": False}
     return setting_point.plan(Request(**dict(spec, **members)), UP_TO_EIGHTH, UP_TO_EIGHTH)
 

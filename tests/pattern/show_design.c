@@ -116,7 +116,7 @@ static json_t *borders_of(const struct design *design, const struct muslin_solut
 
 static void show_solved(json_t *row, const struct design *design, const struct muslin_solution *solution)
 {
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     must(muslin_solution_totals(solution, &totals, NULL));
     size_of(row, solution, design->top);
     set_whole(row, "patches", totals.patches);

@@ -7,14 +7,14 @@ from collections import Counter
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from muslin import BlankSpec, Cutplan, Length, PlanStockSpec, Print, Status
+from muslin import BlankSpec, Cutplan, Length, CutplanStockSpec, Print, Status
 from asking import Failed, plain
 from muslin_model import cutplan as model
 from questions import mostly
 
 COUNT_MAX = 2**31 - 1
 LENGTHS = {"cut_width", "cut_length", "run_in", "join_loss", "least_part", "width", "length", "usable_width", "end_loss",
-           "squaring_loss", "straightening"}
+           "resquare_loss", "straightening"}
 
 
 def members(row):
@@ -26,7 +26,7 @@ def made(request):
     if "print" in spec:
         spec["print"] = Print(spec["print"])
     return Cutplan([BlankSpec(**members(row)) for row in request["pieces"]],
-                   [PlanStockSpec(**members(row)) for row in request.get("stock", [])], **members(spec))
+                   [CutplanStockSpec(**members(row)) for row in request.get("stock", [])], **members(spec))
 
 
 def answer(request):
@@ -67,7 +67,7 @@ def bolts(draw, counts=st.integers(1, 3), most_rows=3, width=st.integers(6, 16))
         "end_loss": st.integers(0, 2), "straightening": st.integers(0, 3), "print": st.integers(1, 5),
         "spare": st.integers(0, 2)})))
     if draw(st.integers(0, 4)) == 0:
-        request.update(squaring_loss=draw(st.integers(1, 4)), squaring_every=draw(st.integers(2, 5)))
+        request.update(resquare_loss=draw(st.integers(1, 4)), resquare_every=draw(st.integers(2, 5)))
     for name in draw(st.lists(st.sampled_from(["no_panels", "one_height", "own_strips", "stacked"]), max_size=2)):
         request[name] = True
     if draw(st.integers(0, 7)) == 0 and all(row["kind"] != model.JOINED for row in request["pieces"]):
@@ -226,7 +226,7 @@ def test_split_rows_are_one(request):
 
 @given(bolts(counts=st.integers(1, 20), most_rows=4), st.integers(2, 1000))
 def test_everything_larger_by_a_factor(request, factor):
-    assume(not request.get("squaring_every"))
+    assume(not request.get("resquare_every"))
     def scaled(row):
         return {name: value * factor if name in LENGTHS else value for name, value in row.items()}
     larger = dict(scaled(request), pieces=list(map(scaled, request["pieces"])))

@@ -51,7 +51,7 @@ def test_pinked_edges_lined_up(stock, align):
 
 @given(stocks, sizes, counts)
 def test_strips_from_stock(stock, strip_cut, wanted):
-    agree(lambda: ask("stock_strips_of", stock, strip_cut, wanted),
+    agree(lambda: ask("stock_strips", stock, strip_cut, wanted),
           lambda: model.stock_strips(as_object(stock), strip_cut, wanted))
 
 

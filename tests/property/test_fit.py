@@ -137,7 +137,7 @@ def test_a_nearer_setting_is_never_overlooked(spec):
 
 @given(requests(wanted=sizes, border=small_sizes, block=sizes, sash=small_sizes, direction=choices(3)), st.booleans())
 def test_blocks_across_a_width(spec, framed):
-    agree(lambda: ask("fit_across", dict(spec, framed=framed)),
+    agree(lambda: ask("fit_across", dict(spec, frame=framed)),
           lambda: model.blocks_across(as_object(spec), framed))
 
 

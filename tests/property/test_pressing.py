@@ -6,7 +6,7 @@ from collections import defaultdict
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from muslin import OtherWay, PressingPlan
+from muslin import OtherWay, Pressing
 from muslin_model import pressing as model
 from muslin_model.tree import (ACROSS, DOWN, Field, HALF_SQUARE, Join, Patch, Pinwheel, QUARTER_SQUARE, Unit, joined, nodes,
                                 size, turned)
@@ -104,7 +104,7 @@ def grids(draw):
 
 def ck_totals(tree):
     _, meetings = small_enough(tree)
-    totals = PressingPlan(Made(tree).solution).totals()
+    totals = Pressing(Made(tree).solution).totals()
     assert totals.meetings == len(meetings)
     assert totals.open == 0
     assert totals.alternating == model.broken(meetings, model.in_turn(tree))
@@ -129,7 +129,7 @@ def test_the_plan_has_the_exceptions_it_tells(tree):
     assume(not isinstance(tree, Field))
     seams, meetings = small_enough(tree)
     made = Made(tree)
-    plan = PressingPlan(made.solution)
+    plan = Pressing(made.solution)
     number = {made.ids[node]: node for node in nodes(tree)}
     ways = {("place", number[row.node], row.place) for row in plan.children() if row.other_way}
     pressed = {}
@@ -156,6 +156,6 @@ def test_the_plan_has_the_exceptions_it_tells(tree):
 @given(grids(), st.integers(0, 3000))
 def test_less_work_is_never_better_than_the_bound(tree, work):
     solution = Made(tree).solution
-    few, many = (PressingPlan(solution, work_limit=limit).totals() for limit in (work, 300000))
+    few, many = (Pressing(solution, work_limit=limit).totals() for limit in (work, 300000))
     assert max(few.least, many.least) <= min(few.exceptions, many.exceptions)
     assert few.exceptions <= few.alternating

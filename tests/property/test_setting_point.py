@@ -20,13 +20,14 @@ UP_TO_A_TICK = {"grid": 1, "tolerance": 0, "direction": 1}
 eighths = st.integers(1, 160).map(lambda n: n * 1016)
 little = st.integers(0, 24).map(lambda n: n * 508) | st.integers(0, 3000)
 wild = {"block": sizes, "columns": few, "rows": few, "sash": small_sizes, "set_off": small_sizes, "allowance": seams,
-        "take_up": take_ups, "trim_room": small_sizes, "side_add": small_sizes, "corner_add": small_sizes,
+        "take_up": take_ups, "trim_room": small_sizes, "side_addition": small_sizes, "corner_addition": small_sizes,
         "layout": choices(4), "edge": choices(2), "policy": choices(3), "factor_numerator": st.integers(-1, 10**6 + 1),
         "factor_denominator": st.integers(-1, 10**6 + 1)}
 plausible = {"block": eighths | st.integers(1, 10**5), "columns": st.integers(1, 9), "rows": st.integers(1, 9),
              "sash": little, "set_off": little, "allowance": st.sampled_from([2032, 1920, 2400, 0]),
-             "take_up": st.integers(0, 300), "trim_room": little, "side_add": st.just(0) | st.integers(9800, 20000),
-             "corner_add": st.just(0) | st.integers(6900, 20000), "layout": st.integers(1, 4),
+             "take_up": st.integers(0, 300), "trim_room": little, "side_addition": st.just(0) | st.integers(9800,
+                     20000),
+             "corner_addition": st.just(0) | st.integers(6900, 20000), "layout": st.integers(1, 4),
              "edge": st.sampled_from([1, 1, 1, 2]), "policy": st.integers(1, 3)}
 factors = st.sampled_from([(0, 0), (1414, 1000), (14143, 10000), (17, 12), (141, 100), (0, 5), (5, 0)])
 

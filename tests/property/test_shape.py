@@ -118,7 +118,7 @@ def test_a_row_outside_its_ranges_is_refused(unit, name, data):
 
 # ---- templates of straight pieces -----------------------------------------------------------------------------------
 
-places = mostly(st.integers(0, 12).map(lambda n: n * INCH), st.integers(0, 10**5), st.integers(0, model.SHAPE_MAX),
+places = mostly(st.integers(0, 12).map(lambda n: n * INCH), st.integers(0, 10**5), st.integers(0, model.SHAPE_SIZE_MAX),
                 rarely=[0, 1, 2, 3])
 allowances = mostly(st.sampled_from([2032, 1920, 0, 4064, 1]), st.integers(0, 5000), rarely=[model.SEAM_MAX])
 few_ticks = mostly(st.just(0), st.integers(0, 130), rarely=[1, model.SEAM_MAX])
@@ -145,11 +145,13 @@ def test_the_template_of_a_polygon(rows, rounding, piece):
     both("shape_template", rows, piece, rounding)
 
 
-directions = mostly(st.just(0), st.integers(-5, 5), rarely=[model.SHAPE_MAX, -model.SHAPE_MAX, model.SHAPE_MAX + 1])
+directions = mostly(st.just(0), st.integers(-5, 5), rarely=[model.SHAPE_SIZE_MAX, -model.SHAPE_SIZE_MAX,
+                                                            model.SHAPE_SIZE_MAX + 1])
 
 
 @given(polygons(), requests(piece=st.just(0), grain_x=directions, grain_y=directions,
-                            margin=mostly(st.integers(0, 9000), rarely=[-1, model.SHAPE_MAX, model.SHAPE_MAX + 1])),
+                            margin=mostly(st.integers(0, 9000), rarely=[-1, model.SHAPE_SIZE_MAX,
+                                                                        model.SHAPE_SIZE_MAX + 1])),
        roundings(), st.integers(-1, 8), st.booleans())
 def test_what_one_knows_of_a_polygon(rows, spec, rounding, at, outlined):
     if outlined:
@@ -293,7 +295,8 @@ def test_the_length_of_an_arc(radius, quarter_turns, rounding):
 def test_a_quarter_circle(spec, rounding, how):
     if how and 0 < spec["finished"] <= SIZE_MAX:
         spec["radius"] = spec["radius"] % spec["finished"]
-    agree(lambda: ask("shape_quarter", spec, rounding), lambda: model.quarter(as_object(spec), as_object(rounding)))
+    agree(lambda: ask("shape_quarter_circle", spec, rounding), lambda: model.quarter(as_object(spec),
+            as_object(rounding)))
 
 
 @given(st.integers(2, 10**5), st.data(), st.integers(0, 3000), st.integers(0, 60))
@@ -301,7 +304,7 @@ def test_the_quarter_circle_is_the_template_of_its_two_pieces(side, data, allowa
     radius = data.draw(st.integers(1, side - 1))
     assume(radius > 2 * allowance + take_up)
     seam = {"allowance": allowance, "take_up": take_up}
-    found = ask("shape_quarter", dict(seam, finished=side, radius=radius), TO_TICK)
+    found = ask("shape_quarter_circle", dict(seam, finished=side, radius=radius), TO_TICK)
     pie = [corner(0, 0, 0), corner(0, radius, 0, CONVEX, (0, 0), radius), corner(0, 0, radius)]
     rest = [corner(0, radius, 0), corner(0, side, 0), corner(0, side, side), corner(0, 0, side),
             corner(0, 0, radius, CONCAVE, (0, 0), radius)]
@@ -315,7 +318,7 @@ def test_the_quarter_circle_is_the_template_of_its_two_pieces(side, data, allowa
 
 @given(mostly(st.sampled_from([3, 4, 6, 8]), rarely=[0, 5, 7, *INT32]), choices(4), radii, roundings())
 def test_a_regular_polygon(sides, measure, size, rounding):
-    agree(lambda: ask("shape_regular", sides, measure, size, rounding),
+    agree(lambda: ask("shape_regular_polygon", sides, measure, size, rounding),
           lambda: model.regular(sides, measure, size, as_object(rounding)))
 
 
@@ -329,6 +332,6 @@ def test_a_regular_polygon_by_its_angles(sides, measure, size):
         centre = mpmath.mpf(size) / parts[measure - 1]
         wanted = [int(mpmath.floor(part * centre + mpmath.mpf("0.5") + mpmath.mpf(10)**-30)) for part in parts]
         area = int(mpmath.floor(sides * side * flat * centre**2 + mpmath.mpf("0.5") + mpmath.mpf(10)**-20))
-    found = ask("shape_regular", sides, measure, size, TO_TICK)
+    found = ask("shape_regular_polygon", sides, measure, size, TO_TICK)
     assert [found[name] for name in ("side", "flats", "corners", "centre")] == wanted
     assert found["area"] == area

@@ -65,7 +65,7 @@ FLAGGED = {
                                                           piece_length=count, loss_across=few_ticks,
                                                           loss_along=few_ticks)),
     "stripset_yield": ("from_one_end", stripset.yield_of, requests(
-        usable_length=some, segment_cut=count, end_trim=few_ticks, resquare_loss=few_ticks, resquare_every=few_ticks,
+        strip_length=some, segment_cut=count, end_trim=few_ticks, resquare_loss=few_ticks, resquare_every=few_ticks,
         fold_clear=few_ticks)),
     "border_plan": ("lengthwise", setting.border, requests(
         unfinished_width=some, unfinished_length=some, finished_border=count, allowance=few_ticks, take_up=few_ticks,

@@ -51,7 +51,7 @@ def from_least(polygon):
 
 
 def drawn(solution, node, stage):
-    return [from_least(plain(outline)) for outline in solution.outlines(node, muslin.UnitStage(stage))]
+    return [from_least(plain(outline)) for outline in solution.outlines(node, muslin.Stage(stage))]
 
 
 def exactly(polygons):
@@ -72,7 +72,7 @@ def solved_field(columns, rows, block, set_off, allowance, take_up):
 def solved_rows(rows, height, first, allowance, take_up, tip):
     quilt = muslin.Quilt(allowance=muslin.Length(allowance), take_up=muslin.Length(take_up))
     fabric = quilt.fabric("any")
-    pieces = [muslin.SixtyPieceSpec(fabric=fabric, cells=cells) for row in rows for cells in row]
+    pieces = [muslin.QuiltSixtyPieceSpec(fabric=fabric, cells=cells) for row in rows for cells in row]
     node = quilt.sixty(pieces, cells=sum(rows[0]), rows=len(rows), height=quilt.fixed(muslin.Length(height)),
                        end_fabric=fabric, first=first)
     return muslin.Solution(quilt, node, tip=muslin.Tip(tip)), node
@@ -138,7 +138,7 @@ def test_edges_name_their_seams(request):
     solution, node = solved_field(*request, 2032, 0)
     size = solution.size(node)
     ends = {}
-    for outline in solution.outlines(node, muslin.UnitStage.FINISHED):
+    for outline in solution.outlines(node, muslin.Stage.FINISHED):
         corners = outline.corners
         for here, there in zip(corners, corners[1:] + corners[:1]):
             if here.seam_node == 0:
@@ -159,7 +159,7 @@ def test_edges_name_their_seams(request):
 
 def ends_of(solution, node):
     """Of its seams, in their order."""
-    with muslin.PressingPlan(solution) as plan:
+    with muslin.Pressing(solution) as plan:
         return [(seam.from_x.ticks, seam.from_y.ticks, seam.to_x.ticks, seam.to_y.ticks) for seam in plan.seams()
                 if seam.node == node]
 
@@ -272,7 +272,7 @@ def test_seams_with_sashes(request):
     solution, node, _ = solved_sashed(request, 2032, 0)
     stretches = {}
     polygons = model.pieces + model.parts
-    outlines = list(solution.outlines(node, muslin.UnitStage.FINISHED))
+    outlines = list(solution.outlines(node, muslin.Stage.FINISHED))
     for polygon, outline in zip(polygons, outlines):
         if len(set(rounded(polygon))) < len(polygon):
             return  # corners fall together

@@ -8,7 +8,7 @@ from dataclasses import replace
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from muslin import Axis, Length, PointLayout, Press, PressingPlan, Quilt, Solution, UnitKind, UnitMethod, UnitStage
+from muslin import Axis, Length, PointLayout, Press, Pressing, Quilt, Solution, UnitKind, UnitMethod, Stage
 from muslin_model import tree as model
 from muslin_model.tree import (ACROSS, DOWN, Field, Join, Patch, Pinwheel, SetIn, Trim, Turn, Unit, joined, turned)
 
@@ -239,7 +239,7 @@ class Made:
         strips = {f"{name}_fabric": self.fabrics[f] for name, f, w in zip(names, tree.fabrics, tree.widths) if w}
         return quilt.set_in(centre=parts[0], **strips, **self.lengths_of([f"{n}_width" for n in names], tree.widths))
 
-    def outlines(self, tree=None, stage=UnitStage.FINISHED):
+    def outlines(self, tree=None, stage=Stage.FINISHED):
         return list(self.solution.outlines(self.ids[tree or self.tree], stage))
 
 
@@ -399,7 +399,7 @@ class Pressed:
     """Which way each seam of each copy is pressed, from the rows of a plan alone."""
 
     def __init__(self, made):
-        self.made, self.plan = made, PressingPlan(made.solution)
+        self.made, self.plan = made, Pressing(made.solution)
         self.shown = {(row.node, row.seam): row.press for row in self.plan.seams()}
         self.other_way = {(row.node, row.place): row.other_way for row in self.plan.children()}
 
@@ -439,7 +439,7 @@ def test_raw_patches_hold_their_finished_ones(tree):
     """Of patches: one allowance beyond the finished outline on every side. Nothing is trimmed yet."""
     made = Made(tree, allowance=100)
     assume(not any(isinstance(node, (Trim, SetIn, Unit)) for node in model.nodes(tree)))
-    for finished, raw in zip(made.outlines(), made.outlines(stage=UnitStage.RAW)):
+    for finished, raw in zip(made.outlines(), made.outlines(stage=Stage.RAW)):
         low, high = min(ring_of(finished)), max(ring_of(finished))
         assert (min(ring_of(raw)), max(ring_of(raw))) == ((low[0] - 100, low[1] - 100), (high[0] + 100, high[1] + 100))
         labels = [[(corner.seam_node, corner.seam) for corner in outline.corners] for outline in (finished, raw)]

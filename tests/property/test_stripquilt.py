@@ -18,7 +18,7 @@ wishes = requests(
     columns=mostly(st.integers(1, 4), rarely=[0, 1000]), rows=mostly(st.integers(1, 4), rarely=[0, 1000]),
     tops=mostly(st.just(0), st.integers(0, 3), rarely=[-1, 2**31]),
     strip_cut=mostly(st.just(20320), sizes, rarely=[1]),
-    usable_length=mostly(st.integers(300, 360).map(lambda n: n * 1016), sizes, rarely=[0]),
+    strip_length=mostly(st.integers(300, 360).map(lambda n: n * 1016), sizes, rarely=[0]),
     segment_cut=mostly(st.just(0), st.integers(10, 60).map(lambda n: n * 1016), rarely=[1]),
     allowance=mostly(st.just(2032), seams, rarely=[0]), take_up=take_ups,
     end_trim=mostly(st.just(0), small_sizes, rarely=[1]), resquare_loss=mostly(st.just(0), small_sizes, rarely=[1]),

@@ -8,7 +8,7 @@ from asking import ask
 from muslin_model import stripset as model
 from questions import agree, as_object, counts, few, mostly, requests, sizes, small_sizes
 
-yields = requests(usable_length=mostly(st.integers(30 * 8, 45 * 8).map(lambda n: n * 1016), sizes, rarely=[0]),
+yields = requests(strip_length=mostly(st.integers(30 * 8, 45 * 8).map(lambda n: n * 1016), sizes, rarely=[0]),
                   segment_cut=mostly(st.integers(8, 100).map(lambda n: n * 1016), sizes, rarely=[1]),
                   end_trim=small_sizes, resquare_loss=small_sizes, resquare_every=few,
                   fold_clear=mostly(st.just(0), small_sizes, rarely=[1]))
@@ -33,7 +33,7 @@ def test_the_yield_of_a_small_strip_by_cutting_it(length, cut, trim, loss, every
             break
         used += squaring + cut
         taken += 1
-    spec = {"usable_length": length, "segment_cut": cut, "end_trim": trim, "resquare_loss": loss,
+    spec = {"strip_length": length, "segment_cut": cut, "end_trim": trim, "resquare_loss": loss,
             "resquare_every": every, "fold_clear": clear, "from_one_end": one_end}
     assert ask("stripset_yield", spec)["segments"] == taken * (1 if one_end else 2)
 

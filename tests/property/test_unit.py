@@ -20,15 +20,15 @@ grids = st.sampled_from([1, 127, 254, 508, 1016, 2032, 320]) | st.integers(1, 10
 
 # What makes a good request absurd, a member at a time; most are then refused.
 SPOILT = {
-    "finished_width": [0, 1, 2, 3, model.UNIT_MAX, model.UNIT_MAX + 1, -1],
-    "finished_height": [0, 1, 2, 5, 1016, model.UNIT_MAX, model.UNIT_MAX + 1, -1],
-    "corner": [0, 1, 1016, model.UNIT_MAX, -1],
+    "finished_width": [0, 1, 2, 3, model.UNIT_SIZE_MAX, model.UNIT_SIZE_MAX + 1, -1],
+    "finished_height": [0, 1, 2, 5, 1016, model.UNIT_SIZE_MAX, model.UNIT_SIZE_MAX + 1, -1],
+    "corner": [0, 1, 1016, model.UNIT_SIZE_MAX, -1],
     "allowance": [0, 1, model.PART_MAX, model.PART_MAX + 1, -1],
     "take_up": [1, 300, model.PART_MAX, model.PART_MAX + 1, -1],
     "half_addition": [1, 6936, 6937, 6938, 6939, model.PART_MAX, model.PART_MAX + 1, -1],
     "quarter_addition": [1, 9810, 9811, 9812, model.PART_MAX, model.PART_MAX + 1, -1],
     "trim": [1, model.PART_MAX, model.PART_MAX + 1, -1],
-    "grid": [0, model.UNIT_MAX, model.UNIT_MAX + 1, -1],
+    "grid": [0, model.UNIT_SIZE_MAX, model.UNIT_SIZE_MAX + 1, -1],
     "tolerance": [1, 1016, SIZE_MAX, -1],
     "units": [0, COUNT_MAX, COUNT_MAX + 1, -1],
     "mirrored": [0, 1, COUNT_MAX, COUNT_MAX + 1, -1],
@@ -77,7 +77,7 @@ stocks = requests(
                   rarely=[0, 1, SIZE_MAX, SIZE_MAX + 1]),
     per_region=st.integers(0, 60) | st.integers(0, COUNT_MAX), end_loss=st.just(0) | st.integers(0, 8128),
     finished_grid=mostly(st.sampled_from([1, 127, 1016, 2032]), st.integers(1, 10**4),
-                         rarely=[0, model.UNIT_MAX, model.UNIT_MAX + 1]))
+                         rarely=[0, model.UNIT_SIZE_MAX, model.UNIT_SIZE_MAX + 1]))
 
 
 # A size along a strip of wedges has two different roots, and each is taken up.

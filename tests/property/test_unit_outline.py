@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from asking import ask
 
-UNIT_MAX = 2**26
+UNIT_SIZE_MAX = 2**26
 PIECES, TWO, STRIPS, FLIPPED = 1, 2, 8, 7
 SHARP, BLUNT = 1, 2
 FINISHED, RAW = 1, 2
@@ -281,9 +281,9 @@ def from_the_lowest(corners):
     return min(corners[first:] + corners[:first] for first in range(len(corners)))
 
 
-lengths = st.one_of(st.integers(1, 96).map(lambda n: n * 1016), st.integers(1, 10**6), st.integers(1, UNIT_MAX),
+lengths = st.one_of(st.integers(1, 96).map(lambda n: n * 1016), st.integers(1, 10**6), st.integers(1, UNIT_SIZE_MAX),
                     st.integers(1, 30))
-parts = st.one_of(st.sampled_from([2032, 1920, 2400, 0]), st.integers(0, 5000), st.integers(0, UNIT_MAX // 8),
+parts = st.one_of(st.sampled_from([2032, 1920, 2400, 0]), st.integers(0, 5000), st.integers(0, UNIT_SIZE_MAX // 8),
                   st.integers(0, 3))
 
 

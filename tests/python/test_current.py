@@ -60,7 +60,7 @@ from typing import List, Tuple
 import muslin
 from muslin import Join, Length, Warning
 
-plan: muslin.Stripquilt = muslin.stripquilt_plan(strips=42, usable_length="42 in", from_one_end=True)
+plan: muslin.Stripquilt = muslin.stripquilt_plan(strips=42, strip_length="42 in", from_one_end=True)
 width: Length = plan.top_finished_width + Length.parse("1 in") * 2 - width_of(plan)
 ratio: Fraction = width / Length(8128)
 half: Length = width / 2
@@ -70,12 +70,12 @@ strips: int = muslin.run_plan(length=width, join=Join.DIAGONAL).strips
 with muslin.Quilt(allowance="6 mm") as quilt:
     blue: muslin.Id = quilt.fabric("blue")
     block: muslin.Id = quilt.join([quilt.patch(fabric=blue)], axis=muslin.Axis.DOWN)
-    with muslin.Solution(quilt, block, [muslin.ValueSpec(blue, "42 in")], tops=2) as solution:
-        cuts: List[muslin.Cut] = solution.cuts()
+    with muslin.Solution(quilt, block, [muslin.SolutionValueSpec(blue, "42 in")], tops=2) as solution:
+        cuts: List[muslin.SolutionCut] = solution.cuts()
         children: List[muslin.Id] = quilt.children(block)
         corners: List[Tuple[muslin.OutlineCorner, ...]] = [
-            outline.corners for outline in solution.outlines(block, muslin.UnitStage.RAW)]
-    plan_of: muslin.PressedTotals = muslin.PressingPlan(solution, work_limit=5).totals()
+            outline.corners for outline in solution.outlines(block, muslin.Stage.RAW)]
+    plan_of: muslin.PressingTotal = muslin.Pressing(solution, work_limit=5).totals()
 '''
 
 
@@ -99,7 +99,7 @@ def test_the_types_serve_whoever_uses_them(tmp_path: Path) -> None:
 WRONG = ["muslin.stripquilt_plan(strips=42.0)", "muslin.stripset_yield(segment_cut=6)", "muslin.run_plan(join=3)",
          "Length(1) + 1", "Length(1) * 0.5", "Length.from_float(0.1)", "muslin.seam_row_equal('1 in', 2).pieces.ticks",
          "muslin.seam_row_equal('1 in', 2).pieces = 3", "muslin.Quilt().fabric(1)", "muslin.Solution(muslin.Quilt())",
-         "muslin.PressingPlan(muslin.Quilt())", "muslin.Quilt().fixed(8128)"]
+         "muslin.Pressing(muslin.Quilt())", "muslin.Quilt().fixed(8128)"]
 
 
 def test_the_types_find_what_is_wrong(tmp_path: Path) -> None:

@@ -23,7 +23,7 @@ def raw_seam(**members: int) -> Any:
 
 def row_with(seam: Any) -> None:
     """A call with a struct that no spec of the package would make."""
-    out = new(structs.muslin_row)
+    out = new(structs.muslin_sewn_row)
     call_telling("muslin_seam_row_equal", 8128, 2, ctypes.byref(seam), ctypes.byref(out))
 
 
@@ -90,7 +90,7 @@ PROVOKED: Dict[Status, Callable[[], Any]] = {
     Status.ERR_NOT_ENOUGH: lambda: muslin.stripquilt_plan(strips=6, columns=9, rows=9, tops=1),
     Status.ERR_NO_FIT: lambda: muslin.border_plan(
         unfinished_width="20 in", unfinished_length="20 in", finished_border="50 in", lengthwise=True),
-    Status.ERR_CONSTANT: lambda: muslin.unit_recipe(
+    Status.ERR_CUSTOMARY: lambda: muslin.unit_recipe(
         finished_width="3 in", policy=muslin.AllowancePolicy.CUSTOMARY, half_addition="3/4 in"),
     Status.ERR_METHOD: lambda: muslin.unit_recipe(finished_width="3 in", method=muslin.UnitMethod.FLIPPED_CORNERS),
     Status.ERR_SHAPE: lambda: muslin.shape_check(drawing("00 30 33 03", "00 33 30")),  # clockwise

@@ -11,8 +11,8 @@ import pytest
 
 import muslin
 from muslin import (Axis, BlankKind, BlankSpec, ClosedError, CornerSpec, Cutplan, EdgePrintsSpec, ExtraCutSpec, Id,
-                    Length, LongPieces, PlanStockSpec, PlanStripKind, PressingPlan, Quilt, Solution, Sort, TouchSpec,
-                    UnitStage, Yardage, errors)
+                    Length, LongPieces, CutplanStockSpec, CutplanStripKind, Pressing, Quilt, Solution, Sort, TouchSpec,
+                    Stage, Yardage, errors)
 from muslin._handle import ALLOCATOR, Handle, Memory
 from muslin._records import PAGE, paged
 
@@ -99,23 +99,23 @@ def test_a_handle_that_was_never_made_is_closed() -> None:
 
 def test_a_closed_handle_says_so(quilt: Quilt) -> None:
     solution = Solution(quilt, patch_of(quilt))
-    plan = PressingPlan(solution)
+    plan = Pressing(solution)
     for handle in quilt, solution, plan:
         handle.close()
     uses: List[Callable[[], object]] = [
         quilt.counts, lambda: quilt.fabric("blue"), lambda: quilt.name(0), lambda: Solution(quilt, 0),
-        lambda: solution.path(0), lambda: solution.outlines(0, UnitStage.RAW), lambda: PressingPlan(solution),
+        lambda: solution.path(0), lambda: solution.outlines(0, Stage.RAW), lambda: Pressing(solution),
         plan.seams, quilt.__enter__]
     for use in uses:
-        with pytest.raises(ClosedError, match="this (Quilt|Solution|PressingPlan) is closed"):
+        with pytest.raises(ClosedError, match="this (Quilt|Solution|Pressing) is closed"):
             use()
     assert issubclass(ClosedError, ValueError)
 
 
 def test_a_solution_outlives_the_name_of_its_quilt() -> None:
-    def made() -> PressingPlan:
+    def made() -> Pressing:
         quilt = Quilt()
-        return PressingPlan(Solution(quilt, quilt.join([patch_of(quilt)] * 3)))
+        return Pressing(Solution(quilt, quilt.join([patch_of(quilt)] * 3)))
 
     plan = made()
     gc.collect()
@@ -169,8 +169,8 @@ def test_ids_may_be_any_iterable_or_a_buffer(quilt: Quilt) -> None:
     (TypeError, "turns must hold signed integers of 32 bits",
      lambda quilt: quilt.repeat(1, 1, 1, array("q", [0]), 1, 1)),
     (TypeError, "quilt must be a Quilt, not str", lambda quilt: Solution("quilt", 1)),  # type: ignore[arg-type]
-    (TypeError, "solution must be a Solution, not Quilt", lambda quilt: PressingPlan(quilt)),
-    (TypeError, r"values\[0\] must be a ValueSpec, not tuple",
+    (TypeError, "solution must be a Solution, not Quilt", lambda quilt: Pressing(quilt)),
+    (TypeError, r"values\[0\] must be a SolutionValueSpec, not tuple",
      lambda quilt: Solution(quilt, 1, [(1, "2 in")])),  # type: ignore[list-item]
     (TypeError, "text must be a str", lambda quilt: quilt.fabric(b"blue")),
     (ValueError, "given has 2 numbers and there are 3 places",
@@ -225,7 +225,7 @@ def test_outlines_are_asked_for_page_by_page(quilt: Quilt) -> None:
     """More than two pages, each outline with its own four corners, 2 in apart."""
     columns = PAGE + 7
     top = quilt.repeat(patch_of(quilt), columns, 2, [0], 1, 1)
-    found = list(Solution(quilt, top).outlines(top, UnitStage.FINISHED))
+    found = list(Solution(quilt, top).outlines(top, Stage.FINISHED))
     assert len(found) == 2 * columns
     places = set()
     for outline in found:
@@ -238,7 +238,7 @@ def test_outlines_are_asked_for_page_by_page(quilt: Quilt) -> None:
 def test_a_handle_closed_between_two_pages_says_so(quilt: Quilt) -> None:
     top = quilt.repeat(patch_of(quilt), PAGE + 1, 1, [0], 1, 1)
     solution = Solution(quilt, top)
-    outlines = solution.outlines(top, UnitStage.FINISHED)
+    outlines = solution.outlines(top, Stage.FINISHED)
     next(outlines)
     solution.close()
     with pytest.raises(ClosedError):
@@ -328,7 +328,7 @@ def test_a_cutting_plan_says_what_is_cut_and_why_no_less() -> None:
         totals = plan.totals()
         assert totals.cloth_length == Length.parse("60 in") and totals.proven and totals.stopped == 0
         assert sum(strip.times * strip.height.ticks for strip in plan.strips()) == totals.cost
-        assert {strip.kind for strip in plan.strips()} == {PlanStripKind.STRIP}
+        assert {strip.kind for strip in plan.strips()} == {CutplanStripKind.STRIP}
         assert [piece.cut for piece in plan.pieces()] == [32, 16, 8]
         assert plan.check().fault == 0
         assert [row.cloth_length for row in plan.widths("40 in", "41 in", 2)][0] == totals.cloth_length
@@ -337,7 +337,7 @@ def test_a_cutting_plan_says_what_is_cut_and_why_no_less() -> None:
 
 
 def test_a_cutting_plan_from_stock() -> None:
-    fat_quarters = [PlanStockSpec(width="21 in", length="18 in", count=7, label=4)]
+    fat_quarters = [CutplanStockSpec(width="21 in", length="18 in", count=7, label=4)]
     plan = Cutplan(SQUARES, fat_quarters, usable_width="0 in", by_priority=True)
     assert plan.totals().missing == sum(piece.missing for piece in plan.pieces()) > 0
     assert [(row.label, row.used) for row in plan.stock()] == [(4, 7)]

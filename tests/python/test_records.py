@@ -15,15 +15,15 @@ def inch(text: str) -> Length:
 
 def test_what_is_left_out_keeps_the_librarys_initial_value() -> None:
     assert muslin.stripset_yield(segment_cut="6 1/2 in") == muslin.stripset_yield(
-        segment_cut="6 1/2 in", usable_length="40 in", end_trim="0", resquare_loss="0", resquare_every=0,
+        segment_cut="6 1/2 in", strip_length="40 in", end_trim="0", resquare_loss="0", resquare_every=0,
         fold_clear="0", from_one_end=False)
 
 
 def test_keywords_are_laid_over_a_spec() -> None:
-    usual = YieldSpec(segment_cut="6 1/2 in", end_trim="1/2 in", usable_length="42 in")
-    assert muslin.stripset_yield(usual, usable_length="40 in") == \
-        muslin.stripset_yield(segment_cut="6 1/2 in", end_trim="1/2 in", usable_length="40 in")
-    assert usual.usable_length == "42 in"
+    usual = YieldSpec(segment_cut="6 1/2 in", end_trim="1/2 in", strip_length="42 in")
+    assert muslin.stripset_yield(usual, strip_length="40 in") == \
+        muslin.stripset_yield(segment_cut="6 1/2 in", end_trim="1/2 in", strip_length="40 in")
+    assert usual.strip_length == "42 in"
 
 
 def test_a_zero_is_laid_over_a_spec_too() -> None:
@@ -34,7 +34,7 @@ def test_a_zero_is_laid_over_a_spec_too() -> None:
 
 def test_a_flag_is_a_truth_value_and_can_be_taken_back() -> None:
     """40 in hold six segments of 6 1/2 in either way; 46 hold seven from one end and six from two."""
-    long = YieldSpec(segment_cut="6 1/2 in", usable_length="46 in", from_one_end=True)
+    long = YieldSpec(segment_cut="6 1/2 in", strip_length="46 in", from_one_end=True)
     assert muslin.stripset_yield(long).segments == 7
     assert muslin.stripset_yield(long, from_one_end=False).segments == 6
 
@@ -90,7 +90,7 @@ def test_no_rows_are_an_empty_list_of_warnings() -> None:
 
 def test_a_request_may_be_kept_and_asked_of_several_calls() -> None:
     """Example of the header: 42 strips of 42 in give two tops, and every block of them is in some group."""
-    wish = muslin.StripquiltSpec(strips=42, columns=3, rows=3, usable_length="42 in", end_trim="1/2 in",
+    wish = muslin.StripquiltSpec(strips=42, columns=3, rows=3, strip_length="42 in", end_trim="1/2 in",
                                  segment_cut="6 1/2 in")
     plan = muslin.stripquilt_plan(wish)
     groups = muslin.stripquilt_groups(wish)

@@ -78,8 +78,8 @@ static muslin_len off_when_sewn(int64_t pieces, muslin_len half_error, muslin_le
 {
     struct muslin_seam_spec planned = MUSLIN_SEAM_SPEC_INIT;
     struct muslin_seam_spec sewn = MUSLIN_SEAM_SPEC_INIT;
-    struct muslin_row good = { .size = (uint32_t)sizeof good };
-    struct muslin_row bad = { .size = (uint32_t)sizeof bad };
+    struct muslin_sewn_row good = { .size = (uint32_t)sizeof good };
+    struct muslin_sewn_row bad = { .size = (uint32_t)sizeof bad };
     sewn.allowance -= half_error;
     ck_ok(muslin_seam_row_equal(WHOLE_IN(2), pieces, &planned, &good, NULL));
     ck_ok(muslin_seam_row_equal(WHOLE_IN(2) + 2 * cut_error, pieces, &sewn, &bad, NULL));

@@ -83,7 +83,7 @@ static const struct status_row {
     STATUS(ERR_NOT_ENOUGH, 21),
     STATUS(ERR_NO_FIT, 22),
     STATUS(ERR_NO_MEMORY, 23),
-    STATUS(ERR_CONSTANT, 24),
+    STATUS(ERR_CUSTOMARY, 24),
     STATUS(ERR_METHOD, 25),
     STATUS(ERR_SHAPE, 26),
     STATUS(ERR_NOT_TILED, 27),
@@ -143,9 +143,9 @@ END_TEST
 START_TEST(every_argument_has_a_name_of_its_own)
 {
     for (int32_t i = 0; i < muslin_argument_count(); i++) {
-        ck_assert_uint_gt(strlen(muslin_argument_name(i)), 3);
+        ck_assert_uint_gt(strlen(muslin_argument_words(i)), 3);
         for (int32_t before = 0; before < i; before++)
-            ck_assert_str_ne(muslin_argument_name(i), muslin_argument_name(before));
+            ck_assert_str_ne(muslin_argument_words(i), muslin_argument_words(before));
     }
 }
 END_TEST
@@ -153,27 +153,27 @@ END_TEST
 START_TEST(arguments_are_called_by_the_words_of_the_trade)
 {
     /* Some of all parts of the list, so that a row left out or put in the wrong place shows. */
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_NONE), "nothing");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_GRID), "grid");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE), "seam allowance");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_PIECES), "number of pieces");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_SHRINKAGE), "shrinkage");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_STRIPS_PER_BUNDLE), "strips per bundle");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_QUILT_ROWS), "rows of blocks");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_MARGIN), "margin");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_PERIMETER), "perimeter");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_IN_HAND), "strips in hand");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_STITCH_LENGTH), "stitch length");
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_PRICE_PER), "what the price is for");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_NONE), "nothing");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_GRID), "grid");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_SEAM_ALLOWANCE), "seam allowance");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_PIECES), "number of pieces");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_SHRINKAGE), "shrinkage");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_STRIPS_PER_BUNDLE), "strips per bundle");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_QUILT_ROWS), "rows of blocks");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_MARGIN), "margin");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_PERIMETER), "perimeter");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_IN_HAND), "strips in hand");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_STITCH_LENGTH), "stitch length");
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_PRICE_PER), "what the price is for");
 }
 END_TEST
 
 START_TEST(a_number_that_is_no_argument_is_called_unknown)
 {
-    ck_assert_str_eq(muslin_argument_name(-1), "unknown argument");
-    ck_assert_str_eq(muslin_argument_name(muslin_argument_count()), "unknown argument");
-    ck_assert_str_eq(muslin_argument_name(INT32_MIN), "unknown argument");
-    ck_assert_str_eq(muslin_argument_name(INT32_MAX), "unknown argument");
+    ck_assert_str_eq(muslin_argument_words(-1), "unknown argument");
+    ck_assert_str_eq(muslin_argument_words(muslin_argument_count()), "unknown argument");
+    ck_assert_str_eq(muslin_argument_words(INT32_MIN), "unknown argument");
+    ck_assert_str_eq(muslin_argument_words(INT32_MAX), "unknown argument");
 }
 END_TEST
 
@@ -313,7 +313,7 @@ START_TEST(a_sentence_shows_counts_as_numbers)
 {
     struct muslin_problem problem = PROBLEM;
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
-    struct muslin_row out = { .size = sizeof out };
+    struct muslin_sewn_row out = { .size = sizeof out };
     ck_status(muslin_seam_row_equal(WHOLE_IN(2), MUSLIN_COUNT_MAX + 1, &seam, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_str_eq(problem.text, "Number of pieces is 2147483648, but must be at most 2147483647.");
 }
@@ -375,7 +375,7 @@ START_TEST(a_sentence_about_sizes_that_do_not_go_says_what_would)
     ck_says(&problem, MUSLIN_ERR_SEAM_TOO_WIDE, "Measured", "2 1/2 in", "must be at least 5 1/2 in");
     backing.quilt_width = WHOLE_IN(60);
     backing.quilt_length = WHOLE_IN(80);
-    muslin_backing_panels(&backing, MUSLIN_BACKING_ONE_WIDTH, panels, sizeof panels[0], 8, &count, &problem);
+    muslin_backing_panels(&backing, MUSLIN_BACKING_LAYOUT_ONE_WIDTH, panels, sizeof panels[0], 8, &count, &problem);
     ck_says(&problem, MUSLIN_ERR_NO_FIT, "layout", "1", "layout");
     ck_assert_ptr_null(strstr(problem.text, "at least 0"));
 }

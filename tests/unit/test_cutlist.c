@@ -5,8 +5,8 @@
 
 /* ---- the rules of a list ---------------------------------------------------------------------------------------- */
 
-static void ck_row_refused(list_call *call, const struct muslin_cut_spec *rows, muslin_status status, int32_t argument,
-                           int64_t value)
+static void ck_row_refused(list_call *call, const struct muslin_cutlist_piece_spec *rows, muslin_status status,
+                           int32_t argument, int64_t value)
 {
     struct muslin_problem problem = PROBLEM;
     ck_status(call(rows, sizeof rows[0], 3, &problem), status);
@@ -20,8 +20,8 @@ static void ck_row_values(list_call *call)
 {
     const int64_t sizes[] = { 0, -1, MUSLIN_SIZE_MAX + 1, INT64_MIN, INT64_MAX };
     const int64_t counts[] = { -1, MUSLIN_COUNT_MAX + 1, INT64_MIN, INT64_MAX };
-    const struct muslin_cut_spec good = CUTS(WHOLE_IN(2), WHOLE_IN(2), 3);
-    struct muslin_cut_spec rows[] = { good, good, good };
+    const struct muslin_cutlist_piece_spec good = CUTS(WHOLE_IN(2), WHOLE_IN(2), 3);
+    struct muslin_cutlist_piece_spec rows[] = { good, good, good };
     for (size_t i = 0; i < COUNT_OF(sizes); i++) {
         rows[2].cut_width = sizes[i];
         ck_row_refused(call, rows, MUSLIN_ERR_RANGE, MUSLIN_ARG_CUT, sizes[i]);
@@ -48,7 +48,7 @@ static void ck_row_values(list_call *call)
 static void ck_longer_rows(list_call *call)
 {
     struct longer {
-        struct muslin_cut_spec cut;
+        struct muslin_cutlist_piece_spec cut;
         int64_t tail;
     } rows[3] = { { CUTS(WHOLE_IN(2), WHOLE_IN(2), 3), 0 }, { CUTS(WHOLE_IN(3), WHOLE_IN(2), 3), 0 },
                   { CUTS(WHOLE_IN(2), WHOLE_IN(3), 3), 0 } };
@@ -63,7 +63,7 @@ static void ck_longer_rows(list_call *call)
 
 void ck_list_rules(list_call *call)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(2), WHOLE_IN(2), 3) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(2), WHOLE_IN(2), 3) };
     struct muslin_problem problem = PROBLEM;
     ck_status(call(NULL, sizeof rows[0], 1, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
@@ -86,7 +86,7 @@ static struct muslin_cutlist_spec cloth_of(muslin_len usable_width)
     return spec;
 }
 
-static struct muslin_cutlist_yardage worked(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static struct muslin_cutlist_yardage worked(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                             const struct muslin_cutlist_spec *spec)
 {
     struct muslin_cutlist_yardage all = { .size = (uint32_t)sizeof all };
@@ -94,7 +94,7 @@ static struct muslin_cutlist_yardage worked(const struct muslin_cut_spec *rows, 
     return all;
 }
 
-static struct muslin_cutlist_row row_at(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static struct muslin_cutlist_row row_at(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                         const struct muslin_cutlist_spec *spec, size_t index)
 {
     struct muslin_cutlist_row found[8];
@@ -104,7 +104,7 @@ static struct muslin_cutlist_row row_at(const struct muslin_cut_spec *rows, size
     return found[index];
 }
 
-static const struct muslin_cut_spec squares[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4), 52),
+static const struct muslin_cutlist_piece_spec squares[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4), 52),
                                                   CUTS(WHOLE_IN(3), WHOLE_IN(3), 20) };
 
 /* "52 4-inch and 20 3-inch squares" (public forum): 11 and 14 a strip, 5 strips and 2, 26 in; the narrowest width and
@@ -171,7 +171,8 @@ END_TEST
  * and 2 of 5 in. */
 START_TEST(long_pieces_take_three_strips_and_two)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(IN(9, 1, 2), WHOLE_IN(5), 12), CUTS(IN(18, 1, 2), WHOLE_IN(5), 4) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(IN(9, 1, 2), WHOLE_IN(5), 12),
+                                                      CUTS(IN(18, 1, 2), WHOLE_IN(5), 4) };
     const struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
     ck_assert_int_eq(worked(ROWS(rows), &spec).strips, 5);
     ck_assert_int_eq(worked(ROWS(rows), &spec).cloth_length, WHOLE_IN(25));
@@ -184,7 +185,7 @@ END_TEST
  * Example: 112 pieces of 7 3/4 x 3 7/8 in at 42 in usable: 5 a strip, 23 strips. */
 START_TEST(a_hundred_and_twelve_units_take_twenty_three_strips)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(IN(7, 3, 4), IN(3, 7, 8), 112) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(IN(7, 3, 4), IN(3, 7, 8), 112) };
     const struct muslin_cutlist_spec spec = cloth_of(WHOLE_IN(42));
     ck_assert_int_eq(row_at(ROWS(rows), &spec, 0).per_strip, 5);
     ck_assert_int_eq(row_at(ROWS(rows), &spec, 0).strips, 23);
@@ -195,7 +196,7 @@ END_TEST
  * in. Turned, 3 strips must hold 8 each: 36 in. Listed, 5 strips of 5 each, 42 1/2 in wide, are only 22 1/2 in. */
 START_TEST(pieces_are_turned_when_that_takes_less)
 {
-    struct muslin_cut_spec rows[] = { CUTS_TURN(IN(8, 1, 2), IN(4, 1, 2), 24) };
+    struct muslin_cutlist_piece_spec rows[] = { CUTS_TURN(IN(8, 1, 2), IN(4, 1, 2), 24) };
     struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
     struct muslin_cutlist_yardage all = worked(ROWS(rows), &spec);
     struct muslin_cutlist_row row = row_at(ROWS(rows), &spec, 0);
@@ -229,7 +230,7 @@ END_TEST
  * other way round. */
 START_TEST(a_tie_is_not_turned_and_what_fits_one_way_only_lies_so)
 {
-    const struct muslin_cut_spec rows[] = { CUTS_TURN(WHOLE_IN(5), WHOLE_IN(5), 8),
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS_TURN(WHOLE_IN(5), WHOLE_IN(5), 8),
                                             CUTS_TURN(WHOLE_IN(45), WHOLE_IN(3), 2),
                                             CUTS_TURN(WHOLE_IN(3), WHOLE_IN(45), 2),
                                             CUTS_TURN(WHOLE_IN(20), WHOLE_IN(10), 2) };
@@ -246,7 +247,7 @@ END_TEST
  * in of cloth, which must hold 5 each, 20 in. The answer holds down to 20 in, the cutting to 24. */
 START_TEST(the_cutting_may_hold_less_far_down_than_the_answer)
 {
-    const struct muslin_cut_spec rows[] = { CUTS_TURN(WHOLE_IN(6), WHOLE_IN(4), 10) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS_TURN(WHOLE_IN(6), WHOLE_IN(4), 10) };
     const struct muslin_cutlist_spec spec = cloth_of(WHOLE_IN(24));
     struct muslin_cutlist_yardage all = worked(ROWS(rows), &spec);
     ck_assert_int_eq(all.cloth_length, WHOLE_IN(12));
@@ -260,7 +261,7 @@ END_TEST
  * in stand on the edge. One strip of 12 would be 79 in long. */
 START_TEST(losses_come_off_each_strip_and_once_off_the_cloth)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(IN(6, 1, 2), WHOLE_IN(4), 12) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(IN(6, 1, 2), WHOLE_IN(4), 12) };
     struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
     spec.end_loss = WHOLE_IN(1);
     spec.straightening = IN(0, 1, 2);
@@ -276,7 +277,7 @@ END_TEST
 
 START_TEST(one_strip_cannot_become_less)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4), 3) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4), 3) };
     const struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
     ck_assert_int_eq(worked(ROWS(rows), &spec).wider_for_less, 0);
     ck_assert_int_eq(worked(ROWS(rows), &spec).wider_saves, 0);
@@ -287,7 +288,8 @@ END_TEST
 /* An empty list, and rows that ask for nothing, however large. */
 START_TEST(nothing_wanted_takes_only_the_straightening)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(50), WHOLE_IN(4), 0), CUTS_TURN(WHOLE_IN(60), 1, 0) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(50), WHOLE_IN(4), 0),
+                                                      CUTS_TURN(WHOLE_IN(60), 1, 0) };
     struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
     spec.straightening = IN(0, 1, 2);
     for (size_t n = 0; n <= 2; n++) {
@@ -315,7 +317,8 @@ END_TEST
 /* The problem names row, width and the least that would do: 41 + 1 in as listed, 39 1/2 + 1 turned. */
 START_TEST(a_piece_wider_than_the_cloth_is_named)
 {
-    struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4), 3), CUTS(WHOLE_IN(41), IN(39, 1, 2), 1) };
+    struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4), 3),
+                                                CUTS(WHOLE_IN(41), IN(39, 1, 2), 1) };
     struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
     struct muslin_cutlist_yardage all = { .size = (uint32_t)sizeof all, .pieces = -7 };
     struct muslin_problem problem = PROBLEM;
@@ -327,7 +330,7 @@ START_TEST(a_piece_wider_than_the_cloth_is_named)
     ck_assert_int_eq(problem.value, WHOLE_IN(40));
     ck_assert_int_eq(problem.limit, WHOLE_IN(42));
     ck_assert_int_eq(all.pieces, -7);
-    rows[1].flags = MUSLIN_CUT_MAY_TURN;
+    rows[1].flags = MUSLIN_CUTLIST_PIECE_MAY_TURN;
     ck_status(muslin_cutlist_from_yardage(ROWS(rows), &spec, &all, &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_int_eq(problem.limit, IN(40, 1, 2));
     rows[1].cut_length = WHOLE_IN(42); /* turned it would need more, so the least is as listed */
@@ -346,7 +349,7 @@ END_TEST
  * is too long. */
 START_TEST(cloth_beyond_the_longest_length_is_refused)
 {
-    struct muslin_cut_spec rows[] = { CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX),
+    struct muslin_cutlist_piece_spec rows[] = { CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX),
                                       CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX),
                                       CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, 1),
                                       CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX - 1, 1) };
@@ -365,8 +368,8 @@ END_TEST
 
 START_TEST(a_long_list_is_worked_row_by_row)
 {
-    static struct muslin_cut_spec rows[MUSLIN_CUTLIST_ROWS_MAX];
-    const struct muslin_cut_spec one = CUTS(WHOLE_IN(4), WHOLE_IN(4), 10);
+    static struct muslin_cutlist_piece_spec rows[MUSLIN_CUTLIST_ROWS_MAX];
+    const struct muslin_cutlist_piece_spec one = CUTS(WHOLE_IN(4), WHOLE_IN(4), 10);
     const struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
     for (size_t i = 0; i < COUNT_OF(rows); i++)
         rows[i] = one;
@@ -402,7 +405,7 @@ START_TEST(rows_are_asked_and_then_filled)
 }
 END_TEST
 
-static muslin_status list_to_yardage(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_yardage(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                      struct muslin_problem *problem)
 {
     const struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
@@ -410,7 +413,7 @@ static muslin_status list_to_yardage(const struct muslin_cut_spec *rows, size_t 
     return muslin_cutlist_from_yardage(rows, row_size, n, &spec, &all, problem);
 }
 
-static muslin_status list_to_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                   struct muslin_problem *problem)
 {
     const struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
@@ -458,14 +461,14 @@ START_TEST(a_problem_says_which_loss_is_wrong)
 }
 END_TEST
 
-INIT_CALL(cut)
+INIT_CALL(cutlist_piece)
 INIT_CALL(cutlist)
 
 START_TEST(initial_values_are_those_of_the_headers)
 {
-    const struct muslin_cut_spec cut = MUSLIN_CUT_SPEC_INIT;
+    const struct muslin_cutlist_piece_spec cut = MUSLIN_CUTLIST_PIECE_SPEC_INIT;
     const struct muslin_cutlist_spec cloth = MUSLIN_CUTLIST_SPEC_INIT;
-    ck_init_rules(init_cut, &cut, (uint32_t)sizeof cut);
+    ck_init_rules(init_cutlist_piece, &cut, (uint32_t)sizeof cut);
     ck_init_rules(init_cutlist, &cloth, (uint32_t)sizeof cloth);
     ck_assert_int_eq(cut.count, 1);
     ck_assert_int_eq(cloth.usable_width, MUSLIN_USABLE_WIDTH_USUAL);

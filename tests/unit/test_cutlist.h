@@ -8,12 +8,12 @@
 
 #define ROWS(list) (list), sizeof (list)[0], COUNT_OF(list)
 /* A row: so many pieces, so far across and along. */
-#define CUTS(across, along, count) { (uint32_t)sizeof(struct muslin_cut_spec), 0, (across), (along), (count) }
+#define CUTS(across, along, count) { (uint32_t)sizeof(struct muslin_cutlist_piece_spec), 0, (across), (along), (count) }
 #define CUTS_TURN(across, along, count) \
-    { (uint32_t)sizeof(struct muslin_cut_spec), MUSLIN_CUT_MAY_TURN, (across), (along), (count) }
+    { (uint32_t)sizeof(struct muslin_cutlist_piece_spec), MUSLIN_CUTLIST_PIECE_MAY_TURN, (across), (along), (count) }
 
 /* A call on a list; what else it takes is fixed. */
-typedef muslin_status list_call(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+typedef muslin_status list_call(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                 struct muslin_problem *problem);
 
 /* The rules of rows, tried on one call. */

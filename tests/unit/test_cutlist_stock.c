@@ -28,7 +28,7 @@ static struct muslin_stock_spec bundle(int64_t count)
     return stock_of(MUSLIN_STOCK_STRIP, WHOLE_IN(40), IN(2, 1, 2), count);
 }
 
-static struct muslin_cutlist_stock worked(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static struct muslin_cutlist_stock worked(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                           struct muslin_stock_spec stock)
 {
     struct muslin_cutlist_stock all = { .size = (uint32_t)sizeof all };
@@ -36,7 +36,7 @@ static struct muslin_cutlist_stock worked(const struct muslin_cut_spec *rows, si
     return all;
 }
 
-static struct muslin_cutlist_row row_at(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static struct muslin_cutlist_row row_at(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                         struct muslin_stock_spec stock, size_t index)
 {
     struct muslin_cutlist_row found[8];
@@ -47,7 +47,7 @@ static struct muslin_cutlist_row row_at(const struct muslin_cut_spec *rows, size
 }
 
 /* Part `index` of so many. */
-static struct muslin_cutlist_part part_at(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static struct muslin_cutlist_part part_at(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                           struct muslin_stock_spec stock, size_t index, size_t of)
 {
     struct muslin_cutlist_part found[8];
@@ -68,7 +68,7 @@ static void ck_part(struct muslin_cutlist_part part, int64_t row, int64_t strips
     ck_assert_int_eq(part.begins_at, begins_at);
 }
 
-static struct muslin_cutlist_sets how_often(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static struct muslin_cutlist_sets how_often(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                             struct muslin_stock_spec stock)
 {
     struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets };
@@ -76,7 +76,7 @@ static struct muslin_cutlist_sets how_often(const struct muslin_cut_spec *rows, 
     return sets;
 }
 
-static struct muslin_substitution instead(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static struct muslin_substitution instead(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                           struct muslin_stock_spec stock, int64_t prints)
 {
     struct muslin_substitution found = { .size = (uint32_t)sizeof found };
@@ -86,7 +86,7 @@ static struct muslin_substitution instead(const struct muslin_cut_spec *rows, si
 
 /* ---- pieces of stock -------------------------------------------------------------------------------------------- */
 
-static const struct muslin_cut_spec half_strips[] = { CUTS(WHOLE_IN(22), IN(2, 1, 2), 80) };
+static const struct muslin_cutlist_piece_spec half_strips[] = { CUTS(WHOLE_IN(22), IN(2, 1, 2), 80) };
 
 /* "Fat quarter conversion" (public forum): 7 half strips each, 80 / 7 = 11.4.
  * Example: 80 strips of 22 x 2 1/2 in from fat quarters 18 x 22 in: 12 fat quarters. */
@@ -116,9 +116,9 @@ END_TEST
 /* "Cutting up a 10 inch square" (teacher's blog): 4 of 5 in, or 16 of 2 1/2 in, or 4 of 2 1/2 x 10 in from one. */
 START_TEST(a_ten_inch_square_gives_four_or_sixteen)
 {
-    const struct muslin_cut_spec five[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 4) };
-    const struct muslin_cut_spec small[] = { CUTS(IN(2, 1, 2), IN(2, 1, 2), 16) };
-    const struct muslin_cut_spec strips[] = { CUTS(WHOLE_IN(10), IN(2, 1, 2), 4) };
+    const struct muslin_cutlist_piece_spec five[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 4) };
+    const struct muslin_cutlist_piece_spec small[] = { CUTS(IN(2, 1, 2), IN(2, 1, 2), 16) };
+    const struct muslin_cutlist_piece_spec strips[] = { CUTS(WHOLE_IN(10), IN(2, 1, 2), 4) };
     ck_assert_int_eq(worked(ROWS(five), ten_inch_squares(1)).stock_needed, 1);
     ck_assert_int_eq(worked(ROWS(five), ten_inch_squares(1)).left_over, 0);
     ck_assert_int_eq(worked(ROWS(small), ten_inch_squares(1)).stock_needed, 1);
@@ -133,7 +133,8 @@ END_TEST
  * come from the third and fourth. */
 START_TEST(a_new_size_goes_on_where_the_last_one_left_off)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 9), CUTS(IN(2, 1, 2), IN(2, 1, 2), 20) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 9),
+                                                      CUTS(IN(2, 1, 2), IN(2, 1, 2), 20) };
     struct muslin_cutlist_row row = row_at(ROWS(rows), ten_inch_squares(4), 0);
     ck_assert_int_eq(row.strips, 5);
     ck_assert_int_eq(row.spare_pieces, 1);
@@ -161,7 +162,7 @@ END_TEST
  * Example: 14 squares of 5 in from fat quarters 18 x 20 in: 3 strips from the first, 1 from the second. */
 START_TEST(parts_say_how_many_strips_come_from_which)
 {
-    struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 14), CUTS(WHOLE_IN(50), WHOLE_IN(50), 0),
+    struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 14), CUTS(WHOLE_IN(50), WHOLE_IN(50), 0),
                                       CUTS(IN(2, 1, 2), IN(4, 1, 2), 12) };
     const struct muslin_stock_spec stock = stock_of(MUSLIN_STOCK_FAT_QUARTER, WHOLE_IN(20), WHOLE_IN(18), 0);
     ck_part(part_at(ROWS(rows), stock, 0, 3), 0, 3, 1, 1, 0);
@@ -181,9 +182,13 @@ END_TEST
  * in from squares of 10 in: 8 squares, 15 strips of 4 pieces, and a strip more of 4 from the last. */
 START_TEST(what_is_left_of_the_last_square_gives_pieces_too)
 {
-    const struct muslin_cut_spec sixty[] = { { sizeof(struct muslin_cut_spec), 0, IN(2, 1, 2), IN(4, 1, 2), 60 } };
-    const struct muslin_cut_spec full[] = { { sizeof(struct muslin_cut_spec), 0, IN(2, 1, 2), IN(4, 1, 2), 56 } };
-    const struct muslin_cut_spec none[] = { sixty[0], { sizeof(struct muslin_cut_spec), 0, IN(2, 1, 2), 1, 0 } };
+    const struct muslin_cutlist_piece_spec sixty[] = { { sizeof(struct muslin_cutlist_piece_spec), 0, IN(2, 1, 2),
+                                                         IN(4, 1, 2), 60 } };
+    const struct muslin_cutlist_piece_spec full[] = { { sizeof(struct muslin_cutlist_piece_spec), 0, IN(2, 1, 2),
+                                                        IN(4, 1, 2), 56 } };
+    const struct muslin_cutlist_piece_spec none[] = {
+        sixty[0], { sizeof(struct muslin_cutlist_piece_spec), 0, IN(2, 1, 2), 1, 0 }
+    };
     struct muslin_cutlist_stock all = worked(ROWS(sixty), ten_inch_squares(8));
     ck_assert_int_eq(all.stock_needed, 8);
     ck_assert_int_eq(all.strips, 15);
@@ -199,9 +204,12 @@ END_TEST
  * to 6 in, so 4 in of length are to spare as cut. */
 START_TEST(as_cut_the_fullest_piece_of_stock_counts)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(10), WHOLE_IN(3), 2), CUTS(WHOLE_IN(9), WHOLE_IN(5), 1) };
-    const struct muslin_cut_spec goes_on[] = { CUTS(WHOLE_IN(9), WHOLE_IN(3), 1), CUTS(WHOLE_IN(9), WHOLE_IN(2), 4) };
-    const struct muslin_cut_spec fits[] = { CUTS(WHOLE_IN(9), WHOLE_IN(3), 1), CUTS(WHOLE_IN(4), WHOLE_IN(2), 4) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(10), WHOLE_IN(3), 2),
+                                                      CUTS(WHOLE_IN(9), WHOLE_IN(5), 1) };
+    const struct muslin_cutlist_piece_spec goes_on[] = { CUTS(WHOLE_IN(9), WHOLE_IN(3), 1),
+                                                         CUTS(WHOLE_IN(9), WHOLE_IN(2), 4) };
+    const struct muslin_cutlist_piece_spec fits[] = { CUTS(WHOLE_IN(9), WHOLE_IN(3), 1),
+                                                      CUTS(WHOLE_IN(4), WHOLE_IN(2), 4) };
     ck_assert_int_eq(worked(ROWS(rows), ten_inch_squares(2)).as_cut_shorter_by, WHOLE_IN(4));
     ck_assert_int_eq(worked(ROWS(rows), ten_inch_squares(2)).as_cut_narrower_by, 0);
     ck_assert_int_eq(worked(ROWS(goes_on), ten_inch_squares(2)).as_cut_shorter_by, WHOLE_IN(1)); /* 3 + 3 x 2 = 9 */
@@ -216,8 +224,9 @@ END_TEST
  * 9 in need all 18 in of length. 655.5 sq in over 396 are 1.7. */
 START_TEST(three_sizes_fill_three_fat_quarters)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 14), CUTS(IN(2, 1, 2), IN(2, 1, 2), 10),
-                                            CUTS(WHOLE_IN(9), WHOLE_IN(9), 3) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 14),
+                                                      CUTS(IN(2, 1, 2), IN(2, 1, 2), 10),
+                                                      CUTS(WHOLE_IN(9), WHOLE_IN(9), 3) };
     struct muslin_cutlist_stock all = worked(ROWS(rows), fat_quarters(3));
     ck_assert_int_eq(all.stock_needed, 3);
     ck_assert_int_eq(all.strips, 8);
@@ -239,7 +248,7 @@ END_TEST
  * come from one strip. */
 START_TEST(lower_pieces_from_a_strip_are_trimmed)
 {
-    struct muslin_cut_spec rows[] = { CUTS(IN(4, 1, 2), IN(2, 1, 2), 12), CUTS(WHOLE_IN(2), WHOLE_IN(2), 6),
+    struct muslin_cutlist_piece_spec rows[] = { CUTS(IN(4, 1, 2), IN(2, 1, 2), 12), CUTS(WHOLE_IN(2), WHOLE_IN(2), 6),
                                       CUTS(WHOLE_IN(4), IN(1, 1, 4), 20) };
     ck_assert_int_eq(worked(rows, sizeof rows[0], 1, bundle(40)).trimmed, 0);
     ck_assert_int_eq(worked(rows, sizeof rows[0], 1, bundle(40)).stock_needed, 2);
@@ -261,11 +270,12 @@ END_TEST
  * strips of 6 in, 12 in of one. A piece 2 1/2 x 4 1/2 in fits a strip only when it lies turned. */
 START_TEST(rows_are_turned_when_they_end_earlier)
 {
-    struct muslin_cut_spec rows[] = { CUTS_TURN(WHOLE_IN(6), WHOLE_IN(10), 4) };
-    const struct muslin_cut_spec tall[] = { CUTS_TURN(IN(2, 1, 2), IN(4, 1, 2), 8) };
-    const struct muslin_cut_spec wide[] = { CUTS_TURN(IN(4, 1, 2), IN(2, 1, 2), 8) };
-    const struct muslin_cut_spec tie[] = { CUTS_TURN(WHOLE_IN(9), WHOLE_IN(9), 4) };
-    const struct muslin_cut_spec flat[] = { CUTS_TURN(WHOLE_IN(10), WHOLE_IN(6), 4) }; /* the other way round */
+    struct muslin_cutlist_piece_spec rows[] = { CUTS_TURN(WHOLE_IN(6), WHOLE_IN(10), 4) };
+    const struct muslin_cutlist_piece_spec tall[] = { CUTS_TURN(IN(2, 1, 2), IN(4, 1, 2), 8) };
+    const struct muslin_cutlist_piece_spec wide[] = { CUTS_TURN(IN(4, 1, 2), IN(2, 1, 2), 8) };
+    const struct muslin_cutlist_piece_spec tie[] = { CUTS_TURN(WHOLE_IN(9), WHOLE_IN(9), 4) };
+    const struct muslin_cutlist_piece_spec flat[] = { CUTS_TURN(WHOLE_IN(10), WHOLE_IN(6), 4) }; /* the other way
+                                                                                                    round */
     struct muslin_stock_spec striped = fat_quarters(1);
     ck_assert_int_eq(worked(ROWS(rows), fat_quarters(1)).stock_needed, 1);
     ck_assert_int_eq(worked(ROWS(rows), fat_quarters(1)).left_over, WHOLE_IN(6));
@@ -280,7 +290,7 @@ START_TEST(rows_are_turned_when_they_end_earlier)
     rows[0].flags = 0;
     ck_assert_int_eq(worked(ROWS(rows), fat_quarters(1)).stock_needed, 2);
     rows[0].count = 1; /* both ways in the first fat quarter, 6 in of it or 10 */
-    rows[0].flags = MUSLIN_CUT_MAY_TURN;
+    rows[0].flags = MUSLIN_CUTLIST_PIECE_MAY_TURN;
     ck_assert_int_eq(worked(ROWS(rows), fat_quarters(1)).left_over, WHOLE_IN(12));
 }
 END_TEST
@@ -288,7 +298,7 @@ END_TEST
 /* 10 of 10 in squares: 3 a strip at 30 in wide, 4 strips of 10 in; a cloth 20 in long holds two, so two cloths. */
 START_TEST(a_cloth_is_a_piece_of_stock_too)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(10), WHOLE_IN(10), 10) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(10), WHOLE_IN(10), 10) };
     struct muslin_stock_spec cloth = stock_of(MUSLIN_STOCK_YARDAGE, WHOLE_IN(30), WHOLE_IN(20), 1);
     ck_assert_int_eq(worked(ROWS(rows), cloth).stock_needed, 2);
     ck_assert_int_eq(worked(ROWS(rows), cloth).stock_missing, 1);
@@ -297,7 +307,7 @@ END_TEST
 
 START_TEST(nothing_wanted_takes_no_stock)
 {
-    const struct muslin_cut_spec rows[] = { CUTS_TURN(WHOLE_IN(50), WHOLE_IN(50), 0) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS_TURN(WHOLE_IN(50), WHOLE_IN(50), 0) };
     for (size_t n = 0; n <= 1; n++) {
         struct muslin_cutlist_stock all = worked(n == 0 ? NULL : rows, sizeof rows[0], n, fat_quarters(3));
         ck_assert_int_eq(all.stock_needed, 0);
@@ -319,7 +329,8 @@ END_TEST
 /* The side that is too short for the piece as listed, even where turning was allowed and did not help. */
 START_TEST(a_piece_larger_than_the_stock_is_named)
 {
-    struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4), 3), CUTS_TURN(WHOLE_IN(23), WHOLE_IN(2), 1) };
+    struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(4), WHOLE_IN(4), 3),
+                                                CUTS_TURN(WHOLE_IN(23), WHOLE_IN(2), 1) };
     const struct muslin_stock_spec stock = fat_quarters(1);
     struct muslin_cutlist_stock all = { .size = (uint32_t)sizeof all, .pieces = -7 };
     struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets, .sets = -7 };
@@ -349,8 +360,8 @@ END_TEST
 /* 4096 rows of 2^31 - 1 pieces, each as large as the stock. */
 START_TEST(the_largest_request_fits)
 {
-    static struct muslin_cut_spec rows[MUSLIN_CUTLIST_ROWS_MAX];
-    const struct muslin_cut_spec one = CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX);
+    static struct muslin_cutlist_piece_spec rows[MUSLIN_CUTLIST_ROWS_MAX];
+    const struct muslin_cutlist_piece_spec one = CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX);
     for (size_t i = 0; i < COUNT_OF(rows); i++)
         rows[i] = one;
     struct muslin_stock_spec stock = stock_of(MUSLIN_STOCK_YARDAGE, MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, 1);
@@ -364,7 +375,8 @@ END_TEST
 
 /* ---- how often -------------------------------------------------------------------------------------------------- */
 
-static const struct muslin_cut_spec kit[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 4), CUTS(IN(2, 1, 2), IN(2, 1, 2), 4) };
+static const struct muslin_cutlist_piece_spec kit[] = { CUTS(WHOLE_IN(5), WHOLE_IN(5), 4),
+                                                        CUTS(IN(2, 1, 2), IN(2, 1, 2), 4) };
 
 /* Eight times: 32 of 5 in from 8 squares, 32 of 2 1/2 in, 8 strips, from two more; nine times need 9 and 9 strips,
  * three more: 12. 5 in must fit twice, so nothing may be smaller. Example: 4 squares of 5 in and 4 of 2 1/2 in from 10
@@ -410,7 +422,7 @@ END_TEST
  * Example: 24 pieces of 8 1/2 x 4 1/2 in that may turn, from a cloth 40 x 72 in: twice, 6 strips of 8 1/2 in. */
 START_TEST(the_rows_of_several_lists_are_cut_together)
 {
-    const struct muslin_cut_spec rows[] = { CUTS_TURN(IN(8, 1, 2), IN(4, 1, 2), 24) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS_TURN(IN(8, 1, 2), IN(4, 1, 2), 24) };
     const struct muslin_stock_spec cloth = stock_of(MUSLIN_STOCK_YARDAGE, WHOLE_IN(40), WHOLE_IN(72), 1);
     struct muslin_cutlist_row found[1] = { { 0 } };
     size_t count = 0;
@@ -459,7 +471,7 @@ END_TEST
 
 START_TEST(a_list_of_nothing_comes_from_anything_too_often_to_say)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(50), WHOLE_IN(50), 0) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(50), WHOLE_IN(50), 0) };
     const struct muslin_stock_spec stock = ten_inch_squares(1);
     struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets, .sets = -7 };
     struct muslin_problem problem = PROBLEM;
@@ -480,7 +492,7 @@ END_TEST
 /* A tick square from 2^31 - 1 pieces of one tick: as many lists as a count may be; of two ticks square: more. */
 START_TEST(more_lists_than_a_count_are_refused)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(1, 1, 1) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(1, 1, 1) };
     struct muslin_stock_spec stock = stock_of(MUSLIN_STOCK_SQUARE, 1, 1, MUSLIN_COUNT_MAX);
     struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets, .sets = -7 };
     struct muslin_problem problem = PROBLEM;
@@ -577,9 +589,9 @@ END_TEST
  * 8 1/2 x 4 1/2 in lie turned (see above); 8 a strip, so none to spare. */
 START_TEST(pieces_that_may_turn_come_from_strips_cut_across)
 {
-    const struct muslin_cut_spec listed[] = { CUTS(IN(2, 1, 2), IN(4, 1, 2), 60) };
-    const struct muslin_cut_spec turned[] = { CUTS_TURN(IN(2, 1, 2), IN(4, 1, 2), 60) };
-    const struct muslin_cut_spec large[] = { CUTS_TURN(IN(8, 1, 2), IN(4, 1, 2), 23) };
+    const struct muslin_cutlist_piece_spec listed[] = { CUTS(IN(2, 1, 2), IN(4, 1, 2), 60) };
+    const struct muslin_cutlist_piece_spec turned[] = { CUTS_TURN(IN(2, 1, 2), IN(4, 1, 2), 60) };
+    const struct muslin_cutlist_piece_spec large[] = { CUTS_TURN(IN(8, 1, 2), IN(4, 1, 2), 23) };
     struct muslin_substitution found = instead(ROWS(turned), bundle(40), 20);
     ck_assert_int_eq(instead(ROWS(listed), bundle(40), 20).possible, 0);
     ck_assert_int_eq(found.possible, 1);
@@ -595,8 +607,9 @@ END_TEST
 
 START_TEST(a_row_that_does_not_fit_makes_a_substitute_impossible)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(WHOLE_IN(4), IN(2, 1, 2), 3), CUTS(WHOLE_IN(10), WHOLE_IN(3), 1) };
-    const struct muslin_cut_spec wide[] = { CUTS(WHOLE_IN(43), WHOLE_IN(2), 3) };
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(4), IN(2, 1, 2), 3),
+                                                      CUTS(WHOLE_IN(10), WHOLE_IN(3), 1) };
+    const struct muslin_cutlist_piece_spec wide[] = { CUTS(WHOLE_IN(43), WHOLE_IN(2), 3) };
     struct muslin_substitution found = instead(ROWS(rows), bundle(40), 20);
     ck_assert_int_eq(found.possible, 0);
     ck_assert_int_eq(found.unfit_row, 1);
@@ -612,7 +625,7 @@ END_TEST
 
 START_TEST(nothing_wanted_needs_no_fabric)
 {
-    struct muslin_substitution found = instead(NULL, sizeof(struct muslin_cut_spec), 0, fat_quarters(0), 8);
+    struct muslin_substitution found = instead(NULL, sizeof(struct muslin_cutlist_piece_spec), 0, fat_quarters(0), 8);
     ck_assert_int_eq(found.possible, 1);
     ck_assert_int_eq(found.enough, 1);
     ck_assert_int_eq(found.fabrics, 0);
@@ -648,7 +661,7 @@ END_TEST
 
 START_TEST(a_substitute_longer_than_the_longest_length_is_refused)
 {
-    const struct muslin_cut_spec rows[] = { CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX),
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX),
                                             CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX),
                                             CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX) };
     const struct muslin_stock_spec cloth = stock_of(MUSLIN_STOCK_YARDAGE, MUSLIN_SIZE_MAX, 1, 1);
@@ -713,37 +726,37 @@ static const struct muslin_stock_spec good_stock = { (uint32_t)sizeof good_stock
                                                      MUSLIN_EDGE_PINKED_TIPS, MUSLIN_CARE_WASHED,
                                                      MUSLIN_PRINT_ONE_WAY, MUSLIN_STOCK_FAT_QUARTER };
 
-static muslin_status list_to_stock(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                    struct muslin_problem *problem)
 {
     struct muslin_cutlist_stock all = { .size = (uint32_t)sizeof all };
     return muslin_cutlist_from_stock(rows, row_size, n, &good_stock, &all, problem);
 }
-static muslin_status list_to_stock_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_stock_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                         struct muslin_problem *problem)
 {
     size_t count = 0;
     return muslin_cutlist_stock_rows(rows, row_size, n, &good_stock, NULL, 0, 0, &count, problem);
 }
-static muslin_status list_to_sets(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_sets(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                   struct muslin_problem *problem)
 {
     struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets };
     return muslin_cutlist_sets_from_stock(rows, row_size, n, &good_stock, &sets, problem);
 }
-static muslin_status list_to_parts(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_parts(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                    struct muslin_problem *problem)
 {
     size_t count = 0;
     return muslin_cutlist_stock_parts(rows, row_size, n, &good_stock, NULL, 0, 0, &count, problem);
 }
-static muslin_status list_to_sets_rows(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_sets_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                        struct muslin_problem *problem)
 {
     size_t count = 0;
     return muslin_cutlist_sets_rows(rows, row_size, n, &good_stock, NULL, 0, 0, &count, problem);
 }
-static muslin_status list_to_substitute(const struct muslin_cut_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_substitute(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                         struct muslin_problem *problem)
 {
     struct muslin_substitution found = { .size = (uint32_t)sizeof found };

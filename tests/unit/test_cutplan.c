@@ -24,7 +24,7 @@ START_TEST(one_size_has_as_many_strips_as_it_needs)
 {
     /* 40 squares of 5 in from 42 in: eight a strip, five strips, 2 in left of each. */
     size_t count = 0;
-    struct muslin_plan_left_over left;
+    struct muslin_cutplan_left_over left;
     muslin_len narrowest = 0;
     start(&p, WHOLE_IN(42));
     want_square(40, WHOLE_IN(5));
@@ -38,14 +38,14 @@ START_TEST(one_size_has_as_many_strips_as_it_needs)
     ck_assert_int_eq(p.totals.cuts, 5 + 40);
     ck_assert_int_eq(p.totals.waste, 2 * 2 * 25 * INT64_C(8128) * 8128);
     left.size = (uint32_t)sizeof left;
-    ck_ok(muslin_cutplan_left_over(p.plan, 0, &left, sizeof left, 1, &count, NULL));
+    ck_ok(muslin_cutplan_left_overs(p.plan, 0, &left, sizeof left, 1, &count, NULL));
     ck_assert_uint_eq(count, 1);
     ck_assert_int_eq(left.strip, 0);
     ck_assert_int_eq(left.count, 5);
     ck_assert_int_eq(left.x, WHOLE_IN(40));
     ck_assert_int_eq(left.width, WHOLE_IN(2));
     ck_assert_int_eq(left.height, WHOLE_IN(5));
-    ck_ok(muslin_cutplan_left_over(p.plan, WHOLE_IN(2) + 1, &left, sizeof left, 1, &count, NULL));
+    ck_ok(muslin_cutplan_left_overs(p.plan, WHOLE_IN(2) + 1, &left, sizeof left, 1, &count, NULL));
     ck_assert_uint_eq(count, 0);
     /* Example: usable_width less the end of the fullest strip. */
     ck_ok(muslin_cutplan_narrowest(p.plan, &narrowest, NULL));
@@ -76,7 +76,7 @@ START_TEST(nothing_wanted_is_a_plan_of_nothing)
 {
     size_t count = 7;
     muslin_len narrowest = 7;
-    struct muslin_plan_width width = { .size = (uint32_t)sizeof width };
+    struct muslin_cutplan_width width = { .size = (uint32_t)sizeof width };
     start(&p, WHOLE_IN(40));
     p.spec.straightening = WHOLE_IN(1);
     make_plan(&p);
@@ -118,15 +118,15 @@ START_TEST(the_squaring_share_is_taken_by_each_piece)
 {
     /* 1/2 in every 4 cuts: 1/8 in each; 39 in hold seven of 5 1/8 in and not eight. */
     start(&p, WHOLE_IN(40));
-    p.spec.squaring_loss = IN(0, 1, 2);
-    p.spec.squaring_every = 4;
+    p.spec.resquare_loss = IN(0, 1, 2);
+    p.spec.resquare_every = 4;
     want_square(8, WHOLE_IN(5));
     make_plan(&p);
     ck_assert_int_eq(p.places[0].pitch, IN(5, 1, 8));
     ck_assert_int_eq(p.places[0].width, WHOLE_IN(5));
     ck_assert_int_eq(p.totals.strips, 2);
     muslin_cutplan_free(p.plan);
-    p.spec.squaring_every = 3; /* 1354 2/3 ticks, up */
+    p.spec.resquare_every = 3; /* 1354 2/3 ticks, up */
     make_plan(&p);
     ck_assert_int_eq(p.places[0].pitch, WHOLE_IN(5) + 1355);
     muslin_cutplan_free(p.plan);
@@ -136,7 +136,7 @@ END_TEST
 START_TEST(joined_pieces_are_whole_strips_and_one_shorter)
 {
     /* Binding of 250 in at 40 in, joins straight with 1/2 in: 6 strips give 237 1/2, the seventh is 13 in long. */
-    struct muslin_plan_size sizes[3];
+    struct muslin_cutplan_size sizes[3];
     size_t count = 0;
     start(&p, WHOLE_IN(40));
     want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(250), IN(2, 1, 2))->join_loss = IN(0, 1, 2);
@@ -201,7 +201,7 @@ START_TEST(borders_are_slit_from_a_panel)
 {
     /* Four borders 4 x 60 in, and 6 in squares: beside 16 in there is room for four in each of ten strips. */
     size_t count = 0;
-    struct muslin_plan_way ways[4];
+    struct muslin_cutplan_way ways[4];
     start(&p, WHOLE_IN(40));
     p.spec.end_loss = WHOLE_IN(0);
     want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 4, WHOLE_IN(4), WHOLE_IN(60));
@@ -210,18 +210,18 @@ START_TEST(borders_are_slit_from_a_panel)
     ck_assert_int_eq(p.totals.cloth_length, WHOLE_IN(60));
     ck_assert_int_eq(p.totals.panels, 1);
     ck_assert_int_eq(p.totals.strips, 11);
-    ck_assert_int_eq(p.strips[0].kind, MUSLIN_PLAN_PANEL);
-    ck_assert_int_eq(p.strips[1].kind, MUSLIN_PLAN_SLIT);
-    ck_assert_int_eq(p.strips[2].kind, MUSLIN_PLAN_WITHIN);
+    ck_assert_int_eq(p.strips[0].kind, MUSLIN_CUTPLAN_STRIP_PANEL);
+    ck_assert_int_eq(p.strips[1].kind, MUSLIN_CUTPLAN_STRIP_SLIT);
+    ck_assert_int_eq(p.strips[2].kind, MUSLIN_CUTPLAN_STRIP_WITHIN);
     ck_assert_int_eq(p.strips[2].times, 10);
     ck_assert_int_eq(p.strips[2].x, WHOLE_IN(16));
     /* across; four slits; nine strips, the last one's edge is the panel's; of each four squares one ends at the edge */
     ck_assert_int_eq(p.totals.cuts, 1 + 4 + 9 + 10 * 3);
     ck_ok(muslin_cutplan_ways(p.plan, ways, sizeof ways[0], 4, &count, NULL));
     ck_assert_uint_eq(count, 2);
-    ck_assert_int_eq(ways[0].kind, MUSLIN_PLAN_PANEL);
+    ck_assert_int_eq(ways[0].kind, MUSLIN_CUTPLAN_STRIP_PANEL);
     ck_assert_int_eq(ways[0].cost, WHOLE_IN(60));
-    ck_assert_int_eq(ways[1].kind, MUSLIN_PLAN_STRIP);
+    ck_assert_int_eq(ways[1].kind, MUSLIN_CUTPLAN_STRIP_STRIP);
     muslin_cutplan_free(p.plan);
     p.spec.flags = MUSLIN_CUTPLAN_NO_PANELS;
     make_plan(&p);
@@ -233,7 +233,7 @@ END_TEST
 
 START_TEST(a_panel_has_a_rest_beside_its_borders_and_above_its_strips)
 {
-    struct muslin_plan_left_over left[4];
+    struct muslin_cutplan_left_over left[4];
     size_t count = 0;
     muslin_len narrowest = 0;
     start(&p, WHOLE_IN(41));
@@ -247,7 +247,7 @@ START_TEST(a_panel_has_a_rest_beside_its_borders_and_above_its_strips)
     ck_assert_int_eq(p.strips[2].x, IN(4, 1, 2));
     ck_assert_int_eq(p.strips[2].width, IN(36, 1, 2));
     ck_assert_int_eq(p.places[1].x, 0);
-    ck_ok(muslin_cutplan_left_over(p.plan, 0, left, sizeof left[0], 4, &count, NULL));
+    ck_ok(muslin_cutplan_left_overs(p.plan, 0, left, sizeof left[0], 4, &count, NULL));
     ck_assert_uint_eq(count, 1);
     ck_assert_int_eq(left[0].strip, 0);
     ck_assert_int_eq(left[0].x, IN(4, 1, 2));
@@ -270,7 +270,7 @@ static void want_eighths(int64_t count, muslin_len across, muslin_len along, int
 /* The prints of a throw take some hundred cases, some of which say how many pieces of a size lie in strips of a way. */
 START_TEST(cases_may_be_of_pieces_in_strips_of_a_way)
 {
-    struct muslin_plan_case cases[4096];
+    struct muslin_cutplan_case cases[4096];
     size_t count = 0;
     int of_pieces = 0;
     start(&p, WHOLE_IN(42));
@@ -345,7 +345,7 @@ END_TEST
 START_TEST(joined_strips_go_round_the_fold)
 {
     /* 110 in at 40: 40, 40 and 30 in, each its own; another 15 in come from one layer. */
-    struct muslin_plan_left_over left;
+    struct muslin_cutplan_left_over left;
     size_t count = 0;
     start(&p, WHOLE_IN(40));
     p.spec.flags = MUSLIN_CUTPLAN_FOLDED;
@@ -359,7 +359,7 @@ START_TEST(joined_strips_go_round_the_fold)
     ck_assert_int_eq(p.totals.pieces, 4);
     ck_assert_int_eq(p.totals.strips, 3);
     left.size = (uint32_t)sizeof left;
-    ck_ok(muslin_cutplan_left_over(p.plan, 0, &left, sizeof left, 1, &count, NULL));
+    ck_ok(muslin_cutplan_left_overs(p.plan, 0, &left, sizeof left, 1, &count, NULL));
     ck_assert_int_eq(left.width, WHOLE_IN(10)); /* 5 in at the fold, unfolded */
     muslin_cutplan_free(p.plan);
 }
@@ -369,7 +369,7 @@ START_TEST(stock_is_cut_along_either_side_where_pieces_may_turn)
 {
     /* A fat quarter 21 x 18 in gives two pieces of 8 x 18 whichever way; six of 7 x 9; turned strips need both ways. */
     size_t count = 0;
-    struct muslin_plan_way ways[4];
+    struct muslin_cutplan_way ways[4];
     start(&p, 0);
     have(&p, MUSLIN_COUNT_MAX, WHOLE_IN(21), WHOLE_IN(18))->label = 5;
     want(&p, 12, WHOLE_IN(7), WHOLE_IN(9))->flags = MUSLIN_BLANK_MAY_TURN;
@@ -410,7 +410,7 @@ END_TEST
 START_TEST(stock_that_costs_different_sums_is_added_up)
 {
     /* Example: 7 fat quarters at 3 cost 21. */
-    struct muslin_plan_stock used;
+    struct muslin_cutplan_stock_used used;
     size_t count = 0;
     start(&p, 0);
     have(&p, 9, WHOLE_IN(20), WHOLE_IN(20))->cost = 3;
@@ -450,7 +450,7 @@ END_TEST
 
 START_TEST(what_is_left_of_stock_is_left_right_across)
 {
-    struct muslin_plan_left_over left[3];
+    struct muslin_cutplan_left_over left[3];
     size_t count = 0;
     start(&p, 0);
     p.spec.straightening = WHOLE_IN(1);
@@ -458,7 +458,7 @@ START_TEST(what_is_left_of_stock_is_left_right_across)
     have(&p, 1, WHOLE_IN(20), WHOLE_IN(21));
     want_square(1, WHOLE_IN(10));
     make_plan(&p);
-    ck_ok(muslin_cutplan_left_over(p.plan, 0, left, sizeof left[0], 3, &count, NULL));
+    ck_ok(muslin_cutplan_left_overs(p.plan, 0, left, sizeof left[0], 3, &count, NULL));
     ck_assert_uint_eq(count, 2);
     ck_assert_int_eq(left[0].strip, 0); /* 20 x 10 in above the strip, 9 x 10 beside the square */
     ck_assert_int_eq(left[0].width, WHOLE_IN(20));
@@ -548,7 +548,7 @@ END_TEST
 START_TEST(rows_of_one_size_get_its_pieces_one_after_the_other)
 {
     /* Example: two rows of 5 x 5 in are one. */
-    struct muslin_plan_size sizes[4];
+    struct muslin_cutplan_size sizes[4];
     size_t count = 0;
     start(&p, WHOLE_IN(40));
     want_square(11, WHOLE_IN(5))->label = 100;
@@ -605,7 +605,7 @@ END_TEST
 START_TEST(other_widths_are_never_longer_than_narrower_ones)
 {
     /* Example: 40, 41, 42, 43 and 44 in: widths = 5. */
-    struct muslin_plan_width rows[5];
+    struct muslin_cutplan_width rows[5];
     size_t count = 0;
     want_three_squares();
     make_plan(&p);
@@ -637,7 +637,7 @@ END_TEST
 START_TEST(a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter)
 {
     /* Without work, first plans are all there are: among so many some get longer on a wider bolt. */
-    struct muslin_plan_width rows[4];
+    struct muslin_cutplan_width rows[4];
     uint64_t state = 1;
     size_t count = 0;
     for (int round = 0; round < 60; round++) {

@@ -5,7 +5,7 @@
 
 static struct planned p;
 
-static void ck_blank(const struct muslin_plan_blank *blank, muslin_len x, muslin_len y, muslin_len width,
+static void ck_blank(const struct muslin_cutplan_blank *blank, muslin_len x, muslin_len y, muslin_len width,
                      muslin_len height)
 {
     ck_assert_int_eq(blank->x, x);
@@ -14,7 +14,7 @@ static void ck_blank(const struct muslin_plan_blank *blank, muslin_len x, muslin
     ck_assert_int_eq(blank->height, height);
 }
 
-static void blanks_from(int64_t first, struct muslin_plan_blank *rows, size_t capacity, size_t left)
+static void blanks_from(int64_t first, struct muslin_cutplan_blank *rows, size_t capacity, size_t left)
 {
     size_t count = 0;
     ck_ok(muslin_cutplan_blanks(p.plan, first, rows, sizeof rows[0], capacity, &count, NULL));
@@ -24,7 +24,7 @@ static void blanks_from(int64_t first, struct muslin_plan_blank *rows, size_t ca
 /* Eight squares in each strip: 17 take three. */
 START_TEST(each_square_of_a_bolt_has_its_corner)
 {
-    struct muslin_plan_blank rows[17];
+    struct muslin_cutplan_blank rows[17];
     start(&p, WHOLE_IN(41));
     p.spec.end_loss = WHOLE_IN(1);
     want(&p, 17, WHOLE_IN(5), WHOLE_IN(5));
@@ -52,7 +52,7 @@ END_TEST
  * of its rows, or three by three: 30 in of 32 in. Twelve take four rows. */
 START_TEST(pieces_beside_a_slit_border_lie_in_its_panel)
 {
-    struct muslin_plan_blank rows[20];
+    struct muslin_cutplan_blank rows[20];
     start(&p, WHOLE_IN(40));
     want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, WHOLE_IN(4), WHOLE_IN(60));
     want(&p, 18, WHOLE_IN(10), WHOLE_IN(10));
@@ -71,7 +71,7 @@ END_TEST
  * wide. Turned counter-clockwise, the first strip is at the right edge. */
 START_TEST(stock_lies_as_its_row_says)
 {
-    struct muslin_plan_blank rows[6];
+    struct muslin_cutplan_blank rows[6];
     start(&p, 0);
     have(&p, 2, WHOLE_IN(12), WHOLE_IN(20));
     want(&p, 5, WHOLE_IN(4), WHOLE_IN(20))->flags = MUSLIN_BLANK_MAY_TURN;
@@ -93,7 +93,7 @@ END_TEST
 START_TEST(blanks_follow_the_rules_of_pages)
 {
     struct muslin_problem problem = PROBLEM;
-    struct muslin_plan_blank rows[2];
+    struct muslin_cutplan_blank rows[2];
     size_t count = 9;
     start(&p, WHOLE_IN(40));
     want(&p, 3, WHOLE_IN(5), WHOLE_IN(5));
@@ -117,7 +117,7 @@ END_TEST
 
 /* ---- what is left ----------------------------------------------------------------------------------------------- */
 
-static void ck_left(const struct muslin_plan_left_over *left, int64_t count, muslin_len x, muslin_len y,
+static void ck_left(const struct muslin_cutplan_left_over *left, int64_t count, muslin_len x, muslin_len y,
                     muslin_len width, muslin_len height)
 {
     ck_assert_int_eq(left->count, count);
@@ -127,17 +127,17 @@ static void ck_left(const struct muslin_plan_left_over *left, int64_t count, mus
     ck_assert_int_eq(left->height, height);
 }
 
-static size_t left_of(struct muslin_plan_left_over *rows, size_t capacity)
+static size_t left_of(struct muslin_cutplan_left_over *rows, size_t capacity)
 {
     size_t count = 0;
-    ck_ok(muslin_cutplan_left_over(p.plan, 0, rows, sizeof rows[0], capacity, &count, NULL));
+    ck_ok(muslin_cutplan_left_overs(p.plan, 0, rows, sizeof rows[0], capacity, &count, NULL));
     return count;
 }
 
 /* A panel of 68 in for borders of 68 and 60 in, 3 and 4 in wide: above the shorter ones of two rows 12 x 8 in. */
 START_TEST(cloth_above_shorter_borders_is_left_over)
 {
-    struct muslin_plan_left_over left[3];
+    struct muslin_cutplan_left_over left[3];
     start(&p, WHOLE_IN(40));
     want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, WHOLE_IN(4), WHOLE_IN(60));
     want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, WHOLE_IN(3), WHOLE_IN(68));
@@ -157,7 +157,7 @@ END_TEST
  * 10 in at the selvage of one layer. */
 START_TEST(the_rest_beside_a_short_strip_round_the_fold_is_left_over)
 {
-    struct muslin_plan_left_over left[2];
+    struct muslin_cutplan_left_over left[2];
     start(&p, WHOLE_IN(40));
     p.spec.flags = MUSLIN_CUTPLAN_FOLDED;
     want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(110), IN(2, 1, 2));
@@ -249,10 +249,10 @@ END_TEST
 static int32_t stopped_of(int64_t sizes, int64_t stocks, int32_t print)
 {
     static struct muslin_blank_spec rows[200];
-    static struct muslin_plan_stock_spec stock[200];
+    static struct muslin_cutplan_stock_spec stock[200];
     struct muslin_allocator allocator;
     struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
-    struct muslin_plan_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
     struct muslin_cutplan *plan = NULL;
     ck_ok(muslin_allocator_libc(&allocator));
     spec.work_limit = 1000;
@@ -263,7 +263,7 @@ static int32_t stopped_of(int64_t sizes, int64_t stocks, int32_t print)
         rows[i] = row;
     }
     for (int64_t i = 0; i < stocks; i++) {
-        const struct muslin_plan_stock_spec row = { sizeof row, 0, 100000 + i, 90000, 2, 10 + i % 7, i };
+        const struct muslin_cutplan_stock_spec row = { sizeof row, 0, 100000 + i, 90000, 2, 10 + i % 7, i };
         stock[i] = row;
     }
     ck_ok(muslin_cutplan_create(&spec, rows, sizeof rows[0], (size_t)sizes, stock, sizeof stock[0], (size_t)stocks,
@@ -276,10 +276,10 @@ static int32_t stopped_of(int64_t sizes, int64_t stocks, int32_t print)
 
 START_TEST(more_sizes_or_stock_than_are_searched_are_told)
 {
-    ck_assert_int_eq(stopped_of(128, 0, MUSLIN_PRINT_NONE), MUSLIN_PLAN_STOPPED_WORK);
-    ck_assert_int_eq(stopped_of(129, 0, MUSLIN_PRINT_NONE), MUSLIN_PLAN_STOPPED_SIZES);
-    ck_assert_int_eq(stopped_of(9, 200, MUSLIN_PRINT_NONE), MUSLIN_PLAN_STOPPED_SIZES);
-    ck_assert_int_eq(stopped_of(9, 200, MUSLIN_PRINT_ONE_WAY), MUSLIN_PLAN_STOPPED_SIZES);
+    ck_assert_int_eq(stopped_of(128, 0, MUSLIN_PRINT_NONE), MUSLIN_CUTPLAN_STOPPED_WORK);
+    ck_assert_int_eq(stopped_of(129, 0, MUSLIN_PRINT_NONE), MUSLIN_CUTPLAN_STOPPED_SIZES);
+    ck_assert_int_eq(stopped_of(9, 200, MUSLIN_PRINT_NONE), MUSLIN_CUTPLAN_STOPPED_SIZES);
+    ck_assert_int_eq(stopped_of(9, 200, MUSLIN_PRINT_ONE_WAY), MUSLIN_CUTPLAN_STOPPED_SIZES);
 }
 END_TEST
 

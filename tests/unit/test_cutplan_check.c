@@ -105,10 +105,10 @@ static void split(struct made *made, int32_t number, int32_t kind, int32_t way, 
     made->cases[first + 1].limit = at_least;
 }
 
-static struct muslin_plan_checked checked(const struct made *made)
+static struct muslin_cutplan_checked checked(const struct made *made)
 {
     struct failing_allocator failing;
-    struct muslin_plan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
+    struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
     failing_start(&failing, 0);
     ck_ok(msl_found_check(&made->cutting, &made->found, MSL_CHECK_STEPS_MAX, &failing.allocator, &out));
     ck_assert(failing_is_clean(&failing));
@@ -117,7 +117,7 @@ static struct muslin_plan_checked checked(const struct made *made)
 
 static void expect_well(const struct made *made, int64_t cost, int64_t least)
 {
-    struct muslin_plan_checked out = checked(made);
+    struct muslin_cutplan_checked out = checked(made);
     ck_assert_int_eq(out.fault, 0);
     ck_assert_int_eq(out.cost, cost);
     ck_assert_int_eq(out.least, least);
@@ -126,7 +126,7 @@ static void expect_well(const struct made *made, int64_t cost, int64_t least)
 
 static void expect_fault(const struct made *made, int64_t fault, int64_t at)
 {
-    struct muslin_plan_checked out = checked(made);
+    struct muslin_cutplan_checked out = checked(made);
     ck_assert_int_eq(out.fault, fault);
     ck_assert_int_eq(out.at, at);
 }
@@ -309,7 +309,7 @@ START_TEST(nothing_is_well)
     made.found.least = 0;
     expect_well(&made, 12, 0);
     made.found.least = 1;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
 }
 END_TEST
 
@@ -320,50 +320,50 @@ START_TEST(each_fault_of_a_plan)
     struct made made;
     make_one_size(&made);
     made.laid[1].count = 0;
-    expect_fault(&made, MUSLIN_FAULT_MISSING, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_MISSING, 0);
     make_one_size(&made);
     made.patterns[0].times = 1;
-    expect_fault(&made, MUSLIN_FAULT_MISSING, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_MISSING, 0);
     make_one_size(&made);
     made.laid[1].size = 1;
-    expect_fault(&made, MUSLIN_FAULT_MISSING, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_MISSING, 1);
     make_one_size(&made);
     made.laid[0].count = 4;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 0);
     make_one_size(&made);
     made.sizes[0].run_in = 2;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 0);
     make_one_size(&made);
     made.sizes[0].along = 5;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 0);
     make_one_size(&made);
     made.sizes[0].along = 3;
     made.sizes[0].level = 1;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 0);
     make_one_size(&made);
     made.laid[0].other_way = 1;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 0);
     make_one_size(&made);
     made.laid[1].above = 1;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
     make_one_size(&made);
     made.found.cost = 11;
-    expect_fault(&made, MUSLIN_FAULT_COST, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_COST, 0);
     make_one_size(&made);
     made.found.cost = INT64_MIN;
-    expect_fault(&made, MUSLIN_FAULT_COST, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_COST, 0);
     make_one_size(&made);
     made.patterns[1].way = 1;
-    expect_fault(&made, MUSLIN_FAULT_COST, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_COST, 1);
     make_one_size(&made);
     made.patterns[0].times = MUSLIN_COUNT_MAX + 1;
-    expect_fault(&made, MUSLIN_FAULT_COST, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_COST, 0);
     make_one_size(&made);
     made.patterns[1].count = 0;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 1);
     make_stock(&made);
     made.available[1] = 0;
-    expect_fault(&made, MUSLIN_FAULT_STOCK, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_STOCK, 1);
 }
 END_TEST
 
@@ -372,7 +372,7 @@ START_TEST(a_strip_of_one_size)
     struct made made;
     make_two_sizes(&made);
     made.cutting.one_size = 1;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 0);
     make_one_size(&made);
     made.cutting.one_size = 1;
     expect_well(&made, 12, 12);
@@ -384,25 +384,25 @@ START_TEST(each_fault_of_a_panel)
     struct made made;
     make_panel(&made);
     made.ways[0].panel = 0;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 0);
     make_panel(&made);
     made.strips[1].height = -3;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 1);
     make_panel(&made);
     made.strips[2].height = 4;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 2);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 2);
     make_panel(&made);
     made.sizes[0].slit = 0;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 0);
     make_panel(&made);
     made.sizes[1].slit = 1;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
     make_panel(&made);
     made.sizes[0].along = 7;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 0);
     make_panel(&made);
     made.sizes[0].across = 3;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 1);
 }
 END_TEST
 
@@ -411,39 +411,39 @@ START_TEST(each_fault_of_a_stack)
     struct made made;
     make_stack(&made);
     made.cutting.stacked = 0;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
     make_stack(&made);
     made.laid[1].other_way = 0;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
     make_stack(&made);
     made.laid[1].count = 3;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 0);
     make_stack(&made);
     made.sizes[0].run_in = 1;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
     make_stack(&made);
     add_size(&made, 4, 3, 2);
     made.laid[1].size = 1;
     made.laid[1].other_way = 0;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 0);
     made.sizes[1].across = 5;
     made.sizes[1].run_in = 1;
-    expect_fault(&made, MUSLIN_FAULT_OVERFULL, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 0);
     make_stack(&made);
     made.sizes[0].level = 1;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 0);
     make_stack(&made);
     add_size(&made, 5, 7, 2); /* higher than the strip */
     made.laid[1].size = 1;
     made.laid[1].other_way = 0;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
     make_panel(&made); /* slit pieces are not stacked */
     made.cutting.stacked = 1;
     made.sizes[0].along = 3;
     made.strips[0].count = 2;
     made.laid[1].size = 0;
     made.laid[1].above = 1;
-    expect_fault(&made, MUSLIN_FAULT_TOO_HIGH, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
 }
 END_TEST
 
@@ -454,40 +454,40 @@ START_TEST(each_gap_between_cases)
     struct made made;
     make_split_by_ways(&made);
     made.cases[0].parent = 0;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
     make_split_by_ways(&made);
     made.cases[1].limit.wanted = 1;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
     make_split_by_ways(&made);
     made.cases[2].limit.first_way = 0;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
     make_split_by_ways(&made);
     made.cases[2].limit.at_least = 0;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
     make_split_by_ways(&made);
     made.cases[1].limit.kind = made.cases[2].limit.kind = MSL_LIMIT_SIZE;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
     make_split_by_ways(&made);
     made.cases[0].split = 2;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
     make_split_by_ways(&made);
     made.cases[2].split = 1;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 2);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 2);
     make_split_by_ways(&made);
     made.cases[2].parent = 1;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
     make_split_by_ways(&made);
     made.cases[0].split = 0;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 1);
     make_split_by_ways(&made);
     made.found.case_count = 4;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 3);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 3);
     make_split_by_copies(&made);
     made.cases[1].limit.size = 0;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
     make_split_by_copies(&made);
     made.cases[1].limit.last_way = made.cases[2].limit.last_way = 1;
-    expect_fault(&made, MUSLIN_FAULT_GAP, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
 }
 END_TEST
 
@@ -508,52 +508,52 @@ START_TEST(worths_that_prove_less)
     struct made made;
     make_one_size(&made);
     made.cases[0].least = 13;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_one_size(&made);
     made.cases[0].least = 11;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0); /* the whole is said to be 12 */
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0); /* the whole is said to be 12 */
     make_one_size(&made);
     made.cases[0].least = made.found.least = 0;
     expect_well(&made, 12, 0);
     make_one_size(&made);
     made.worths[0] = -1;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_one_size(&made);
     made.worths[0] = 0;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_one_size(&made);
     made.worths[0] = INT64_MAX;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_one_size(&made);
     made.worths[0] = MSL_WORTH_MAX;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_one_size(&made);
     made.worths[0] = MSL_WORTH_MAX / 7; /* what worths are over does not matter: three are worth 3/7 of it */
     expect_well(&made, 12, 12);
     make_one_size(&made);
     made.cases[0].worth_count = 0;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_one_size(&made);
     made.cases[0].first_worth = 1;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_stock(&made);
     made.worths[1] = -1; /* of what there is any number of */
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_stock(&made);
     made.worths[2] = 1;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_split_by_ways(&made);
     made.worths[4] = 4;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 1);
     make_split_by_ways(&made);
     made.worths[4] = INT64_MIN;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 1);
     make_split_by_ways(&made);
     made.worths[7] = 7;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 2);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 2);
     make_split_by_ways(&made);
     made.worths[7] = 1000;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 2);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 2);
 }
 END_TEST
 
@@ -567,7 +567,7 @@ START_TEST(sums_of_costs)
     made.found.least = made.cases[0].least = (28 << 21) / 3 + 1;
     expect_well(&made, 12 << 21, (28 << 21) / 3 + 1);
     made.cases[0].least++;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
     make_split_by_ways(&made); /* a way that costs what others add up to, and one that costs more than all */
     add_way(&made, 8, 10, 5);
     add_way(&made, 50, 10, 5);
@@ -587,7 +587,7 @@ START_TEST(worths_beyond_counting)
     made.worths[7] = MSL_WORTH_MAX - 1;
     made.cases[0].least = made.cases[1].least = made.found.least = 0;
     made.worths[5] = 0;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 2);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 2);
 }
 END_TEST
 
@@ -604,7 +604,7 @@ START_TEST(worths_below_counting)
     add_case(&made, 1, 0, AS_ABOVE);
     split(&made, 1, MSL_LIMIT_WAYS, 0, 0, 0);
     made.found.least = 0;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 3);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 3);
     made.worths[2] = 0;
     expect_well(&made, 13, 0);
 }
@@ -643,7 +643,7 @@ START_TEST(a_packing_with_many_limits)
     expect_well(&made, 13, 0);
     cases[5].limit.wanted = 2; /* at most one strip becomes at most two */
     cases[6].limit.wanted = 3;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 2 * count - 1);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 2 * count - 1);
 }
 END_TEST
 
@@ -652,20 +652,20 @@ START_TEST(packings_that_are_possible)
     struct made made;
     make_packed(&made);
     made.cases[4].packed = 3;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 4);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 4);
     make_packed(&made);
     made.cases[4].packed = -1;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 4);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 4);
     make_packed(&made);
     made.cases[4].packed = 2; /* of strips of 3 nothing is asked */
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 4);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 4);
     make_packed(&made);
     made.cutting.stacked = 1;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 4);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 4);
     make_packed(&made);
     made.cases[1].limit.wanted = 2;
     made.cases[2].limit.wanted = 3;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 4); /* two strips suffice */
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 4); /* two strips suffice */
     make_packed(&made);
     made.cases[3].limit.wanted = 2;
     made.cases[4].limit.wanted = 3;
@@ -674,7 +674,7 @@ START_TEST(packings_that_are_possible)
     expect_well(&made, 13, 12); /* more of them than are wanted in all */
     make_packed(&made);
     made.ways[0].sheet = 1;
-    expect_fault(&made, MUSLIN_FAULT_BOUND, 4);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 4);
     make_packed(&made); /* the lower strip holds none of the higher pieces */
     made.cases[1].limit.first_way = made.cases[1].limit.last_way = 1;
     made.cases[2].limit.first_way = made.cases[2].limit.last_way = 1;
@@ -733,7 +733,7 @@ static void change_plan(int32_t *number, struct made *made)
     const int32_t was = *number;
     for (int32_t way = 0; way < CHANGES; way++) {
         *number = (int32_t)changed_into(was, way);
-        const struct muslin_plan_checked out = checked(made);
+        const struct muslin_cutplan_checked out = checked(made);
         ck_assert_int_eq(out.fault == 0, plan_is_well(made));
     }
     *number = was;
@@ -772,7 +772,7 @@ END_TEST
 /* A proof that still holds proves no more than what is true: 13, as brute force over few strips says. */
 static void expect_true(const struct made *made)
 {
-    const struct muslin_plan_checked out = checked(made);
+    const struct muslin_cutplan_checked out = checked(made);
     ck_assert_int_le(out.least, 13);
 }
 
@@ -1110,7 +1110,7 @@ START_TEST(every_allocation_fails)
             made.cutting.one_size = one_size;
             EVERY_ALLOCATION_FAILS_ONCE(failing)
             {
-                struct muslin_plan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
+                struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
                 const muslin_status status = msl_found_check(&made.cutting, &made.found, MSL_CHECK_STEPS_MAX,
                                                              &failing.allocator, &out);
                 ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
@@ -1128,7 +1128,7 @@ START_TEST(too_much_work)
     void (*const making[])(struct made *) = { make_one_size, make_packed, make_panel };
     for (size_t i = 0; i < sizeof making / sizeof making[0]; i++) {
         int64_t steps = 0;
-        struct muslin_plan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
+        struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
         making[i](&made);
         for (muslin_status status = MUSLIN_ERR_WORK_LIMIT; status != MUSLIN_OK; steps++) {
             failing_start(&failing, 0);
@@ -1235,7 +1235,7 @@ static struct muslin_cutplan *three_squares(const struct muslin_allocator *alloc
 START_TEST(a_plan_that_was_made)
 {
     struct failing_allocator failing;
-    struct muslin_plan_checked out = { .size = (uint32_t)sizeof out };
+    struct muslin_cutplan_checked out = { .size = (uint32_t)sizeof out };
     struct muslin_problem problem = PROBLEM;
     failing_start(&failing, 0);
     struct muslin_cutplan *plan = three_squares(&failing.allocator);

@@ -75,8 +75,8 @@ START_TEST(binding_is_cut_beside_long_borders)
 }
 END_TEST
 
-/* Six pieces of 13 1/2 in: three strips, of each of which 13 in are left. Binding of 77 in takes a whole strip and one of
- * 37 1/2 in, or with two joins more 40, 13, 13 and 12 1/2 in. */
+/* Six pieces of 13 1/2 in: three strips, of each of which 13 in are left. Binding of 77 in takes a whole strip and one
+ * of 37 1/2 in, or with two joins more 40, 13, 13 and 12 1/2 in. */
 static void start_ends(muslin_len height, muslin_len least_part)
 {
     start(&p, WHOLE_IN(40));
@@ -243,7 +243,7 @@ END_TEST
 START_TEST(other_widths_and_failing_memory)
 {
     struct failing_allocator failing;
-    struct muslin_plan_width widths[2];
+    struct muslin_cutplan_width widths[2];
     size_t count = 0;
     start_ends(IN(2, 1, 2), WHOLE_IN(10));
     want_joined(WHOLE_IN(79), WHOLE_IN(2), WHOLE_IN(10));
@@ -294,7 +294,7 @@ START_TEST(other_lengths_only_shorten)
         p.spec.flags = MUSLIN_CUTPLAN_ONE_HEIGHT;
     p.spec.work_limit = _i % 2 == 1 ? 0 : 20000000;
     make_plan(&p);
-    const struct muslin_plan_totals plain = p.totals;
+    const struct muslin_cutplan_total plain = p.totals;
     muslin_cutplan_free(p.plan);
     for (size_t row = 0; row < p.n; row++)
         if (p.pieces[row].kind == MUSLIN_BLANK_JOINED)

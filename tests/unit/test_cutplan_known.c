@@ -47,9 +47,9 @@ START_TEST(the_proof_can_be_read)
     /* Example: the whole, then at most 8 strips of any height, then at least 9. */
     /* Example: a square of 5 1/2 in is worth 11/14 in of cloth at most, when seven fit. */
     /* Example: fault = 0 of every plan that muslin_cutplan_create() makes. */
-    static struct muslin_plan_case cases[1000];
-    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
-    struct muslin_plan_worth worths[40];
+    static struct muslin_cutplan_case cases[1000];
+    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
+    struct muslin_cutplan_worth worths[40];
     int64_t scale = 0;
     size_t n = 0;
     size_t count = 0;
@@ -60,7 +60,7 @@ START_TEST(the_proof_can_be_read)
     ck_ok(muslin_cutplan_cases(p.plan, cases, sizeof cases[0], 1000, &n, NULL));
     ck_assert_int_eq(cases[0].parent, -1);
     for (size_t i = 0; i < n; i++) {
-        const struct muslin_plan_case *parts = &cases[cases[i].split];
+        const struct muslin_cutplan_case *parts = &cases[cases[i].split];
         if (cases[i].split != 0) {
             ck_assert_int_eq(parts[0].parent, (int64_t)i);
             ck_assert_int_eq(parts[1].parent, (int64_t)i);
@@ -90,7 +90,7 @@ START_TEST(the_proof_may_lack_memory)
     start(&p, WHOLE_IN(40));
     want(&p, 32, IN(5, 1, 2), IN(5, 1, 2));
     EVERY_ALLOCATION_FAILS_ONCE(failing) {
-        struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
+        struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
         const size_t round = failing.round;
         failing.round = 0;
         ck_ok(plan_with(&p, &failing.allocator, NULL));
@@ -125,12 +125,12 @@ END_TEST
 START_TEST(ends_of_strips_are_left_over)
 {
     /* Example: five squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. */
-    struct muslin_plan_left_over left = { .size = (uint32_t)sizeof left };
+    struct muslin_cutplan_left_over left = { .size = (uint32_t)sizeof left };
     size_t count = 0;
     start(&p, WHOLE_IN(40));
     want(&p, 5, IN(5, 1, 2), IN(5, 1, 2));
     make_plan(&p);
-    ck_ok(muslin_cutplan_left_over(p.plan, WHOLE_IN(1), &left, sizeof left, 1, &count, NULL));
+    ck_ok(muslin_cutplan_left_overs(p.plan, WHOLE_IN(1), &left, sizeof left, 1, &count, NULL));
     ck_assert_uint_eq(count, 1);
     ck_assert_int_eq(left.width, IN(12, 1, 2));
     ck_assert_int_eq(left.height, IN(5, 1, 2));

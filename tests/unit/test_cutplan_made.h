@@ -1,5 +1,5 @@
-/* test_cutplan_made.h - the parts of the suite of cutplan.h, one a file, and what they share: requests made short, and a plan
- * held against its request piece by piece, by geometry alone.
+/* test_cutplan_made.h - the parts of the suite of cutplan.h, one a file, and what they share: requests made short, and
+ * a plan held against its request piece by piece, by geometry alone.
  *
  * SPDX-License-Identifier: MIT */
 #ifndef MUSLIN_TEST_CUTPLAN_MADE_H
@@ -19,14 +19,14 @@ enum { PIECES = 60, STOCKS = 6, STRIPS = 2000, PLACES = 6000 };
 struct planned {
     struct muslin_cutplan_spec spec;
     struct muslin_blank_spec pieces[PIECES];
-    struct muslin_plan_stock_spec stock[STOCKS];
+    struct muslin_cutplan_stock_spec stock[STOCKS];
     size_t n;
     size_t stock_n;
     struct muslin_cutplan *plan;
-    struct muslin_plan_totals totals;
-    struct muslin_plan_strip strips[STRIPS];
-    struct muslin_plan_place places[PLACES];
-    struct muslin_plan_piece made[PIECES];
+    struct muslin_cutplan_total totals;
+    struct muslin_cutplan_strip strips[STRIPS];
+    struct muslin_cutplan_place places[PLACES];
+    struct muslin_cutplan_piece made[PIECES];
     size_t strip_count;
     size_t place_count;
 };
@@ -59,9 +59,10 @@ static inline struct muslin_blank_spec *want_kind(struct planned *p, int32_t kin
     return piece;
 }
 
-static inline struct muslin_plan_stock_spec *have(struct planned *p, int64_t count, muslin_len width, muslin_len length)
+static inline struct muslin_cutplan_stock_spec *have(struct planned *p, int64_t count, muslin_len width,
+                                                     muslin_len length)
 {
-    struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    struct muslin_cutplan_stock_spec stock = MUSLIN_CUTPLAN_STOCK_SPEC_INIT;
     stock.width = width;
     stock.length = length;
     stock.count = count;
@@ -107,19 +108,20 @@ static inline int64_t planned_layers(const struct planned *p)
     return planned_has(p, MUSLIN_CUTPLAN_FOLDED) ? 2 : 1;
 }
 
-static inline int64_t planned_times(const struct planned *p, const struct muslin_plan_strip *strip)
+static inline int64_t planned_times(const struct planned *p, const struct muslin_cutplan_strip *strip)
 {
     return strip->times * (strip->holder < 0 ? 1 : p->strips[strip->holder].times);
 }
 
 /* Room that a strip has from its left end on, without what is squared off at its right end. */
-static inline muslin_len planned_room(const struct planned *p, const struct muslin_plan_strip *strip)
+static inline muslin_len planned_room(const struct planned *p, const struct muslin_cutplan_strip *strip)
 {
     const muslin_len right = p->spec.end_loss - p->spec.end_loss / 2;
-    return strip->width - (planned_has(p, MUSLIN_CUTPLAN_FOLDED) || strip->kind == MUSLIN_PLAN_SLIT ? 0 : right);
+    return strip->width -
+           (planned_has(p, MUSLIN_CUTPLAN_FOLDED) || strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT ? 0 : right);
 }
 
-static inline int64_t planned_pieces(const struct planned *p, const struct muslin_plan_place *place)
+static inline int64_t planned_pieces(const struct planned *p, const struct muslin_cutplan_place *place)
 {
     const int joined = p->pieces[place->piece].kind == MUSLIN_BLANK_JOINED;
     const int round_fold = joined && place->width * 2 > p->spec.usable_width - p->spec.end_loss;
@@ -127,12 +129,12 @@ static inline int64_t planned_pieces(const struct planned *p, const struct musli
 }
 
 /* A place is of the size that its row says, lies as it may, and inside its strip. */
-static inline void ck_place(const struct planned *p, const struct muslin_plan_place *place)
+static inline void ck_place(const struct planned *p, const struct muslin_cutplan_place *place)
 {
-    const struct muslin_plan_strip *strip = &p->strips[place->strip];
+    const struct muslin_cutplan_strip *strip = &p->strips[place->strip];
     const struct muslin_blank_spec *row = &p->pieces[place->piece];
-    const int64_t every = p->spec.squaring_every;
-    const muslin_len share = every == 0 ? 0 : (p->spec.squaring_loss + every - 1) / every;
+    const int64_t every = p->spec.resquare_every;
+    const muslin_len share = every == 0 ? 0 : (p->spec.resquare_loss + every - 1) / every;
     const muslin_len across = place->turned ? row->cut_length : row->cut_width;
     const muslin_len along = place->turned ? row->cut_width : row->cut_length;
     const muslin_len behind = place->x + (place->count - 1) * place->pitch + (place->pitch > place->width ?
@@ -155,8 +157,8 @@ static inline void ck_place(const struct planned *p, const struct muslin_plan_pl
 }
 
 /* Two places of one strip do not overlap. */
-static inline void ck_apart(const struct planned *p, const struct muslin_plan_place *a,
-                            const struct muslin_plan_place *b)
+static inline void ck_apart(const struct planned *p, const struct muslin_cutplan_place *a,
+                            const struct muslin_cutplan_place *b)
 {
     const int64_t run_in = p->pieces[a->piece].run_in;
     const int same = a->piece == b->piece || run_in > 0;
@@ -167,10 +169,10 @@ static inline void ck_apart(const struct planned *p, const struct muslin_plan_pl
 
 static inline void ck_strip_places(const struct planned *p, size_t row)
 {
-    const struct muslin_plan_strip *strip = &p->strips[row];
+    const struct muslin_cutplan_strip *strip = &p->strips[row];
     muslin_len used = 0;
     for (int64_t i = strip->first_place; i < strip->first_place + strip->places; i++) {
-        const struct muslin_plan_place *place = &p->places[i];
+        const struct muslin_cutplan_place *place = &p->places[i];
         const muslin_len end = place->x + place->count * place->pitch + p->pieces[place->piece].run_in;
         const muslin_len begin = p->places[strip->first_place].x;
         ck_assert_int_eq(place->strip, (int64_t)row);
@@ -178,31 +180,32 @@ static inline void ck_strip_places(const struct planned *p, size_t row)
         used = end - begin > used ? end - begin : used;
         for (int64_t k = strip->first_place; k < i; k++) {
             ck_apart(p, &p->places[k], place);
-            if (planned_has(p, MUSLIN_CUTPLAN_OWN_STRIPS) && strip->kind != MUSLIN_PLAN_SLIT)
+            if (planned_has(p, MUSLIN_CUTPLAN_OWN_STRIPS) && strip->kind != MUSLIN_CUTPLAN_STRIP_SLIT)
                 ck_assert(place->width == p->places[k].width || place->width == p->places[k].height);
         }
     }
     ck_assert_int_eq(strip->used, used);
-    ck_assert(strip->places > 0 || strip->kind == MUSLIN_PLAN_PANEL || strip->kind == MUSLIN_PLAN_STOCK);
+    ck_assert(strip->places > 0 || strip->kind == MUSLIN_CUTPLAN_STRIP_PANEL ||
+              strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK);
 }
 
 /* Strips within their holder, one above the other and beside what is slit; returns the row behind the last of them. */
 static inline size_t ck_holder(const struct planned *p, size_t row)
 {
-    const struct muslin_plan_strip *holder = &p->strips[row];
+    const struct muslin_cutplan_strip *holder = &p->strips[row];
     muslin_len y = 0;
     muslin_len x = 0;
     size_t i = row + 1;
     for (; i < p->strip_count && p->strips[i].holder == (int64_t)row; i++) {
-        const struct muslin_plan_strip *strip = &p->strips[i];
-        ck_assert_int_eq(strip->x, strip->kind == MUSLIN_PLAN_SLIT ? 0 : x);
-        ck_assert_int_eq(strip->y, strip->kind == MUSLIN_PLAN_SLIT ? 0 : y);
+        const struct muslin_cutplan_strip *strip = &p->strips[i];
+        ck_assert_int_eq(strip->x, strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT ? 0 : x);
+        ck_assert_int_eq(strip->y, strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT ? 0 : y);
         ck_assert_int_le(strip->x + strip->width, holder->width);
-        if (strip->kind == MUSLIN_PLAN_SLIT) {
+        if (strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT) {
             ck_assert_int_eq(strip->height, holder->height);
             x = strip->width;
         } else {
-            ck_assert_int_eq(strip->kind, MUSLIN_PLAN_WITHIN);
+            ck_assert_int_eq(strip->kind, MUSLIN_CUTPLAN_STRIP_WITHIN);
             y += strip->times * strip->height;
         }
     }
@@ -214,12 +217,12 @@ static inline size_t ck_holder(const struct planned *p, size_t row)
 static inline void ck_bolt(const struct planned *p)
 {
     muslin_len y = 0;
-    int32_t kind = MUSLIN_PLAN_PANEL;
+    int32_t kind = MUSLIN_CUTPLAN_STRIP_PANEL;
     muslin_len height = INT64_MAX;
     for (size_t i = 0; i < p->strip_count;) {
-        const struct muslin_plan_strip *strip = &p->strips[i];
-        ck_assert(strip->kind == MUSLIN_PLAN_STRIP || strip->kind == MUSLIN_PLAN_PANEL);
-        ck_assert(strip->kind == kind || kind == MUSLIN_PLAN_PANEL);
+        const struct muslin_cutplan_strip *strip = &p->strips[i];
+        ck_assert(strip->kind == MUSLIN_CUTPLAN_STRIP_STRIP || strip->kind == MUSLIN_CUTPLAN_STRIP_PANEL);
+        ck_assert(strip->kind == kind || kind == MUSLIN_CUTPLAN_STRIP_PANEL);
         ck_assert(strip->kind != kind || strip->height <= height);
         ck_assert_int_eq(strip->x, 0);
         ck_assert_int_eq(strip->y, y);
@@ -239,13 +242,13 @@ static inline void ck_stock(const struct planned *p)
 {
     int64_t used[STOCKS] = { 0 };
     int64_t cost = 0;
-    struct muslin_plan_stock rows[STOCKS];
+    struct muslin_cutplan_stock_used rows[STOCKS];
     size_t count = 0;
     for (size_t i = 0; i < p->strip_count;) {
-        const struct muslin_plan_strip *strip = &p->strips[i];
-        const struct muslin_plan_stock_spec *stock = &p->stock[strip->stock];
+        const struct muslin_cutplan_strip *strip = &p->strips[i];
+        const struct muslin_cutplan_stock_spec *stock = &p->stock[strip->stock];
         const muslin_len length = stock->length - p->spec.straightening;
-        ck_assert_int_eq(strip->kind, MUSLIN_PLAN_STOCK);
+        ck_assert_int_eq(strip->kind, MUSLIN_CUTPLAN_STRIP_STOCK);
         ck_assert_int_eq(strip->width, strip->turned ? length : stock->width);
         ck_assert_int_eq(strip->height, strip->turned ? stock->width : length);
         used[strip->stock] += strip->times;
@@ -295,10 +298,10 @@ static inline void ck_waste(const struct planned *p)
     int64_t waste = 2 * p->spec.usable_width * p->totals.cloth_length;
     int64_t pieces = 0;
     for (size_t i = 0; i < p->strip_count; i++)
-        if (p->strips[i].kind == MUSLIN_PLAN_STOCK)
+        if (p->strips[i].kind == MUSLIN_CUTPLAN_STRIP_STOCK)
             waste += 2 * p->strips[i].times * p->stock[p->strips[i].stock].width * p->stock[p->strips[i].stock].length;
     for (size_t i = 0; i < p->place_count; i++) {
-        const struct muslin_plan_place *place = &p->places[i];
+        const struct muslin_cutplan_place *place = &p->places[i];
         const int64_t count = planned_pieces(p, place) * planned_times(p, &p->strips[place->strip]);
         pieces += count;
         waste -= 2 * count * (place->width - p->pieces[place->piece].run_in) * place->height;
@@ -316,9 +319,11 @@ static inline void ck_counts(const struct planned *p)
     int64_t stock = 0;
     for (size_t i = 0; i < p->strip_count; i++) {
         const int32_t kind = p->strips[i].kind;
-        strips += kind == MUSLIN_PLAN_SLIT || kind == MUSLIN_PLAN_STOCK ? 0 : planned_times(p, &p->strips[i]);
-        panels += kind == MUSLIN_PLAN_PANEL ? p->strips[i].times : 0;
-        stock += kind == MUSLIN_PLAN_STOCK ? p->strips[i].times : 0;
+        strips += kind == MUSLIN_CUTPLAN_STRIP_SLIT || kind == MUSLIN_CUTPLAN_STRIP_STOCK
+                      ? 0
+                      : planned_times(p, &p->strips[i]);
+        panels += kind == MUSLIN_CUTPLAN_STRIP_PANEL ? p->strips[i].times : 0;
+        stock += kind == MUSLIN_CUTPLAN_STRIP_STOCK ? p->strips[i].times : 0;
     }
     for (size_t i = 0; i < p->n; i++)
         cut += p->made[i].cut;
@@ -329,8 +334,8 @@ static inline void ck_counts(const struct planned *p)
 }
 
 /* A rectangle of a strip, and pieces of a place, overlap. */
-static inline int planned_overlap(const struct planned *p, const struct muslin_plan_left_over *left,
-                                  const struct muslin_plan_place *place)
+static inline int planned_overlap(const struct planned *p, const struct muslin_cutplan_left_over *left,
+                                  const struct muslin_cutplan_place *place)
 {
     const int round_fold = planned_pieces(p, place) == place->count && planned_layers(p) == 2;
     const muslin_len end = place->x + (round_fold ? 0 : (place->count - 1) * place->pitch + place->width);
@@ -341,18 +346,18 @@ static inline int planned_overlap(const struct planned *p, const struct muslin_p
 /* What is left over lies inside what it is left of, apart from its pieces. */
 static inline void ck_left_over(const struct planned *p)
 {
-    static struct muslin_plan_left_over rows[STRIPS];
+    static struct muslin_cutplan_left_over rows[STRIPS];
     size_t count = 0;
     const muslin_len least = WHOLE_IN(3);
-    ck_ok(muslin_cutplan_left_over(p->plan, least, rows, sizeof rows[0], STRIPS, &count, NULL));
+    ck_ok(muslin_cutplan_left_overs(p->plan, least, rows, sizeof rows[0], STRIPS, &count, NULL));
     for (size_t i = 0; i < count; i++) {
-        const struct muslin_plan_strip *strip = &p->strips[rows[i].strip];
-        const int sheet = strip->kind == MUSLIN_PLAN_PANEL || strip->kind == MUSLIN_PLAN_STOCK;
-        const int at_fold = strip->kind != MUSLIN_PLAN_SLIT && rows[i].count == planned_times(p, strip) &&
+        const struct muslin_cutplan_strip *strip = &p->strips[rows[i].strip];
+        const int sheet = strip->kind == MUSLIN_CUTPLAN_STRIP_PANEL || strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK;
+        const int at_fold = strip->kind != MUSLIN_CUTPLAN_STRIP_SLIT && rows[i].count == planned_times(p, strip) &&
                             (sheet || rows[i].x >= p->places[strip->first_place].x + strip->used);
         muslin_len y = 0;
         for (size_t k = (size_t)rows[i].strip + 1; sheet && k < p->strip_count; k++)
-            if (p->strips[k].holder == rows[i].strip && p->strips[k].kind == MUSLIN_PLAN_WITHIN)
+            if (p->strips[k].holder == rows[i].strip && p->strips[k].kind == MUSLIN_CUTPLAN_STRIP_WITHIN)
                 y += p->strips[k].times * p->strips[k].height;
         ck_assert_int_ge(rows[i].width, least);
         ck_assert_int_ge(rows[i].height, least);
@@ -367,17 +372,17 @@ static inline void ck_left_over(const struct planned *p)
 }
 
 /* Whether two pieces of one sheet lie on each other. */
-static inline int planned_on(const struct muslin_plan_blank *a, const struct muslin_plan_blank *b)
+static inline int planned_on(const struct muslin_cutplan_blank *a, const struct muslin_cutplan_blank *b)
 {
     return a->sheet == b->sheet && a->x < b->x + b->width && b->x < a->x + a->width && a->y < b->y + b->height &&
            b->y < a->y + a->height;
 }
 
 /* Of the bolt, or of the piece of stock. */
-static inline void ck_on_cloth(const struct planned *p, const struct muslin_plan_blank *blank)
+static inline void ck_on_cloth(const struct planned *p, const struct muslin_cutplan_blank *blank)
 {
     const int of_bolt = blank->stock < 0;
-    const struct muslin_plan_stock_spec *stock = &p->stock[of_bolt ? 0 : blank->stock];
+    const struct muslin_cutplan_stock_spec *stock = &p->stock[of_bolt ? 0 : blank->stock];
     ck_assert_int_ge(blank->x, 0);
     ck_assert_int_ge(blank->y, 0);
     ck_assert_int_le(blank->x + blank->width, of_bolt ? p->spec.usable_width : stock->width);
@@ -390,7 +395,7 @@ static inline void ck_on_cloth(const struct planned *p, const struct muslin_plan
 static inline void ck_blanks(const struct planned *p)
 {
     enum { PAGE = 64 };
-    static struct muslin_plan_blank rows[2 * PAGE];
+    static struct muslin_cutplan_blank rows[2 * PAGE];
     int64_t pieces = 0;
     size_t left = 1;
     int64_t first = 0;
@@ -421,8 +426,8 @@ static inline void ck_blanks(const struct planned *p)
 /* Cases make a tree, and worths can be read of those that have some: one of each size, stock, and case on the way. */
 static inline void ck_proof(const struct planned *p)
 {
-    static struct muslin_plan_case cases[STRIPS];
-    static struct muslin_plan_worth worths[STRIPS];
+    static struct muslin_cutplan_case cases[STRIPS];
+    static struct muslin_cutplan_worth worths[STRIPS];
     size_t sizes = 0;
     size_t n = 0;
     ck_ok(muslin_cutplan_sizes(p->plan, NULL, 0, 0, &sizes, NULL));
@@ -452,7 +457,7 @@ static inline void ck_proof(const struct planned *p)
 /* The whole plan, read and held against its request. */
 static inline void ck_plan(struct planned *p)
 {
-    struct muslin_plan_checked checked = { .size = (uint32_t)sizeof checked };
+    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
     read_plan(p);
     ck_ok(muslin_cutplan_check(p->plan, &checked, NULL));
     ck_assert_int_eq(checked.fault, 0);

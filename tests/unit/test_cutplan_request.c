@@ -40,7 +40,7 @@ static void start_squares(void)
 START_TEST(specs_and_totals_follow_the_rules_of_structs)
 {
     start_squares();
-    const struct ruled ruled = RULED(totals_of, p.spec, muslin_plan_totals);
+    const struct ruled ruled = RULED(totals_of, p.spec, muslin_cutplan_total);
     ck_struct_rules(&ruled);
 }
 END_TEST
@@ -55,23 +55,23 @@ START_TEST(members_out_of_their_range_are_named)
         SPEC_OUTSIDE(straightening, 0, MUSLIN_SIZE_MAX, STRAIGHTENING),
         SPEC_OUTSIDE(spare, 0, MUSLIN_COUNT_MAX, SPARE_PIECES),
         SPEC_OUTSIDE(work_limit, 0, INT64_C(1) << 40, WORK_LIMIT),
-        SPEC_OUTSIDE(squaring_every, 0, 0, RESQUARE_EVERY),
+        SPEC_OUTSIDE(resquare_every, 0, 0, RESQUARE_EVERY),
         NOT_A_CHOICE(muslin_cutplan_spec, print, MUSLIN_PRINT_STRIPE_ACROSS, MUSLIN_ARG_PRINT_DIRECTION),
         REFUSAL(muslin_cutplan_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
-        REFUSAL(muslin_cutplan_spec, squaring_loss, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_LOSS),
-        REFUSAL(muslin_cutplan_spec, squaring_loss, MUSLIN_SIZE_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_LOSS)
+        REFUSAL(muslin_cutplan_spec, resquare_loss, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_LOSS),
+        REFUSAL(muslin_cutplan_spec, resquare_loss, MUSLIN_SIZE_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_LOSS)
     };
     start_squares();
-    const struct ruled ruled = RULED(totals_of, p.spec, muslin_plan_totals);
+    const struct ruled ruled = RULED(totals_of, p.spec, muslin_cutplan_total);
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
-    p.spec.squaring_every = 3;
+    p.spec.resquare_every = 3;
     ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_EVERY, 0,
             "Cuts between re-squarings are 3, but must be 0 where re-squaring loses nothing.");
-    p.spec.squaring_every = 0;
-    p.spec.squaring_loss = 1;
+    p.spec.resquare_every = 0;
+    p.spec.resquare_loss = 1;
     ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_EVERY, 0, "Cuts between re-squarings are 0, but must be at least 1.");
     have(&p, 1, 1, 1);
-    p.spec.squaring_loss = 0;
+    p.spec.resquare_loss = 0;
     ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_USABLE_WIDTH, 0,
             "Usable width is 40 in, but must be 0 with stock, which has widths of its own.");
     p.spec.usable_width = 0;
@@ -119,7 +119,7 @@ START_TEST(members_of_pieces_out_of_their_range_are_named)
                                                 PIECE_OUTSIDE(least_part, 0, MUSLIN_SIZE_MAX, LEAST_PART) };
     start_squares();
     struct muslin_blank_spec piece = p.pieces[0];
-    const struct ruled ruled = RULED(plan_of_row, piece, muslin_plan_totals);
+    const struct ruled ruled = RULED(plan_of_row, piece, muslin_cutplan_total);
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
     piece.kind = MUSLIN_BLANK_SLOPED;
     ck_refusals(&ruled, of_sloped, COUNT_OF(of_sloped));
@@ -127,7 +127,7 @@ START_TEST(members_of_pieces_out_of_their_range_are_named)
     ck_refusals(&ruled, of_joined, COUNT_OF(of_joined));
     for (int32_t kind = MUSLIN_BLANK_LENGTHWISE; kind <= MUSLIN_BLANK_SLOPED; kind++) {
         struct muslin_problem problem = PROBLEM;
-        struct muslin_plan_totals totals = { .size = (uint32_t)sizeof totals };
+        struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
         piece.kind = kind;
         piece.flags = MUSLIN_BLANK_MAY_TURN;
         ck_status(plan_of_row(&piece, &totals, &problem), MUSLIN_ERR_FLAGS);
@@ -150,7 +150,7 @@ START_TEST(stock_out_of_its_range_is_named)
 {
     start(&p, 0);
     want(&p, 1, 1, 1);
-    struct muslin_plan_stock_spec *stock = have(&p, 1, 0, 1);
+    struct muslin_cutplan_stock_spec *stock = have(&p, 1, 0, 1);
     ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_STOCK_SIDE, 0, "Side of a piece of stock is 0 in, but must be more than 0 in.");
     stock->width = 1;
     stock->length = MUSLIN_SIZE_MAX + 1;
@@ -250,8 +250,8 @@ START_TEST(pieces_too_large_are_named_with_their_row)
     ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
             "Cut width of a piece is 30 in, but there is room for at most 29 in.");
     p.n = 0; /* eighths for re-squaring are no part of the piece: the room is less */
-    p.spec.squaring_loss = IN(0, 1, 4);
-    p.spec.squaring_every = 2;
+    p.spec.resquare_loss = IN(0, 1, 4);
+    p.spec.resquare_every = 2;
     want(&p, 1, WHOLE_IN(40), WHOLE_IN(2));
     ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
             "Cut width of a piece is 40 in, but there is room for at most 39 7/8 in.");
@@ -262,7 +262,7 @@ START_TEST(pieces_too_large_are_named_with_their_row)
             "Cut length of a piece is 41 in, but there is room for at most 39 7/8 in.");
     p.pieces[0].cut_width = 10000 * MUSLIN_TICKS_PER_MM;
     p.pieces[0].flags = 0;
-    p.spec.squaring_loss = p.spec.squaring_every = 0;
+    p.spec.resquare_loss = p.spec.resquare_every = 0;
     ck_said(MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_PIECE_WIDTH, 0,
             "Cut width of a piece is 10000 mm, but there is room for at most 1016 mm.");
 }
@@ -350,8 +350,8 @@ END_TEST
 START_TEST(rows_are_read_without_memory_or_refused)
 {
     struct failing_allocator failing;
-    struct muslin_plan_width widths[3];
-    struct muslin_plan_left_over left[60];
+    struct muslin_cutplan_width widths[3];
+    struct muslin_cutplan_left_over left[60];
     start_squares();
     EVERY_ALLOCATION_FAILS_ONCE(failing) {
         const size_t round = failing.round;
@@ -373,7 +373,7 @@ START_TEST(rows_are_read_without_memory_or_refused)
         ck_ok(plan_with(&p, &failing.allocator, NULL));
         failing.calls = 0;
         failing.round = round;
-        const muslin_status status = muslin_cutplan_left_over(p.plan, 0, left, sizeof left[0], 60, &count, NULL);
+        const muslin_status status = muslin_cutplan_left_overs(p.plan, 0, left, sizeof left[0], 60, &count, NULL);
         ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
         muslin_cutplan_free(p.plan);
         ck_assert(failing_is_clean(&failing));
@@ -397,7 +397,7 @@ typedef muslin_status rows_call(const struct muslin_cutplan *plan, void *rows, s
 
 ROWS_CALL(strips, plan, rows, row_size, capacity, count,)
 ROWS_CALL(places, plan, rows, row_size, capacity, count,)
-ROWS_CALL(left_over, plan, 0, rows, row_size, capacity, count,)
+ROWS_CALL(left_overs, plan, 0, rows, row_size, capacity, count,)
 ROWS_CALL(pieces, plan, rows, row_size, capacity, count,)
 ROWS_CALL(widths, plan, WHOLE_IN(40), WHOLE_IN(41), 2, rows, row_size, capacity, count,)
 ROWS_CALL(sizes, plan, rows, row_size, capacity, count,)
@@ -438,22 +438,22 @@ START_TEST(rows_follow_the_rules_of_arrays)
     start_squares();
     want(&p, 3, WHOLE_IN(3), WHOLE_IN(7));
     make_plan(&p);
-    ck_rows(strips_rows, p.plan, sizeof(struct muslin_plan_strip));
-    ck_rows(places_rows, p.plan, sizeof(struct muslin_plan_place));
-    ck_rows(left_over_rows, p.plan, sizeof(struct muslin_plan_left_over));
-    ck_rows(pieces_rows, p.plan, sizeof(struct muslin_plan_piece));
-    ck_rows(widths_rows, p.plan, sizeof(struct muslin_plan_width));
-    ck_rows(sizes_rows, p.plan, sizeof(struct muslin_plan_size));
-    ck_rows(ways_rows, p.plan, sizeof(struct muslin_plan_way));
-    ck_rows(cases_rows, p.plan, sizeof(struct muslin_plan_case));
-    ck_rows(worths_rows, p.plan, sizeof(struct muslin_plan_worth));
+    ck_rows(strips_rows, p.plan, sizeof(struct muslin_cutplan_strip));
+    ck_rows(places_rows, p.plan, sizeof(struct muslin_cutplan_place));
+    ck_rows(left_overs_rows, p.plan, sizeof(struct muslin_cutplan_left_over));
+    ck_rows(pieces_rows, p.plan, sizeof(struct muslin_cutplan_piece));
+    ck_rows(widths_rows, p.plan, sizeof(struct muslin_cutplan_width));
+    ck_rows(sizes_rows, p.plan, sizeof(struct muslin_cutplan_size));
+    ck_rows(ways_rows, p.plan, sizeof(struct muslin_cutplan_way));
+    ck_rows(cases_rows, p.plan, sizeof(struct muslin_cutplan_case));
+    ck_rows(worths_rows, p.plan, sizeof(struct muslin_cutplan_worth));
     muslin_cutplan_free(p.plan);
     start(&p, 0);
     have(&p, 3, WHOLE_IN(9), WHOLE_IN(7));
     have(&p, 3, WHOLE_IN(9), WHOLE_IN(7));
     want(&p, 3, WHOLE_IN(3), WHOLE_IN(7));
     make_plan(&p);
-    ck_rows(stock_rows, p.plan, sizeof(struct muslin_plan_stock));
+    ck_rows(stock_rows, p.plan, sizeof(struct muslin_cutplan_stock_used));
     muslin_cutplan_free(p.plan);
 }
 END_TEST
@@ -481,7 +481,7 @@ START_TEST(values_of_calls_out_of_their_range_are_named)
     ck_widths_said(5, 6, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_WIDTHS);
     ck_widths_said(5, 6, 1001, MUSLIN_ERR_RANGE, MUSLIN_ARG_WIDTHS);
     ck_widths_said(5, 5, 2, MUSLIN_ERR_RANGE, MUSLIN_ARG_WIDTHS);
-    ck_status(muslin_cutplan_left_over(p.plan, -1, NULL, 0, 0, &count, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_cutplan_left_overs(p.plan, -1, NULL, 0, 0, &count, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_LEAST_SIDE);
     ck_status(muslin_cutplan_worths(p.plan, -1, NULL, 0, 0, &count, &scale, &problem), MUSLIN_ERR_INDEX);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_PROOF_CASE);
@@ -505,16 +505,16 @@ START_TEST(values_of_calls_out_of_their_range_are_named)
 END_TEST
 
 INIT_CALL(blank)
-INIT_CALL(plan_stock)
+INIT_CALL(cutplan_stock)
 INIT_CALL(cutplan)
 
 START_TEST(initial_values_are_those_of_the_macros)
 {
     const struct muslin_blank_spec blank = MUSLIN_BLANK_SPEC_INIT;
-    const struct muslin_plan_stock_spec stock = MUSLIN_PLAN_STOCK_SPEC_INIT;
+    const struct muslin_cutplan_stock_spec stock = MUSLIN_CUTPLAN_STOCK_SPEC_INIT;
     const struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
     ck_init_rules(init_blank, &blank, (uint32_t)sizeof blank);
-    ck_init_rules(init_plan_stock, &stock, (uint32_t)sizeof stock);
+    ck_init_rules(init_cutplan_stock, &stock, (uint32_t)sizeof stock);
     ck_init_rules(init_cutplan, &spec, (uint32_t)sizeof spec);
     ck_assert_int_eq(stock.width, WHOLE_IN(21));
     ck_assert_int_eq(stock.length, WHOLE_IN(18));

@@ -55,8 +55,8 @@ static void draw_request(uint64_t *state, int from_stock)
     p.spec.work_limit = 20000;
     p.spec.print = (int32_t)(draw_from(state, 0, 3) == 0 ? MUSLIN_PRINT_ONE_WAY : MUSLIN_PRINT_NONE);
     if (draw_from(state, 0, 2) == 0) {
-        p.spec.squaring_loss = draw_side(state, 1, 3);
-        p.spec.squaring_every = draw_from(state, 1, 9);
+        p.spec.resquare_loss = draw_side(state, 1, 3);
+        p.spec.resquare_every = draw_from(state, 1, 9);
     }
     for (int64_t i = draw_from(state, 1, 9); i > 0; i--)
         draw_piece(state, planned_has(&p, MUSLIN_CUTPLAN_FOLDED));
@@ -134,7 +134,7 @@ START_TEST(the_most_rows_are_planned)
     static struct muslin_blank_spec rows[MUSLIN_CUTPLAN_ROWS_MAX];
     struct muslin_allocator allocator;
     struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
-    struct muslin_plan_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
     struct muslin_cutplan *plan = NULL;
     ck_ok(muslin_allocator_libc(&allocator));
     spec.work_limit = 0;
@@ -160,7 +160,7 @@ START_TEST(strips_that_hold_nothing_are_not_cut)
     make_plan(&p);
     ck_assert_int_eq(p.totals.cost, 4);
     for (size_t i = 0; i < p.strip_count; i++)
-        ck_assert(p.strips[i].places > 0 || p.strips[i].kind == MUSLIN_PLAN_STOCK);
+        ck_assert(p.strips[i].places > 0 || p.strips[i].kind == MUSLIN_CUTPLAN_STRIP_STOCK);
     muslin_cutplan_free(p.plan);
 }
 END_TEST

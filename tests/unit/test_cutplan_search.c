@@ -375,7 +375,7 @@ START_TEST(stacks_leave_that_open)
     ck_plan(&t.cutting, &found);
     ck_assert_int_eq(found.cost, 60);
     ck_assert_int_eq(found.least, 50);
-    ck_assert_int_eq(found.stopped, MUSLIN_PLAN_STOPPED_NO_MORE);
+    ck_assert_int_eq(found.stopped, MUSLIN_CUTPLAN_STOPPED_NO_MORE);
     tiny_free(&found);
 }
 END_TEST
@@ -629,7 +629,7 @@ START_TEST(many_sizes_from_stock_have_a_plan)
         pieces += found.plan.laid[i].count;
     ck_assert_int_eq(pieces, 200);
     ck_assert_int_lt(found.cost, 50);
-    ck_assert_int_eq(found.stopped, MUSLIN_PLAN_STOPPED_SIZES);
+    ck_assert_int_eq(found.stopped, MUSLIN_CUTPLAN_STOPPED_SIZES);
     tiny_free(&found);
 }
 END_TEST

@@ -51,11 +51,11 @@ START_TEST(statuses_arguments_and_warnings_have_words)
     ck_assert_int_eq(muslin_status_count(), MUSLIN_ERR_FOREIGN + 1);
     /* Example: puts(muslin_status_sentence(MUSLIN_ERR_NULL)). */
     ck_assert_str_ne(muslin_status_sentence(MUSLIN_ERR_NULL), "");
-    /* Example: for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_name(i)). */
+    /* Example: for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_words(i)). */
     for (int32_t i = 0; i < muslin_argument_count(); i++)
-        ck_assert_str_ne(muslin_argument_name(i), muslin_argument_name(-1));
-    /* Example: muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE). */
-    ck_assert_str_eq(muslin_argument_name(MUSLIN_ARG_SEAM_ALLOWANCE), "seam allowance");
+        ck_assert_str_ne(muslin_argument_words(i), muslin_argument_words(-1));
+    /* Example: muslin_argument_words(MUSLIN_ARG_SEAM_ALLOWANCE). */
+    ck_assert_str_eq(muslin_argument_words(MUSLIN_ARG_SEAM_ALLOWANCE), "seam allowance");
     /* Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). */
     ck_assert_str_ne(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK), "");
     /* Example: 1u << (muslin_warning_count() - 1) gives MUSLIN_WARN_LONGER_THAN_WIDTH. */
@@ -135,7 +135,7 @@ START_TEST(a_third_is_rounded_down_to_eighths)
 {
     /* Example: 10 in over 3, down to 1/8 in: muslin_length_divide(81280, 3, &down_to_eighths, &part) gives 26416,
      * 3 1/4 in, with part.error -678. */
-    struct muslin_rounding_spec down_to_eighths = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_DOWN);
+    struct muslin_rounding_spec down_to_eighths = rounded_to(IN(0, 1, 8), MUSLIN_DIRECTION_DOWN);
     struct muslin_rounded part = { .size = sizeof part };
     ck_ok(muslin_length_divide(81280, 3, &down_to_eighths, &part));
     ck_assert_int_eq(part.value, 26416);
@@ -210,7 +210,7 @@ END_TEST
 START_TEST(a_length_snaps_up_to_an_eighth)
 {
     /* Example: 3.05 in up to 1/8 in is 3 1/8 in. */
-    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_DIRECTION_UP);
     struct muslin_rounded snapped = { .size = sizeof snapped };
     ck_ok(muslin_length_snap(IN(3, 5, 100), &rounding, &snapped));
     ck_assert_int_eq(snapped.value, IN(3, 1, 8));
@@ -220,7 +220,7 @@ END_TEST
 START_TEST(the_diagonal_of_a_square_is_rounded_up)
 {
     /* Example: a = 48768 (6 in), up to 1/8 in: 8 1/2 in. */
-    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_DIRECTION_UP);
     struct muslin_rounded diagonal = { .size = sizeof diagonal };
     ck_ok(muslin_length_times_root2(48768, &rounding, &diagonal));
     ck_assert_int_eq(diagonal.value, IN(8, 1, 2));
@@ -230,7 +230,7 @@ END_TEST
 START_TEST(the_side_of_a_square_follows_from_its_diagonal)
 {
     /* Example: 12 in to the nearest 1/8 in is 8 1/2 in. */
-    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_NEAREST);
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_DIRECTION_NEAREST);
     struct muslin_rounded side = { .size = sizeof side };
     ck_ok(muslin_length_over_root2(WHOLE_IN(12), &rounding, &side));
     ck_assert_int_eq(side.value, IN(8, 1, 2));
@@ -240,12 +240,12 @@ END_TEST
 START_TEST(an_equilateral_triangle_has_a_height_and_a_side)
 {
     /* Example: 4 in to the nearest 1/8 in is 3 1/2 in. */
-    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_NEAREST);
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_DIRECTION_NEAREST);
     struct muslin_rounded found = { .size = sizeof found };
     ck_ok(muslin_length_equilateral_height(WHOLE_IN(4), &rounding, &found));
     ck_assert_int_eq(found.value, IN(3, 1, 2));
     /* Example: 6 in up to 1/8 in is 7 in. */
-    rounding.direction = MUSLIN_ROUND_UP;
+    rounding.direction = MUSLIN_DIRECTION_UP;
     ck_ok(muslin_length_equilateral_side(WHOLE_IN(6), &rounding, &found));
     ck_assert_int_eq(found.value, WHOLE_IN(7));
 }
@@ -377,7 +377,7 @@ END_TEST
 START_TEST(six_strips_make_a_set)
 {
     /* Example: 6 strips cut 2 1/2 in: 12 1/2 in unfinished, 12 in finished. */
-    struct muslin_row row = { .size = sizeof row };
+    struct muslin_sewn_row row = { .size = sizeof row };
     ck_ok(muslin_seam_row_equal(TWO_AND_A_HALF, 6, &quarter_inch, &row, NULL));
     ck_assert_int_eq(row.unfinished, IN(12, 1, 2));
     ck_assert_int_eq(row.finished, WHOLE_IN(12));
@@ -388,7 +388,7 @@ START_TEST(unequal_pieces_make_a_row)
 {
     /* Example: cut 1 1/2, 2 1/2 and 3 1/2 in: 6 1/2 in unfinished, 6 in finished. */
     const muslin_len cuts[] = { IN(1, 1, 2), IN(2, 1, 2), IN(3, 1, 2) };
-    struct muslin_row row = { .size = sizeof row };
+    struct muslin_sewn_row row = { .size = sizeof row };
     ck_ok(muslin_seam_row(cuts, 3, &quarter_inch, &row, NULL));
     ck_assert_int_eq(row.unfinished, IN(6, 1, 2));
     ck_assert_int_eq(row.finished, WHOLE_IN(6));
@@ -561,11 +561,11 @@ START_TEST(half_strips_come_from_fat_quarters)
 {
     /* Example: 80 half-width strips of 2 1/2 in from fat quarters 18 in deep: 7 a piece, 12 pieces. */
     struct muslin_stock_spec stock = MUSLIN_STOCK_SPEC_INIT;
-    struct muslin_stock_strips made = { .size = sizeof made };
+    struct muslin_stock_yield made = { .size = sizeof made };
     stock.kind = MUSLIN_STOCK_FAT_QUARTER;
     stock.width = WHOLE_IN(22);
     stock.length = WHOLE_IN(18);
-    ck_ok(muslin_stock_strips_of(&stock, TWO_AND_A_HALF, 80, &made, NULL));
+    ck_ok(muslin_stock_strips(&stock, TWO_AND_A_HALF, 80, &made, NULL));
     ck_assert_int_eq(made.per_piece, 7);
     ck_assert_int_eq(made.pieces_needed, 12);
 }
@@ -650,7 +650,7 @@ START_TEST(the_scarcest_print_decides)
 {
     /* Example: 20 dark strips, 4 a set, and 11 light ones, 2 a set: 5 sets, 0 and 1 strips left, the dark print is
      * the scarcest. */
-    struct muslin_print_row rows[] = { { sizeof rows[0], 0, 20, 4, 0 }, { sizeof rows[0], 0, 11, 2, 0 } };
+    struct muslin_stripset_print rows[] = { { sizeof rows[0], 0, 20, 4, 0 }, { sizeof rows[0], 0, 11, 2, 0 } };
     int64_t sets;
     size_t scarcest;
     ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, 0, &sets, &scarcest, NULL));
@@ -767,7 +767,7 @@ START_TEST(a_border_has_cornerstones)
     spec.unfinished_width = IN(38, 1, 2);
     spec.unfinished_length = WHOLE_IN(50);
     spec.finished_border = WHOLE_IN(4);
-    spec.style = MUSLIN_BORDER_CORNERSTONES;
+    spec.style = MUSLIN_BORDER_STYLE_CORNERSTONES;
     ck_ok(muslin_border_plan(&spec, &made, NULL));
     ck_assert_int_eq(made.cut_width, IN(4, 1, 2));
     ck_assert_int_eq(made.side_cut_length, WHOLE_IN(50));
@@ -830,7 +830,7 @@ START_TEST(a_bias_length_finds_its_least_square)
 {
     /* Example: 55 in of 2 1/2 in, 1/4 in seams, to 1/8 in: 13 3/8 in. */
     struct muslin_bias_spec spec = MUSLIN_BIAS_SPEC_INIT;
-    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec rounding = rounded_to(IN(0, 1, 8), MUSLIN_DIRECTION_UP);
     struct muslin_bias made = { .size = sizeof made };
     spec.wanted = WHOLE_IN(55);
     ck_ok(muslin_bias_least_square(&spec, &rounding, &made, NULL));
@@ -880,7 +880,7 @@ static struct muslin_backing seams_along(const struct muslin_backing_spec *spec)
     struct muslin_backing rows[16];
     size_t count;
     ck_ok(muslin_backing_layouts(spec, rows, sizeof rows[0], 16, &count, NULL));
-    return rows[MUSLIN_BACKING_SEAMS_ALONG - 1];
+    return rows[MUSLIN_BACKING_LAYOUT_SEAMS_ALONG - 1];
 }
 
 START_TEST(a_forgotten_seam_costs_a_panel)
@@ -903,7 +903,7 @@ START_TEST(a_centre_panel_has_two_sides)
     struct muslin_panel panels[8];
     size_t count;
     spec.fabric_width = WHOLE_IN(42);
-    ck_ok(muslin_backing_panels(&spec, MUSLIN_BACKING_CENTRE_ALONG, panels, sizeof panels[0], 8, &count, NULL));
+    ck_ok(muslin_backing_panels(&spec, MUSLIN_BACKING_LAYOUT_CENTRE_ALONG, panels, sizeof panels[0], 8, &count, NULL));
     ck_assert_uint_eq(count, 3);
     ck_assert_int_eq(panels[0].cut_width, IN(9, 1, 2));
     ck_assert_int_eq(panels[1].cut_width, WHOLE_IN(42));
@@ -933,7 +933,7 @@ START_TEST(a_bundle_becomes_two_square_tops)
     struct muslin_stripquilt_spec spec = MUSLIN_STRIPQUILT_SPEC_INIT;
     struct muslin_stripquilt made = { .size = sizeof made };
     spec.strips = 42;
-    spec.usable_length = WHOLE_IN(42);
+    spec.strip_length = WHOLE_IN(42);
     spec.end_trim = IN(0, 1, 2);
     spec.columns = 3;
     spec.rows = 3;
@@ -980,7 +980,8 @@ START_TEST(three_sets_cannot_all_nest)
 {
     /* Example: the three sets of the example above: set 1 to its top, set 2 as well, set 3 away from it; the three
      * blocks of sets 1 and 2 have a segment turned. */
-    const int32_t expected[] = { MUSLIN_PRESS_TO_TOP, MUSLIN_PRESS_TO_TOP, MUSLIN_PRESS_TO_BOTTOM };
+    const int32_t expected[] = { MUSLIN_SET_PRESSING_TO_TOP, MUSLIN_SET_PRESSING_TO_TOP,
+                                 MUSLIN_SET_PRESSING_TO_BOTTOM };
     struct muslin_stripquilt_spec spec = three_sets_in_nine_blocks();
     struct muslin_block_group groups[8];
     size_t count;

@@ -122,11 +122,11 @@ END_TEST
 static void ck_stock_refused(struct muslin_stock_spec stock, muslin_status status, int32_t argument)
 {
     struct muslin_problem problem = PROBLEM;
-    struct muslin_stock_strips out = { 0 };
+    struct muslin_stock_yield out = { 0 };
     muslin_len width = 77;
     uint32_t warnings = 77;
     out.size = (uint32_t)sizeof out;
-    ck_status(muslin_stock_strips_of(&stock, 1, 1, &out, &problem), status);
+    ck_status(muslin_stock_strips(&stock, 1, 1, &out, &problem), status);
     ck_assert_int_eq(problem.argument, argument);
     ck_assert_int_eq(out.per_piece, 0);
     ck_status(muslin_stock_size(&stock, MUSLIN_EDGE_PINKED_TIPS, &width, NULL, NULL), status);
@@ -174,18 +174,18 @@ END_TEST
 
 /* ---- strips from stock ----------------------------------------------------------------------------------------- */
 
-static struct muslin_stock_strips strips_of(struct muslin_stock_spec stock, muslin_len strip_cut, int64_t wanted)
+static struct muslin_stock_yield strips_of(struct muslin_stock_spec stock, muslin_len strip_cut, int64_t wanted)
 {
-    struct muslin_stock_strips out = { 0 };
+    struct muslin_stock_yield out = { 0 };
     out.size = (uint32_t)sizeof out;
-    ck_ok(muslin_stock_strips_of(&stock, strip_cut, wanted, &out, NULL));
+    ck_ok(muslin_stock_strips(&stock, strip_cut, wanted, &out, NULL));
     return out;
 }
 
 START_TEST(eighty_half_width_strips_take_twelve_fat_quarters)
 {
     /* Fat quarter conversion (public forum): 40 strips of full width, 18 in deep fat quarters: 7 each, 12 of them */
-    struct muslin_stock_strips out = strips_of(stock_of(WHOLE_IN(20), WHOLE_IN(18), 9), IN(2, 1, 2), 80);
+    struct muslin_stock_yield out = strips_of(stock_of(WHOLE_IN(20), WHOLE_IN(18), 9), IN(2, 1, 2), 80);
     ck_assert_int_eq(out.per_piece, 7);
     ck_assert_int_eq(out.in_hand, 63);
     ck_assert_int_eq(out.pieces_needed, 12);
@@ -204,7 +204,7 @@ START_TEST(strips_from_stock_are_exact_to_the_tick_and_the_piece)
         muslin_len cut = draw_from(&state, 1, 20);
         struct muslin_stock_spec stock = stock_of(WHOLE_IN(20), draw_from(&state, cut, 90), draw_from(&state, 0, 30));
         int64_t wanted = draw_from(&state, 0, 100);
-        struct muslin_stock_strips out = strips_of(stock, cut, wanted);
+        struct muslin_stock_yield out = strips_of(stock, cut, wanted);
         muslin_len shorter = stock.length - out.shorter_by;
         right = right && out.per_piece * cut <= shorter && (out.per_piece + 1) * cut > stock.length;
         right = right && out.per_piece * cut > shorter - 1 && out.left_over == out.shorter_by;
@@ -222,7 +222,7 @@ END_TEST
 START_TEST(a_piece_loses_a_strip_one_tick_beyond_its_slack)
 {
     struct muslin_stock_spec stock = stock_of(WHOLE_IN(20), WHOLE_IN(18), 1);
-    struct muslin_stock_strips out = strips_of(stock, IN(2, 1, 2), 1);
+    struct muslin_stock_yield out = strips_of(stock, IN(2, 1, 2), 1);
     stock.length = WHOLE_IN(18) - out.shorter_by;
     ck_assert_int_eq(strips_of(stock, IN(2, 1, 2), 1).per_piece, 7);
     ck_assert_int_eq(strips_of(stock, IN(2, 1, 2), 1).warnings, MUSLIN_WARN_NO_SLACK);
@@ -235,9 +235,9 @@ START_TEST(a_piece_too_short_for_one_strip_has_no_yield)
 {
     struct muslin_problem problem = PROBLEM;
     struct muslin_stock_spec stock = stock_of(WHOLE_IN(20), IN(2, 1, 2) - 1, 5);
-    struct muslin_stock_strips out = { 0 };
+    struct muslin_stock_yield out = { 0 };
     out.size = (uint32_t)sizeof out;
-    ck_status(muslin_stock_strips_of(&stock, IN(2, 1, 2), 1, &out, &problem), MUSLIN_ERR_NO_YIELD);
+    ck_status(muslin_stock_strips(&stock, IN(2, 1, 2), 1, &out, &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CLOTH_LENGTH);
     ck_assert_int_eq(problem.value, IN(2, 1, 2) - 1);
     ck_assert_int_eq(problem.limit, IN(2, 1, 2));
@@ -250,7 +250,7 @@ END_TEST
 START_TEST(the_largest_stock_gives_strips_of_a_tick)
 {
     struct muslin_stock_spec stock = stock_of(1, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX);
-    struct muslin_stock_strips out = strips_of(stock, 1, MUSLIN_COUNT_MAX);
+    struct muslin_stock_yield out = strips_of(stock, 1, MUSLIN_COUNT_MAX);
     ck_assert_int_eq(out.in_hand, MUSLIN_SIZE_MAX * MUSLIN_COUNT_MAX);
     ck_assert_int_eq(out.pieces_needed, 2);
     ck_assert_int_eq(strips_of(stock, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX).pieces_needed, MUSLIN_COUNT_MAX);
@@ -261,14 +261,14 @@ START_TEST(a_wish_for_strips_out_of_range_is_refused)
 {
     struct muslin_problem problem = PROBLEM;
     struct muslin_stock_spec stock = stock_of(100, 100, 1);
-    struct muslin_stock_strips out = { 0 };
+    struct muslin_stock_yield out = { 0 };
     out.size = (uint32_t)sizeof out;
-    ck_status(muslin_stock_strips_of(&stock, 0, 1, &out, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_stock_strips(&stock, 0, 1, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIP_CUT);
-    ck_status(muslin_stock_strips_of(&stock, MUSLIN_SIZE_MAX + 1, 1, &out, NULL), MUSLIN_ERR_RANGE);
-    ck_status(muslin_stock_strips_of(&stock, 1, -1, &out, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_stock_strips(&stock, MUSLIN_SIZE_MAX + 1, 1, &out, NULL), MUSLIN_ERR_RANGE);
+    ck_status(muslin_stock_strips(&stock, 1, -1, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIPS);
-    ck_status(muslin_stock_strips_of(&stock, 1, MUSLIN_COUNT_MAX + 1, &out, NULL), MUSLIN_ERR_RANGE);
+    ck_status(muslin_stock_strips(&stock, 1, MUSLIN_COUNT_MAX + 1, &out, NULL), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(out.per_piece, 0);
 }
 END_TEST
@@ -471,7 +471,7 @@ END_TEST
 
 static muslin_status call_strips_of(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_stock_strips_of(spec, 20320, 5, out, problem);
+    return muslin_stock_strips(spec, 20320, 5, out, problem);
 }
 
 static muslin_status call_size(const void *spec, void *out, struct muslin_problem *problem)
@@ -486,8 +486,8 @@ static muslin_status call_size(const void *spec, void *out, struct muslin_proble
 START_TEST(every_struct_of_stock_keeps_the_rules)
 {
     struct muslin_stock_spec stock = stock_of(WHOLE_IN(20), WHOLE_IN(18), 9);
-    const struct ruled strips = RULED(call_strips_of, stock, muslin_stock_strips);
-    const struct ruled size = RULED(call_size, stock, muslin_stock_strips);
+    const struct ruled strips = RULED(call_strips_of, stock, muslin_stock_yield);
+    const struct ruled size = RULED(call_size, stock, muslin_stock_yield);
     ck_struct_rules(&strips);
     ck_spec_rules(&size);
     ck_no_flag_known(&strips);

@@ -53,7 +53,7 @@ START_TEST(four_inches_on_each_side_make_sixty_by_eighty_sixty_eight_by_eighty_e
     struct muslin_backing_spec spec = MUSLIN_BACKING_SPEC_INIT;
     spec.quilt_width = WHOLE_IN(60);
     spec.quilt_length = WHOLE_IN(80);
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_SEAMS_ALONG);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
     ck_assert_int_eq(row.needed_width, WHOLE_IN(68));
     ck_assert_int_eq(row.needed_length, WHOLE_IN(88));
 }
@@ -69,7 +69,7 @@ START_TEST(three_panels_of_ninety_six_inches_are_eight_yards_or_eight_and_a_quar
     spec.quilt_length = WHOLE_IN(88);
     spec.fabric_width = WHOLE_IN(42);
     spec.step = WHOLE_IN(9);
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_SEAMS_ALONG);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
     ck_assert_int_eq(row.panels, 3);
     ck_assert_int_eq(row.panel_length, WHOLE_IN(96));
     ck_assert_int_eq(row.joined_width, WHOLE_IN(124));
@@ -77,7 +77,7 @@ START_TEST(three_panels_of_ninety_six_inches_are_eight_yards_or_eight_and_a_quar
     ck_assert_int_eq(row.bought, WHOLE_IN(8 * 36));
     ck_assert_int_eq(row.other_rounding, WHOLE_IN(8 * 36 + 9));
     spec.flags = MUSLIN_BACKING_ROUND_PANELS;
-    row = laid(&spec, MUSLIN_BACKING_SEAMS_ALONG);
+    row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
     ck_assert_int_eq(row.bought, WHOLE_IN(8 * 36 + 9));
     ck_assert_int_eq(row.other_rounding, WHOLE_IN(8 * 36));
 }
@@ -91,7 +91,7 @@ START_TEST(wide_cloth_is_turned_when_only_the_length_fits_its_width)
     spec.quilt_width = WHOLE_IN(112);
     spec.quilt_length = WHOLE_IN(88);
     spec.fabric_width = WHOLE_IN(108);
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_ONE_WIDTH_TURNED);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED);
     ck_assert_int_eq(row.possible, 1);
     ck_assert_int_eq(row.turned, 1);
     ck_assert_int_eq(row.cloth_length, WHOLE_IN(120));
@@ -99,9 +99,9 @@ START_TEST(wide_cloth_is_turned_when_only_the_length_fits_its_width)
     ck_assert_int_eq(row.joined_width, WHOLE_IN(120));
     ck_assert_int_eq(row.joined_length, WHOLE_IN(108));
     ck_assert_int_eq(row.narrower_by, WHOLE_IN(12));
-    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_ONE_WIDTH).possible, 0);
+    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH).possible, 0);
     spec.step = WHOLE_IN(18);
-    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_ONE_WIDTH_TURNED).bought, WHOLE_IN(126));
+    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED).bought, WHOLE_IN(126));
 }
 END_TEST
 
@@ -110,13 +110,13 @@ END_TEST
 START_TEST(two_forty_inch_panels_do_not_reach_eighty_inches)
 {
     struct muslin_backing_spec spec = no_margins(WHOLE_IN(56), WHOLE_IN(80), WHOLE_IN(40));
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_SEAMS_ACROSS);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS);
     ck_assert_int_eq(row.panels, 3);
     ck_assert_int_eq(row.panel_length, WHOLE_IN(56));
     ck_assert_int_eq(row.cloth_length, WHOLE_IN(168));
     ck_assert_int_eq(row.joined_length, WHOLE_IN(118));
     spec.quilt_length = WHOLE_IN(79);
-    row = laid(&spec, MUSLIN_BACKING_SEAMS_ACROSS);
+    row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS);
     ck_assert_int_eq(row.panels, 2);
     ck_assert_int_eq(row.narrower_by, 0);
     ck_assert_uint_eq(row.warnings, MUSLIN_WARN_NO_SLACK);
@@ -128,7 +128,7 @@ END_TEST
 START_TEST(two_lengths_of_forty_two_join_to_eighty_three)
 {
     struct muslin_backing_spec spec = no_margins(WHOLE_IN(83), IN(67, 1, 2), WHOLE_IN(42));
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_SEAMS_ALONG);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
     ck_assert_int_eq(row.panels, 2);
     ck_assert_int_eq(row.joined_width, WHOLE_IN(83));
     ck_assert_int_eq(row.cloth_length, WHOLE_IN(135));
@@ -141,14 +141,14 @@ END_TEST
 START_TEST(a_centre_panel_needs_its_sides_wider_by_the_seams)
 {
     struct muslin_backing_spec spec = no_margins(WHOLE_IN(60), WHOLE_IN(85), WHOLE_IN(42));
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_CENTRE_ALONG);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_CENTRE_ALONG);
     ck_assert_int_eq(row.panels, 2);
     ck_assert_int_eq(row.pieces, 3);
     ck_assert_int_eq(row.cloth_length, WHOLE_IN(170));
     ck_assert_int_eq(row.strip_cut, WHOLE_IN(10));
     ck_assert_int_eq(row.joined_width, WHOLE_IN(60));
     spec.quilt_width = WHOLE_IN(58);
-    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_CENTRE_ALONG).strip_cut, WHOLE_IN(9));
+    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_LAYOUT_CENTRE_ALONG).strip_cut, WHOLE_IN(9));
 }
 END_TEST
 
@@ -161,7 +161,7 @@ START_TEST(two_ninety_four_inch_lengths_are_five_and_a_quarter_yards)
     spec.quilt_length = WHOLE_IN(90);
     spec.margin_left = spec.margin_right = 0;
     spec.margin_top = spec.margin_bottom = WHOLE_IN(2);
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_SEAMS_ALONG);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
     ck_assert_int_eq(row.cloth_length, WHOLE_IN(188));
     ck_assert_int_eq(row.bought, WHOLE_IN(5 * 36 + 9));
 }
@@ -173,13 +173,13 @@ START_TEST(a_repeat_of_twenty_seven_makes_ninety_six_a_hundred_and_eight)
 {
     struct muslin_backing_spec spec = no_margins(WHOLE_IN(79), WHOLE_IN(96), WHOLE_IN(40));
     spec.repeat = WHOLE_IN(27);
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_SEAMS_ALONG);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
     ck_assert_int_eq(row.panel_length, WHOLE_IN(108));
     ck_assert_int_eq(row.cloth_length, WHOLE_IN(216));
     ck_assert_int_eq(row.cloth_with_repeat, WHOLE_IN(243));
     ck_assert_int_eq(row.bought, WHOLE_IN(243));
     spec.step = WHOLE_IN(36);
-    row = laid(&spec, MUSLIN_BACKING_SEAMS_ALONG);
+    row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
     ck_assert_int_eq(row.bought, WHOLE_IN(252));
     ck_assert_int_eq(row.other_rounding, WHOLE_IN(108 + 108 + 36));
 }
@@ -194,11 +194,11 @@ START_TEST(one_width_serves_a_small_quilt_only_while_the_margins_fit)
     spec.quilt_length = WHOLE_IN(45);
     spec.margin_left = spec.margin_right = spec.margin_top = spec.margin_bottom = WHOLE_IN(2);
     spec.fabric_width = WHOLE_IN(44);
-    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_ONE_WIDTH).possible, 1);
-    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_ONE_WIDTH).cloth_length, WHOLE_IN(49));
-    ck_assert_uint_eq(laid(&spec, MUSLIN_BACKING_ONE_WIDTH).warnings, MUSLIN_WARN_NO_SLACK);
+    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH).possible, 1);
+    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH).cloth_length, WHOLE_IN(49));
+    ck_assert_uint_eq(laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH).warnings, MUSLIN_WARN_NO_SLACK);
     spec.selvage = WHOLE_IN(1);
-    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_ONE_WIDTH).possible, 0);
+    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH).possible, 0);
 }
 END_TEST
 
@@ -279,20 +279,20 @@ static struct trial try_insert(muslin_len need, muslin_len u, muslin_len q, musl
 static struct trial try_layout(const struct request *r, int32_t layout, muslin_len usable)
 {
     struct trial trial = { 0 };
-    int turned = layout == MUSLIN_BACKING_ONE_WIDTH_TURNED || layout == MUSLIN_BACKING_SEAMS_ACROSS ||
-                 layout == MUSLIN_BACKING_CENTRE_ACROSS || layout == MUSLIN_BACKING_INSERT_ACROSS;
-    int insert = layout == MUSLIN_BACKING_INSERT_ALONG || layout == MUSLIN_BACKING_INSERT_ACROSS;
+    int turned = layout == MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED || layout == MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS ||
+                 layout == MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS || layout == MUSLIN_BACKING_LAYOUT_INSERT_ACROSS;
+    int insert = layout == MUSLIN_BACKING_LAYOUT_INSERT_ALONG || layout == MUSLIN_BACKING_LAYOUT_INSERT_ACROSS;
     muslin_len need = turned ? r->length : r->width;
     muslin_len panel_length = counted_up((turned ? r->width : r->length) + r->trim, r->repeat);
     if (r->print != MUSLIN_PRINT_NONE && (turned || insert))
         return trial;
-    if (layout <= MUSLIN_BACKING_ONE_WIDTH_TURNED) {
+    if (layout <= MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED) {
         trial.possible = need <= usable;
         trial.panels = trial.pieces = 1;
         trial.joined = usable;
-    } else if (layout <= MUSLIN_BACKING_SEAMS_ACROSS) {
+    } else if (layout <= MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS) {
         trial = try_side_by_side(need, usable, r->seam);
-    } else if (layout <= MUSLIN_BACKING_CENTRE_ACROSS) {
+    } else if (layout <= MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS) {
         trial = try_centre(need, usable, r->seam);
     } else {
         trial = try_insert(need, usable, r->seam, panel_length);
@@ -371,8 +371,9 @@ static struct request any_request(uint64_t *dice)
 
 static int sizes_agree(const struct muslin_backing *row, const struct trial *trial, const struct request *r)
 {
-    int turned = row->layout == MUSLIN_BACKING_ONE_WIDTH_TURNED || row->layout == MUSLIN_BACKING_SEAMS_ACROSS ||
-                 row->layout == MUSLIN_BACKING_CENTRE_ACROSS || row->layout == MUSLIN_BACKING_INSERT_ACROSS;
+    int turned =
+        row->layout == MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED || row->layout == MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS ||
+        row->layout == MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS || row->layout == MUSLIN_BACKING_LAYOUT_INSERT_ACROSS;
     return row->turned == turned && row->needed_width == r->width && row->needed_length == r->length &&
            row->panels == trial->panels && row->pieces == trial->pieces && row->seams == trial->seams &&
            row->panel_length == trial->panel_length && row->strip_cut == trial->cut &&
@@ -500,12 +501,12 @@ START_TEST(a_print_with_a_direction_forbids_turned_panels_and_inserts)
         spec.print = print;
         lay_all(&spec, rows);
         int free_to_turn = print == MUSLIN_PRINT_NONE;
-        ck_assert_int_eq(rows[MUSLIN_BACKING_SEAMS_ALONG - 1].possible, 1);
-        ck_assert_int_eq(rows[MUSLIN_BACKING_CENTRE_ALONG - 1].possible, 1);
-        ck_assert_int_eq(rows[MUSLIN_BACKING_SEAMS_ACROSS - 1].possible, free_to_turn);
-        ck_assert_int_eq(rows[MUSLIN_BACKING_CENTRE_ACROSS - 1].possible, free_to_turn);
-        ck_assert_int_eq(rows[MUSLIN_BACKING_INSERT_ALONG - 1].possible, free_to_turn);
-        ck_assert_int_eq(rows[MUSLIN_BACKING_INSERT_ACROSS - 1].possible, free_to_turn);
+        ck_assert_int_eq(rows[MUSLIN_BACKING_LAYOUT_SEAMS_ALONG - 1].possible, 1);
+        ck_assert_int_eq(rows[MUSLIN_BACKING_LAYOUT_CENTRE_ALONG - 1].possible, 1);
+        ck_assert_int_eq(rows[MUSLIN_BACKING_LAYOUT_SEAMS_ACROSS - 1].possible, free_to_turn);
+        ck_assert_int_eq(rows[MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS - 1].possible, free_to_turn);
+        ck_assert_int_eq(rows[MUSLIN_BACKING_LAYOUT_INSERT_ALONG - 1].possible, free_to_turn);
+        ck_assert_int_eq(rows[MUSLIN_BACKING_LAYOUT_INSERT_ACROSS - 1].possible, free_to_turn);
     }
 }
 END_TEST
@@ -516,7 +517,7 @@ START_TEST(an_insert_can_buy_less_than_wide_cloth_turned)
 {
     struct muslin_backing_spec spec = no_margins(WHOLE_IN(120), WHOLE_IN(96), WHOLE_IN(108));
     struct muslin_backing row = best_of(&spec);
-    ck_assert_int_eq(row.layout, MUSLIN_BACKING_INSERT_ALONG);
+    ck_assert_int_eq(row.layout, MUSLIN_BACKING_LAYOUT_INSERT_ALONG);
     ck_assert_int_eq(row.cloth_length, WHOLE_IN(110));
     ck_assert_int_eq(row.seams, 2);
 }
@@ -525,10 +526,10 @@ END_TEST
 START_TEST(a_print_with_a_direction_forbids_wide_cloth_turned)
 {
     struct muslin_backing_spec spec = no_margins(WHOLE_IN(120), WHOLE_IN(96), WHOLE_IN(108));
-    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_ONE_WIDTH_TURNED).possible, 1);
+    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED).possible, 1);
     spec.print = MUSLIN_PRINT_ONE_WAY;
-    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_ONE_WIDTH_TURNED).possible, 0);
-    ck_assert_int_eq(best_of(&spec).layout, MUSLIN_BACKING_SEAMS_ALONG);
+    ck_assert_int_eq(laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH_TURNED).possible, 0);
+    ck_assert_int_eq(best_of(&spec).layout, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
 }
 END_TEST
 
@@ -573,7 +574,7 @@ START_TEST(the_most_cloth_there_can_be_is_still_a_right_number)
     spec.end_trim = MUSLIN_SIZE_MAX;
     spec.repeat = MUSLIN_SIZE_MAX - 1;
     spec.step = MUSLIN_SIZE_MAX;
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_SEAMS_ALONG);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
     ck_assert_int_eq(row.panels, MUSLIN_SIZE_MAX);
     ck_assert_int_eq(row.panel_length, 3 * (MUSLIN_SIZE_MAX - 1));
     ck_assert_int_eq(row.cloth_length, INT64_C(3458764510599315456));
@@ -600,7 +601,7 @@ static const struct ruled layouts = { layouts_call, &throw_size, sizeof throw_si
 static muslin_status panels_call(const void *spec, void *out, struct muslin_problem *problem)
 {
     size_t count = 0;
-    return muslin_backing_panels(spec, MUSLIN_BACKING_CENTRE_ALONG, out, sizeof(struct muslin_panel), 3, &count,
+    return muslin_backing_panels(spec, MUSLIN_BACKING_LAYOUT_CENTRE_ALONG, out, sizeof(struct muslin_panel), 3, &count,
                                  problem);
 }
 
@@ -661,7 +662,7 @@ START_TEST(a_tick_of_usable_width_is_enough_to_be_looked_at)
     struct muslin_backing_spec spec = no_margins(1, 1, WHOLE_IN(42));
     spec.selvage = WHOLE_IN(21) - 1;
     spec.fabric_width = WHOLE_IN(42) - 1;
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_ONE_WIDTH);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH);
     ck_assert_int_eq(row.joined_width, 1);
 }
 END_TEST
@@ -680,13 +681,15 @@ START_TEST(rows_are_asked_for_and_then_filled)
     ck_assert_uint_eq(count, LAYOUTS);
     ck_assert_int_eq(rows[0].layout, (int32_t)UINT32_C(0xA5A5A5A5));
     count = 0;
-    ck_status(muslin_backing_panels(&throw_size, MUSLIN_BACKING_CENTRE_ALONG, NULL, 0, 0, &count, NULL), MUSLIN_OK);
+    ck_status(muslin_backing_panels(&throw_size, MUSLIN_BACKING_LAYOUT_CENTRE_ALONG, NULL, 0, 0, &count, NULL),
+              MUSLIN_OK);
     ck_assert_uint_eq(count, 3);
     struct muslin_panel panel[3];
     memset(panel, FILL, sizeof panel);
     count = 0;
-    ck_status(muslin_backing_panels(&throw_size, MUSLIN_BACKING_CENTRE_ALONG, panel, sizeof panel[0], 2, &count, NULL),
-              MUSLIN_ERR_BUFFER);
+    ck_status(
+        muslin_backing_panels(&throw_size, MUSLIN_BACKING_LAYOUT_CENTRE_ALONG, panel, sizeof panel[0], 2, &count, NULL),
+        MUSLIN_ERR_BUFFER);
     ck_assert_uint_eq(count, 3);
     ck_assert_int_eq(panel[0].role, (int32_t)UINT32_C(0xA5A5A5A5));
 }
@@ -696,7 +699,7 @@ START_TEST(rows_need_their_pointers_and_a_row_size_that_is_known)
 {
     struct muslin_backing rows[LAYOUTS];
     struct muslin_panel panel[3];
-    const int32_t centre = MUSLIN_BACKING_CENTRE_ALONG;
+    const int32_t centre = MUSLIN_BACKING_LAYOUT_CENTRE_ALONG;
     size_t count = 77;
     ck_status(muslin_backing_layouts(&throw_size, NULL, sizeof rows[0], 8, &count, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_backing_layouts(&throw_size, rows, sizeof rows[0], 8, NULL, NULL), MUSLIN_ERR_NULL);
@@ -749,10 +752,10 @@ static int panels_add_up(const struct muslin_backing_spec *spec, const struct mu
     ck_ok(muslin_backing_panels(spec, row->layout, pieces, sizeof pieces[0], MOST_PIECES, &count, NULL));
     for (size_t i = 0; i < count; i++) {
         const struct muslin_panel *piece = &pieces[i];
-        int insert = piece->role == MUSLIN_PANEL_INSERT;
+        int insert = piece->role == MUSLIN_PANEL_ROLE_INSERT;
         across += (insert ? piece->cut_length : piece->cut_width) - (i > 0 ? 2 * spec->seam : 0);
-        sides += piece->role == MUSLIN_PANEL_SIDE ? piece->cut_width : 0;
-        halves += piece->role == MUSLIN_PANEL_HALF ? piece->cut_width : 0;
+        sides += piece->role == MUSLIN_PANEL_ROLE_SIDE ? piece->cut_width : 0;
+        halves += piece->role == MUSLIN_PANEL_ROLE_HALF ? piece->cut_width : 0;
         sewn += piece->count;
         seams += 1 + (piece->count - 1);
         if (piece->position != (int32_t)i + 1 || piece->cut_width > u || piece->size != sizeof pieces[0])
@@ -762,7 +765,8 @@ static int panels_add_up(const struct muslin_backing_spec *spec, const struct mu
             return 0;
         if (insert && piece->count > 1 && run - piece->cut_width + 2 * spec->seam >= row->panel_length)
             return 0;
-        if ((piece->role == MUSLIN_PANEL_WHOLE || piece->role == MUSLIN_PANEL_CENTRE) && piece->cut_width != u)
+        if ((piece->role == MUSLIN_PANEL_ROLE_WHOLE || piece->role == MUSLIN_PANEL_ROLE_CENTRE) &&
+            piece->cut_width != u)
             return 0;
     }
     muslin_len joined = row->turned ? row->joined_length : row->joined_width;
@@ -799,13 +803,13 @@ START_TEST(a_centre_is_sewn_side_centre_side)
     struct muslin_backing_spec spec = no_margins(WHOLE_IN(59), WHOLE_IN(75), WHOLE_IN(42));
     struct muslin_panel panel[3];
     size_t count = 0;
-    ck_ok(muslin_backing_panels(&spec, MUSLIN_BACKING_CENTRE_ALONG, panel, sizeof panel[0], 3, &count, NULL));
-    ck_assert_int_eq(panel[0].role, MUSLIN_PANEL_SIDE);
+    ck_ok(muslin_backing_panels(&spec, MUSLIN_BACKING_LAYOUT_CENTRE_ALONG, panel, sizeof panel[0], 3, &count, NULL));
+    ck_assert_int_eq(panel[0].role, MUSLIN_PANEL_ROLE_SIDE);
     ck_assert_int_eq(panel[0].cut_width, IN(9, 1, 2));
     ck_assert_int_eq(panel[0].cut_length, WHOLE_IN(75));
-    ck_assert_int_eq(panel[1].role, MUSLIN_PANEL_CENTRE);
+    ck_assert_int_eq(panel[1].role, MUSLIN_PANEL_ROLE_CENTRE);
     ck_assert_int_eq(panel[1].cut_width, WHOLE_IN(42));
-    ck_assert_int_eq(panel[2].role, MUSLIN_PANEL_SIDE);
+    ck_assert_int_eq(panel[2].role, MUSLIN_PANEL_ROLE_SIDE);
     ck_assert_int_eq(panel[2].cut_width, IN(9, 1, 2));
 }
 END_TEST
@@ -816,17 +820,17 @@ START_TEST(an_insert_lies_between_two_halves_and_is_joined_from_strips)
     struct muslin_backing_spec spec = no_margins(WHOLE_IN(56), WHOLE_IN(75), WHOLE_IN(42) + 1);
     struct muslin_panel panel[3];
     size_t count = 0;
-    ck_ok(muslin_backing_panels(&spec, MUSLIN_BACKING_INSERT_ALONG, panel, sizeof panel[0], 3, &count, NULL));
+    ck_ok(muslin_backing_panels(&spec, MUSLIN_BACKING_LAYOUT_INSERT_ALONG, panel, sizeof panel[0], 3, &count, NULL));
     ck_assert_uint_eq(count, 3);
-    ck_assert_int_eq(panel[0].role, MUSLIN_PANEL_HALF);
+    ck_assert_int_eq(panel[0].role, MUSLIN_PANEL_ROLE_HALF);
     ck_assert_int_eq(panel[0].cut_width, WHOLE_IN(21));
-    ck_assert_int_eq(panel[1].role, MUSLIN_PANEL_INSERT);
+    ck_assert_int_eq(panel[1].role, MUSLIN_PANEL_ROLE_INSERT);
     ck_assert_int_eq(panel[1].cut_length, WHOLE_IN(16) - 1);
     ck_assert_int_eq(panel[1].cut_width, WHOLE_IN(42) + 1);
     ck_assert_int_eq(panel[1].count, 2);
-    ck_assert_int_eq(panel[2].role, MUSLIN_PANEL_HALF);
+    ck_assert_int_eq(panel[2].role, MUSLIN_PANEL_ROLE_HALF);
     ck_assert_int_eq(panel[2].cut_width, WHOLE_IN(21) + 1);
-    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_INSERT_ALONG);
+    struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_INSERT_ALONG);
     ck_assert_int_eq(row.cloth_length, WHOLE_IN(75) + 2 * (WHOLE_IN(16) - 1));
 }
 END_TEST
@@ -838,10 +842,10 @@ START_TEST(an_unknown_layout_is_no_choice_and_an_impossible_one_does_not_fit)
     ck_status(muslin_backing_panels(&throw_size, 0, NULL, 0, 0, &count, &problem), MUSLIN_ERR_CHOICE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_LAYOUT);
     ck_status(muslin_backing_panels(&throw_size, 9, NULL, 0, 0, &count, NULL), MUSLIN_ERR_CHOICE);
-    ck_status(muslin_backing_panels(&throw_size, MUSLIN_BACKING_ONE_WIDTH, NULL, 0, 0, &count, &problem),
+    ck_status(muslin_backing_panels(&throw_size, MUSLIN_BACKING_LAYOUT_ONE_WIDTH, NULL, 0, 0, &count, &problem),
               MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_LAYOUT);
-    ck_assert_int_eq(problem.value, MUSLIN_BACKING_ONE_WIDTH);
+    ck_assert_int_eq(problem.value, MUSLIN_BACKING_LAYOUT_ONE_WIDTH);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_uint_eq(count, 77);
 }

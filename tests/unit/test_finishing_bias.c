@@ -228,7 +228,7 @@ static struct muslin_rounding_spec up_to(muslin_len grid)
 {
     struct muslin_rounding_spec rounding = MUSLIN_ROUNDING_SPEC_INIT;
     rounding.grid = grid;
-    rounding.direction = MUSLIN_ROUND_UP;
+    rounding.direction = MUSLIN_DIRECTION_UP;
     return rounding;
 }
 
@@ -370,12 +370,12 @@ START_TEST(least_square_rounds_up_and_overlooks_nothing)
 {
     struct muslin_rounding_spec rounding = up_to(IN(0, 1, 8));
     struct muslin_problem problem = PROBLEM;
-    rounding.direction = MUSLIN_ROUND_DOWN;
+    rounding.direction = MUSLIN_DIRECTION_DOWN;
     ck_status(least_fails(&fat_square, &rounding, &problem), MUSLIN_ERR_CHOICE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DIRECTION);
-    rounding.direction = MUSLIN_ROUND_NEAREST;
+    rounding.direction = MUSLIN_DIRECTION_NEAREST;
     ck_status(least_fails(&fat_square, &rounding, NULL), MUSLIN_ERR_CHOICE);
-    rounding.direction = MUSLIN_ROUND_UP;
+    rounding.direction = MUSLIN_DIRECTION_UP;
     rounding.tolerance = 1;
     ck_status(least_fails(&fat_square, &rounding, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TOLERANCE);

@@ -78,8 +78,8 @@ START_TEST(the_nearest_setting_may_lie_outside_the_tolerance)
 }
 END_TEST
 
-/* "How-to article on fitting sashed squares to a quilt width": 6 blocks of 12 in, sashes of 2 in and borders of 4 in are
- * 90 in wide; by adding up, a sash round the outside makes it 94. */
+/* "How-to article on fitting sashed squares to a quilt width": 6 blocks of 12 in, sashes of 2 in and borders of 4 in
+ * are 90 in wide; by adding up, a sash round the outside makes it 94. */
 START_TEST(sashes_stand_between_blocks_or_round_them_too)
 {
     struct muslin_fit_spec spec = wanted(WHOLE_IN(90), WHOLE_IN(90), MUSLIN_FIT_ALLOW_SASHED);
@@ -114,7 +114,7 @@ START_TEST(on_point_a_block_counts_by_its_diagonal)
     ck_assert(rows[0].finished_width * 100 / 8128 == 6788 && rows[0].finished_length * 100 / 8128 == 8485);
     ck_assert_int_eq(rows[0].off_width, rows[0].finished_width - WHOLE_IN(68));
     ck_assert_int_eq(rows[0].exact, 0);
-    spec.rank = MUSLIN_RANK_FEWEST_BLOCKS;
+    spec.rank = MUSLIN_FIT_RANK_FEWEST_BLOCKS;
     settings_of(&spec, rows, 1);
     ck_assert_int_eq(rows[0].rank_key, 32);
 }
@@ -235,8 +235,8 @@ static int is_ranked(const struct muslin_fit_spec *spec, const struct muslin_fit
 {
     int good = 1;
     for (size_t i = 0; i < count; i++) {
-        int64_t key = spec->rank == MUSLIN_RANK_NEAREST         ? off_of(&rows[i])
-                      : spec->rank == MUSLIN_RANK_FEWEST_BLOCKS ? rows[i].blocks + rows[i].alternates
+        int64_t key = spec->rank == MUSLIN_FIT_RANK_NEAREST         ? off_of(&rows[i])
+                      : spec->rank == MUSLIN_FIT_RANK_FEWEST_BLOCKS ? rows[i].blocks + rows[i].alternates
                                                                 : -rows[i].block;
         good &= rows[i].rank_key == key && (i == 0 || in_order(&rows[i - 1], &rows[i]));
     }
@@ -316,7 +316,7 @@ START_TEST(the_nearest_is_the_first_of_the_widest_list)
         struct muslin_fit fit = { .size = (uint32_t)sizeof fit };
         spec.columns_most = spec.columns_least + draw_from(&state, 0, 4);
         spec.rows_most = spec.rows_least + draw_from(&state, 0, 4);
-        spec.rank = MUSLIN_RANK_NEAREST;
+        spec.rank = MUSLIN_FIT_RANK_NEAREST;
         within(&spec, 1000);
         size_t count = settings_of(&spec, rows, ROWS_MAX);
         within(&spec, 0);
@@ -408,7 +408,7 @@ static muslin_status call_nearest(const void *spec, void *out, struct muslin_pro
 }
 static const struct muslin_fit_spec good_fit = {
     (uint32_t)sizeof good_fit, 15, WHOLE_IN(60), WHOLE_IN(72), 1, 2, 3, 4, WHOLE_IN(6), WHOLE_IN(9), WHOLE_IN(1),
-    WHOLE_IN(1), WHOLE_IN(2), WHOLE_IN(1), 0, WHOLE_IN(2), WHOLE_IN(1), 2, 20, 3, 30, 5, 1000, MUSLIN_RANK_NEAREST,
+    WHOLE_IN(1), WHOLE_IN(2), WHOLE_IN(1), 0, WHOLE_IN(2), WHOLE_IN(1), 2, 20, 3, 30, 5, 1000, MUSLIN_FIT_RANK_NEAREST,
     MUSLIN_PARITY_EVEN, MUSLIN_PARITY_ODD, 0
 };
 static const struct ruled nearest = RULED(call_nearest, good_fit, muslin_fit);

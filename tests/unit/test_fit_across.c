@@ -32,10 +32,10 @@ START_TEST(six_sashed_blocks_come_nearest_to_eighty_eight_inches)
     ck_assert_int_eq(across.room, WHOLE_IN(82));
     ck_assert_int_eq(across.pitch, WHOLE_IN(14));
     ck_assert_int_eq(across.exact, 0);
-    spec.direction = MUSLIN_ROUND_DOWN;
+    spec.direction = MUSLIN_DIRECTION_DOWN;
     ck_assert_int_eq(across_of(&spec).blocks, 5);
     ck_assert_int_eq(across_of(&spec).off, -WHOLE_IN(12));
-    spec.direction = MUSLIN_ROUND_UP;
+    spec.direction = MUSLIN_DIRECTION_UP;
     ck_assert_int_eq(across_of(&spec).blocks, 6);
     spec.wanted = WHOLE_IN(90);
     ck_assert_int_eq(across_of(&spec).blocks, 6);
@@ -47,7 +47,7 @@ END_TEST
 START_TEST(a_framed_row_has_one_sash_more_than_blocks)
 {
     struct muslin_fit_across_spec spec = blocks_for(WHOLE_IN(47), WHOLE_IN(3), WHOLE_IN(9), WHOLE_IN(1));
-    spec.flags = MUSLIN_FIT_ACROSS_FRAMED;
+    spec.flags = MUSLIN_FIT_ACROSS_FRAME;
     ck_assert_int_eq(across_of(&spec).blocks, 4);
     ck_assert_int_eq(across_of(&spec).exact, 1);
     ck_assert_int_eq(across_of(&spec).room, WHOLE_IN(40));
@@ -71,7 +71,9 @@ static int agrees_with_trying(const struct muslin_fit_across_spec *spec)
     muslin_len below = spec->wanted - width_by_adding(spec, down);
     muslin_len above = width_by_adding(spec, up) - spec->wanted;
     int64_t nearest = down == 0 || above <= below ? up : down;
-    int64_t expected = spec->direction == MUSLIN_ROUND_UP ? up : spec->direction == MUSLIN_ROUND_DOWN ? down : nearest;
+    int64_t expected = spec->direction == MUSLIN_DIRECTION_UP     ? up
+                       : spec->direction == MUSLIN_DIRECTION_DOWN ? down
+                                                                  : nearest;
     muslin_status status = muslin_fit_across(spec, &across, NULL);
     if (expected == 0)
         return status == MUSLIN_ERR_NO_FIT;
@@ -100,7 +102,7 @@ START_TEST(what_not_even_one_block_fits_is_no_fit)
     struct muslin_fit_across_spec spec = blocks_for(WHOLE_IN(19), WHOLE_IN(4), WHOLE_IN(12), WHOLE_IN(2));
     struct muslin_fit_across_blocks out = { .size = (uint32_t)sizeof out, .blocks = 77 };
     struct muslin_problem problem = PROBLEM;
-    spec.direction = MUSLIN_ROUND_DOWN;
+    spec.direction = MUSLIN_DIRECTION_DOWN;
     ck_status(muslin_fit_across(&spec, &out, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUILT_WIDTH);
     ck_assert_int_eq(problem.value, WHOLE_IN(19));
@@ -116,8 +118,8 @@ static muslin_status call_across(const void *spec, void *out, struct muslin_prob
     return muslin_fit_across(spec, out, problem);
 }
 static const struct muslin_fit_across_spec good_across = {
-    (uint32_t)sizeof good_across, MUSLIN_FIT_ACROSS_FRAMED, WHOLE_IN(88), WHOLE_IN(4), WHOLE_IN(12), WHOLE_IN(2),
-    MUSLIN_ROUND_UP, 0
+    (uint32_t)sizeof good_across, MUSLIN_FIT_ACROSS_FRAME, WHOLE_IN(88), WHOLE_IN(4), WHOLE_IN(12), WHOLE_IN(2),
+    MUSLIN_DIRECTION_UP, 0
 };
 static const struct ruled across = RULED(call_across, good_across, muslin_fit_across_blocks);
 
@@ -146,7 +148,7 @@ START_TEST(the_largest_widths_are_still_right)
 {
     const muslin_len most = MUSLIN_SIZE_MAX;
     struct muslin_fit_across_spec spec = blocks_for(1, most, most, most);
-    spec.flags = MUSLIN_FIT_ACROSS_FRAMED;
+    spec.flags = MUSLIN_FIT_ACROSS_FRAME;
     ck_assert_int_eq(across_of(&spec).blocks, 1);
     ck_assert_int_eq(across_of(&spec).finished_width, 5 * most);
     spec = blocks_for(most, 0, 1, 0);
@@ -192,11 +194,11 @@ START_TEST(twelve_rows_of_triangles_make_fifty_one_inches)
     ck_assert_int_eq(rows.strip_cut_blunt, IN(4, 3, 4));
     ck_assert_int_eq(rows.unfinished_length, IN(51, 1, 2));
     ck_assert_int_eq(rows.unfinished_width, rows.finished_width + IN(0, 1, 2));
-    spec.rows_direction = MUSLIN_ROUND_DOWN;
-    spec.sides_direction = MUSLIN_ROUND_UP;
+    spec.rows_direction = MUSLIN_DIRECTION_DOWN;
+    spec.sides_direction = MUSLIN_DIRECTION_UP;
     ck_assert_int_eq(rows_of(&spec).rows, 11);
     ck_assert_int_eq(rows_of(&spec).sides, 9);
-    spec.rows_direction = MUSLIN_ROUND_UP;
+    spec.rows_direction = MUSLIN_DIRECTION_UP;
     spec.wanted_length = WHOLE_IN(51);
     ck_assert_int_eq(rows_of(&spec).rows, 12);
 }
@@ -220,8 +222,8 @@ static int agrees_with_laying(const struct muslin_fit_triangles_spec *spec)
     while (4 * (down + 1) * (down + 1) * h2 <= w3)
         down++;
     int64_t nearest = down == 0 || (2 * down + 1) * (2 * down + 1) * h2 <= w3 ? down + 1 : down;
-    int64_t expected = spec->sides_direction == MUSLIN_ROUND_UP     ? down + 1
-                       : spec->sides_direction == MUSLIN_ROUND_DOWN ? down
+    int64_t expected = spec->sides_direction == MUSLIN_DIRECTION_UP     ? down + 1
+                       : spec->sides_direction == MUSLIN_DIRECTION_DOWN ? down
                                                                     : nearest;
     muslin_status status = muslin_fit_triangles(spec, &rows, NULL);
     if (expected == 0)
@@ -280,8 +282,8 @@ START_TEST(a_quilt_smaller_than_its_triangles_is_no_fit)
     struct muslin_fit_triangles_spec spec = triangles_for(10, 10, 9);
     struct muslin_fit_triangle_rows out = { .size = (uint32_t)sizeof out, .rows = 77 };
     struct muslin_problem problem = PROBLEM;
-    spec.rows_direction = MUSLIN_ROUND_DOWN;
-    spec.sides_direction = MUSLIN_ROUND_DOWN;
+    spec.rows_direction = MUSLIN_DIRECTION_DOWN;
+    spec.sides_direction = MUSLIN_DIRECTION_DOWN;
     ck_status(muslin_fit_triangles(&spec, &out, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUILT_WIDTH); /* a side of 10.4 */
     ck_assert_int_eq(problem.limit, 10);
@@ -297,9 +299,15 @@ static muslin_status call_rows(const void *spec, void *out, struct muslin_proble
 {
     return muslin_fit_triangles(spec, out, problem);
 }
-static const struct muslin_fit_triangles_spec good_rows = {
-    (uint32_t)sizeof good_rows, 0, WHOLE_IN(40), WHOLE_IN(50), IN(4, 1, 4), MUSLIN_ROUND_UP, MUSLIN_ROUND_DOWN, 2032, 8
-};
+static const struct muslin_fit_triangles_spec good_rows = { (uint32_t)sizeof good_rows,
+                                                            0,
+                                                            WHOLE_IN(40),
+                                                            WHOLE_IN(50),
+                                                            IN(4, 1, 4),
+                                                            MUSLIN_DIRECTION_UP,
+                                                            MUSLIN_DIRECTION_DOWN,
+                                                            2032,
+                                                            8 };
 static const struct ruled rows = RULED(call_rows, good_rows, muslin_fit_triangle_rows);
 
 START_TEST(triangle_rows_check_their_structs)
@@ -331,7 +339,7 @@ START_TEST(the_largest_rows_of_triangles_are_still_right)
     ck_assert_int_eq(rows_of(&spec).sides, 929887697);
     ck_assert_int_eq(rows_of(&spec).rows, MUSLIN_SIZE_MAX);
     ck_assert_int_eq(rows_of(&spec).finished_width, MUSLIN_SIZE_MAX);
-    spec.sides_direction = MUSLIN_ROUND_DOWN;
+    spec.sides_direction = MUSLIN_DIRECTION_DOWN;
     ck_assert_int_eq(rows_of(&spec).sides, 929887696);
     spec = triangles_for(1, 1, MUSLIN_SIZE_MAX);
     ck_assert_int_eq(rows_of(&spec).sides, 1);

@@ -96,7 +96,7 @@ START_TEST(a_corner_lies_on_the_floor_when_it_hangs_lower_than_the_bed_is_high)
     ck_assert_int_eq(bed_of(&spec).corner_clearance, -1);
     spec.floor_height = WHOLE_IN(20);
     ck_assert_int_eq(bed_of(&spec).corner_clearance, WHOLE_IN(5));
-    spec.foot_corner = MUSLIN_FOOT_ROUNDED;
+    spec.foot_corner = MUSLIN_FOOT_CORNER_ROUNDED;
     spec.floor_height = WHOLE_IN(12);
     ck_assert_int_eq(bed_of(&spec).corner_touches, 0);
     ck_assert_int_eq(bed_of(&spec).corner_hang, WHOLE_IN(12));
@@ -132,7 +132,7 @@ START_TEST(no_point_of_a_corner_hangs_lower_than_is_said)
                 struct muslin_bed bed = bed_of(&spec);
                 muslin_len point = bed.corner_cut_off + bed.corner_radius;
                 int64_t twice = 2 * bed.corner_radius * bed.corner_radius;
-                int rounded = spec.foot_corner == MUSLIN_FOOT_ROUNDED;
+                int rounded = spec.foot_corner == MUSLIN_FOOT_CORNER_ROUNDED;
                 good &= is_farthest(&bed) && point * point >= twice && (point == 0 || (point - 1) * (point - 1) < twice);
                 good &= bed.corner_radius == (!rounded                          ? 0
                                               : spec.side_drop < spec.foot_drop ? spec.side_drop
@@ -165,7 +165,7 @@ static muslin_status call_bed(const void *spec, void *out, struct muslin_problem
 }
 static const struct muslin_bed_spec good_bed = {
     (uint32_t)sizeof good_bed, MUSLIN_BED_FOOT_GIVEN, WHOLE_IN(60), WHOLE_IN(80), WHOLE_IN(12), WHOLE_IN(20),
-    WHOLE_IN(3), 1, 2, 3, 4, 5, MUSLIN_DROP_DEPTH, MUSLIN_FOOT_ROUNDED
+    WHOLE_IN(3), 1, 2, 3, 4, 5, MUSLIN_DROP_DEPTH, MUSLIN_FOOT_CORNER_ROUNDED
 };
 static const struct ruled bed = RULED(call_bed, good_bed, muslin_bed);
 
@@ -190,7 +190,7 @@ START_TEST(bed_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_bed_spec, pillow_tuck, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_PILLOW_TUCK),
         OUTSIDE(muslin_bed_spec, quilting_extra, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
         NOT_A_CHOICE(muslin_bed_spec, drop, MUSLIN_DROP_GIVEN, MUSLIN_ARG_DROP_RULE),
-        NOT_A_CHOICE(muslin_bed_spec, foot_corner, MUSLIN_FOOT_ROUNDED, MUSLIN_ARG_FOOT_CORNER),
+        NOT_A_CHOICE(muslin_bed_spec, foot_corner, MUSLIN_FOOT_CORNER_ROUNDED, MUSLIN_ARG_FOOT_CORNER),
     };
     ck_refusals(&bed, refusals, COUNT_OF(refusals));
 }
@@ -327,7 +327,7 @@ START_TEST(a_quilt_in_hand_may_touch_the_floor)
     spec.floor_height = WHOLE_IN(16);
     ck_assert_int_eq(cover_of(&spec).corner_touches, 1);
     ck_assert_int_eq(cover_of(&spec).corner_clearance, -WHOLE_IN(1));
-    spec.foot_corner = MUSLIN_FOOT_ROUNDED;
+    spec.foot_corner = MUSLIN_FOOT_CORNER_ROUNDED;
     ck_assert_int_eq(cover_of(&spec).corner_hang, WHOLE_IN(15));
     ck_assert_int_eq(cover_of(&spec).corner_touches, 0);
     spec.quilt_width = WHOLE_IN(100);
@@ -356,7 +356,7 @@ static muslin_status call_cover(const void *spec, void *out, struct muslin_probl
 }
 static const struct muslin_bed_covered_spec good_cover = {
     (uint32_t)sizeof good_cover, 0, WHOLE_IN(84), WHOLE_IN(92), WHOLE_IN(60), WHOLE_IN(80), WHOLE_IN(12), WHOLE_IN(14),
-    1, 2, MUSLIN_FOOT_SQUARE, 0
+    1, 2, MUSLIN_FOOT_CORNER_SQUARE, 0
 };
 static const struct ruled cover = RULED(call_cover, good_cover, muslin_bed_cover);
 
@@ -378,7 +378,7 @@ START_TEST(cover_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_bed_covered_spec, floor_height, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_FLOOR_HEIGHT),
         OUTSIDE(muslin_bed_covered_spec, head_drop, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_DROP),
         OUTSIDE(muslin_bed_covered_spec, pillow_tuck, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_PILLOW_TUCK),
-        NOT_A_CHOICE(muslin_bed_covered_spec, foot_corner, MUSLIN_FOOT_ROUNDED, MUSLIN_ARG_FOOT_CORNER),
+        NOT_A_CHOICE(muslin_bed_covered_spec, foot_corner, MUSLIN_FOOT_CORNER_ROUNDED, MUSLIN_ARG_FOOT_CORNER),
         REFUSAL(muslin_bed_covered_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
     ck_refusals(&cover, refusals, COUNT_OF(refusals));

@@ -292,11 +292,11 @@ static int64_t point_by_walking(int64_t above, int64_t below, const struct musli
 {
     int64_t best = 0;
     for (int64_t point = -200 / r->grid * r->grid; point <= 200; point += r->grid) {
-        if (r->direction == MUSLIN_ROUND_UP && (point + r->tolerance) * below >= above)
+        if (r->direction == MUSLIN_DIRECTION_UP && (point + r->tolerance) * below >= above)
             return point;
-        if (r->direction == MUSLIN_ROUND_DOWN && (point - r->tolerance) * below <= above)
+        if (r->direction == MUSLIN_DIRECTION_DOWN && (point - r->tolerance) * below <= above)
             best = point;
-        if (r->direction == MUSLIN_ROUND_NEAREST && llabs(point * below - above) <= llabs(best * below - above))
+        if (r->direction == MUSLIN_DIRECTION_NEAREST && llabs(point * below - above) <= llabs(best * below - above))
             best = point;
     }
     return best;
@@ -314,7 +314,7 @@ static int is_rounded_rightly(const struct muslin_rounded *found, int64_t above,
 START_TEST(quotients_are_rounded_as_a_walk_over_the_grid_finds)
 {
     int right = 1;
-    for (int32_t direction = MUSLIN_ROUND_UP; direction <= MUSLIN_ROUND_NEAREST; direction++)
+    for (int32_t direction = MUSLIN_DIRECTION_UP; direction <= MUSLIN_DIRECTION_NEAREST; direction++)
         for (muslin_len grid = 1; grid <= 9; grid++)
             for (muslin_len tolerance = 0; tolerance < grid; tolerance++)
                 for (muslin_len a = -25; a <= 25; a++)
@@ -333,7 +333,7 @@ END_TEST
 START_TEST(scaled_lengths_are_rounded_as_a_walk_over_the_grid_finds)
 {
     int right = 1;
-    for (int32_t direction = MUSLIN_ROUND_UP; direction <= MUSLIN_ROUND_NEAREST; direction++)
+    for (int32_t direction = MUSLIN_DIRECTION_UP; direction <= MUSLIN_DIRECTION_NEAREST; direction++)
         for (muslin_len grid = 1; grid <= 5; grid++)
             for (muslin_len a = -12; a <= 12; a++)
                 for (int64_t numerator = -5; numerator <= 5; numerator++)
@@ -370,8 +370,8 @@ START_TEST(an_over_tight_ceiling_does_not_jump_a_step_for_two_thousandths)
     /* Setting charts: 16 x sqrt 2 + 1 1/4 in is 23.8774 in; strictly up to 1/8 in that is 24, and with a 128th of an
      * inch overlooked it is 23 7/8. */
     const muslin_len size = (muslin_len)(INT64_C(238774) * 8128 / 10000);
-    struct muslin_rounding_spec strictly = rounding_of(IN(0, 1, 8), 0, MUSLIN_ROUND_UP);
-    struct muslin_rounding_spec tolerantly = rounding_of(IN(0, 1, 8), 64, MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec strictly = rounding_of(IN(0, 1, 8), 0, MUSLIN_DIRECTION_UP);
+    struct muslin_rounding_spec tolerantly = rounding_of(IN(0, 1, 8), 64, MUSLIN_DIRECTION_UP);
     struct muslin_rounded snapped = { .size = sizeof snapped };
     ck_ok(muslin_length_snap(size, &strictly, &snapped));
     ck_assert_int_eq(snapped.value, WHOLE_IN(24));
@@ -382,7 +382,7 @@ END_TEST
 
 START_TEST(ties_go_upwards_on_both_sides_of_nothing)
 {
-    struct muslin_rounding_spec eighths = rounding_of(IN(0, 1, 8), 0, MUSLIN_ROUND_NEAREST);
+    struct muslin_rounding_spec eighths = rounding_of(IN(0, 1, 8), 0, MUSLIN_DIRECTION_NEAREST);
     struct muslin_rounded snapped = { .size = sizeof snapped };
     ck_ok(muslin_length_snap(IN(2, 1, 16), &eighths, &snapped));
     ck_assert_int_eq(snapped.value, IN(2, 1, 8));
@@ -397,7 +397,7 @@ END_TEST
 
 START_TEST(a_length_on_the_grid_stays_and_is_exact)
 {
-    for (int32_t direction = MUSLIN_ROUND_UP; direction <= MUSLIN_ROUND_NEAREST; direction++) {
+    for (int32_t direction = MUSLIN_DIRECTION_UP; direction <= MUSLIN_DIRECTION_NEAREST; direction++) {
         struct muslin_rounding_spec eighths = rounding_of(IN(0, 1, 8), 0, direction);
         struct muslin_rounded snapped = { .size = sizeof snapped };
         ck_ok(muslin_length_snap(-IN(6, 7, 8), &eighths, &snapped));
@@ -411,8 +411,8 @@ END_TEST
 
 START_TEST(a_length_rounds_out_of_the_range_only_where_its_grid_point_does)
 {
-    struct muslin_rounding_spec up = rounding_of(2, 0, MUSLIN_ROUND_UP);
-    struct muslin_rounding_spec down = rounding_of(2, 0, MUSLIN_ROUND_DOWN);
+    struct muslin_rounding_spec up = rounding_of(2, 0, MUSLIN_DIRECTION_UP);
+    struct muslin_rounding_spec down = rounding_of(2, 0, MUSLIN_DIRECTION_DOWN);
     struct muslin_rounded out = { .size = sizeof out, .value = 77 };
     ck_status(muslin_length_snap(MUSLIN_LENGTH_MAX, &up, &out), MUSLIN_ERR_OVERFLOW);
     ck_status(muslin_length_snap(-MUSLIN_LENGTH_MAX, &down, &out), MUSLIN_ERR_OVERFLOW);
@@ -429,7 +429,7 @@ START_TEST(the_least_divisor_of_the_type_works_too)
     /* (2^62 - 1) / -2^63 lies between -1/2 and 0. */
     const muslin_len as_negative[] = { 0, 0, -1, 0 };
     struct muslin_rounded out = { .size = sizeof out };
-    for (int32_t direction = MUSLIN_ROUND_UP; direction <= MUSLIN_ROUND_NEAREST; direction++) {
+    for (int32_t direction = MUSLIN_DIRECTION_UP; direction <= MUSLIN_DIRECTION_NEAREST; direction++) {
         struct muslin_rounding_spec r = rounding_of(1, 0, direction);
         ck_ok(muslin_length_divide(MUSLIN_LENGTH_MAX, INT64_MIN, &r, &out));
         ck_assert_int_eq(out.value, as_negative[direction]);
@@ -438,7 +438,7 @@ START_TEST(the_least_divisor_of_the_type_works_too)
         ck_assert_int_eq(out.exact, 0);
         ck_assert_int_eq(out.on_tick, 0);
         ck_ok(muslin_length_divide(-MUSLIN_LENGTH_MAX, INT64_MIN, &r, &out));
-        ck_assert_int_eq(out.value, direction == MUSLIN_ROUND_UP);
+        ck_assert_int_eq(out.value, direction == MUSLIN_DIRECTION_UP);
         ck_ok(muslin_length_divide(0, INT64_MIN, &r, &out));
         ck_assert_int_eq(out.value, 0);
         ck_assert_int_eq(out.exact, 1);
@@ -541,7 +541,7 @@ START_TEST(a_rounding_out_of_range_is_refused)
                                   { 8, -1 }, { 8, 8 },    { 1, 1 },                   { INT64_MAX, 5 },
                                   { 8, INT64_MAX }, { 8, INT64_MIN } };
     for (size_t i = 0; i < COUNT(bad); i++) {
-        struct muslin_rounding_spec r = rounding_of(bad[i][0], bad[i][1], MUSLIN_ROUND_UP);
+        struct muslin_rounding_spec r = rounding_of(bad[i][0], bad[i][1], MUSLIN_DIRECTION_UP);
         ck_rounding_refused(&r, MUSLIN_ERR_RANGE);
     }
 }
@@ -807,12 +807,12 @@ static int is_root_rounded(const struct muslin_rounded *found, uint64_t n, uint6
     uint64_t top = (uint64_t)from_error * divisor;
     holds &= top * top >= n && found->on_tick == (top * top == n);
     holds &= found->exact == (found->on_tick && v == from_error);
-    if (r->direction == MUSLIN_ROUND_UP) {
+    if (r->direction == MUSLIN_DIRECTION_UP) {
         uint64_t reach = (uint64_t)(v + r->tolerance) * divisor;
         uint64_t before = (uint64_t)(v + r->tolerance - r->grid) * divisor;
         return holds && reach * reach >= n && (v + r->tolerance < r->grid || before * before < n);
     }
-    if (r->direction == MUSLIN_ROUND_DOWN)
+    if (r->direction == MUSLIN_DIRECTION_DOWN)
         return holds && is_at_most(v - r->tolerance, divisor, n) && !is_at_most(v - r->tolerance + r->grid, divisor, n);
     return holds && is_at_most(2 * v - r->grid, divisor, 4 * n) && !is_at_most(2 * v + r->grid, divisor, 4 * n);
 }
@@ -826,7 +826,7 @@ START_TEST(small_roots_are_rounded_as_their_squares_say)
     } forms[] = { { ROOT_TIMES_ROOT2, 2, 1 }, { ROOT_OVER_ROOT2, 2, 2 }, { ROOT_HEIGHT, 3, 2 }, { ROOT_SIDE, 12, 3 } };
     int right = 1;
     for (size_t f = 0; f < COUNT(forms); f++)
-        for (int32_t direction = MUSLIN_ROUND_UP; direction <= MUSLIN_ROUND_NEAREST; direction++)
+        for (int32_t direction = MUSLIN_DIRECTION_UP; direction <= MUSLIN_DIRECTION_NEAREST; direction++)
             for (muslin_len grid = 1; grid <= 7; grid++)
                 for (muslin_len tolerance = 0; tolerance < grid; tolerance++)
                     for (muslin_len a = 0; a <= 150; a++) {
@@ -843,7 +843,7 @@ END_TEST
 START_TEST(hypotenuses_are_rounded_as_their_squares_say)
 {
     int right = 1;
-    for (int32_t direction = MUSLIN_ROUND_UP; direction <= MUSLIN_ROUND_NEAREST; direction++)
+    for (int32_t direction = MUSLIN_DIRECTION_UP; direction <= MUSLIN_DIRECTION_NEAREST; direction++)
         for (muslin_len a = 0; a <= 120; a++)
             for (muslin_len b = 0; b <= 120; b++) {
                 struct muslin_rounding_spec r = rounding_of(1 + a % 5, 0, direction);
@@ -858,7 +858,7 @@ END_TEST
 START_TEST(sides_of_areas_are_rounded_as_their_squares_say)
 {
     int right = 1;
-    for (int32_t direction = MUSLIN_ROUND_UP; direction <= MUSLIN_ROUND_NEAREST; direction++)
+    for (int32_t direction = MUSLIN_DIRECTION_UP; direction <= MUSLIN_DIRECTION_NEAREST; direction++)
         for (int64_t area = 0; area <= 5000; area++) {
             struct muslin_rounding_spec r = rounding_of(1 + area % 3, 0, direction);
             struct muslin_rounded found = { .size = sizeof found };
@@ -877,7 +877,7 @@ START_TEST(roots_of_drawn_sizes_are_rounded_as_their_squares_say)
         muslin_len a = draw_from(&state, 0, MUSLIN_SIZE_MAX / 4);
         muslin_len b = draw_from(&state, 0, MUSLIN_SIZE_MAX / 4);
         muslin_len grid = draw_from(&state, 1, 20000);
-        int32_t direction = (int32_t)draw_from(&state, MUSLIN_ROUND_UP, MUSLIN_ROUND_NEAREST);
+        int32_t direction = (int32_t)draw_from(&state, MUSLIN_DIRECTION_UP, MUSLIN_DIRECTION_NEAREST);
         struct muslin_rounding_spec r = rounding_of(grid, draw_from(&state, 0, grid - 1), direction);
         struct muslin_rounded found = { .size = sizeof found };
         right &= muslin_length_hypotenuse(a, b, &r, &found) == MUSLIN_OK &&
@@ -899,7 +899,7 @@ START_TEST(a_square_and_its_neighbours_are_told_apart_at_any_size)
     for (int i = 0; i < 2000; i++) {
         int64_t k = draw_from(&state, 2, MUSLIN_SIZE_MAX - 1);
         for (int64_t off = -1; off <= 1; off++) {
-            struct muslin_rounding_spec down = rounding_of(1, 0, MUSLIN_ROUND_DOWN);
+            struct muslin_rounding_spec down = rounding_of(1, 0, MUSLIN_DIRECTION_DOWN);
             struct muslin_rounded found = { .size = sizeof found };
             right &= muslin_length_root_of_area(2 * k * k + off, &down, &found) == MUSLIN_OK &&
                      found.value == (off < 0 ? k - 1 : k) && found.exact == (off == 0) && found.on_tick == (off == 0);
@@ -912,7 +912,7 @@ END_TEST
 START_TEST(the_diagonal_of_a_six_inch_block_is_as_the_charts_say)
 {
     /* 6 in on point spans 8.485 in, 8 1/2 in charts: geometry. */
-    struct muslin_rounding_spec eighths = rounding_of(IN(0, 1, 8), 0, MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec eighths = rounding_of(IN(0, 1, 8), 0, MUSLIN_DIRECTION_UP);
     struct muslin_rounded diagonal = { .size = sizeof diagonal };
     ck_ok(muslin_length_times_root2(WHOLE_IN(6), &eighths, &diagonal));
     ck_assert_int_eq(diagonal.value, IN(8, 1, 2));

@@ -772,8 +772,8 @@ START_TEST(up_and_down_hold_for_negative_lengths_too)
 {
     struct muslin_format_spec up = format_of(MUSLIN_STYLE_INCH_FRACTION, 0, 8, 1);
     struct muslin_format_spec down = up;
-    up.direction = MUSLIN_ROUND_UP;
-    down.direction = MUSLIN_ROUND_DOWN;
+    up.direction = MUSLIN_DIRECTION_UP;
+    down.direction = MUSLIN_DIRECTION_DOWN;
     ck_written(IN(2, 1, 2) + 1, up, "2 5/8 in", 0);
     ck_written(IN(2, 1, 2) + 1, down, "2 1/2 in", 0);
     ck_written(-IN(2, 1, 2) - 1, up, "-2 1/2 in", 0);
@@ -818,7 +818,7 @@ START_TEST(yards_are_written_with_the_fractions_of_the_cutting_counter)
     ck_written(WHOLE_IN(36), eighths, "1 yd", 1);
     ck_written(WHOLE_IN(9), eighths, "1/4 yd", 1);
     ck_written(WHOLE_IN(12), format_of(MUSLIN_STYLE_YARD_FRACTION, 0, 3, 4), "1/3 yd", 1);
-    eighths.direction = MUSLIN_ROUND_UP;
+    eighths.direction = MUSLIN_DIRECTION_UP;
     ck_written(WHOLE_IN(112), eighths, "3 1/8 yd", 0); /* 3.11 yd */
 }
 END_TEST
@@ -1032,7 +1032,7 @@ START_TEST(choices_of_writing_are_checked)
         spec = format_of(MUSLIN_STYLE_MM, 0, 64, 4);
         spec.direction = bad[i];
         ck_format_refused(0, &spec, MUSLIN_ERR_CHOICE, MUSLIN_ARG_DIRECTION);
-        spec.direction = MUSLIN_ROUND_UP;
+        spec.direction = MUSLIN_DIRECTION_UP;
         spec.decimal_sign = bad[i];
         ck_format_refused(0, &spec, MUSLIN_ERR_CHOICE, MUSLIN_ARG_DECIMAL_SIGN);
     }

@@ -21,7 +21,7 @@ struct nine {
 static void sew_nine(struct nine *nine, uint32_t flags, int32_t outer_press, int32_t inner_press)
 {
     struct muslin_quilt *quilt = nine->s.quilt;
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     const muslin_id outer[] = { nine->dark, nine->light, nine->dark };
     const muslin_id inner[] = { nine->light, nine->dark, nine->light };
     spec.flags = flags;
@@ -30,7 +30,7 @@ static void sew_nine(struct nine *nine, uint32_t flags, int32_t outer_press, int
     spec.press = inner_press;
     ck_ok(muslin_quilt_join(quilt, &spec, inner, 3, &nine->inner, NULL));
     const muslin_id rows[] = { nine->outer, nine->inner, nine->outer };
-    nine->block = join_of(quilt, MUSLIN_DOWN, rows, 3);
+    nine->block = join_of(quilt, MUSLIN_AXIS_DOWN, rows, 3);
 }
 
 static void begin_nine(struct nine *nine, int32_t outer_press, int32_t inner_press)
@@ -46,7 +46,7 @@ static void begin_nine(struct nine *nine, int32_t outer_press, int32_t inner_pre
 static void begin_in_order(struct nine *nine, int32_t outer_press, int32_t inner_press)
 {
     begin_nine(nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
-    sew_nine(nine, MUSLIN_JOIN_KEEPS_ORDER, outer_press, inner_press);
+    sew_nine(nine, MUSLIN_QUILT_JOIN_KEEPS_ORDER, outer_press, inner_press);
 }
 
 /* A row of three patches of one fabric. */
@@ -54,10 +54,11 @@ static muslin_id plain_row(struct sewn *s)
 {
     muslin_id square = patch_of(s->quilt, s->blue, s->two, s->two);
     const muslin_id three[] = { square, square, square };
-    return join_of(s->quilt, MUSLIN_ACROSS, three, 3);
+    return join_of(s->quilt, MUSLIN_AXIS_ACROSS, three, 3);
 }
 
-/* ---- straight settings -------------------------------------------------------------------------------------------- */
+/* ---- straight settings
+ * -------------------------------------------------------------------------------------------- */
 
 START_TEST(every_other_of_equal_rows_is_pressed_the_other_way)
 {
@@ -66,10 +67,10 @@ START_TEST(every_other_of_equal_rows_is_pressed_the_other_way)
     begin_sewing(&s);
     const muslin_id row = plain_row(&s);
     const muslin_id five[] = { row, row, row, row, row };
-    const muslin_id top = join_of(s.quilt, MUSLIN_DOWN, five, 5);
+    const muslin_id top = join_of(s.quilt, MUSLIN_AXIS_DOWN, five, 5);
     struct muslin_solution *solution = solved(s.quilt, top);
-    struct muslin_pressing_plan *plan = pressed(solution);
-    const struct muslin_pressed_totals totals = totals_of(plan);
+    struct muslin_pressing *plan = pressed(solution);
+    const struct muslin_pressing_total totals = totals_of(plan);
     ck_assert_int_eq(totals.meetings, 8);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.least, 0);
@@ -80,7 +81,7 @@ START_TEST(every_other_of_equal_rows_is_pressed_the_other_way)
     ck_assert_int_gt(totals.work, 0);
     /* Example: a row of three patches has two, both to the right, and for every other row to the left. */
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     ck_assert_uint_eq(n, 6);
     for (size_t k = 0; k < 2; k++) {
         ck_assert_int_eq(seams[k].node, row);
@@ -89,7 +90,7 @@ START_TEST(every_other_of_equal_rows_is_pressed_the_other_way)
         ck_assert_int_eq(seams[k].towards, 2);
         ck_assert_int_eq(seams[k].as_shown, 3);
         ck_assert_int_eq(seams[k].other_way, 2);
-        ck_assert_int_eq(seams[k].other, MUSLIN_OTHER_TURNED); /* end for end it looks the same */
+        ck_assert_int_eq(seams[k].other, MUSLIN_OTHER_WAY_TURNED); /* end for end it looks the same */
         ck_assert_int_eq(seams[k].turn, 2);
         ck_assert_int_eq(seams[k].preferred, 0);
         ck_assert_int_eq(seams[k].from_x, (int64_t)(k + 1) * A_STRIP);
@@ -99,10 +100,10 @@ START_TEST(every_other_of_equal_rows_is_pressed_the_other_way)
     }
     ck_assert_int_eq(seams[2].node, top);
     ck_assert_int_eq(seams[2].press, MUSLIN_PRESS_DOWN);
-    ck_assert_int_eq(seams[2].other, MUSLIN_OTHER_NONE);
+    ck_assert_int_eq(seams[2].other, MUSLIN_OTHER_WAY_NONE);
     free(seams);
     /* Example: a top of five equal rows: 0, 1, 0, 1, 0. */
-    struct muslin_pressed_child *children = children_of(plan, &n);
+    struct muslin_pressing_child *children = children_of(plan, &n);
     ck_assert_uint_eq(n, 5);
     for (size_t k = 0; k < n; k++) {
         ck_assert_int_eq(children[k].node, top);
@@ -125,13 +126,13 @@ START_TEST(nine_patches_nest_everywhere)
      * one wherever four come together; no exception. */
     struct nine nine;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
-    const struct muslin_pressed_totals totals = totals_pressed(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 3, 3));
+    const struct muslin_pressing_total totals = totals_pressed(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 3, 3));
     ck_assert_int_eq(totals.meetings, 9 * 4 + 12 * 2 + 4);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.proven, 1);
     /* Example: none in a straight setting of equal blocks. */
     struct muslin_solution *solution = solved(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 4, 5));
-    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_pressing *plan = pressed(solution);
     size_t n = 99;
     ck_ok(muslin_pressing_exceptions(plan, NULL, sizeof(struct muslin_pressing_exception), 0, &n, NULL));
     ck_assert_uint_eq(n, 0);
@@ -139,7 +140,7 @@ START_TEST(nine_patches_nest_everywhere)
     muslin_solution_free(solution);
     /* Turned by quarters in turn, the seams of equal edges still can be told apart. */
     const int32_t turns[] = { 0, 1, 1, 0 };
-    const struct muslin_pressed_totals turned =
+    const struct muslin_pressing_total turned =
         totals_pressed(nine.s.quilt, turned_repeat_of(nine.s.quilt, nine.block, 3, 3, turns, 2, 2));
     ck_assert_int_eq(turned.meetings, totals.meetings);
     ck_assert_int_eq(turned.exceptions, 0);
@@ -155,9 +156,9 @@ START_TEST(rails_meet_at_the_corners_of_blocks_alone)
     const muslin_id strip = patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 3 * A_STRIP));
     const muslin_id three[] = { strip, strip, strip };
     const int32_t turns[] = { 0, 1, 1, 0 };
-    const muslin_id rail = join_of(s.quilt, MUSLIN_ACROSS, three, 3);
+    const muslin_id rail = join_of(s.quilt, MUSLIN_AXIS_ACROSS, three, 3);
     const muslin_id top = turned_repeat_of(s.quilt, rail, 4, 3, turns, 2, 2);
-    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, top);
+    const struct muslin_pressing_total totals = totals_pressed(s.quilt, top);
     ck_assert_int_eq(totals.meetings, 3 * 2);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.other_way, 0);
@@ -176,13 +177,13 @@ START_TEST(places_two_repeats_apart_are_alike_in_long_joins)
     muslin_id rows[MANY_ROWS];
     for (int i = 0; i < MANY_ROWS; i++)
         rows[i] = i % 2 == 0 ? row : turned;
-    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, MANY_ROWS));
-    struct muslin_pressing_plan *plan = pressed(solution);
-    const struct muslin_pressed_totals totals = totals_of(plan);
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, MANY_ROWS));
+    struct muslin_pressing *plan = pressed(solution);
+    const struct muslin_pressing_total totals = totals_of(plan);
     ck_assert_int_eq(totals.meetings, (MANY_ROWS - 1) * 2);
     ck_assert_int_eq(totals.exceptions, 0);
     size_t n;
-    struct muslin_pressed_child *children = children_of(plan, &n);
+    struct muslin_pressing_child *children = children_of(plan, &n);
     ck_assert_uint_eq(n, MANY_ROWS + 1); /* and the turn's own child */
     for (size_t k = 1; k + 4 < n; k++)
         ck_assert_int_eq(children[k].other_way, children[k + 4].other_way);
@@ -191,22 +192,24 @@ START_TEST(places_two_repeats_apart_are_alike_in_long_joins)
     muslin_solution_free(solution);
     /* Another row in the middle, and nothing repeats. */
     rows[MANY_ROWS / 2] = sash;
-    const struct muslin_pressed_totals apart = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, MANY_ROWS));
+    const struct muslin_pressing_total apart =
+        totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, MANY_ROWS));
     ck_assert_int_eq(apart.meetings, (MANY_ROWS - 3) * 2);
     ck_assert_int_eq(apart.exceptions, 0);
     end_sewing(&s);
 }
 END_TEST
 
-/* ---- joins that ask ----------------------------------------------------------------------------------------------- */
+/* ---- joins that ask
+ * ----------------------------------------------------------------------------------------------- */
 
 START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
 {
     struct nine nine;
     begin_in_order(&nine, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_TO_FIRST);
     struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
-    struct muslin_pressing_plan *plan = pressed(solution);
-    const struct muslin_pressed_totals totals = totals_of(plan);
+    struct muslin_pressing *plan = pressed(solution);
+    const struct muslin_pressing_total totals = totals_of(plan);
     ck_assert_int_eq(totals.exceptions, 4);
     ck_assert_int_eq(totals.least, 4);
     ck_assert_int_eq(totals.alternating, 4);
@@ -226,7 +229,7 @@ START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
         ck_assert_int_eq(rows[i].count, 1);
     }
     free(rows);
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     for (size_t i = 0; i < 4; i++)
         ck_assert_int_eq(seams[i].press, MUSLIN_PRESS_LEFT);
     free(seams);
@@ -254,20 +257,20 @@ START_TEST(seams_pressed_open_meet_nothing)
     struct nine nine;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_OPEN);
     const muslin_id rows[] = { nine.block, nine.block };
-    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_DOWN, rows, 2));
-    struct muslin_pressing_plan *plan = pressed(solution);
-    const struct muslin_pressed_totals totals = totals_of(plan);
+    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
+    struct muslin_pressing *plan = pressed(solution);
+    const struct muslin_pressing_total totals = totals_of(plan);
     ck_assert_int_eq(totals.open, 8);
     ck_assert_int_eq(totals.meetings, 2); /* where the blocks meet */
     ck_assert_int_eq(totals.exceptions, 0);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     ck_assert_int_eq(seams[2].node, nine.inner);
     ck_assert_int_eq(seams[2].press, MUSLIN_PRESS_OPEN);
     ck_assert_int_eq(seams[2].towards, 0);
     ck_assert_int_eq(seams[2].as_shown, 2);
     ck_assert_int_eq(seams[2].other_way, 0);
-    ck_assert_int_eq(seams[2].other, MUSLIN_OTHER_NONE);
+    ck_assert_int_eq(seams[2].other, MUSLIN_OTHER_WAY_NONE);
     ck_assert_int_eq(seams[2].preferred, 0);
     free(seams);
     muslin_pressing_free(plan);
@@ -276,7 +279,8 @@ START_TEST(seams_pressed_open_meet_nothing)
 }
 END_TEST
 
-/* ---- what is preferred -------------------------------------------------------------------------------------------- */
+/* ---- what is preferred
+ * -------------------------------------------------------------------------------------------- */
 
 START_TEST(seams_go_towards_the_darker_side_where_they_may)
 {
@@ -284,9 +288,9 @@ START_TEST(seams_go_towards_the_darker_side_where_they_may)
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     for (int32_t prefer = 0; prefer <= 1; prefer++) {
         struct muslin_solution *solution = solved(nine.s.quilt, nine.inner);
-        struct muslin_pressing_plan *plan = pressed_with(solution, 1000, prefer);
+        struct muslin_pressing *plan = pressed_with(solution, 1000, prefer);
         size_t n;
-        struct muslin_pressed_seam *seams = seams_of(plan, &n);
+        struct muslin_pressing_seam *seams = seams_of(plan, &n);
         ck_assert_uint_eq(n, 2);
         ck_assert_int_eq(seams[0].towards, 2);
         ck_assert_int_eq(seams[1].towards, prefer ? 1 : 2);
@@ -298,9 +302,9 @@ START_TEST(seams_go_towards_the_darker_side_where_they_may)
     }
     /* The dark squares of a nine-patch lie where all its seams nest. */
     struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
-    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_pressing *plan = pressed(solution);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     for (size_t i = 0; i < 4; i++)
         ck_assert_int_eq(seams[i].preferred, 1);
     ck_assert_int_eq(totals_of(plan).exceptions, 0);
@@ -318,17 +322,17 @@ START_TEST(nesting_comes_before_the_darker_side)
     struct nine nine;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     struct muslin_quilt *quilt = nine.s.quilt;
-    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id trimmed = 0;
     const muslin_id square = patch_of(quilt, fabric_so_dark(quilt, 20), nine.s.two, fixed_of(quilt, A_STRIP + 100));
     trim.top = fixed_of(quilt, 100);
     ck_ok(muslin_quilt_trim(quilt, square, &trim, &trimmed, NULL));
     const muslin_id first[] = { nine.dark, trimmed, turn_of(quilt, nine.dark, 1) };
-    const muslin_id rows[] = { nine.outer, join_of(quilt, MUSLIN_ACROSS, first, 3) };
-    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_DOWN, rows, 2));
-    struct muslin_pressing_plan *plan = pressed(solution);
+    const muslin_id rows[] = { nine.outer, join_of(quilt, MUSLIN_AXIS_ACROSS, first, 3) };
+    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, rows, 2));
+    struct muslin_pressing *plan = pressed(solution);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     ck_assert_int_eq(totals_of(plan).exceptions, 0);
     ck_assert_int_eq(seams[0].preferred + seams[2].preferred, 3);
     ck_assert_int_eq(seams[1].preferred + seams[3].preferred, 3);
@@ -350,16 +354,16 @@ START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
     const muslin_id sash = patch_of(quilt, nine.s.blue, fixed_of(quilt, 2 * A_STRIP), nine.s.two);
     const muslin_id first[] = { nine.dark, nine.light };
     const muslin_id second[] = { other, nine.light };
-    const muslin_id many = join_of(quilt, MUSLIN_ACROSS, first, 2);
-    const muslin_id few = join_of(quilt, MUSLIN_ACROSS, second, 2);
+    const muslin_id many = join_of(quilt, MUSLIN_AXIS_ACROSS, first, 2);
+    const muslin_id few = join_of(quilt, MUSLIN_AXIS_ACROSS, second, 2);
     const muslin_id rows[] = { many, sash, many, sash, many, few, few };
-    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_DOWN, rows, 7));
-    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, rows, 7));
+    struct muslin_pressing *plan = pressed(solution);
     ck_assert_int_eq(totals_of(plan).meetings, 2);
     ck_assert_int_eq(totals_of(plan).exceptions, 0);
     ck_assert_int_eq(totals_of(plan).other_way, 1);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     for (size_t i = 0; i < 2; i++) {
         ck_assert_int_eq(seams[i].towards, 1);
         ck_assert_int_eq(seams[i].preferred, 1);
@@ -367,7 +371,7 @@ START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
         ck_assert_int_eq(seams[i].other_way, (int64_t)i);
     }
     free(seams);
-    struct muslin_pressed_child *children = children_of(plan, &n);
+    struct muslin_pressing_child *children = children_of(plan, &n);
     ck_assert_uint_eq(n, 5);
     for (size_t i = 0; i < n; i++)
         ck_assert_int_eq(children[i].other_way, i == 3);
@@ -378,7 +382,8 @@ START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
 }
 END_TEST
 
-/* ---- blocks that are turned --------------------------------------------------------------------------------------- */
+/* ---- blocks that are turned
+ * --------------------------------------------------------------------------------------- */
 
 /* By hand, the seams of a block being a and b of the first and third row, c and d of the second, and the long ones e
  * (upper) and f. Within the block a and c, b and d go opposite ways. A quarter clockwise brings the left edge to the
@@ -393,13 +398,13 @@ START_TEST(nine_patches_are_all_pressed_alike_and_every_other_one_is_turned)
     struct nine nine;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     const muslin_id three[] = { nine.block, nine.block, nine.block };
-    const muslin_id row = join_of(nine.s.quilt, MUSLIN_ACROSS, three, 3);
+    const muslin_id row = join_of(nine.s.quilt, MUSLIN_AXIS_ACROSS, three, 3);
     const muslin_id rows[] = { row, row, row };
-    const muslin_id top = join_of(nine.s.quilt, MUSLIN_DOWN, rows, 3);
+    const muslin_id top = join_of(nine.s.quilt, MUSLIN_AXIS_DOWN, rows, 3);
     struct muslin_solution *solution = solved(nine.s.quilt, top);
-    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_pressing *plan = pressed(solution);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     const int32_t presses[] = { MUSLIN_PRESS_LEFT, MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_LEFT,
                                 MUSLIN_PRESS_DOWN, MUSLIN_PRESS_UP };
     ck_assert_int_eq(totals_of(plan).exceptions, 0);
@@ -408,18 +413,18 @@ START_TEST(nine_patches_are_all_pressed_alike_and_every_other_one_is_turned)
         ck_assert_int_eq(seams[i].press, presses[i]);
         ck_assert_int_eq(seams[i].as_shown, i < 2 ? 18 : i < 4 ? 9 : 5);
         ck_assert_int_eq(seams[i].other_way, i < 4 ? 0 : 4); /* turned as a whole, nothing in it is the other way */
-        ck_assert_int_eq(seams[i].other, i < 4 ? MUSLIN_OTHER_NONE : MUSLIN_OTHER_TURNED);
+        ck_assert_int_eq(seams[i].other, i < 4 ? MUSLIN_OTHER_WAY_NONE : MUSLIN_OTHER_WAY_TURNED);
         ck_assert_int_eq(seams[i].turn, i < 4 ? 0 : 1);
         ck_assert_int_eq(seams[i].preferred, i < 4 ? 1 : 0);
     }
     /* The middle row cannot be turned itself: by a half, a would come to lie at b. */
     ck_assert_int_eq(seams[6].node, row);
-    ck_assert_int_eq(seams[6].other, MUSLIN_OTHER_PRESSED);
+    ck_assert_int_eq(seams[6].other, MUSLIN_OTHER_WAY_PRESSED);
     ck_assert_int_eq(seams[6].other_way, 1);
     ck_assert_int_eq(totals_of(plan).turned, 4);
     ck_assert_int_eq(totals_of(plan).other_way, 5);
     free(seams);
-    struct muslin_pressed_child *children = children_of(plan, &n);
+    struct muslin_pressing_child *children = children_of(plan, &n);
     ck_assert_uint_eq(n, 3 + 3 + 3);
     for (size_t i = 3; i < 6; i++) {
         ck_assert_int_eq(children[i].child, nine.block);
@@ -440,11 +445,11 @@ END_TEST
 
 /* How the other copies of a block in rows of two by two come about: a row of three squares of a print, whatever it is.
  * Asked for or not, it can be turned end for end unless one would see it. */
-static struct muslin_pressed_totals of_print(int32_t print, uint32_t flags, int32_t press, int32_t turned)
+static struct muslin_pressing_total of_print(int32_t print, uint32_t flags, int32_t press, int32_t turned)
 {
     struct sewn s;
     struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
-    struct muslin_join_spec join = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec join = MUSLIN_QUILT_JOIN_SPEC_INIT;
     muslin_id cloth = 0;
     muslin_id row = 0;
     begin_sewing(&s);
@@ -457,7 +462,7 @@ static struct muslin_pressed_totals of_print(int32_t print, uint32_t flags, int3
     join.press = press;
     ck_ok(muslin_quilt_join(s.quilt, &join, three, 3, &row, NULL));
     const muslin_id two[] = { row, row };
-    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, two, 2));
+    const struct muslin_pressing_total totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, two, 2));
     end_sewing(&s);
     return totals;
 }
@@ -468,11 +473,11 @@ START_TEST(prints_and_labels_forbid_to_turn_what_looks_otherwise)
                                       MUSLIN_PRINT_STRIPE_ALONG, MUSLIN_PRINT_STRIPE_ACROSS };
     for (size_t i = 0; i < COUNT_OF(prints); i++)
         for (int32_t turned = -1; turned < 4; turned++)
-            for (uint32_t flags = 0; flags <= MUSLIN_JOIN_KEEPS_ORDER; flags++) {
+            for (uint32_t flags = 0; flags <= MUSLIN_QUILT_JOIN_KEEPS_ORDER; flags++) {
                 const int may = flags == 0 && prints[i] != MUSLIN_PRINT_ONE_WAY;
-                const struct muslin_pressed_totals is_free = of_print(prints[i], flags, MUSLIN_SEAM_PRESS_FREE, turned);
-                const struct muslin_pressed_totals asked = of_print(prints[i], flags, MUSLIN_SEAM_PRESS_TO_LAST,
-                                                                    turned);
+                const struct muslin_pressing_total is_free = of_print(prints[i], flags, MUSLIN_SEAM_PRESS_FREE, turned);
+                const struct muslin_pressing_total asked =
+                    of_print(prints[i], flags, MUSLIN_SEAM_PRESS_TO_LAST, turned);
                 ck_assert_int_eq(is_free.exceptions, 0);
                 ck_assert_int_eq(is_free.other_way, 1);
                 ck_assert_int_eq(is_free.turned, may);
@@ -488,7 +493,7 @@ static int64_t turned_of_edges(muslin_len first, muslin_len second)
 {
     struct sewn s;
     begin_sewing(&s);
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id two[2];
     spec.fabric = s.blue;
     spec.width = s.two;
@@ -497,9 +502,9 @@ static int64_t turned_of_edges(muslin_len first, muslin_len second)
     ck_ok(muslin_quilt_patch(s.quilt, &spec, &two[0], NULL));
     spec.top = fixed_of(s.quilt, second);
     ck_ok(muslin_quilt_patch(s.quilt, &spec, &two[1], NULL));
-    const muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+    const muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2);
     const muslin_id rows[] = { row, row };
-    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
+    const struct muslin_pressing_total totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
     ck_assert_int_eq(totals.other_way, 1);
     end_sewing(&s);
     return totals.turned;
@@ -518,16 +523,16 @@ END_TEST
 static int32_t turn_of_trimmed(muslin_len by)
 {
     struct nine nine;
-    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     trim.left = trim.right = fixed_of(nine.s.quilt, by);
     muslin_id trimmed = 0;
     ck_ok(muslin_quilt_trim(nine.s.quilt, nine.block, &trim, &trimmed, NULL));
     const muslin_id two[] = { trimmed, trimmed };
-    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_ACROSS, two, 2));
-    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
+    struct muslin_pressing *plan = pressed(solution);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     ck_assert_int_eq(totals_of(plan).exceptions, 0);
     ck_assert_int_eq(seams[4].node, nine.block);
     ck_assert_int_eq(seams[4].other_way, 1);
@@ -556,11 +561,11 @@ static muslin_id two_held_blocks(struct nine *nine)
     struct muslin_quilt *quilt = nine->s.quilt;
     const muslin_id first[] = { nine->dark, nine->light };
     const muslin_id second[] = { nine->light, nine->dark };
-    const muslin_id rows[] = { join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, first, 2),
-                               join_of(quilt, MUSLIN_ACROSS, second, 2) };
-    const muslin_id block = join_of(quilt, MUSLIN_DOWN, rows, 2);
+    const muslin_id rows[] = { join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, first, 2),
+                               join_of(quilt, MUSLIN_AXIS_ACROSS, second, 2) };
+    const muslin_id block = join_of(quilt, MUSLIN_AXIS_DOWN, rows, 2);
     const muslin_id blocks[] = { block, block };
-    return join_of(quilt, MUSLIN_ACROSS, blocks, 2);
+    return join_of(quilt, MUSLIN_AXIS_ACROSS, blocks, 2);
 }
 
 START_TEST(a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is)
@@ -570,8 +575,8 @@ START_TEST(a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is)
     const muslin_id top = two_held_blocks(&nine);
     struct muslin_solution *solution = solved(nine.s.quilt, top);
     for (int64_t work = 0; work <= 100000; work += 100000) {
-        struct muslin_pressing_plan *plan = pressed_with(solution, work, 1);
-        const struct muslin_pressed_totals totals = totals_of(plan);
+        struct muslin_pressing *plan = pressed_with(solution, work, 1);
+        const struct muslin_pressing_total totals = totals_of(plan);
         ck_assert_int_eq(totals.meetings, 3);
         ck_assert_int_eq(totals.exceptions, 1);
         ck_assert_int_eq(totals.least, work > 0);
@@ -596,13 +601,14 @@ START_TEST(blocks_that_are_asked_for_are_turned_one_by_one)
     struct muslin_quilt *quilt = nine.s.quilt;
     const muslin_id first[] = { nine.dark, nine.light, nine.dark };
     const muslin_id second[] = { nine.light, nine.dark, nine.light };
-    const muslin_id odd = join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, first, 3);
-    const muslin_id rows[] = { odd, join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, second, 3), odd };
-    const muslin_id block = join_pressed(quilt, MUSLIN_DOWN, MUSLIN_SEAM_PRESS_TO_FIRST, rows, 3);
+    const muslin_id odd = join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, first, 3);
+    const muslin_id rows[] = { odd, join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, second, 3),
+                               odd };
+    const muslin_id block = join_pressed(quilt, MUSLIN_AXIS_DOWN, MUSLIN_SEAM_PRESS_TO_FIRST, rows, 3);
     const muslin_id blocks[] = { block, block };
-    const muslin_id down[] = { join_of(quilt, MUSLIN_ACROSS, blocks, 2),
-                               join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, blocks, 2) };
-    const struct muslin_pressed_totals totals = totals_pressed(quilt, join_of(quilt, MUSLIN_DOWN, down, 2));
+    const muslin_id down[] = { join_of(quilt, MUSLIN_AXIS_ACROSS, blocks, 2),
+                               join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, blocks, 2) };
+    const struct muslin_pressing_total totals = totals_pressed(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, down, 2));
     ck_assert_int_eq(totals.meetings, 4 * 4 + 2 * 2 + 4 + 1);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.proven, 1);
@@ -619,20 +625,20 @@ START_TEST(open_seams_are_told_when_they_are_turned)
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     struct muslin_quilt *quilt = nine.s.quilt;
     const muslin_id squares[] = { nine.dark, nine.light, nine.dark };
-    const muslin_id row = join_pressed(quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, squares, 3);
-    const muslin_id wide = patch_of(quilt, nine.s.white, extent_of(quilt, row, MUSLIN_ACROSS), nine.s.two);
+    const muslin_id row = join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, squares, 3);
+    const muslin_id wide = patch_of(quilt, nine.s.white, extent_of(quilt, row, MUSLIN_AXIS_ACROSS), nine.s.two);
     const muslin_id rows[] = { row, wide, row };
-    const muslin_id block = join_pressed(quilt, MUSLIN_DOWN, MUSLIN_SEAM_PRESS_OPEN, rows, 3);
+    const muslin_id block = join_pressed(quilt, MUSLIN_AXIS_DOWN, MUSLIN_SEAM_PRESS_OPEN, rows, 3);
     const muslin_id blocks[] = { block, block };
-    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_DOWN, blocks, 2));
-    struct muslin_pressing_plan *plan = pressed(solution);
-    const struct muslin_pressed_totals totals = totals_of(plan);
+    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, blocks, 2));
+    struct muslin_pressing *plan = pressed(solution);
+    const struct muslin_pressing_total totals = totals_of(plan);
     ck_assert_int_eq(totals.meetings, 2);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.other_way, 1);
     ck_assert_int_eq(totals.turned, 1);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     ck_assert_uint_eq(n, 5);
     ck_assert_int_eq(seams[0].as_shown, 4);
     ck_assert_int_eq(seams[0].turn, 0);
@@ -642,7 +648,7 @@ START_TEST(open_seams_are_told_when_they_are_turned)
         ck_assert_int_eq(seams[i].towards, 0);
         ck_assert_int_eq(seams[i].as_shown, 1);
         ck_assert_int_eq(seams[i].other_way, 1);
-        ck_assert_int_eq(seams[i].other, MUSLIN_OTHER_TURNED);
+        ck_assert_int_eq(seams[i].other, MUSLIN_OTHER_WAY_TURNED);
         ck_assert_int_eq(seams[i].turn, 2);
     }
     free(seams);
@@ -661,14 +667,14 @@ START_TEST(what_is_inside_must_look_the_same_as_well)
     const muslin_id wide = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 3 * A_STRIP / 2), s.two);
     const muslin_id three[] = { square, square, square };
     const muslin_id two[] = { wide, wide };
-    const muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, three, 3);
-    const muslin_id rows[] = { row, join_of(s.quilt, MUSLIN_ACROSS, two, 2), row };
-    const muslin_id block = join_of(s.quilt, MUSLIN_DOWN, rows, 3);
+    const muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, three, 3);
+    const muslin_id rows[] = { row, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2), row };
+    const muslin_id block = join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 3);
     const muslin_id blocks[] = { block, block };
-    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, blocks, 2));
-    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, blocks, 2));
+    struct muslin_pressing *plan = pressed(solution);
     size_t n;
-    struct muslin_pressed_child *children = children_of(plan, &n);
+    struct muslin_pressing_child *children = children_of(plan, &n);
     ck_assert_int_eq(totals_of(plan).turned, 1);
     ck_assert_int_eq(children[n - 1].child, block);
     ck_assert_int_eq(children[n - 1].turn, 2);
@@ -691,12 +697,13 @@ START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
     const muslin_id fabrics[] = { s.blue, s.blue };
     muslin_id goose = 0;
     spec.kind = MUSLIN_UNIT_FLYING_GEESE;
-    spec.method = MUSLIN_METHOD_FLIPPED_CORNERS;
+    spec.method = MUSLIN_UNIT_METHOD_FLIPPED_CORNERS;
     spec.width = four;
     ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &goose, NULL));
     const muslin_id down[] = { wide, turn_of(s.quilt, goose, 2) };
-    const muslin_id two[] = { join_of(s.quilt, MUSLIN_DOWN, down, 2), join_of(s.quilt, MUSLIN_DOWN, down, 2) };
-    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, two, 2));
+    const muslin_id two[] = { join_of(s.quilt, MUSLIN_AXIS_DOWN, down, 2),
+                              join_of(s.quilt, MUSLIN_AXIS_DOWN, down, 2) };
+    const struct muslin_pressing_total totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.other_way, 2);
     ck_assert_int_eq(totals.turned, 0);
@@ -707,8 +714,8 @@ START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
     spec.corner = fixed_of(s.quilt, corner);
     ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &ball, NULL));
     const muslin_id low[] = { ball, patch_of(s.quilt, s.blue, four, spec.corner) };
-    const muslin_id both[] = { join_of(s.quilt, MUSLIN_DOWN, low, 2), join_of(s.quilt, MUSLIN_DOWN, low, 2) };
-    const struct muslin_pressed_totals balls = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, both, 2));
+    const muslin_id both[] = { join_of(s.quilt, MUSLIN_AXIS_DOWN, low, 2), join_of(s.quilt, MUSLIN_AXIS_DOWN, low, 2) };
+    const struct muslin_pressing_total balls = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, both, 2));
     ck_assert_int_eq(balls.exceptions, 0);
     ck_assert_int_eq(balls.other_way, 2);
     ck_assert_int_eq(balls.turned, 1); /* the ball, in the block that is pressed the other way */
@@ -725,10 +732,10 @@ START_TEST(what_has_very_many_patches_is_not_turned)
     for (int64_t rows = 63; rows <= 65; rows += 2) {
         const muslin_id half = repeat_of(s.quilt, square, 65, rows);
         const muslin_id two[] = { half, half };
-        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, two, 2));
-        struct muslin_pressing_plan *plan = pressed(solution);
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
+        struct muslin_pressing *plan = pressed(solution);
         size_t n;
-        struct muslin_pressed_child *children = children_of(plan, &n);
+        struct muslin_pressing_child *children = children_of(plan, &n);
         ck_assert_int_eq(totals_of(plan).exceptions, 0);
         for (size_t i = 0; i < n; i++)
             if (children[i].child == half)
@@ -741,7 +748,8 @@ START_TEST(what_has_very_many_patches_is_not_turned)
 }
 END_TEST
 
-/* ---- strip sets --------------------------------------------------------------------------------------------------- */
+/* ---- strip sets
+ * --------------------------------------------------------------------------------------------------- */
 
 /* Five rows cut from sets, of which two are taken the other way. */
 static int32_t other_of_sets(uint32_t flags, int32_t prefer)
@@ -749,16 +757,16 @@ static int32_t other_of_sets(uint32_t flags, int32_t prefer)
     struct nine nine;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     const muslin_id three[] = { nine.light, nine.dark, nine.light };
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     muslin_id row = 0;
-    spec.piecing = MUSLIN_STRIPS_ALWAYS;
+    spec.piecing = MUSLIN_STRIP_PIECING_ALWAYS;
     spec.flags = flags;
     ck_ok(muslin_quilt_join(nine.s.quilt, &spec, three, 3, &row, NULL));
     const muslin_id five[] = { row, row, row, row, row };
-    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_DOWN, five, 5));
-    struct muslin_pressing_plan *plan = pressed_with(solution, 1000, prefer);
+    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_AXIS_DOWN, five, 5));
+    struct muslin_pressing *plan = pressed_with(solution, 1000, prefer);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     const int32_t other = seams[0].other;
     ck_assert_int_eq(seams[0].other_way, 2);
     ck_assert_int_eq(seams[1].other, other);
@@ -771,14 +779,15 @@ static int32_t other_of_sets(uint32_t flags, int32_t prefer)
 
 START_TEST(segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets)
 {
-    ck_assert_int_eq(other_of_sets(0, 0), MUSLIN_OTHER_TURNED);
-    ck_assert_int_eq(other_of_sets(MUSLIN_JOIN_KEEPS_ORDER, 0), MUSLIN_OTHER_SETS);
-    ck_assert_int_eq(other_of_sets(MUSLIN_JOIN_KEEPS_ORDER, 1), MUSLIN_OTHER_SETS);
-    ck_assert_int_eq(other_of_sets(0, 1), MUSLIN_OTHER_TURNED); /* before it matters where it is darker */
+    ck_assert_int_eq(other_of_sets(0, 0), MUSLIN_OTHER_WAY_TURNED);
+    ck_assert_int_eq(other_of_sets(MUSLIN_QUILT_JOIN_KEEPS_ORDER, 0), MUSLIN_OTHER_WAY_SETS);
+    ck_assert_int_eq(other_of_sets(MUSLIN_QUILT_JOIN_KEEPS_ORDER, 1), MUSLIN_OTHER_WAY_SETS);
+    ck_assert_int_eq(other_of_sets(0, 1), MUSLIN_OTHER_WAY_TURNED); /* before it matters where it is darker */
 }
 END_TEST
 
-/* ---- slanted seams ------------------------------------------------------------------------------------------------ */
+/* ---- slanted seams
+ * ------------------------------------------------------------------------------------------------ */
 
 static muslin_id half_square(struct sewn *s)
 {
@@ -798,16 +807,17 @@ START_TEST(a_pinwheel_of_half_squares_spins)
     const muslin_id half = half_square(&s);
     const muslin_id upper[] = { turn_of(s.quilt, half, 3), half };
     const muslin_id lower[] = { turn_of(s.quilt, half, 2), turn_of(s.quilt, half, 1) };
-    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_ACROSS, upper, 2), join_of(s.quilt, MUSLIN_ACROSS, lower, 2) };
-    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
-    struct muslin_pressing_plan *plan = pressed(solution);
-    const struct muslin_pressed_totals totals = totals_of(plan);
+    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_AXIS_ACROSS, upper, 2),
+                               join_of(s.quilt, MUSLIN_AXIS_ACROSS, lower, 2) };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
+    struct muslin_pressing *plan = pressed(solution);
+    const struct muslin_pressing_total totals = totals_of(plan);
     ck_assert_int_eq(totals.meetings, 3); /* points in each row, and the rows' seams */
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.alternating, 2); /* the second half-square of a row, reversed, lies against the first */
     ck_assert_int_eq(totals.other_way, 0);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     ck_assert_int_eq(seams[0].node, half);
     ck_assert_int_eq(seams[0].as_shown, 4);
     ck_assert_int_eq(seams[0].towards, 2); /* region 1 lies below the rising seam: right of it */
@@ -818,10 +828,12 @@ START_TEST(a_pinwheel_of_half_squares_spins)
     muslin_solution_free(solution);
     /* Two equal half-squares side by side: the seam of one ends at the foot of their edge, of the other at its head. */
     const muslin_id equal[] = { half, half };
-    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, equal, 2)).meetings, 0);
-    /* One mirrored: both end at the head, with like fabrics along the edge, so that one must be pressed to the light. */
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, equal, 2)).meetings, 0);
+    /* One mirrored: both end at the head, with like fabrics along the edge, so that one must be pressed to the
+     * light. */
     const muslin_id mirrored[] = { half, mirror_of(s.quilt, half) };
-    const struct muslin_pressed_totals roof = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, mirrored, 2));
+    const struct muslin_pressing_total roof =
+        totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, mirrored, 2));
     ck_assert_int_eq(roof.meetings, 1);
     ck_assert_int_eq(roof.exceptions, 0);
     ck_assert_int_eq(roof.other_way, 1);
@@ -842,9 +854,9 @@ START_TEST(the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwis
         spec.width = s.two;
         ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &half, NULL));
         struct muslin_solution *solution = solved(s.quilt, half);
-        struct muslin_pressing_plan *plan = pressed(solution);
+        struct muslin_pressing *plan = pressed(solution);
         size_t n;
-        struct muslin_pressed_seam *seams = seams_of(plan, &n);
+        struct muslin_pressing_seam *seams = seams_of(plan, &n);
         ck_assert_uint_eq(n, 1);
         ck_assert_int_eq(seams[0].towards, towards[i]);
         ck_assert_int_eq(seams[0].preferred, 1);
@@ -869,17 +881,18 @@ static muslin_id unit_of(struct sewn *s, int32_t kind, int32_t method, muslin_id
     return id;
 }
 
-/* Both seams of a flying goose go to its triangles, as its recipe says. At its point both meet the upright seam above. */
+/* Both seams of a flying goose go to its triangles, as its recipe says. At its point both meet the upright seam
+ * above. */
 START_TEST(two_slanted_seams_at_one_point_both_meet_what_is_there)
 {
     struct sewn s;
     begin_sewing(&s);
-    const muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FOUR_AT_A_TIME, s.two, 2);
+    const muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, s.two, 2);
     const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
     const muslin_id two[] = { square, square };
-    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_ACROSS, two, 2), goose };
-    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
-    struct muslin_pressing_plan *plan = pressed(solution);
+    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2), goose };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
+    struct muslin_pressing *plan = pressed(solution);
     ck_assert_int_eq(totals_of(plan).meetings, 2);
     ck_assert_int_eq(totals_of(plan).exceptions, 0);
     muslin_pressing_free(plan);
@@ -887,7 +900,7 @@ START_TEST(two_slanted_seams_at_one_point_both_meet_what_is_there)
     solution = solved(s.quilt, goose);
     plan = pressed(solution);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     ck_assert_uint_eq(n, 2);
     ck_assert_int_ne(seams[0].towards, seams[1].towards);
     for (size_t i = 0; i < n; i++) {
@@ -907,15 +920,15 @@ START_TEST(stars_meet_stars_and_regions_that_are_not_the_first_have_no_preferenc
 {
     struct sewn s;
     begin_sewing(&s);
-    const muslin_id star = unit_of(&s, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, 0, 2);
+    const muslin_id star = unit_of(&s, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, 0, 2);
     const muslin_id two[] = { star, mirror_of(s.quilt, star) };
-    const muslin_id pair = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+    const muslin_id pair = join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2);
     struct muslin_solution *solution = solved(s.quilt, pair);
-    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_pressing *plan = pressed(solution);
     ck_assert_int_eq(totals_of(plan).meetings, 2);
     ck_assert_int_eq(totals_of(plan).exceptions, 0);
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     int64_t without = 0;
     for (size_t i = 0; i < n; i++)
         without += seams[i].preferred == 0;
@@ -927,7 +940,8 @@ START_TEST(stars_meet_stars_and_regions_that_are_not_the_first_have_no_preferenc
 }
 END_TEST
 
-/* ---- trimmed nodes ------------------------------------------------------------------------------------------------ */
+/* ---- trimmed nodes
+ * ------------------------------------------------------------------------------------------------ */
 
 START_TEST(seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_not)
 {
@@ -936,43 +950,44 @@ START_TEST(seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_n
     const muslin_id half = half_square(&s);
     const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
     const muslin_id mixed[] = { square, half, mirror_of(s.quilt, half), square };
-    const muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, mixed, 4);
+    const muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, mixed, 4);
     const muslin_id whole[] = { row, row };
     /* Between the rows the upright seams: beside them points of half-squares do not count. In each row, at the head of
      * the middle seam, two points. */
-    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, whole, 2)).meetings, 3 + 2);
-    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, whole, 2)).meetings, 3 + 2);
+    struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id trimmed = 0;
     trim.top = fixed_of(s.quilt, 1000);
     trim.left = fixed_of(s.quilt, A_STRIP + 1000); /* the first seam is cut away */
     ck_ok(muslin_quilt_trim(s.quilt, row, &trim, &trimmed, NULL));
     const muslin_id two[] = { trimmed, trimmed };
-    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, two, 2)).meetings, 2 + 2);
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, two, 2)).meetings, 2 + 2);
     /* A point that is trimmed away meets nothing. */
     const muslin_id points[] = { mirror_of(s.quilt, half), half };
-    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, points, 2)).meetings, 1);
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, points, 2)).meetings, 1);
     trim.left = 0;
     ck_ok(muslin_quilt_trim(s.quilt, half, &trim, &trimmed, NULL));
     const muslin_id cut[] = { points[0], trimmed };
     /* Nor does a seam that is trimmed away whole: two rows, of which the upper one goes. */
-    const muslin_id four = join_of(s.quilt, MUSLIN_DOWN, whole, 2);
-    struct muslin_trim_spec deep = MUSLIN_TRIM_SPEC_INIT;
+    const muslin_id four = join_of(s.quilt, MUSLIN_AXIS_DOWN, whole, 2);
+    struct muslin_quilt_trim_spec deep = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id halved = 0;
     deep.top = s.two;
     ck_ok(muslin_quilt_trim(s.quilt, four, &deep, &halved, NULL));
     const muslin_id below[] = { row, halved };
-    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, below, 2)).meetings, 3 + 2 + 1);
-    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, cut, 2)).meetings, 0);
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, below, 2)).meetings, 3 + 2 + 1);
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, cut, 2)).meetings, 0);
     end_sewing(&s);
 }
 END_TEST
 
-/* ---- round a centre, on point, in 60 degree rows ------------------------------------------------------------------ */
+/* ---- round a centre, on point, in 60 degree rows
+ * ------------------------------------------------------------------ */
 
 static muslin_id pinwheel_of(struct muslin_quilt *quilt, muslin_id centre, muslin_id top, muslin_id right,
                              muslin_id bottom, muslin_id left)
 {
-    struct muslin_pinwheel_spec spec = MUSLIN_PINWHEEL_SPEC_INIT;
+    struct muslin_quilt_pinwheel_spec spec = MUSLIN_QUILT_PINWHEEL_SPEC_INIT;
     muslin_id id = 0;
     spec.centre = centre;
     spec.top = top;
@@ -990,10 +1005,10 @@ START_TEST(what_is_sewn_round_a_centre_meets_along_its_four_seams)
     begin_sewing(&s);
     const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
     const muslin_id two[] = { square, square };
-    const muslin_id level = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
-    const muslin_id upright = join_of(s.quilt, MUSLIN_DOWN, two, 2);
+    const muslin_id level = join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2);
+    const muslin_id upright = join_of(s.quilt, MUSLIN_AXIS_DOWN, two, 2);
     const muslin_id wheel = pinwheel_of(s.quilt, square, level, upright, level, upright);
-    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, wheel);
+    const struct muslin_pressing_total totals = totals_pressed(s.quilt, wheel);
     ck_assert_int_eq(totals.meetings, 4);
     ck_assert_int_eq(totals.exceptions, 0);
     /* Nothing but patches: seams end at each other, and none from both sides of one. */
@@ -1003,14 +1018,14 @@ START_TEST(what_is_sewn_round_a_centre_meets_along_its_four_seams)
     ck_assert_int_eq(totals_pressed(s.quilt, plain).meetings, 0);
     /* Side by side: on the outside, an arm's seam ends where the arm at the side ends. */
     const muslin_id pair[] = { plain, mirror_of(s.quilt, plain) };
-    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, pair, 2)).meetings, 1);
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, pair, 2)).meetings, 1);
     end_sewing(&s);
 }
 END_TEST
 
 static muslin_id field_of(struct sewn *s, int64_t columns, int64_t rows, const muslin_id *blocks)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     muslin_id id = 0;
     spec.columns = columns;
     spec.rows = rows;
@@ -1032,8 +1047,8 @@ START_TEST(blocks_on_point_meet_as_in_a_straight_setting)
     for (int i = 0; i < 13; i++)
         blocks[i] = nine.block;
     struct muslin_solution *solution = solved(nine.s.quilt, field_of(&nine.s, 3, 3, blocks));
-    struct muslin_pressing_plan *plan = pressed(solution);
-    const struct muslin_pressed_totals totals = totals_of(plan);
+    struct muslin_pressing *plan = pressed(solution);
+    const struct muslin_pressing_total totals = totals_of(plan);
     /* 13 blocks with 4 each; 16 edges between blocks, with 2 each; and 8 inner tips, where four pieces meet, of which
      * each has a seam of a row and one on both of its sides; at the 4 tips in the corners of the middle row as well. */
     ck_assert_int_eq(totals.exceptions, 0);
@@ -1044,7 +1059,8 @@ START_TEST(blocks_on_point_meet_as_in_a_straight_setting)
     /* The blocks of a field do not reach its outside: what is sewn to it meets its triangles' seams alone. */
     const muslin_id field = field_of(&nine.s, 3, 3, blocks);
     const muslin_id fields[] = { field, field };
-    const struct muslin_pressed_totals two = totals_pressed(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_ACROSS, fields, 2));
+    const struct muslin_pressing_total two =
+        totals_pressed(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_AXIS_ACROSS, fields, 2));
     ck_assert_int_eq(two.exceptions, 0);
     ck_assert_int_gt(two.meetings, 2 * totals.meetings);
     ck_assert_int_le(two.meetings, 2 * totals.meetings + 2 * 4 * 4);
@@ -1063,10 +1079,10 @@ START_TEST(exceptions_on_point_are_told_where_they_lie_in_the_field)
     const muslin_id high = patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 2 * A_STRIP));
     const muslin_id white = patch_of(s.quilt, s.white, s.two, fixed_of(s.quilt, 2 * A_STRIP));
     const muslin_id two[] = { high, white };
-    const muslin_id block = join_pressed(s.quilt, MUSLIN_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, two, 2);
+    const muslin_id block = join_pressed(s.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, two, 2);
     muslin_id blocks[2] = { block, block };
     struct muslin_solution *solution = solved(s.quilt, field_of(&s, 2, 1, blocks));
-    struct muslin_pressing_plan *plan = pressed(solution);
+    struct muslin_pressing *plan = pressed(solution);
     ck_assert_int_eq(totals_of(plan).exceptions, 0); /* they touch at a tip alone */
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
@@ -1099,20 +1115,20 @@ START_TEST(sixty_degree_rows_are_pressed_in_turn)
 {
     struct sewn s;
     begin_sewing(&s);
-    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
-    struct muslin_sixty_piece_spec pieces[15];
+    struct muslin_quilt_sixty_spec spec = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec pieces[15];
     muslin_id rows = 0;
     spec.cells = 5;
     spec.rows = 3;
     spec.height = s.two;
     spec.end_fabric = s.white;
     for (int i = 0; i < 15; i++) {
-        const struct muslin_sixty_piece_spec piece = MUSLIN_SIXTY_PIECE_SPEC_INIT;
+        const struct muslin_quilt_sixty_piece_spec piece = MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
         pieces[i] = piece;
         pieces[i].fabric = s.blue;
     }
     ck_ok(muslin_quilt_sixty(s.quilt, &spec, pieces, sizeof pieces[0], 15, &rows, NULL));
-    const struct muslin_pressed_totals totals = totals_pressed(s.quilt, rows);
+    const struct muslin_pressing_total totals = totals_pressed(s.quilt, rows);
     /* Six slanted seams in a row, from points 0, 2, 2, 4, 4, 6 of its lower side to 1, 1, 3, 3, 5, 5 of its upper one;
      * in the next row the other way round. */
     ck_assert_int_eq(totals.meetings, 1 + 4 + 4 + 1 + 4 + 4 + 4);
@@ -1125,7 +1141,8 @@ START_TEST(sixty_degree_rows_are_pressed_in_turn)
 }
 END_TEST
 
-/* ---- large and hard ----------------------------------------------------------------------------------------------- */
+/* ---- large and hard
+ * ----------------------------------------------------------------------------------------------- */
 
 static muslin_id four_patch(struct sewn *s)
 {
@@ -1161,8 +1178,8 @@ START_TEST(more_work_never_makes_it_worse_and_the_bound_holds)
         int64_t fewest = INT64_MAX;
         int64_t most_of_all = 0;
         for (int64_t work = 0; work <= 3000000; work = 10 * work + 30) {
-            struct muslin_pressing_plan *plan = pressed_with(solution, work, 1);
-            const struct muslin_pressed_totals totals = totals_of(plan);
+            struct muslin_pressing *plan = pressed_with(solution, work, 1);
+            const struct muslin_pressing_total totals = totals_of(plan);
             ck_assert_int_le(totals.exceptions, totals.alternating);
             ck_assert_int_le(totals.least, totals.exceptions);
             ck_assert_int_eq(totals.proven, totals.least == totals.exceptions);
@@ -1179,8 +1196,8 @@ START_TEST(more_work_never_makes_it_worse_and_the_bound_holds)
 }
 END_TEST
 
-/* Rows made of halves that are made of halves, 2^12 pieces long, so that a meeting hangs on many places; and then, apart
- * from it, blocks thrown down. Without work there is too little to settle all, and the plan still holds. */
+/* Rows made of halves that are made of halves, 2^12 pieces long, so that a meeting hangs on many places; and then,
+ * apart from it, blocks thrown down. Without work there is too little to settle all, and the plan still holds. */
 START_TEST(what_hangs_together_in_many_places_takes_work)
 {
     struct sewn s;
@@ -1190,19 +1207,19 @@ START_TEST(what_hangs_together_in_many_places_takes_work)
     const muslin_id ends[][2] = { { square, other }, { other, square } };
     muslin_id row[2];
     for (int side = 0; side < 2; side++) {
-        row[side] = join_of(s.quilt, MUSLIN_ACROSS, ends[side], 2);
+        row[side] = join_of(s.quilt, MUSLIN_AXIS_ACROSS, ends[side], 2);
         for (int i = 0; i < 11; i++) {
             const muslin_id two[] = { row[side], row[side] };
-            row[side] = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+            row[side] = join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2);
         }
         row[side] = turn_of(s.quilt, row[side], 2);
     }
-    const muslin_id pair = join_of(s.quilt, MUSLIN_DOWN, row, 2);
+    const muslin_id pair = join_of(s.quilt, MUSLIN_AXIS_DOWN, row, 2);
     const muslin_id all[] = { pair, square, thrown(&s, 6, 11) };
-    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_DOWN, all, 3));
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, all, 3));
     for (int64_t work = 0; work <= 1000000; work = 10 * work + 1) {
-        struct muslin_pressing_plan *plan = pressed_with(solution, work, 0);
-        const struct muslin_pressed_totals totals = totals_of(plan);
+        struct muslin_pressing *plan = pressed_with(solution, work, 0);
+        const struct muslin_pressing_total totals = totals_of(plan);
         ck_assert_int_le(totals.exceptions, totals.alternating);
         ck_assert_int_le(totals.least, totals.exceptions);
         muslin_pressing_free(plan);
@@ -1228,10 +1245,10 @@ START_TEST(what_does_not_hang_together_adds_up)
         seed++;
     const muslin_id third = thrown(&s, 2, seed);
     const muslin_id rows[] = { first, strip, second, strip, third };
-    const struct muslin_pressed_totals a = totals_pressed(s.quilt, first);
-    const struct muslin_pressed_totals b = totals_pressed(s.quilt, second);
-    const struct muslin_pressed_totals c = totals_pressed(s.quilt, third);
-    const struct muslin_pressed_totals all = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_DOWN, rows, 5));
+    const struct muslin_pressing_total a = totals_pressed(s.quilt, first);
+    const struct muslin_pressing_total b = totals_pressed(s.quilt, second);
+    const struct muslin_pressing_total c = totals_pressed(s.quilt, third);
+    const struct muslin_pressing_total all = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 5));
     ck_assert_int_gt(a.exceptions, 0);
     ck_assert_int_gt(b.exceptions, 0);
     ck_assert_int_eq(c.exceptions, 1);
@@ -1247,11 +1264,11 @@ START_TEST(the_same_request_gives_the_same_plan)
     struct sewn s;
     begin_sewing(&s);
     struct muslin_solution *solution = solved(s.quilt, thrown(&s, 6, 7));
-    struct muslin_pressing_plan *plans[] = { pressed(solution), pressed(solution) };
+    struct muslin_pressing *plans[] = { pressed(solution), pressed(solution) };
     size_t n;
     size_t again;
-    struct muslin_pressed_child *first = children_of(plans[0], &n);
-    struct muslin_pressed_child *second = children_of(plans[1], &again);
+    struct muslin_pressing_child *first = children_of(plans[0], &n);
+    struct muslin_pressing_child *second = children_of(plans[1], &again);
     ck_assert_uint_eq(n, again);
     ck_assert_int_eq(memcmp(first, second, n * sizeof *first), 0);
     free(first);
@@ -1271,11 +1288,11 @@ START_TEST(edges_of_too_many_pieces_are_refused)
     muslin_id row = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 1), fixed_of(s.quilt, 1));
     for (int i = 0; i < 25; i++) {
         const muslin_id two[] = { row, row };
-        row = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+        row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2);
     }
     struct muslin_solution *solution = solved(s.quilt, row);
     struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
-    struct muslin_pressing_plan *plan = NULL;
+    struct muslin_pressing *plan = NULL;
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_pressing_create(solution, &spec, &plan, &problem), MUSLIN_ERR_WORK_LIMIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
@@ -1287,13 +1304,14 @@ START_TEST(edges_of_too_many_pieces_are_refused)
 }
 END_TEST
 
-/* ---- calls -------------------------------------------------------------------------------------------------------- */
+/* ---- calls
+ * -------------------------------------------------------------------------------------------------------- */
 
 static struct muslin_solution *ruled_solution;
 
 static muslin_status create_and_total(const void *spec, void *out, struct muslin_problem *problem)
 {
-    struct muslin_pressing_plan *plan = NULL;
+    struct muslin_pressing *plan = NULL;
     muslin_status status = muslin_pressing_create(ruled_solution, spec, &plan, problem);
     if (status == MUSLIN_OK)
         status = muslin_pressing_totals(plan, out, problem);
@@ -1309,7 +1327,7 @@ START_TEST(specs_and_outputs_keep_the_rules_of_structs)
     struct nine nine;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     ruled_solution = solved(nine.s.quilt, nine.block);
-    const struct ruled ruled = RULED(create_and_total, initial, muslin_pressed_totals);
+    const struct ruled ruled = RULED(create_and_total, initial, muslin_pressing_total);
     ck_struct_rules(&ruled);
     ck_no_flag_known(&ruled);
     ck_init_rules(init_pressing, &initial, sizeof initial);
@@ -1321,7 +1339,7 @@ START_TEST(specs_and_outputs_keep_the_rules_of_structs)
         REFUSAL(muslin_pressing_spec, units, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PREFER),
     };
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
-    struct muslin_pressing_plan *plan = NULL;
+    struct muslin_pressing *plan = NULL;
     ck_status(muslin_pressing_create(NULL, &initial, &plan, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_pressing_create(ruled_solution, &initial, NULL, NULL), MUSLIN_ERR_NULL);
     ck_assert_ptr_null(plan);
@@ -1353,10 +1371,10 @@ START_TEST(rows_are_asked_for_and_filled)
     struct nine nine;
     begin_in_order(&nine, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_TO_FIRST);
     struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
-    struct muslin_pressing_plan *plan = pressed(solution);
-    struct muslin_pressed_totals totals = { .size = (uint32_t)sizeof totals };
-    CK_ROWS(muslin_pressing_seams, muslin_pressed_seam);
-    CK_ROWS(muslin_pressing_children, muslin_pressed_child);
+    struct muslin_pressing *plan = pressed(solution);
+    struct muslin_pressing_total totals = { .size = (uint32_t)sizeof totals };
+    CK_ROWS(muslin_pressing_seams, muslin_pressing_seam);
+    CK_ROWS(muslin_pressing_children, muslin_pressing_child);
     CK_ROWS(muslin_pressing_exceptions, muslin_pressing_exception);
     ck_status(muslin_pressing_totals(NULL, &totals, NULL), MUSLIN_ERR_NULL);
     muslin_pressing_free(plan);
@@ -1373,7 +1391,7 @@ static void ck_allocations(struct sewn *s, muslin_id root, int64_t work)
     muslin_status status = MUSLIN_ERR_NO_MEMORY;
     for (size_t round = 1; status == MUSLIN_ERR_NO_MEMORY; round++) {
         struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
-        struct muslin_pressing_plan *plan = NULL;
+        struct muslin_pressing *plan = NULL;
         spec.work_limit = work;
         fail_at(s, round);
         status = muslin_pressing_create(solution, &spec, &plan, NULL);
@@ -1398,29 +1416,29 @@ START_TEST(a_failed_allocation_leaves_nothing_behind)
     for (int i = 0; i < 13; i++)
         blocks[i] = nine.block;
     ck_allocations(&nine.s, field_of(&nine.s, 3, 3, blocks), 1000);
-    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
-    struct muslin_sixty_piece_spec piece = MUSLIN_SIXTY_PIECE_SPEC_INIT;
+    struct muslin_quilt_sixty_spec spec = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec piece = MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
     muslin_id rows = 0;
     spec.rows = 2;
     spec.height = nine.s.two;
     spec.end_fabric = nine.s.white;
     piece.fabric = nine.s.blue;
-    const struct muslin_sixty_piece_spec pieces[] = { piece, piece };
+    const struct muslin_quilt_sixty_piece_spec pieces[] = { piece, piece };
     ck_ok(muslin_quilt_sixty(nine.s.quilt, &spec, pieces, sizeof piece, 2, &rows, NULL));
-    const muslin_id star = unit_of(&nine.s, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, 0, 2);
+    const muslin_id star = unit_of(&nine.s, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, 0, 2);
     const muslin_id round = pinwheel_of(nine.s.quilt, nine.light, nine.outer, nine.outer, nine.inner, star);
     const muslin_id two[] = { rows, turn_of(nine.s.quilt, rows, 2) };
     const muslin_id odd[] = { round, star, round };
-    ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_DOWN, odd, 3), 1000);
-    ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_DOWN, two, 2), 1000);
+    ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_AXIS_DOWN, odd, 3), 1000);
+    ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_AXIS_DOWN, two, 2), 1000);
     end_sewing(&nine.s);
 }
 END_TEST
 
 /* ---- units held to their recipes -------------------------------------------------------------------------------- */
 
-/* Seams of a unit by the regions between which they lie, as muslin_unit_steps() presses them; `open` counts those that are
- * opened, `first` and `second` those that go towards the piece of the region named. */
+/* Seams of a unit by the regions between which they lie, as muslin_unit_steps() presses them; `open` counts those that
+ * are opened, `first` and `second` those that go towards the piece of the region named. */
 struct held_case {
     int32_t kind;
     int32_t method;
@@ -1432,22 +1450,23 @@ struct held_case {
 START_TEST(units_can_be_held_to_their_recipes)
 {
     static const struct held_case cases[] = {
-        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, 2, 0, 1 },
-        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_BIAS_STRIPS, 2, 1, 0 },
-        { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_METHOD_PIECES, 2, 1, 2 },      /* the long seam is opened */
-        { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_PIECES, 3, 0, 2 },
-        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FLIPPED_CORNERS, 2, 0, 2 },
-        { MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_METHOD_PIECES, 2, 0, 4 },
-        { MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, 2, 7, 16 }, /* diamonds open, what is set in to them */
-        { MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, 3, 7, 4 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 2, 0, 1 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_BIAS_STRIPS, 2, 1, 0 },
+        { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 2, 1, 2 },      /* the long seam is opened */
+        { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, 3, 0, 2 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 2, 0, 2 },
+        { MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 2, 0, 4 },
+        { MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, 2, 7, 16 }, /* diamonds open, what is set in to
+                                                                                    them */
+        { MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_UNIT_METHOD_PIECES, 3, 7, 4 },
     };
     for (size_t i = 0; i < COUNT_OF(cases); i++) {
         struct sewn s;
         begin_sewing(&s);
         struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
         struct muslin_pressing_spec pressing = MUSLIN_PRESSING_SPEC_INIT;
-        struct muslin_pressing_plan *plan = NULL;
-        struct muslin_pressed_seam rows[64];
+        struct muslin_pressing *plan = NULL;
+        struct muslin_pressing_seam rows[64];
         const muslin_id fabrics[] = { s.blue, s.white, s.white };
         muslin_id unit = 0;
         size_t count = 0;
@@ -1457,7 +1476,7 @@ START_TEST(units_can_be_held_to_their_recipes)
         spec.width = fixed_of(s.quilt, WHOLE_IN(6));
         ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, cases[i].fabrics, &unit, NULL));
         const muslin_id two[] = { unit, turn_of(s.quilt, unit, 1) };
-        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, two, 2));
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
         pressing.units = 1;
         ck_ok(muslin_pressing_create(solution, &pressing, &plan, NULL));
         ck_ok(muslin_pressing_seams(plan, rows, sizeof rows[0], COUNT_OF(rows), &count, NULL));
@@ -1488,12 +1507,12 @@ START_TEST(a_goose_is_pressed_outwards)
     const muslin_id fabrics[] = { s.blue, s.white };
     const int32_t kinds[] = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_HALF_SQUARE };
     for (int i = 0; i < 2; i++) {
-        struct muslin_pressing_plan *plan = NULL;
-        struct muslin_pressed_seam rows[2];
+        struct muslin_pressing *plan = NULL;
+        struct muslin_pressing_seam rows[2];
         muslin_id unit = 0;
         size_t count = 0;
         spec.kind = kinds[i];
-        spec.method = i == 0 ? MUSLIN_METHOD_FOUR_AT_A_TIME : MUSLIN_METHOD_TWO_AT_A_TIME;
+        spec.method = i == 0 ? MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME : MUSLIN_UNIT_METHOD_TWO_AT_A_TIME;
         spec.width = fixed_of(s.quilt, WHOLE_IN(4));
         ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &unit, NULL));
         struct muslin_solution *solution = solved(s.quilt, unit);

@@ -6,58 +6,58 @@
 
 #include "test_quilt.h"
 
-static inline struct muslin_pressing_plan *pressed_with(const struct muslin_solution *solution, int64_t work_limit,
-                                                        int32_t prefer)
+static inline struct muslin_pressing *pressed_with(const struct muslin_solution *solution, int64_t work_limit,
+                                                   int32_t prefer)
 {
     struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
-    struct muslin_pressing_plan *plan = NULL;
+    struct muslin_pressing *plan = NULL;
     spec.work_limit = work_limit;
     spec.prefer = prefer;
     ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
     return plan;
 }
 
-static inline struct muslin_pressing_plan *pressed(const struct muslin_solution *solution)
+static inline struct muslin_pressing *pressed(const struct muslin_solution *solution)
 {
     return pressed_with(solution, 2000000, 1);
 }
 
-static inline struct muslin_pressed_totals totals_of(const struct muslin_pressing_plan *plan)
+static inline struct muslin_pressing_total totals_of(const struct muslin_pressing *plan)
 {
-    struct muslin_pressed_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_pressing_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_pressing_totals(plan, &totals, NULL));
     return totals;
 }
 
 /* Totals of a tree, asked for and forgotten. */
-static inline struct muslin_pressed_totals totals_pressed(struct muslin_quilt *quilt, muslin_id root)
+static inline struct muslin_pressing_total totals_pressed(struct muslin_quilt *quilt, muslin_id root)
 {
     struct muslin_solution *solution = solved(quilt, root);
-    struct muslin_pressing_plan *plan = pressed(solution);
-    struct muslin_pressed_totals totals = totals_of(plan);
+    struct muslin_pressing *plan = pressed(solution);
+    struct muslin_pressing_total totals = totals_of(plan);
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
     return totals;
 }
 
 /* All rows, to be freed by the caller. */
-static inline struct muslin_pressed_seam *seams_of(const struct muslin_pressing_plan *plan, size_t *count)
+static inline struct muslin_pressing_seam *seams_of(const struct muslin_pressing *plan, size_t *count)
 {
-    ck_ok(muslin_pressing_seams(plan, NULL, sizeof(struct muslin_pressed_seam), 0, count, NULL));
-    struct muslin_pressed_seam *rows = calloc(*count + 1, sizeof *rows);
+    ck_ok(muslin_pressing_seams(plan, NULL, sizeof(struct muslin_pressing_seam), 0, count, NULL));
+    struct muslin_pressing_seam *rows = calloc(*count + 1, sizeof *rows);
     ck_ok(muslin_pressing_seams(plan, rows, sizeof *rows, *count, count, NULL));
     return rows;
 }
 
-static inline struct muslin_pressed_child *children_of(const struct muslin_pressing_plan *plan, size_t *count)
+static inline struct muslin_pressing_child *children_of(const struct muslin_pressing *plan, size_t *count)
 {
-    ck_ok(muslin_pressing_children(plan, NULL, sizeof(struct muslin_pressed_child), 0, count, NULL));
-    struct muslin_pressed_child *rows = calloc(*count + 1, sizeof *rows);
+    ck_ok(muslin_pressing_children(plan, NULL, sizeof(struct muslin_pressing_child), 0, count, NULL));
+    struct muslin_pressing_child *rows = calloc(*count + 1, sizeof *rows);
     ck_ok(muslin_pressing_children(plan, rows, sizeof *rows, *count, count, NULL));
     return rows;
 }
 
-static inline struct muslin_pressing_exception *exceptions_of(const struct muslin_pressing_plan *plan, size_t *count)
+static inline struct muslin_pressing_exception *exceptions_of(const struct muslin_pressing *plan, size_t *count)
 {
     ck_ok(muslin_pressing_exceptions(plan, NULL, sizeof(struct muslin_pressing_exception), 0, count, NULL));
     struct muslin_pressing_exception *rows = calloc(*count + 1, sizeof *rows);
@@ -77,7 +77,7 @@ static inline muslin_id fabric_so_dark(struct muslin_quilt *quilt, int32_t darkn
 static inline muslin_id join_pressed(struct muslin_quilt *quilt, int32_t axis, int32_t press,
                                      const muslin_id *children, size_t n)
 {
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     muslin_id id = 0;
     spec.axis = axis;
     spec.press = press;

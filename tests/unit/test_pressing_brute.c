@@ -20,9 +20,10 @@ enum {
     ENDS_MOST = 64
 };
 
-/* ---- a tree, as the test makes it --------------------------------------------------------------------------------- */
+/* ---- a tree, as the test makes it
+ * --------------------------------------------------------------------------------- */
 
-enum { PATCH, ACROSS = MUSLIN_ACROSS, DOWN = MUSLIN_DOWN, TURN };
+enum { PATCH, ACROSS = MUSLIN_AXIS_ACROSS, DOWN = MUSLIN_AXIS_DOWN, TURN };
 
 struct model_node {
     int kind;
@@ -74,7 +75,7 @@ static int64_t model_patch(struct model *model, int width, int height)
 static int64_t model_join(struct model *model, int axis, int press, const int64_t *children, int n)
 {
     struct model_node node = { .kind = axis, .press = press, .children = n, .has_seams = 1 };
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     muslin_id ids[CHILDREN_MOST];
     muslin_id id = 0;
     for (int k = 0; k < n; k++) {
@@ -89,7 +90,7 @@ static int64_t model_join(struct model *model, int axis, int press, const int64_
     node.ordered = draw(&model->random) % 16 == 0;
     spec.axis = axis;
     spec.press = press;
-    spec.flags = node.ordered ? MUSLIN_JOIN_KEEPS_ORDER : 0;
+    spec.flags = node.ordered ? MUSLIN_QUILT_JOIN_KEEPS_ORDER : 0;
     ck_ok(muslin_quilt_join(model->quilt, &spec, ids, (size_t)n, &id, NULL));
     return keep(model, id, &node);
 }
@@ -215,7 +216,8 @@ static int64_t model_top(struct model *model)
     return model_join(model, DOWN, MUSLIN_SEAM_PRESS_FREE, down, rows);
 }
 
-/* ---- every copy laid out ------------------------------------------------------------------------------------------ */
+/* ---- every copy laid out
+ * ------------------------------------------------------------------------------------------ */
 
 /* A seam of one copy: its ends, the side of its first piece, and what its way hangs on. */
 struct laid {
@@ -328,7 +330,8 @@ static void lay(const struct model *model, int64_t number, struct table *table)
         lay_joined(model, number, table);
 }
 
-/* ---- meetings ----------------------------------------------------------------------------------------------------- */
+/* ---- meetings
+ * ----------------------------------------------------------------------------------------------------- */
 
 struct meeting {
     uint32_t bits;
@@ -404,7 +407,8 @@ static int64_t broken(const struct meetings *meetings, uint32_t ways)
     return count;
 }
 
-/* ---- turned on the table ------------------------------------------------------------------------------------------ */
+/* ---- turned on the table
+ * ------------------------------------------------------------------------------------------ */
 
 /* Where a seam of a node ends on its outside, and a patch in it. */
 struct seen_end {
@@ -657,7 +661,8 @@ static int64_t fewest(const struct model *model, int64_t root, const struct meet
     return best;
 }
 
-/* ---- the library's plan, in the model's bits ---------------------------------------------------------------------- */
+/* ---- the library's plan, in the model's bits
+ * ---------------------------------------------------------------------- */
 
 /* Bits for all that the root holds; bit 31 is for places that have nothing to press, and always 0. */
 static int number_bits(struct model *model, int64_t root)
@@ -679,16 +684,16 @@ static int number_bits(struct model *model, int64_t root)
     return bits;
 }
 
-static uint32_t ways_of(const struct model *model, const struct muslin_pressing_plan *plan)
+static uint32_t ways_of(const struct model *model, const struct muslin_pressing *plan)
 {
     uint32_t ways = 0;
     size_t n;
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     for (size_t i = 0; i < n; i++)
         if (seams[i].towards == 2)
             ways |= UINT32_C(1) << (model->node[muslin_id_number(seams[i].node)].seam_bit + seams[i].seam);
     free(seams);
-    struct muslin_pressed_child *children = children_of(plan, &n);
+    struct muslin_pressing_child *children = children_of(plan, &n);
     for (size_t i = 0; i < n; i++) {
         const struct model_node *node = &model->node[muslin_id_number(children[i].node)];
         ck_assert_int_eq(node->child[children[i].place], muslin_id_number(children[i].child));
@@ -726,16 +731,16 @@ static uint32_t ways_in_turn(const struct model *model, int64_t root)
     return ways & INT32_MAX;
 }
 
-static void ck_copies(const struct model *model, int64_t root, const struct muslin_pressing_plan *plan, uint32_t ways)
+static void ck_copies(const struct model *model, int64_t root, const struct muslin_pressing *plan, uint32_t ways)
 {
     static struct copies copies;
-    const struct muslin_pressed_totals totals = totals_of(plan);
+    const struct muslin_pressing_total totals = totals_of(plan);
     size_t n;
     int64_t other = 0;
     int64_t turned = 0;
     memset(&copies, 0, sizeof copies);
     ck_assert(can_be_taken(model, root, 0, ways, 1, &copies));
-    struct muslin_pressed_seam *seams = seams_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
     for (size_t i = 0; i < n; i++) {
         const int64_t number = muslin_id_number(seams[i].node);
         const int is_open = model->node[number].press == MUSLIN_SEAM_PRESS_OPEN;
@@ -747,15 +752,15 @@ static void ck_copies(const struct model *model, int64_t root, const struct musl
         if (!asks_within(model, number))
             ck_assert_int_le(seams[i].other_way, seams[i].as_shown);
         ck_assert_int_eq(seams[i].turn, turn);
-        ck_assert_int_eq(seams[i].other == MUSLIN_OTHER_TURNED, turn != 0);
-        ck_assert_int_eq(seams[i].other == MUSLIN_OTHER_NONE, seams[i].other_way == 0);
+        ck_assert_int_eq(seams[i].other == MUSLIN_OTHER_WAY_TURNED, turn != 0);
+        ck_assert_int_eq(seams[i].other == MUSLIN_OTHER_WAY_NONE, seams[i].other_way == 0);
         other += seams[i].seam == 0 ? seams[i].other_way : 0;
         turned += seams[i].seam == 0 && turn != 0 ? seams[i].other_way : 0;
     }
     ck_assert_int_eq(other, totals.other_way);
     ck_assert_int_eq(turned, totals.turned);
     free(seams);
-    struct muslin_pressed_child *children = children_of(plan, &n);
+    struct muslin_pressing_child *children = children_of(plan, &n);
     for (size_t i = 0; i < n; i++) {
         const int64_t child = muslin_id_number(children[i].child);
         const int is_join = model->node[child].kind != TURN;
@@ -764,7 +769,7 @@ static void ck_copies(const struct model *model, int64_t root, const struct musl
     free(children);
 }
 
-static void ck_exceptions(const struct muslin_pressing_plan *plan, const struct meetings *meetings, uint32_t ways)
+static void ck_exceptions(const struct muslin_pressing *plan, const struct meetings *meetings, uint32_t ways)
 {
     size_t n;
     struct muslin_pressing_exception *rows = exceptions_of(plan, &n);
@@ -786,7 +791,8 @@ static void ck_exceptions(const struct muslin_pressing_plan *plan, const struct 
     free(rows);
 }
 
-/* ---- tests -------------------------------------------------------------------------------------------------------- */
+/* ---- tests
+ * -------------------------------------------------------------------------------------------------------- */
 
 static struct table table;
 static struct meetings meetings;
@@ -805,8 +811,8 @@ static void ck_tree(struct model *model, int64_t root, struct tried *tried)
     if (bits > 31)
         return;
     struct muslin_solution *solution = solved(model->quilt, model->id[root]);
-    struct muslin_pressing_plan *plan = pressed(solution);
-    struct muslin_pressed_totals totals = totals_of(plan);
+    struct muslin_pressing *plan = pressed(solution);
+    struct muslin_pressing_total totals = totals_of(plan);
     table.count = 0;
     meetings.count = 0;
     meetings.open = 0;

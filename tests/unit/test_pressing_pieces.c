@@ -15,8 +15,8 @@ static void ck_seams(struct sewn *s, muslin_id node, const struct seam_wanted *w
 {
     struct muslin_solution *solution = solved(s->quilt, node);
     struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
-    struct muslin_pressing_plan *plan = NULL;
-    struct muslin_pressed_seam rows[32];
+    struct muslin_pressing *plan = NULL;
+    struct muslin_pressing_seam rows[32];
     size_t count = 0;
     ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
     ck_ok(muslin_pressing_seams(plan, rows, sizeof rows[0], COUNT_OF(rows), &count, NULL));
@@ -85,8 +85,8 @@ START_TEST(seams_of_shapes_keep_to_their_size)
 }
 END_TEST
 
-/* By hand, finished, in units 60000 wide: sqrt 2 x 60000 = 84852.8 and half of it; A = (1 - 1 / sqrt 2) 60000 = 17573.6;
- * between corners on ticks as drawn, 12426 sqrt 2 = 17573.02, sqrt(30000^2 + 12426^2) = 32471.6,
+/* By hand, finished, in units 60000 wide: sqrt 2 x 60000 = 84852.8 and half of it; A = (1 - 1 / sqrt 2) 60000 =
+ * 17573.6; between corners on ticks as drawn, 12426 sqrt 2 = 17573.02, sqrt(30000^2 + 12426^2) = 32471.6,
  * sqrt(24852^2 + 60000^2) = 64943.2, 17574 sqrt 2 = 24853.4. Halves are joined by one seam, so a quarter-square has two
  * short seams and a long one, a split quarter one of each; of a star's eight points six seams run to the middle and one
  * through it, and eight pieces are set in by two seams each; so a kaleidoscope, with four corners. Quarter-squares are
@@ -113,9 +113,9 @@ START_TEST(halves_of_a_unit_are_joined_by_one_seam_through_its_middle)
     struct sewn s;
     begin_sewing(&s);
     for (size_t i = 0; i < COUNT_OF(through); i++) {
-        const struct unit_case unit = { through[i].kind, MUSLIN_METHOD_PIECES, 1, through[i].fabrics, 0, 0, 0 };
+        const struct unit_case unit = { through[i].kind, MUSLIN_UNIT_METHOD_PIECES, 1, through[i].fabrics, 0, 0, 0 };
         struct muslin_solution *solution = solved(s.quilt, unit_case_of(&s, &unit, 60000, 0, 0));
-        struct muslin_sewing_row row;
+        struct muslin_sewing_step row;
         size_t count = 0;
         ck_ok(muslin_sewing_steps(solution, &row, sizeof row, 1, &count, NULL));
         ck_assert_msg(row.seams == through[i].seams, "kind %d: %lld seams", through[i].kind, (long long)row.seams);
@@ -123,7 +123,7 @@ START_TEST(halves_of_a_unit_are_joined_by_one_seam_through_its_middle)
         ck_assert_int_eq(row.seam_longest, through[i].longest + 4064);
         ck_assert_msg(row.sewn == row.alike * (through[i].finished + row.seams * 4064), "kind %d: %lld",
                       through[i].kind, (long long)row.sewn);
-        struct muslin_sewn_totals totals = { .size = (uint32_t)sizeof totals };
+        struct muslin_sewing_total totals = { .size = (uint32_t)sizeof totals };
         ck_ok(muslin_sewing_totals(solution, 0, 0, &totals, NULL));
         ck_assert_int_eq(totals.seams, row.alike * row.seams);
         ck_assert_int_eq(totals.sewn, row.sewn);
@@ -133,8 +133,8 @@ START_TEST(halves_of_a_unit_are_joined_by_one_seam_through_its_middle)
 }
 END_TEST
 
-/* The seam of the header's words: upright in a star, from the right point below to the left one above in a kaleidoscope;
- * neither half is of one fabric, so none is preferred. */
+/* The seam of the header's words: upright in a star, from the right point below to the left one above in a
+ * kaleidoscope; neither half is of one fabric, so none is preferred. */
 START_TEST(the_seam_through_the_middle_is_the_one_that_is_told)
 {
     struct sewn s;
@@ -144,11 +144,11 @@ START_TEST(the_seam_through_the_middle_is_the_one_that_is_told)
     const int32_t kinds[] = { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_EIGHT_POINTED_STAR,
                               MUSLIN_UNIT_KALEIDOSCOPE };
     for (size_t i = 0; i < COUNT_OF(kinds); i++) {
-        const struct unit_case unit = { kinds[i], MUSLIN_METHOD_PIECES, 1, i % 2 == 0 ? 2 : 3, 0, 0, 0 };
+        const struct unit_case unit = { kinds[i], MUSLIN_UNIT_METHOD_PIECES, 1, i % 2 == 0 ? 2 : 3, 0, 0, 0 };
         struct muslin_solution *solution = solved(s.quilt, unit_case_of(&s, &unit, 60000, 0, 0));
         struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
-        struct muslin_pressing_plan *plan = NULL;
-        struct muslin_pressed_seam rows[32];
+        struct muslin_pressing *plan = NULL;
+        struct muslin_pressing_seam rows[32];
         size_t count = 0;
         int found = 0;
         ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
@@ -179,7 +179,7 @@ START_TEST(seams_are_as_long_as_finished_and_an_allowance_at_each_end)
     for (size_t i = 0; i < 2; i++) {
         muslin_id node = unit_case_of(&s, cases[i], i == 0 ? 3000 : 4000, 3000, 0);
         struct muslin_solution *solution = solved(s.quilt, node);
-        struct muslin_sewn_totals totals = { .size = (uint32_t)sizeof totals };
+        struct muslin_sewing_total totals = { .size = (uint32_t)sizeof totals };
         ck_ok(muslin_sewing_totals(solution, 0, 0, &totals, NULL));
         ck_assert_int_eq(totals.sewn, sewn[i]);
         muslin_solution_free(solution);

@@ -96,25 +96,25 @@ END_TEST
 
 INIT_CALL(quilt)
 INIT_CALL(quilt_fabric)
-INIT_CALL(sum)
-INIT_CALL(patch)
-INIT_CALL(join)
-INIT_CALL(trim)
+INIT_CALL(quilt_sum)
+INIT_CALL(quilt_patch)
+INIT_CALL(quilt_join)
+INIT_CALL(quilt_trim)
 
 START_TEST(specs_begin_as_stated)
 {
     const struct muslin_quilt_spec quilt = MUSLIN_QUILT_SPEC_INIT;
     const struct muslin_quilt_fabric_spec fabric = MUSLIN_QUILT_FABRIC_SPEC_INIT;
-    const struct muslin_sum_spec sum = MUSLIN_SUM_SPEC_INIT;
-    const struct muslin_patch_spec patch = MUSLIN_PATCH_SPEC_INIT;
-    const struct muslin_join_spec join = MUSLIN_JOIN_SPEC_INIT;
-    const struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    const struct muslin_quilt_sum_spec sum = MUSLIN_QUILT_SUM_SPEC_INIT;
+    const struct muslin_quilt_patch_spec patch = MUSLIN_QUILT_PATCH_SPEC_INIT;
+    const struct muslin_quilt_join_spec join = MUSLIN_QUILT_JOIN_SPEC_INIT;
+    const struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
     ck_init_rules(init_quilt, &quilt, sizeof quilt);
     ck_init_rules(init_quilt_fabric, &fabric, sizeof fabric);
-    ck_init_rules(init_sum, &sum, sizeof sum);
-    ck_init_rules(init_patch, &patch, sizeof patch);
-    ck_init_rules(init_join, &join, sizeof join);
-    ck_init_rules(init_trim, &trim, sizeof trim);
+    ck_init_rules(init_quilt_sum, &sum, sizeof sum);
+    ck_init_rules(init_quilt_patch, &patch, sizeof patch);
+    ck_init_rules(init_quilt_join, &join, sizeof join);
+    ck_init_rules(init_quilt_trim, &trim, sizeof trim);
     /* Example: muslin_quilt_spec_init(&spec, sizeof spec). */
     struct muslin_quilt_spec spec;
     ck_ok(muslin_quilt_spec_init(&spec, sizeof spec));
@@ -128,15 +128,15 @@ START_TEST(ids_know_their_sort_and_number)
 {
     struct sewn s;
     begin_sewing(&s);
-    ck_assert_int_eq(muslin_id_sort(s.white), MUSLIN_ID_FABRIC);
+    ck_assert_int_eq(muslin_id_sort(s.white), MUSLIN_SORT_FABRIC);
     ck_assert_int_eq(muslin_id_number(s.white), 2);
-    ck_assert_int_eq(muslin_id_sort(s.two), MUSLIN_ID_MEASURE);
+    ck_assert_int_eq(muslin_id_sort(s.two), MUSLIN_SORT_MEASURE);
     ck_assert_int_eq(muslin_id_number(s.two), 3);
     patch_of(s.quilt, s.blue, s.two, s.two);
     patch_of(s.quilt, s.white, s.two, s.two);
     /* Example: the third node made has number 3. */
     muslin_id third = patch_of(s.quilt, s.blue, s.two, times_of(s.quilt, s.two, 2));
-    ck_assert_int_eq(muslin_id_sort(third), MUSLIN_ID_NODE);
+    ck_assert_int_eq(muslin_id_sort(third), MUSLIN_SORT_NODE);
     ck_assert_int_eq(muslin_id_number(third), 3);
     const muslin_id none[] = { 0, -1, 1, INT64_C(1) << 36, (INT64_C(1) << 40) | (INT64_C(4) << 36) | 1, INT64_MIN };
     for (size_t i = 0; i < sizeof none / sizeof none[0]; i++) {
@@ -160,7 +160,7 @@ START_TEST(ids_of_another_quilt_are_foreign)
     muslin_id four = measure_of(other, "strip", WHOLE_IN(4));
     muslin_id theirs = patch_of(other, green, four, four);
     muslin_id out = 77;
-    struct muslin_patch_spec patch = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec patch = MUSLIN_QUILT_PATCH_SPEC_INIT;
     patch.fabric = green;
     patch.width = patch.height = s.two;
     ck_status(muslin_quilt_patch(s.quilt, &patch, &out, &problem), MUSLIN_ERR_FOREIGN);
@@ -182,7 +182,7 @@ START_TEST(ids_of_another_quilt_are_foreign)
     ck_status(muslin_quilt_turn(s.quilt, theirs, 1, &out, &problem), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);
     ck_status(muslin_quilt_mirror(s.quilt, theirs, &out, NULL), MUSLIN_ERR_FOREIGN);
-    ck_status(muslin_quilt_extent(s.quilt, theirs, MUSLIN_DOWN, &out, NULL), MUSLIN_ERR_FOREIGN);
+    ck_status(muslin_quilt_extent(s.quilt, theirs, MUSLIN_AXIS_DOWN, &out, NULL), MUSLIN_ERR_FOREIGN);
     /* a number that the quilt has not reached yet, and none at all */
     ck_status(muslin_quilt_turn(s.quilt, s.two + (INT64_C(1) << 36), 1, &out, NULL), MUSLIN_ERR_FOREIGN);
     ck_status(muslin_quilt_turn(s.quilt, 0, 1, &out, NULL), MUSLIN_ERR_FOREIGN);
@@ -308,11 +308,11 @@ START_TEST(equal_measures_are_one)
     ck_assert_int_eq(times_of(s.quilt, s.two, 3), three);
     ck_assert_int_ne(times_of(s.quilt, s.two, -3), three);
     muslin_id patch = patch_of(s.quilt, s.blue, three, s.two);
-    muslin_id wide = extent_of(s.quilt, patch, MUSLIN_ACROSS);
-    ck_assert_int_eq(extent_of(s.quilt, patch, MUSLIN_ACROSS), wide);
-    /* Example: muslin_quilt_extent(quilt, block, MUSLIN_DOWN, &length, NULL). */
+    muslin_id wide = extent_of(s.quilt, patch, MUSLIN_AXIS_ACROSS);
+    ck_assert_int_eq(extent_of(s.quilt, patch, MUSLIN_AXIS_ACROSS), wide);
+    /* Example: muslin_quilt_extent(quilt, block, MUSLIN_AXIS_DOWN, &length, NULL). */
     muslin_id length = 0;
-    ck_ok(muslin_quilt_extent(s.quilt, patch, MUSLIN_DOWN, &length, NULL));
+    ck_ok(muslin_quilt_extent(s.quilt, patch, MUSLIN_AXIS_DOWN, &length, NULL));
     ck_assert_int_ne(length, wide);
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_quilt_extent(s.quilt, patch, 3, &length, &problem), MUSLIN_ERR_CHOICE);
@@ -325,13 +325,13 @@ END_TEST
 START_TEST(sums_have_their_rules)
 {
     struct sewn s;
-    struct muslin_sum_spec terms[65];
+    struct muslin_quilt_sum_spec terms[65];
     struct muslin_problem problem = PROBLEM;
     muslin_id out = 0;
     begin_sewing(&s);
     const struct muslin_part_counts before = counts_of(s.quilt);
     for (int i = 0; i < 65; i++) {
-        ck_ok(muslin_sum_spec_init(&terms[i], sizeof terms[i]));
+        ck_ok(muslin_quilt_sum_spec_init(&terms[i], sizeof terms[i]));
         terms[i].measure = s.two;
     }
     ck_status(muslin_quilt_sum(s.quilt, terms, sizeof terms[0], 0, &out, NULL), MUSLIN_ERR_RANGE);
@@ -371,19 +371,19 @@ START_TEST(equal_nodes_are_one)
     const muslin_id three[] = { blue, white, blue };
     const muslin_id other[] = { white, blue, white };
     /* Example: three patches side by side. */
-    muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, three, 3);
-    ck_assert_int_eq(join_of(s.quilt, MUSLIN_ACROSS, three, 3), row);
-    ck_assert_int_ne(join_of(s.quilt, MUSLIN_DOWN, three, 3), row);
-    ck_assert_int_ne(join_of(s.quilt, MUSLIN_ACROSS, other, 3), row);
-    ck_assert_int_ne(join_of(s.quilt, MUSLIN_ACROSS, three, 2), row);
-    ck_assert_int_eq(join_of(s.quilt, MUSLIN_ACROSS, three, 1), blue);
+    muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, three, 3);
+    ck_assert_int_eq(join_of(s.quilt, MUSLIN_AXIS_ACROSS, three, 3), row);
+    ck_assert_int_ne(join_of(s.quilt, MUSLIN_AXIS_DOWN, three, 3), row);
+    ck_assert_int_ne(join_of(s.quilt, MUSLIN_AXIS_ACROSS, other, 3), row);
+    ck_assert_int_ne(join_of(s.quilt, MUSLIN_AXIS_ACROSS, three, 2), row);
+    ck_assert_int_eq(join_of(s.quilt, MUSLIN_AXIS_ACROSS, three, 1), blue);
     /* many more, so that tables grow: each still found */
     muslin_id patches[600];
     for (int i = 0; i < 600; i++)
         patches[i] = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 1 + i), s.two);
     for (int i = 0; i < 600; i++)
         ck_assert_int_eq(patch_of(s.quilt, s.blue, fixed_of(s.quilt, 1 + i), s.two), patches[i]);
-    ck_assert_int_eq(join_of(s.quilt, MUSLIN_ACROSS, three, 3), row);
+    ck_assert_int_eq(join_of(s.quilt, MUSLIN_AXIS_ACROSS, three, 3), row);
     end_sewing(&s);
 }
 END_TEST
@@ -414,7 +414,7 @@ START_TEST(nodes_can_be_read_back)
     begin_sewing(&s);
     muslin_id blue = patch_of(s.quilt, s.blue, s.two, s.two);
     const muslin_id three[] = { blue, blue, blue };
-    muslin_id row = join_of(s.quilt, MUSLIN_DOWN, three, 3);
+    muslin_id row = join_of(s.quilt, MUSLIN_AXIS_DOWN, three, 3);
     struct muslin_node node = { .size = (uint32_t)sizeof node };
     ck_ok(muslin_quilt_node(s.quilt, blue, &node, NULL));
     ck_assert_int_eq(node.kind, MUSLIN_NODE_PATCH);
@@ -426,7 +426,7 @@ START_TEST(nodes_can_be_read_back)
     ck_assert_int_eq(node.kind, MUSLIN_NODE_JOIN);
     ck_assert_int_eq(node.children, 3);
     ck_assert_int_eq(node.depth, 2);
-    ck_assert_int_eq(node.axis, MUSLIN_DOWN);
+    ck_assert_int_eq(node.axis, MUSLIN_AXIS_DOWN);
     /* Example: of a join of three equal patches, three times the same id. */
     muslin_id ids[3] = { 0, 0, 0 };
     size_t count = 0;
@@ -503,7 +503,7 @@ END_TEST
 START_TEST(joins_have_their_rules)
 {
     struct sewn s;
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     struct muslin_problem problem = PROBLEM;
     muslin_id out = 0;
     begin_sewing(&s);
@@ -518,10 +518,10 @@ START_TEST(joins_have_their_rules)
     ck_status(muslin_quilt_join(s.quilt, &spec, NULL, 2, &out, NULL), MUSLIN_ERR_NULL);
     spec.axis = 3;
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 2, &out, NULL), MUSLIN_ERR_CHOICE);
-    spec.axis = MUSLIN_DOWN;
+    spec.axis = MUSLIN_AXIS_DOWN;
     spec.piecing = 0;
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 2, &out, NULL), MUSLIN_ERR_CHOICE);
-    spec.piecing = MUSLIN_STRIPS_NEVER;
+    spec.piecing = MUSLIN_STRIP_PIECING_NEVER;
     spec.press = 5;
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 2, &out, NULL), MUSLIN_ERR_CHOICE);
     spec.press = MUSLIN_SEAM_PRESS_OPEN;
@@ -531,7 +531,7 @@ START_TEST(joins_have_their_rules)
     spec.flags = 2;
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 2, &out, NULL), MUSLIN_ERR_FLAGS);
     ck_same_parts(s.quilt, &before);
-    spec.flags = MUSLIN_JOIN_KEEPS_ORDER;
+    spec.flags = MUSLIN_QUILT_JOIN_KEEPS_ORDER;
     ck_ok(muslin_quilt_join(s.quilt, &spec, children, 2, &out, NULL));
     end_sewing(&s);
 }
@@ -541,24 +541,24 @@ START_TEST(a_tree_may_be_so_deep_and_no_deeper)
 {
     struct sewn s;
     struct muslin_problem problem = PROBLEM;
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     begin_sewing(&s);
     muslin_id patch = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 1), s.two);
     muslin_id node = patch;
-    for (int depth = 2; depth <= MUSLIN_DEPTH_MAX; depth++) {
+    for (int depth = 2; depth <= MUSLIN_QUILT_DEPTH_MAX; depth++) {
         const muslin_id two[] = { node, patch };
-        node = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+        node = join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2);
     }
     struct muslin_solution *solution = solved(s.quilt, node);
-    ck_assert_int_eq(size_of(solution, patch).count, MUSLIN_DEPTH_MAX);
-    ck_assert_int_eq(size_of(solution, node).finished_width, MUSLIN_DEPTH_MAX);
+    ck_assert_int_eq(size_of(solution, patch).count, MUSLIN_QUILT_DEPTH_MAX);
+    ck_assert_int_eq(size_of(solution, node).finished_width, MUSLIN_QUILT_DEPTH_MAX);
     muslin_solution_free(solution);
     const muslin_id two[] = { node, patch };
     const struct muslin_part_counts before = counts_of(s.quilt);
     muslin_id out = 0;
     ck_status(muslin_quilt_join(s.quilt, &spec, two, 2, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DEPTH);
-    ck_assert_int_eq(problem.limit, MUSLIN_DEPTH_MAX);
+    ck_assert_int_eq(problem.limit, MUSLIN_QUILT_DEPTH_MAX);
     ck_same_parts(s.quilt, &before);
     end_sewing(&s);
 }
@@ -589,7 +589,7 @@ START_TEST(a_quilt_holds_no_more_than_its_spec_allows)
     ck_status(muslin_quilt_measure(quilt, "x", 1, 1, &out, NULL), MUSLIN_ERR_WORK_LIMIT);
     /* children count too: sixteen numbers a part, and 100 children are more than 96 */
     muslin_id many[100];
-    struct muslin_join_spec join = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec join = MUSLIN_QUILT_JOIN_SPEC_INIT;
     for (int i = 0; i < 100; i++)
         many[i] = patch;
     ck_status(muslin_quilt_join(quilt, &join, many, 100, &out, &problem), MUSLIN_ERR_WORK_LIMIT);
@@ -601,7 +601,7 @@ END_TEST
 START_TEST(trims_have_their_rules)
 {
     struct sewn s;
-    struct muslin_trim_spec spec = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec spec = MUSLIN_QUILT_TRIM_SPEC_INIT;
     struct muslin_problem problem = PROBLEM;
     muslin_id out = 0;
     begin_sewing(&s);
@@ -641,12 +641,13 @@ START_TEST(a_grid_is_rows_joined_down)
     const muslin_id six[] = { b, w, b, w, b, w };
     /* Example: a straight setting of unlike blocks. */
     ck_ok(muslin_quilt_grid(s.quilt, 3, 2, six, 6, &out, NULL));
-    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_ACROSS, six, 3), join_of(s.quilt, MUSLIN_ACROSS, six + 3, 3) };
-    ck_assert_int_eq(out, join_of(s.quilt, MUSLIN_DOWN, rows, 2));
+    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_AXIS_ACROSS, six, 3),
+                               join_of(s.quilt, MUSLIN_AXIS_ACROSS, six + 3, 3) };
+    ck_assert_int_eq(out, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
     ck_ok(muslin_quilt_grid(s.quilt, 1, 1, six, 1, &out, NULL));
     ck_assert_int_eq(out, b);
     ck_ok(muslin_quilt_grid(s.quilt, 1, 3, six, 3, &out, NULL));
-    ck_assert_int_eq(out, join_of(s.quilt, MUSLIN_DOWN, six, 3));
+    ck_assert_int_eq(out, join_of(s.quilt, MUSLIN_AXIS_DOWN, six, 3));
     const struct muslin_part_counts before = counts_of(s.quilt);
     ck_status(muslin_quilt_grid(s.quilt, 3, 2, six, 5, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CHILDREN);
@@ -706,8 +707,8 @@ END_TEST
 static muslin_status make_much(struct muslin_quilt *quilt, muslin_id *top)
 {
     struct muslin_quilt_fabric_spec fabric_spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
-    struct muslin_patch_spec patch_spec = MUSLIN_PATCH_SPEC_INIT;
-    struct muslin_sum_spec term = MUSLIN_SUM_SPEC_INIT;
+    struct muslin_quilt_patch_spec patch_spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
+    struct muslin_quilt_sum_spec term = MUSLIN_QUILT_SUM_SPEC_INIT;
     const int32_t turns[] = { 0, 1, 2, 3 };
     muslin_id patches[4];
     muslin_id id = 0;
@@ -727,7 +728,7 @@ static muslin_status make_much(struct muslin_quilt *quilt, muslin_id *top)
     if (status == MUSLIN_OK)
         status = muslin_quilt_grid(quilt, 2, 2, patches, 4, &id, NULL);
     if (status == MUSLIN_OK)
-        status = muslin_quilt_extent(quilt, id, MUSLIN_ACROSS, &patches[0], NULL);
+        status = muslin_quilt_extent(quilt, id, MUSLIN_AXIS_ACROSS, &patches[0], NULL);
     return status == MUSLIN_OK ? muslin_quilt_repeat(quilt, id, 40, 40, turns, 4, 2, 2, top, NULL) : status;
 }
 
@@ -760,10 +761,10 @@ enum { WAYS = 9 };
 static muslin_status make_one(const struct sewn *s, muslin_id patch, int way, muslin_id *out)
 {
     struct muslin_quilt_fabric_spec fabric = MUSLIN_QUILT_FABRIC_SPEC_INIT;
-    struct muslin_patch_spec patch_spec = MUSLIN_PATCH_SPEC_INIT;
-    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
-    struct muslin_join_spec join = MUSLIN_JOIN_SPEC_INIT;
-    struct muslin_sum_spec term = MUSLIN_SUM_SPEC_INIT;
+    struct muslin_quilt_patch_spec patch_spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
+    struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
+    struct muslin_quilt_join_spec join = MUSLIN_QUILT_JOIN_SPEC_INIT;
+    struct muslin_quilt_sum_spec term = MUSLIN_QUILT_SUM_SPEC_INIT;
     const muslin_id two[] = { patch, patch };
     term.measure = s->two;
     patch_spec.fabric = s->white;
@@ -778,7 +779,7 @@ static muslin_status make_one(const struct sewn *s, muslin_id patch, int way, mu
     case 3:
         return muslin_quilt_sum(s->quilt, &term, sizeof term, 1, out, NULL);
     case 4:
-        return muslin_quilt_extent(s->quilt, patch, MUSLIN_DOWN, out, NULL);
+        return muslin_quilt_extent(s->quilt, patch, MUSLIN_AXIS_DOWN, out, NULL);
     case 5:
         return muslin_quilt_patch(s->quilt, &patch_spec, out, NULL);
     case 6:

@@ -40,7 +40,7 @@ static inline muslin_id fixed_of(struct muslin_quilt *quilt, muslin_len value)
 
 static inline muslin_id times_of(struct muslin_quilt *quilt, muslin_id measure, int64_t factor)
 {
-    struct muslin_sum_spec term = MUSLIN_SUM_SPEC_INIT;
+    struct muslin_quilt_sum_spec term = MUSLIN_QUILT_SUM_SPEC_INIT;
     muslin_id id = 0;
     term.measure = measure;
     term.factor = factor;
@@ -57,7 +57,7 @@ static inline muslin_id extent_of(struct muslin_quilt *quilt, muslin_id node, in
 
 static inline muslin_id patch_of(struct muslin_quilt *quilt, muslin_id fabric, muslin_id width, muslin_id height)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id id = 0;
     spec.fabric = fabric;
     spec.width = width;
@@ -68,7 +68,7 @@ static inline muslin_id patch_of(struct muslin_quilt *quilt, muslin_id fabric, m
 
 static inline muslin_id join_of(struct muslin_quilt *quilt, int32_t axis, const muslin_id *children, size_t n)
 {
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     muslin_id id = 0;
     spec.axis = axis;
     ck_ok(muslin_quilt_join(quilt, &spec, children, n, &id, NULL));
@@ -100,7 +100,7 @@ static inline muslin_id repeat_of(struct muslin_quilt *quilt, muslin_id node, in
 
 static inline struct muslin_solution *solved(struct muslin_quilt *quilt, muslin_id root)
 {
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_solution_create(quilt, root, &spec, NULL, 0, 0, &solution, NULL));
     return solution;

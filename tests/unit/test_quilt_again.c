@@ -28,17 +28,17 @@ static muslin_id any_of(struct drawn *d, int32_t sort)
 
 static muslin_id fabric(struct drawn *d)
 {
-    return any_of(d, MUSLIN_ID_FABRIC);
+    return any_of(d, MUSLIN_SORT_FABRIC);
 }
 
 static muslin_id measure(struct drawn *d)
 {
-    return any_of(d, MUSLIN_ID_MEASURE);
+    return any_of(d, MUSLIN_SORT_MEASURE);
 }
 
 static muslin_id node(struct drawn *d)
 {
-    return any_of(d, MUSLIN_ID_NODE);
+    return any_of(d, MUSLIN_SORT_NODE);
 }
 
 static muslin_id measure_or_none(struct drawn *d)
@@ -61,11 +61,11 @@ static void draw_fabric(struct drawn *d)
 
 static void draw_measure(struct drawn *d)
 {
-    struct muslin_sum_spec terms[3];
+    struct muslin_quilt_sum_spec terms[3];
     muslin_id id = 0;
     size_t n = (size_t)draw_from(&d->state, 1, 3);
     for (size_t i = 0; i < 3; i++) {
-        ck_ok(muslin_sum_spec_init(&terms[i], sizeof terms[i]));
+        ck_ok(muslin_quilt_sum_spec_init(&terms[i], sizeof terms[i]));
         terms[i].measure = measure(d);
         terms[i].factor = draw_from(&d->state, i == 0 ? 1 : -1, 2);
     }
@@ -80,13 +80,13 @@ static void draw_measure(struct drawn *d)
         ck_ok(muslin_quilt_sum(d->quilt, terms, sizeof terms[0], n, &id, NULL));
         break;
     default:
-        extent_of(d->quilt, node(d), (int32_t)draw_from(&d->state, MUSLIN_ACROSS, MUSLIN_DOWN));
+        extent_of(d->quilt, node(d), (int32_t)draw_from(&d->state, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN));
     }
 }
 
 static void draw_patch(struct drawn *d)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id id = 0;
     spec.fabric = fabric(d);
     spec.width = measure(d);
@@ -122,15 +122,15 @@ static void draw_shape(struct drawn *d)
 
 static void draw_join(struct drawn *d)
 {
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     muslin_id children[CHILDREN];
     muslin_id id = 0;
     children[0] = node(d);
     for (size_t i = 1; i < CHILDREN; i++)
         children[i] = draw_from(&d->state, 0, 2) == 0 ? node(d) : children[0];
-    spec.flags = (uint32_t)draw_from(&d->state, 0, MUSLIN_JOIN_KEEPS_ORDER);
-    spec.axis = (int32_t)draw_from(&d->state, MUSLIN_ACROSS, MUSLIN_DOWN);
-    spec.piecing = draw_from(&d->state, 0, 3) == 0 ? MUSLIN_STRIPS_NEVER : MUSLIN_STRIPS_WHERE_FEWER;
+    spec.flags = (uint32_t)draw_from(&d->state, 0, MUSLIN_QUILT_JOIN_KEEPS_ORDER);
+    spec.axis = (int32_t)draw_from(&d->state, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN);
+    spec.piecing = draw_from(&d->state, 0, 3) == 0 ? MUSLIN_STRIP_PIECING_NEVER : MUSLIN_STRIP_PIECING_WHERE_FEWER;
     spec.press = (int32_t)draw_from(&d->state, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_OPEN);
     ck_ok(muslin_quilt_join(d->quilt, &spec, children, (size_t)draw_from(&d->state, 1, CHILDREN), &id, NULL));
 }
@@ -144,7 +144,7 @@ static void draw_turn(struct drawn *d)
 
 static void draw_trim(struct drawn *d)
 {
-    struct muslin_trim_spec spec = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec spec = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id small = fixed_of(d->quilt, draw_from(&d->state, 0, 800));
     muslin_id id = 0;
     spec.left = draw_from(&d->state, 0, 1) ? small : 0;
@@ -156,9 +156,9 @@ static void draw_trim(struct drawn *d)
 
 static void draw_round(struct drawn *d)
 {
-    struct muslin_pinwheel_spec pinwheel = { sizeof pinwheel, 0, node(d), node(d), node(d), node(d), node(d) };
-    struct muslin_set_in_spec set_in = MUSLIN_SET_IN_SPEC_INIT;
-    struct muslin_log_spec log = MUSLIN_LOG_SPEC_INIT;
+    struct muslin_quilt_pinwheel_spec pinwheel = { sizeof pinwheel, 0, node(d), node(d), node(d), node(d), node(d) };
+    struct muslin_quilt_set_in_spec set_in = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+    struct muslin_quilt_log_spec log = MUSLIN_QUILT_LOG_SPEC_INIT;
     muslin_id id = 0;
     ck_ok(muslin_quilt_pinwheel(d->quilt, &pinwheel, &id, NULL));
     set_in.centre = node(d);
@@ -188,7 +188,7 @@ static void draw_sashed(struct drawn *d)
 /* All blocks one square, so that it can be solved; four fields within each other are as many as there may be. */
 static void draw_diagonal(struct drawn *d)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     muslin_id side = measure(d);
     muslin_id square = patch_of(d->quilt, fabric(d), side, side);
     const muslin_id blocks[] = { square, square, square, square, square, square, square, square };
@@ -197,21 +197,21 @@ static void draw_diagonal(struct drawn *d)
     spec.rows = 2;
     spec.side_fabric = fabric(d);
     spec.corner_fabric = fabric(d);
-    spec.layout = (int32_t)draw_from(&d->state, MUSLIN_POINT_PLAIN, MUSLIN_POINT_SASH_CUT);
-    if (spec.layout != MUSLIN_POINT_PLAIN) {
+    spec.layout = (int32_t)draw_from(&d->state, MUSLIN_POINT_LAYOUT_PLAIN, MUSLIN_POINT_LAYOUT_SASH_CUT);
+    if (spec.layout != MUSLIN_POINT_LAYOUT_PLAIN) {
         spec.sash = measure(d);
         spec.sash_fabric = fabric(d);
         spec.cornerstone = draw_from(&d->state, 0, 1) ? fabric(d) : 0;
     }
-    if (spec.layout != MUSLIN_POINT_SASH_CUT)
+    if (spec.layout != MUSLIN_POINT_LAYOUT_SASH_CUT)
         spec.set_off = measure_or_none(d);
     ck_ok(muslin_quilt_diagonal(d->quilt, &spec, blocks, spec.columns == 2 ? 5 : 8, &id, NULL));
 }
 
 static void draw_sixty(struct drawn *d)
 {
-    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
-    struct muslin_sixty_piece_spec pieces[6];
+    struct muslin_quilt_sixty_spec spec = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec pieces[6];
     muslin_id id = 0;
     size_t n = 0;
     spec.cells = draw_from(&d->state, 2, 3);
@@ -221,7 +221,7 @@ static void draw_sixty(struct drawn *d)
     spec.first = (int32_t)draw_from(&d->state, 1, 2);
     for (int64_t row = 0; row < spec.rows; row++)
         for (int64_t left = spec.cells; left > 0; left -= pieces[n++].cells) {
-            ck_ok(muslin_sixty_piece_spec_init(&pieces[n], sizeof pieces[n]));
+            ck_ok(muslin_quilt_sixty_piece_spec_init(&pieces[n], sizeof pieces[n]));
             pieces[n].fabric = fabric(d);
             pieces[n].cells = draw_from(&d->state, 1, left);
         }
@@ -295,7 +295,7 @@ static void copy_fabric(const struct copying *c, muslin_id id)
 
 static muslin_id sum_again(const struct copying *c, muslin_id id)
 {
-    struct muslin_sum_spec terms[64];
+    struct muslin_quilt_sum_spec terms[64];
     muslin_id made = 0;
     size_t n = 0;
     ck_ok(muslin_quilt_read_terms(c->from, id, terms, sizeof terms[0], 64, &n, NULL));
@@ -312,7 +312,7 @@ static int copy_measure(struct copying *c)
     char name[201];
     muslin_id id = 0;
     muslin_id made = 0;
-    ck_ok(muslin_quilt_id(c->from, MUSLIN_ID_MEASURE, c->measures + 1, &id, NULL));
+    ck_ok(muslin_quilt_id(c->from, MUSLIN_SORT_MEASURE, c->measures + 1, &id, NULL));
     ck_ok(muslin_quilt_read_measure(c->from, id, &measure, NULL));
     if (measure.node != 0 && muslin_id_number(measure.node) > c->nodes)
         return 0;
@@ -332,7 +332,7 @@ static int copy_measure(struct copying *c)
 
 static muslin_id patch_again(const struct copying *c, muslin_id id)
 {
-    struct muslin_patch_spec spec = { .size = sizeof spec };
+    struct muslin_quilt_patch_spec spec = { .size = sizeof spec };
     muslin_id made = 0;
     ck_ok(muslin_quilt_read_patch(c->from, id, &spec, NULL));
     spec.fabric = there(c, spec.fabric);
@@ -381,7 +381,7 @@ static muslin_id shape_again(const struct copying *c, muslin_id id)
 
 static muslin_id trim_again(const struct copying *c, muslin_id id, muslin_id child)
 {
-    struct muslin_trim_spec spec = { .size = sizeof spec };
+    struct muslin_quilt_trim_spec spec = { .size = sizeof spec };
     muslin_id made = 0;
     ck_ok(muslin_quilt_read_trim(c->from, id, &spec, NULL));
     spec.left = there(c, spec.left);
@@ -394,7 +394,7 @@ static muslin_id trim_again(const struct copying *c, muslin_id id, muslin_id chi
 
 static muslin_id pinwheel_again(const struct copying *c, muslin_id id)
 {
-    struct muslin_pinwheel_spec spec = { .size = sizeof spec };
+    struct muslin_quilt_pinwheel_spec spec = { .size = sizeof spec };
     muslin_id made = 0;
     ck_ok(muslin_quilt_read_pinwheel(c->from, id, &spec, NULL));
     spec.centre = there(c, spec.centre);
@@ -408,7 +408,7 @@ static muslin_id pinwheel_again(const struct copying *c, muslin_id id)
 
 static muslin_id set_in_again(const struct copying *c, muslin_id id)
 {
-    struct muslin_set_in_spec spec = { .size = sizeof spec };
+    struct muslin_quilt_set_in_spec spec = { .size = sizeof spec };
     muslin_id made = 0;
     ck_ok(muslin_quilt_read_set_in(c->from, id, &spec, NULL));
     muslin_id *const ids[] = { &spec.centre,       &spec.left_width,  &spec.right_width,  &spec.top_width,
@@ -422,8 +422,8 @@ static muslin_id set_in_again(const struct copying *c, muslin_id id)
 
 static muslin_id sixty_again(const struct copying *c, muslin_id id)
 {
-    struct muslin_sixty_spec spec = { .size = sizeof spec };
-    struct muslin_sixty_piece_spec pieces[6];
+    struct muslin_quilt_sixty_spec spec = { .size = sizeof spec };
+    struct muslin_quilt_sixty_piece_spec pieces[6];
     muslin_id made = 0;
     size_t n = 0;
     ck_ok(muslin_quilt_read_sixty(c->from, id, &spec, NULL));
@@ -438,7 +438,7 @@ static muslin_id sixty_again(const struct copying *c, muslin_id id)
 
 static muslin_id join_again(const struct copying *c, muslin_id id, const muslin_id *children, size_t n)
 {
-    struct muslin_join_spec spec = { .size = sizeof spec };
+    struct muslin_quilt_join_spec spec = { .size = sizeof spec };
     muslin_id made = 0;
     ck_ok(muslin_quilt_read_join(c->from, id, &spec, NULL));
     ck_ok(muslin_quilt_join(c->to, &spec, children, n, &made, NULL));
@@ -447,7 +447,7 @@ static muslin_id join_again(const struct copying *c, muslin_id id, const muslin_
 
 static muslin_id diagonal_again(const struct copying *c, muslin_id id, const muslin_id *children, size_t n)
 {
-    struct muslin_diagonal_spec spec = { .size = sizeof spec };
+    struct muslin_quilt_diagonal_spec spec = { .size = sizeof spec };
     muslin_id made = 0;
     ck_ok(muslin_quilt_read_diagonal(c->from, id, &spec, NULL));
     spec.side_fabric = there(c, spec.side_fabric);
@@ -456,7 +456,7 @@ static muslin_id diagonal_again(const struct copying *c, muslin_id id, const mus
     spec.sash = there(c, spec.sash);
     spec.sash_fabric = there(c, spec.sash_fabric);
     spec.cornerstone = there(c, spec.cornerstone);
-    n -= spec.layout == MUSLIN_POINT_PLAIN ? 0 : 3; /* its sashes and cornerstone follow the blocks */
+    n -= spec.layout == MUSLIN_POINT_LAYOUT_PLAIN ? 0 : 3; /* its sashes and cornerstone follow the blocks */
     ck_ok(muslin_quilt_diagonal(c->to, &spec, children, n, &made, NULL));
     return made;
 }
@@ -498,7 +498,7 @@ static muslin_id node_again(const struct copying *c, muslin_id id)
 static void copy_node(struct copying *c)
 {
     muslin_id id = 0;
-    ck_ok(muslin_quilt_id(c->from, MUSLIN_ID_NODE, c->nodes + 1, &id, NULL));
+    ck_ok(muslin_quilt_id(c->from, MUSLIN_SORT_NODE, c->nodes + 1, &id, NULL));
     ck_assert_int_eq(muslin_id_number(node_again(c, id)), c->nodes + 1);
     c->nodes++;
 }
@@ -507,7 +507,7 @@ static muslin_len value_from(const struct muslin_quilt *quilt, int64_t number)
 {
     struct muslin_tree_measure measure = { .size = sizeof measure };
     muslin_id id = 0;
-    ck_ok(muslin_quilt_id(quilt, MUSLIN_ID_MEASURE, number, &id, NULL));
+    ck_ok(muslin_quilt_id(quilt, MUSLIN_SORT_MEASURE, number, &id, NULL));
     ck_ok(muslin_quilt_read_measure(quilt, id, &measure, NULL));
     return measure.value;
 }
@@ -524,7 +524,7 @@ static struct muslin_quilt *again(const struct muslin_quilt *quilt, const struct
     ck_ok(muslin_quilt_create(&spec, allocator, &c.to, NULL));
     for (int64_t number = 1; number <= counts.fabrics; number++) {
         muslin_id id = 0;
-        ck_ok(muslin_quilt_id(quilt, MUSLIN_ID_FABRIC, number, &id, NULL));
+        ck_ok(muslin_quilt_id(quilt, MUSLIN_SORT_FABRIC, number, &id, NULL));
         copy_fabric(&c, id);
     }
     for (int64_t number = 1; number <= counts.nodes + 1; number++) {
@@ -542,15 +542,15 @@ static struct muslin_quilt *again(const struct muslin_quilt *quilt, const struct
 static struct muslin_solution *try_to_solve(const struct muslin_quilt *quilt, int64_t number, muslin_id *root,
                                             struct muslin_problem *problem)
 {
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
-    ck_ok(muslin_quilt_id(quilt, MUSLIN_ID_NODE, number, root, NULL));
+    ck_ok(muslin_quilt_id(quilt, MUSLIN_SORT_NODE, number, root, NULL));
     muslin_status status = muslin_solution_create(quilt, *root, &spec, NULL, 0, 0, &solution, problem);
     ck_assert_int_eq(status, problem->status);
     return solution;
 }
 
-static size_t cuts_of(const struct muslin_solution *solution, struct muslin_cut *rows)
+static size_t cuts_of(const struct muslin_solution *solution, struct muslin_solution_cut *rows)
 {
     size_t count = 0;
     ck_ok(muslin_solution_cuts(solution, rows, sizeof rows[0], PARTS, &count, NULL));
@@ -564,11 +564,11 @@ static size_t cuts_of(const struct muslin_solution *solution, struct muslin_cut 
 static void ck_same_solution(const struct muslin_solution *one, muslin_id root, const struct muslin_solution *other,
                              muslin_id other_root)
 {
-    static struct muslin_cut cuts[2][PARTS];
+    static struct muslin_solution_cut cuts[2][PARTS];
     const struct muslin_node_size size = size_of(one, root);
     const struct muslin_node_size other_size = size_of(other, other_root);
-    struct muslin_totals totals = { .size = sizeof totals };
-    struct muslin_totals other_totals = { .size = sizeof other_totals };
+    struct muslin_solution_total totals = { .size = sizeof totals };
+    struct muslin_solution_total other_totals = { .size = sizeof other_totals };
     ck_assert_int_eq(memcmp(&size, &other_size, sizeof size), 0);
     ck_ok(muslin_solution_totals(one, &totals, NULL));
     ck_ok(muslin_solution_totals(other, &other_totals, NULL));
@@ -614,7 +614,7 @@ START_TEST(a_quilt_is_made_again)
         for (int64_t number = 1; number <= drawn.counts.nodes; number++) {
             struct muslin_node read = { .size = sizeof read };
             muslin_id id = 0;
-            ck_ok(muslin_quilt_id(other, MUSLIN_ID_NODE, number, &id, NULL));
+            ck_ok(muslin_quilt_id(other, MUSLIN_SORT_NODE, number, &id, NULL));
             ck_ok(muslin_quilt_node(other, id, &read, NULL));
             kinds[read.kind]++;
         }

@@ -6,18 +6,18 @@
 
 Suite *quilt_field_suite(void);
 
-INIT_CALL(diagonal)
-INIT_CALL(sixty)
-INIT_CALL(sixty_piece)
+INIT_CALL(quilt_diagonal)
+INIT_CALL(quilt_sixty)
+INIT_CALL(quilt_sixty_piece)
 
 START_TEST(specs_begin_as_stated)
 {
-    const struct muslin_diagonal_spec diagonal = MUSLIN_DIAGONAL_SPEC_INIT;
-    const struct muslin_sixty_spec sixty = MUSLIN_SIXTY_SPEC_INIT;
-    const struct muslin_sixty_piece_spec piece = MUSLIN_SIXTY_PIECE_SPEC_INIT;
-    ck_init_rules(init_diagonal, &diagonal, sizeof diagonal);
-    ck_init_rules(init_sixty, &sixty, sizeof sixty);
-    ck_init_rules(init_sixty_piece, &piece, sizeof piece);
+    const struct muslin_quilt_diagonal_spec diagonal = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
+    const struct muslin_quilt_sixty_spec sixty = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    const struct muslin_quilt_sixty_piece_spec piece = MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
+    ck_init_rules(init_quilt_diagonal, &diagonal, sizeof diagonal);
+    ck_init_rules(init_quilt_sixty, &sixty, sizeof sixty);
+    ck_init_rules(init_quilt_sixty_piece, &piece, sizeof piece);
 }
 END_TEST
 
@@ -31,19 +31,19 @@ struct work {
     muslin_id square;
     muslin_id plain;
     muslin_id blocks[BLOCKS];
-    struct muslin_diagonal_spec diagonal;
-    struct muslin_diagonal_spec sashed;
-    struct muslin_sixty_spec sixty;
-    struct muslin_sixty_piece_spec pieces[PIECES + 1];
+    struct muslin_quilt_diagonal_spec diagonal;
+    struct muslin_quilt_diagonal_spec sashed;
+    struct muslin_quilt_sixty_spec sixty;
+    struct muslin_quilt_sixty_piece_spec pieces[PIECES + 1];
     size_t n;
 };
 static struct work at_work;
 
 static void begin_work(void)
 {
-    const struct muslin_diagonal_spec diagonal = MUSLIN_DIAGONAL_SPEC_INIT;
-    const struct muslin_sixty_spec sixty = MUSLIN_SIXTY_SPEC_INIT;
-    const struct muslin_sixty_piece_spec piece = MUSLIN_SIXTY_PIECE_SPEC_INIT;
+    const struct muslin_quilt_diagonal_spec diagonal = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
+    const struct muslin_quilt_sixty_spec sixty = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    const struct muslin_quilt_sixty_piece_spec piece = MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
     const int64_t cells[PIECES + 1] = { 1, 2, 2, 3, 1, 1, 1 };
     struct work *w = &at_work;
     begin_sewing(&w->s);
@@ -58,7 +58,7 @@ static void begin_work(void)
     w->diagonal.corner_fabric = w->s.white;
     w->diagonal.set_off = w->s.two;
     w->sashed = w->diagonal;
-    w->sashed.layout = MUSLIN_POINT_SASH_OUTER;
+    w->sashed.layout = MUSLIN_POINT_LAYOUT_SASH_OUTER;
     w->sashed.sash = w->s.two;
     w->sashed.sash_fabric = w->s.blue;
     w->sashed.cornerstone = w->s.white;
@@ -95,7 +95,7 @@ static muslin_status make_sixty(const void *spec, muslin_id *out, struct muslin_
 /* The sixth piece is the given one. */
 static muslin_status make_piece(const void *spec, muslin_id *out, struct muslin_problem *problem)
 {
-    struct muslin_sixty_piece_spec pieces[PIECES];
+    struct muslin_quilt_sixty_piece_spec pieces[PIECES];
     memcpy(pieces, at_work.pieces, sizeof pieces);
     memcpy(&pieces[PIECES - 1], spec, sizeof pieces[0]);
     return muslin_quilt_sixty(at_work.s.quilt, &at_work.sixty, pieces, sizeof pieces[0], PIECES, out, problem);
@@ -148,16 +148,16 @@ START_TEST(a_field_on_point_has_its_ranges)
 {
     begin_work();
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_diagonal_spec, columns, 1, 32768, MUSLIN_ARG_COLUMNS),
-        OUTSIDE(muslin_diagonal_spec, rows, 1, 32768, MUSLIN_ARG_QUILT_ROWS),
-        REFUSAL(muslin_diagonal_spec, side_fabric, 0, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
-        REFUSAL(muslin_diagonal_spec, corner_fabric, at_work.s.two, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
-        REFUSAL(muslin_diagonal_spec, set_off, at_work.s.blue, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE),
+        OUTSIDE(muslin_quilt_diagonal_spec, columns, 1, 32768, MUSLIN_ARG_COLUMNS),
+        OUTSIDE(muslin_quilt_diagonal_spec, rows, 1, 32768, MUSLIN_ARG_QUILT_ROWS),
+        REFUSAL(muslin_quilt_diagonal_spec, side_fabric, 0, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_quilt_diagonal_spec, corner_fabric, at_work.s.two, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_quilt_diagonal_spec, set_off, at_work.s.blue, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE),
     };
     ck_each_refused(make_diagonal, &at_work.diagonal, sizeof at_work.diagonal, refusals, COUNT_OF(refusals));
     ck_spec_is_read(make_diagonal, &at_work.diagonal, sizeof at_work.diagonal);
     refused(make_diagonal, NULL, MUSLIN_ERR_NULL);
-    struct muslin_diagonal_spec spec = at_work.diagonal;
+    struct muslin_quilt_diagonal_spec spec = at_work.diagonal;
     spec.corner_fabric = 0;
     ck_assert_int_eq(refused(make_diagonal, &spec, MUSLIN_ERR_FOREIGN).at, 1);
     /* as many blocks as columns and rows take: 3 x 3 + 2 x 2 would be 13 */
@@ -184,24 +184,24 @@ START_TEST(sashes_on_point_have_their_layouts)
     begin_work();
     const muslin_id two = at_work.s.two;
     const struct refusal plain[] = {
-        REFUSAL(muslin_diagonal_spec, layout, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SETTING_LAYOUT),
-        REFUSAL(muslin_diagonal_spec, layout, 5, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SETTING_LAYOUT),
-        REFUSAL(muslin_diagonal_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
-        REFUSAL(muslin_diagonal_spec, sash, two, MUSLIN_ERR_RANGE, MUSLIN_ARG_MEASURE),
-        REFUSAL(muslin_diagonal_spec, sash_fabric, at_work.s.blue, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
-        REFUSAL(muslin_diagonal_spec, cornerstone, at_work.s.blue, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_quilt_diagonal_spec, layout, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SETTING_LAYOUT),
+        REFUSAL(muslin_quilt_diagonal_spec, layout, 5, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SETTING_LAYOUT),
+        REFUSAL(muslin_quilt_diagonal_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        REFUSAL(muslin_quilt_diagonal_spec, sash, two, MUSLIN_ERR_RANGE, MUSLIN_ARG_MEASURE),
+        REFUSAL(muslin_quilt_diagonal_spec, sash_fabric, at_work.s.blue, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_quilt_diagonal_spec, cornerstone, at_work.s.blue, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
     };
     ck_each_refused(make_diagonal, &at_work.diagonal, sizeof at_work.diagonal, plain, COUNT_OF(plain));
     const struct refusal sashed[] = {
-        REFUSAL(muslin_diagonal_spec, sash, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_MEASURE),
-        REFUSAL(muslin_diagonal_spec, sash, at_work.s.blue, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE),
-        REFUSAL(muslin_diagonal_spec, sash_fabric, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
-        REFUSAL(muslin_diagonal_spec, sash_fabric, two, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
-        REFUSAL(muslin_diagonal_spec, cornerstone, two, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_quilt_diagonal_spec, sash, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_MEASURE),
+        REFUSAL(muslin_quilt_diagonal_spec, sash, at_work.s.blue, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE),
+        REFUSAL(muslin_quilt_diagonal_spec, sash_fabric, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_quilt_diagonal_spec, sash_fabric, two, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
+        REFUSAL(muslin_quilt_diagonal_spec, cornerstone, two, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
     };
     ck_each_refused(make_diagonal, &at_work.sashed, sizeof at_work.sashed, sashed, COUNT_OF(sashed));
     ck_spec_is_read(make_diagonal, &at_work.sashed, sizeof at_work.sashed);
-    struct muslin_diagonal_spec spec = at_work.sashed;
+    struct muslin_quilt_diagonal_spec spec = at_work.sashed;
     spec.cornerstone = two;
     ck_assert_int_eq(refused(make_diagonal, &spec, MUSLIN_ERR_FOREIGN).at, 3);
     spec.sash_fabric = 0;
@@ -211,7 +211,7 @@ START_TEST(sashes_on_point_have_their_layouts)
     ck_assert_int_eq(refused(make_diagonal, &spec, MUSLIN_ERR_RANGE).at, 1);
     ck_assert_str_eq(refused(make_diagonal, &spec, MUSLIN_ERR_RANGE).text,
                      "Measure is missing, but one is needed here.");
-    for (int32_t layout = MUSLIN_POINT_SASH_CUT; layout <= MUSLIN_POINT_SASH_INNER; layout++) {
+    for (int32_t layout = MUSLIN_POINT_LAYOUT_SASH_CUT; layout <= MUSLIN_POINT_LAYOUT_SASH_INNER; layout++) {
         spec = at_work.sashed;
         spec.layout = layout;
         struct muslin_problem problem = refused(make_diagonal, &spec, MUSLIN_ERR_RANGE);
@@ -237,7 +237,7 @@ START_TEST(sashes_on_point_are_patches)
     muslin_id again = 0;
     muslin_id children[BLOCKS + 3];
     size_t count = 0;
-    const muslin_id length = extent_of(at_work.s.quilt, at_work.square, MUSLIN_ACROSS);
+    const muslin_id length = extent_of(at_work.s.quilt, at_work.square, MUSLIN_AXIS_ACROSS);
     const muslin_id two = at_work.s.two;
     ck_ok(make_diagonal(&at_work.sashed, &field, NULL));
     ck_ok(make_diagonal(&at_work.sashed, &again, NULL));
@@ -248,7 +248,7 @@ START_TEST(sashes_on_point_are_patches)
     ck_assert_int_eq(children[BLOCKS], patch_of(at_work.s.quilt, at_work.s.blue, length, two));
     ck_assert_int_eq(children[BLOCKS + 1], patch_of(at_work.s.quilt, at_work.s.blue, two, length));
     ck_assert_int_eq(children[BLOCKS + 2], patch_of(at_work.s.quilt, at_work.s.white, two, two));
-    struct muslin_diagonal_spec found = { .size = sizeof found };
+    struct muslin_quilt_diagonal_spec found = { .size = sizeof found };
     ck_ok(muslin_quilt_read_diagonal(at_work.s.quilt, field, &found, NULL));
     ck_assert_int_eq(memcmp(&found, &at_work.sashed, sizeof found), 0);
     at_work.sashed.cornerstone = 0;
@@ -264,16 +264,16 @@ START_TEST(rows_of_60_degree_pieces_have_their_ranges)
 {
     begin_work();
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_sixty_spec, cells, 1, 1048576, MUSLIN_ARG_CELLS),
-        OUTSIDE(muslin_sixty_spec, rows, 1, 1048576, MUSLIN_ARG_QUILT_ROWS),
-        REFUSAL(muslin_sixty_spec, height, 0, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE),
-        REFUSAL(muslin_sixty_spec, end_fabric, 0, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
-        NOT_A_CHOICE(muslin_sixty_spec, first, 2, MUSLIN_ARG_START),
-        REFUSAL(muslin_sixty_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        OUTSIDE(muslin_quilt_sixty_spec, cells, 1, 1048576, MUSLIN_ARG_CELLS),
+        OUTSIDE(muslin_quilt_sixty_spec, rows, 1, 1048576, MUSLIN_ARG_QUILT_ROWS),
+        REFUSAL(muslin_quilt_sixty_spec, height, 0, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE),
+        REFUSAL(muslin_quilt_sixty_spec, end_fabric, 0, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
+        NOT_A_CHOICE(muslin_quilt_sixty_spec, first, 2, MUSLIN_ARG_START),
+        REFUSAL(muslin_quilt_sixty_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
     const struct refusal of_pieces[] = {
-        OUTSIDE(muslin_sixty_piece_spec, cells, 1, 1, MUSLIN_ARG_CELLS),
-        REFUSAL(muslin_sixty_piece_spec, fabric, at_work.square, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
+        OUTSIDE(muslin_quilt_sixty_piece_spec, cells, 1, 1, MUSLIN_ARG_CELLS),
+        REFUSAL(muslin_quilt_sixty_piece_spec, fabric, at_work.square, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC),
     };
     ck_each_refused(make_sixty, &at_work.sixty, sizeof at_work.sixty, refusals, COUNT_OF(refusals));
     ck_each_refused(make_piece, &at_work.pieces[5], sizeof at_work.pieces[5], of_pieces, COUNT_OF(of_pieces));
@@ -290,7 +290,7 @@ START_TEST(rows_of_60_degree_pieces_have_their_ranges)
     ck_status(muslin_quilt_sixty(w->s.quilt, &w->sixty, w->pieces, sizeof w->pieces[0], SIZE_MAX, &out, NULL),
               MUSLIN_ERR_RANGE);
     /* far more cells than pieces can be counted */
-    struct muslin_sixty_spec vast = w->sixty;
+    struct muslin_quilt_sixty_spec vast = w->sixty;
     vast.cells = vast.rows = 1048576;
     ck_assert_int_eq(refused(make_sixty, &vast, MUSLIN_ERR_RANGE).at, PIECES);
     end_work();
@@ -376,7 +376,7 @@ END_TEST
 START_TEST(four_fields_may_lie_within_each_other)
 {
     begin_work();
-    struct muslin_diagonal_spec spec = at_work.diagonal;
+    struct muslin_quilt_diagonal_spec spec = at_work.diagonal;
     struct muslin_problem problem = PROBLEM;
     spec.columns = spec.rows = 1;
     muslin_id inner = at_work.square;
@@ -390,12 +390,12 @@ START_TEST(four_fields_may_lie_within_each_other)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DEPTH);
     ck_assert_int_eq(problem.at, 0);
     ck_assert_int_eq(problem.value, 5);
-    ck_assert_int_eq(problem.limit, MUSLIN_POINT_DEPTH_MAX);
+    ck_assert_int_eq(problem.limit, MUSLIN_QUILT_POINT_DEPTH_MAX);
     ck_assert_int_eq(out, -1);
     ck_same_parts(at_work.s.quilt, &before);
     /* side by side they do not add up */
     const muslin_id both[] = { inner, inner };
-    join_of(at_work.s.quilt, MUSLIN_ACROSS, both, 2);
+    join_of(at_work.s.quilt, MUSLIN_AXIS_ACROSS, both, 2);
     end_work();
 }
 END_TEST

@@ -16,14 +16,14 @@ struct parts {
     muslin_id fabrics[FABRICS];
     muslin_id nodes[NODES];
     struct muslin_quilt_fabric_spec fabric;
-    struct muslin_patch_spec patch;
+    struct muslin_quilt_patch_spec patch;
     struct muslin_quilt_unit_spec unit;
-    struct muslin_join_spec join;
-    struct muslin_trim_spec trim;
-    struct muslin_pinwheel_spec pinwheel;
-    struct muslin_set_in_spec set_in;
-    struct muslin_diagonal_spec diagonal;
-    struct muslin_sixty_spec sixty;
+    struct muslin_quilt_join_spec join;
+    struct muslin_quilt_trim_spec trim;
+    struct muslin_quilt_pinwheel_spec pinwheel;
+    struct muslin_quilt_set_in_spec set_in;
+    struct muslin_quilt_diagonal_spec diagonal;
+    struct muslin_quilt_sixty_spec sixty;
     muslin_id fabric_id;
     muslin_id patch_id;
     muslin_id unit_id;
@@ -46,10 +46,10 @@ enum { CELLS = sizeof cells / sizeof cells[0] };
 
 static void make_leaves(void)
 {
-    const struct muslin_patch_spec patch = { sizeof patch, 0, p.fabrics[1], p.measures[0], p.measures[1],
+    const struct muslin_quilt_patch_spec patch = { sizeof patch, 0, p.fabrics[1], p.measures[0], p.measures[1],
                                              p.measures[2], p.measures[3], p.measures[4], p.measures[5] };
     const struct muslin_quilt_unit_spec unit = { sizeof unit, 0, p.measures[6], p.measures[7], p.measures[8],
-                                                 MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 1, 0 };
+                                                 MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 1, 0 };
     const muslin_id two[] = { p.fabrics[2], p.fabrics[0] };
     p.patch = patch;
     p.unit = unit;
@@ -61,12 +61,14 @@ static void make_leaves(void)
 
 static void make_inner_nodes(void)
 {
-    const struct muslin_join_spec join = { sizeof join, 0, MUSLIN_DOWN, MUSLIN_STRIPS_NEVER, MUSLIN_SEAM_PRESS_OPEN,
-                                           0 };
-    const struct muslin_trim_spec trim = { sizeof trim, 0, p.measures[1], p.measures[2], p.measures[3], p.measures[4] };
-    const struct muslin_pinwheel_spec pinwheel = { sizeof pinwheel, 0, p.nodes[0], p.nodes[1], p.nodes[2], p.nodes[3],
-                                                   p.nodes[4] };
-    const struct muslin_set_in_spec set_in = { sizeof set_in, 0, p.nodes[1], p.measures[1], p.measures[2],
+    const struct muslin_quilt_join_spec join = {
+        sizeof join, 0, MUSLIN_AXIS_DOWN, MUSLIN_STRIP_PIECING_NEVER, MUSLIN_SEAM_PRESS_OPEN, 0
+    };
+    const struct muslin_quilt_trim_spec trim = { sizeof trim,  0, p.measures[1], p.measures[2], p.measures[3],
+                                                 p.measures[4] };
+    const struct muslin_quilt_pinwheel_spec pinwheel = { sizeof pinwheel, 0,          p.nodes[0], p.nodes[1],
+                                                         p.nodes[2],      p.nodes[3], p.nodes[4] };
+    const struct muslin_quilt_set_in_spec set_in = { sizeof set_in, 0, p.nodes[1], p.measures[1], p.measures[2],
                                                p.measures[3], p.measures[4], p.fabrics[0], p.fabrics[1], p.fabrics[2],
                                                p.fabrics[3] };
     p.join = join;
@@ -82,12 +84,12 @@ static void make_inner_nodes(void)
 
 static void make_fields(void)
 {
-    const struct muslin_diagonal_spec diagonal = { sizeof diagonal, 0, 3, 1, p.fabrics[1], p.fabrics[3],
-                                                   p.measures[11], 0, 0, 0, MUSLIN_POINT_PLAIN, 0 };
-    const struct muslin_sixty_spec sixty = { sizeof sixty, 0, 3, 2, p.measures[5], p.fabrics[2], 2, 0 };
-    struct muslin_sixty_piece_spec pieces[CELLS];
+    const struct muslin_quilt_diagonal_spec diagonal = { sizeof diagonal, 0, 3, 1, p.fabrics[1], p.fabrics[3],
+                                                   p.measures[11], 0, 0, 0, MUSLIN_POINT_LAYOUT_PLAIN, 0 };
+    const struct muslin_quilt_sixty_spec sixty = { sizeof sixty, 0, 3, 2, p.measures[5], p.fabrics[2], 2, 0 };
+    struct muslin_quilt_sixty_piece_spec pieces[CELLS];
     for (size_t i = 0; i < CELLS; i++) {
-        ck_ok(muslin_sixty_piece_spec_init(&pieces[i], sizeof pieces[i]));
+        ck_ok(muslin_quilt_sixty_piece_spec_init(&pieces[i], sizeof pieces[i]));
         pieces[i].fabric = p.fabrics[i];
         pieces[i].cells = cells[i];
     }
@@ -233,13 +235,13 @@ END_TEST
 /* Where nothing was given: the edges of a patch have the quilt's allowance, by its id; all else has nothing. */
 START_TEST(what_was_not_given_comes_back_as_its_comment_says)
 {
-    struct muslin_patch_spec patch = { .size = sizeof patch };
-    struct muslin_trim_spec trim = { .size = sizeof trim };
-    struct muslin_set_in_spec set_in = MUSLIN_SET_IN_SPEC_INIT;
-    struct muslin_set_in_spec read = { .size = sizeof read };
-    struct muslin_diagonal_spec diagonal = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_patch_spec patch = { .size = sizeof patch };
+    struct muslin_quilt_trim_spec trim = { .size = sizeof trim };
+    struct muslin_quilt_set_in_spec set_in = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec read = { .size = sizeof read };
+    struct muslin_quilt_diagonal_spec diagonal = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     struct muslin_quilt_unit_spec unit = { .size = sizeof unit };
-    const struct muslin_trim_spec no_trim = MUSLIN_TRIM_SPEC_INIT;
+    const struct muslin_quilt_trim_spec no_trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id id = 0;
     muslin_id allowance = 0;
     begin_parts();
@@ -265,7 +267,7 @@ START_TEST(what_was_not_given_comes_back_as_its_comment_says)
     ck_ok(muslin_quilt_diagonal(p.s.quilt, &diagonal, p.nodes, 1, &id, NULL));
     ck_ok(muslin_quilt_read_diagonal(p.s.quilt, id, &diagonal, NULL));
     ck_assert_int_eq(diagonal.set_off, 0);
-    const struct unit_case half = { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, 1, 2, 2, 1, 1 };
+    const struct unit_case half = { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 1, 2, 2, 1, 1 };
     id = unit_case_of(&p.s, &half, WHOLE_IN(3), WHOLE_IN(3), 0);
     ck_ok(muslin_quilt_read_unit(p.s.quilt, id, &unit, NULL));
     ck_assert_int_eq(unit.width, fixed_of(p.s.quilt, WHOLE_IN(3)));
@@ -277,9 +279,9 @@ END_TEST
 
 START_TEST(a_join_keeps_its_flag)
 {
-    struct muslin_join_spec read = { .size = sizeof read };
+    struct muslin_quilt_join_spec read = { .size = sizeof read };
     begin_parts();
-    p.join.flags = MUSLIN_JOIN_KEEPS_ORDER;
+    p.join.flags = MUSLIN_QUILT_JOIN_KEEPS_ORDER;
     ck_ok(muslin_quilt_join(p.s.quilt, &p.join, p.nodes, 4, &p.join_id, NULL));
     ck_ok(muslin_quilt_read_join(p.s.quilt, p.join_id, &read, NULL));
     ck_assert_int_eq(memcmp(&read, &p.join, sizeof read), 0);
@@ -321,9 +323,9 @@ START_TEST(a_number_gives_its_id)
     const int64_t most[] = { counts.fabrics, counts.measures, counts.nodes };
     /* Example: measure 1 is the quilt's seam allowance. */
     ck_ok(muslin_quilt_seam(p.s.quilt, &allowance, NULL, NULL));
-    ck_ok(muslin_quilt_id(p.s.quilt, MUSLIN_ID_MEASURE, 1, &id, NULL));
+    ck_ok(muslin_quilt_id(p.s.quilt, MUSLIN_SORT_MEASURE, 1, &id, NULL));
     ck_assert_int_eq(id, allowance);
-    for (int32_t sort = MUSLIN_ID_FABRIC; sort <= MUSLIN_ID_NODE; sort++) {
+    for (int32_t sort = MUSLIN_SORT_FABRIC; sort <= MUSLIN_SORT_NODE; sort++) {
         for (int64_t number = 1; number <= most[sort - 1]; number++) {
             ck_ok(muslin_quilt_id(p.s.quilt, sort, number, &id, NULL));
             ck_assert_int_eq(muslin_id_sort(id), sort);
@@ -335,10 +337,10 @@ START_TEST(a_number_gives_its_id)
     }
     ck_no_id(p.s.quilt, 0, 1, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SORT);
     ck_no_id(p.s.quilt, 4, 1, MUSLIN_ERR_CHOICE, MUSLIN_ARG_SORT);
-    ck_no_id(NULL, MUSLIN_ID_NODE, 1, MUSLIN_ERR_NULL, MUSLIN_ARG_QUILT);
-    ck_status(muslin_quilt_id(p.s.quilt, MUSLIN_ID_NODE, 1, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_no_id(NULL, MUSLIN_SORT_NODE, 1, MUSLIN_ERR_NULL, MUSLIN_ARG_QUILT);
+    ck_status(muslin_quilt_id(p.s.quilt, MUSLIN_SORT_NODE, 1, NULL, NULL), MUSLIN_ERR_NULL);
     struct muslin_problem problem = PROBLEM;
-    ck_status(muslin_quilt_id(p.s.quilt, MUSLIN_ID_FABRIC, 8, &id, &problem), MUSLIN_ERR_INDEX);
+    ck_status(muslin_quilt_id(p.s.quilt, MUSLIN_SORT_FABRIC, 8, &id, &problem), MUSLIN_ERR_INDEX);
     ck_assert_int_eq(problem.value, 8);
     ck_assert_int_eq(problem.limit, 7); /* blue, white, stripe, four prints */
     end_parts();
@@ -364,8 +366,10 @@ START_TEST(a_measure_says_what_it_is)
     /* Example: a block three strips across is a sum of one term. */
     muslin_id sum = times_of(p.s.quilt, p.s.two, 3);
     ck_measure(sum, MUSLIN_MEASURE_SUM, 0, 0, 0, 1);
-    ck_measure(extent_of(p.s.quilt, p.join_id, MUSLIN_DOWN), MUSLIN_MEASURE_EXTENT, 0, p.join_id, MUSLIN_DOWN, 0);
-    ck_measure(extent_of(p.s.quilt, p.unit_id, MUSLIN_ACROSS), MUSLIN_MEASURE_EXTENT, 0, p.unit_id, MUSLIN_ACROSS, 0);
+    ck_measure(extent_of(p.s.quilt, p.join_id, MUSLIN_AXIS_DOWN), MUSLIN_MEASURE_EXTENT, 0, p.join_id, MUSLIN_AXIS_DOWN,
+               0);
+    ck_measure(extent_of(p.s.quilt, p.unit_id, MUSLIN_AXIS_ACROSS), MUSLIN_MEASURE_EXTENT, 0, p.unit_id,
+               MUSLIN_AXIS_ACROSS, 0);
     const struct reading reading = { read_measure, &p.s.two, NULL, sizeof(struct muslin_tree_measure), 0 };
     const struct ruled ruled = { try_reading, none, sizeof none, reading.size };
     tried = &reading;
@@ -375,7 +379,7 @@ START_TEST(a_measure_says_what_it_is)
     ck_reading_refused(&reading, NULL, p.s.two, MUSLIN_ERR_NULL, MUSLIN_ARG_QUILT);
     ck_reading_refused(&reading, p.s.quilt, p.s.blue, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE);
     /* Example: 3 x strip has the factor 3. */
-    struct muslin_sum_spec term = { .size = sizeof term };
+    struct muslin_quilt_sum_spec term = { .size = sizeof term };
     size_t count = 0;
     ck_ok(muslin_quilt_read_terms(p.s.quilt, sum, &term, sizeof term, 1, &count, NULL));
     ck_assert_uint_eq(count, 1);
@@ -387,8 +391,8 @@ END_TEST
 
 START_TEST(terms_are_asked_for_then_filled)
 {
-    struct muslin_sum_spec given[3];
-    struct muslin_sum_spec read[4];
+    struct muslin_quilt_sum_spec given[3];
+    struct muslin_quilt_sum_spec read[4];
     struct muslin_problem problem = PROBLEM;
     const struct muslin_quilt *q;
     muslin_id sum = 0;
@@ -396,7 +400,7 @@ START_TEST(terms_are_asked_for_then_filled)
     begin_parts();
     q = p.s.quilt;
     for (int i = 0; i < 3; i++) {
-        const struct muslin_sum_spec term = { sizeof term, 0, p.measures[i], i == 1 ? -1048576 : 1048576 };
+        const struct muslin_quilt_sum_spec term = { sizeof term, 0, p.measures[i], i == 1 ? -1048576 : 1048576 };
         given[i] = term;
     }
     ck_ok(muslin_quilt_sum(p.s.quilt, given, sizeof given[0], 3, &sum, NULL));
@@ -428,7 +432,7 @@ END_TEST
 
 START_TEST(sixty_degree_pieces_are_asked_for_then_filled)
 {
-    struct muslin_sixty_piece_spec read[CELLS];
+    struct muslin_quilt_sixty_piece_spec read[CELLS];
     struct muslin_problem problem = PROBLEM;
     const struct muslin_quilt *q;
     size_t count = 99;
@@ -536,8 +540,8 @@ START_TEST(fabrics_are_asked_for_then_filled)
     size_t count = 99;
     begin_parts();
     q = p.s.quilt;
-    const struct unit_case half = { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, 1, 2, 2, 1, 1 };
-    const struct unit_case split = { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_PIECES, 1, 3, 3, 2, 2 };
+    const struct unit_case half = { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 1, 2, 2, 1, 1 };
+    const struct unit_case split = { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, 1, 3, 3, 2, 2 };
     /* Example: of a half-square, the fabric below its rising seam and the one above. */
     ck_ok(muslin_quilt_read_fabrics(q, unit_case_of(&p.s, &half, WHOLE_IN(3), 0, 0), read, 3, &count, NULL));
     ck_assert_uint_eq(count, 2);

@@ -4,23 +4,23 @@
 #include "refusals.h"
 #include "test_quilt.h"
 
-INIT_CALL(pinwheel)
-INIT_CALL(set_in)
-INIT_CALL(log)
-INIT_CALL(surround)
+INIT_CALL(quilt_pinwheel)
+INIT_CALL(quilt_set_in)
+INIT_CALL(quilt_log)
+INIT_CALL(quilt_surround)
 INIT_CALL(quilt_sashed)
 
 START_TEST(specs_begin_as_stated)
 {
-    const struct muslin_pinwheel_spec pinwheel = MUSLIN_PINWHEEL_SPEC_INIT;
-    const struct muslin_set_in_spec set_in = MUSLIN_SET_IN_SPEC_INIT;
-    const struct muslin_log_spec log = MUSLIN_LOG_SPEC_INIT;
-    const struct muslin_surround_spec surround = MUSLIN_SURROUND_SPEC_INIT;
+    const struct muslin_quilt_pinwheel_spec pinwheel = MUSLIN_QUILT_PINWHEEL_SPEC_INIT;
+    const struct muslin_quilt_set_in_spec set_in = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+    const struct muslin_quilt_log_spec log = MUSLIN_QUILT_LOG_SPEC_INIT;
+    const struct muslin_quilt_surround_spec surround = MUSLIN_QUILT_SURROUND_SPEC_INIT;
     const struct muslin_quilt_sashed_spec sashed = MUSLIN_QUILT_SASHED_SPEC_INIT;
-    ck_init_rules(init_pinwheel, &pinwheel, sizeof pinwheel);
-    ck_init_rules(init_set_in, &set_in, sizeof set_in);
-    ck_init_rules(init_log, &log, sizeof log);
-    ck_init_rules(init_surround, &surround, sizeof surround);
+    ck_init_rules(init_quilt_pinwheel, &pinwheel, sizeof pinwheel);
+    ck_init_rules(init_quilt_set_in, &set_in, sizeof set_in);
+    ck_init_rules(init_quilt_log, &log, sizeof log);
+    ck_init_rules(init_quilt_surround, &surround, sizeof surround);
     ck_init_rules(init_quilt_sashed, &sashed, sizeof sashed);
 }
 END_TEST
@@ -33,10 +33,10 @@ struct work {
     muslin_id square;
     muslin_id strip;
     muslin_id blocks[6];
-    struct muslin_pinwheel_spec pinwheel;
-    struct muslin_set_in_spec set_in;
-    struct muslin_log_spec logs[3];
-    struct muslin_surround_spec surround;
+    struct muslin_quilt_pinwheel_spec pinwheel;
+    struct muslin_quilt_set_in_spec set_in;
+    struct muslin_quilt_log_spec logs[3];
+    struct muslin_quilt_surround_spec surround;
     struct muslin_quilt_sashed_spec sashed;
 };
 static struct work at_work;
@@ -44,22 +44,22 @@ static struct work at_work;
 static void begin_work(void)
 {
     struct work *w = &at_work;
-    const struct muslin_log_spec log = MUSLIN_LOG_SPEC_INIT;
+    const struct muslin_quilt_log_spec log = MUSLIN_QUILT_LOG_SPEC_INIT;
     begin_sewing(&w->s);
     w->square = patch_of(w->s.quilt, w->s.blue, w->s.two, w->s.two);
     w->strip = patch_of(w->s.quilt, w->s.white, w->s.two, times_of(w->s.quilt, w->s.two, 2));
     for (int i = 0; i < 6; i++)
         w->blocks[i] = i % 2 == 0 ? w->square : w->strip;
     const muslin_id n = w->square;
-    w->pinwheel = (struct muslin_pinwheel_spec){ sizeof w->pinwheel, 0, n, w->strip, n, n, n };
-    w->set_in = (struct muslin_set_in_spec){ sizeof w->set_in, 0, n, w->s.two, w->s.two, w->s.two, w->s.two,
+    w->pinwheel = (struct muslin_quilt_pinwheel_spec){ sizeof w->pinwheel, 0, n, w->strip, n, n, n };
+    w->set_in = (struct muslin_quilt_set_in_spec){ sizeof w->set_in, 0, n, w->s.two, w->s.two, w->s.two, w->s.two,
                                              w->s.blue, w->s.white, w->s.blue, w->s.white };
     for (int i = 0; i < 3; i++) {
         w->logs[i] = log;
         w->logs[i].fabric = w->s.white;
         w->logs[i].width = w->s.two;
     }
-    w->surround = (struct muslin_surround_spec){ sizeof w->surround, 0, n, n, n, n, n, n, n, n, n };
+    w->surround = (struct muslin_quilt_surround_spec){ sizeof w->surround, 0, n, n, n, n, n, n, n, n, n };
     w->sashed = (struct muslin_quilt_sashed_spec){ sizeof w->sashed, 0, 3, 2, w->s.two, w->s.white, w->s.blue, 1, 0 };
 }
 
@@ -93,7 +93,7 @@ static muslin_status make_sashed(const void *spec, muslin_id *out, struct muslin
 /* Three logs, the given one in the middle. */
 static muslin_status make_logs(const void *spec, muslin_id *out, struct muslin_problem *problem)
 {
-    struct muslin_log_spec logs[3] = { at_work.logs[0], at_work.logs[1], at_work.logs[2] };
+    struct muslin_quilt_log_spec logs[3] = { at_work.logs[0], at_work.logs[1], at_work.logs[2] };
     if (spec != NULL)
         memcpy(&logs[1], spec, sizeof logs[1]);
     return muslin_quilt_logs(at_work.s.quilt, at_work.square, spec == NULL ? NULL : logs, sizeof logs[0], 3, out,
@@ -165,7 +165,7 @@ START_TEST(requests_are_structs_with_their_rules)
             spec.bytes[made[i].spec_size] = 0;
         }
         ck_ok(made[i].call(&spec, &out, NULL));
-        ck_assert_int_eq(muslin_id_sort(out), MUSLIN_ID_NODE);
+        ck_assert_int_eq(muslin_id_sort(out), MUSLIN_SORT_NODE);
         muslin_id again = 0;
         ck_ok(made[i].call(made[i].spec, &again, NULL));
         ck_assert_int_eq(again, out); /* what is equal is stored once */
@@ -215,14 +215,14 @@ START_TEST(ids_that_are_foreign_are_told_by_their_place)
     struct made made[MADE];
     begin_work();
     all_made(made);
-    ck_members_refuse(&made[0], offsetof(struct muslin_pinwheel_spec, centre), 5, MUSLIN_ARG_NODE, 0, 0);
-    ck_members_refuse(&made[1], offsetof(struct muslin_set_in_spec, centre), 1, MUSLIN_ARG_NODE, 0, 0);
-    ck_members_refuse(&made[1], offsetof(struct muslin_set_in_spec, left_width), 4, MUSLIN_ARG_MEASURE, 0, 1);
-    ck_members_refuse(&made[1], offsetof(struct muslin_set_in_spec, left_fabric), 4, MUSLIN_ARG_FABRIC, 0, 0);
+    ck_members_refuse(&made[0], offsetof(struct muslin_quilt_pinwheel_spec, centre), 5, MUSLIN_ARG_NODE, 0, 0);
+    ck_members_refuse(&made[1], offsetof(struct muslin_quilt_set_in_spec, centre), 1, MUSLIN_ARG_NODE, 0, 0);
+    ck_members_refuse(&made[1], offsetof(struct muslin_quilt_set_in_spec, left_width), 4, MUSLIN_ARG_MEASURE, 0, 1);
+    ck_members_refuse(&made[1], offsetof(struct muslin_quilt_set_in_spec, left_fabric), 4, MUSLIN_ARG_FABRIC, 0, 0);
     /* of logs `at` is the row: the middle one of three */
-    ck_members_refuse(&made[2], offsetof(struct muslin_log_spec, fabric), 1, MUSLIN_ARG_FABRIC, 1, 0);
-    ck_members_refuse(&made[2], offsetof(struct muslin_log_spec, width), 1, MUSLIN_ARG_MEASURE, 1, 0);
-    ck_members_refuse(&made[3], offsetof(struct muslin_surround_spec, centre), 9, MUSLIN_ARG_NODE, 0, 0);
+    ck_members_refuse(&made[2], offsetof(struct muslin_quilt_log_spec, fabric), 1, MUSLIN_ARG_FABRIC, 1, 0);
+    ck_members_refuse(&made[2], offsetof(struct muslin_quilt_log_spec, width), 1, MUSLIN_ARG_MEASURE, 1, 0);
+    ck_members_refuse(&made[3], offsetof(struct muslin_quilt_surround_spec, centre), 9, MUSLIN_ARG_NODE, 0, 0);
     ck_members_refuse(&made[4], offsetof(struct muslin_quilt_sashed_spec, sash), 1, MUSLIN_ARG_MEASURE, 0, 0);
     ck_members_refuse(&made[4], offsetof(struct muslin_quilt_sashed_spec, sash_fabric), 1, MUSLIN_ARG_FABRIC, 0, 0);
     ck_members_refuse(&made[4], offsetof(struct muslin_quilt_sashed_spec, cornerstone), 1, MUSLIN_ARG_FABRIC, 1, 1);
@@ -234,7 +234,7 @@ START_TEST(a_set_in_has_a_strip_and_no_fabric_without_one)
 {
     begin_work();
     const struct made made = { make_set_in, &at_work.set_in, sizeof at_work.set_in };
-    struct muslin_set_in_spec spec = at_work.set_in;
+    struct muslin_quilt_set_in_spec spec = at_work.set_in;
     struct muslin_problem problem = PROBLEM;
     muslin_id out = 0;
     spec.top_width = 0;
@@ -255,7 +255,7 @@ START_TEST(choices_and_counts_have_their_ranges)
 {
     begin_work();
     const struct made logs = { make_logs, &at_work.logs[1], sizeof at_work.logs[1] };
-    struct muslin_log_spec log = at_work.logs[1];
+    struct muslin_quilt_log_spec log = at_work.logs[1];
     log.side = 0;
     ck_made_refused(&logs, &log, MUSLIN_ERR_CHOICE, MUSLIN_ARG_LOG_SIDE, 1);
     log.side = 5;
@@ -326,20 +326,20 @@ START_TEST(nothing_lies_deeper_than_it_may)
     struct muslin_problem problem = PROBLEM;
     begin_work();
     struct muslin_quilt *quilt = at_work.s.quilt;
-    static struct muslin_log_spec logs[MUSLIN_DEPTH_MAX];
+    static struct muslin_quilt_log_spec logs[MUSLIN_QUILT_DEPTH_MAX];
     muslin_id deep = 0;
-    for (int i = 0; i < MUSLIN_DEPTH_MAX; i++) {
+    for (int i = 0; i < MUSLIN_QUILT_DEPTH_MAX; i++) {
         logs[i] = at_work.logs[0];
         logs[i].side = 1 + i % 4;
     }
     /* a patch and 4095 logs are 4096 deep */
     const struct muslin_part_counts before = counts_of(quilt);
-    ck_status(muslin_quilt_logs(quilt, at_work.square, logs, sizeof logs[0], MUSLIN_DEPTH_MAX, &deep, &problem),
+    ck_status(muslin_quilt_logs(quilt, at_work.square, logs, sizeof logs[0], MUSLIN_QUILT_DEPTH_MAX, &deep, &problem),
               MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DEPTH);
-    ck_assert_int_eq(problem.at, MUSLIN_DEPTH_MAX - 1);
+    ck_assert_int_eq(problem.at, MUSLIN_QUILT_DEPTH_MAX - 1);
     ck_same_parts(quilt, &before);
-    ck_ok(muslin_quilt_logs(quilt, at_work.square, logs, sizeof logs[0], MUSLIN_DEPTH_MAX - 1, &deep, NULL));
+    ck_ok(muslin_quilt_logs(quilt, at_work.square, logs, sizeof logs[0], MUSLIN_QUILT_DEPTH_MAX - 1, &deep, NULL));
     struct made made[MADE];
     all_made(made);
     at_work.pinwheel.left = at_work.set_in.centre = at_work.surround.bottom_right = at_work.blocks[5] = deep;
@@ -375,12 +375,12 @@ START_TEST(pinwheels_and_set_ins_are_nodes_of_their_own)
     muslin_id id[5];
     for (int i = 0; i < 5; i++)
         id[i] = patch_of(s.quilt, s.blue, s.two, times_of(s.quilt, s.two, i + 1));
-    const struct muslin_pinwheel_spec pinwheel = { sizeof pinwheel, 0, id[0], id[1], id[2], id[3], id[4] };
+    const struct muslin_quilt_pinwheel_spec pinwheel = { sizeof pinwheel, 0, id[0], id[1], id[2], id[3], id[4] };
     muslin_id node = 0;
     ck_ok(muslin_quilt_pinwheel(s.quilt, &pinwheel, &node, NULL));
     ck_assert_int_eq(kind_of(s.quilt, node), MUSLIN_NODE_PINWHEEL);
     ck_children(s.quilt, node, id, 5); /* (a pinwheel: centre, top, right, bottom, left) */
-    struct muslin_set_in_spec set_in = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec set_in = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     set_in.centre = node;
     set_in.left_width = s.two;
     set_in.left_fabric = s.blue;
@@ -395,13 +395,13 @@ END_TEST
 static muslin_id beside(struct muslin_quilt *quilt, muslin_id left, muslin_id right)
 {
     const muslin_id two[] = { left, right };
-    return join_of(quilt, MUSLIN_ACROSS, two, 2);
+    return join_of(quilt, MUSLIN_AXIS_ACROSS, two, 2);
 }
 
 static muslin_id above(struct muslin_quilt *quilt, muslin_id top, muslin_id bottom)
 {
     const muslin_id two[] = { top, bottom };
-    return join_of(quilt, MUSLIN_DOWN, two, 2);
+    return join_of(quilt, MUSLIN_AXIS_DOWN, two, 2);
 }
 
 /* Example: four logs round a centre, right, top, left, bottom. */
@@ -412,7 +412,7 @@ START_TEST(logs_are_patches_joined_on_one_after_the_other)
     const muslin_id two = at_work.s.two;
     const muslin_id white = at_work.s.white;
     const int32_t sides[] = { MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_TOP, MUSLIN_SIDE_LEFT, MUSLIN_SIDE_BOTTOM };
-    struct muslin_log_spec logs[4];
+    struct muslin_quilt_log_spec logs[4];
     muslin_id out = 0;
     for (int i = 0; i < 4; i++) {
         logs[i] = at_work.logs[0];
@@ -420,14 +420,14 @@ START_TEST(logs_are_patches_joined_on_one_after_the_other)
     }
     ck_ok(muslin_quilt_logs(q, at_work.square, logs, sizeof logs[0], 4, &out, NULL));
     muslin_id there = at_work.square;
-    there = beside(q, there, patch_of(q, white, two, extent_of(q, there, MUSLIN_DOWN)));
-    there = above(q, patch_of(q, white, extent_of(q, there, MUSLIN_ACROSS), two), there);
-    there = beside(q, patch_of(q, white, two, extent_of(q, there, MUSLIN_DOWN)), there);
-    there = above(q, there, patch_of(q, white, extent_of(q, there, MUSLIN_ACROSS), two));
+    there = beside(q, there, patch_of(q, white, two, extent_of(q, there, MUSLIN_AXIS_DOWN)));
+    there = above(q, patch_of(q, white, extent_of(q, there, MUSLIN_AXIS_ACROSS), two), there);
+    there = beside(q, patch_of(q, white, two, extent_of(q, there, MUSLIN_AXIS_DOWN)), there);
+    there = above(q, there, patch_of(q, white, extent_of(q, there, MUSLIN_AXIS_ACROSS), two));
     ck_assert_int_eq(out, there);
     /* rows as far apart as the caller has them */
     struct {
-        struct muslin_log_spec log;
+        struct muslin_quilt_log_spec log;
         int64_t own[3];
     } rows[2] = { { logs[0], { 1, 2, 3 } }, { logs[1], { 4, 5, 6 } } };
     muslin_id same = 0;
@@ -445,8 +445,8 @@ START_TEST(a_surround_is_three_rows)
     muslin_id id[9]; /* centre, left, right, top, bottom, four corners */
     for (int i = 0; i < 9; i++)
         id[i] = patch_of(s.quilt, s.blue, s.two, times_of(s.quilt, s.two, i + 1));
-    const struct muslin_surround_spec spec = { sizeof spec, 0, id[0], id[1], id[2], id[3], id[4], id[5], id[6], id[7],
-                                               id[8] };
+    const struct muslin_quilt_surround_spec spec = { sizeof spec, 0,     id[0], id[1], id[2], id[3],
+                                                     id[4],       id[5], id[6], id[7], id[8] };
     muslin_id out = 0;
     ck_ok(muslin_quilt_surround(s.quilt, &spec, &out, NULL));
     const muslin_id nine[] = { id[5], id[3], id[6], id[1], id[0], id[2], id[7], id[4], id[8] };
@@ -478,10 +478,10 @@ START_TEST(sashes_and_cornerstones_lie_between_blocks)
     struct muslin_quilt_sashed_spec spec = at_work.sashed;
     spec.columns = 2;
     const muslin_id white = at_work.s.white;
-    muslin_id by_a = patch_of(q, white, two, extent_of(q, a, MUSLIN_DOWN));
-    muslin_id by_b = patch_of(q, white, two, extent_of(q, b, MUSLIN_DOWN));
-    muslin_id under_a = patch_of(q, white, extent_of(q, a, MUSLIN_ACROSS), two);
-    muslin_id under_b = patch_of(q, white, extent_of(q, b, MUSLIN_ACROSS), two);
+    muslin_id by_a = patch_of(q, white, two, extent_of(q, a, MUSLIN_AXIS_DOWN));
+    muslin_id by_b = patch_of(q, white, two, extent_of(q, b, MUSLIN_AXIS_DOWN));
+    muslin_id under_a = patch_of(q, white, extent_of(q, a, MUSLIN_AXIS_ACROSS), two);
+    muslin_id under_b = patch_of(q, white, extent_of(q, b, MUSLIN_AXIS_ACROSS), two);
     muslin_id corner = patch_of(q, at_work.s.blue, two, two);
     muslin_id by_hand = 0;
     const muslin_id framed[] = { corner, under_a, corner, under_b, corner, by_a,    a,      by_a,    b,
@@ -509,21 +509,21 @@ START_TEST(without_cornerstones_sashes_run_through)
     struct muslin_quilt_sashed_spec spec = at_work.sashed;
     spec.columns = 2;
     spec.cornerstone = 0;
-    muslin_id by_a = patch_of(q, white, two, extent_of(q, a, MUSLIN_DOWN));
-    muslin_id by_b = patch_of(q, white, two, extent_of(q, b, MUSLIN_DOWN));
+    muslin_id by_a = patch_of(q, white, two, extent_of(q, a, MUSLIN_AXIS_DOWN));
+    muslin_id by_b = patch_of(q, white, two, extent_of(q, b, MUSLIN_AXIS_DOWN));
     const muslin_id first[] = { by_a, a, by_a, b, by_a };
     const muslin_id second[] = { by_b, b, by_b, a, by_b };
-    muslin_id upper = join_of(q, MUSLIN_ACROSS, first, 5);
-    muslin_id lower = join_of(q, MUSLIN_ACROSS, second, 5);
-    muslin_id long_upper = patch_of(q, white, extent_of(q, upper, MUSLIN_ACROSS), two);
-    muslin_id long_lower = patch_of(q, white, extent_of(q, lower, MUSLIN_ACROSS), two);
+    muslin_id upper = join_of(q, MUSLIN_AXIS_ACROSS, first, 5);
+    muslin_id lower = join_of(q, MUSLIN_AXIS_ACROSS, second, 5);
+    muslin_id long_upper = patch_of(q, white, extent_of(q, upper, MUSLIN_AXIS_ACROSS), two);
+    muslin_id long_lower = patch_of(q, white, extent_of(q, lower, MUSLIN_AXIS_ACROSS), two);
     const muslin_id all[] = { long_upper, upper, long_upper, lower, long_lower };
-    ck_assert_int_eq(sashed_of(&spec, blocks), join_of(q, MUSLIN_DOWN, all, 5));
+    ck_assert_int_eq(sashed_of(&spec, blocks), join_of(q, MUSLIN_AXIS_DOWN, all, 5));
     spec.frame = 0;
-    upper = join_of(q, MUSLIN_ACROSS, first + 1, 3);
-    lower = join_of(q, MUSLIN_ACROSS, second + 1, 3);
-    const muslin_id inner[] = { upper, patch_of(q, white, extent_of(q, upper, MUSLIN_ACROSS), two), lower };
-    ck_assert_int_eq(sashed_of(&spec, blocks), join_of(q, MUSLIN_DOWN, inner, 3));
+    upper = join_of(q, MUSLIN_AXIS_ACROSS, first + 1, 3);
+    lower = join_of(q, MUSLIN_AXIS_ACROSS, second + 1, 3);
+    const muslin_id inner[] = { upper, patch_of(q, white, extent_of(q, upper, MUSLIN_AXIS_ACROSS), two), lower };
+    ck_assert_int_eq(sashed_of(&spec, blocks), join_of(q, MUSLIN_AXIS_DOWN, inner, 3));
     end_work();
 }
 END_TEST
@@ -541,17 +541,17 @@ START_TEST(one_block_or_one_line_of_them)
     ck_assert_int_eq(sashed_of(&spec, &a), a);
     const muslin_id b = at_work.strip;
     const muslin_id pair[] = { a, b };
-    muslin_id upright = patch_of(q, white, two, extent_of(q, a, MUSLIN_DOWN));
-    muslin_id level = patch_of(q, white, extent_of(q, a, MUSLIN_ACROSS), two);
+    muslin_id upright = patch_of(q, white, two, extent_of(q, a, MUSLIN_AXIS_DOWN));
+    muslin_id level = patch_of(q, white, extent_of(q, a, MUSLIN_AXIS_ACROSS), two);
     spec.columns = 2;
     const muslin_id across[] = { a, upright, b };
-    ck_assert_int_eq(sashed_of(&spec, pair), join_of(q, MUSLIN_ACROSS, across, 3));
+    ck_assert_int_eq(sashed_of(&spec, pair), join_of(q, MUSLIN_AXIS_ACROSS, across, 3));
     spec.columns = 1;
     spec.rows = 2;
     const muslin_id down[] = { a, level, b };
-    ck_assert_int_eq(sashed_of(&spec, pair), join_of(q, MUSLIN_DOWN, down, 3));
+    ck_assert_int_eq(sashed_of(&spec, pair), join_of(q, MUSLIN_AXIS_DOWN, down, 3));
     spec.cornerstone = 0;
-    ck_assert_int_eq(sashed_of(&spec, pair), join_of(q, MUSLIN_DOWN, down, 3));
+    ck_assert_int_eq(sashed_of(&spec, pair), join_of(q, MUSLIN_AXIS_DOWN, down, 3));
     /* a picture frame of sashes with corner squares round one block */
     spec.cornerstone = at_work.s.blue;
     spec.rows = spec.frame = 1;

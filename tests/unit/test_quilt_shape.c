@@ -164,10 +164,10 @@ START_TEST(a_piece_has_at_most_so_many_corners)
     struct sewn s;
     begin_sewing(&s);
     struct muslin_corner_spec rows[64];
-    size_t n = many_corners(rows, MUSLIN_QUILT_CORNERS);
+    size_t n = many_corners(rows, MUSLIN_QUILT_CORNERS_MAX);
     ck_assert_int_ne(shape_of(&s, rows, n, 1, 0, 0), 0);
-    n = many_corners(rows, MUSLIN_QUILT_CORNERS + 1);
-    ck_shape_refused(&s, rows, n, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNERS, 4 + MUSLIN_QUILT_CORNERS);
+    n = many_corners(rows, MUSLIN_QUILT_CORNERS_MAX + 1);
+    ck_shape_refused(&s, rows, n, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNERS, 4 + MUSLIN_QUILT_CORNERS_MAX);
     end_sewing(&s);
 }
 END_TEST

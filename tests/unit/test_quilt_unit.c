@@ -21,7 +21,7 @@ START_TEST(a_spec_begins_as_stated)
     ck_init_rules(init_quilt_unit, &initial, sizeof initial);
     /* One half-square, two at a time, of the first hand. */
     ck_assert_int_eq(initial.kind, MUSLIN_UNIT_HALF_SQUARE);
-    ck_assert_int_eq(initial.method, MUSLIN_METHOD_TWO_AT_A_TIME);
+    ck_assert_int_eq(initial.method, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME);
     ck_assert_int_eq(initial.hand, 1);
 }
 END_TEST
@@ -43,7 +43,7 @@ START_TEST(equal_units_are_one_node)
     ck_ok(muslin_quilt_unit(s.quilt, &spec, above, 2, &other, NULL));
     ck_assert_int_eq(first, again);
     ck_assert_int_ne(first, other);
-    spec.method = MUSLIN_METHOD_PIECES;
+    spec.method = MUSLIN_UNIT_METHOD_PIECES;
     ck_ok(muslin_quilt_unit(s.quilt, &spec, below, 2, &again, NULL));
     ck_assert_int_ne(first, again);
     struct muslin_node node = { .size = (uint32_t)sizeof node };
@@ -96,7 +96,7 @@ START_TEST(a_unit_is_of_a_kind_method_and_hand_that_there_is)
         NO_SUCH(kind, INT32_MAX, MUSLIN_ERR_CHOICE, MUSLIN_ARG_UNIT_KIND),
         NO_SUCH(method, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_METHOD),
         NO_SUCH(method, 10, MUSLIN_ERR_CHOICE, MUSLIN_ARG_METHOD),
-        NO_SUCH(method, MUSLIN_METHOD_FLIPPED_CORNERS, MUSLIN_ERR_METHOD, MUSLIN_ARG_METHOD),
+        NO_SUCH(method, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, MUSLIN_ERR_METHOD, MUSLIN_ARG_METHOD),
         NO_SUCH(hand, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_HAND),
         NO_SUCH(hand, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_HAND),
         NO_SUCH(pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
@@ -142,21 +142,21 @@ START_TEST(each_kind_takes_its_own_measures_and_fabrics)
     struct muslin_quilt_unit_spec spec = unit_spec_of(&unit_cases[0], s.two, 0, 0);
     ck_refused_at(&s, &spec, SIZE_MAX, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRICS, 0);
     /* the third fabric is a measure */
-    const struct unit_case split = { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_PIECES, 1, 3, 3, 2, 2 };
+    const struct unit_case split = { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, 1, 3, 3, 2, 2 };
     spec = unit_spec_of(&split, s.two, 0, 0);
     ck_refused_at(&s, &spec, 3, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC, 2);
     /* geese and snowballs may do without a height, a half-rectangle may not; a snowball must have its corner */
-    const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_PIECES, 1, 2, 3, 2, 1 };
+    const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 3, 2, 1 };
     spec = unit_spec_of(&goose, s.two, 0, 0);
     muslin_id without = unit_of(&s, &spec, 2);
     spec.height = s.two;
     ck_assert_int_ne(unit_of(&s, &spec, 2), without);
-    const struct unit_case snowball = { MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 1, 2, 5, 2, 2 };
+    const struct unit_case snowball = { MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 1, 2, 5, 2, 2 };
     spec = unit_spec_of(&snowball, s.two, 0, s.two);
     ck_assert_int_ne(unit_of(&s, &spec, 2), 0);
     spec.corner = 0;
     ck_refused_at(&s, &spec, 2, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE, 2);
-    const struct unit_case leaning = { MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, 1, 2, 2, 1, 1 };
+    const struct unit_case leaning = { MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 2, 1, 1 };
     spec = unit_spec_of(&leaning, s.two, 0, 0);
     ck_refused_at(&s, &spec, 2, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE, 1);
     /* only kinds with hands have a second one, and none has a third */
@@ -192,7 +192,7 @@ START_TEST(every_allocation_of_a_unit_may_fail)
         begin_sewing(&s);
         struct muslin_part_counts before = counts_of(s.quilt);
         /* a star takes more arguments than a fresh quilt has room for */
-        const struct unit_case star = { MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, 1, 2, 16, 5, 5 };
+        const struct unit_case star = { MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 16, 5, 5 };
         struct muslin_quilt_unit_spec spec = unit_spec_of(&star, s.two, 0, 0);
         const muslin_id fabrics[] = { s.blue, s.white };
         muslin_id id = -7;
@@ -227,7 +227,7 @@ START_TEST(a_full_quilt_takes_no_more_units)
     const muslin_id fabrics[] = { blue, blue };
     spec.width = fixed_of(quilt, WHOLE_IN(2));
     ck_ok(muslin_quilt_unit(quilt, &spec, fabrics, 2, &id, NULL));
-    spec.method = MUSLIN_METHOD_PIECES;
+    spec.method = MUSLIN_UNIT_METHOD_PIECES;
     ck_status(muslin_quilt_unit(quilt, &spec, fabrics, 2, &id, &problem), MUSLIN_ERR_WORK_LIMIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_MOST);
     muslin_quilt_free(quilt);

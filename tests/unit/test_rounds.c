@@ -71,34 +71,35 @@ struct muslin_rounding_spec to_grid(muslin_len grid, int32_t direction)
 
 /* ---- log cabins, backwards --------------------------------------------------------------------------------------- */
 
-INIT_CALL(log_fit)
+INIT_CALL(logcabin_fit)
 
 START_TEST(init_call_gives_the_macros_bytes)
 {
-    const struct muslin_log_fit_spec spec = MUSLIN_LOG_FIT_SPEC_INIT;
-    ck_init_rules(init_log_fit, &spec, sizeof spec);
+    const struct muslin_logcabin_fit_spec spec = MUSLIN_LOGCABIN_FIT_SPEC_INIT;
+    ck_init_rules(init_logcabin_fit, &spec, sizeof spec);
 }
 END_TEST
 
-static struct muslin_log_fit_spec fit_of(muslin_len wanted, muslin_len centre)
+static struct muslin_logcabin_fit_spec fit_of(muslin_len wanted, muslin_len centre)
 {
-    struct muslin_log_fit_spec spec = MUSLIN_LOG_FIT_SPEC_INIT;
+    struct muslin_logcabin_fit_spec spec = MUSLIN_LOGCABIN_FIT_SPEC_INIT;
     spec.wanted = wanted;
     spec.centre = centre;
     return spec;
 }
 
-static struct muslin_log_fit log_for(const struct muslin_log_fit_spec *spec, muslin_len grid, int32_t direction)
+static struct muslin_logcabin_fit log_for(const struct muslin_logcabin_fit_spec *spec, muslin_len grid,
+                                          int32_t direction)
 {
     struct muslin_rounding_spec rounding = to_grid(grid, direction);
-    struct muslin_log_fit fit = { .size = (uint32_t)sizeof fit };
+    struct muslin_logcabin_fit fit = { .size = (uint32_t)sizeof fit };
     ck_ok(muslin_logcabin_log_for(spec, &rounding, &fit, NULL));
     return fit;
 }
 
-static struct muslin_log_fit rounds_for(const struct muslin_log_fit_spec *spec)
+static struct muslin_logcabin_fit rounds_for(const struct muslin_logcabin_fit_spec *spec)
 {
-    struct muslin_log_fit fit = { .size = (uint32_t)sizeof fit };
+    struct muslin_logcabin_fit fit = { .size = (uint32_t)sizeof fit };
     ck_ok(muslin_logcabin_rounds_for(spec, &fit, NULL));
     return fit;
 }
@@ -107,9 +108,9 @@ static struct muslin_log_fit rounds_for(const struct muslin_log_fit_spec *spec)
  * cut 2 1/8 in, and the block finishes at 11 3/4 in. */
 START_TEST(a_log_is_found_for_a_twelve_inch_block)
 {
-    struct muslin_log_fit_spec spec = fit_of(WHOLE_IN(12), WHOLE_IN(2));
+    struct muslin_logcabin_fit_spec spec = fit_of(WHOLE_IN(12), WHOLE_IN(2));
     spec.rounds = 3;
-    struct muslin_log_fit fit = log_for(&spec, IN(0, 1, 8), MUSLIN_ROUND_NEAREST);
+    struct muslin_logcabin_fit fit = log_for(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(fit.rounds, 3);
     ck_assert_int_eq(fit.logs_across, 6);
     ck_assert_int_eq(fit.exact_numerator, WHOLE_IN(10));
@@ -126,10 +127,10 @@ END_TEST
 /* Rounded up, six logs of 1 3/4 in make 12 1/2 in with the centre: 1/2 in too much. */
 START_TEST(a_log_rounded_up_makes_the_block_larger)
 {
-    struct muslin_log_fit_spec spec = fit_of(WHOLE_IN(12), WHOLE_IN(2));
+    struct muslin_logcabin_fit_spec spec = fit_of(WHOLE_IN(12), WHOLE_IN(2));
     spec.rounds = 3;
     spec.take_up = 100;
-    struct muslin_log_fit fit = log_for(&spec, IN(0, 1, 8), MUSLIN_ROUND_UP);
+    struct muslin_logcabin_fit fit = log_for(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(fit.log_finished, IN(1, 3, 4));
     ck_assert_int_eq(fit.log_cut, IN(2, 1, 4) + 100);
     ck_assert_int_eq(fit.rest, -IN(0, 1, 2));
@@ -140,10 +141,10 @@ END_TEST
 /* A quarter log cabin has one log a round on each axis: 10 in over 4. */
 START_TEST(a_quarter_log_cabin_has_half_as_many_logs_across)
 {
-    struct muslin_log_fit_spec spec = fit_of(WHOLE_IN(12), WHOLE_IN(2));
+    struct muslin_logcabin_fit_spec spec = fit_of(WHOLE_IN(12), WHOLE_IN(2));
     spec.rounds = 4;
-    spec.order = MUSLIN_LOG_QUARTER;
-    struct muslin_log_fit fit = log_for(&spec, 1, MUSLIN_ROUND_NEAREST);
+    spec.order = MUSLIN_LOG_ORDER_QUARTER;
+    struct muslin_logcabin_fit fit = log_for(&spec, 1, MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(fit.logs_across, 4);
     ck_assert_int_eq(fit.log_finished, IN(2, 1, 2));
     ck_assert_int_eq(fit.rest, 0);
@@ -157,9 +158,9 @@ END_TEST
  * with a 4 in centre it would come out. */
 START_TEST(rounds_are_found_for_a_ten_inch_block)
 {
-    struct muslin_log_fit_spec spec = fit_of(WHOLE_IN(10), WHOLE_IN(2));
+    struct muslin_logcabin_fit_spec spec = fit_of(WHOLE_IN(10), WHOLE_IN(2));
     spec.log_finished = IN(1, 1, 2);
-    struct muslin_log_fit fit = rounds_for(&spec);
+    struct muslin_logcabin_fit fit = rounds_for(&spec);
     ck_assert_int_eq(fit.rounds, 2);
     ck_assert_int_eq(fit.block_finished, WHOLE_IN(8));
     ck_assert_int_eq(fit.rest, WHOLE_IN(2));
@@ -178,13 +179,13 @@ END_TEST
 /* The largest of everything: one tick of centre, logs of a tick. */
 START_TEST(backwards_reaches_the_edges_of_its_ranges)
 {
-    struct muslin_log_fit_spec spec = fit_of(MUSLIN_SIZE_MAX, 1);
+    struct muslin_logcabin_fit_spec spec = fit_of(MUSLIN_SIZE_MAX, 1);
     spec.log_finished = 1;
     ck_assert_int_eq(rounds_for(&spec).rounds, (MUSLIN_SIZE_MAX - 1) / 2);
     spec.log_finished = MUSLIN_SIZE_MAX;
     ck_assert_int_eq(rounds_for(&spec).next_finished, 1 + 2 * MUSLIN_SIZE_MAX);
     spec.rounds = MUSLIN_ROUNDS_MAX;
-    struct muslin_log_fit fit = log_for(&spec, MUSLIN_SIZE_MAX, MUSLIN_ROUND_UP);
+    struct muslin_logcabin_fit fit = log_for(&spec, MUSLIN_SIZE_MAX, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(fit.log_finished, MUSLIN_SIZE_MAX);
     ck_assert_int_eq(fit.block_finished, 1 + 2000 * MUSLIN_SIZE_MAX);
     ck_assert_int_eq(fit.rest, -1 - 1999 * MUSLIN_SIZE_MAX);
@@ -193,18 +194,18 @@ END_TEST
 
 static muslin_status call_log_for(const void *spec, void *out, struct muslin_problem *problem)
 {
-    const struct muslin_rounding_spec eighths = { (uint32_t)sizeof eighths, 0, 1016, 0, MUSLIN_ROUND_DOWN, 0 };
+    const struct muslin_rounding_spec eighths = { (uint32_t)sizeof eighths, 0, 1016, 0, MUSLIN_DIRECTION_DOWN, 0 };
     return muslin_logcabin_log_for(spec, &eighths, out, problem);
 }
 static muslin_status call_rounds_for(const void *spec, void *out, struct muslin_problem *problem)
 {
     return muslin_logcabin_rounds_for(spec, out, problem);
 }
-static const struct muslin_log_fit_spec good_fit = {
-    (uint32_t)sizeof good_fit, 0, WHOLE_IN(12), WHOLE_IN(2), 3, 8128, 2032, 10, MUSLIN_LOG_COURTHOUSE, 0
+static const struct muslin_logcabin_fit_spec good_fit = {
+    (uint32_t)sizeof good_fit, 0, WHOLE_IN(12), WHOLE_IN(2), 3, 8128, 2032, 10, MUSLIN_LOG_ORDER_COURTHOUSE, 0
 };
-static const struct ruled to_log = RULED(call_log_for, good_fit, muslin_log_fit);
-static const struct ruled to_rounds = RULED(call_rounds_for, good_fit, muslin_log_fit);
+static const struct ruled to_log = RULED(call_log_for, good_fit, muslin_logcabin_fit);
+static const struct ruled to_rounds = RULED(call_rounds_for, good_fit, muslin_logcabin_fit);
 
 START_TEST(backwards_checks_its_structs)
 {
@@ -218,23 +219,23 @@ END_TEST
 START_TEST(backwards_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal both[] = {
-        OUTSIDE(muslin_log_fit_spec, wanted, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_FINISHED),
-        OUTSIDE(muslin_log_fit_spec, centre, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_CENTRE_WIDTH),
-        REFUSAL(muslin_log_fit_spec, centre, WHOLE_IN(12), MUSLIN_ERR_RANGE, MUSLIN_ARG_CENTRE_WIDTH),
-        REFUSAL(muslin_log_fit_spec, rounds, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROUNDS),
-        REFUSAL(muslin_log_fit_spec, rounds, MUSLIN_ROUNDS_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROUNDS),
-        REFUSAL(muslin_log_fit_spec, log_finished, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_LOG_WIDTH),
-        REFUSAL(muslin_log_fit_spec, log_finished, MUSLIN_SIZE_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_LOG_WIDTH),
-        OUTSIDE(muslin_log_fit_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
-        OUTSIDE(muslin_log_fit_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
-        NOT_A_CHOICE(muslin_log_fit_spec, order, MUSLIN_LOG_QUARTER, MUSLIN_ARG_LOG_ORDER),
-        REFUSAL(muslin_log_fit_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        OUTSIDE(muslin_logcabin_fit_spec, wanted, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_FINISHED),
+        OUTSIDE(muslin_logcabin_fit_spec, centre, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_CENTRE_WIDTH),
+        REFUSAL(muslin_logcabin_fit_spec, centre, WHOLE_IN(12), MUSLIN_ERR_RANGE, MUSLIN_ARG_CENTRE_WIDTH),
+        REFUSAL(muslin_logcabin_fit_spec, rounds, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROUNDS),
+        REFUSAL(muslin_logcabin_fit_spec, rounds, MUSLIN_ROUNDS_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROUNDS),
+        REFUSAL(muslin_logcabin_fit_spec, log_finished, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_LOG_WIDTH),
+        REFUSAL(muslin_logcabin_fit_spec, log_finished, MUSLIN_SIZE_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_LOG_WIDTH),
+        OUTSIDE(muslin_logcabin_fit_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_logcabin_fit_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        NOT_A_CHOICE(muslin_logcabin_fit_spec, order, MUSLIN_LOG_ORDER_QUARTER, MUSLIN_ARG_LOG_ORDER),
+        REFUSAL(muslin_logcabin_fit_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
     const struct refusal rounds[] = {
-        REFUSAL(muslin_log_fit_spec, rounds, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROUNDS),
+        REFUSAL(muslin_logcabin_fit_spec, rounds, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROUNDS),
     };
     const struct refusal logs[] = {
-        REFUSAL(muslin_log_fit_spec, log_finished, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_LOG_WIDTH),
+        REFUSAL(muslin_logcabin_fit_spec, log_finished, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_LOG_WIDTH),
     };
     ck_refusals(&to_log, both, COUNT_OF(both));
     ck_refusals(&to_rounds, both, COUNT_OF(both));
@@ -246,14 +247,14 @@ END_TEST
 /* 5 ticks over 6 logs, down to 1/8 in, is no log. */
 START_TEST(a_log_that_rounds_to_nothing_fits_nowhere)
 {
-    struct muslin_log_fit_spec spec = good_fit;
+    struct muslin_logcabin_fit_spec spec = good_fit;
     spec.centre = spec.wanted - 5;
     struct muslin_problem problem = ck_failing(&to_log, &spec, MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_LOG_WIDTH);
     ck_assert_int_eq(problem.value, 0);
     ck_assert_int_eq(problem.limit, 1);
-    struct muslin_log_fit out = { .size = (uint32_t)sizeof out };
-    struct muslin_rounding_spec rounding = to_grid(0, MUSLIN_ROUND_UP);
+    struct muslin_logcabin_fit out = { .size = (uint32_t)sizeof out };
+    struct muslin_rounding_spec rounding = to_grid(0, MUSLIN_DIRECTION_UP);
     ck_status(muslin_logcabin_log_for(&good_fit, &rounding, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
     ck_status(muslin_logcabin_log_for(&good_fit, NULL, &out, &problem), MUSLIN_ERR_NULL);

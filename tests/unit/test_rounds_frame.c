@@ -35,7 +35,7 @@ static struct muslin_frame pieces_of(const struct muslin_frame_spec *spec, musli
 START_TEST(a_two_inch_frame_round_six_inches)
 {
     struct muslin_frame_spec spec = frame_of(WHOLE_IN(6), WHOLE_IN(6), WHOLE_IN(2));
-    struct muslin_frame frame = pieces_of(&spec, IN(0, 1, 8), MUSLIN_ROUND_UP);
+    struct muslin_frame frame = pieces_of(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(frame.cut_width, IN(2, 1, 2));
     ck_assert_int_eq(frame.top_long, IN(11, 1, 4));
     ck_assert_int_eq(frame.top_short, IN(6, 1, 4));
@@ -59,7 +59,7 @@ END_TEST
 START_TEST(no_strip_across_holds_fifty_one_inches)
 {
     struct muslin_frame_spec spec = frame_of(WHOLE_IN(8), WHOLE_IN(12), IN(1, 1, 2));
-    struct muslin_frame frame = pieces_of(&spec, IN(0, 1, 16), MUSLIN_ROUND_UP);
+    struct muslin_frame frame = pieces_of(&spec, IN(0, 1, 16), MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(frame.top_long, IN(12, 1, 4));
     ck_assert_int_eq(frame.side_long, IN(16, 1, 4));
     ck_assert_int_eq(frame.strip_length, WHOLE_IN(51));
@@ -84,9 +84,9 @@ START_TEST(strips_are_the_fewest_that_hold_the_pieces)
     spec.allowance = turned.allowance = 0;
     for (size_t i = 0; i < COUNT_OF(steps); i++) {
         spec.usable_width = turned.usable_width = steps[i].usable;
-        ck_assert_int_eq(pieces_of(&spec, 1, MUSLIN_ROUND_UP).strips, steps[i].strips);
-        ck_assert_int_eq(pieces_of(&turned, 1, MUSLIN_ROUND_UP).strips, steps[i].strips);
-        ck_assert_int_eq(pieces_of(&spec, 1, MUSLIN_ROUND_UP).cloth_length, steps[i].strips * WHOLE_IN(2));
+        ck_assert_int_eq(pieces_of(&spec, 1, MUSLIN_DIRECTION_UP).strips, steps[i].strips);
+        ck_assert_int_eq(pieces_of(&turned, 1, MUSLIN_DIRECTION_UP).strips, steps[i].strips);
+        ck_assert_int_eq(pieces_of(&spec, 1, MUSLIN_DIRECTION_UP).cloth_length, steps[i].strips * WHOLE_IN(2));
     }
 }
 END_TEST
@@ -95,7 +95,7 @@ END_TEST
 START_TEST(four_pieces_nest_in_one_strip)
 {
     struct muslin_frame_spec spec = frame_of(WHOLE_IN(8), WHOLE_IN(12), WHOLE_IN(2));
-    struct muslin_frame frame = pieces_of(&spec, 1, MUSLIN_ROUND_DOWN);
+    struct muslin_frame frame = pieces_of(&spec, 1, MUSLIN_DIRECTION_DOWN);
     /* 53.3284271 x 8128 = 433453.46; four long edges, each rounded down by less than a tick */
     ck_assert_int_le(frame.strip_length, 433453);
     ck_assert_int_gt(frame.strip_length, 433453 - 4);
@@ -116,14 +116,14 @@ START_TEST(long_edges_agree_with_mitred_borders)
         struct muslin_frame_spec spec = frame_of(draw_from(&state, 1, 900000), draw_from(&state, 1, 900000),
                                                  draw_from(&state, 1, 90000));
         spec.allowance = draw_from(&state, 0, 5000);
-        struct muslin_frame frame = pieces_of(&spec, 1, MUSLIN_ROUND_UP);
+        struct muslin_frame frame = pieces_of(&spec, 1, MUSLIN_DIRECTION_UP);
         struct muslin_border_spec border_spec = MUSLIN_BORDER_SPEC_INIT;
         struct muslin_border border = { .size = (uint32_t)sizeof border };
         border_spec.unfinished_width = spec.opening_width + 2 * spec.allowance;
         border_spec.unfinished_length = spec.opening_height + 2 * spec.allowance;
         border_spec.finished_border = spec.frame_width;
         border_spec.allowance = spec.allowance;
-        border_spec.style = MUSLIN_BORDER_MITRED;
+        border_spec.style = MUSLIN_BORDER_STYLE_MITRED;
         ck_ok(muslin_border_plan(&border_spec, &border, NULL));
         ck_assert_int_eq(frame.top_long, border.top_cut_length);
         ck_assert_int_eq(frame.side_long, border.side_cut_length);
@@ -139,7 +139,7 @@ START_TEST(without_seams_the_pieces_are_the_drawing)
 {
     struct muslin_frame_spec spec = frame_of(WHOLE_IN(6), WHOLE_IN(9), WHOLE_IN(2));
     spec.allowance = 0;
-    struct muslin_frame frame = pieces_of(&spec, 1, MUSLIN_ROUND_UP);
+    struct muslin_frame frame = pieces_of(&spec, 1, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(frame.top_long, WHOLE_IN(10));
     ck_assert_int_eq(frame.top_short, WHOLE_IN(6));
     ck_assert_int_eq(frame.side_long, WHOLE_IN(13));
@@ -170,15 +170,15 @@ START_TEST(an_outline_goes_round_from_the_left_tip)
     /* thousandths of an inch, nearest: 8128 / 1000 is no whole number of ticks, so compare with the ticks */
     const muslin_len xs[] = { 0, 91091, 70771, 20320 }; /* 11.2071068 and 8.7071068 x 8128 = 91091.36 and 70771.36 */
     const muslin_len ys[] = { 0, 0, 20320, 20320 };
-    outline_of(&spec, 1, MUSLIN_ROUND_NEAREST, rows);
+    outline_of(&spec, 1, MUSLIN_DIRECTION_NEAREST, rows);
     for (int i = 0; i < 4; i++) {
-        ck_assert_int_eq(rows[i].piece, MUSLIN_FRAME_TOP);
-        ck_assert_int_eq(rows[i].line, MUSLIN_FRAME_CUT);
+        ck_assert_int_eq(rows[i].piece, MUSLIN_FRAME_PIECE_TOP);
+        ck_assert_int_eq(rows[i].line, MUSLIN_FRAME_LINE_CUT);
         ck_assert_int_eq(rows[i].x, xs[i]);
         ck_assert_int_eq(rows[i].y, ys[i]);
     }
     /* the finished line begins a quarter inch in, (1 + sqrt 2) / 4 in along: 0.6035534 x 8128 = 4905.68 */
-    ck_assert_int_eq(rows[4].line, MUSLIN_FRAME_FINISHED);
+    ck_assert_int_eq(rows[4].line, MUSLIN_FRAME_LINE_FINISHED);
     ck_assert_int_eq(rows[4].x, 4906);
     ck_assert_int_eq(rows[4].x_error, 0);
     ck_assert_int_eq(rows[4].y, 2032);
@@ -187,7 +187,7 @@ START_TEST(an_outline_goes_round_from_the_left_tip)
     ck_assert_int_eq(rows[6].y, 2032 + WHOLE_IN(2));
     ck_assert_int_eq(rows[7].x, 4906 + WHOLE_IN(2));
     for (int i = 8; i < 16; i++) {
-        ck_assert_int_eq(rows[i].piece, MUSLIN_FRAME_SIDE);
+        ck_assert_int_eq(rows[i].piece, MUSLIN_FRAME_PIECE_SIDE);
         ck_assert_int_eq(rows[i].line, rows[i - 8].line);
         ck_assert_int_eq(rows[i].x, rows[i - 8].x);
         ck_assert_int_eq(rows[i].y, rows[i - 8].y);
@@ -212,7 +212,7 @@ START_TEST(finished_lines_lie_half_a_seam_inside_the_cut_ones)
     struct muslin_frame_corner rows[CORNERS];
     spec.take_up = 100;
     muslin_len seam = 2 * 2032 + 100;
-    outline_of(&spec, 1, MUSLIN_ROUND_NEAREST, rows);
+    outline_of(&spec, 1, MUSLIN_DIRECTION_NEAREST, rows);
     for (int i = 0; i < CORNERS; i += 8) {
         muslin_len opening = i == 0 ? spec.opening_width : spec.opening_height;
         ck_end_allowance(&rows[i], &rows[i + 4], seam);
@@ -239,11 +239,11 @@ START_TEST(half_ticks_of_an_outline_are_rounded_too)
     struct muslin_frame_corner rows[CORNERS];
     spec.allowance = 3;
     spec.take_up = 1;
-    outline_of(&spec, 1, MUSLIN_ROUND_UP, rows);
+    outline_of(&spec, 1, MUSLIN_DIRECTION_UP, rows);
     ck_assert_int_eq(rows[4].y, 4);
     ck_assert_int_eq(rows[4].y_error, 0);
     ck_assert_int_eq(rows[7].y, 14);
-    outline_of(&spec, 1, MUSLIN_ROUND_DOWN, rows);
+    outline_of(&spec, 1, MUSLIN_DIRECTION_DOWN, rows);
     ck_assert_int_eq(rows[4].y, 3);
     ck_assert_int_eq(rows[4].y_error, -1);
 }
@@ -251,7 +251,7 @@ END_TEST
 
 /* ---- refusals ---------------------------------------------------------------------------------------------------- */
 
-static const struct muslin_rounding_spec eighths = { (uint32_t)sizeof eighths, 0, 1016, 0, MUSLIN_ROUND_UP, 0 };
+static const struct muslin_rounding_spec eighths = { (uint32_t)sizeof eighths, 0, 1016, 0, MUSLIN_DIRECTION_UP, 0 };
 static muslin_status call_pieces(const void *spec, void *out, struct muslin_problem *problem)
 {
     return muslin_frame_pieces(spec, &eighths, out, problem);
@@ -306,12 +306,12 @@ END_TEST
  * side of 24 in would do both times; and the other way round. 2 1/2 + 4 in down to 4 in leave a short edge of 0. */
 START_TEST(a_short_edge_may_be_rounded_away)
 {
-    struct muslin_rounding_spec rounding = to_grid(WHOLE_IN(12), MUSLIN_ROUND_DOWN);
+    struct muslin_rounding_spec rounding = to_grid(WHOLE_IN(12), MUSLIN_DIRECTION_DOWN);
     struct muslin_frame_spec spec = frame_of(WHOLE_IN(6), WHOLE_IN(20), WHOLE_IN(2));
     struct muslin_frame out = { .size = (uint32_t)sizeof out, .top_long = 77 };
     struct muslin_problem problem = PROBLEM;
     spec.allowance = 0;
-    ck_assert_int_eq(pieces_of(&spec, WHOLE_IN(4), MUSLIN_ROUND_DOWN).top_short, WHOLE_IN(4));
+    ck_assert_int_eq(pieces_of(&spec, WHOLE_IN(4), MUSLIN_DIRECTION_DOWN).top_short, WHOLE_IN(4));
     ck_status(muslin_frame_pieces(&spec, &rounding, &out, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
     ck_assert_int_eq(problem.value, WHOLE_IN(12));
@@ -321,7 +321,7 @@ START_TEST(a_short_edge_may_be_rounded_away)
     ck_status(muslin_frame_pieces(&spec, &rounding, &out, &problem), MUSLIN_ERR_NO_FIT);
     rounding.grid = WHOLE_IN(4);
     spec.opening_height = IN(2, 1, 2);
-    ck_assert_int_eq(pieces_of(&spec, WHOLE_IN(1), MUSLIN_ROUND_DOWN).side_short, WHOLE_IN(2));
+    ck_assert_int_eq(pieces_of(&spec, WHOLE_IN(1), MUSLIN_DIRECTION_DOWN).side_short, WHOLE_IN(2));
     ck_status(muslin_frame_pieces(&spec, &rounding, &out, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(out.top_long, 77);
 }
@@ -334,7 +334,7 @@ START_TEST(the_largest_frame_is_rounded)
     struct muslin_frame_spec spec = frame_of(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX);
     spec.allowance = MUSLIN_SIZE_MAX / 8;
     spec.take_up = MUSLIN_SIZE_MAX / 8;
-    struct muslin_frame frame = pieces_of(&spec, MUSLIN_SIZE_MAX, MUSLIN_ROUND_UP);
+    struct muslin_frame frame = pieces_of(&spec, MUSLIN_SIZE_MAX, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(frame.top_long, 4 * MUSLIN_SIZE_MAX);
     ck_assert_int_eq(frame.top_short, 5 * MUSLIN_SIZE_MAX / 4);
     ck_assert_int_eq(frame.strip_length, 95 * (MUSLIN_SIZE_MAX / 8));

@@ -33,7 +33,7 @@ static struct muslin_logcabin plan_of(const struct muslin_logcabin_spec *spec, c
 
 /* Fills `rows`, at most ROWS_MAX of them, and says how many there are. */
 static size_t logs_of(const struct muslin_logcabin_spec *spec, const muslin_len *widths, size_t n,
-                      struct muslin_log *rows)
+                      struct muslin_logcabin_log *rows)
 {
     size_t count = 0;
     ck_ok(muslin_logcabin_logs(spec, widths, n, rows, sizeof *rows, ROWS_MAX, &count, NULL));
@@ -71,14 +71,14 @@ START_TEST(logs_are_as_long_as_the_raw_edge)
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 1);
     const muslin_len lengths[] = { IN(2, 1, 2), IN(3, 1, 2), IN(3, 1, 2), IN(4, 1, 2) };
     const int32_t sides[] = { MUSLIN_SIDE_TOP, MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_BOTTOM, MUSLIN_SIDE_LEFT };
-    struct muslin_log rows[ROWS_MAX];
+    struct muslin_logcabin_log rows[ROWS_MAX];
     muslin_len running = 0;
     ck_assert_uint_eq(logs_of(&spec, NULL, 0, rows), 4);
     for (int32_t i = 0; i < 4; i++) {
         running += lengths[i];
         ck_assert_int_eq(rows[i].round, 1);
         ck_assert_int_eq(rows[i].side, sides[i]);
-        ck_assert_int_eq(rows[i].half, i < 2 ? MUSLIN_LOG_FIRST : MUSLIN_LOG_SECOND);
+        ck_assert_int_eq(rows[i].half, i < 2 ? MUSLIN_LOG_HALF_FIRST : MUSLIN_LOG_HALF_SECOND);
         ck_assert_int_eq(rows[i].cut_length, lengths[i]);
         ck_assert_int_eq(rows[i].finished_length, lengths[i] - 4064);
         ck_assert_int_eq(rows[i].cut_width, IN(1, 1, 2));
@@ -96,7 +96,7 @@ END_TEST
 static void ck_sides(int32_t order, int32_t start, int32_t turn, const int32_t *sides, int32_t count)
 {
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 2);
-    struct muslin_log rows[ROWS_MAX];
+    struct muslin_logcabin_log rows[ROWS_MAX];
     spec.order = order;
     spec.start = start;
     spec.turn = turn;
@@ -104,7 +104,7 @@ static void ck_sides(int32_t order, int32_t start, int32_t turn, const int32_t *
     for (int32_t i = 0; i < 2 * count; i++) {
         ck_assert_int_eq(rows[i].side, sides[i % count]);
         ck_assert_int_eq(rows[i].round, i / count + 1);
-        ck_assert_int_eq(rows[i].half, i % count < count / 2 ? MUSLIN_LOG_FIRST : MUSLIN_LOG_SECOND);
+        ck_assert_int_eq(rows[i].half, i % count < count / 2 ? MUSLIN_LOG_HALF_FIRST : MUSLIN_LOG_HALF_SECOND);
         ck_assert_int_eq(rows[i].closes_round, i % count == count - 1);
     }
 }
@@ -113,17 +113,17 @@ static void ck_sides(int32_t order, int32_t start, int32_t turn, const int32_t *
 START_TEST(sides_follow_start_and_turn)
 {
     enum { T = MUSLIN_SIDE_TOP, R = MUSLIN_SIDE_RIGHT, B = MUSLIN_SIDE_BOTTOM, L = MUSLIN_SIDE_LEFT };
-    const int32_t clockwise = MUSLIN_LOG_CLOCKWISE;
-    const int32_t anticlockwise = MUSLIN_LOG_ANTICLOCKWISE;
-    ck_sides(MUSLIN_LOG_ROUND, T, clockwise, (const int32_t[]) { T, R, B, L }, 4);
-    ck_sides(MUSLIN_LOG_ROUND, T, anticlockwise, (const int32_t[]) { T, L, B, R }, 4);
-    ck_sides(MUSLIN_LOG_ROUND, L, clockwise, (const int32_t[]) { L, T, R, B }, 4);
-    ck_sides(MUSLIN_LOG_ROUND, R, anticlockwise, (const int32_t[]) { R, T, L, B }, 4);
-    ck_sides(MUSLIN_LOG_COURTHOUSE, T, clockwise, (const int32_t[]) { T, B, R, L }, 4);
-    ck_sides(MUSLIN_LOG_COURTHOUSE, L, clockwise, (const int32_t[]) { L, R, T, B }, 4);
-    ck_sides(MUSLIN_LOG_COURTHOUSE, L, anticlockwise, (const int32_t[]) { L, R, B, T }, 4);
-    ck_sides(MUSLIN_LOG_QUARTER, B, clockwise, (const int32_t[]) { B, L }, 2);
-    ck_sides(MUSLIN_LOG_QUARTER, B, anticlockwise, (const int32_t[]) { B, R }, 2);
+    const int32_t clockwise = MUSLIN_LOG_TURN_CLOCKWISE;
+    const int32_t anticlockwise = MUSLIN_LOG_TURN_ANTICLOCKWISE;
+    ck_sides(MUSLIN_LOG_ORDER_ROUND, T, clockwise, (const int32_t[]) { T, R, B, L }, 4);
+    ck_sides(MUSLIN_LOG_ORDER_ROUND, T, anticlockwise, (const int32_t[]) { T, L, B, R }, 4);
+    ck_sides(MUSLIN_LOG_ORDER_ROUND, L, clockwise, (const int32_t[]) { L, T, R, B }, 4);
+    ck_sides(MUSLIN_LOG_ORDER_ROUND, R, anticlockwise, (const int32_t[]) { R, T, L, B }, 4);
+    ck_sides(MUSLIN_LOG_ORDER_COURTHOUSE, T, clockwise, (const int32_t[]) { T, B, R, L }, 4);
+    ck_sides(MUSLIN_LOG_ORDER_COURTHOUSE, L, clockwise, (const int32_t[]) { L, R, T, B }, 4);
+    ck_sides(MUSLIN_LOG_ORDER_COURTHOUSE, L, anticlockwise, (const int32_t[]) { L, R, B, T }, 4);
+    ck_sides(MUSLIN_LOG_ORDER_QUARTER, B, clockwise, (const int32_t[]) { B, L }, 2);
+    ck_sides(MUSLIN_LOG_ORDER_QUARTER, B, anticlockwise, (const int32_t[]) { B, R }, 2);
 }
 END_TEST
 
@@ -133,8 +133,8 @@ START_TEST(courthouse_steps_come_in_equal_pairs)
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 2);
     const muslin_len lengths[] = { IN(2, 1, 2), IN(2, 1, 2), IN(4, 1, 2), IN(4, 1, 2),
                                    IN(4, 1, 2), IN(4, 1, 2), IN(6, 1, 2), IN(6, 1, 2) };
-    struct muslin_log rows[ROWS_MAX];
-    spec.order = MUSLIN_LOG_COURTHOUSE;
+    struct muslin_logcabin_log rows[ROWS_MAX];
+    spec.order = MUSLIN_LOG_ORDER_COURTHOUSE;
     ck_assert_uint_eq(logs_of(&spec, NULL, 0, rows), 8);
     for (size_t i = 0; i < 8; i++)
         ck_assert_int_eq(rows[i].cut_length, lengths[i]);
@@ -159,7 +159,7 @@ static void draw_rectangle(struct drawing *d, int left, int top, int64_t width, 
 }
 
 /* Along the side it is sewn to, as the row's finished sizes say. */
-static void draw_log(struct drawing *d, const struct muslin_log *log)
+static void draw_log(struct drawing *d, const struct muslin_logcabin_log *log)
 {
     int depth = (int)log->finished_width;
     switch (log->side) {
@@ -192,7 +192,7 @@ static void ck_tiled(const struct drawing *d)
 static muslin_len ck_drawn(const struct muslin_logcabin_spec *spec, const muslin_len *widths, size_t n)
 {
     const muslin_len seam = 2 * spec->allowance + spec->take_up;
-    struct muslin_log rows[ROWS_MAX];
+    struct muslin_logcabin_log rows[ROWS_MAX];
     struct drawing d = { PAGE / 2, PAGE / 2, PAGE / 2 + (int)spec->centre_width, PAGE / 2 + (int)spec->centre_height,
                          { { 0 } } };
     muslin_len running = 0;
@@ -226,7 +226,7 @@ START_TEST(logs_tile_the_block)
     for (spec.order = 1; spec.order <= 3; spec.order++)
         for (spec.start = 1; spec.start <= 4; spec.start++)
             for (spec.turn = 1; spec.turn <= 2; spec.turn++) {
-                size_t logs = spec.order == MUSLIN_LOG_QUARTER ? 6 : 12;
+                size_t logs = spec.order == MUSLIN_LOG_ORDER_QUARTER ? 6 : 12;
                 muslin_len length = ck_drawn(&spec, NULL, 0);
                 struct muslin_logcabin plan = plan_of(&spec, NULL, 0);
                 ck_assert_int_eq(plan.first_length + plan.second_length, length);
@@ -242,7 +242,7 @@ START_TEST(logs_may_have_widths_of_their_own)
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), 0, 2);
     const muslin_len by_round[] = { WHOLE_IN(1), WHOLE_IN(2) };
     const muslin_len by_log[] = { 8128, 8128, 16256, 16256, 8128, 8128, 16256, 16256 };
-    struct muslin_log rows[ROWS_MAX];
+    struct muslin_logcabin_log rows[ROWS_MAX];
     ck_assert_int_eq(plan_of(&spec, by_round, 2).finished_width, WHOLE_IN(8));
     logs_of(&spec, by_round, 2, rows);
     for (size_t i = 0; i < 8; i++)
@@ -292,7 +292,7 @@ static muslin_status call_strips(const void *spec, void *out, struct muslin_prob
 }
 static const struct muslin_logcabin_spec good_cabin = {
     (uint32_t)sizeof good_cabin, 0, WHOLE_IN(2), WHOLE_IN(3), WHOLE_IN(1), 3, 20, 2032, 10, WHOLE_IN(40), 127,
-    MUSLIN_LOG_COURTHOUSE, MUSLIN_SIDE_LEFT, MUSLIN_LOG_ANTICLOCKWISE, 0
+    MUSLIN_LOG_ORDER_COURTHOUSE, MUSLIN_SIDE_LEFT, MUSLIN_LOG_TURN_ANTICLOCKWISE, 0
 };
 static const struct ruled plan = RULED(call_plan, good_cabin, muslin_logcabin);
 static const struct ruled logs = RULED(call_logs, good_cabin, muslin_logcabin);
@@ -321,9 +321,9 @@ START_TEST(log_cabin_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_logcabin_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
         OUTSIDE(muslin_logcabin_spec, usable_width, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_USABLE_WIDTH),
         OUTSIDE(muslin_logcabin_spec, end_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_LOSS),
-        NOT_A_CHOICE(muslin_logcabin_spec, order, MUSLIN_LOG_QUARTER, MUSLIN_ARG_LOG_ORDER),
+        NOT_A_CHOICE(muslin_logcabin_spec, order, MUSLIN_LOG_ORDER_QUARTER, MUSLIN_ARG_LOG_ORDER),
         NOT_A_CHOICE(muslin_logcabin_spec, start, MUSLIN_SIDE_BOTTOM, MUSLIN_ARG_LOG_SIDE),
-        NOT_A_CHOICE(muslin_logcabin_spec, turn, MUSLIN_LOG_ANTICLOCKWISE, MUSLIN_ARG_LOG_TURN),
+        NOT_A_CHOICE(muslin_logcabin_spec, turn, MUSLIN_LOG_TURN_ANTICLOCKWISE, MUSLIN_ARG_LOG_TURN),
         REFUSAL(muslin_logcabin_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
     ck_refusals(&plan, refusals, COUNT_OF(refusals));
@@ -419,7 +419,7 @@ static muslin_status call_log_rows(void *rows, size_t row_size, size_t capacity,
 
 START_TEST(logs_are_asked_for_then_filled)
 {
-    ck_rows_rules(call_log_rows, sizeof(struct muslin_log), 12);
+    ck_rows_rules(call_log_rows, sizeof(struct muslin_logcabin_log), 12);
 }
 END_TEST
 

@@ -34,9 +34,9 @@ static struct muslin_medallion_row round_of(int32_t kind, int32_t corner, muslin
     row.most = most;
     return row;
 }
-#define PLAIN(width) round_of(MUSLIN_ROUND_PLAIN, MUSLIN_CORNER_THROUGH, width, 0, 0)
-#define PIECED(depth, repeat) round_of(MUSLIN_ROUND_PIECED, MUSLIN_CORNER_SQUARES, depth, repeat, 0)
-#define COPING(least, most) round_of(MUSLIN_ROUND_COPING, MUSLIN_CORNER_THROUGH, least, 0, most)
+#define PLAIN(width) round_of(MUSLIN_ROUND_PLAIN, MUSLIN_ROUND_CORNER_THROUGH, width, 0, 0)
+#define PIECED(depth, repeat) round_of(MUSLIN_ROUND_PIECED, MUSLIN_ROUND_CORNER_SQUARES, depth, repeat, 0)
+#define COPING(least, most) round_of(MUSLIN_ROUND_COPING, MUSLIN_ROUND_CORNER_THROUGH, least, 0, most)
 
 static struct muslin_medallion plan_of(const struct muslin_medallion_spec *spec, struct muslin_medallion_row *rows,
                                        size_t n)
@@ -111,7 +111,7 @@ START_TEST(units_through_the_corners_are_counted_with_them)
 {
     struct muslin_medallion_spec spec = centre_of(WHOLE_IN(20), WHOLE_IN(20));
     struct muslin_medallion_row rows[] = { COPING(0, WHOLE_IN(1)), PIECED(WHOLE_IN(3), WHOLE_IN(4)) };
-    rows[1].corner = MUSLIN_CORNER_THROUGH;
+    rows[1].corner = MUSLIN_ROUND_CORNER_THROUGH;
     struct muslin_medallion quilt = plan_of(&spec, rows, 2);
     ck_assert_int_eq(rows[0].side_finished, WHOLE_IN(1));
     ck_assert_int_eq(rows[0].side_length, IN(20, 1, 2));
@@ -139,11 +139,12 @@ START_TEST(plain_rounds_are_borders)
     border_spec.unfinished_length = WHOLE_IN(42) + 4064 + 50;
     border_spec.take_up = 50;
     border_spec.finished_border = IN(3, 1, 4);
-    for (int32_t corner = MUSLIN_CORNER_SQUARES; corner <= MUSLIN_CORNER_THROUGH; corner++) {
+    for (int32_t corner = MUSLIN_ROUND_CORNER_SQUARES; corner <= MUSLIN_ROUND_CORNER_THROUGH; corner++) {
         struct muslin_medallion_row row = PLAIN(IN(3, 1, 4));
         struct muslin_border border = { .size = (uint32_t)sizeof border };
         row.corner = corner;
-        border_spec.style = corner == MUSLIN_CORNER_SQUARES ? MUSLIN_BORDER_CORNERSTONES : MUSLIN_BORDER_SIDES_FIRST;
+        border_spec.style =
+            corner == MUSLIN_ROUND_CORNER_SQUARES ? MUSLIN_BORDER_STYLE_CORNERSTONES : MUSLIN_BORDER_STYLE_SIDES_FIRST;
         ck_ok(muslin_border_plan(&border_spec, &border, NULL));
         struct muslin_medallion quilt = plan_of(&spec, &row, 1);
         ck_assert_int_eq(row.side_cut, border.cut_width);
@@ -197,7 +198,7 @@ START_TEST(an_odd_pair_is_shared_to_a_tick)
 {
     struct muslin_medallion_spec spec = centre_of(5, 8);
     struct muslin_medallion_row rows[] = { COPING(0, 2), PIECED(1, 8) };
-    rows[0].corner = MUSLIN_CORNER_SQUARES;
+    rows[0].corner = MUSLIN_ROUND_CORNER_SQUARES;
     struct muslin_medallion quilt = plan_of(&spec, rows, 2);
     ck_assert_int_eq(rows[0].side_pair, 3);
     ck_assert_int_eq(rows[0].side_finished, 1);
@@ -256,7 +257,7 @@ static void ck_grown(const struct muslin_medallion_spec *spec, const struct musl
         int64_t count = 0;
         muslin_len rest = 0;
         if (row->kind == MUSLIN_ROUND_COPING) {
-            muslin_len corners = row[1].corner == MUSLIN_CORNER_THROUGH ? 2 * row[1].width : 0;
+            muslin_len corners = row[1].corner == MUSLIN_ROUND_CORNER_THROUGH ? 2 * row[1].width : 0;
             side_pair = widen(width + corners, row->width, row[1].repeat);
             top_pair = widen(height, row->width, row[1].repeat);
         }
@@ -265,7 +266,7 @@ static void ck_grown(const struct muslin_medallion_spec *spec, const struct musl
         ck_assert_int_eq(row->side_pair, side_pair);
         ck_assert_int_eq(row->top_pair, top_pair);
         ck_assert_int_eq(row->side_length, side_pair > 0 ? height + seam : 0);
-        muslin_len top = row->corner == MUSLIN_CORNER_THROUGH ? width + side_pair : width;
+        muslin_len top = row->corner == MUSLIN_ROUND_CORNER_THROUGH ? width + side_pair : width;
         ck_assert_int_eq(row->top_length, top_pair > 0 ? top + seam : 0);
         if (row->kind == MUSLIN_ROUND_PIECED) {
             lay_units(top, row->repeat, &count, &rest);
@@ -436,7 +437,7 @@ START_TEST(the_length_is_bounded_too)
     ck_assert_int_eq(problem.value, MUSLIN_SIZE_MAX + 2);
     struct muslin_medallion_row rows[] = { COPING(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX),
                                            PIECED(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX) };
-    rows[1].corner = MUSLIN_CORNER_THROUGH;
+    rows[1].corner = MUSLIN_ROUND_CORNER_THROUGH;
     spec = centre_of(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX);
     problem = ck_rounds(&spec, rows, 2, MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.value, 3 * MUSLIN_SIZE_MAX);
@@ -479,7 +480,7 @@ START_TEST(the_wider_coping_strip_is_told)
 {
     struct muslin_medallion_spec spec = good_centre;
     struct muslin_medallion_row rows[] = { COPING(0, 10), PIECED(WHOLE_IN(1), WHOLE_IN(4)) };
-    rows[1].corner = MUSLIN_CORNER_SQUARES;
+    rows[1].corner = MUSLIN_ROUND_CORNER_SQUARES;
     spec.centre_width = WHOLE_IN(22);
     spec.centre_height = WHOLE_IN(21);
     ck_assert_int_eq(ck_rounds(&spec, rows, 2, MUSLIN_ERR_NO_FIT).limit, IN(1, 1, 2));

@@ -37,7 +37,7 @@ static struct muslin_point_border plan_of(const struct muslin_point_border_spec 
 START_TEST(two_inch_diagonals_come_from_strips_of_one_point_nine)
 {
     struct muslin_point_border_spec spec = border_of(WHOLE_IN(40), WHOLE_IN(2), 0);
-    struct muslin_point_border found = plan_of(&spec, 127, MUSLIN_ROUND_UP);
+    struct muslin_point_border found = plan_of(&spec, 127, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(found.square_cut, IN(1, 59, 64));
     ck_assert_int_eq(found.squares_per_run, 20);
     ck_assert_int_eq(found.squares, 20);
@@ -51,7 +51,7 @@ START_TEST(two_inch_diagonals_come_from_strips_of_one_point_nine)
     ck_assert_int_eq(found.diagonal_finished, WHOLE_IN(2));
     ck_assert_int_eq(found.border_unfinished, IN(2, 1, 2));
     /* to the tick: 1.41421356 x 8128 = 11494.73; + 4064; 2 + 1.20710678 in = 26067.36; 1 + 0.85355339 in = 15065.68 */
-    found = plan_of(&spec, 1, MUSLIN_ROUND_DOWN);
+    found = plan_of(&spec, 1, MUSLIN_DIRECTION_DOWN);
     ck_assert_int_eq(found.square_finished, 11494);
     ck_assert_int_eq(found.square_finished_error, -1);
     ck_assert_int_eq(found.square_cut, 15558);
@@ -70,8 +70,8 @@ END_TEST
 START_TEST(rounding_the_cut_changes_the_run)
 {
     struct muslin_point_border_spec spec = border_of(WHOLE_IN(41), WHOLE_IN(2), 0);
-    struct muslin_rounding_spec cutting = to_grid(IN(0, 1, 16), MUSLIN_ROUND_UP);
-    struct muslin_rounding_spec measuring = to_grid(1, MUSLIN_ROUND_NEAREST);
+    struct muslin_rounding_spec cutting = to_grid(IN(0, 1, 16), MUSLIN_DIRECTION_UP);
+    struct muslin_rounding_spec measuring = to_grid(1, MUSLIN_DIRECTION_NEAREST);
     struct muslin_point_border found = { .size = (uint32_t)sizeof found };
     ck_ok(muslin_point_border_plan(&spec, &cutting, &measuring, &found, NULL));
     ck_assert_int_eq(found.square_cut, IN(1, 15, 16));
@@ -79,7 +79,7 @@ START_TEST(rounding_the_cut_changes_the_run)
     ck_assert_int_eq(found.end_cut, IN(1, 7, 8));
     ck_assert_int_eq(found.square_finished, 11495); /* 1.41421356 x 8128 = 11494.73 */
     ck_assert_int_eq(found.run_longer_by, 5353);
-    cutting.direction = MUSLIN_ROUND_DOWN;
+    cutting.direction = MUSLIN_DIRECTION_DOWN;
     ck_ok(muslin_point_border_plan(&spec, &cutting, &measuring, &found, NULL));
     ck_assert_int_eq(found.run_longer_by, -9015);
     /* by their number, in 40 in */
@@ -94,7 +94,7 @@ START_TEST(squares_may_be_given_instead_of_the_diagonal)
 {
     struct muslin_point_border_spec spec = border_of(WHOLE_IN(41), 0, 20);
     spec.runs = 4;
-    struct muslin_point_border found = plan_of(&spec, IN(0, 1, 8), MUSLIN_ROUND_NEAREST);
+    struct muslin_point_border found = plan_of(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(found.diagonal_numerator, WHOLE_IN(41));
     ck_assert_int_eq(found.diagonal_denominator, 20);
     ck_assert_int_eq(found.diagonal_finished, WHOLE_IN(2));
@@ -119,8 +119,8 @@ START_TEST(both_ways_agree)
         struct muslin_point_border_spec by_count = border_of(squares * 4567, 0, squares);
         struct muslin_point_border_spec by_diagonal = border_of(squares * 4567, 4567, 0);
         by_count.take_up = by_diagonal.take_up = 33;
-        struct muslin_point_border a = plan_of(&by_count, 1, MUSLIN_ROUND_UP);
-        struct muslin_point_border b = plan_of(&by_diagonal, 1, MUSLIN_ROUND_UP);
+        struct muslin_point_border a = plan_of(&by_count, 1, MUSLIN_DIRECTION_UP);
+        struct muslin_point_border b = plan_of(&by_diagonal, 1, MUSLIN_DIRECTION_UP);
         ck_assert_int_eq(a.squares, squares);
         ck_assert_int_eq(b.squares, squares);
         ck_assert_int_eq(a.square_cut, b.square_cut);
@@ -139,7 +139,7 @@ START_TEST(squares_and_triangles_fill_the_run)
 {
     for (int64_t squares = 1; squares <= 50; squares++) {
         struct muslin_point_border_spec spec = border_of(squares * 100, 100, 0);
-        struct muslin_point_border found = plan_of(&spec, 1, MUSLIN_ROUND_UP);
+        struct muslin_point_border found = plan_of(&spec, 1, MUSLIN_DIRECTION_UP);
         ck_assert_int_eq(4 * found.squares + 2 * found.setting_triangles + found.end_triangles, 8 * squares);
     }
 }
@@ -147,7 +147,7 @@ END_TEST
 
 static muslin_status call_plan(const void *spec, void *out, struct muslin_problem *problem)
 {
-    const struct muslin_rounding_spec eighths = { (uint32_t)sizeof eighths, 0, 1016, 0, MUSLIN_ROUND_UP, 0 };
+    const struct muslin_rounding_spec eighths = { (uint32_t)sizeof eighths, 0, 1016, 0, MUSLIN_DIRECTION_UP, 0 };
     return muslin_point_border_plan(spec, &eighths, &eighths, out, problem);
 }
 static const struct muslin_point_border_spec good_border = {
@@ -167,7 +167,7 @@ START_TEST(point_border_refuses_what_lies_outside_its_ranges)
     const struct refusal refusals[] = {
         OUTSIDE(muslin_point_border_spec, side_finished, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_FINISHED),
         OUTSIDE(muslin_point_border_spec, diagonal_finished, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_DIAGONAL),
-        OUTSIDE(muslin_point_border_spec, squares, 1, MUSLIN_POINT_SQUARES_MAX, MUSLIN_ARG_PIECES),
+        OUTSIDE(muslin_point_border_spec, squares, 1, MUSLIN_POINT_BORDER_SQUARES_MAX, MUSLIN_ARG_PIECES),
         OUTSIDE(muslin_point_border_spec, runs, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_RUNS),
         OUTSIDE(muslin_point_border_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_point_border_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
@@ -179,8 +179,8 @@ START_TEST(point_border_refuses_what_lies_outside_its_ranges)
     spec.diagonal_finished = WHOLE_IN(2);
     spec.squares = -1;
     ck_assert_int_eq(ck_failing(&plan, &spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_PIECES);
-    struct muslin_rounding_spec well = to_grid(1, MUSLIN_ROUND_NEAREST);
-    struct muslin_rounding_spec wrong = to_grid(0, MUSLIN_ROUND_NEAREST);
+    struct muslin_rounding_spec well = to_grid(1, MUSLIN_DIRECTION_NEAREST);
+    struct muslin_rounding_spec wrong = to_grid(0, MUSLIN_DIRECTION_NEAREST);
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_point_border_plan(&good_border, NULL, &well, &out, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_point_border_plan(&good_border, &well, NULL, &out, NULL), MUSLIN_ERR_NULL);
@@ -200,7 +200,7 @@ START_TEST(a_diagonal_longer_than_the_side_does_not_fit)
     ck_assert_int_eq(problem.value, WHOLE_IN(2));
     ck_assert_int_eq(problem.limit, WHOLE_IN(2) + 1);
     spec.diagonal_finished--;
-    ck_assert_int_eq(plan_of(&spec, 1, MUSLIN_ROUND_UP).squares, 1);
+    ck_assert_int_eq(plan_of(&spec, 1, MUSLIN_DIRECTION_UP).squares, 1);
 }
 END_TEST
 
@@ -209,11 +209,11 @@ END_TEST
 START_TEST(squares_may_be_rounded_away)
 {
     struct muslin_point_border_spec spec = border_of(WHOLE_IN(40), WHOLE_IN(2), 0);
-    struct muslin_rounding_spec coarse = to_grid(WHOLE_IN(2), MUSLIN_ROUND_DOWN);
-    struct muslin_rounding_spec fine = to_grid(1, MUSLIN_ROUND_NEAREST);
+    struct muslin_rounding_spec coarse = to_grid(WHOLE_IN(2), MUSLIN_DIRECTION_DOWN);
+    struct muslin_rounding_spec fine = to_grid(1, MUSLIN_DIRECTION_NEAREST);
     struct muslin_point_border out = { .size = (uint32_t)sizeof out, .squares = 77 };
     struct muslin_problem problem = PROBLEM;
-    ck_assert_int_eq(plan_of(&spec, WHOLE_IN(1), MUSLIN_ROUND_DOWN).square_cut, WHOLE_IN(1));
+    ck_assert_int_eq(plan_of(&spec, WHOLE_IN(1), MUSLIN_DIRECTION_DOWN).square_cut, WHOLE_IN(1));
     ck_status(muslin_point_border_plan(&spec, &coarse, &fine, &out, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
     ck_assert_int_eq(problem.value, WHOLE_IN(2));
@@ -228,19 +228,19 @@ END_TEST
 /* The most squares, of two ticks from tip to tip, with the widest seams, m = 3 x 2^27; and the largest counts. */
 START_TEST(the_largest_border_is_found_exactly)
 {
-    struct muslin_point_border_spec spec = border_of(MUSLIN_SIZE_MAX, 0, MUSLIN_POINT_SQUARES_MAX);
+    struct muslin_point_border_spec spec = border_of(MUSLIN_SIZE_MAX, 0, MUSLIN_POINT_BORDER_SQUARES_MAX);
     spec.allowance = spec.take_up = MUSLIN_SIZE_MAX / 8;
     spec.runs = MUSLIN_COUNT_MAX;
-    struct muslin_point_border found = plan_of(&spec, 1, MUSLIN_ROUND_DOWN);
+    struct muslin_point_border found = plan_of(&spec, 1, MUSLIN_DIRECTION_DOWN);
     ck_assert_int_eq(found.diagonal_finished, 2);
     ck_assert_int_eq(found.square_finished, 1);
     ck_assert_int_eq(found.square_cut, 402653184 + 1);
     ck_assert_int_eq(found.setting_cut, 402653184 + 2 + 569437593); /* sqrt 2 m = 569437593.9 */
     ck_assert_int_eq(found.end_cut, 402653184 + 1 + 284718796);     /* half of it: 284718796.9 */
-    ck_assert_int_eq(found.squares, MUSLIN_POINT_SQUARES_MAX * MUSLIN_COUNT_MAX);
+    ck_assert_int_eq(found.squares, MUSLIN_POINT_BORDER_SQUARES_MAX * MUSLIN_COUNT_MAX);
     spec = border_of(MUSLIN_SIZE_MAX, 1, 0);
     spec.runs = MUSLIN_COUNT_MAX;
-    found = plan_of(&spec, MUSLIN_SIZE_MAX, MUSLIN_ROUND_UP); /* a tick from tip to tip, cut 2^30 */
+    found = plan_of(&spec, MUSLIN_SIZE_MAX, MUSLIN_DIRECTION_UP); /* a tick from tip to tip, cut 2^30 */
     ck_assert_int_eq(found.setting_triangles, 2 * (MUSLIN_SIZE_MAX - 1) * MUSLIN_COUNT_MAX);
     /* 2^30 (sqrt 2 (2^30 - 4064) - 1), by Python's isqrt(2 (2^30 (2^30 - 4064))^2 x 4) */
     ck_assert_int_eq(found.run_longer_by, INT64_C(1630471055907840001));

@@ -34,7 +34,7 @@ static struct muslin_repeat plan_of(const struct muslin_repeat_spec *spec, musli
 START_TEST(two_spacers_share_what_twelve_units_leave)
 {
     struct muslin_repeat_spec spec = side_of(WHOLE_IN(50), WHOLE_IN(4), 2);
-    struct muslin_repeat found = plan_of(&spec, IN(0, 1, 8), MUSLIN_ROUND_NEAREST);
+    struct muslin_repeat found = plan_of(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(found.units_below, 12);
     ck_assert_int_eq(found.rest_below, WHOLE_IN(2));
     ck_assert_int_eq(found.units_above, 13);
@@ -61,25 +61,25 @@ START_TEST(spacers_have_a_least_width)
 {
     struct muslin_repeat_spec spec = side_of(WHOLE_IN(50), WHOLE_IN(4), 3);
     spec.spacer_least = WHOLE_IN(1);
-    struct muslin_repeat found = plan_of(&spec, IN(0, 1, 2), MUSLIN_ROUND_UP);
+    struct muslin_repeat found = plan_of(&spec, IN(0, 1, 2), MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(found.units, 11);
     ck_assert_int_eq(found.shared, WHOLE_IN(6));
     ck_assert_int_eq(found.spacer_finished, WHOLE_IN(2));
     spec.side_finished = WHOLE_IN(51);
-    found = plan_of(&spec, IN(0, 1, 2), MUSLIN_ROUND_UP);
+    found = plan_of(&spec, IN(0, 1, 2), MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(found.units, 12);
     ck_assert_int_eq(found.shared, WHOLE_IN(3));
     spec.side_finished = WHOLE_IN(50) + WHOLE_IN(5);
-    found = plan_of(&spec, IN(0, 1, 2), MUSLIN_ROUND_UP);
+    found = plan_of(&spec, IN(0, 1, 2), MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(found.units, 13); /* 52 over 4 */
     ck_assert_int_eq(found.shared, WHOLE_IN(3));
     spec.side_finished = WHOLE_IN(54);
-    found = plan_of(&spec, IN(0, 1, 2), MUSLIN_ROUND_UP);
+    found = plan_of(&spec, IN(0, 1, 2), MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(found.units, 12); /* 51 over 4 */
     ck_assert_int_eq(found.shared, WHOLE_IN(6));
     spec.side_finished = WHOLE_IN(52) - WHOLE_IN(1);
     spec.spacer_least = IN(2, 1, 4);
-    found = plan_of(&spec, IN(0, 1, 2), MUSLIN_ROUND_UP);
+    found = plan_of(&spec, IN(0, 1, 2), MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(found.units, 11); /* 44.25 over 4; 7 in over 3 spacers, up: 2 1/2 in, 1/2 in too much */
     ck_assert_int_eq(found.spacer_finished, IN(2, 1, 2));
     ck_assert_int_eq(found.left_over, -IN(0, 1, 2));
@@ -90,7 +90,7 @@ START_TEST(a_side_that_divides_needs_nothing)
 {
     struct muslin_repeat_spec spec = side_of(WHOLE_IN(48), WHOLE_IN(4), 0);
     spec.spacer_least = WHOLE_IN(9); /* without spacers not used */
-    struct muslin_repeat found = plan_of(&spec, 1, MUSLIN_ROUND_NEAREST);
+    struct muslin_repeat found = plan_of(&spec, 1, MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(found.divides, 1);
     ck_assert_int_eq(found.units_below, 12);
     ck_assert_int_eq(found.units_above, 12);
@@ -109,7 +109,7 @@ END_TEST
 START_TEST(a_side_shorter_than_a_unit_has_one_nearest)
 {
     struct muslin_repeat_spec spec = side_of(WHOLE_IN(3), WHOLE_IN(4), 0);
-    struct muslin_repeat found = plan_of(&spec, 1, MUSLIN_ROUND_NEAREST);
+    struct muslin_repeat found = plan_of(&spec, 1, MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(found.units_below, 0);
     ck_assert_int_eq(found.repeat_below, 0);
     ck_assert_int_eq(found.below_left_over, 0);
@@ -118,15 +118,15 @@ START_TEST(a_side_shorter_than_a_unit_has_one_nearest)
     ck_assert_int_eq(found.units_nearest, 1);
     ck_assert_int_eq(found.left_over, WHOLE_IN(3));
     spec.side_finished = WHOLE_IN(1);
-    ck_assert_int_eq(plan_of(&spec, 1, MUSLIN_ROUND_NEAREST).units_nearest, 0);
+    ck_assert_int_eq(plan_of(&spec, 1, MUSLIN_DIRECTION_NEAREST).units_nearest, 0);
     spec.side_finished = WHOLE_IN(45);
-    ck_assert_int_eq(plan_of(&spec, 1, MUSLIN_ROUND_NEAREST).units_nearest, 11);
+    ck_assert_int_eq(plan_of(&spec, 1, MUSLIN_DIRECTION_NEAREST).units_nearest, 11);
 }
 END_TEST
 
 static muslin_status call_plan(const void *spec, void *out, struct muslin_problem *problem)
 {
-    const struct muslin_rounding_spec eighths = { (uint32_t)sizeof eighths, 0, 1016, 0, MUSLIN_ROUND_DOWN, 0 };
+    const struct muslin_rounding_spec eighths = { (uint32_t)sizeof eighths, 0, 1016, 0, MUSLIN_DIRECTION_DOWN, 0 };
     return muslin_repeat_plan(spec, &eighths, out, problem);
 }
 static const struct muslin_repeat_spec good_side = {
@@ -167,14 +167,14 @@ START_TEST(spacers_that_pass_the_side_do_not_fit)
     ck_assert_int_eq(problem.value, WHOLE_IN(3) - 1);
     ck_assert_int_eq(problem.limit, WHOLE_IN(3));
     spec.side_finished++;
-    struct muslin_repeat found = plan_of(&spec, 1, MUSLIN_ROUND_NEAREST);
+    struct muslin_repeat found = plan_of(&spec, 1, MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(found.units, 0);
     ck_assert_int_eq(found.spacer_finished, WHOLE_IN(1));
     spec.spacers = MUSLIN_COUNT_MAX;
     spec.spacer_least = MUSLIN_SIZE_MAX;
     ck_assert_int_eq(ck_failing(&plan, &spec, MUSLIN_ERR_NO_FIT).limit, MUSLIN_COUNT_MAX * MUSLIN_SIZE_MAX);
     spec.spacer_least = 0;
-    found = plan_of(&spec, MUSLIN_SIZE_MAX, MUSLIN_ROUND_UP);
+    found = plan_of(&spec, MUSLIN_SIZE_MAX, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(found.left_over, WHOLE_IN(3) - MUSLIN_COUNT_MAX * MUSLIN_SIZE_MAX);
 }
 END_TEST
@@ -183,7 +183,7 @@ END_TEST
 
 static struct muslin_common_repeat common_of(muslin_len width, muslin_len height, muslin_len least, muslin_len most)
 {
-    struct muslin_rounding_spec rounding = to_grid(1, MUSLIN_ROUND_DOWN);
+    struct muslin_rounding_spec rounding = to_grid(1, MUSLIN_DIRECTION_DOWN);
     struct muslin_common_repeat found = { .size = (uint32_t)sizeof found };
     ck_ok(muslin_repeat_common(width, height, least, most, &rounding, &found, NULL));
     return found;
@@ -233,7 +233,7 @@ END_TEST
 static struct muslin_problem ck_common(muslin_len width, muslin_len height, muslin_len least, muslin_len most,
                                        muslin_status status)
 {
-    struct muslin_rounding_spec rounding = to_grid(1, MUSLIN_ROUND_DOWN);
+    struct muslin_rounding_spec rounding = to_grid(1, MUSLIN_DIRECTION_DOWN);
     struct muslin_common_repeat out = { .size = (uint32_t)sizeof out, .parts = 77 };
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_repeat_common(width, height, least, most, &rounding, &out, &problem), status);

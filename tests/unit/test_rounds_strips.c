@@ -24,7 +24,7 @@ static struct muslin_logcabin plan_of(const struct muslin_logcabin_spec *spec, c
 }
 
 static size_t strips_of(const struct muslin_logcabin_spec *spec, const muslin_len *widths, size_t n,
-                        struct muslin_log_strips *rows)
+                        struct muslin_logcabin_strip *rows)
 {
     size_t count = 0;
     ck_ok(muslin_logcabin_strips(spec, widths, n, rows, sizeof *rows, LOGS_MAX, &count, NULL));
@@ -39,9 +39,9 @@ static size_t strips_of(const struct muslin_logcabin_spec *spec, const muslin_le
 START_TEST(twenty_blocks_take_sixteen_strips_of_the_first_half)
 {
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 3, 20);
-    struct muslin_log_strips rows[LOGS_MAX];
+    struct muslin_logcabin_strip rows[LOGS_MAX];
     ck_assert_uint_eq(strips_of(&spec, NULL, 0, rows), 2);
-    ck_assert_int_eq(rows[0].half, MUSLIN_LOG_FIRST);
+    ck_assert_int_eq(rows[0].half, MUSLIN_LOG_HALF_FIRST);
     ck_assert_int_eq(rows[0].cut_width, IN(1, 1, 2));
     ck_assert_int_eq(rows[0].pieces, 120);
     ck_assert_int_eq(rows[0].longest, IN(7, 1, 2));
@@ -49,7 +49,7 @@ START_TEST(twenty_blocks_take_sixteen_strips_of_the_first_half)
     ck_assert_int_eq(rows[0].strips_least, 15);
     ck_assert_int_eq(rows[0].strips, 16);
     ck_assert_int_eq(rows[0].cloth_length, WHOLE_IN(24));
-    ck_assert_int_eq(rows[1].half, MUSLIN_LOG_SECOND);
+    ck_assert_int_eq(rows[1].half, MUSLIN_LOG_HALF_SECOND);
     ck_assert_int_eq(rows[1].length, WHOLE_IN(720));
     struct muslin_logcabin plan = plan_of(&spec, NULL, 0);
     ck_assert_int_eq(plan.kinds, 2);
@@ -64,8 +64,8 @@ END_TEST
 /* ---- cut log by log ---------------------------------------------------------------------------------------------- */
 
 /* Cuts the logs of one half and width from the last to the first, every block's one after the other. */
-static int64_t cut_one_by_one(const struct muslin_log *logs, size_t count, const struct muslin_log_strips *kind,
-                              muslin_len room, int64_t blocks)
+static int64_t cut_one_by_one(const struct muslin_logcabin_log *logs, size_t count,
+                              const struct muslin_logcabin_strip *kind, muslin_len room, int64_t blocks)
 {
     int64_t strips = 0;
     muslin_len left = 0;
@@ -84,8 +84,8 @@ static int64_t cut_one_by_one(const struct muslin_log *logs, size_t count, const
 
 static void ck_cut(const struct muslin_logcabin_spec *spec, const muslin_len *widths, size_t n)
 {
-    struct muslin_log logs[LOGS_MAX];
-    struct muslin_log_strips kinds[LOGS_MAX];
+    struct muslin_logcabin_log logs[LOGS_MAX];
+    struct muslin_logcabin_strip kinds[LOGS_MAX];
     muslin_len room = spec->usable_width - spec->end_loss;
     muslin_len total[2] = { 0, 0 };
     int64_t pieces = 0;
@@ -98,7 +98,7 @@ static void ck_cut(const struct muslin_logcabin_spec *spec, const muslin_len *wi
         ck_assert((kinds[i].strips_least - 1) * room < kinds[i].length);
         ck_assert_int_ge(kinds[i].strips, kinds[i].strips_least);
         ck_assert_int_eq(kinds[i].cloth_length, kinds[i].strips * kinds[i].cut_width);
-        total[kinds[i].half - MUSLIN_LOG_FIRST] += kinds[i].length;
+        total[kinds[i].half - MUSLIN_LOG_HALF_FIRST] += kinds[i].length;
         pieces += kinds[i].pieces;
     }
     struct muslin_logcabin plan = plan_of(spec, widths, n);
@@ -128,7 +128,7 @@ START_TEST(strips_are_what_cutting_one_by_one_takes)
             widths[at] = draw_from(&state, 1, 4);
         ck_cut(&spec, NULL, 0);
         ck_cut(&spec, widths, (size_t)spec.rounds);
-        ck_cut(&spec, widths, (size_t)spec.rounds * (spec.order == MUSLIN_LOG_QUARTER ? 2 : 4));
+        ck_cut(&spec, widths, (size_t)spec.rounds * (spec.order == MUSLIN_LOG_ORDER_QUARTER ? 2 : 4));
     }
 }
 END_TEST
@@ -139,7 +139,7 @@ START_TEST(each_half_and_width_has_its_own_strips)
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), 0, 2, 1);
     const muslin_len by_round[] = { WHOLE_IN(1), WHOLE_IN(2) };
     const muslin_len by_log[] = { 8128, 8128, 16256, 16256, 8128, 8128, 16256, 16256 };
-    struct muslin_log_strips rows[LOGS_MAX];
+    struct muslin_logcabin_strip rows[LOGS_MAX];
     ck_assert_uint_eq(strips_of(&spec, by_log, 8, rows), 2);
     ck_assert_int_eq(rows[0].cut_width, IN(1, 1, 2));
     ck_assert_int_eq(rows[1].cut_width, IN(2, 1, 2));
@@ -155,7 +155,7 @@ END_TEST
 START_TEST(without_a_usable_width_strips_are_not_counted)
 {
     struct muslin_logcabin_spec spec = cabin_of(WHOLE_IN(2), WHOLE_IN(1), 3, 20);
-    struct muslin_log_strips rows[LOGS_MAX];
+    struct muslin_logcabin_strip rows[LOGS_MAX];
     spec.usable_width = 0;
     spec.end_loss = WHOLE_IN(1);
     struct muslin_logcabin plan = plan_of(&spec, NULL, 0);
@@ -291,7 +291,7 @@ static muslin_status call_rows(void *rows, size_t row_size, size_t capacity, siz
 
 START_TEST(strips_are_asked_for_then_filled)
 {
-    ck_rows_rules(call_rows, sizeof(struct muslin_log_strips), 2);
+    ck_rows_rules(call_rows, sizeof(struct muslin_logcabin_strip), 2);
 }
 END_TEST
 

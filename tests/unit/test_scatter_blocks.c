@@ -77,9 +77,9 @@ static int64_t meetings(const struct laying *l, const struct muslin_placed_block
 
 static int may_turn(const struct muslin_edge_prints_spec *block, int32_t turns)
 {
-    if ((block->flags & MUSLIN_BLOCK_TURNS_QUARTER) != 0)
+    if ((block->flags & MUSLIN_EDGE_PRINTS_TURNS_QUARTER) != 0)
         return 1;
-    return turns == 0 || (turns == 2 && (block->flags & MUSLIN_BLOCK_TURNS_HALF) != 0);
+    return turns == 0 || (turns == 2 && (block->flags & MUSLIN_EDGE_PRINTS_TURNS_HALF) != 0);
 }
 
 static int is_laid_rightly(const struct laying *l, const struct muslin_placed_block *rows)
@@ -109,7 +109,7 @@ START_TEST(blocks_in_a_row_are_turned_in_turn)
      * meet. */
     const int64_t edges[] = { -1, 5, -1, 5 };
     struct laying l = laying_of(4, 1);
-    add_block(&l, 4, MUSLIN_BLOCK_TURNS_QUARTER, edges);
+    add_block(&l, 4, MUSLIN_EDGE_PRINTS_TURNS_QUARTER, edges);
     lay(&l);
     ck_laid(&l);
     ck_assert_int_eq(l.result.touching, 0);
@@ -131,7 +131,7 @@ START_TEST(blocks_that_do_not_turn_meet_as_often_as_they_must)
     const int64_t across[] = { -1, 5, -1, 5 };
     const int64_t none[] = { -1, -1, -1, -1 };
     for (size_t i = 0; i < COUNT_OF(cases); i++)
-        for (uint32_t turns = 0; turns <= MUSLIN_BLOCK_TURNS_HALF; turns++) {
+        for (uint32_t turns = 0; turns <= MUSLIN_EDGE_PRINTS_TURNS_HALF; turns++) {
             struct laying l = laying_of(cases[i].columns, cases[i].rows);
             add_block(&l, cases[i].same, turns, across);
             add_block(&l, cases[i].other, 0, none);
@@ -150,18 +150,18 @@ START_TEST(a_print_all_round_meets_itself_however_it_is_turned)
     const int64_t three[] = { 5, 5, 5, 6 };
     const int64_t open[] = { 5, 5, 6, 5 };
     struct laying l = laying_of(5, 4);
-    add_block(&l, 20, MUSLIN_BLOCK_TURNS_QUARTER, round);
+    add_block(&l, 20, MUSLIN_EDGE_PRINTS_TURNS_QUARTER, round);
     lay(&l);
     ck_laid(&l);
     ck_assert_int_eq(l.result.touching, 31);
     ck_assert_int_eq(l.result.proven, 1);
     l.n = 0;
-    add_block(&l, 20, MUSLIN_BLOCK_TURNS_QUARTER, three);
+    add_block(&l, 20, MUSLIN_EDGE_PRINTS_TURNS_QUARTER, three);
     lay(&l);
     ck_laid(&l);
     ck_assert_int_eq(l.result.least, 0);
     l.n = 0;
-    add_block(&l, 20, MUSLIN_BLOCK_TURNS_QUARTER, open);
+    add_block(&l, 20, MUSLIN_EDGE_PRINTS_TURNS_QUARTER, open);
     lay(&l);
     ck_laid(&l);
     ck_assert_int_eq(l.result.least, 0);
@@ -172,7 +172,7 @@ START_TEST(a_half_turn_helps_where_left_and_right_differ)
 {
     const int64_t edges[] = { -1, 5, -1, 6 };
     struct laying l = laying_of(9, 1);
-    add_block(&l, 9, MUSLIN_BLOCK_TURNS_HALF, edges);
+    add_block(&l, 9, MUSLIN_EDGE_PRINTS_TURNS_HALF, edges);
     lay(&l);
     ck_laid(&l);
     ck_assert_int_eq(l.result.touching, 0);
@@ -289,7 +289,7 @@ static struct laying two_kinds(void)
     const int64_t edges[] = { 0, 1, MUSLIN_COUNT_MAX, -1 };
     struct laying l = laying_of(3, 3);
     add_block(&l, 4, 0, edges);
-    add_block(&l, 5, MUSLIN_BLOCK_TURNS_HALF | MUSLIN_BLOCK_TURNS_QUARTER, edges);
+    add_block(&l, 5, MUSLIN_EDGE_PRINTS_TURNS_HALF | MUSLIN_EDGE_PRINTS_TURNS_QUARTER, edges);
     return l;
 }
 

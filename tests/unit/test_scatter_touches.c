@@ -64,9 +64,9 @@ static muslin_id nine_patch(struct sewn *s, muslin_id one, muslin_id other)
     const muslin_id b = patch_of(s->quilt, other, s->two, s->two);
     const muslin_id outer[] = { a, b, a };
     const muslin_id inner[] = { b, a, b };
-    muslin_id row = join_of(s->quilt, MUSLIN_ACROSS, outer, 3);
-    const muslin_id rows[] = { row, join_of(s->quilt, MUSLIN_ACROSS, inner, 3), row };
-    return join_of(s->quilt, MUSLIN_DOWN, rows, 3);
+    muslin_id row = join_of(s->quilt, MUSLIN_AXIS_ACROSS, outer, 3);
+    const muslin_id rows[] = { row, join_of(s->quilt, MUSLIN_AXIS_ACROSS, inner, 3), row };
+    return join_of(s->quilt, MUSLIN_AXIS_DOWN, rows, 3);
 }
 
 START_TEST(corners_that_meet_do_not_touch)
@@ -91,10 +91,10 @@ START_TEST(a_part_of_an_edge_is_enough)
     muslin_id four = times_of(s.quilt, s.two, 2);
     muslin_id small = patch_of(s.quilt, s.blue, s.two, s.two);
     const muslin_id both[] = { small, small };
-    const muslin_id beside[] = { patch_of(s.quilt, s.blue, s.two, four), join_of(s.quilt, MUSLIN_DOWN, both, 2) };
-    const muslin_id all[] = { join_of(s.quilt, MUSLIN_ACROSS, beside, 2), patch_of(s.quilt, s.blue, four, s.two) };
-    ck_touches(&s, join_of(s.quilt, MUSLIN_ACROSS, beside, 2), s.blue, 3, 3);
-    ck_touches(&s, join_of(s.quilt, MUSLIN_DOWN, all, 2), s.blue, 4, 5);
+    const muslin_id beside[] = { patch_of(s.quilt, s.blue, s.two, four), join_of(s.quilt, MUSLIN_AXIS_DOWN, both, 2) };
+    const muslin_id all[] = { join_of(s.quilt, MUSLIN_AXIS_ACROSS, beside, 2), patch_of(s.quilt, s.blue, four, s.two) };
+    ck_touches(&s, join_of(s.quilt, MUSLIN_AXIS_ACROSS, beside, 2), s.blue, 3, 3);
+    ck_touches(&s, join_of(s.quilt, MUSLIN_AXIS_DOWN, all, 2), s.blue, 4, 5);
     end_sewing(&s);
 }
 END_TEST
@@ -106,7 +106,7 @@ START_TEST(a_patch_does_not_touch_itself)
     begin_sewing(&s);
     const muslin_id rows[] = { patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 1)),
                                patch_of(s.quilt, s.blue, s.two, s.two) };
-    ck_touches(&s, join_of(s.quilt, MUSLIN_DOWN, rows, 2), s.blue, 2, 1);
+    ck_touches(&s, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2), s.blue, 2, 1);
     end_sewing(&s);
 }
 END_TEST
@@ -117,7 +117,7 @@ static muslin_id unit_of(struct sewn *s, int32_t kind, int32_t hand, muslin_id w
     const muslin_id fabrics[] = { s->blue, s->blue };
     muslin_id unit = 0;
     spec.kind = kind;
-    spec.method = MUSLIN_METHOD_PIECES;
+    spec.method = MUSLIN_UNIT_METHOD_PIECES;
     spec.hand = hand;
     spec.width = width;
     spec.height = height;
@@ -149,7 +149,7 @@ START_TEST(patches_on_point_touch_although_their_corners_are_rounded)
 {
     struct sewn s;
     begin_sewing(&s);
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     muslin_id six = times_of(s.quilt, s.two, 3);
     muslin_id blocks[13];
     muslin_id top = 0;

@@ -392,9 +392,9 @@ END_TEST
 
 /* ---- rows ------------------------------------------------------------------------------------------------------ */
 
-static struct muslin_row equal_row(muslin_len cut, int64_t pieces, struct muslin_seam_spec seam)
+static struct muslin_sewn_row equal_row(muslin_len cut, int64_t pieces, struct muslin_seam_spec seam)
 {
-    struct muslin_row row = { 0 };
+    struct muslin_sewn_row row = { 0 };
     row.size = (uint32_t)sizeof row;
     ck_ok(muslin_seam_row_equal(cut, pieces, &seam, &row, NULL));
     return row;
@@ -428,7 +428,7 @@ END_TEST
 
 START_TEST(a_row_shows_its_working)
 {
-    struct muslin_row row = equal_row(IN(2, 1, 2), 6, seam_of(IN(0, 1, 4), IN(0, 1, 64)));
+    struct muslin_sewn_row row = equal_row(IN(2, 1, 2), 6, seam_of(IN(0, 1, 4), IN(0, 1, 64)));
     ck_assert_int_eq(row.pieces, 6);
     ck_assert_int_eq(row.seams, 5);
     ck_assert_int_eq(row.cut_total, WHOLE_IN(15));
@@ -463,7 +463,7 @@ START_TEST(a_row_of_unequal_pieces_is_what_sewing_them_one_by_one_gives)
         muslin_len total = 0;
         for (size_t j = 0; j < n; j++)
             total += cuts[j] = draw_from(&state, 6300, 100000);
-        struct muslin_row row = { 0 };
+        struct muslin_sewn_row row = { 0 };
         row.size = (uint32_t)sizeof row;
         right = right && muslin_seam_row(cuts, n, &seam, &row, NULL) == MUSLIN_OK;
         muslin_len width = sewn_piece_by_piece(cuts, n, seam);
@@ -479,7 +479,7 @@ END_TEST
 START_TEST(unequal_pieces_cut_one_two_three_and_a_half_make_six)
 {
     const muslin_len cuts[] = { IN(1, 1, 2), IN(2, 1, 2), IN(3, 1, 2) };
-    struct muslin_row row = { 0 };
+    struct muslin_sewn_row row = { 0 };
     row.size = (uint32_t)sizeof row;
     ck_ok(muslin_seam_row(cuts, 3, &quarter, &row, NULL));
     ck_assert_int_eq(row.unfinished, IN(6, 1, 2));
@@ -489,7 +489,7 @@ END_TEST
 
 START_TEST(a_single_piece_is_a_row_without_seams)
 {
-    struct muslin_row row = equal_row(IN(2, 1, 2), 1, quarter);
+    struct muslin_sewn_row row = equal_row(IN(2, 1, 2), 1, quarter);
     ck_assert_int_eq(row.seams, 0);
     ck_assert_int_eq(row.unfinished, IN(2, 1, 2));
     ck_assert_int_eq(row.finished, WHOLE_IN(2));
@@ -498,7 +498,7 @@ END_TEST
 
 START_TEST(the_longest_row_possible_fits)
 {
-    struct muslin_row row = equal_row(MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX, seam_of(SEAM_MAX, SEAM_MAX));
+    struct muslin_sewn_row row = equal_row(MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX, seam_of(SEAM_MAX, SEAM_MAX));
     /* (2^31 - 1) x 2^30, and 5/8 of it for the finished pieces */
     ck_assert_int_eq(row.cut_total, INT64_C(2147483647) * INT64_C(1073741824));
     ck_assert_int_eq(row.finished, INT64_C(2147483647) * INT64_C(671088640));
@@ -508,7 +508,7 @@ END_TEST
 
 START_TEST(a_row_of_pieces_no_wider_than_their_seams_finishes_at_nothing)
 {
-    struct muslin_row row = equal_row(IN(0, 1, 2), 4, quarter);
+    struct muslin_sewn_row row = equal_row(IN(0, 1, 2), 4, quarter);
     ck_assert_int_eq(row.finished, 0);
     ck_assert_int_eq(row.unfinished, IN(0, 1, 2));
     ck_assert_int_eq(row.seam_share, 1000000);
@@ -519,7 +519,7 @@ START_TEST(a_row_names_the_first_piece_that_the_seams_would_eat)
 {
     const muslin_len cuts[] = { IN(1, 1, 2), IN(0, 1, 2), IN(0, 1, 4), IN(0, 1, 8) };
     struct muslin_problem problem = PROBLEM;
-    struct muslin_row row = { 0 };
+    struct muslin_sewn_row row = { 0 };
     row.size = (uint32_t)sizeof row;
     ck_status(muslin_seam_row(cuts, 4, &quarter, &row, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
     ck_assert_int_eq(problem.at, 2);
@@ -535,7 +535,7 @@ END_TEST
 START_TEST(cuts_and_counts_of_a_row_outside_their_ranges_are_refused)
 {
     struct muslin_problem problem = PROBLEM;
-    struct muslin_row row = { 0 };
+    struct muslin_sewn_row row = { 0 };
     row.size = (uint32_t)sizeof row;
     const muslin_len cuts[] = { WHOLE_IN(2), 0, WHOLE_IN(2) };
     ck_status(muslin_seam_row(cuts, 3, &quarter, &row, &problem), MUSLIN_ERR_RANGE);
@@ -581,9 +581,9 @@ END_TEST
 START_TEST(a_strip_off_the_grid_goes_where_it_is_sent)
 {
     /* 10/3 + 1/2 = 3 5/6 in = 3.8333: between 3 3/4 and 3 7/8, nearer the latter */
-    const struct muslin_rounding_spec up = rounding_of(1016, MUSLIN_ROUND_UP);
-    const struct muslin_rounding_spec down = rounding_of(1016, MUSLIN_ROUND_DOWN);
-    const struct muslin_rounding_spec near = rounding_of(1016, MUSLIN_ROUND_NEAREST);
+    const struct muslin_rounding_spec up = rounding_of(1016, MUSLIN_DIRECTION_UP);
+    const struct muslin_rounding_spec down = rounding_of(1016, MUSLIN_DIRECTION_DOWN);
+    const struct muslin_rounding_spec near = rounding_of(1016, MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(strip_for(WHOLE_IN(10), 3, quarter, up).value, IN(3, 7, 8));
     ck_assert_int_eq(strip_for(WHOLE_IN(10), 3, quarter, down).value, IN(3, 3, 4));
     ck_assert_int_eq(strip_for(WHOLE_IN(10), 3, quarter, near).value, IN(3, 7, 8));
@@ -599,7 +599,7 @@ START_TEST(strips_rounded_up_reach_the_wish_and_one_step_less_does_not)
         muslin_len finished = draw_from(&state, 0, MUSLIN_SIZE_MAX);
         int64_t pieces = draw_from(&state, 1, i % 2 == 0 ? 40 : MUSLIN_COUNT_MAX);
         struct muslin_seam_spec seam = seam_of(draw_from(&state, 0, SEAM_MAX), draw_from(&state, 0, SEAM_MAX));
-        struct muslin_rounding_spec up = rounding_of(draw_from(&state, 1, 8128), MUSLIN_ROUND_UP);
+        struct muslin_rounding_spec up = rounding_of(draw_from(&state, 1, 8128), MUSLIN_DIRECTION_UP);
         struct muslin_rounded strip = { 0 };
         strip.size = (uint32_t)sizeof strip;
         right = right && muslin_seam_strip_for_finished(finished, pieces, &seam, &up, &strip, NULL) == MUSLIN_OK;
@@ -700,7 +700,7 @@ START_TEST(calls_that_round_refuse_a_bad_rounding)
     struct muslin_rounded out = { 0 };
     out.size = (uint32_t)sizeof out;
     struct muslin_rounding_spec nowhere = rounding_of(1, 4);
-    struct muslin_rounding_spec no_grid = rounding_of(0, MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec no_grid = rounding_of(0, MUSLIN_DIRECTION_UP);
     ck_status(muslin_seam_resize_cut(20320, 2, 1, &quarter, &nowhere, &out, NULL), MUSLIN_ERR_CHOICE);
     ck_status(muslin_seam_resize_cut(20320, 2, 1, &quarter, &no_grid, &out, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_seam_resize_cut(20320, 2, 1, &quarter, NULL, &out, NULL), MUSLIN_ERR_NULL);
@@ -980,7 +980,7 @@ START_TEST(later_cuts_scale_as_one_strip_of_the_set_does)
         muslin_len c = draw_from(&state, P, 500000);
         struct muslin_carry_on_spec spec = carry_on_of(n * w, n, n * w - (n - 1) * E, c);
         spec.take_up = P - 4064;
-        struct muslin_rounding_spec down = rounding_of(1, MUSLIN_ROUND_DOWN);
+        struct muslin_rounding_spec down = rounding_of(1, MUSLIN_DIRECTION_DOWN);
         struct muslin_rounded out = { 0 };
         out.size = (uint32_t)sizeof out;
         right = right && muslin_seam_carry_on(&spec, &down, &out, NULL) == MUSLIN_OK;
@@ -1226,8 +1226,8 @@ START_TEST(every_struct_keeps_the_rules)
     struct muslin_piece_spec piece = piece_of(48768, 48768);
     struct muslin_carry_on_spec later = carry_on_of(81280, 4, 68072, 69088);
     const struct ruled all[] = { RULED(call_piece, piece, muslin_piece),
-                                 RULED(call_row_equal, quarter, muslin_row),
-                                 RULED(call_row, quarter, muslin_row),
+                                 RULED(call_row_equal, quarter, muslin_sewn_row),
+                                 RULED(call_row, quarter, muslin_sewn_row),
                                  RULED(call_strip_for_seam, quarter, muslin_rounded),
                                  RULED(call_strip_for_rounding, nearest, muslin_rounded),
                                  RULED(call_resize_seam, quarter, muslin_rounded),

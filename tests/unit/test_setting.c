@@ -611,7 +611,7 @@ static struct muslin_border border_of(const struct muslin_border_spec *spec)
 START_TEST(a_published_border_with_cornerstones)
 {
     const struct muslin_border_spec spec =
-        border_on(IN(38, 1, 2), WHOLE_IN(50), WHOLE_IN(4), MUSLIN_BORDER_CORNERSTONES);
+        border_on(IN(38, 1, 2), WHOLE_IN(50), WHOLE_IN(4), MUSLIN_BORDER_STYLE_CORNERSTONES);
     struct muslin_border border = border_of(&spec);
     ck_assert_int_eq(border.cut_width, IN(4, 1, 2));
     ck_assert_int_eq(border.side_cut_length, WHOLE_IN(50));
@@ -636,7 +636,7 @@ END_TEST
 START_TEST(corners_need_an_eighth_strip)
 {
     const struct muslin_border_spec spec =
-        border_on(WHOLE_IN(60), WHOLE_IN(80), IN(3, 1, 2), MUSLIN_BORDER_SIDES_FIRST);
+        border_on(WHOLE_IN(60), WHOLE_IN(80), IN(3, 1, 2), MUSLIN_BORDER_STYLE_SIDES_FIRST);
     struct muslin_border border = border_of(&spec);
     ck_assert_int_eq(border.cut_width, WHOLE_IN(4));
     ck_assert_int_eq(border.total_length, WHOLE_IN(294));
@@ -649,14 +649,15 @@ END_TEST
  * 98 in finished, 338 in of border, whichever pair is sewn first. */
 START_TEST(a_published_border_is_as_long_whichever_pair_comes_first)
 {
-    struct muslin_border_spec spec = border_on(IN(70, 1, 2), IN(86, 1, 2), WHOLE_IN(6), MUSLIN_BORDER_SIDES_FIRST);
+    struct muslin_border_spec spec =
+        border_on(IN(70, 1, 2), IN(86, 1, 2), WHOLE_IN(6), MUSLIN_BORDER_STYLE_SIDES_FIRST);
     struct muslin_border border = border_of(&spec);
     ck_assert_int_eq(border.cut_width, IN(6, 1, 2));
     ck_assert_int_eq(border.finished_width, WHOLE_IN(82));
     ck_assert_int_eq(border.finished_length, WHOLE_IN(98));
     ck_assert_int_eq(border.total_length, WHOLE_IN(338));
     ck_assert_int_eq(border.side_cut_length, IN(86, 1, 2));
-    spec.style = MUSLIN_BORDER_TOP_FIRST;
+    spec.style = MUSLIN_BORDER_STYLE_TOP_FIRST;
     border = border_of(&spec);
     ck_assert_int_eq(border.total_length, WHOLE_IN(338));
     ck_assert_int_eq(border.top_cut_length, IN(70, 1, 2));
@@ -668,13 +669,13 @@ END_TEST
  * exact least, L + 2 W + 0.707 in, must be within them, and an extra is added to it. */
 START_TEST(published_mitred_lengths_leave_room_to_trim)
 {
-    struct muslin_border_spec spec = border_on(WHOLE_IN(40), WHOLE_IN(40), WHOLE_IN(5), MUSLIN_BORDER_MITRED);
+    struct muslin_border_spec spec = border_on(WHOLE_IN(40), WHOLE_IN(40), WHOLE_IN(5), MUSLIN_BORDER_STYLE_MITRED);
     struct muslin_border border = border_of(&spec);
     ck_assert_int_eq(border.side_cut_length * 1000 / 8128, 50707);
     ck_assert_int_le(border.side_cut_length, WHOLE_IN(56));
     spec.mitre_extra = WHOLE_IN(2);
     ck_assert_int_eq(border_of(&spec).side_cut_length, border.side_cut_length + WHOLE_IN(2));
-    spec = border_on(WHOLE_IN(11), WHOLE_IN(14), WHOLE_IN(3), MUSLIN_BORDER_MITRED);
+    spec = border_on(WHOLE_IN(11), WHOLE_IN(14), WHOLE_IN(3), MUSLIN_BORDER_STYLE_MITRED);
     ck_assert_int_le(border_of(&spec).top_cut_length, WHOLE_IN(19));
     ck_assert_int_le(border_of(&spec).side_cut_length, WHOLE_IN(22));
 }
@@ -689,7 +690,7 @@ START_TEST(a_mitred_piece_reaches_to_the_allowance_of_its_mitre)
     int good = 1;
     for (muslin_len s = 0; s <= 40; s++)
         for (muslin_len u = 0; u <= 3; u++) {
-            struct muslin_border_spec spec = border_on(100, 140, 9, MUSLIN_BORDER_MITRED);
+            struct muslin_border_spec spec = border_on(100, 140, 9, MUSLIN_BORDER_STYLE_MITRED);
             spec.allowance = s;
             spec.take_up = u;
             struct muslin_border border = border_of(&spec);
@@ -720,7 +721,7 @@ static int fills_the_ring(const struct muslin_border_spec *spec)
 START_TEST(the_pieces_of_a_border_fill_the_ring_round_the_top)
 {
     int good = 1;
-    for (int32_t style = MUSLIN_BORDER_SIDES_FIRST; style <= MUSLIN_BORDER_CORNERSTONES; style++)
+    for (int32_t style = MUSLIN_BORDER_STYLE_SIDES_FIRST; style <= MUSLIN_BORDER_STYLE_CORNERSTONES; style++)
         for (muslin_len width = 9; width <= 30; width++)
             for (muslin_len length = 9; length <= 30; length += 3)
                 for (muslin_len finished = 1; finished <= 9; finished++) {
@@ -735,7 +736,8 @@ END_TEST
 
 START_TEST(a_second_border_is_sewn_to_the_first)
 {
-    struct muslin_border_spec spec = border_on(IN(36, 1, 2), IN(36, 1, 2), WHOLE_IN(2), MUSLIN_BORDER_SIDES_FIRST);
+    struct muslin_border_spec spec =
+        border_on(IN(36, 1, 2), IN(36, 1, 2), WHOLE_IN(2), MUSLIN_BORDER_STYLE_SIDES_FIRST);
     struct muslin_border inner = border_of(&spec);
     spec.unfinished_width = inner.unfinished_width;
     spec.unfinished_length = inner.unfinished_length;
@@ -770,7 +772,7 @@ static muslin_len shortest_cloth(const muslin_len *pieces, int64_t side_by_side)
 
 START_TEST(lengthwise_pieces_take_the_shortest_cloth_that_any_layout_takes)
 {
-    struct muslin_border_spec spec = border_on(50, 50, 6, MUSLIN_BORDER_CORNERSTONES);
+    struct muslin_border_spec spec = border_on(50, 50, 6, MUSLIN_BORDER_STYLE_CORNERSTONES);
     int good = 1;
     spec.flags = MUSLIN_BORDER_LENGTHWISE;
     spec.allowance = 2;
@@ -794,7 +796,8 @@ END_TEST
  * wide on 40 in. */
 START_TEST(four_pieces_side_by_side_must_fit_the_width)
 {
-    struct muslin_border_spec spec = border_on(WHOLE_IN(60), WHOLE_IN(80), IN(9, 1, 2), MUSLIN_BORDER_CORNERSTONES);
+    struct muslin_border_spec spec =
+        border_on(WHOLE_IN(60), WHOLE_IN(80), IN(9, 1, 2), MUSLIN_BORDER_STYLE_CORNERSTONES);
     spec.flags = MUSLIN_BORDER_LENGTHWISE;
     ck_assert_int_eq(border_of(&spec).cloth_length, WHOLE_IN(80));
     spec.finished_border++;
@@ -806,7 +809,8 @@ END_TEST
 
 START_TEST(diagonal_joins_are_warned_of_where_there_are_joins)
 {
-    struct muslin_border_spec spec = border_on(WHOLE_IN(40), WHOLE_IN(40), WHOLE_IN(3), MUSLIN_BORDER_SIDES_FIRST);
+    struct muslin_border_spec spec =
+        border_on(WHOLE_IN(40), WHOLE_IN(40), WHOLE_IN(3), MUSLIN_BORDER_STYLE_SIDES_FIRST);
     spec.join = MUSLIN_JOIN_DIAGONAL;
     ck_assert_uint_eq(border_of(&spec).warnings, MUSLIN_WARN_DIAGONAL_STRETCH);
     spec.join = MUSLIN_JOIN_BIAS_ENDS;
@@ -835,7 +839,7 @@ static muslin_status call_border(const void *spec, void *out, struct muslin_prob
 }
 static const struct muslin_border_spec good_border = {
     (uint32_t)sizeof good_border, 0, WHOLE_IN(40), WHOLE_IN(50), WHOLE_IN(4), 2032, 0, WHOLE_IN(40), WHOLE_IN(1),
-    MUSLIN_BORDER_MITRED, MUSLIN_JOIN_STRAIGHT
+    MUSLIN_BORDER_STYLE_MITRED, MUSLIN_JOIN_STRAIGHT
 };
 static const struct ruled border = RULED(call_border, good_border, muslin_border);
 
@@ -869,7 +873,7 @@ END_TEST
 
 START_TEST(a_top_as_wide_as_its_seams_finishes_at_nothing_but_its_border)
 {
-    const struct muslin_border_spec spec = border_on(4064, 4064, WHOLE_IN(4), MUSLIN_BORDER_SIDES_FIRST);
+    const struct muslin_border_spec spec = border_on(4064, 4064, WHOLE_IN(4), MUSLIN_BORDER_STYLE_SIDES_FIRST);
     ck_assert_int_eq(border_of(&spec).finished_width, WHOLE_IN(8));
 }
 END_TEST
@@ -891,7 +895,7 @@ END_TEST
 START_TEST(the_largest_border_is_still_a_right_number)
 {
     struct muslin_border_spec spec =
-        border_on(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_BORDER_MITRED);
+        border_on(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_BORDER_STYLE_MITRED);
     spec.allowance = MUSLIN_SIZE_MAX / 8;
     spec.take_up = MUSLIN_SIZE_MAX / 8;
     spec.mitre_extra = MUSLIN_SIZE_MAX;
@@ -927,7 +931,7 @@ START_TEST(initial_values_are_those_of_the_macros)
     ck_init_rules(init_border, &border_spec, (uint32_t)sizeof border_spec);
     ck_assert_int_eq(setting_spec.turning, MUSLIN_TURNING_NONE);
     ck_assert_int_eq(run_spec.join, MUSLIN_JOIN_STRAIGHT);
-    ck_assert_int_eq(border_spec.style, MUSLIN_BORDER_SIDES_FIRST);
+    ck_assert_int_eq(border_spec.style, MUSLIN_BORDER_STYLE_SIDES_FIRST);
 }
 END_TEST
 

@@ -6,10 +6,10 @@
 enum { EIGHTH = 1016, QUARTER_GRID = 2032 };
 
 static const struct muslin_rounding_spec eighths_up = {
-    (uint32_t)sizeof eighths_up, 0, EIGHTH, 0, MUSLIN_ROUND_UP, 0
+    (uint32_t)sizeof eighths_up, 0, EIGHTH, 0, MUSLIN_DIRECTION_UP, 0
 };
-static const struct muslin_rounding_spec ticks_up = { (uint32_t)sizeof ticks_up, 0, 1, 0, MUSLIN_ROUND_UP, 0 };
-static const struct muslin_rounding_spec nearest = { (uint32_t)sizeof nearest, 0, 1, 0, MUSLIN_ROUND_NEAREST, 0 };
+static const struct muslin_rounding_spec ticks_up = { (uint32_t)sizeof ticks_up, 0, 1, 0, MUSLIN_DIRECTION_UP, 0 };
+static const struct muslin_rounding_spec nearest = { (uint32_t)sizeof nearest, 0, 1, 0, MUSLIN_DIRECTION_NEAREST, 0 };
 
 static struct muslin_setting_point_spec point_of(muslin_len block, int64_t columns, int64_t rows)
 {
@@ -23,16 +23,16 @@ static struct muslin_setting_point_spec point_of(muslin_len block, int64_t colum
 static struct muslin_setting_point_spec customary(muslin_len block, int64_t above, int64_t below)
 {
     struct muslin_setting_point_spec spec = point_of(block, 4, 4);
-    spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     spec.factor_numerator = above;
     spec.factor_denominator = below;
     return spec;
 }
 
-static struct muslin_point plan(const struct muslin_setting_point_spec *spec,
-                                const struct muslin_rounding_spec *cutting)
+static struct muslin_setting_point_plan plan(const struct muslin_setting_point_spec *spec,
+                                             const struct muslin_rounding_spec *cutting)
 {
-    struct muslin_point made = { .size = (uint32_t)sizeof made };
+    struct muslin_setting_point_plan made = { .size = (uint32_t)sizeof made };
     struct muslin_problem problem = PROBLEM;
     muslin_status status = muslin_setting_point(spec, cutting, &nearest, &made, &problem);
     ck_assert_msg(status == MUSLIN_OK, "%s", problem.text);
@@ -48,7 +48,7 @@ START_TEST(six_inch_blocks_four_by_four)
     /* Example: 4 x 4 blocks of 6 in, customary with 1414 / 1000, up to 1/8 in: 9 alternates, 12 side triangles from 3
      * squares cut 9 3/4 in, 4 corners from 2 squares cut 5 1/8 in. */
     struct muslin_setting_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
-    struct muslin_point made = plan(&spec, &eighths_up);
+    struct muslin_setting_point_plan made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.blocks, 16);
     ck_assert_int_eq(made.alternates, 9);
     ck_assert_int_eq(made.side_triangles, 12);
@@ -87,8 +87,8 @@ END_TEST
 START_TEST(a_guild_rounds_the_diagonal_first)
 {
     struct muslin_setting_point_spec spec = customary(WHOLE_IN(6), 141, 100);
-    spec.flags = MUSLIN_POINT_DIAGONAL_FIRST;
-    struct muslin_point made = plan(&spec, &eighths_up);
+    spec.flags = MUSLIN_SETTING_POINT_DIAGONAL_FIRST;
+    struct muslin_setting_point_plan made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.side_square_cut, IN(9, 3, 4));
     ck_assert_int_eq(made.corner_square_cut, IN(5, 1, 8));
     ck_assert_uint_eq(made.warnings, 0);
@@ -102,13 +102,13 @@ END_TEST
 START_TEST(an_addition_off_the_grid_is_flagged)
 {
     struct muslin_setting_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
-    spec.flags = MUSLIN_POINT_DIAGONAL_FIRST;
+    spec.flags = MUSLIN_SETTING_POINT_DIAGONAL_FIRST;
     spec.allowance = 6 * MUSLIN_TICKS_PER_MM;
-    struct muslin_point made = plan(&spec, &eighths_up);
+    struct muslin_setting_point_plan made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.side_square_cut, IN(8, 1, 2) + 30 * MUSLIN_TICKS_PER_MM);
     ck_assert_int_eq(made.corner_square_cut, IN(4, 1, 4) + 21 * MUSLIN_TICKS_PER_MM);
     ck_assert_uint_eq(made.warnings, MUSLIN_WARN_OFF_GRID);
-    spec.policy = MUSLIN_ALLOWANCE_EXACT;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
     ck_assert_uint_eq(plan(&spec, &eighths_up).warnings, 0);
 }
 END_TEST
@@ -117,14 +117,14 @@ END_TEST
 START_TEST(oversize_adds_room_to_trim)
 {
     struct muslin_setting_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
-    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     spec.trim_room = IN(0, 3, 4);
     ck_assert_int_eq(plan(&spec, &eighths_up).side_square_cut, IN(10, 1, 2));
-    spec.flags = MUSLIN_POINT_DIAGONAL_FIRST;
+    spec.flags = MUSLIN_SETTING_POINT_DIAGONAL_FIRST;
     ck_assert_int_eq(plan(&spec, &eighths_up).side_square_cut, IN(10, 1, 2));
-    spec.side_add = IN(1, 3, 8);
-    spec.corner_add = WHOLE_IN(1);
-    struct muslin_point made = plan(&spec, &eighths_up);
+    spec.side_addition = IN(1, 3, 8);
+    spec.corner_addition = WHOLE_IN(1);
+    struct muslin_setting_point_plan made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.side_square_cut, IN(10, 5, 8));
     ck_assert_int_eq(made.corner_square_cut, WHOLE_IN(6)); /* 4 1/4 + 1 + 3/4 */
     ck_assert_int_lt(made.side_need, IN(9, 45, 64));  /* 9.6924 */
@@ -139,10 +139,10 @@ END_TEST
 START_TEST(half_of_the_surplus_stands_out_at_the_edge)
 {
     struct muslin_setting_point_spec spec = customary(WHOLE_IN(12), 0, 0);
-    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     spec.set_off = WHOLE_IN(1);
     spec.trim_room = IN(0, 1, 2);
-    struct muslin_point made = plan(&spec, &eighths_up);
+    struct muslin_setting_point_plan made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.side_square_cut, IN(20, 3, 4));
     ck_assert_int_eq(made.corner_square_cut, IN(11, 7, 8));
     double side_needs = 12 * 1.41421356237 + 2 + 0.5 * 2.41421356237;
@@ -156,9 +156,9 @@ END_TEST
 /* Piecing a quilt on point (chart): 14 in, 21 in printed; the exact need is 21.006 in. */
 START_TEST(a_square_rounded_down_says_so)
 {
-    struct muslin_rounding_spec quarters = { sizeof quarters, 0, QUARTER_GRID, 0, MUSLIN_ROUND_NEAREST, 0 };
+    struct muslin_rounding_spec quarters = { sizeof quarters, 0, QUARTER_GRID, 0, MUSLIN_DIRECTION_NEAREST, 0 };
     struct muslin_setting_point_spec spec = customary(WHOLE_IN(14), 1414, 1000);
-    struct muslin_point made = plan(&spec, &quarters);
+    struct muslin_setting_point_plan made = plan(&spec, &quarters);
     ck_assert_int_eq(made.side_square_cut, WHOLE_IN(21));
     ck_assert_int_lt(made.side_surplus, -48); /* 0.006 in are 49 ticks */
     ck_assert_int_gt(made.side_surplus, -53);
@@ -185,8 +185,8 @@ static int is_half_ceiling(muslin_len x, muslin_len a, muslin_len w)
 
 /* Doubled areas: the centre is a sqrt 2 by b sqrt 2, a triangle over a long side h sqrt 2 has h h / 2, a corner one
  * over h has h h / 4, a sash cut at 45 degrees lacks w w / 2. */
-static int areas_add_up(const struct muslin_setting_point_spec *spec, const struct muslin_point *made, muslin_len leg,
-                        muslin_len corner, muslin_len a, muslin_len b)
+static int areas_add_up(const struct muslin_setting_point_spec *spec, const struct muslin_setting_point_plan *made,
+                        muslin_len leg, muslin_len corner, muslin_len a, muslin_len b)
 {
     muslin_len block = spec->block;
     muslin_len sash = spec->sash;
@@ -199,7 +199,7 @@ static int areas_add_up(const struct muslin_setting_point_spec *spec, const stru
 
 static int agrees_with_geometry(const struct muslin_setting_point_spec *spec)
 {
-    struct muslin_point made = plan(spec, &ticks_up);
+    struct muslin_setting_point_plan made = plan(spec, &ticks_up);
     const int64_t more[] = { 0, -1, 1, 0, -1 };
     int64_t k = more[spec->layout];
     muslin_len seam = 2 * spec->allowance + spec->take_up;
@@ -222,11 +222,11 @@ START_TEST(every_small_setting_fills_its_top_and_cuts_exactly)
     int good = 1;
     spec.allowance = 25;
     spec.take_up = 3;
-    for (spec.layout = MUSLIN_POINT_PLAIN; spec.layout <= MUSLIN_POINT_SASH_INNER; spec.layout++)
+    for (spec.layout = MUSLIN_POINT_LAYOUT_PLAIN; spec.layout <= MUSLIN_POINT_LAYOUT_SASH_INNER; spec.layout++)
         for (spec.columns = 1; spec.columns <= 4; spec.columns++)
             for (spec.rows = 1; spec.rows <= 4; spec.rows++)
                 for (spec.block = 1000; spec.block < 1010; spec.block++) {
-                    spec.sash = spec.layout == MUSLIN_POINT_PLAIN ? 0 : 120;
+                    spec.sash = spec.layout == MUSLIN_POINT_LAYOUT_PLAIN ? 0 : 120;
                     good &= agrees_with_geometry(&spec);
                 }
     ck_assert(good);
@@ -237,15 +237,15 @@ END_TEST
 START_TEST(a_set_off_stays_in_the_quilt)
 {
     struct muslin_setting_point_spec spec = point_of(WHOLE_IN(12), 3, 5);
-    struct muslin_point tight = plan(&spec, &ticks_up);
+    struct muslin_setting_point_plan tight = plan(&spec, &ticks_up);
     spec.set_off = IN(1, 1, 2);
-    struct muslin_point floating = plan(&spec, &ticks_up);
+    struct muslin_setting_point_plan floating = plan(&spec, &ticks_up);
     ck_assert_int_eq(floating.side_square_cut, tight.side_square_cut + WHOLE_IN(3));
     ck_assert_int_eq(floating.corner_square_cut, tight.corner_square_cut + WHOLE_IN(3));
     ck_assert_int_eq(floating.finished_width, tight.finished_width + WHOLE_IN(3));
     ck_assert_int_eq(floating.finished_length, tight.finished_length + WHOLE_IN(3));
-    spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
-    struct muslin_point customary_floating = plan(&spec, &ticks_up);
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
+    struct muslin_setting_point_plan customary_floating = plan(&spec, &ticks_up);
     spec.set_off = 0;
     ck_assert_int_eq(customary_floating.side_square_cut, plan(&spec, &ticks_up).side_square_cut + WHOLE_IN(3));
     ck_assert_int_eq(customary_floating.corner_square_cut, plan(&spec, &ticks_up).corner_square_cut + WHOLE_IN(3));
@@ -257,15 +257,15 @@ START_TEST(sashes_of_a_pair_of_blocks)
 {
     struct muslin_setting_point_spec spec = point_of(WHOLE_IN(8), 2, 1);
     spec.sash = WHOLE_IN(2);
-    spec.layout = MUSLIN_POINT_SASH_OUTER;
-    struct muslin_point made = plan(&spec, &eighths_up);
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_OUTER;
+    struct muslin_setting_point_plan made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.sashes, 8);
     ck_assert_int_eq(made.cornerstones, 7);
     ck_assert_int_eq(made.sash_cut_width, IN(2, 1, 2));
     ck_assert_int_eq(made.sash_cut_length, IN(8, 1, 2));
     ck_assert_int_eq(made.cornerstone_cut, IN(2, 1, 2));
     ck_assert_int_eq(made.straight_grain, 1);
-    spec.layout = MUSLIN_POINT_SASH_CUT;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_CUT;
     made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.sashes, 8);
     ck_assert_int_eq(made.cornerstones, 1);
@@ -276,7 +276,7 @@ START_TEST(sashes_of_a_pair_of_blocks)
     ck_assert_int_eq(made.edge_cornerstone_surplus, 727);     /* 33528 less that */
     ck_assert_int_eq(made.edge_cornerstone_room, 363);
     ck_assert_int_eq(made.straight_grain, 1);
-    spec.layout = MUSLIN_POINT_SASH_INNER;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_INNER;
     made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.sashes, 0);
     ck_assert_int_eq(made.edge_cornerstone_need, 0);
@@ -297,7 +297,7 @@ END_TEST
 START_TEST(one_row_on_point_is_a_runner)
 {
     struct muslin_setting_point_spec spec = point_of(WHOLE_IN(10), 5, 1);
-    struct muslin_point made = plan(&spec, &eighths_up);
+    struct muslin_setting_point_plan made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.alternates, 0);
     ck_assert_int_eq(made.side_triangles, 8);
     ck_assert_int_eq(made.side_squares, 2);
@@ -319,9 +319,9 @@ END_TEST
 START_TEST(half_blocks_put_bias_on_the_edge)
 {
     struct muslin_setting_point_spec spec = point_of(WHOLE_IN(10), 3, 2);
-    spec.edge = MUSLIN_POINT_HALF_BLOCKS;
+    spec.edge = MUSLIN_POINT_EDGE_HALF_BLOCKS;
     spec.take_up = 101;
-    struct muslin_point made = plan(&spec, &eighths_up);
+    struct muslin_setting_point_plan made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.half_blocks, 6);
     ck_assert_int_eq(made.side_triangles, 0);
     ck_assert_int_eq(made.side_squares, 0);
@@ -329,11 +329,11 @@ START_TEST(half_blocks_put_bias_on_the_edge)
     ck_assert_int_eq(made.corner_squares, 2);
     ck_assert_int_eq(made.straight_grain, 0);
     ck_assert_uint_eq(made.warnings, MUSLIN_WARN_BIAS_EDGE);
-    spec.layout = MUSLIN_POINT_SASH_CUT;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_CUT;
     spec.sash = WHOLE_IN(1);
     ck_assert_int_eq(plan(&spec, &eighths_up).half_blocks, 6);
     spec = point_of(WHOLE_IN(10), 1, 1);
-    spec.edge = MUSLIN_POINT_HALF_BLOCKS;
+    spec.edge = MUSLIN_POINT_EDGE_HALF_BLOCKS;
     made = plan(&spec, &eighths_up);
     ck_assert_int_eq(made.half_block_beyond, 0);
     ck_assert_int_eq(made.straight_grain, 1);
@@ -345,8 +345,8 @@ START_TEST(the_centre_is_rounded_once)
 {
     struct muslin_setting_point_spec spec = point_of(WHOLE_IN(12), 3, 5);
     struct muslin_rounding_spec measuring = eighths_up;
-    struct muslin_point made = { .size = (uint32_t)sizeof made };
-    measuring.direction = MUSLIN_ROUND_NEAREST;
+    struct muslin_setting_point_plan made = { .size = (uint32_t)sizeof made };
+    measuring.direction = MUSLIN_DIRECTION_NEAREST;
     ck_ok(muslin_setting_point(&spec, &eighths_up, &measuring, &made, NULL));
     ck_assert_int_eq(made.diagonal, WHOLE_IN(17));
     ck_assert_int_eq(made.finished_width, IN(50, 7, 8));
@@ -366,9 +366,9 @@ static muslin_status call_point(const void *spec, void *out, struct muslin_probl
 }
 static const struct muslin_setting_point_spec good_point = {
     (uint32_t)sizeof good_point, 0, WHOLE_IN(12), 3, 4, WHOLE_IN(2), 0, 2032, 100, 0, 0, 0, 1414, 1000,
-    MUSLIN_POINT_SASH_OUTER, MUSLIN_POINT_TRIANGLES, MUSLIN_ALLOWANCE_CUSTOMARY, 0
+    MUSLIN_POINT_LAYOUT_SASH_OUTER, MUSLIN_POINT_EDGE_TRIANGLES, MUSLIN_ALLOWANCE_POLICY_CUSTOMARY, 0
 };
-static const struct ruled point = RULED(call_point, good_point, muslin_point);
+static const struct ruled point = RULED(call_point, good_point, muslin_setting_point_plan);
 
 START_TEST(point_checks_structs_and_ranges)
 {
@@ -382,8 +382,8 @@ START_TEST(point_checks_structs_and_ranges)
         OUTSIDE(muslin_setting_point_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_setting_point_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
         OUTSIDE(muslin_setting_point_spec, trim_room, 0, 0, MUSLIN_ARG_TRIM_ROOM),
-        OUTSIDE(muslin_setting_point_spec, side_add, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
-        OUTSIDE(muslin_setting_point_spec, corner_add, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
+        OUTSIDE(muslin_setting_point_spec, side_addition, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
+        OUTSIDE(muslin_setting_point_spec, corner_addition, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
         OUTSIDE(muslin_setting_point_spec, factor_numerator, 0, 1000000, MUSLIN_ARG_FACTOR),
         REFUSAL(muslin_setting_point_spec, factor_denominator, 0, MUSLIN_ERR_DIVIDE_BY_ZERO, MUSLIN_ARG_DENOMINATOR),
         REFUSAL(muslin_setting_point_spec, factor_denominator, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR),
@@ -403,7 +403,7 @@ static struct muslin_problem fails(const struct muslin_setting_point_spec *spec,
 {
     union roomy out;
     struct muslin_problem problem = PROBLEM;
-    lay_out_output(&out, (uint32_t)sizeof(struct muslin_point));
+    lay_out_output(&out, (uint32_t)sizeof(struct muslin_setting_point_plan));
     ck_status(muslin_setting_point(spec, &eighths_up, &nearest, (void *)&out, &problem), status);
     ck_assert_int_eq(problem.argument, argument);
     ck_assert(is_untouched_from(&out, sizeof out.head[0]));
@@ -413,22 +413,22 @@ static struct muslin_problem fails(const struct muslin_setting_point_spec *spec,
 START_TEST(a_layout_bounds_sash_set_off_and_block)
 {
     struct muslin_setting_point_spec spec = good_point;
-    spec.layout = MUSLIN_POINT_PLAIN;
+    spec.layout = MUSLIN_POINT_LAYOUT_PLAIN;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH).limit, 0);
     spec = good_point;
     spec.set_off = 1;
     ck_assert_int_eq(plan(&spec, &eighths_up).blocks, 12);
-    for (spec.layout = MUSLIN_POINT_SASH_CUT; spec.layout <= MUSLIN_POINT_SASH_INNER; spec.layout++)
+    for (spec.layout = MUSLIN_POINT_LAYOUT_SASH_CUT; spec.layout <= MUSLIN_POINT_LAYOUT_SASH_INNER; spec.layout++)
         ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_SET_OFF).limit, 0);
     spec = point_of(WHOLE_IN(12), 3, 3);
-    spec.edge = MUSLIN_POINT_HALF_BLOCKS;
+    spec.edge = MUSLIN_POINT_EDGE_HALF_BLOCKS;
     spec.set_off = 1;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_SET_OFF).limit, 0);
     spec = good_point;
-    spec.layout = MUSLIN_POINT_SASH_INNER;
-    spec.edge = MUSLIN_POINT_HALF_BLOCKS;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_INNER;
+    spec.edge = MUSLIN_POINT_EDGE_HALF_BLOCKS;
     fails(&spec, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_EDGE_STYLE);
-    spec.edge = MUSLIN_POINT_TRIANGLES;
+    spec.edge = MUSLIN_POINT_EDGE_TRIANGLES;
     spec.block = spec.sash;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_BLOCK_WIDTH).limit, spec.sash + 1);
     spec.block++;
@@ -444,9 +444,9 @@ START_TEST(a_factor_needs_both_its_parts)
     spec.factor_denominator = -1;
     fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_DENOMINATOR);
     spec = good_point;
-    spec.corner_add = -1;
+    spec.corner_addition = -1;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_EXTRA).at, 1);
-    spec.side_add = -1;
+    spec.side_addition = -1;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_EXTRA).at, 0);
 }
 END_TEST
@@ -455,14 +455,14 @@ END_TEST
 START_TEST(a_factor_that_is_too_small_is_refused)
 {
     struct muslin_setting_point_spec spec = customary(WHOLE_IN(20), 141, 100);
-    struct muslin_problem problem = fails(&spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT);
+    struct muslin_problem problem = fails(&spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT);
     ck_assert_int_eq(problem.at, 0);
     ck_assert_int_eq(problem.value, 239369); /* 29.45 x 8128 = 239369.6 */
     ck_assert_int_eq(problem.limit, 239706); /* 29.491342 x 8128 = 239705.6 */
-    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     spec.trim_room = WHOLE_IN(1);
-    fails(&spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT);
-    spec.policy = MUSLIN_ALLOWANCE_EXACT;
+    fails(&spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT);
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
     spec.trim_room = 0;
     ck_assert_int_eq(plan(&spec, &eighths_up).side_square_cut, IN(29, 1, 2));
 }
@@ -473,19 +473,19 @@ START_TEST(additions_that_are_too_small_are_refused)
 {
     struct muslin_setting_point_spec spec = customary(300 * MUSLIN_TICKS_PER_MM, 0, 0);
     spec.allowance = 2400;
-    spec.side_add = 35 * MUSLIN_TICKS_PER_MM;
-    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT).at, 0);
-    spec.side_add = 11589; /* 2 (1 + sqrt 2) x 2400 = 11588.2 */
+    spec.side_addition = 35 * MUSLIN_TICKS_PER_MM;
+    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT).at, 0);
+    spec.side_addition = 11589; /* 2 (1 + sqrt 2) x 2400 = 11588.2 */
     ck_assert_int_gt(plan(&spec, &eighths_up).side_square_cut, 0);
-    spec.side_add = 11588;
-    fails(&spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT);
-    spec.side_add = 0;
-    spec.corner_add = 25 * MUSLIN_TICKS_PER_MM;
-    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT).at, 1);
-    spec.corner_add = 8195; /* (2 + sqrt 2) x 2400 = 8194.1 */
+    spec.side_addition = 11588;
+    fails(&spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT);
+    spec.side_addition = 0;
+    spec.corner_addition = 25 * MUSLIN_TICKS_PER_MM;
+    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT).at, 1);
+    spec.corner_addition = 8195; /* (2 + sqrt 2) x 2400 = 8194.1 */
     ck_assert_int_gt(plan(&spec, &eighths_up).side_square_cut, 0);
-    spec.corner_add = 8194;
-    fails(&spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT);
+    spec.corner_addition = 8194;
+    fails(&spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT);
 }
 END_TEST
 
@@ -494,10 +494,10 @@ END_TEST
 START_TEST(edge_cornerstones_are_checked_too)
 {
     struct muslin_setting_point_spec spec = customary(IN(0, 1, 2), 141, 100);
-    spec.layout = MUSLIN_POINT_SASH_CUT;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_CUT;
     spec.sash = WHOLE_IN(2);
-    spec.side_add = 9835; /* 1.21 in, and a little */
-    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_CUT).at, 2);
+    spec.side_addition = 9835; /* 1.21 in, and a little */
+    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT).at, 2);
     spec.sash = IN(0, 1, 2);
     ck_assert_int_gt(plan(&spec, &eighths_up).edge_cornerstone_cut, 0);
 }
@@ -508,11 +508,11 @@ START_TEST(a_diagonal_rounded_down_is_refused)
 {
     struct muslin_rounding_spec down = eighths_up;
     struct muslin_setting_point_spec spec = customary(WHOLE_IN(5), 0, 0);
-    struct muslin_point made = { .size = (uint32_t)sizeof made };
+    struct muslin_setting_point_plan made = { .size = (uint32_t)sizeof made };
     struct muslin_problem problem = PROBLEM;
-    spec.flags = MUSLIN_POINT_DIAGONAL_FIRST;
-    down.direction = MUSLIN_ROUND_DOWN;
-    ck_status(muslin_setting_point(&spec, &down, &nearest, &made, &problem), MUSLIN_ERR_CONSTANT);
+    spec.flags = MUSLIN_SETTING_POINT_DIAGONAL_FIRST;
+    down.direction = MUSLIN_DIRECTION_DOWN;
+    ck_status(muslin_setting_point(&spec, &down, &nearest, &made, &problem), MUSLIN_ERR_CUSTOMARY);
     ck_assert_int_eq(problem.value, IN(8, 1, 4));
     ck_assert_int_eq(plan(&spec, &eighths_up).side_square_cut, IN(8, 3, 8));
 }
@@ -521,7 +521,7 @@ END_TEST
 START_TEST(both_roundings_are_read_and_told_apart)
 {
     struct muslin_rounding_spec bad = eighths_up;
-    struct muslin_point made = { .size = (uint32_t)sizeof made };
+    struct muslin_setting_point_plan made = { .size = (uint32_t)sizeof made };
     struct muslin_problem problem = PROBLEM;
     bad.grid = 0;
     ck_status(muslin_setting_point(&good_point, &bad, &nearest, &made, &problem), MUSLIN_ERR_RANGE);
@@ -586,10 +586,10 @@ START_TEST(the_largest_block_is_what_trying_finds)
 {
     const int64_t more[] = { 0, 0, 1, 0, -1 };
     struct muslin_setting_point_spec spec = point_of(0, 1, 1);
-    for (spec.layout = MUSLIN_POINT_PLAIN; spec.layout <= MUSLIN_POINT_SASH_INNER; spec.layout++)
+    for (spec.layout = MUSLIN_POINT_LAYOUT_PLAIN; spec.layout <= MUSLIN_POINT_LAYOUT_SASH_INNER; spec.layout++)
         for (spec.columns = 1; spec.columns <= 3; spec.columns++)
             for (muslin_len wanted = 60; wanted <= 90; wanted++) {
-                spec.sash = spec.layout == MUSLIN_POINT_PLAIN ? 0 : 3;
+                spec.sash = spec.layout == MUSLIN_POINT_LAYOUT_PLAIN ? 0 : 3;
                 muslin_len best = 0;
                 for (muslin_len block = 1; block < 90; block++) {
                     muslin_len line = spec.columns * block + (spec.columns + more[spec.layout]) * spec.sash;
@@ -626,7 +626,7 @@ START_TEST(a_width_that_holds_no_block_says_the_least)
     spec.columns = MUSLIN_COUNT_MAX;
     ck_assert_int_eq(no_block(&spec, 10, MUSLIN_SIZE_MAX, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_QUILT_WIDTH).limit, 0);
     spec.columns = 2;
-    spec.layout = MUSLIN_POINT_SASH_INNER;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_INNER;
     spec.sash = 100; /* 2 x 101 + 100 = 302, x 1.41421 = 427.09 */
     ck_assert_int_eq(no_block(&spec, 427, 1, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_QUILT_WIDTH).limit, 428);
     ck_assert_int_eq(widest(&spec, 428, 1), 101);
@@ -655,18 +655,18 @@ START_TEST(the_block_that_a_side_square_frames)
     struct muslin_rounding_spec down = eighths_up;
     struct muslin_setting_point_spec spec = point_of(0, 1, 1);
     struct muslin_rounded block = { .size = (uint32_t)sizeof block };
-    down.direction = MUSLIN_ROUND_DOWN;
+    down.direction = MUSLIN_DIRECTION_DOWN;
     ck_ok(muslin_setting_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
     ck_assert_int_eq(block.value, IN(8, 1, 8));
     ck_assert_int_eq(block.exact, 0);
     spec.sash = WHOLE_IN(1);
-    spec.layout = MUSLIN_POINT_SASH_OUTER;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_OUTER;
     ck_ok(muslin_setting_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
     ck_assert_int_eq(block.value, IN(7, 1, 8));
-    spec.layout = MUSLIN_POINT_SASH_INNER;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_INNER;
     ck_ok(muslin_setting_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
     ck_assert_int_eq(block.value, IN(9, 1, 8));
-    spec.layout = MUSLIN_POINT_SASH_CUT;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_CUT;
     ck_ok(muslin_setting_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
     ck_assert_int_eq(block.value, IN(8, 1, 8));
 }
@@ -702,7 +702,7 @@ END_TEST
  * side triangle; 2 in is the least. Up to 1 in both are blocks. */
 START_TEST(a_block_that_rounding_takes_away_is_no_fit)
 {
-    struct muslin_rounding_spec how = { (uint32_t)sizeof how, 0, WHOLE_IN(1), 0, MUSLIN_ROUND_DOWN, 0 };
+    struct muslin_rounding_spec how = { (uint32_t)sizeof how, 0, WHOLE_IN(1), 0, MUSLIN_DIRECTION_DOWN, 0 };
     struct muslin_setting_point_spec spec = point_of(0, 1, 1);
     struct muslin_rounded block = { .size = (uint32_t)sizeof block };
     struct muslin_problem problem = PROBLEM;
@@ -710,16 +710,16 @@ START_TEST(a_block_that_rounding_takes_away_is_no_fit)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCK_WIDTH);
     ck_assert_int_eq(problem.value, 0);
     ck_assert_int_eq(problem.limit, WHOLE_IN(1));
-    spec.layout = MUSLIN_POINT_SASH_INNER;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_INNER;
     spec.sash = WHOLE_IN(1);
     ck_status(muslin_setting_point_block_from_side(&spec, IN(1, 1, 2), &how, &block, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.value, WHOLE_IN(1));
     ck_assert_int_eq(problem.limit, WHOLE_IN(2));
     ck_assert_int_eq(block.value, 0);
-    how.direction = MUSLIN_ROUND_UP;
+    how.direction = MUSLIN_DIRECTION_UP;
     ck_ok(muslin_setting_point_block_from_side(&spec, IN(1, 1, 2), &how, &block, NULL));
     ck_assert_int_eq(block.value, WHOLE_IN(2));
-    spec.layout = MUSLIN_POINT_PLAIN;
+    spec.layout = MUSLIN_POINT_LAYOUT_PLAIN;
     spec.sash = 0;
     ck_ok(muslin_setting_point_block_from_side(&spec, 12000, &how, &block, NULL));
     ck_assert_int_eq(block.value, WHOLE_IN(1));

@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "refusals.h"
 
-enum { INCH = 8128, BOTH = MUSLIN_SASHED_FRAME | MUSLIN_SASHED_CORNERSTONES };
+enum { INCH = 8128, BOTH = MUSLIN_SETTING_SASHED_FRAME | MUSLIN_SETTING_SASHED_CORNERSTONES };
 
 /* What a failing call says; its output must be left alone. */
 static struct muslin_problem failing(const struct ruled *ruled, const void *spec, muslin_status status)
@@ -32,9 +32,9 @@ static struct muslin_setting_sashed_spec sashed_of(int64_t columns, int64_t rows
     return spec;
 }
 
-static struct muslin_sashed plan(const struct muslin_setting_sashed_spec *spec)
+static struct muslin_setting_sashed_plan plan(const struct muslin_setting_sashed_spec *spec)
 {
-    struct muslin_sashed top = { .size = (uint32_t)sizeof top };
+    struct muslin_setting_sashed_plan top = { .size = (uint32_t)sizeof top };
     ck_ok(muslin_setting_sashed(spec, &top, NULL));
     return top;
 }
@@ -46,7 +46,7 @@ START_TEST(a_frame_of_four_inches_round_four_by_five_blocks)
     /* Example: 4 x 5 blocks of 12 in with sashes of 4 in, cornerstones and a frame: 25 vertical and 24 horizontal
      * sashes cut 4 1/2 x 12 1/2 in, 30 cornerstones; 68 x 84 in finished. */
     struct muslin_setting_sashed_spec spec = sashed_of(4, 5, WHOLE_IN(12), WHOLE_IN(4), BOTH);
-    struct muslin_sashed top = plan(&spec);
+    struct muslin_setting_sashed_plan top = plan(&spec);
     ck_assert_int_eq(top.blocks, 20);
     ck_assert_int_eq(top.vertical_sashes, 25);
     ck_assert_int_eq(top.horizontal_sashes, 24);
@@ -70,14 +70,14 @@ END_TEST
 START_TEST(without_cornerstones_long_sashes_join_the_rows)
 {
     struct muslin_setting_sashed_spec spec = sashed_of(3, 4, WHOLE_IN(10), WHOLE_IN(2), 0);
-    struct muslin_sashed top = plan(&spec);
+    struct muslin_setting_sashed_plan top = plan(&spec);
     ck_assert_int_eq(top.vertical_sashes, 2 * 4);
     ck_assert_int_eq(top.horizontal_sashes, 3);
     ck_assert_int_eq(top.horizontal_cut_length, IN(34, 1, 2));
     ck_assert_int_eq(top.cornerstones, 0);
     ck_assert_int_eq(top.cornerstone_cut_width, 0);
     ck_assert_int_eq(top.finished_length, WHOLE_IN(46));
-    spec.flags = MUSLIN_SASHED_FRAME;
+    spec.flags = MUSLIN_SETTING_SASHED_FRAME;
     top = plan(&spec);
     ck_assert_int_eq(top.vertical_sashes, 4 * 4);
     ck_assert_int_eq(top.horizontal_sashes, 5);
@@ -90,7 +90,7 @@ START_TEST(a_kind_of_sash_may_be_missing)
 {
     struct muslin_setting_sashed_spec spec = sashed_of(3, 2, WHOLE_IN(10), WHOLE_IN(2), 0);
     spec.sash_height = 0;
-    struct muslin_sashed top = plan(&spec);
+    struct muslin_setting_sashed_plan top = plan(&spec);
     ck_assert_int_eq(top.vertical_sashes, 4);
     ck_assert_int_eq(top.horizontal_sashes, 0);
     ck_assert_int_eq(top.horizontal_cut_width, 0);
@@ -109,8 +109,8 @@ END_TEST
 /* Laid out cell by cell on a grid of lines: odd lines are blocks, even ones sashes, the outermost only with a frame. */
 static int agrees_with_layout(const struct muslin_setting_sashed_spec *spec)
 {
-    struct muslin_sashed top = { .size = (uint32_t)sizeof top };
-    int frame = (spec->flags & MUSLIN_SASHED_FRAME) != 0;
+    struct muslin_setting_sashed_plan top = { .size = (uint32_t)sizeof top };
+    int frame = (spec->flags & MUSLIN_SETTING_SASHED_FRAME) != 0;
     int64_t counts[2][2] = { { 0, 0 }, { 0, 0 } };
     muslin_len area = 0;
     muslin_len seam = 2 * spec->allowance + spec->take_up;
@@ -139,7 +139,7 @@ START_TEST(every_small_sashed_top_is_what_laying_it_out_gives)
         for (spec.rows = 1; spec.rows <= 5; spec.rows++) {
             spec.flags = BOTH;
             good &= agrees_with_layout(&spec);
-            spec.flags = MUSLIN_SASHED_CORNERSTONES;
+            spec.flags = MUSLIN_SETTING_SASHED_CORNERSTONES;
             good &= agrees_with_layout(&spec);
         }
     ck_assert(good);
@@ -154,7 +154,7 @@ static const struct muslin_setting_sashed_spec good_sashed = {
     (uint32_t)sizeof good_sashed, BOTH, WHOLE_IN(12), WHOLE_IN(12), 4, 5, WHOLE_IN(4), WHOLE_IN(4), 2032, 100,
     WHOLE_IN(44), 2032
 };
-static const struct ruled sashed = RULED(call_sashed, good_sashed, muslin_sashed);
+static const struct ruled sashed = RULED(call_sashed, good_sashed, muslin_setting_sashed_plan);
 
 START_TEST(sashed_checks_its_structs)
 {
@@ -305,9 +305,9 @@ END_TEST
 
 START_TEST(a_top_without_sashes_has_no_pieces)
 {
-    struct muslin_setting_sashed_spec spec = sashed_of(3, 3, WHOLE_IN(12), 0, MUSLIN_SASHED_FRAME);
+    struct muslin_setting_sashed_spec spec = sashed_of(3, 3, WHOLE_IN(12), 0, MUSLIN_SETTING_SASHED_FRAME);
     ck_assert_uint_eq(pieces_of(&spec).count, 0);
-    spec = sashed_of(1, 1, WHOLE_IN(12), WHOLE_IN(2), MUSLIN_SASHED_CORNERSTONES);
+    spec = sashed_of(1, 1, WHOLE_IN(12), WHOLE_IN(2), MUSLIN_SETTING_SASHED_CORNERSTONES);
     ck_assert_uint_eq(pieces_of(&spec).count, 0);
 }
 END_TEST
@@ -368,9 +368,9 @@ END_TEST
 
 /* ---- pieced and plain blocks in turn ---------------------------------------------------------------------------- */
 
-static struct muslin_alternate alternate(const struct muslin_setting_alternate_spec *spec)
+static struct muslin_setting_alternate_plan alternate(const struct muslin_setting_alternate_spec *spec)
 {
-    struct muslin_alternate top = { .size = (uint32_t)sizeof top };
+    struct muslin_setting_alternate_plan top = { .size = (uint32_t)sizeof top };
     ck_ok(muslin_setting_alternate(spec, &top, NULL));
     return top;
 }
@@ -383,14 +383,14 @@ START_TEST(a_chessboard_of_five_by_five_blocks)
     spec.block_height = WHOLE_IN(8);
     spec.columns = 5;
     spec.rows = 5;
-    struct muslin_alternate top = alternate(&spec);
+    struct muslin_setting_alternate_plan top = alternate(&spec);
     ck_assert_int_eq(top.pieced, 13);
     ck_assert_int_eq(top.plain, 12);
     ck_assert_int_eq(top.plain_cut_width, IN(8, 1, 2));
     ck_assert_int_eq(top.plain_cut_height, IN(8, 1, 2));
     ck_assert_int_eq(top.finished_width, WHOLE_IN(40));
     ck_assert_int_eq(top.unfinished_length, IN(40, 1, 2));
-    spec.first = MUSLIN_FIRST_PLAIN;
+    spec.first = MUSLIN_FIRST_BLOCK_PLAIN;
     top = alternate(&spec);
     ck_assert_int_eq(top.pieced, 12);
     ck_assert_int_eq(top.plain, 13);
@@ -410,7 +410,7 @@ START_TEST(blocks_that_are_no_squares_are_counted_as_a_board_is)
                 int64_t kinds[2] = { 0, 0 };
                 for (int64_t i = 0; i < spec.columns * spec.rows; i++)
                     kinds[(i % spec.columns + i / spec.columns + spec.first - 1) % 2]++;
-                struct muslin_alternate top = alternate(&spec);
+                struct muslin_setting_alternate_plan top = alternate(&spec);
                 ck_assert_int_eq(top.pieced, kinds[0]);
                 ck_assert_int_eq(top.plain, kinds[1]);
                 ck_assert_int_eq(top.plain_cut_width, 39);
@@ -426,9 +426,9 @@ static muslin_status call_alternate(const void *spec, void *out, struct muslin_p
     return muslin_setting_alternate(spec, out, problem);
 }
 static const struct muslin_setting_alternate_spec good_alternate = {
-    (uint32_t)sizeof good_alternate, 0, WHOLE_IN(8), WHOLE_IN(8), 3, 3, 2032, 0, MUSLIN_FIRST_PLAIN, 0
+    (uint32_t)sizeof good_alternate, 0, WHOLE_IN(8), WHOLE_IN(8), 3, 3, 2032, 0, MUSLIN_FIRST_BLOCK_PLAIN, 0
 };
-static const struct ruled alternates = RULED(call_alternate, good_alternate, muslin_alternate);
+static const struct ruled alternates = RULED(call_alternate, good_alternate, muslin_setting_alternate_plan);
 
 START_TEST(alternate_checks_structs_and_ranges)
 {
@@ -468,9 +468,9 @@ static struct muslin_setting_line_spec one_inch_sash(uint32_t flags)
     return spec;
 }
 
-static struct muslin_line line_of(const struct muslin_setting_line_spec *spec)
+static struct muslin_setting_line_plan line_of(const struct muslin_setting_line_spec *spec)
 {
-    struct muslin_line line = { .size = (uint32_t)sizeof line };
+    struct muslin_setting_line_plan line = { .size = (uint32_t)sizeof line };
     ck_ok(muslin_setting_line(three, 3, spec, &line, NULL));
     return line;
 }
@@ -479,12 +479,12 @@ START_TEST(a_line_of_three_columns)
 {
     /* Example: columns of 6, 12 and 6 in with a sash of 1 in between: 26 in finished, 26 1/2 in unfinished. */
     struct muslin_setting_line_spec spec = one_inch_sash(0);
-    struct muslin_line line = line_of(&spec);
+    struct muslin_setting_line_plan line = line_of(&spec);
     ck_assert_int_eq(line.sashes, 2);
     ck_assert_int_eq(line.finished, WHOLE_IN(26));
     ck_assert_int_eq(line.unfinished, IN(26, 1, 2));
     ck_assert_int_eq(line.longer_by, 0);
-    spec.flags = MUSLIN_LINE_FRAME;
+    spec.flags = MUSLIN_SETTING_LINE_FRAME;
     line = line_of(&spec);
     ck_assert_int_eq(line.sashes, 4);
     ck_assert_int_eq(line.finished, WHOLE_IN(28));
@@ -513,7 +513,7 @@ START_TEST(each_column_starts_where_the_one_before_and_its_sash_end)
 {
     /* Example: columns of 6, 12 and 6 in with a sash of 1 in between start at 0, 7 and 20 in. */
     struct muslin_setting_line_spec spec = one_inch_sash(0);
-    struct muslin_line_place rows[3];
+    struct muslin_setting_line_place rows[3];
     size_t count;
     ck_ok(muslin_setting_line_places(three, 3, &spec, rows, sizeof rows[0], 3, &count, NULL));
     ck_assert_uint_eq(count, 3);
@@ -522,7 +522,7 @@ START_TEST(each_column_starts_where_the_one_before_and_its_sash_end)
     ck_assert_int_eq(rows[2].start, WHOLE_IN(20));
     ck_assert_int_eq(rows[1].finished, WHOLE_IN(12));
     ck_assert_int_eq(rows[1].unfinished, IN(12, 1, 2));
-    spec.flags = MUSLIN_LINE_FRAME;
+    spec.flags = MUSLIN_SETTING_LINE_FRAME;
     ck_ok(muslin_setting_line_places(three, 3, &spec, rows, sizeof rows[0], 3, &count, NULL));
     ck_assert_int_eq(rows[0].start, WHOLE_IN(1));
     ck_assert_int_eq(rows[2].start, WHOLE_IN(21));
@@ -533,9 +533,10 @@ static muslin_status call_line(const void *spec, void *out, struct muslin_proble
 {
     return muslin_setting_line(three, 3, spec, out, problem);
 }
-static const struct muslin_setting_line_spec good_line = { (uint32_t)sizeof good_line, MUSLIN_LINE_FRAME, INCH, 2032, 0,
-    5 };
-static const struct ruled lines = RULED(call_line, good_line, muslin_line);
+static const struct muslin_setting_line_spec good_line = {
+    (uint32_t)sizeof good_line, MUSLIN_SETTING_LINE_FRAME, INCH, 2032, 0, 5
+};
+static const struct ruled lines = RULED(call_line, good_line, muslin_setting_line_plan);
 
 START_TEST(a_line_checks_structs_and_ranges)
 {
@@ -554,7 +555,7 @@ END_TEST
 static struct muslin_problem line_fails(const muslin_len *sizes, size_t n, muslin_len sash, muslin_status status)
 {
     struct muslin_setting_line_spec spec = MUSLIN_SETTING_LINE_SPEC_INIT;
-    struct muslin_line line = { .size = (uint32_t)sizeof line };
+    struct muslin_setting_line_plan line = { .size = (uint32_t)sizeof line };
     struct muslin_problem problem = PROBLEM;
     size_t count = 77;
     spec.sash = sash;
@@ -588,7 +589,7 @@ END_TEST
 START_TEST(places_are_asked_for_and_then_filled)
 {
     struct muslin_setting_line_spec spec = one_inch_sash(0);
-    struct muslin_line_place rows[3];
+    struct muslin_setting_line_place rows[3];
     size_t count = 77;
     memset(rows, FILL, sizeof rows);
     ck_ok(muslin_setting_line_places(three, 3, &spec, NULL, 0, 0, &count, NULL));

@@ -8,7 +8,7 @@ enum { STEPS_MOST = 40 };
 
 /* The steps of a top. */
 struct steps {
-    struct muslin_sewing_row rows[STEPS_MOST];
+    struct muslin_sewing_step rows[STEPS_MOST];
     size_t count;
 };
 
@@ -19,7 +19,7 @@ static struct steps steps_of(const struct muslin_solution *solution)
     return steps;
 }
 
-static void ck_step(const struct muslin_sewing_row *row, int32_t kind, muslin_id node, int64_t alike, int64_t pieces,
+static void ck_step(const struct muslin_sewing_step *row, int32_t kind, muslin_id node, int64_t alike, int64_t pieces,
                     int64_t seams)
 {
     ck_assert_int_eq(row->kind, kind);
@@ -30,7 +30,7 @@ static void ck_step(const struct muslin_sewing_row *row, int32_t kind, muslin_id
     ck_assert_int_eq(row->chain, alike > 1 && seams > 0);
 }
 
-static void ck_sewn(const struct muslin_sewing_row *row, muslin_len longest, muslin_len sewn, muslin_len width,
+static void ck_sewn(const struct muslin_sewing_step *row, muslin_len longest, muslin_len sewn, muslin_len width,
                     muslin_len height)
 {
     ck_assert_int_eq(row->seam_longest, longest);
@@ -54,16 +54,16 @@ static void ck_feeds(const struct muslin_solution *solution, int64_t step, const
     ck_assert_int_eq(steps_of(solution).rows[step].feeds, (int64_t)n);
 }
 
-static struct muslin_sewn_totals totals_of(const struct muslin_solution *solution)
+static struct muslin_sewing_total totals_of(const struct muslin_solution *solution)
 {
-    struct muslin_sewn_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_sewing_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_sewing_totals(solution, 0, 0, &totals, NULL));
     return totals;
 }
 
 static struct muslin_solution *solved_tops(struct muslin_quilt *quilt, muslin_id root, int64_t tops)
 {
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     spec.tops = tops;
     ck_ok(muslin_solution_create(quilt, root, &spec, NULL, 0, 0, &solution, NULL));
@@ -92,10 +92,10 @@ static void begin_nine_patch(struct nine_patch *nine)
     const muslin_id inner[] = { w, b, w };
     nine->blue = b;
     nine->white = w;
-    nine->outer = join_of(quilt, MUSLIN_ACROSS, outer, 3);
-    nine->inner = join_of(quilt, MUSLIN_ACROSS, inner, 3);
+    nine->outer = join_of(quilt, MUSLIN_AXIS_ACROSS, outer, 3);
+    nine->inner = join_of(quilt, MUSLIN_AXIS_ACROSS, inner, 3);
     const muslin_id rows[] = { nine->outer, nine->inner, nine->outer };
-    nine->block = join_of(quilt, MUSLIN_DOWN, rows, 3);
+    nine->block = join_of(quilt, MUSLIN_AXIS_DOWN, rows, 3);
 }
 
 /* Nine blocks need eighteen outer segments, and a set of 40 in gives sixteen. Example: nine-patches from two strip
@@ -130,7 +130,7 @@ START_TEST(nine_patches_from_two_strip_sets)
     ck_feeds(solution, 2, inner_set, 2);
     ck_feeds(solution, 3, inner, 1);
     ck_feeds(solution, 4, block, 2);
-    struct muslin_sewn_totals totals = totals_of(solution);
+    struct muslin_sewing_total totals = totals_of(solution);
     ck_assert_int_eq(totals.steps, 5);
     ck_assert_int_eq(totals.seams, 2 * 2 + 2 + 9 * 2);
     ck_assert_int_eq(totals.sewn, WHOLE_IN(160 + 80 + 117));
@@ -146,10 +146,10 @@ END_TEST
 START_TEST(nine_patches_piece_by_piece)
 {
     struct nine_patch nine;
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     begin_nine_patch(&nine);
-    spec.strip_piecing = MUSLIN_STRIPS_NEVER;
+    spec.strip_piecing = MUSLIN_STRIP_PIECING_NEVER;
     ck_ok(muslin_solution_create(nine.s.quilt, nine.block, &spec, NULL, 0, 0, &solution, NULL));
     struct steps steps = steps_of(solution);
     ck_assert_uint_eq(steps.count, 3);
@@ -176,7 +176,7 @@ START_TEST(a_rail_fence_has_the_seams_that_supplies_counts)
     muslin_id blue = patch_of(s.quilt, s.blue, s.two, six);
     muslin_id white = patch_of(s.quilt, s.white, s.two, six);
     const muslin_id strips[] = { blue, white, blue };
-    muslin_id block = join_of(s.quilt, MUSLIN_ACROSS, strips, 3);
+    muslin_id block = join_of(s.quilt, MUSLIN_AXIS_ACROSS, strips, 3);
     const int32_t turns[] = { 0, 1, 1, 0 };
     muslin_id top = 0;
     ck_ok(muslin_quilt_repeat(s.quilt, block, 4, 5, turns, 4, 2, 2, &top, NULL));
@@ -190,7 +190,7 @@ START_TEST(a_rail_fence_has_the_seams_that_supplies_counts)
     spec.rows = 5;
     spec.block_width = spec.block_height = WHOLE_IN(6);
     ck_ok(muslin_piecing_plan(&spec, &piecing, NULL));
-    struct muslin_sewn_totals totals = totals_of(solution);
+    struct muslin_sewing_total totals = totals_of(solution);
     ck_assert_int_eq(totals.sewn, piecing.total);
     ck_assert_int_eq(totals.in_sets, piecing.in_sets);
     ck_assert_int_eq(totals.seams, piecing.seams);
@@ -233,13 +233,13 @@ START_TEST(a_star)
     muslin_id four = times_of(s.quilt, s.two, 2);
     muslin_id square = patch_of(s.quilt, s.blue, four, four);
     muslin_id corner = patch_of(s.quilt, s.white, s.two, s.two);
-    muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FOUR_AT_A_TIME, four, s.two);
+    muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, four, s.two);
     const muslin_id ends[] = { corner, goose, corner };
-    muslin_id end = join_of(s.quilt, MUSLIN_ACROSS, ends, 3);
+    muslin_id end = join_of(s.quilt, MUSLIN_AXIS_ACROSS, ends, 3);
     const muslin_id middles[] = { turn_of(s.quilt, goose, 3), square, turn_of(s.quilt, goose, 1) };
-    muslin_id middle = join_of(s.quilt, MUSLIN_ACROSS, middles, 3);
+    muslin_id middle = join_of(s.quilt, MUSLIN_AXIS_ACROSS, middles, 3);
     const muslin_id all[] = { end, middle, turn_of(s.quilt, end, 2) };
-    muslin_id star = join_of(s.quilt, MUSLIN_DOWN, all, 3);
+    muslin_id star = join_of(s.quilt, MUSLIN_AXIS_DOWN, all, 3);
     struct muslin_solution *solution = solved_tops(s.quilt, star, 3);
     struct steps steps = steps_of(solution);
     ck_assert_uint_eq(steps.count, 4);
@@ -264,7 +264,7 @@ START_TEST(a_star)
     ck_assert_int_eq(totals_of(solution).seams, 24 + 12 + 6 + 6);
     muslin_solution_free(solution);
     /* a recipe makes four: with one goose three are sewn that nobody needs */
-    solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, ends, 3));
+    solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, ends, 3));
     steps = steps_of(solution);
     ck_assert_int_eq(steps.rows[0].alike, 4);
     ck_assert_int_eq(steps.rows[1].alike, 1);
@@ -281,7 +281,7 @@ START_TEST(a_pinwheel)
     muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
     muslin_id upright = patch_of(s.quilt, s.white, s.two, times_of(s.quilt, s.two, 2));
     muslin_id level = turn_of(s.quilt, upright, 1);
-    const struct muslin_pinwheel_spec spec = { sizeof spec, 0, square, level, upright, level, upright };
+    const struct muslin_quilt_pinwheel_spec spec = { sizeof spec, 0, square, level, upright, level, upright };
     muslin_id node = 0;
     ck_ok(muslin_quilt_pinwheel(s.quilt, &spec, &node, NULL));
     struct muslin_solution *solution = solved_tops(s.quilt, node, 2);
@@ -293,21 +293,23 @@ START_TEST(a_pinwheel)
     ck_feeds(solution, 0, feeds, 2);
     muslin_solution_free(solution);
     /* unequal arms round 5 x 6: 600, 1000, 700 and 900 ticks long, without allowance */
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_value_spec raw = MUSLIN_VALUE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec raw = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     ck_ok(muslin_quilt_seam(s.quilt, &raw.id, NULL, NULL));
     const muslin_len sizes[][2] = { { 500, 600 }, { 600, 400 }, { 200, 1000 }, { 700, 300 }, { 100, 900 } };
     muslin_id arms[5];
     for (int i = 0; i < 5; i++)
         arms[i] = patch_of(s.quilt, s.blue, fixed_of(s.quilt, sizes[i][0]), fixed_of(s.quilt, sizes[i][1]));
-    const struct muslin_pinwheel_spec unequal = { sizeof unequal, 0, arms[0], arms[1], arms[2], arms[3], arms[4] };
+    const struct muslin_quilt_pinwheel_spec unequal = {
+        sizeof unequal, 0, arms[0], arms[1], arms[2], arms[3], arms[4]
+    };
     ck_ok(muslin_quilt_pinwheel(s.quilt, &unequal, &node, NULL));
     ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, &solution, NULL));
     steps = steps_of(solution);
     ck_sewn(&steps.rows[0], 1000, 600 + 1000 + 700 + 900, 800, 1300);
     muslin_solution_free(solution);
     /* a top that is 100 too short is eased along the longer side; one 100 too long is itself the longer */
-    struct muslin_pinwheel_spec wrong = unequal;
+    struct muslin_quilt_pinwheel_spec wrong = unequal;
     wrong.top = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 500), fixed_of(s.quilt, 400));
     ck_ok(muslin_quilt_pinwheel(s.quilt, &wrong, &node, NULL));
     ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, &solution, NULL));
@@ -330,7 +332,7 @@ START_TEST(an_attic_window)
     begin_sewing(&s);
     muslin_id six = times_of(s.quilt, s.two, 3);
     muslin_id square = patch_of(s.quilt, s.blue, six, six);
-    struct muslin_set_in_spec spec = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     muslin_id node = 0;
     spec.centre = square;
     spec.left_width = spec.bottom_width = s.two;
@@ -352,8 +354,8 @@ END_TEST
 START_TEST(mitres_of_unequal_strips)
 {
     struct sewn s;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_value_spec raw = MUSLIN_VALUE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec raw = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     begin_sewing(&s);
     ck_ok(muslin_quilt_seam(s.quilt, &raw.id, NULL, NULL));
@@ -361,7 +363,7 @@ START_TEST(mitres_of_unequal_strips)
                                     { 1000000, 1000000, 1414214 }, { 1, 1, 1 }, { 2, 2, 3 }, { 1, 2, 2 } };
     muslin_id square = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 100), fixed_of(s.quilt, 200));
     for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
-        struct muslin_set_in_spec spec = MUSLIN_SET_IN_SPEC_INIT;
+        struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
         muslin_id node = 0;
         spec.centre = square;
         spec.right_width = fixed_of(s.quilt, cases[i][0]);
@@ -383,14 +385,14 @@ START_TEST(a_trimmed_row)
     begin_sewing(&s);
     muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
     muslin_id row = repeat_of(s.quilt, square, 3, 1);
-    struct muslin_trim_spec spec = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec spec = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id trimmed = 0;
     spec.left = spec.right = fixed_of(s.quilt, WHOLE_IN(1));
     ck_ok(muslin_quilt_trim(s.quilt, row, &spec, &trimmed, NULL));
     muslin_id top = repeat_of(s.quilt, trimmed, 1, 4);
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
-    solve.strip_piecing = MUSLIN_STRIPS_NEVER;
+    solve.strip_piecing = MUSLIN_STRIP_PIECING_NEVER;
     ck_ok(muslin_solution_create(s.quilt, top, &solve, NULL, 0, 0, &solution, NULL));
     struct steps steps = steps_of(solution);
     ck_assert_uint_eq(steps.count, 3);
@@ -414,13 +416,13 @@ START_TEST(mirrored_nodes_take_no_step_of_their_own)
     begin_nine_patch(&nine);
     struct muslin_quilt *quilt = nine.s.quilt;
     muslin_id only_measured = repeat_of(quilt, nine.block, 5, 1);
-    muslin_id strip = patch_of(quilt, nine.s.white, extent_of(quilt, only_measured, MUSLIN_ACROSS), nine.s.two);
+    muslin_id strip = patch_of(quilt, nine.s.white, extent_of(quilt, only_measured, MUSLIN_AXIS_ACROSS), nine.s.two);
     const muslin_id pair[] = { nine.block, mirror_of(quilt, nine.block) };
-    const muslin_id all[] = { join_of(quilt, MUSLIN_ACROSS, pair, 2), strip };
-    muslin_id top = join_of(quilt, MUSLIN_DOWN, all, 2);
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    const muslin_id all[] = { join_of(quilt, MUSLIN_AXIS_ACROSS, pair, 2), strip };
+    muslin_id top = join_of(quilt, MUSLIN_AXIS_DOWN, all, 2);
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
-    solve.strip_piecing = MUSLIN_STRIPS_NEVER;
+    solve.strip_piecing = MUSLIN_STRIP_PIECING_NEVER;
     ck_ok(muslin_solution_create(quilt, top, &solve, NULL, 0, 0, &solution, NULL));
     struct steps steps = steps_of(solution);
     ck_assert_uint_eq(steps.count, 5);
@@ -476,7 +478,7 @@ START_TEST(errors_of_seams_add_up)
     begin_sewing(&s);
     muslin_id row = repeat_of(s.quilt, patch_of(s.quilt, s.blue, s.two, s.two), 12, 1);
     struct muslin_solution *solution = solved(s.quilt, row);
-    struct muslin_sewn_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_sewing_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_sewing_totals(solution, IN(0, 1, 32), 0, &totals, NULL));
     ck_assert_int_eq(totals.width_seams, 11);
     ck_assert_int_eq(totals.height_seams, 0);
@@ -500,7 +502,7 @@ static muslin_id zigzag_of(struct sewn *s, muslin_id fabric, muslin_len size)
 {
     enum { POINTS = 16, PIECE = POINTS + 2, ROWS = 4 + 2 * PIECE };
     struct muslin_corner_spec rows[ROWS];
-    const muslin_len side = MUSLIN_SHAPE_MAX;
+    const muslin_len side = MUSLIN_SHAPE_SIZE_MAX;
     const muslin_len corner_x[] = { 0, side, side, 0 };
     const muslin_len corner_y[] = { 0, 0, side, side };
     const muslin_id fabrics[] = { fabric, fabric };
@@ -532,10 +534,10 @@ START_TEST(seams_longer_than_any_length_are_told)
 {
     struct sewn s;
     struct muslin_problem problem = PROBLEM;
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_value_spec raw = MUSLIN_VALUE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec raw = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     struct muslin_solution *solution = NULL;
-    struct muslin_sewn_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_sewing_total totals = { .size = (uint32_t)sizeof totals };
     size_t count = 77;
     begin_sewing(&s);
     ck_ok(muslin_quilt_seam(s.quilt, &raw.id, NULL, NULL));
@@ -559,7 +561,7 @@ START_TEST(seams_longer_than_any_length_are_told)
     ck_ok(muslin_solution_create(s.quilt, half[0], &spec, &raw, sizeof raw, 1, &solution, NULL));
     ck_ok(muslin_sewing_totals(solution, 0, 0, &totals, NULL));
     muslin_solution_free(solution);
-    muslin_id pair = join_of(s.quilt, MUSLIN_ACROSS, half, 2);
+    muslin_id pair = join_of(s.quilt, MUSLIN_AXIS_ACROSS, half, 2);
     ck_ok(muslin_solution_create(s.quilt, pair, &spec, &raw, sizeof raw, 1, &solution, NULL));
     ck_status(muslin_sewing_totals(solution, 0, 0, &totals, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.at, 1);
@@ -628,14 +630,14 @@ START_TEST(rows_and_totals_have_their_rules)
 {
     struct nine_patch nine;
     struct muslin_problem problem = PROBLEM;
-    struct muslin_sewn_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_sewing_total totals = { .size = (uint32_t)sizeof totals };
     struct muslin_sewing_feed feed;
     size_t count = 0;
     begin_nine_patch(&nine);
     struct muslin_solution *solution = solved_tops(nine.s.quilt, nine.block, 9);
     at_hand = solution;
-    ck_rows_rules(give_steps, sizeof(struct muslin_sewing_row), 5);
-    struct muslin_sewing_row row;
+    ck_rows_rules(give_steps, sizeof(struct muslin_sewing_step), 5);
+    struct muslin_sewing_step row;
     ck_status(muslin_sewing_steps(solution, &row, sizeof row, 1, &count, &problem), MUSLIN_ERR_BUFFER);
     ck_assert_int_eq(problem.at, 0);
     ck_assert_uint_eq(count, 5);
@@ -676,12 +678,12 @@ START_TEST(every_allocation_may_fail)
     for (int i = 0; i < 40; i++) {
         const muslin_id pair[] = { patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 100 + i)),
                                    patch_of(s.quilt, s.white, s.two, fixed_of(s.quilt, 100 + i)) };
-        rows[i] = join_of(s.quilt, MUSLIN_ACROSS, pair, 2);
+        rows[i] = join_of(s.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
     }
-    muslin_id top = join_of(s.quilt, MUSLIN_DOWN, rows, 40);
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    muslin_id top = join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 40);
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
-    spec.strip_piecing = MUSLIN_STRIPS_NEVER;
+    spec.strip_piecing = MUSLIN_STRIP_PIECING_NEVER;
     const size_t blocks = s.memory.blocks;
     size_t round = 1;
     for (;; round++) {

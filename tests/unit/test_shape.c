@@ -10,8 +10,8 @@ Suite *shape_suite(void);
 
 /* ---- a block worked through ------------------------------------------------------------------------------------- */
 
-/* A house, 12 in finished: sky left and right of the roof, the roof, a wall round the door, the door. The wall's top meets
- * the roof; the sky pieces' tips meet in the middle of the outline's top edge, where it has no corner. */
+/* A house, 12 in finished: sky left and right of the roof, the roof, a wall round the door, the door. The wall's top
+ * meets the roof; the sky pieces' tips meet in the middle of the outline's top edge, where it has no corner. */
 static const struct muslin_corner_spec house[] = {
     AT(OUTLINE, 0, 0), AT(OUTLINE, 12, 0), AT(OUTLINE, 12, 12), AT(OUTLINE, 0, 12),
     AT(0, 0, 6), AT(0, 6, 12), AT(0, 0, 12),
@@ -71,7 +71,7 @@ END_TEST
 
 static muslin_len up_to_eighth(muslin_len size)
 {
-    struct muslin_rounding_spec up = { (uint32_t)sizeof up, 0, 1016, 0, MUSLIN_ROUND_UP, 0 };
+    struct muslin_rounding_spec up = { (uint32_t)sizeof up, 0, 1016, 0, MUSLIN_DIRECTION_UP, 0 };
     struct muslin_rounded rounded = { .size = (uint32_t)sizeof rounded };
     ck_ok(muslin_length_snap(size, &up, &rounded));
     return rounded.value;
@@ -349,8 +349,9 @@ START_TEST(there_is_a_least_and_a_most_of_rows)
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_shape_check(house, sizeof house[0], 0, &shape, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CORNERS);
-    ck_status(muslin_shape_check(house, sizeof house[0], MUSLIN_SHAPE_CORNERS + 1, &shape, &problem), MUSLIN_ERR_RANGE);
-    ck_assert_int_eq(problem.limit, MUSLIN_SHAPE_CORNERS);
+    ck_status(muslin_shape_check(house, sizeof house[0], MUSLIN_SHAPE_CORNERS_MAX + 1, &shape, &problem),
+              MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.limit, MUSLIN_SHAPE_CORNERS_MAX);
     ck_status(muslin_shape_check(NULL, sizeof house[0], HOUSE_ROWS, &shape, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
     ck_status(muslin_shape_check(house, sizeof house[0] - 1, HOUSE_ROWS, &shape, &problem), MUSLIN_ERR_STRUCT_SIZE);
@@ -362,14 +363,14 @@ END_TEST
 /* The most corners there may be: a comb of upright strips, 255 pieces of four corners beside the outline's four. */
 START_TEST(a_unit_may_have_as_many_corners_as_the_limit_says)
 {
-    static struct muslin_corner_spec rows[MUSLIN_SHAPE_CORNERS];
+    static struct muslin_corner_spec rows[MUSLIN_SHAPE_CORNERS_MAX];
     const int64_t square[] = { 0, 0, 255, 9 };
     put_rectangle(rows, OUTLINE, square);
     for (int32_t i = 0; i < 255; i++) {
         const int64_t strip[] = { i, 0, i + 1, 9 };
         put_rectangle(rows + 4 + 4 * i, i, strip);
     }
-    struct muslin_shape shape = checked(rows, MUSLIN_SHAPE_CORNERS);
+    struct muslin_shape shape = checked(rows, MUSLIN_SHAPE_CORNERS_MAX);
     ck_assert_int_eq(shape.pieces, 255);
     ck_assert_int_eq(shape.outside_edges, 2 * 255 + 2);
 }
@@ -409,8 +410,8 @@ START_TEST(a_row_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
         REFUSAL(muslin_corner_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_ROWS),
-        OUTSIDE(muslin_corner_spec, x, 0, MUSLIN_SHAPE_MAX, MUSLIN_ARG_PLACE),
-        OUTSIDE(muslin_corner_spec, y, 0, MUSLIN_SHAPE_MAX, MUSLIN_ARG_PLACE),
+        OUTSIDE(muslin_corner_spec, x, 0, MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_PLACE),
+        OUTSIDE(muslin_corner_spec, y, 0, MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_PLACE),
         OUTSIDE(muslin_corner_spec, allowance, 0, MUSLIN_SHAPE_SEAM_MAX, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_corner_spec, take_up, 0, MUSLIN_SHAPE_SEAM_MAX, MUSLIN_ARG_TAKE_UP),
         OUTSIDE(muslin_corner_spec, centre_x, 0, 0, MUSLIN_ARG_CENTRE),
@@ -438,9 +439,9 @@ static const struct ruled check_arc = RULED(call_check_arc, good_arc, muslin_sha
 START_TEST(an_arc_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_corner_spec, centre_x, -MUSLIN_SHAPE_MAX, 2 * MUSLIN_SHAPE_MAX, MUSLIN_ARG_CENTRE),
-        OUTSIDE(muslin_corner_spec, centre_y, -MUSLIN_SHAPE_MAX, 2 * MUSLIN_SHAPE_MAX, MUSLIN_ARG_CENTRE),
-        OUTSIDE(muslin_corner_spec, radius, 1, MUSLIN_SHAPE_MAX, MUSLIN_ARG_RADIUS),
+        OUTSIDE(muslin_corner_spec, centre_x, -MUSLIN_SHAPE_SIZE_MAX, 2 * MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_CENTRE),
+        OUTSIDE(muslin_corner_spec, centre_y, -MUSLIN_SHAPE_SIZE_MAX, 2 * MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_CENTRE),
+        OUTSIDE(muslin_corner_spec, radius, 1, MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_RADIUS),
     };
     ck_refusals(&check_arc, refusals, COUNT_OF(refusals));
 }

@@ -5,9 +5,10 @@
 
 #define K INT64_C(1000)
 
-static const struct muslin_rounding_spec to_eighth = { (uint32_t)sizeof to_eighth, 0, 1016, 0, MUSLIN_ROUND_NEAREST, 0 };
+static const struct muslin_rounding_spec to_eighth = { (uint32_t)sizeof to_eighth, 0, 1016, 0,
+                                                       MUSLIN_DIRECTION_NEAREST,   0 };
 static const struct muslin_rounding_spec to_sixteenth = { (uint32_t)sizeof to_sixteenth, 0, 508, 0,
-                                                          MUSLIN_ROUND_NEAREST, 0 };
+                                                          MUSLIN_DIRECTION_NEAREST, 0 };
 
 static muslin_len arc(muslin_len radius, int32_t quarter_turns, const struct muslin_rounding_spec *to)
 {
@@ -49,22 +50,23 @@ START_TEST(an_arc_refuses_what_is_none)
 }
 END_TEST
 
-static struct muslin_quarter quarter(muslin_len finished, muslin_len radius, muslin_len allowance, muslin_len take_up)
+static struct muslin_quarter_circle quarter(muslin_len finished, muslin_len radius, muslin_len allowance,
+                                            muslin_len take_up)
 {
-    struct muslin_quarter_spec spec = MUSLIN_QUARTER_SPEC_INIT;
-    struct muslin_quarter made = { .size = (uint32_t)sizeof made };
+    struct muslin_quarter_circle_spec spec = MUSLIN_QUARTER_CIRCLE_SPEC_INIT;
+    struct muslin_quarter_circle made = { .size = (uint32_t)sizeof made };
     spec.finished = finished;
     spec.radius = radius;
     spec.allowance = allowance;
     spec.take_up = take_up;
-    ck_ok(muslin_shape_quarter(&spec, &to_tick, &made, NULL));
+    ck_ok(muslin_shape_quarter_circle(&spec, &to_tick, &made, NULL));
     return made;
 }
 
 START_TEST(a_quarter_circle_of_five_inches)
 {
     /* Example: a 7 in square with r 5 in: radii 5 1/4 and 4 3/4 in, squares 5 1/2 and 7 1/2 in. */
-    struct muslin_quarter made = quarter(WHOLE_IN(7), WHOLE_IN(5), IN(0, 1, 4), 0);
+    struct muslin_quarter_circle made = quarter(WHOLE_IN(7), WHOLE_IN(5), IN(0, 1, 4), 0);
     ck_assert_int_eq(made.convex_cut_radius, IN(5, 1, 4));
     ck_assert_int_eq(made.concave_cut_radius, IN(4, 3, 4));
     ck_assert_int_eq(made.convex_cut_square, IN(5, 1, 2));
@@ -79,7 +81,7 @@ END_TEST
 START_TEST(the_legs_end_where_the_cut_arc_meets_the_cut_edge)
 {
     ck_assert_int_eq(quarter(40 * K, 18 * K, 5 * K, 0).concave_cut_leg, 33 * K);
-    struct muslin_quarter made = quarter(40 * K, 18 * K, 4 * K, 2 * K);
+    struct muslin_quarter_circle made = quarter(40 * K, 18 * K, 4 * K, 2 * K);
     ck_assert_int_eq(made.concave_cut_leg, 33 * K);
     ck_assert_int_eq(made.convex_cut_leg, 5 * K + 22450); /* sqrt(23^2 - 5^2) = 22.449944 */
     ck_assert_int_eq(quarter(9, 8, 2, 4).convex_cut_leg, 4 + 11); /* sqrt(144 - 16) = 11.31 */
@@ -90,7 +92,7 @@ END_TEST
 /* An effective allowance of half a tick: radii and inset half a tick off, ties up. */
 START_TEST(a_quarter_circle_with_half_a_tick)
 {
-    struct muslin_quarter made = quarter(40 * K, 18 * K, 0, 1);
+    struct muslin_quarter_circle made = quarter(40 * K, 18 * K, 0, 1);
     ck_assert_int_eq(made.convex_cut_radius, 18 * K + 1);
     ck_assert_int_eq(made.concave_cut_radius, 18 * K);
     ck_assert_int_eq(made.centre_inset, 1);
@@ -100,49 +102,51 @@ END_TEST
 
 static muslin_status call_quarter(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_shape_quarter(spec, &to_tick, out, problem);
+    return muslin_shape_quarter_circle(spec, &to_tick, out, problem);
 }
-static const struct muslin_quarter_spec good_quarter = { (uint32_t)sizeof good_quarter, 0, 50 * K, 30 * K, 2032, 0 };
-static const struct ruled ruled_quarter = RULED(call_quarter, good_quarter, muslin_quarter);
+static const struct muslin_quarter_circle_spec good_quarter = {
+    (uint32_t)sizeof good_quarter, 0, 50 * K, 30 * K, 2032, 0
+};
+static const struct ruled ruled_quarter = RULED(call_quarter, good_quarter, muslin_quarter_circle);
 
 START_TEST(a_quarter_circle_refuses_what_it_cannot_be)
 {
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_quarter_spec, finished, 2, MUSLIN_SIZE_MAX / 4, MUSLIN_ARG_FINISHED),
-        OUTSIDE(muslin_quarter_spec, radius, 1, 50 * K - 1, MUSLIN_ARG_RADIUS),
-        OUTSIDE(muslin_quarter_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
-        OUTSIDE(muslin_quarter_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
-        REFUSAL(muslin_quarter_spec, radius, 4063, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_RADIUS),
+        OUTSIDE(muslin_quarter_circle_spec, finished, 2, MUSLIN_SIZE_MAX / 4, MUSLIN_ARG_FINISHED),
+        OUTSIDE(muslin_quarter_circle_spec, radius, 1, 50 * K - 1, MUSLIN_ARG_RADIUS),
+        OUTSIDE(muslin_quarter_circle_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_quarter_circle_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
+        REFUSAL(muslin_quarter_circle_spec, radius, 4063, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_RADIUS),
     };
-    struct muslin_quarter made = { .size = (uint32_t)sizeof made, .seam_length = 77 };
+    struct muslin_quarter_circle made = { .size = (uint32_t)sizeof made, .seam_length = 77 };
     ck_struct_rules(&ruled_quarter);
     ck_no_flag_known(&ruled_quarter);
     ck_refusals(&ruled_quarter, refusals, COUNT_OF(refusals));
-    ck_status(muslin_shape_quarter(&good_quarter, NULL, &made, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_shape_quarter_circle(&good_quarter, NULL, &made, NULL), MUSLIN_ERR_NULL);
     ck_assert_int_eq(made.seam_length, 77);
 }
 END_TEST
 
-INIT_CALL(quarter)
+INIT_CALL(quarter_circle)
 
 START_TEST(a_quarter_circle_starts_as_its_macro_says)
 {
-    const struct muslin_quarter_spec initial = MUSLIN_QUARTER_SPEC_INIT;
-    struct muslin_quarter_spec spec;
-    ck_init_rules(init_quarter, &initial, (uint32_t)sizeof initial);
-    /* Example: muslin_quarter_spec_init(&spec, sizeof spec) gives allowances of 1/4 in. */
-    ck_ok(muslin_quarter_spec_init(&spec, sizeof spec));
+    const struct muslin_quarter_circle_spec initial = MUSLIN_QUARTER_CIRCLE_SPEC_INIT;
+    struct muslin_quarter_circle_spec spec;
+    ck_init_rules(init_quarter_circle, &initial, (uint32_t)sizeof initial);
+    /* Example: muslin_quarter_circle_spec_init(&spec, sizeof spec) gives allowances of 1/4 in. */
+    ck_ok(muslin_quarter_circle_spec_init(&spec, sizeof spec));
     ck_assert_int_eq(spec.allowance, IN(0, 1, 4));
 }
 END_TEST
 
 /* ---- regular polygons ------------------------------------------------------------------------------------------- */
 
-static struct muslin_regular regular(int32_t sides, int32_t measure, muslin_len size,
-                                     const struct muslin_rounding_spec *to)
+static struct muslin_regular_polygon regular(int32_t sides, int32_t measure, muslin_len size,
+                                             const struct muslin_rounding_spec *to)
 {
-    struct muslin_regular made = { .size = (uint32_t)sizeof made };
-    ck_ok(muslin_shape_regular(sides, measure, size, to, &made, NULL));
+    struct muslin_regular_polygon made = { .size = (uint32_t)sizeof made };
+    ck_ok(muslin_shape_regular_polygon(sides, measure, size, to, &made, NULL));
     return made;
 }
 
@@ -150,7 +154,7 @@ START_TEST(a_hexagon_of_two_and_three_quarters)
 {
     /* Example: a hexagon 2 3/4 in from flat to flat, to the nearest 1/16 in: side 1 9/16 in (1.588), 3 3/16 in from
      * corner to corner (3.175). */
-    struct muslin_regular made = regular(6, MUSLIN_MEASURE_FLATS, IN(2, 3, 4), &to_sixteenth);
+    struct muslin_regular_polygon made = regular(6, MUSLIN_POLYGON_MEASURE_FLATS, IN(2, 3, 4), &to_sixteenth);
     ck_assert_int_eq(made.side, IN(1, 9, 16));
     ck_assert_int_eq(made.corners, IN(3, 3, 16));
     ck_assert_int_eq(made.centre, made.side);
@@ -171,12 +175,12 @@ START_TEST(polygons_have_their_well_known_proportions)
     };
     const int32_t sides[] = { 3, 4, 6, 8 };
     for (int i = 0; i < 4; i++) {
-        struct muslin_regular made = regular(sides[i], MUSLIN_MEASURE_SIDE, million, &to_tick);
+        struct muslin_regular_polygon made = regular(sides[i], MUSLIN_POLYGON_MEASURE_SIDE, million, &to_tick);
         const muslin_len found[] = { made.side, made.flats, made.corners, made.centre, made.area };
         for (int j = 0; j < 5; j++)
             ck_assert_int_eq(found[j], expected[i][j]);
         for (int32_t measure = 1; measure <= 4; measure++) {
-            struct muslin_regular back = regular(sides[i], measure, expected[i][measure - 1], &to_tick);
+            struct muslin_regular_polygon back = regular(sides[i], measure, expected[i][measure - 1], &to_tick);
             ck_assert_int_le(llabs(back.side - million), 1);
             ck_assert_int_eq(measure == 1 ? back.side
                              : measure == 2 ? back.flats
@@ -189,24 +193,24 @@ END_TEST
 
 START_TEST(a_polygon_refuses_what_it_cannot_be)
 {
-    struct muslin_regular made = { .size = (uint32_t)sizeof made, .side = 77 };
+    struct muslin_regular_polygon made = { .size = (uint32_t)sizeof made, .side = 77 };
     struct muslin_problem problem = PROBLEM;
     const int32_t none[] = { -1, 0, 2, 5, 7, 9, INT32_MAX };
     for (size_t i = 0; i < COUNT_OF(none); i++) {
-        ck_status(muslin_shape_regular(none[i], 1, 9, &to_tick, &made, &problem), MUSLIN_ERR_CHOICE);
+        ck_status(muslin_shape_regular_polygon(none[i], 1, 9, &to_tick, &made, &problem), MUSLIN_ERR_CHOICE);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_SIDES);
         ck_assert_int_eq(problem.value, none[i]);
     }
-    ck_status(muslin_shape_regular(6, 0, 9, &to_tick, &made, &problem), MUSLIN_ERR_CHOICE);
+    ck_status(muslin_shape_regular_polygon(6, 0, 9, &to_tick, &made, &problem), MUSLIN_ERR_CHOICE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_MEASURE);
-    ck_status(muslin_shape_regular(6, 5, 9, &to_tick, &made, &problem), MUSLIN_ERR_CHOICE);
-    ck_status(muslin_shape_regular(6, 1, 0, &to_tick, &made, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_shape_regular_polygon(6, 5, 9, &to_tick, &made, &problem), MUSLIN_ERR_CHOICE);
+    ck_status(muslin_shape_regular_polygon(6, 1, 0, &to_tick, &made, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_LENGTH);
-    ck_status(muslin_shape_regular(6, 1, MUSLIN_SIZE_MAX + 1, &to_tick, &made, &problem), MUSLIN_ERR_RANGE);
-    ck_status(muslin_shape_regular(6, 1, 9, NULL, &made, &problem), MUSLIN_ERR_NULL);
-    ck_status(muslin_shape_regular(6, 1, 9, &to_tick, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_shape_regular_polygon(6, 1, MUSLIN_SIZE_MAX + 1, &to_tick, &made, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_shape_regular_polygon(6, 1, 9, NULL, &made, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_shape_regular_polygon(6, 1, 9, &to_tick, NULL, &problem), MUSLIN_ERR_NULL);
     /* 4 + 4 sqrt 2 times 2^60 is more than 2^62; 2 of them times a quarter of that are not */
-    ck_status(muslin_shape_regular(8, 1, MUSLIN_SIZE_MAX, &to_tick, &made, &problem), MUSLIN_ERR_OVERFLOW);
+    ck_status(muslin_shape_regular_polygon(8, 1, MUSLIN_SIZE_MAX, &to_tick, &made, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.value, MUSLIN_SIZE_MAX);
     ck_assert_int_eq(made.side, 77);
     ck_assert_int_eq(regular(4, 1, MUSLIN_SIZE_MAX, &to_tick).area, 2 * MUSLIN_SIZE_MAX * MUSLIN_SIZE_MAX);

@@ -44,8 +44,8 @@ START_TEST(a_half_square_lies_along_its_outside_edge)
 }
 END_TEST
 
-/* The other way to lay it: the long edge outside alone, as round a square on point. Its short edges then lie on the bias,
- * and inside. With the grain along a short edge the long one is a bias edge. */
+/* The other way to lay it: the long edge outside alone, as round a square on point. Its short edges then lie on the
+ * bias, and inside. With the grain along a short edge the long one is a bias edge. */
 START_TEST(a_bias_edge_outside_is_warned_of)
 {
     const struct muslin_corner_spec rows[] = { AT(OUTLINE, 0, 0), AT(OUTLINE, 3, 0), AT(OUTLINE, 0, 3), AT(0, 0, 0),
@@ -120,8 +120,8 @@ START_TEST(a_disc_is_as_wide_in_every_direction)
 }
 END_TEST
 
-/* A quarter disc of 8 K, allowances 5 K: from -5 K to the cut radius of 13 K? The arc ends at 12 K, below the centre, and
- * bulges out to 13 K at the centre's level. Its background of 18 K: 50 K, whatever its arc does. */
+/* A quarter disc of 8 K, allowances 5 K: from -5 K to the cut radius of 13 K? The arc ends at 12 K, below the centre,
+ * and bulges out to 13 K at the centre's level. Its background of 18 K: 50 K, whatever its arc does. */
 START_TEST(a_bulge_counts_and_a_hollow_does_not)
 {
     struct muslin_corner_spec pie[] = { CORNER(0, 0, 0), ARC(0, 8 * K, 0, CONVEX, 0, 0, 8 * K), CORNER(0, 0, 8 * K) };
@@ -169,7 +169,7 @@ START_TEST(a_foundation_needs_a_straight_edge_of_a_piece)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECE);
     ck_status(muslin_shape_foundation(ROWS(pie), 0, -1, &to_tick, &along, &across, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_MARGIN);
-    ck_status(muslin_shape_foundation(ROWS(pie), 0, MUSLIN_SHAPE_MAX + 1, &to_tick, &along, &across, &problem),
+    ck_status(muslin_shape_foundation(ROWS(pie), 0, MUSLIN_SHAPE_SIZE_MAX + 1, &to_tick, &along, &across, &problem),
               MUSLIN_ERR_RANGE);
     ck_status(muslin_shape_foundation(ROWS(pie), 0, 0, NULL, &along, &across, &problem), MUSLIN_ERR_NULL);
     ck_status(muslin_shape_foundation(ROWS(pie), 0, 0, &to_tick, NULL, &across, &problem), MUSLIN_ERR_NULL);
@@ -195,9 +195,9 @@ static const struct ruled ruled_piece = RULED(call_piece, good_piece, muslin_sha
 START_TEST(a_piece_keeps_the_rules_of_structs_and_ranges)
 {
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_shape_piece_spec, grain_x, -MUSLIN_SHAPE_MAX, MUSLIN_SHAPE_MAX, MUSLIN_ARG_GRAIN),
-        OUTSIDE(muslin_shape_piece_spec, grain_y, -MUSLIN_SHAPE_MAX, MUSLIN_SHAPE_MAX, MUSLIN_ARG_GRAIN),
-        OUTSIDE(muslin_shape_piece_spec, margin, 0, MUSLIN_SHAPE_MAX, MUSLIN_ARG_MARGIN),
+        OUTSIDE(muslin_shape_piece_spec, grain_x, -MUSLIN_SHAPE_SIZE_MAX, MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_GRAIN),
+        OUTSIDE(muslin_shape_piece_spec, grain_y, -MUSLIN_SHAPE_SIZE_MAX, MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_GRAIN),
+        OUTSIDE(muslin_shape_piece_spec, margin, 0, MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_MARGIN),
         REFUSAL(muslin_shape_piece_spec, piece, -1, MUSLIN_ERR_INDEX, MUSLIN_ARG_PIECE),
         REFUSAL(muslin_shape_piece_spec, piece, 1, MUSLIN_ERR_INDEX, MUSLIN_ARG_PIECE),
         REFUSAL(muslin_shape_piece_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),

@@ -48,8 +48,8 @@ START_TEST(a_half_square_is_cut_seven_eighths_larger)
 {
     struct muslin_rounding_spec eighths = MUSLIN_ROUNDING_SPEC_INIT;
     eighths.grid = 1016;
-    /* Example: a 3 in finished half square as a triangle (0, 0) (3, 0) (0, 3) with 1/4 in allowances, to the nearest 1/8
-     * in: (-1/4, -1/4) (3 5/8, -1/4) (-1/4, 3 5/8), the well-known 7/8 in more than finished. */
+    /* Example: a 3 in finished half square as a triangle (0, 0) (3, 0) (0, 3) with 1/4 in allowances, to the nearest
+     * 1/8 in: (-1/4, -1/4) (3 5/8, -1/4) (-1/4, 3 5/8), the well-known 7/8 in more than finished. */
     struct made made = template_to(half_square, 3, &eighths);
     ck_assert_uint_eq(made.count, 3);
     ck_corner(made, 0, 0, -IN(0, 1, 4), -IN(0, 1, 4));
@@ -92,10 +92,10 @@ START_TEST(a_blunt_tip_is_flush_with_a_square_of_the_same_size)
 }
 END_TEST
 
-/* Trimmed for the slanted seam: sewn and folded, the ear must not pass the level raw edge y = -1/4 in, which mirrored in
- * x + y = 3 is the upright x = 3 1/4. It meets the slanted raw edge x + y = 3 + 1/4 sqrt 2 in at y = 1/4 (sqrt 2 - 1) in:
- * 2032 x 0.414214 = 841.68. Trimmed for the level seam: the slanted raw edge mirrored in y = 0 meets y = -1/4 in at
- * x = 3 + 1/4 (sqrt 2 - 1) in. */
+/* Trimmed for the slanted seam: sewn and folded, the ear must not pass the level raw edge y = -1/4 in, which mirrored
+ * in x + y = 3 is the upright x = 3 1/4. It meets the slanted raw edge x + y = 3 + 1/4 sqrt 2 in at y = 1/4 (sqrt 2 -
+ * 1) in: 2032 x 0.414214 = 841.68. Trimmed for the level seam: the slanted raw edge mirrored in y = 0 meets y = -1/4 in
+ * at x = 3 + 1/4 (sqrt 2 - 1) in. */
 START_TEST(a_trimmed_tip_has_no_dog_ear)
 {
     struct muslin_corner_spec rows[3];
@@ -112,7 +112,8 @@ START_TEST(a_trimmed_tip_has_no_dog_ear)
 }
 END_TEST
 
-/* A 3 4 5 triangle, 40 x 30 K: moved out by 10 K on all sides it is twice as large about its inscribed circle of 10 K. */
+/* A 3 4 5 triangle, 40 x 30 K: moved out by 10 K on all sides it is twice as large about its inscribed circle of 10
+ * K. */
 START_TEST(a_triangle_moved_out_by_its_inner_radius_is_doubled)
 {
     struct muslin_corner_spec rows[] = { P(0, 0), P(40, 0), P(0, 30) };
@@ -153,7 +154,7 @@ START_TEST(half_ticks_are_rounded_as_asked)
     struct made made = template_of(rows, 4);
     ck_corner(made, 0, 0, 0, 0);
     ck_corner(made, 2, 2, K + 1, K + 1);
-    to.direction = MUSLIN_ROUND_DOWN;
+    to.direction = MUSLIN_DIRECTION_DOWN;
     made = template_to(rows, 4, &to);
     ck_corner(made, 0, 0, -1, -1);
     ck_corner(made, 2, 2, K, K);
@@ -215,8 +216,8 @@ END_TEST
  * tips of such a piece stay inside the sharp one. */
 START_TEST(the_largest_pieces_can_be_cut)
 {
-    struct muslin_corner_spec rows[] = { CORNER(0, 0, 0), CORNER(0, MUSLIN_SHAPE_MAX, 0),
-                                         CORNER(0, MUSLIN_SHAPE_MAX, MUSLIN_SHAPE_MAX - 1) };
+    struct muslin_corner_spec rows[] = { CORNER(0, 0, 0), CORNER(0, MUSLIN_SHAPE_SIZE_MAX, 0),
+                                         CORNER(0, MUSLIN_SHAPE_SIZE_MAX, MUSLIN_SHAPE_SIZE_MAX - 1) };
     for (int i = 0; i < 3; i++) {
         rows[i].allowance = MUSLIN_SHAPE_SEAM_MAX;
         rows[i].take_up = MUSLIN_SHAPE_SEAM_MAX;
@@ -275,8 +276,8 @@ START_TEST(an_edge_towards_the_centre_meets_the_arc)
 }
 END_TEST
 
-/* The same slice, 30 K long and without its inner 20 K: 5 K about the inner arc leave 15 K, and again 12 K out. The edge
- * that runs outwards ends the slice the other way round, mirrored: its outside is to the lower right. */
+/* The same slice, 30 K long and without its inner 20 K: 5 K about the inner arc leave 15 K, and again 12 K out. The
+ * edge that runs outwards ends the slice the other way round, mirrored: its outside is to the lower right. */
 START_TEST(edges_outwards_and_inwards_meet_inner_arcs)
 {
     struct muslin_corner_spec slice[] = { P(40, 20), A(50, 20, CONVEX, 20, 20, 30), P(38, 44),

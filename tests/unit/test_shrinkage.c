@@ -171,24 +171,24 @@ static struct muslin_rounded sampled(muslin_len before, muslin_len after, muslin
 START_TEST(a_sample_tells_the_size_to_make)
 {
     /* Example: a sample of 20 in came out at 18 in; for 90 in make 100 in. */
-    struct muslin_rounded make_it = sampled(WHOLE_IN(20), WHOLE_IN(18), WHOLE_IN(90), 1, MUSLIN_ROUND_NEAREST);
+    struct muslin_rounded make_it = sampled(WHOLE_IN(20), WHOLE_IN(18), WHOLE_IN(90), 1, MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(make_it.value, WHOLE_IN(100));
     ck_assert_int_eq(make_it.exact, 1);
-    ck_assert_int_eq(sampled(WHOLE_IN(20), IN(18, 1, 4), WHOLE_IN(90), IN(0, 1, 8), MUSLIN_ROUND_UP).value,
+    ck_assert_int_eq(sampled(WHOLE_IN(20), IN(18, 1, 4), WHOLE_IN(90), IN(0, 1, 8), MUSLIN_DIRECTION_UP).value,
                      IN(98, 3, 4));
-    ck_assert_int_eq(sampled(WHOLE_IN(20), IN(18, 1, 4), WHOLE_IN(90), IN(0, 1, 8), MUSLIN_ROUND_DOWN).value,
+    ck_assert_int_eq(sampled(WHOLE_IN(20), IN(18, 1, 4), WHOLE_IN(90), IN(0, 1, 8), MUSLIN_DIRECTION_DOWN).value,
                      IN(98, 5, 8));
 }
 END_TEST
 
 START_TEST(samples_may_be_of_any_size)
 {
-    ck_assert_int_eq(sampled(MUSLIN_SIZE_MAX, 1, MUSLIN_SIZE_MAX, 1, MUSLIN_ROUND_UP).value,
+    ck_assert_int_eq(sampled(MUSLIN_SIZE_MAX, 1, MUSLIN_SIZE_MAX, 1, MUSLIN_DIRECTION_UP).value,
                      MUSLIN_SIZE_MAX * MUSLIN_SIZE_MAX);
-    ck_assert_int_eq(sampled(1, MUSLIN_SIZE_MAX, 1, 1, MUSLIN_ROUND_UP).value, 1);
-    ck_assert_int_eq(sampled(1, MUSLIN_SIZE_MAX, 1, 1, MUSLIN_ROUND_DOWN).value, 0);
-    ck_assert_int_eq(sampled(5, 7, 0, 8, MUSLIN_ROUND_UP).value, 0);
-    ck_assert_int_eq(sampled(8, 9, 9, 1, MUSLIN_ROUND_UP).value, 8); /* one that grew */
+    ck_assert_int_eq(sampled(1, MUSLIN_SIZE_MAX, 1, 1, MUSLIN_DIRECTION_UP).value, 1);
+    ck_assert_int_eq(sampled(1, MUSLIN_SIZE_MAX, 1, 1, MUSLIN_DIRECTION_DOWN).value, 0);
+    ck_assert_int_eq(sampled(5, 7, 0, 8, MUSLIN_DIRECTION_UP).value, 0);
+    ck_assert_int_eq(sampled(8, 9, 9, 1, MUSLIN_DIRECTION_UP).value, 8); /* one that grew */
 }
 END_TEST
 
@@ -247,11 +247,11 @@ static struct muslin_governing governs(int32_t fabric, int32_t batting, int32_t 
 /* "Post: planning for 3-5% batting shrinkage" (quilting forum, 2014): closely quilted, the batting governs. */
 START_TEST(in_a_closely_quilted_quilt_the_batting_governs)
 {
-    /* Example: fabric 2 %, batting 5 %, MUSLIN_GOVERNING_BATTING: 50000, governed by the batting. */
-    struct muslin_governing governing = governs(2 * PER_CENT, 5 * PER_CENT, MUSLIN_GOVERNING_BATTING);
+    /* Example: fabric 2 %, batting 5 %, MUSLIN_GOVERNING_RULE_BATTING: 50000, governed by the batting. */
+    struct muslin_governing governing = governs(2 * PER_CENT, 5 * PER_CENT, MUSLIN_GOVERNING_RULE_BATTING);
     ck_assert_int_eq(governing.share, 50000);
-    ck_assert_int_eq(governing.source, MUSLIN_GOVERNED_BY_BATTING);
-    ck_assert_int_eq(governs(5 * PER_CENT, 0, MUSLIN_GOVERNING_BATTING).share, 0); /* polyester does not shrink */
+    ck_assert_int_eq(governing.source, MUSLIN_GOVERNING_SOURCE_BATTING);
+    ck_assert_int_eq(governs(5 * PER_CENT, 0, MUSLIN_GOVERNING_RULE_BATTING).share, 0); /* polyester does not shrink */
 }
 END_TEST
 
@@ -260,16 +260,16 @@ START_TEST(another_rule_names_another_share)
     const struct {
         int32_t fabric, batting, rule, share, source;
     } cases[] = {
-        { 2, 5, MUSLIN_GOVERNING_FABRIC, 2, MUSLIN_GOVERNED_BY_FABRIC },
-        { 5, 2, MUSLIN_GOVERNING_FABRIC, 5, MUSLIN_GOVERNED_BY_FABRIC },
-        { 3, 3, MUSLIN_GOVERNING_FABRIC, 3, MUSLIN_GOVERNED_BY_FABRIC },
-        { 3, 3, MUSLIN_GOVERNING_BATTING, 3, MUSLIN_GOVERNED_BY_BATTING },
-        { 2, 5, MUSLIN_GOVERNING_LARGER, 5, MUSLIN_GOVERNED_BY_BATTING },
-        { 5, 2, MUSLIN_GOVERNING_LARGER, 5, MUSLIN_GOVERNED_BY_FABRIC },
-        { 3, 3, MUSLIN_GOVERNING_LARGER, 3, MUSLIN_GOVERNED_BY_BOTH },
-        { 2, 5, MUSLIN_GOVERNING_SMALLER, 2, MUSLIN_GOVERNED_BY_FABRIC },
-        { 5, 2, MUSLIN_GOVERNING_SMALLER, 2, MUSLIN_GOVERNED_BY_BATTING },
-        { 3, 3, MUSLIN_GOVERNING_SMALLER, 3, MUSLIN_GOVERNED_BY_BOTH },
+        { 2, 5, MUSLIN_GOVERNING_RULE_FABRIC, 2, MUSLIN_GOVERNING_SOURCE_FABRIC },
+        { 5, 2, MUSLIN_GOVERNING_RULE_FABRIC, 5, MUSLIN_GOVERNING_SOURCE_FABRIC },
+        { 3, 3, MUSLIN_GOVERNING_RULE_FABRIC, 3, MUSLIN_GOVERNING_SOURCE_FABRIC },
+        { 3, 3, MUSLIN_GOVERNING_RULE_BATTING, 3, MUSLIN_GOVERNING_SOURCE_BATTING },
+        { 2, 5, MUSLIN_GOVERNING_RULE_LARGER, 5, MUSLIN_GOVERNING_SOURCE_BATTING },
+        { 5, 2, MUSLIN_GOVERNING_RULE_LARGER, 5, MUSLIN_GOVERNING_SOURCE_FABRIC },
+        { 3, 3, MUSLIN_GOVERNING_RULE_LARGER, 3, MUSLIN_GOVERNING_SOURCE_BOTH },
+        { 2, 5, MUSLIN_GOVERNING_RULE_SMALLER, 2, MUSLIN_GOVERNING_SOURCE_FABRIC },
+        { 5, 2, MUSLIN_GOVERNING_RULE_SMALLER, 2, MUSLIN_GOVERNING_SOURCE_BATTING },
+        { 3, 3, MUSLIN_GOVERNING_RULE_SMALLER, 3, MUSLIN_GOVERNING_SOURCE_BOTH },
     };
     for (size_t i = 0; i < COUNT_OF(cases); i++) {
         struct muslin_governing governing = governs(cases[i].fabric, cases[i].batting, cases[i].rule);
@@ -304,7 +304,7 @@ START_TEST(governs_refuses_what_is_no_share_and_no_rule)
         ck_assert_int_eq(problem.at, cases[i].at);
         ck_assert(is_untouched_from(&out, sizeof out.head[0]));
     }
-    ck_assert_int_eq(governs(MUSLIN_PPM - 1, 0, MUSLIN_GOVERNING_LARGER).share, MUSLIN_PPM - 1);
+    ck_assert_int_eq(governs(MUSLIN_PPM - 1, 0, MUSLIN_GOVERNING_RULE_LARGER).share, MUSLIN_PPM - 1);
     ck_status(muslin_shrinkage_governs(0, 0, 1, NULL, NULL), MUSLIN_ERR_NULL);
     struct muslin_governing small = { .size = 8 };
     ck_status(muslin_shrinkage_governs(0, 0, 1, &small, NULL), MUSLIN_ERR_STRUCT_SIZE);

@@ -31,7 +31,7 @@ static struct muslin_size_to_make made_for(const struct muslin_shrinkage_spec *s
 START_TEST(losses_are_divided_away_and_not_multiplied)
 {
     struct muslin_shrinkage_spec spec = quilt_of(WHOLE_IN(90), WHOLE_IN(45), 0, 10 * PER_CENT);
-    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(made.make_width, WHOLE_IN(100));
     ck_assert_int_eq(made.make_length, WHOLE_IN(50));
     ck_assert_int_eq(made.width_exact, 1);
@@ -52,7 +52,7 @@ START_TEST(quilting_and_washing_each_take_their_share)
     /* Example: 60 x 72 in wanted, 5 % lost in the wash each way and 2 % to quilting, up to 1/8 in: make 64 1/2 x
      * 77 3/8 in. */
     struct muslin_shrinkage_spec spec = quilt_of(WHOLE_IN(60), WHOLE_IN(72), 2 * PER_CENT, 5 * PER_CENT);
-    struct muslin_size_to_make made = made_for(&spec, IN(0, 1, 8), MUSLIN_ROUND_UP);
+    struct muslin_size_to_make made = made_for(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(made.make_width, IN(64, 1, 2));
     ck_assert_int_eq(made.make_length, IN(77, 3, 8));
     ck_assert(made.width_exact == 0 && made.length_exact == 0);
@@ -60,8 +60,8 @@ START_TEST(quilting_and_washing_each_take_their_share)
     ck_assert_int_eq(made.washed_width, 488082);
     ck_assert_int_eq(made.multiplied_width, 522305);
     ck_assert_int_eq(made.short_width, WHOLE_IN(60) - 486266);
-    ck_assert_int_eq(made_for(&spec, IN(0, 1, 8), MUSLIN_ROUND_DOWN).make_width, IN(64, 3, 8));
-    ck_assert_int_eq(made_for(&spec, IN(0, 1, 8), MUSLIN_ROUND_NEAREST).make_width, IN(64, 1, 2));
+    ck_assert_int_eq(made_for(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_DOWN).make_width, IN(64, 3, 8));
+    ck_assert_int_eq(made_for(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_NEAREST).make_width, IN(64, 1, 2));
 }
 END_TEST
 
@@ -69,7 +69,7 @@ END_TEST
 START_TEST(how_short_multiplying_ends_is_rounded_once)
 {
     struct muslin_shrinkage_spec spec = quilt_of(21, 100, 2 * PER_CENT, 5 * PER_CENT);
-    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(made.multiplied_width, 22);
     ck_assert_int_eq(made.short_width, 0);
     ck_assert_int_eq(made.short_length, 0); /* 100 - 99.71 */
@@ -78,12 +78,12 @@ START_TEST(how_short_multiplying_ends_is_rounded_once)
     spec.quilting_along = MUSLIN_PPM / 2;
     spec.washing_across = MUSLIN_PPM / 10;
     spec.washing_along = MUSLIN_PPM / 10;
-    made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    made = made_for(&spec, 1, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(made.short_width, 257);  /* 1000 - 742.5, ties up */
     ck_assert_int_eq(made.short_length, 258); /* 1001 - 743.2425 */
     spec = quilt_of(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_PPM - 1, 0);
     spec.washing_along = 1;
-    made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    made = made_for(&spec, 1, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(made.short_width, MUSLIN_SIZE_MAX - 2147);  /* 2^30 x 1.999999 x 10^-6 = 2147.48 */
     ck_assert_int_eq(made.short_length, MUSLIN_SIZE_MAX - 2147); /* less 2^30 x 2 x 10^-18 */
 }
@@ -93,17 +93,17 @@ START_TEST(width_and_length_have_their_own_shares)
 {
     struct muslin_shrinkage_spec spec = quilt_of(WHOLE_IN(50), WHOLE_IN(50), 0, 0);
     spec.quilting_across = 50 * PER_CENT;
-    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_ROUND_UP).make_width, WHOLE_IN(100));
-    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_ROUND_UP).quilted_width, WHOLE_IN(50));
-    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_ROUND_UP).make_length, WHOLE_IN(50));
+    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_DIRECTION_UP).make_width, WHOLE_IN(100));
+    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_DIRECTION_UP).quilted_width, WHOLE_IN(50));
+    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_DIRECTION_UP).make_length, WHOLE_IN(50));
     spec.washing_along = 75 * PER_CENT;
-    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_ROUND_UP).make_length, WHOLE_IN(200));
-    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_ROUND_UP).quilted_length, WHOLE_IN(200));
+    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_DIRECTION_UP).make_length, WHOLE_IN(200));
+    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_DIRECTION_UP).quilted_length, WHOLE_IN(200));
     spec.quilting_along = 50 * PER_CENT;
     spec.washing_across = 50 * PER_CENT;
-    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_ROUND_UP).make_width, WHOLE_IN(200));
-    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_ROUND_UP).make_length, WHOLE_IN(400));
-    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_ROUND_UP).washed_length, WHOLE_IN(50));
+    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_DIRECTION_UP).make_width, WHOLE_IN(200));
+    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_DIRECTION_UP).make_length, WHOLE_IN(400));
+    ck_assert_int_eq(made_for(&spec, 1, MUSLIN_DIRECTION_UP).washed_length, WHOLE_IN(50));
 }
 END_TEST
 
@@ -112,12 +112,12 @@ START_TEST(width_and_length_tell_their_own_exactness)
 {
     struct muslin_shrinkage_spec spec = quilt_of(9000, 9000, 0, 10 * PER_CENT);
     spec.washing_along = 30 * PER_CENT;
-    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_DIRECTION_UP);
     ck_assert(made.make_width == 10000 && made.width_exact == 1);
     ck_assert(made.make_length == 12858 && made.length_exact == 0);
     spec.washing_across = 30 * PER_CENT;
     spec.washing_along = 10 * PER_CENT;
-    made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    made = made_for(&spec, 1, MUSLIN_DIRECTION_UP);
     ck_assert(made.width_exact == 0 && made.length_exact == 1);
 }
 END_TEST
@@ -125,7 +125,7 @@ END_TEST
 START_TEST(nothing_lost_is_nothing_added)
 {
     struct muslin_shrinkage_spec spec = quilt_of(12345, 0, 0, 0);
-    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_ROUND_NEAREST);
+    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_DIRECTION_NEAREST);
     ck_assert(made.make_width == 12345 && made.quilted_width == 12345 && made.washed_width == 12345);
     ck_assert(made.multiplied_width == 12345 && made.short_width == 0 && made.width_exact == 1);
     ck_assert(made.make_length == 0 && made.quilted_length == 0 && made.short_length == 0 && made.length_exact == 1);
@@ -197,12 +197,12 @@ END_TEST
 
 START_TEST(size_to_make_checks_its_rounding)
 {
-    struct muslin_rounding_spec rounding = rounding_to(0, MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec rounding = rounding_to(0, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(not_made(&good_quilt, NULL, MUSLIN_ERR_NULL).argument, MUSLIN_ARG_SPEC);
     ck_assert_int_eq(not_made(&good_quilt, &rounding, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_GRID);
     rounding = rounding_to(8, 4);
     ck_assert_int_eq(not_made(&good_quilt, &rounding, MUSLIN_ERR_CHOICE).argument, MUSLIN_ARG_DIRECTION);
-    rounding = rounding_to(8, MUSLIN_ROUND_UP);
+    rounding = rounding_to(8, MUSLIN_DIRECTION_UP);
     rounding.tolerance = 8;
     ck_assert_int_eq(not_made(&good_quilt, &rounding, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_TOLERANCE);
 }
@@ -212,9 +212,9 @@ END_TEST
  * 4611686 ticks. */
 START_TEST(a_size_to_make_ends_at_the_longest_length)
 {
-    struct muslin_rounding_spec rounding = rounding_to(1, MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec rounding = rounding_to(1, MUSLIN_DIRECTION_UP);
     struct muslin_shrinkage_spec spec = quilt_of(4611686, 1, MUSLIN_PPM - 1, MUSLIN_PPM - 1);
-    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+    struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_DIRECTION_UP);
     ck_assert_int_eq(made.make_width, INT64_C(4611686000000000000));
     ck_assert_int_eq(made.washed_width, 4611686);
     ck_assert_int_eq(made.quilted_width, INT64_C(4611686000000));
@@ -247,7 +247,7 @@ START_TEST(a_made_size_shrinks_in_turn_and_not_by_the_sum)
     /* Example: 100 x 100 in made, 2 % lost to quilting and 5 % in the wash each way: 98 in quilted, 93.1 in washed,
      * -69000 each way. */
     struct muslin_shrinkage_spec spec = quilt_of(WHOLE_IN(100), WHOLE_IN(100), 2 * PER_CENT, 5 * PER_CENT);
-    struct muslin_washed_size washed = washed_from(&spec, 1, MUSLIN_ROUND_NEAREST);
+    struct muslin_washed_size washed = washed_from(&spec, 1, MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(washed.quilted_width, WHOLE_IN(98));
     ck_assert_int_eq(washed.quilted_length, WHOLE_IN(98));
     ck_assert_int_eq(washed.washed_width, 756717);
@@ -255,8 +255,8 @@ START_TEST(a_made_size_shrinks_in_turn_and_not_by_the_sum)
     ck_assert_int_eq(washed.change_across, -69000);
     ck_assert_int_eq(washed.change_along, -69000);
     ck_assert_int_eq(washed.change_area, -133239);
-    ck_assert_int_eq(washed_from(&spec, IN(0, 1, 8), MUSLIN_ROUND_DOWN).washed_width, WHOLE_IN(93));
-    ck_assert_int_eq(washed_from(&spec, IN(0, 1, 8), MUSLIN_ROUND_UP).washed_length, IN(93, 1, 8));
+    ck_assert_int_eq(washed_from(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_DOWN).washed_width, WHOLE_IN(93));
+    ck_assert_int_eq(washed_from(&spec, IN(0, 1, 8), MUSLIN_DIRECTION_UP).washed_length, IN(93, 1, 8));
 }
 END_TEST
 
@@ -266,7 +266,7 @@ START_TEST(each_side_becomes_what_its_own_shares_leave)
     struct muslin_shrinkage_spec spec = quilt_of(WHOLE_IN(40), WHOLE_IN(80), 0, 0);
     spec.quilting_across = 50 * PER_CENT;
     spec.washing_along = 75 * PER_CENT;
-    struct muslin_washed_size washed = washed_from(&spec, 1, MUSLIN_ROUND_DOWN);
+    struct muslin_washed_size washed = washed_from(&spec, 1, MUSLIN_DIRECTION_DOWN);
     ck_assert_int_eq(washed.quilted_width, WHOLE_IN(20));
     ck_assert_int_eq(washed.quilted_length, WHOLE_IN(80));
     ck_assert_int_eq(washed.washed_width, WHOLE_IN(20));
@@ -280,13 +280,13 @@ END_TEST
 START_TEST(the_largest_size_becomes_what_it_must)
 {
     struct muslin_shrinkage_spec spec = quilt_of(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, 0, 0);
-    ck_assert_int_eq(washed_from(&spec, MUSLIN_SIZE_MAX, MUSLIN_ROUND_UP).washed_width, MUSLIN_SIZE_MAX);
-    ck_assert_int_eq(washed_from(&spec, 1, MUSLIN_ROUND_UP).change_area, 0);
+    ck_assert_int_eq(washed_from(&spec, MUSLIN_SIZE_MAX, MUSLIN_DIRECTION_UP).washed_width, MUSLIN_SIZE_MAX);
+    ck_assert_int_eq(washed_from(&spec, 1, MUSLIN_DIRECTION_UP).change_area, 0);
     spec = quilt_of(MUSLIN_SIZE_MAX, 1, MUSLIN_PPM - 1, MUSLIN_PPM - 1);
-    ck_assert_int_eq(washed_from(&spec, MUSLIN_SIZE_MAX, MUSLIN_ROUND_UP).washed_width, MUSLIN_SIZE_MAX);
-    ck_assert_int_eq(washed_from(&spec, 1, MUSLIN_ROUND_DOWN).quilted_width, MUSLIN_SIZE_MAX / MUSLIN_PPM);
-    ck_assert_int_eq(washed_from(&spec, 1, MUSLIN_ROUND_DOWN).washed_width, 0);
-    ck_assert_int_eq(washed_from(&spec, 1, MUSLIN_ROUND_DOWN).change_across, -MUSLIN_PPM);
+    ck_assert_int_eq(washed_from(&spec, MUSLIN_SIZE_MAX, MUSLIN_DIRECTION_UP).washed_width, MUSLIN_SIZE_MAX);
+    ck_assert_int_eq(washed_from(&spec, 1, MUSLIN_DIRECTION_DOWN).quilted_width, MUSLIN_SIZE_MAX / MUSLIN_PPM);
+    ck_assert_int_eq(washed_from(&spec, 1, MUSLIN_DIRECTION_DOWN).washed_width, 0);
+    ck_assert_int_eq(washed_from(&spec, 1, MUSLIN_DIRECTION_DOWN).change_across, -MUSLIN_PPM);
 }
 END_TEST
 
@@ -303,13 +303,13 @@ START_TEST(washing_undoes_the_making)
         spec.quilting_along = (int32_t)draw_from(&state, 0, MUSLIN_PPM - 1);
         spec.washing_across = (int32_t)draw_from(&state, 0, MUSLIN_PPM / 2);
         spec.washing_along = (int32_t)draw_from(&state, 0, MUSLIN_PPM / 2);
-        struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_ROUND_UP);
+        struct muslin_size_to_make made = made_for(&spec, 1, MUSLIN_DIRECTION_UP);
         struct muslin_shrinkage_spec back = spec;
         back.width = made.make_width;
         back.length = made.make_length;
         if (back.width > MUSLIN_SIZE_MAX || back.length > MUSLIN_SIZE_MAX)
             continue;
-        struct muslin_washed_size washed = washed_from(&back, 1, MUSLIN_ROUND_DOWN);
+        struct muslin_washed_size washed = washed_from(&back, 1, MUSLIN_DIRECTION_DOWN);
         good &= washed.washed_width == spec.width && washed.washed_length == spec.length;
         good &= made.short_width >= 0 && made.multiplied_width <= made.make_width;
     }
@@ -336,7 +336,7 @@ START_TEST(becomes_checks_its_rounding)
 {
     struct muslin_washed_size out = { .size = (uint32_t)sizeof out };
     struct muslin_problem problem = PROBLEM;
-    struct muslin_rounding_spec rounding = rounding_to(MUSLIN_SIZE_MAX + 1, MUSLIN_ROUND_UP);
+    struct muslin_rounding_spec rounding = rounding_to(MUSLIN_SIZE_MAX + 1, MUSLIN_DIRECTION_UP);
     ck_status(muslin_shrinkage_becomes(&good_quilt, NULL, &out, &problem), MUSLIN_ERR_NULL);
     ck_status(muslin_shrinkage_becomes(&good_quilt, &rounding, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
@@ -352,7 +352,7 @@ START_TEST(a_sample_is_not_rounded_to_a_percentage_on_the_way)
     ck_ok(muslin_shrinkage_from_sample(3, 2, WHOLE_IN(100), &rounding, &make_it, NULL));
     ck_assert_int_eq(make_it.value, WHOLE_IN(150));
     ck_assert_int_eq(make_it.exact, 1);
-    ck_assert_int_lt(made_for(&spec, 1, MUSLIN_ROUND_NEAREST).make_width, WHOLE_IN(150));
+    ck_assert_int_lt(made_for(&spec, 1, MUSLIN_DIRECTION_NEAREST).make_width, WHOLE_IN(150));
 }
 END_TEST
 

@@ -20,7 +20,7 @@ static void begin_rail(struct rail *rail)
     rail->blue = patch_of(quilt, rail->s.blue, rail->s.two, rail->three_strips);
     rail->white = patch_of(quilt, rail->s.white, rail->s.two, rail->three_strips);
     const muslin_id strips[] = { rail->blue, rail->white, rail->blue };
-    rail->block = join_of(quilt, MUSLIN_ACROSS, strips, 3);
+    rail->block = join_of(quilt, MUSLIN_AXIS_ACROSS, strips, 3);
 }
 
 static muslin_id chessboard(struct rail *rail, int64_t columns, int64_t rows)
@@ -31,15 +31,15 @@ static muslin_id chessboard(struct rail *rail, int64_t columns, int64_t rows)
     return top;
 }
 
-INIT_CALL(solve)
-INIT_CALL(value)
+INIT_CALL(solution)
+INIT_CALL(solution_value)
 
 START_TEST(specs_begin_as_stated)
 {
-    const struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
-    const struct muslin_value_spec value = MUSLIN_VALUE_SPEC_INIT;
-    ck_init_rules(init_solve, &solve, sizeof solve);
-    ck_init_rules(init_value, &value, sizeof value);
+    const struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    const struct muslin_solution_value_spec value = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
+    ck_init_rules(init_solution, &solve, sizeof solve);
+    ck_init_rules(init_solution_value, &value, sizeof value);
 }
 END_TEST
 
@@ -60,7 +60,7 @@ START_TEST(a_patch_is_cut_with_its_allowances)
     ck_assert_int_eq(size.kind, MUSLIN_NODE_PATCH);
     muslin_solution_free(solution);
     /* allowances of its own: left 1/2, right the quilt's 1/4, top raw, bottom 1 in */
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id odd = 0;
     spec.fabric = s.blue;
     spec.width = spec.height = s.two;
@@ -70,8 +70,8 @@ START_TEST(a_patch_is_cut_with_its_allowances)
     ck_ok(muslin_quilt_patch(s.quilt, &spec, &odd, NULL));
     muslin_id take_up = 0;
     ck_ok(muslin_quilt_seam(s.quilt, NULL, &take_up, NULL));
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_value_spec value = MUSLIN_VALUE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec value = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     value.id = take_up;
     value.value = 101; /* half a take-up for each edge that is sewn: 101 across, 50 1/2, up, down */
     ck_ok(muslin_solution_create(s.quilt, odd, &solve, &value, sizeof value, 1, &solution, NULL));
@@ -140,7 +140,7 @@ START_TEST(mirrored_copies_are_counted)
     begin_rail(&rail);
     muslin_id mirrored = mirror_of(rail.s.quilt, rail.block);
     const muslin_id two[] = { mirrored, turn_of(rail.s.quilt, mirrored, 3) };
-    struct muslin_solution *solution = solved(rail.s.quilt, join_of(rail.s.quilt, MUSLIN_ACROSS, two, 2));
+    struct muslin_solution *solution = solved(rail.s.quilt, join_of(rail.s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
     struct muslin_node_size size = size_of(solution, rail.block);
     ck_assert_int_eq(size.count, 2);
     ck_assert_int_eq(size.mirrored, 2);
@@ -156,7 +156,7 @@ START_TEST(a_turn_carries_the_edges_round)
 {
     struct sewn s;
     begin_sewing(&s);
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id patch = 0;
     spec.fabric = s.blue;
     spec.width = s.two;
@@ -198,9 +198,9 @@ START_TEST(a_join_is_as_high_as_its_highest_child)
     muslin_id low = patch_of(s.quilt, s.blue, s.two, s.two);
     muslin_id high = patch_of(s.quilt, s.blue, s.two, times_of(s.quilt, s.two, 2));
     const muslin_id two[] = { low, high };
-    muslin_id across = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
+    muslin_id across = join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2);
     const muslin_id both[] = { across, across };
-    muslin_id down = join_of(s.quilt, MUSLIN_DOWN, both, 2);
+    muslin_id down = join_of(s.quilt, MUSLIN_AXIS_DOWN, both, 2);
     struct muslin_solution *solution = solved(s.quilt, down);
     ck_assert_int_eq(size_of(solution, across).finished_height, WHOLE_IN(4));
     ck_assert_int_eq(size_of(solution, down).finished_height, WHOLE_IN(8));
@@ -225,14 +225,15 @@ START_TEST(other_values_make_another_size_of_the_design)
     struct rail rail;
     begin_rail(&rail);
     muslin_id top = chessboard(&rail, 4, 5);
-    muslin_id wide = extent_of(rail.s.quilt, top, MUSLIN_ACROSS);
-    muslin_id tall = extent_of(rail.s.quilt, top, MUSLIN_DOWN);
+    muslin_id wide = extent_of(rail.s.quilt, top, MUSLIN_AXIS_ACROSS);
+    muslin_id tall = extent_of(rail.s.quilt, top, MUSLIN_AXIS_DOWN);
     muslin_id one = fixed_of(rail.s.quilt, WHOLE_IN(1));
     muslin_id border = patch_of(rail.s.quilt, rail.s.white, wide, one);
     const muslin_id three[] = { border, top, border };
-    muslin_id whole = join_of(rail.s.quilt, MUSLIN_DOWN, three, 3);
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_value_spec values[3] = { MUSLIN_VALUE_SPEC_INIT, MUSLIN_VALUE_SPEC_INIT, MUSLIN_VALUE_SPEC_INIT };
+    muslin_id whole = join_of(rail.s.quilt, MUSLIN_AXIS_DOWN, three, 3);
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec values[3] = { MUSLIN_SOLUTION_VALUE_SPEC_INIT, MUSLIN_SOLUTION_VALUE_SPEC_INIT,
+                                                    MUSLIN_SOLUTION_VALUE_SPEC_INIT };
     struct muslin_solution *solution = NULL;
     values[0].id = rail.s.two;
     values[0].value = WHOLE_IN(7); /* the last one counts */
@@ -272,8 +273,8 @@ END_TEST
 static muslin_status solve_with(const struct muslin_quilt *quilt, muslin_id root, muslin_id id, muslin_len value,
                                 struct muslin_problem *problem)
 {
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_value_spec given = MUSLIN_VALUE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec given = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     given.id = id;
     given.value = value;
@@ -322,7 +323,7 @@ START_TEST(values_have_their_rules)
     /* what the root does not need may be as wrong as it likes */
     ck_ok(solve_with(quilt, row, rail.s.two, 5, NULL));
     /* an allowance of a patch that no seam has */
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id patch = 0;
     spec.fabric = rail.s.blue;
     spec.width = spec.height = rail.s.two;
@@ -331,7 +332,7 @@ START_TEST(values_have_their_rules)
     ck_status(solve_with(quilt, patch, rail.s.two, 5, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAM_ALLOWANCE);
     /* trimmed to nothing */
-    struct muslin_trim_spec trim = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id trimmed = 0;
     trim.left = trim.right = fixed_of(rail.s.quilt, WHOLE_IN(1));
     ck_ok(muslin_quilt_trim(rail.s.quilt, rail.blue, &trim, &trimmed, NULL));
@@ -342,7 +343,7 @@ START_TEST(values_have_their_rules)
 }
 END_TEST
 
-static void ck_solve_range(const struct rail *rail, const struct muslin_solve_spec *spec, muslin_status status,
+static void ck_solve_range(const struct rail *rail, const struct muslin_solution_spec *spec, muslin_status status,
                            int32_t argument)
 {
     struct muslin_solution *solution = NULL;
@@ -355,9 +356,9 @@ static void ck_solve_range(const struct rail *rail, const struct muslin_solve_sp
 START_TEST(solving_has_its_ranges)
 {
     struct rail rail;
-    const struct muslin_solve_spec usual = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec usual = MUSLIN_SOLUTION_SPEC_INIT;
     begin_rail(&rail);
-    struct muslin_solve_spec spec = usual;
+    struct muslin_solution_spec spec = usual;
 #define WRONG(member, wrong, status, argument)                 \
     spec = usual;                                              \
     spec.member = (wrong);                                     \
@@ -377,7 +378,7 @@ START_TEST(solving_has_its_ranges)
     WRONG(policy, 0, CHOICE, POLICY);
     WRONG(tip, 3, CHOICE, TIP);
     WRONG(direction, 4, CHOICE, DIRECTION);
-    WRONG(strip_piecing, MUSLIN_STRIPS_ALWAYS, CHOICE, STRIP_PIECING);
+    WRONG(strip_piecing, MUSLIN_STRIP_PIECING_ALWAYS, CHOICE, STRIP_PIECING);
 #undef WRONG
     struct muslin_solution *solution = NULL;
     ck_status(muslin_solution_create(NULL, rail.block, &usual, NULL, 0, 0, &solution, NULL), MUSLIN_ERR_NULL);
@@ -386,7 +387,7 @@ START_TEST(solving_has_its_ranges)
     ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, NULL, 0, 0, NULL, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_solution_create(rail.s.quilt, rail.s.two, &usual, NULL, 0, 0, &solution, NULL),
               MUSLIN_ERR_FOREIGN);
-    struct muslin_value_spec value = MUSLIN_VALUE_SPEC_INIT;
+    struct muslin_solution_value_spec value = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, &value, sizeof value - 1, 1, &solution, NULL),
               MUSLIN_ERR_STRUCT_SIZE);
     value.size = 4;
@@ -412,9 +413,10 @@ START_TEST(only_nodes_of_the_root_have_a_size)
     ck_status(muslin_solution_size(solution, rail.block, &size, NULL), MUSLIN_ERR_STRUCT_SIZE);
     muslin_solution_free(solution);
     /* a node that only lends its extent is not sewn */
-    muslin_id like = patch_of(rail.s.quilt, rail.s.white, extent_of(rail.s.quilt, stranger, MUSLIN_ACROSS), rail.s.two);
+    muslin_id like =
+        patch_of(rail.s.quilt, rail.s.white, extent_of(rail.s.quilt, stranger, MUSLIN_AXIS_ACROSS), rail.s.two);
     solution = solved(rail.s.quilt, like);
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_solution_totals(solution, &totals, NULL));
     ck_assert_int_eq(totals.different_nodes, 1);
     size.size = (uint32_t)sizeof size;
@@ -430,7 +432,7 @@ START_TEST(every_allocation_may_fail)
     struct rail rail;
     begin_rail(&rail);
     muslin_id top = chessboard(&rail, 30, 30);
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     size_t blocks = rail.s.memory.blocks;
     size_t round = 1;

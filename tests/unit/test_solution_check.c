@@ -14,7 +14,7 @@ static muslin_id patch_in(struct sewn *sewn, muslin_id fabric, muslin_len width,
 }
 
 static struct muslin_solution *solved_as(struct muslin_quilt *quilt, muslin_id root,
-                                         const struct muslin_solve_spec *spec)
+                                         const struct muslin_solution_spec *spec)
 {
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_solution_create(quilt, root, spec, NULL, 0, 0, &solution, NULL));
@@ -24,7 +24,7 @@ static struct muslin_solution *solved_as(struct muslin_quilt *quilt, muslin_id r
 static muslin_id trim_of(struct sewn *sewn, muslin_id node, muslin_len left, muslin_len right, muslin_len top,
                          muslin_len bottom)
 {
-    struct muslin_trim_spec spec = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec spec = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id id = 0;
     spec.left = left < 0 ? 0 : fixed_of(sewn->quilt, left);
     spec.right = right < 0 ? 0 : fixed_of(sewn->quilt, right);
@@ -60,7 +60,7 @@ START_TEST(patches_that_differ_do_not_meet)
     begin_sewing(&sewn);
     const muslin_id pair[] = { patch_in(&sewn, sewn.blue, WHOLE_IN(4), WHOLE_IN(6)),
                                patch_in(&sewn, sewn.white, WHOLE_IN(4), IN(6, 1, 4)) };
-    muslin_id join = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
     struct muslin_solution *solution = solved(sewn.quilt, join);
     ck_assert_uint_eq(misfits_of(solution, rows), 1);
     /* Example: patches of 6 and 6 1/4 in side by side: difference -1/4 in. */
@@ -77,13 +77,13 @@ START_TEST(edges_are_eased_over_their_pieces)
 {
     struct sewn sewn;
     struct muslin_misfit rows[MANY];
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     begin_sewing(&sewn);
     muslin_id square = patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two);
     const muslin_id three[] = { square, square, square };
-    const muslin_id rows_of_it[] = { join_of(sewn.quilt, MUSLIN_ACROSS, three, 3),
+    const muslin_id rows_of_it[] = { join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, three, 3),
                                      patch_in(&sewn, sewn.white, IN(6, 1, 4), WHOLE_IN(2)) };
-    muslin_id block = join_of(sewn.quilt, MUSLIN_DOWN, rows_of_it, 2);
+    muslin_id block = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, rows_of_it, 2);
     muslin_id top = repeat_of(sewn.quilt, block, 2, 2);
     spec.ease = IN(0, 1, 4);
     spec.tops = 2;
@@ -108,7 +108,7 @@ START_TEST(allowances_must_meet_too)
 {
     struct sewn sewn;
     struct muslin_misfit rows[MANY];
-    struct muslin_patch_spec wide = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec wide = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id pair[2];
     begin_sewing(&sewn);
     wide.fabric = sewn.blue;
@@ -116,9 +116,9 @@ START_TEST(allowances_must_meet_too)
     wide.right = wide.bottom = fixed_of(sewn.quilt, IN(0, 3, 8));
     ck_ok(muslin_quilt_patch(sewn.quilt, &wide, &pair[0], NULL));
     pair[1] = patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two);
-    muslin_id across = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+    muslin_id across = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
     const muslin_id rows_of_it[] = { across, patch_in(&sewn, sewn.white, WHOLE_IN(4), WHOLE_IN(2)) };
-    muslin_id down = join_of(sewn.quilt, MUSLIN_DOWN, rows_of_it, 2);
+    muslin_id down = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, rows_of_it, 2);
     struct muslin_solution *solution = solved(sewn.quilt, down);
     ck_assert_uint_eq(misfits_of(solution, rows), 2);
     ck_misfit(&rows[0], &(struct muslin_misfit){ .node = across, .first = 0, .second = 1, .first_size = IN(0, 3, 8),
@@ -139,15 +139,15 @@ START_TEST(what_is_only_measured_has_no_misfits)
     struct muslin_misfit rows[MANY];
     begin_sewing(&sewn);
     const muslin_id pair[] = { patch_in(&sewn, sewn.blue, 100, 200), patch_in(&sewn, sewn.blue, 100, 300) };
-    muslin_id measured = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
-    muslin_id height = extent_of(sewn.quilt, measured, MUSLIN_DOWN);
+    muslin_id measured = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
+    muslin_id height = extent_of(sewn.quilt, measured, MUSLIN_AXIS_DOWN);
     const muslin_id other[] = { patch_of(sewn.quilt, sewn.blue, sewn.two, height), pair[0] };
-    muslin_id top = join_of(sewn.quilt, MUSLIN_ACROSS, other, 2);
+    muslin_id top = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, other, 2);
     struct muslin_solution *solution = solved(sewn.quilt, top);
     ck_assert_uint_eq(misfits_of(solution, rows), 1);
     ck_assert_int_eq(rows[0].node, top);
     ck_assert_int_eq(rows[0].first_size, 300);
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_solution_totals(solution, &totals, NULL));
     ck_assert_int_eq(totals.different_nodes, 3);
     muslin_solution_free(solution);
@@ -164,7 +164,7 @@ START_TEST(misfits_are_asked_for_and_filled)
     begin_sewing(&sewn);
     const muslin_id three[] = { patch_in(&sewn, sewn.blue, 100, 200), patch_in(&sewn, sewn.blue, 100, 300),
                                 patch_in(&sewn, sewn.blue, 100, 400) };
-    muslin_id join = join_of(sewn.quilt, MUSLIN_ACROSS, three, 3);
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, three, 3);
     struct muslin_solution *solution = solved(sewn.quilt, join);
     ck_status(muslin_solution_misfits(NULL, rows, sizeof rows[0], 2, &count, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_solution_misfits(solution, rows, sizeof rows[0], 2, NULL, NULL), MUSLIN_ERR_NULL);
@@ -207,11 +207,11 @@ START_TEST(every_node_has_a_way)
     const muslin_id plain[] = { white, white };
     const muslin_id mixed[] = { blue, white };
     const muslin_id apart[] = { blue, blue };
-    join_of(sewn.quilt, MUSLIN_DOWN, apart, 2); /* not in the top */
-    muslin_id turned = turn_of(sewn.quilt, join_of(sewn.quilt, MUSLIN_DOWN, mixed, 2), 1);
-    const muslin_id rows[] = { long_one, join_of(sewn.quilt, MUSLIN_ACROSS, plain, 2),
-                               join_of(sewn.quilt, MUSLIN_ACROSS, mixed, 2), turned };
-    muslin_id top = join_of(sewn.quilt, MUSLIN_DOWN, rows, 4);
+    join_of(sewn.quilt, MUSLIN_AXIS_DOWN, apart, 2); /* not in the top */
+    muslin_id turned = turn_of(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_DOWN, mixed, 2), 1);
+    const muslin_id rows[] = { long_one, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, plain, 2),
+                               join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, mixed, 2), turned };
+    muslin_id top = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, rows, 4);
     struct muslin_solution *solution = solved(sewn.quilt, top);
     ck_path(solution, top, NULL, 0);
     /* Example: 2, 0: the first child of the root's third. */
@@ -258,9 +258,9 @@ END_TEST
 
 /* ---- totals ----------------------------------------------------------------------------------------------------- */
 
-static struct muslin_totals totals_of(const struct muslin_solution *solution)
+static struct muslin_solution_total totals_of(const struct muslin_solution *solution)
 {
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_solution_totals(solution, &totals, NULL));
     return totals;
 }
@@ -269,7 +269,7 @@ static struct muslin_totals totals_of(const struct muslin_solution *solution)
 START_TEST(the_whole_at_a_glance)
 {
     struct sewn sewn;
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     muslin_id squares[81];
     muslin_id top;
     begin_sewing(&sewn);
@@ -280,7 +280,7 @@ START_TEST(the_whole_at_a_glance)
     ck_ok(muslin_quilt_grid(sewn.quilt, 9, 9, squares, 81, &top, NULL));
     spec.tops = 3;
     struct muslin_solution *solution = solved_as(sewn.quilt, top, &spec);
-    struct muslin_totals totals = totals_of(solution);
+    struct muslin_solution_total totals = totals_of(solution);
     /* Example: a 36 in square top of 81 patches. */
     ck_assert_int_eq(totals.patches, 3 * 81);
     ck_assert_int_eq(totals.different_nodes, 5);
@@ -299,16 +299,16 @@ END_TEST
 START_TEST(gaps_are_not_covered)
 {
     struct sewn sewn;
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     begin_sewing(&sewn);
     const muslin_id pair[] = { patch_in(&sewn, sewn.blue, WHOLE_IN(3), WHOLE_IN(4)),
                                patch_in(&sewn, sewn.blue, WHOLE_IN(2), WHOLE_IN(3)) };
-    const muslin_id rows[] = { join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2),
+    const muslin_id rows[] = { join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2),
                                patch_in(&sewn, sewn.white, WHOLE_IN(4), WHOLE_IN(1)) };
-    muslin_id top = join_of(sewn.quilt, MUSLIN_DOWN, rows, 2);
+    muslin_id top = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, rows, 2);
     spec.ease = WHOLE_IN(1);
     struct muslin_solution *solution = solved_as(sewn.quilt, top, &spec);
-    struct muslin_totals totals = totals_of(solution);
+    struct muslin_solution_total totals = totals_of(solution);
     ck_assert_int_eq(totals.finished_area, 2 * 25 * WHOLE_IN(1) * WHOLE_IN(1));
     ck_assert_int_eq(totals.patch_area, 2 * 22 * WHOLE_IN(1) * WHOLE_IN(1));
     ck_assert_int_eq(totals.misfits, 0);
@@ -330,14 +330,14 @@ START_TEST(what_is_trimmed_away_is_not_covered)
     begin_sewing(&sewn);
     const muslin_id pair[] = { patch_in(&sewn, sewn.blue, WHOLE_IN(3), WHOLE_IN(2)),
                                patch_in(&sewn, sewn.white, WHOLE_IN(1), WHOLE_IN(2)) };
-    muslin_id block = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+    muslin_id block = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
     muslin_id field = repeat_of(sewn.quilt, block, 5, 6);                                  /* 20 x 12 */
     muslin_id once = trim_of(&sewn, field, WHOLE_IN(1), WHOLE_IN(5), -1, IN(0, 1, 2));     /* 14 x 11 1/2 */
     muslin_id twice = trim_of(&sewn, turn_of(sewn.quilt, once, 1), 0, -1, WHOLE_IN(3), 9); /* 11 1/2 x 11 less 9 */
     const muslin_id both[] = { twice, mirror_of(sewn.quilt, twice) };
-    muslin_id top = join_of(sewn.quilt, MUSLIN_ACROSS, both, 2);
+    muslin_id top = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, both, 2);
     struct muslin_solution *solution = solved(sewn.quilt, top);
-    struct muslin_totals totals = totals_of(solution);
+    struct muslin_solution_total totals = totals_of(solution);
     ck_assert_int_eq(totals.finished_area, 2 * WHOLE_IN(23) * (WHOLE_IN(11) - 9));
     ck_assert_int_eq(totals.patch_area, totals.finished_area);
     ck_assert_int_eq(totals.patches, 120);
@@ -356,10 +356,10 @@ START_TEST(totals_follow_the_rules_of_outputs)
     struct sewn sewn;
     begin_sewing(&sewn);
     struct muslin_solution *solution = solved(sewn.quilt, patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two));
-    const struct ruled ruled = { ask_totals, solution, 0, (uint32_t)sizeof(struct muslin_totals) };
+    const struct ruled ruled = { ask_totals, solution, 0, (uint32_t)sizeof(struct muslin_solution_total) };
     ck_out_rules(&ruled);
     ck_problem_rules(&ruled);
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_status(muslin_solution_totals(NULL, &totals, NULL), MUSLIN_ERR_NULL);
     muslin_solution_free(solution);
     end_sewing(&sewn);
@@ -397,7 +397,7 @@ static void ck_terms(const struct muslin_solution *solution, muslin_id node, int
         ck_assert_int_eq(rows[i].sum, sum);
     }
     struct muslin_node_size size = size_of(solution, node);
-    ck_assert_int_eq(sum, axis == MUSLIN_ACROSS ? size.unfinished_width : size.unfinished_height);
+    ck_assert_int_eq(sum, axis == MUSLIN_AXIS_ACROSS ? size.unfinished_width : size.unfinished_height);
 }
 #define CK_TERMS(solution, node, axis, terms) ck_terms(solution, node, axis, terms, COUNT_OF(terms))
 
@@ -423,21 +423,21 @@ START_TEST(three_strips_of_two_inches)
     const muslin_id s = seam_allowance(&sewn);
     muslin_id strip = patch_of(sewn.quilt, sewn.blue, sewn.two, fixed_of(sewn.quilt, WHOLE_IN(6)));
     const muslin_id strips[] = { strip, strip, strip };
-    muslin_id join = join_of(sewn.quilt, MUSLIN_ACROSS, strips, 3);
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, strips, 3);
     struct muslin_solution *solution = solved(sewn.quilt, join);
     /* Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. */
     const struct term across[] = { { MUSLIN_TERM_CHILD, 1, strip, 3, WHOLE_IN(6) },
                                    { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                    { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter } };
-    CK_TERMS(solution, join, MUSLIN_ACROSS, across);
+    CK_TERMS(solution, join, MUSLIN_AXIS_ACROSS, across);
     const struct term down[] = { { MUSLIN_TERM_GREATEST, 1, strip, 1, WHOLE_IN(6) },
                                  { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                  { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter } };
-    CK_TERMS(solution, join, MUSLIN_DOWN, down);
+    CK_TERMS(solution, join, MUSLIN_AXIS_DOWN, down);
     const struct term patch[] = { { MUSLIN_TERM_MEASURE, 1, sewn.two, 1, WHOLE_IN(2) },
                                   { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                   { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter } };
-    CK_TERMS(solution, strip, MUSLIN_ACROSS, patch);
+    CK_TERMS(solution, strip, MUSLIN_AXIS_ACROSS, patch);
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }
@@ -448,9 +448,9 @@ END_TEST
 START_TEST(each_edge_has_its_allowance)
 {
     struct sewn sewn;
-    struct muslin_value_spec value = MUSLIN_VALUE_SPEC_INIT;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_solution_value_spec value = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     muslin_id edge;
     begin_sewing(&sewn);
@@ -467,7 +467,7 @@ START_TEST(each_edge_has_its_allowance)
     ck_ok(muslin_quilt_patch(sewn.quilt, &spec, &edge, NULL));
     muslin_id square = patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two);
     const muslin_id four[] = { edge, square, square, patch_in(&sewn, sewn.white, 500, 20000) };
-    muslin_id join = join_of(sewn.quilt, MUSLIN_ACROSS, four, 4);
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, four, 4);
     muslin_id turned = turn_of(sewn.quilt, join, 1); /* the left edge comes to lie on top */
     value.id = u;
     value.value = 5;
@@ -478,22 +478,22 @@ START_TEST(each_edge_has_its_allowance)
                                    { MUSLIN_TERM_ALLOWANCE, 0, none, 1, 0 },
                                    { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                    { MUSLIN_TERM_TAKE_UP, 0, u, 1, 3 } };
-    CK_TERMS(solution, join, MUSLIN_ACROSS, across);
+    CK_TERMS(solution, join, MUSLIN_AXIS_ACROSS, across);
     const struct term down[] = { { MUSLIN_TERM_GREATEST, 1, four[3], 1, 20000 },
                                  { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter }, /* mixed: the quilt's */
                                  { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                  { MUSLIN_TERM_TAKE_UP, 0, u, 2, 5 } };
-    CK_TERMS(solution, join, MUSLIN_DOWN, down);
+    CK_TERMS(solution, join, MUSLIN_AXIS_DOWN, down);
     const struct term turned_down[] = { { MUSLIN_TERM_CHILD, 1, join, 1, 10000 + WHOLE_IN(4) + 500 },
                                         { MUSLIN_TERM_ALLOWANCE, 0, none, 1, 0 },
                                         { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                         { MUSLIN_TERM_TAKE_UP, 0, u, 1, 3 } };
-    CK_TERMS(solution, turned, MUSLIN_DOWN, turned_down);
+    CK_TERMS(solution, turned, MUSLIN_AXIS_DOWN, turned_down);
     const struct term patch[] = { { MUSLIN_TERM_MEASURE, 1, sewn.two, 1, WHOLE_IN(2) },
                                   { MUSLIN_TERM_ALLOWANCE, 0, wide, 1, 4000 },
                                   { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                   { MUSLIN_TERM_TAKE_UP, 0, u, 2, 5 } };
-    CK_TERMS(solution, edge, MUSLIN_DOWN, patch);
+    CK_TERMS(solution, edge, MUSLIN_AXIS_DOWN, patch);
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }
@@ -503,7 +503,7 @@ END_TEST
 START_TEST(edges_are_found_at_their_end)
 {
     struct sewn sewn;
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id low;
     begin_sewing(&sewn);
     const muslin_len quarter = IN(0, 1, 4);
@@ -514,24 +514,24 @@ START_TEST(edges_are_found_at_their_end)
     spec.bottom = spec.right = wide;
     ck_ok(muslin_quilt_patch(sewn.quilt, &spec, &low, NULL));
     const muslin_id pair[] = { patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two), low };
-    muslin_id column = join_of(sewn.quilt, MUSLIN_DOWN, pair, 2);
+    muslin_id column = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, pair, 2);
     const muslin_id sides[] = { column, low };
-    muslin_id top = join_of(sewn.quilt, MUSLIN_ACROSS, sides, 2);
+    muslin_id top = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, sides, 2);
     struct muslin_solution *solution = solved(sewn.quilt, top);
     const struct term down[] = { { MUSLIN_TERM_CHILD, 1, pair[0], 1, WHOLE_IN(2) },
                                  { MUSLIN_TERM_CHILD, 1, low, 1, WHOLE_IN(2) },
                                  { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                  { MUSLIN_TERM_ALLOWANCE, 0, wide, 1, 4000 } };
-    CK_TERMS(solution, column, MUSLIN_DOWN, down);
+    CK_TERMS(solution, column, MUSLIN_AXIS_DOWN, down);
     const struct term across[] = { { MUSLIN_TERM_CHILD, 1, column, 1, WHOLE_IN(2) },
                                    { MUSLIN_TERM_CHILD, 1, low, 1, WHOLE_IN(2) },
                                    { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                    { MUSLIN_TERM_ALLOWANCE, 0, wide, 1, 4000 } };
-    CK_TERMS(solution, top, MUSLIN_ACROSS, across);
+    CK_TERMS(solution, top, MUSLIN_AXIS_ACROSS, across);
     const struct term greatest[] = { { MUSLIN_TERM_GREATEST, 1, column, 1, WHOLE_IN(4) },
                                      { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                      { MUSLIN_TERM_ALLOWANCE, 0, wide, 1, 4000 } };
-    CK_TERMS(solution, top, MUSLIN_DOWN, greatest);
+    CK_TERMS(solution, top, MUSLIN_AXIS_DOWN, greatest);
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }
@@ -542,7 +542,7 @@ END_TEST
 START_TEST(trims_are_taken_off)
 {
     struct sewn sewn;
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id patch;
     begin_sewing(&sewn);
     const muslin_len quarter = IN(0, 1, 4);
@@ -558,13 +558,13 @@ START_TEST(trims_are_taken_off)
                                    { MUSLIN_TERM_TRIMMED, 1, fixed_of(sewn.quilt, 300), 1, -300 },
                                    { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter },
                                    { MUSLIN_TERM_ALLOWANCE, 0, wide, 1, 4000 } };
-    CK_TERMS(solution, trimmed, MUSLIN_ACROSS, across);
+    CK_TERMS(solution, trimmed, MUSLIN_AXIS_ACROSS, across);
     const struct term down[] = { { MUSLIN_TERM_CHILD, 1, patch, 1, 20000 },
                                  { MUSLIN_TERM_TRIMMED, 1, fixed_of(sewn.quilt, 0), 1, 0 },
                                  { MUSLIN_TERM_TRIMMED, 1, fixed_of(sewn.quilt, 5000), 1, -5000 },
                                  { MUSLIN_TERM_ALLOWANCE, 0, wide, 1, 4000 },
                                  { MUSLIN_TERM_ALLOWANCE, 0, s, 1, quarter } };
-    CK_TERMS(solution, trimmed, MUSLIN_DOWN, down);
+    CK_TERMS(solution, trimmed, MUSLIN_AXIS_DOWN, down);
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }

@@ -7,8 +7,8 @@
 
 static void list_apart(struct listed *listed, struct sewn *sewn, muslin_id root, int64_t tops)
 {
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-    spec.strip_piecing = MUSLIN_STRIPS_NEVER;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    spec.strip_piecing = MUSLIN_STRIP_PIECING_NEVER;
     spec.tops = tops;
     list_with(listed, sewn->quilt, root, &spec);
 }
@@ -22,7 +22,7 @@ START_TEST(equal_patches_are_one_row)
     muslin_id patch = patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two);
     list_apart(&listed, &sewn, repeat_of(sewn.quilt, patch, 6, 6), 1);
     ck_assert_uint_eq(listed.cut_count, 1);
-    const struct muslin_cut *cut = &listed.cuts[0];
+    const struct muslin_solution_cut *cut = &listed.cuts[0];
     ck_assert_uint_eq(cut->size, sizeof *cut);
     ck_assert_int_eq(cut->fabric, sewn.blue);
     ck_assert_int_eq(cut->first_node, patch);
@@ -32,9 +32,9 @@ START_TEST(equal_patches_are_one_row)
     ck_assert_int_eq(cut->pitch + cut->wide_edge + cut->narrow_edge + cut->angle + cut->region, 0);
     ck_assert_int_eq(cut->surplus_width + cut->surplus_height, 0);
     ck_assert_int_eq(cut->nodes, 1);
-    ck_assert_int_eq(cut->source, MUSLIN_CUT_PATCH);
-    ck_assert_int_eq(cut->shape, MUSLIN_CUT_RECTANGLE);
-    ck_assert_int_eq(cut->again, MUSLIN_AGAIN_NO);
+    ck_assert_int_eq(cut->source, MUSLIN_CUT_SOURCE_PATCH);
+    ck_assert_int_eq(cut->shape, MUSLIN_CUT_SHAPE_RECTANGLE);
+    ck_assert_int_eq(cut->again, MUSLIN_CUT_AGAIN_NO);
     ck_assert_int_eq(cut->grain, MUSLIN_GRAIN_ALL_EDGES);
     ck_assert_int_eq(cut->hand, 1);
     ck_counts(cut, 36, 36, 0);
@@ -60,9 +60,9 @@ START_TEST(turned_patches_without_direction_are_one_row)
     muslin_id lying = patch_of(sewn.quilt, sewn.blue, three, sewn.two);
     const muslin_id all[] = { upright, lying, turn_of(sewn.quilt, upright, 1), turn_of(sewn.quilt, lying, 2),
                               mirror_of(sewn.quilt, upright) };
-    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_ACROSS, all, 5), 1);
+    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, all, 5), 1);
     ck_assert_uint_eq(listed.cut_count, 1);
-    const struct muslin_cut *cut = &listed.cuts[0];
+    const struct muslin_solution_cut *cut = &listed.cuts[0];
     ck_assert_int_eq(cut->cut_width, IN(3, 1, 2));
     ck_assert_int_eq(cut->cut_height, IN(2, 1, 2));
     ck_counts(cut, 5, 5, 0);
@@ -96,14 +96,15 @@ START_TEST(prints_are_cut_upright_and_counted)
         for (int32_t turn = 0; turn < 4; turn++) {
             const muslin_id all[] = { turn_of(sewn.quilt, patch, turn), wide,
                                       turn_of(sewn.quilt, mirror_of(sewn.quilt, patch), turn) };
-            list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_ACROSS, all, 3), 1);
+            list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, all, 3), 1);
             ck_assert_uint_eq(listed.cut_count, 2);
-            const struct muslin_cut *cut = cut_sized(&listed, MUSLIN_CUT_PATCH, fabric, IN(2, 1, 2), IN(3, 1, 2));
+            const struct muslin_solution_cut *cut =
+                cut_sized(&listed, MUSLIN_CUT_SOURCE_PATCH, fabric, IN(2, 1, 2), IN(3, 1, 2));
             ck_turns(cut, turn == 0 ? 2 : 0, turn == 1 ? 2 : 0, turn == 2 ? 2 : 0, turn == 3 ? 2 : 0, 0);
             ck_counts(cut, 2, 2, 0);
             int shows = turn % 2 == 1 || (turn == 2 && print == MUSLIN_PRINT_ONE_WAY);
             ck_assert_uint_eq(cut->warnings, shows ? MUSLIN_WARN_PRINT_TURNED : 0);
-            cut = cut_sized(&listed, MUSLIN_CUT_PATCH, fabric, IN(3, 1, 2), IN(2, 1, 2));
+            cut = cut_sized(&listed, MUSLIN_CUT_SOURCE_PATCH, fabric, IN(3, 1, 2), IN(2, 1, 2));
             ck_turns(cut, 1, 0, 0, 0, 0);
             ck_assert_uint_eq(cut->warnings, 0);
             end_list(&listed);
@@ -137,7 +138,7 @@ START_TEST(pieces_longer_than_the_cloth_is_wide_are_told)
     for (size_t i = 0; i < COUNT_OF(cases); i++) {
         muslin_id patch = patch_of(sewn.quilt, cases[i].fabric, fixed_of(sewn.quilt, cases[i].width),
                                    fixed_of(sewn.quilt, cases[i].height));
-        struct muslin_totals totals = { .size = sizeof totals };
+        struct muslin_solution_total totals = { .size = sizeof totals };
         list_apart(&listed, &sewn, patch, 1);
         ck_assert_uint_eq(listed.cut_count, 1);
         ck_assert_msg(listed.cuts[0].warnings == cases[i].warnings, "case %zu", i);
@@ -145,8 +146,8 @@ START_TEST(pieces_longer_than_the_cloth_is_wide_are_told)
         ck_assert_uint_eq(totals.warnings, cases[i].warnings);
         end_list(&listed);
         /* of cloth an inch wider all pieces without a print fit, and so does this width */
-        struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-        const struct muslin_value_spec wider = { sizeof wider, 0, cases[i].fabric, WHOLE_IN(41) };
+        struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+        const struct muslin_solution_value_spec wider = { sizeof wider, 0, cases[i].fabric, WHOLE_IN(41) };
         ck_ok(muslin_solution_create(sewn.quilt, patch, &spec, &wider, sizeof wider, 1, &listed.solution, NULL));
         list_all(&listed);
         ck_assert_uint_eq(listed.cuts[0].warnings, 0);
@@ -160,8 +161,8 @@ START_TEST(pieces_longer_than_the_cloth_is_wide_are_told)
     /* strips for sets are as long as the cloth is wide */
     muslin_id square = patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two);
     const muslin_id pair[] = { square, patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two) };
-    list_of(&listed, sewn.quilt, repeat_of(sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2), 6, 6));
-    ck_assert_int_eq(listed.cuts[0].source, MUSLIN_CUT_SET_STRIP);
+    list_of(&listed, sewn.quilt, repeat_of(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2), 6, 6));
+    ck_assert_int_eq(listed.cuts[0].source, MUSLIN_CUT_SOURCE_SET_STRIP);
     ck_assert_uint_eq(listed.cuts[0].warnings, 0);
     end_list(&listed);
     end_sewing(&sewn);
@@ -170,7 +171,7 @@ END_TEST
 
 static muslin_id edged(struct sewn *sewn, muslin_id fabric, const muslin_id *edges)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id id = 0;
     spec.fabric = fabric;
     spec.width = spec.height = sewn->two;
@@ -196,7 +197,7 @@ START_TEST(edges_with_allowances_of_their_own_tell_pieces_apart)
     muslin_id patch = edged(&sewn, sewn.blue, corner);
     const muslin_id same[] = { patch, turn_of(sewn.quilt, patch, 1), turn_of(sewn.quilt, patch, 2),
                                mirror_of(sewn.quilt, patch) };
-    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_ACROSS, same, 4), 1);
+    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, same, 4), 1);
     ck_assert_uint_eq(listed.cut_count, 1);
     ck_assert_int_eq(listed.cuts[0].cut_width, IN(2, 3, 4));
     ck_assert_int_eq(listed.cuts[0].cut_height, IN(2, 3, 4));
@@ -205,7 +206,7 @@ START_TEST(edges_with_allowances_of_their_own_tell_pieces_apart)
     /* no allowance opposite the wide one: its mirror image turned by a half is itself */
     muslin_id hook = edged(&sewn, sewn.blue, hooked);
     const muslin_id hooks[] = { hook, mirror_of(sewn.quilt, hook) };
-    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_ACROSS, hooks, 2), 1);
+    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, hooks, 2), 1);
     ck_assert_uint_eq(listed.cut_count, 1);
     ck_assert_int_eq(listed.cuts[0].cut_width, IN(2, 1, 2));
     ck_counts(&listed.cuts[0], 2, 2, 0);
@@ -213,7 +214,7 @@ START_TEST(edges_with_allowances_of_their_own_tell_pieces_apart)
     const muslin_id three_edges[] = { half, none, none, 0 };
     muslin_id odd = edged(&sewn, sewn.blue, three_edges);
     const muslin_id odds[] = { odd, turn_of(sewn.quilt, odd, 3), mirror_of(sewn.quilt, odd) };
-    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_ACROSS, odds, 3), 1);
+    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, odds, 3), 1);
     ck_assert_uint_eq(listed.cut_count, 2);
     ck_assert_int_eq(listed.cuts[0].count + listed.cuts[1].count, 3);
     ck_assert_int_eq(listed.cuts[0].nodes, 1);
@@ -235,11 +236,11 @@ START_TEST(rows_are_sorted_by_fabric_height_and_width)
         row[i] = patch_of(sewn.quilt, fabric, fixed_of(sewn.quilt, IN(draw_from(&state, 1, 4), 0, 1)),
                           fixed_of(sewn.quilt, IN(draw_from(&state, 1, 4), 0, 1)));
     }
-    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_ACROSS, row, COUNT_OF(row)), 1);
+    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, row, COUNT_OF(row)), 1);
     int64_t pieces = listed.cuts[0].count;
     for (size_t i = 1; i < listed.cut_count; i++) {
-        const struct muslin_cut *a = &listed.cuts[i - 1];
-        const struct muslin_cut *b = &listed.cuts[i];
+        const struct muslin_solution_cut *a = &listed.cuts[i - 1];
+        const struct muslin_solution_cut *b = &listed.cuts[i];
         int after = b->fabric > a->fabric || (b->fabric == a->fabric && (b->cut_height < a->cut_height ||
                     (b->cut_height == a->cut_height && b->cut_width < a->cut_width)));
         ck_assert(after);
@@ -334,7 +335,7 @@ static void lay_all(const struct garden *garden, int32_t root, struct lain *lain
 
 static void grow_patch(struct garden *garden, struct made *made, uint64_t *state)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_len width = WHOLE_IN(draw_from(state, 1, 2));
     muslin_len height = WHOLE_IN(draw_from(state, 1, 2));
     int64_t fabric = draw_from(state, 0, FABRICS - 1);
@@ -364,7 +365,7 @@ static int32_t draw_node(uint64_t *state, int32_t nodes)
 static void grow_join(struct garden *garden, struct made *made, uint64_t *state)
 {
     muslin_id children[4];
-    made->axis = (int32_t)draw_from(state, MUSLIN_ACROSS, MUSLIN_DOWN);
+    made->axis = (int32_t)draw_from(state, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN);
     made->children = (int32_t)draw_from(state, 2, 4);
     int32_t nodes = draw_from(state, 0, 1) == 0 ? garden->patches : garden->nodes;
     for (int32_t k = 0; k < made->children; k++) {
@@ -372,7 +373,7 @@ static void grow_join(struct garden *garden, struct made *made, uint64_t *state)
         children[k] = garden->made[made->child[k]].id;
     }
     /* WHERE_FEWER or NEVER */
-    int32_t piecing = draw_from(state, 0, 2) == 0 ? MUSLIN_STRIPS_NEVER : MUSLIN_STRIPS_WHERE_FEWER;
+    int32_t piecing = draw_from(state, 0, 2) == 0 ? MUSLIN_STRIP_PIECING_NEVER : MUSLIN_STRIP_PIECING_WHERE_FEWER;
     made->id = pieced_join(garden->sewn.quilt, made->axis, piecing, 0, children, (size_t)made->children);
 }
 
@@ -388,13 +389,13 @@ static void grow_turn(struct garden *garden, struct made *made, uint64_t *state)
 static void grow_root(struct garden *garden, struct made *made)
 {
     muslin_id children[4];
-    made->axis = MUSLIN_DOWN;
+    made->axis = MUSLIN_AXIS_DOWN;
     made->children = 4;
     for (int32_t k = 0; k < 4; k++) {
         made->child[k] = garden->nodes - 1 - k;
         children[k] = garden->made[made->child[k]].id;
     }
-    made->id = join_of(garden->sewn.quilt, MUSLIN_DOWN, children, 4);
+    made->id = join_of(garden->sewn.quilt, MUSLIN_AXIS_DOWN, children, 4);
 }
 
 static void grow(struct garden *garden, uint64_t *state)
@@ -432,7 +433,7 @@ static void grow(struct garden *garden, uint64_t *state)
 }
 
 /* Whether the piece, seen with its print's top turned up and then turned back by so many quarters, is the row's. */
-static int fits_row(const struct made *made, int mirrored, int32_t quarters, const struct muslin_cut *cut)
+static int fits_row(const struct made *made, int mirrored, int32_t quarters, const struct muslin_solution_cut *cut)
 {
     const muslin_len row[4] = { cut->left, cut->top, cut->right, cut->bottom };
     muslin_len width = quarters % 2 ? made->height : made->width;
@@ -459,12 +460,12 @@ static void ck_patch_rows(const struct garden *garden, const struct lain *lain)
         const struct made *made = &garden->made[piece->made];
         int rows = 0;
         for (size_t row = 0; row < lain->listed->cut_count; row++) {
-            const struct muslin_cut *cut = &lain->listed->cuts[row];
+            const struct muslin_solution_cut *cut = &lain->listed->cuts[row];
             int32_t quarters = 0;
             int32_t most = made->print == MUSLIN_PRINT_NONE ? 4 : 1;
             while (quarters < most && !fits_row(made, piece->mirrored, quarters, cut))
                 quarters++;
-            if (cut->source != MUSLIN_CUT_PATCH || quarters == most)
+            if (cut->source != MUSLIN_CUT_SOURCE_PATCH || quarters == most)
                 continue;
             rows++;
             found[row][(piece->up + 4 - quarters) % 4]++;
@@ -472,8 +473,8 @@ static void ck_patch_rows(const struct garden *garden, const struct lain *lain)
         ck_assert_int_eq(rows, 1);
     }
     for (size_t row = 0; row < lain->listed->cut_count; row++) {
-        const struct muslin_cut *cut = &lain->listed->cuts[row];
-        if (cut->source != MUSLIN_CUT_PATCH)
+        const struct muslin_solution_cut *cut = &lain->listed->cuts[row];
+        if (cut->source != MUSLIN_CUT_SOURCE_PATCH)
             continue;
         ck_turns(cut, found[row][0], found[row][1], found[row][2], found[row][3], 0);
         ck_counts(cut, found[row][0] + found[row][1] + found[row][2] + found[row][3], cut->count, 0);
@@ -496,8 +497,8 @@ static void ck_sets(const struct garden *garden, const struct lain *lain)
             }
     }
     for (size_t row = 0; row < lain->listed->cut_count; row++) {
-        const struct muslin_cut *cut = &lain->listed->cuts[row];
-        if (cut->source != MUSLIN_CUT_SET_STRIP)
+        const struct muslin_solution_cut *cut = &lain->listed->cuts[row];
+        if (cut->source != MUSLIN_CUT_SOURCE_SET_STRIP)
             continue;
         ck_counts(cut, cut->count, cut->pieces, cut->spare);
         strips -= cut->count;
@@ -520,7 +521,7 @@ static void ck_strip_prints(const struct garden *garden, const struct lain *lain
                 child = within(child, made->child[0], made->turn);
                 made = &garden->made[child.made];
             }
-            if (child.up % 2 != (join->axis == MUSLIN_ACROSS))
+            if (child.up % 2 != (join->axis == MUSLIN_AXIS_ACROSS))
                 child.up = (child.up + 1) % 4; /* strips lie on end when joined across, and only then */
             struct lying lies = within(lain->set[i], child.made, child.up);
             for (int fabric = 0; fabric < FABRICS; fabric++)
@@ -532,8 +533,8 @@ static void ck_strip_prints(const struct garden *garden, const struct lain *lain
         if (garden->prints[fabric] == MUSLIN_PRINT_NONE)
             continue;
         for (size_t row = 0; row < lain->listed->cut_count; row++) {
-            const struct muslin_cut *cut = &lain->listed->cuts[row];
-            if (cut->source != MUSLIN_CUT_SET_STRIP || cut->fabric != garden->fabrics[fabric])
+            const struct muslin_solution_cut *cut = &lain->listed->cuts[row];
+            if (cut->source != MUSLIN_CUT_SOURCE_SET_STRIP || cut->fabric != garden->fabrics[fabric])
                 continue;
             found[fabric][0] -= cut->upright;
             found[fabric][1] -= cut->quarter;
@@ -557,8 +558,8 @@ START_TEST(random_trees_are_counted_one_by_one)
     for (int tree = 0; tree < 1000; tree++) {
         grow(&garden, &state);
         int32_t root = garden.nodes - 1;
-        for (int32_t wish = MUSLIN_STRIPS_WHERE_FEWER; wish <= MUSLIN_STRIPS_NEVER; wish += 2) {
-            struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+        for (int32_t wish = MUSLIN_STRIP_PIECING_WHERE_FEWER; wish <= MUSLIN_STRIP_PIECING_NEVER; wish += 2) {
+            struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
             spec.strip_piecing = wish;
             list_with(&listed, garden.sewn.quilt, garden.made[root].id, &spec);
             if (size_of(listed.solution, garden.made[root].id).patches < PIECES_MOST / 4) {
@@ -586,7 +587,7 @@ START_TEST(cuts_are_rows_asked_for_and_filled)
     struct sewn sewn;
     begin_sewing(&sewn);
     struct muslin_solution *solution = solved(sewn.quilt, patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two));
-    struct muslin_cut row = { .size = sizeof row };
+    struct muslin_solution_cut row = { .size = sizeof row };
     size_t count = 7;
     ck_ok(muslin_solution_cuts(solution, NULL, 0, 0, &count, NULL));
     ck_assert_uint_eq(count, 1);
@@ -611,7 +612,7 @@ START_TEST(nodes_of_a_row_are_ids_asked_for_and_filled)
     for (size_t i = 0; i < COUNT_OF(row); i++) /* equal in value, each with a measure of its own */
         row[i] = patch_of(sewn.quilt, i % 3 == 0 ? sewn.white : sewn.blue, sewn.two,
                           measure_of(sewn.quilt, "height", WHOLE_IN(i == 5 ? 3 : 2)));
-    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_ACROSS, row, COUNT_OF(row)), 1);
+    list_apart(&listed, &sewn, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, row, COUNT_OF(row)), 1);
     ck_assert_uint_eq(listed.cut_count, 3);
     const muslin_id expected[3][3] = { { row[5] }, { row[1], row[2], row[4] }, { row[0], row[3], row[6] } };
     for (int64_t i = 0; i < 3; i++) {

@@ -12,7 +12,7 @@ enum { CUTS_MOST = 400 };
 /* The whole cut list of a solution, and its strip sets. */
 struct listed {
     struct muslin_solution *solution;
-    struct muslin_cut cuts[CUTS_MOST];
+    struct muslin_solution_cut cuts[CUTS_MOST];
     struct muslin_strip_set sets[CUTS_MOST];
     size_t cut_count;
     size_t set_count;
@@ -27,7 +27,7 @@ static inline void list_all(struct listed *listed)
 }
 
 static inline void list_with(struct listed *listed, struct muslin_quilt *quilt, muslin_id root,
-                             const struct muslin_solve_spec *spec)
+                             const struct muslin_solution_spec *spec)
 {
     listed->solution = NULL;
     ck_ok(muslin_solution_create(quilt, root, spec, NULL, 0, 0, &listed->solution, NULL));
@@ -36,7 +36,7 @@ static inline void list_with(struct listed *listed, struct muslin_quilt *quilt, 
 
 static inline void list_of(struct listed *listed, struct muslin_quilt *quilt, muslin_id root)
 {
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     list_with(listed, quilt, root, &spec);
 }
 
@@ -46,11 +46,11 @@ static inline void end_list(struct listed *listed)
 }
 
 /* The row of this source, fabric and cut size, the first of them; there must be one. */
-static inline const struct muslin_cut *cut_sized(const struct listed *listed, int32_t source, muslin_id fabric,
-                                                 muslin_len width, muslin_len height)
+static inline const struct muslin_solution_cut *cut_sized(const struct listed *listed, int32_t source, muslin_id fabric,
+                                                          muslin_len width, muslin_len height)
 {
     for (size_t i = 0; i < listed->cut_count; i++) {
-        const struct muslin_cut *cut = &listed->cuts[i];
+        const struct muslin_solution_cut *cut = &listed->cuts[i];
         if (cut->source == source && cut->fabric == fabric && cut->cut_width == width && cut->cut_height == height)
             return cut;
     }
@@ -58,7 +58,7 @@ static inline const struct muslin_cut *cut_sized(const struct listed *listed, in
     return NULL;
 }
 
-static inline void ck_turns(const struct muslin_cut *cut, int64_t upright, int64_t quarter, int64_t half,
+static inline void ck_turns(const struct muslin_solution_cut *cut, int64_t upright, int64_t quarter, int64_t half,
                             int64_t three_quarter, int64_t scattered)
 {
     ck_assert_int_eq(cut->upright, upright);
@@ -68,7 +68,7 @@ static inline void ck_turns(const struct muslin_cut *cut, int64_t upright, int64
     ck_assert_int_eq(cut->scattered, scattered);
 }
 
-static inline void ck_counts(const struct muslin_cut *cut, int64_t count, int64_t pieces, int64_t spare)
+static inline void ck_counts(const struct muslin_solution_cut *cut, int64_t count, int64_t pieces, int64_t spare)
 {
     ck_assert_int_eq(cut->count, count);
     ck_assert_int_eq(cut->pieces, pieces);
@@ -82,7 +82,7 @@ static inline void ck_counts(const struct muslin_cut *cut, int64_t count, int64_
 static inline muslin_id pieced_join(struct muslin_quilt *quilt, int32_t axis, int32_t piecing, uint32_t flags,
                                     const muslin_id *children, size_t n)
 {
-    struct muslin_join_spec spec = MUSLIN_JOIN_SPEC_INIT;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     muslin_id id = 0;
     spec.flags = flags;
     spec.axis = axis;

@@ -57,14 +57,14 @@ static void patches_drawn(const struct muslin_unit_spec *spec, int64_t *patches)
 
 /* One row of the list for a piece of the recipe. Rectangles of no direction that stay whole have the longer side as
  * their width. */
-static const struct muslin_cut *row_for(const struct listed *listed, const struct muslin_unit_piece *piece,
-                                        muslin_id fabric)
+static const struct muslin_solution_cut *row_for(const struct listed *listed, const struct muslin_unit_piece *piece,
+                                                 muslin_id fabric)
 {
-    int lies = piece->shape == MUSLIN_CUT_RECTANGLE && piece->again == MUSLIN_AGAIN_NO &&
+    int lies = piece->shape == MUSLIN_CUT_SHAPE_RECTANGLE && piece->again == MUSLIN_CUT_AGAIN_NO &&
                piece->cut_width < piece->cut_height;
-    const struct muslin_cut *found = NULL;
+    const struct muslin_solution_cut *found = NULL;
     for (size_t i = 0; i < listed->cut_count; i++) {
-        const struct muslin_cut *cut = &listed->cuts[i];
+        const struct muslin_solution_cut *cut = &listed->cuts[i];
         if (cut->fabric != fabric || cut->region != piece->region || cut->shape != piece->shape ||
             cut->cut_width != (lies ? piece->cut_height : piece->cut_width) ||
             cut->cut_height != (lies ? piece->cut_width : piece->cut_height) || cut->again != piece->again)
@@ -77,7 +77,7 @@ static const struct muslin_cut *row_for(const struct listed *listed, const struc
 }
 
 static void ck_recipe(struct sewn *sewn, const muslin_id *fabrics, int32_t kind, int32_t method,
-                      const struct muslin_solve_spec *solve)
+                      const struct muslin_solution_spec *solve)
 {
     static struct listed listed;
     struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
@@ -101,8 +101,8 @@ static void ck_recipe(struct sewn *sewn, const muslin_id *fabrics, int32_t kind,
     list_with(&listed, sewn->quilt, unit_of(sewn, kind, method, 1, size, fabrics, regions), solve);
     ck_assert_uint_eq(listed.cut_count, count);
     for (size_t i = 0; i < count; i++) {
-        const struct muslin_cut *cut = row_for(&listed, &pieces[i], fabrics[pieces[i].region - 1]);
-        ck_assert_int_eq(cut->source, MUSLIN_CUT_UNIT);
+        const struct muslin_solution_cut *cut = row_for(&listed, &pieces[i], fabrics[pieces[i].region - 1]);
+        ck_assert_int_eq(cut->source, MUSLIN_CUT_SOURCE_UNIT);
         ck_counts(cut, pieces[i].total, cut->pieces, cut->spare);
         ck_assert_int_eq(cut->grain, pieces[i].grain);
         ck_assert_int_eq(cut->pitch, pieces[i].pitch);
@@ -132,14 +132,14 @@ START_TEST(every_recipe_comes_into_the_list)
         ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
         if (!fills_a_rectangle(kind))
             continue;
-        struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+        struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
         recipes++;
         for (solve.tops = 1; solve.tops < 10; solve.tops++) {
             solve.tip = solve.tops % 2 ? MUSLIN_TIP_SHARP : MUSLIN_TIP_BLUNT;
-            solve.policy = MUSLIN_ALLOWANCE_EXACT;
+            solve.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
             solve.trim = 0;
             ck_recipe(&sewn, fabrics, kind, method, &solve);
-            solve.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+            solve.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
             solve.trim = IN(0, 1, 8);
             ck_recipe(&sewn, fabrics, kind, method, &solve);
         }
@@ -158,7 +158,7 @@ START_TEST(star_blocks_share_the_recipes_of_their_geese)
     begin_sewing(&sewn);
     const muslin_len size[3] = { WHOLE_IN(4), 0, 0 };
     const muslin_id colours[] = { sewn.white, sewn.blue };
-    muslin_id geese = unit_of(&sewn, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FOUR_AT_A_TIME, 1, size, colours, 2);
+    muslin_id geese = unit_of(&sewn, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, 1, size, colours, 2);
     muslin_id corner = patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two);
     muslin_id centre = patch_of(sewn.quilt, sewn.blue, fixed_of(sewn.quilt, WHOLE_IN(4)),
                                 fixed_of(sewn.quilt, WHOLE_IN(4)));
@@ -168,11 +168,11 @@ START_TEST(star_blocks_share_the_recipes_of_their_geese)
     ck_ok(muslin_quilt_grid(sewn.quilt, 3, 3, cells, 9, &block, NULL));
     list_of(&listed, sewn.quilt, repeat_of(sewn.quilt, block, 3, 3));
     ck_assert_uint_eq(listed.cut_count, 4);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.white, IN(5, 1, 4), IN(5, 1, 4)), 9, 36, 0);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(2, 7, 8), IN(2, 7, 8)), 36, 72, 0);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_PATCH, sewn.blue, IN(4, 1, 2), IN(4, 1, 2)), 9, 9, 0);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_PATCH, sewn.white, IN(2, 1, 2), IN(2, 1, 2)), 36, 36, 0);
-    ck_turns(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.white, IN(5, 1, 4), IN(5, 1, 4)), 0, 0, 0, 0, 36);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.white, IN(5, 1, 4), IN(5, 1, 4)), 9, 36, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.blue, IN(2, 7, 8), IN(2, 7, 8)), 36, 72, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_PATCH, sewn.blue, IN(4, 1, 2), IN(4, 1, 2)), 9, 9, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_PATCH, sewn.white, IN(2, 1, 2), IN(2, 1, 2)), 36, 36, 0);
+    ck_turns(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.white, IN(5, 1, 4), IN(5, 1, 4)), 0, 0, 0, 0, 36);
     end_list(&listed);
     end_sewing(&sewn);
 }
@@ -197,7 +197,7 @@ START_TEST(units_alike_share_their_recipes)
     }
     const muslin_id row[] = { units[0], units[1], units[0], units[1], units[1], mirror_of(sewn.quilt, units[0]),
                               turn_of(sewn.quilt, units[1], 2), units[2], units[3], units[4] };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, row, 10));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, row, 10));
     /* squares cut alike for the same region are one row, whichever unit they are for */
     const struct { muslin_id fabric; muslin_len cut; int32_t region; int64_t count; int64_t spare; muslin_id nodes[3]; }
         rows[] = { { sewn.blue, IN(4, 7, 8), 1, 1, 1, { units[4] } },
@@ -208,7 +208,7 @@ START_TEST(units_alike_share_their_recipes)
                    { sewn.white, IN(3, 7, 8), 2, 4, 1, { units[0], units[1] } } };
     ck_assert_uint_eq(listed.cut_count, COUNT_OF(rows));
     for (size_t i = 0; i < COUNT_OF(rows); i++) {
-        const struct muslin_cut *cut = &listed.cuts[i];
+        const struct muslin_solution_cut *cut = &listed.cuts[i];
         muslin_id ids[3] = { 0 };
         size_t count = 0;
         ck_assert_int_eq(cut->fabric, rows[i].fabric);
@@ -234,17 +234,17 @@ START_TEST(units_of_another_size_are_other_units)
     begin_sewing(&sewn);
     const muslin_id colours[] = { sewn.blue, sewn.white };
     muslin_id row[5];
-    row[4] = unit_of(&sewn, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, 1, sizes_for(MUSLIN_UNIT_HALF_SQUARE),
+    row[4] = unit_of(&sewn, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 1, sizes_for(MUSLIN_UNIT_HALF_SQUARE),
                      colours, 2);
     for (size_t i = 0; i < 4; i++)
-        row[i] = unit_of(&sewn, MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 1, sizes[i], colours, 2);
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, row, 5));
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 7, 8), IN(6, 7, 8)), 1, 2, 1);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 1, 2), IN(4, 1, 2)), 2, 2, 0);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(7, 1, 2), IN(4, 1, 2)), 1, 1, 0);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 1, 2), IN(5, 1, 2)), 1, 1, 0);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.white, IN(1, 1, 2), IN(1, 1, 2)), 12, 12, 0);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.white, IN(2, 1, 2), IN(2, 1, 2)), 4, 4, 0);
+        row[i] = unit_of(&sewn, MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 1, sizes[i], colours, 2);
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, row, 5));
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.blue, IN(6, 7, 8), IN(6, 7, 8)), 1, 2, 1);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.blue, IN(6, 1, 2), IN(4, 1, 2)), 2, 2, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.blue, IN(7, 1, 2), IN(4, 1, 2)), 1, 1, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.blue, IN(6, 1, 2), IN(5, 1, 2)), 1, 1, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.white, IN(1, 1, 2), IN(1, 1, 2)), 12, 12, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.white, IN(2, 1, 2), IN(2, 1, 2)), 4, 4, 0);
     ck_assert_uint_eq(listed.cut_count, 5 + 2);
     end_list(&listed);
     end_sewing(&sewn);
@@ -260,15 +260,15 @@ START_TEST(mirror_images_count_for_the_other_hand)
     begin_sewing(&sewn);
     const muslin_len size[3] = { WHOLE_IN(3), WHOLE_IN(6), 0 };
     const muslin_id colours[] = { sewn.blue, sewn.white };
-    muslin_id first = unit_of(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, 1, size, colours, 2);
-    muslin_id second = unit_of(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, 2, size, colours, 2);
+    muslin_id first = unit_of(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 1, size, colours, 2);
+    muslin_id second = unit_of(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 2, size, colours, 2);
     muslin_id mirrored = mirror_of(sewn.quilt, first);
     const muslin_id row[] = { first, first, turn_of(sewn.quilt, first, 2), mirrored,
                               turn_of(sewn.quilt, mirrored, 2), second };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, row, 6));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, row, 6));
     ck_assert_uint_eq(listed.cut_count, 4);
     for (size_t i = 0; i < 4; i++) {
-        const struct muslin_cut *cut = &listed.cuts[i];
+        const struct muslin_solution_cut *cut = &listed.cuts[i];
         ck_assert_int_eq(cut->hand, i % 2 == 0 ? 1 : 2);
         ck_assert_int_eq(cut->fabric, i < 2 ? sewn.blue : sewn.white);
         ck_counts(cut, 2, 4, 1);
@@ -297,14 +297,15 @@ START_TEST(long_pieces_of_units_and_rows_are_told)
     const muslin_id colours[] = { sewn.blue, sewn.white };
     for (size_t i = 0; i < 2; i++) {
         list_of(&listed, sewn.quilt,
-                unit_of(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, 1, sizes[i], colours, 2));
+                unit_of(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 1, sizes[i], colours, 2));
         ck_assert_uint_eq(listed.cut_count, 2);
         ck_assert_uint_eq(listed.cuts[0].warnings, MUSLIN_WARN_LONGER_THAN_WIDTH);
         ck_assert_uint_eq(listed.cuts[1].warnings, MUSLIN_WARN_LONGER_THAN_WIDTH);
         end_list(&listed);
     }
-    struct muslin_sixty_spec rows = MUSLIN_SIXTY_SPEC_INIT;
-    struct muslin_sixty_piece_spec pieces[] = { MUSLIN_SIXTY_PIECE_SPEC_INIT, MUSLIN_SIXTY_PIECE_SPEC_INIT };
+    struct muslin_quilt_sixty_spec rows = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec pieces[] = { MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT,
+                                                      MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT };
     muslin_id id = 0;
     rows.cells = 4;
     rows.height = fixed_of(sewn.quilt, WHOLE_IN(24));
@@ -316,7 +317,7 @@ START_TEST(long_pieces_of_units_and_rows_are_told)
     list_of(&listed, sewn.quilt, id);
     ck_assert_uint_eq(listed.cut_count, 3); /* both half-triangles lean alike */
     for (size_t i = 0; i < listed.cut_count; i++) {
-        int is_long = listed.cuts[i].shape == MUSLIN_CUT_TRAPEZOIDS;
+        int is_long = listed.cuts[i].shape == MUSLIN_CUT_SHAPE_TRAPEZOIDS;
         ck_assert_uint_eq(listed.cuts[i].warnings, is_long ? MUSLIN_WARN_LONGER_THAN_WIDTH : 0);
     }
     end_list(&listed);
@@ -332,13 +333,13 @@ START_TEST(split_quarters_make_both_hands)
     begin_sewing(&sewn);
     const muslin_id colours[] = { sewn.blue, sewn.white, fabric_of(sewn.quilt, "red") };
     const muslin_len *size = sizes_for(MUSLIN_UNIT_SPLIT_QUARTER);
-    muslin_id unit = unit_of(&sewn, MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_TWO_AT_A_TIME, 1, size, colours, 3);
+    muslin_id unit = unit_of(&sewn, MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 1, size, colours, 3);
     list_of(&listed, sewn.quilt, repeat_of(sewn.quilt, unit, 2, 2));
     ck_counts(&listed.cuts[0], 4, 8, 4); /* halves: two squares a recipe */
     ck_counts(&listed.cuts[1], 2, 8, 4);
     end_list(&listed);
     const muslin_id both[] = { unit, mirror_of(sewn.quilt, unit) };
-    muslin_id pair = join_of(sewn.quilt, MUSLIN_ACROSS, both, 2);
+    muslin_id pair = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, both, 2);
     list_of(&listed, sewn.quilt, repeat_of(sewn.quilt, pair, 2, 2));
     ck_counts(&listed.cuts[0], 4, 8, 0);
     ck_counts(&listed.cuts[2], 2, 8, 0);
@@ -357,29 +358,31 @@ START_TEST(prints_of_whole_rectangles_are_counted)
     const muslin_id printed[] = { flowers, flowers };
     const muslin_id plain[] = { sewn.blue, sewn.white };
     const muslin_len *size = sizes_for(MUSLIN_UNIT_SNOWBALL);
-    muslin_id unit = unit_of(&sewn, MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 1, size, printed, 2);
+    muslin_id unit = unit_of(&sewn, MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 1, size, printed, 2);
     const muslin_id row[] = { unit, turn_of(sewn.quilt, unit, 1), mirror_of(sewn.quilt, unit),
                               turn_of(sewn.quilt, unit, 3) };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, row, 3));
-    const struct muslin_cut *cut = cut_sized(&listed, MUSLIN_CUT_UNIT, flowers, IN(4, 1, 2), IN(6, 1, 2));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, row, 3));
+    const struct muslin_solution_cut *cut =
+        cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, flowers, IN(4, 1, 2), IN(6, 1, 2));
     ck_turns(cut, 2, 1, 0, 0, 0);
     ck_assert_uint_eq(cut->warnings, MUSLIN_WARN_PRINT_TURNED);
-    cut = cut_sized(&listed, MUSLIN_CUT_UNIT, flowers, IN(1, 1, 2), IN(1, 1, 2));
+    cut = cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, flowers, IN(1, 1, 2), IN(1, 1, 2));
     ck_turns(cut, 0, 0, 0, 0, 12);
     ck_assert_uint_eq(cut->warnings, MUSLIN_WARN_PRINT_TURNED);
     end_list(&listed);
     list_of(&listed, sewn.quilt, unit);
-    ck_assert_uint_eq(cut_sized(&listed, MUSLIN_CUT_UNIT, flowers, IN(4, 1, 2), IN(6, 1, 2))->warnings, 0);
+    ck_assert_uint_eq(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, flowers, IN(4, 1, 2), IN(6, 1, 2))->warnings, 0);
     end_list(&listed);
-    unit = unit_of(&sewn, MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 1, size, plain, 2);
+    unit = unit_of(&sewn, MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 1, size, plain, 2);
     list_of(&listed, sewn.quilt, unit);
-    cut = cut_sized(&listed, MUSLIN_CUT_UNIT, sewn.blue, IN(6, 1, 2), IN(4, 1, 2));
+    cut = cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, sewn.blue, IN(6, 1, 2), IN(4, 1, 2));
     ck_turns(cut, 0, 0, 0, 1, 0);
     ck_assert_uint_eq(cut->warnings, 0);
     end_list(&listed);
-    unit = unit_of(&sewn, MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, 1, sizes_for(MUSLIN_UNIT_OCTAGON), printed, 2);
+    unit =
+        unit_of(&sewn, MUSLIN_UNIT_OCTAGON, MUSLIN_UNIT_METHOD_PIECES, 1, sizes_for(MUSLIN_UNIT_OCTAGON), printed, 2);
     list_of(&listed, sewn.quilt, turn_of(sewn.quilt, unit, 2));
-    ck_turns(cut_sized(&listed, MUSLIN_CUT_UNIT, flowers, IN(6, 1, 2), IN(6, 1, 2)), 0, 0, 1, 0, 0);
+    ck_turns(cut_sized(&listed, MUSLIN_CUT_SOURCE_UNIT, flowers, IN(6, 1, 2), IN(6, 1, 2)), 0, 0, 1, 0, 0);
     end_list(&listed);
     end_sewing(&sewn);
 }
@@ -417,11 +420,11 @@ START_TEST(templates_are_cut_from_the_rectangle_round_them)
     const muslin_id colours[] = { sewn.blue, flowers };
     muslin_id shape = cornered_square(&sewn, colours);
     const muslin_id row[] = { shape, turn_of(sewn.quilt, shape, 1), shape, mirror_of(sewn.quilt, shape) };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, row, 4));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, row, 4));
     ck_assert_uint_eq(listed.cut_count, 4);
     for (size_t i = 0; i < 4; i++) {
-        const struct muslin_cut *cut = &listed.cuts[i];
-        ck_assert_int_eq(cut->source, MUSLIN_CUT_TEMPLATE);
+        const struct muslin_solution_cut *cut = &listed.cuts[i];
+        ck_assert_int_eq(cut->source, MUSLIN_CUT_SOURCE_TEMPLATE);
         ck_assert_int_eq(cut->fabric, i < 2 ? sewn.blue : flowers);
         ck_assert_int_eq(cut->region, i < 2 ? 1 : 2);
         ck_assert_int_eq(cut->hand, i % 2 == 0 ? 1 : 2);
@@ -435,7 +438,7 @@ START_TEST(templates_are_cut_from_the_rectangle_round_them)
     /* another shape of the same sizes has templates of its own */
     const muslin_id blues[] = { sewn.blue, sewn.white };
     const muslin_id two[] = { shape, cornered_square(&sewn, blues) };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, two, 2));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, two, 2));
     ck_assert_uint_eq(listed.cut_count, 4);
     end_list(&listed);
     end_sewing(&sewn);
@@ -446,7 +449,7 @@ END_TEST
 
 static muslin_id set_in_of(struct sewn *sewn, muslin_id centre, const muslin_len *widths, const muslin_id *fabrics)
 {
-    struct muslin_set_in_spec spec = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     muslin_id id = 0;
     spec.centre = centre;
     spec.left_width = widths[0] == 0 ? 0 : fixed_of(sewn->quilt, widths[0]);
@@ -482,16 +485,16 @@ START_TEST(mitred_strips_are_as_long_as_a_mitred_border_says)
     border.unfinished_width = IN(6, 1, 2);
     border.unfinished_length = IN(9, 1, 2);
     border.finished_border = WHOLE_IN(2);
-    border.style = MUSLIN_BORDER_MITRED;
+    border.style = MUSLIN_BORDER_STYLE_MITRED;
     ck_ok(muslin_border_plan(&border, &plan, NULL));
     muslin_id framed = set_in_of(&sewn, centre, widths, fabrics);
     const muslin_id both[] = { framed, mirror_of(sewn.quilt, framed) };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, both, 2));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, both, 2));
     int sides = 0;
     int tops = 0;
     for (size_t i = 0; i < listed.cut_count; i++) {
-        const struct muslin_cut *cut = &listed.cuts[i];
-        if (cut->source != MUSLIN_CUT_MITRED)
+        const struct muslin_solution_cut *cut = &listed.cuts[i];
+        if (cut->source != MUSLIN_CUT_SOURCE_MITRED)
             continue;
         /* flowers lie as they lie: the strip on the left is higher than wide; without direction the longer side is the
          * width. Blue on the right is 3 in longer than at the top, flowers at the bottom are wider than high */
@@ -525,9 +528,9 @@ START_TEST(strips_mitred_alike_are_one_row)
     const muslin_id fabrics[] = { sewn.blue, sewn.blue, sewn.blue, sewn.blue };
     muslin_id frame = set_in_of(&sewn, centre, widths, fabrics);
     const muslin_id two[] = { frame, mirror_of(sewn.quilt, frame) };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, two, 2));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, two, 2));
     ck_assert_uint_eq(listed.cut_count, 2);
-    ck_assert_int_eq(listed.cuts[0].source, MUSLIN_CUT_MITRED);
+    ck_assert_int_eq(listed.cuts[0].source, MUSLIN_CUT_SOURCE_MITRED);
     /* 6 in inside, 2 in and (1 + sqrt 2) / 4 in, 4905.68 ticks, at each end */
     ck_assert_int_eq(listed.cuts[0].cut_width, WHOLE_IN(10) + 2 * 4906);
     ck_assert_int_eq(listed.cuts[0].cut_height, IN(2, 1, 2));
@@ -541,14 +544,14 @@ START_TEST(strips_mitred_alike_are_one_row)
     const muslin_id on_three[] = { sewn.blue, 0, sewn.blue, sewn.blue };
     muslin_id window = set_in_of(&sewn, centre, three, on_three);
     const muslin_id more[] = { window, mirror_of(sewn.quilt, window), window };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, more, 3));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, more, 3));
     ck_assert_uint_eq(listed.cut_count, 6);
     ck_assert_int_eq(listed.cuts[0].cut_width, WHOLE_IN(10) + 2 * 4906);
     ck_assert_int_eq(listed.cuts[0].region, 0);
     ck_counts(&listed.cuts[0], 3, 3, 0);
     const int32_t regions[] = { MUSLIN_SIDE_TOP, MUSLIN_SIDE_TOP, MUSLIN_SIDE_BOTTOM, MUSLIN_SIDE_BOTTOM };
     for (size_t i = 0; i < 4; i++) {
-        const struct muslin_cut *cut = &listed.cuts[1 + i];
+        const struct muslin_solution_cut *cut = &listed.cuts[1 + i];
         ck_within_a_tick(cut->cut_width, WHOLE_IN(8) + 4906 + 2032);
         ck_assert_int_eq(cut->region, regions[i]);
         ck_assert_int_eq(cut->hand, i % 2 == 0 ? 1 : 2);
@@ -561,7 +564,7 @@ START_TEST(strips_mitred_alike_are_one_row)
     const muslin_id on_left[] = { sewn.blue, 0, 0, 0 };
     const muslin_id at_bottom[] = { 0, 0, 0, sewn.blue };
     const muslin_id apart[] = { set_in_of(&sewn, centre, left, on_left), set_in_of(&sewn, centre, bottom, at_bottom) };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, apart, 2));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, apart, 2));
     ck_assert_uint_eq(listed.cut_count, 2);
     ck_assert_int_eq(listed.cuts[0].cut_width, IN(6, 1, 2));
     ck_assert_int_eq(listed.cuts[0].nodes, 2);
@@ -596,7 +599,7 @@ END_TEST
 
 static muslin_id point_of(struct sewn *sewn, int64_t columns, int64_t rows, muslin_len block, muslin_id set_off)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     muslin_id blocks[100];
     muslin_id id = 0;
     muslin_id side = fixed_of(sewn->quilt, block);
@@ -618,20 +621,22 @@ START_TEST(setting_triangles_come_from_squares)
 {
     static struct listed listed;
     struct sewn sewn;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     begin_sewing(&sewn);
-    solve.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    solve.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     list_with(&listed, sewn.quilt, point_of(&sewn, 4, 4, WHOLE_IN(6), 0), &solve);
     ck_assert_uint_eq(listed.cut_count, 3);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_PATCH, sewn.white, IN(6, 1, 2), IN(6, 1, 2)), 25, 25, 0);
-    const struct muslin_cut *side = cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4));
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_PATCH, sewn.white, IN(6, 1, 2), IN(6, 1, 2)), 25, 25, 0);
+    const struct muslin_solution_cut *side =
+        cut_sized(&listed, MUSLIN_CUT_SOURCE_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4));
     ck_counts(side, 3, 12, 0);
     ck_turns(side, 0, 0, 0, 0, 12);
-    ck_assert_int_eq(side->again, MUSLIN_AGAIN_TWICE);
+    ck_assert_int_eq(side->again, MUSLIN_CUT_AGAIN_TWICE);
     ck_assert_int_eq(side->grain, MUSLIN_GRAIN_LONG_EDGE);
-    const struct muslin_cut *corner = cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.white, IN(5, 1, 8), IN(5, 1, 8));
+    const struct muslin_solution_cut *corner =
+        cut_sized(&listed, MUSLIN_CUT_SOURCE_SETTING, sewn.white, IN(5, 1, 8), IN(5, 1, 8));
     ck_counts(corner, 2, 4, 0);
-    ck_assert_int_eq(corner->again, MUSLIN_AGAIN_ONCE);
+    ck_assert_int_eq(corner->again, MUSLIN_CUT_AGAIN_ONCE);
     ck_assert_int_eq(corner->grain, MUSLIN_GRAIN_SHORT_EDGES);
     end_list(&listed);
     end_sewing(&sewn);
@@ -645,26 +650,27 @@ START_TEST(fields_share_squares_for_their_triangles)
 {
     static struct listed listed;
     struct sewn sewn;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     begin_sewing(&sewn);
-    solve.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    solve.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     const muslin_id upright = point_of(&sewn, 1, 2, WHOLE_IN(6), 0);
     const muslin_id lying = point_of(&sewn, 2, 1, WHOLE_IN(6), 0);
     const muslin_id small = point_of(&sewn, 2, 1, WHOLE_IN(3), 0);
     const muslin_id all[] = { upright, lying, small, upright, upright };
-    list_with(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, all, 2), &solve);
-    const struct muslin_cut *side = cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4));
+    list_with(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, all, 2), &solve);
+    const struct muslin_solution_cut *side =
+        cut_sized(&listed, MUSLIN_CUT_SOURCE_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4));
     ck_counts(side, 1, 4, 0);
     ck_assert_int_eq(side->nodes, 2);
     ck_assert_int_eq(side->first_node, upright);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.white, IN(5, 1, 8), IN(5, 1, 8)), 4, 8, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_SETTING, sewn.white, IN(5, 1, 8), IN(5, 1, 8)), 4, 8, 0);
     end_list(&listed);
     solve.tops = 3;
-    list_with(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, all, 5), &solve);
+    list_with(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, all, 5), &solve);
     /* 3 tops x (3 + 1) fields x 2 */
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4)), 6, 24, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_SETTING, sewn.blue, IN(9, 3, 4), IN(9, 3, 4)), 6, 24, 0);
     /* 3 x 2 from a square of 3 sqrt 2 + 1 1/4 = 5.49, 5 1/2 in */
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, IN(5, 1, 2), IN(5, 1, 2)), 2, 8, 2);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_SETTING, sewn.blue, IN(5, 1, 2), IN(5, 1, 2)), 2, 8, 2);
     end_list(&listed);
     end_sewing(&sewn);
 }
@@ -676,30 +682,30 @@ START_TEST(setting_triangles_are_those_of_the_setting)
     struct sewn sewn;
     begin_sewing(&sewn);
     muslin_id quarter = fixed_of(sewn.quilt, IN(0, 1, 4));
-    for (int32_t policy = MUSLIN_ALLOWANCE_EXACT; policy <= MUSLIN_ALLOWANCE_OVERSIZE; policy++) {
+    for (int32_t policy = MUSLIN_ALLOWANCE_POLICY_EXACT; policy <= MUSLIN_ALLOWANCE_POLICY_OVERSIZE; policy++) {
         for (int64_t columns = 1; columns <= 3; columns++) {
-            struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+            struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
             struct muslin_setting_point_spec spec = MUSLIN_SETTING_POINT_SPEC_INIT;
             struct muslin_rounding_spec rounding = MUSLIN_ROUNDING_SPEC_INIT;
-            struct muslin_point point = { .size = sizeof point };
+            struct muslin_setting_point_plan point = { .size = sizeof point };
             solve.policy = spec.policy = policy;
-            solve.trim = spec.trim_room = policy == MUSLIN_ALLOWANCE_OVERSIZE ? IN(0, 1, 2) : 0;
+            solve.trim = spec.trim_room = policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? IN(0, 1, 2) : 0;
             solve.grid = rounding.grid = IN(0, 1, 16);
             solve.tops = 3;
-            rounding.direction = MUSLIN_ROUND_UP;
+            rounding.direction = MUSLIN_DIRECTION_UP;
             spec.block = WHOLE_IN(5);
             spec.columns = columns;
             spec.rows = 2;
             spec.set_off = IN(0, 1, 4);
             ck_ok(muslin_setting_point(&spec, &rounding, &rounding, &point, NULL));
             list_with(&listed, sewn.quilt, point_of(&sewn, columns, 2, WHOLE_IN(5), quarter), &solve);
-            const struct muslin_cut *side = cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.blue, point.side_square_cut,
-                                                      point.side_square_cut);
+            const struct muslin_solution_cut *side =
+                cut_sized(&listed, MUSLIN_CUT_SOURCE_SETTING, sewn.blue, point.side_square_cut, point.side_square_cut);
             int64_t needed = 3 * point.side_triangles;
             ck_counts(side, (needed + 3) / 4, (needed + 3) / 4 * 4, (needed + 3) / 4 * 4 - needed);
             ck_assert_int_eq(side->surplus_width, point.side_surplus);
-            const struct muslin_cut *corner = cut_sized(&listed, MUSLIN_CUT_SETTING, sewn.white,
-                                                        point.corner_square_cut, point.corner_square_cut);
+            const struct muslin_solution_cut *corner = cut_sized(&listed, MUSLIN_CUT_SOURCE_SETTING, sewn.white,
+                                                                 point.corner_square_cut, point.corner_square_cut);
             ck_counts(corner, 6, 12, 0);
             ck_assert_int_eq(corner->surplus_height, point.corner_surplus);
             end_list(&listed);
@@ -715,14 +721,14 @@ END_TEST
 START_TEST(an_addition_too_small_for_setting_triangles_is_refused)
 {
     struct sewn sewn;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_problem problem = PROBLEM;
     struct muslin_solution *solution = NULL;
     begin_sewing(&sewn);
     muslin_id field = point_of(&sewn, 2, 2, WHOLE_IN(6), 0);
-    solve.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    solve.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     solve.quarter_addition = WHOLE_IN(1);
-    ck_status(muslin_solution_create(sewn.quilt, field, &solve, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_CONSTANT);
+    ck_status(muslin_solution_create(sewn.quilt, field, &solve, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_CUSTOMARY);
     ck_assert_int_eq(problem.at, muslin_id_number(field));
     ck_assert_ptr_null(solution);
     end_sewing(&sewn);
@@ -732,9 +738,9 @@ END_TEST
 /* ---- 60 degrees ------------------------------------------------------------------------------------------------- */
 
 static muslin_id sixty_of(struct sewn *sewn, int64_t cells, int64_t rows, int32_t first, muslin_len height,
-                          const struct muslin_sixty_piece_spec *pieces, size_t n)
+                          const struct muslin_quilt_sixty_piece_spec *pieces, size_t n)
 {
-    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_spec spec = MUSLIN_QUILT_SIXTY_SPEC_INIT;
     muslin_id id = 0;
     spec.cells = cells;
     spec.rows = rows;
@@ -745,9 +751,9 @@ static muslin_id sixty_of(struct sewn *sewn, int64_t cells, int64_t rows, int32_
     return id;
 }
 
-static struct muslin_sixty_piece_spec piece_of(muslin_id fabric, int64_t cells)
+static struct muslin_quilt_sixty_piece_spec piece_of(muslin_id fabric, int64_t cells)
 {
-    struct muslin_sixty_piece_spec piece = MUSLIN_SIXTY_PIECE_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec piece = MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
     piece.fabric = fabric;
     piece.cells = cells;
     return piece;
@@ -756,7 +762,7 @@ static struct muslin_sixty_piece_spec piece_of(muslin_id fabric, int64_t cells)
 /* Triangles only. */
 static muslin_id triangles_of(struct sewn *sewn, int64_t cells, int64_t rows, int32_t first, muslin_len height)
 {
-    struct muslin_sixty_piece_spec pieces[64];
+    struct muslin_quilt_sixty_piece_spec pieces[64];
     for (int64_t i = 0; i < cells * rows; i++)
         pieces[i] = piece_of(sewn->blue, 1);
     return sixty_of(sewn, cells, rows, first, height, pieces, (size_t)(cells * rows));
@@ -769,9 +775,9 @@ START_TEST(sixty_degree_pieces_are_cut_from_strips)
     static struct listed listed;
     static const int32_t kinds[] = { 0, MUSLIN_UNIT_TRIANGLE_60, MUSLIN_UNIT_DIAMOND_60, MUSLIN_UNIT_HALF_HEXAGON };
     struct sewn sewn;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     begin_sewing(&sewn);
-    const struct muslin_sixty_piece_spec pieces[] = { piece_of(sewn.blue, 1), piece_of(sewn.blue, 2),
+    const struct muslin_quilt_sixty_piece_spec pieces[] = { piece_of(sewn.blue, 1), piece_of(sewn.blue, 2),
                                                       piece_of(sewn.blue, 3), piece_of(sewn.blue, 3),
                                                       piece_of(sewn.white, 2), piece_of(sewn.blue, 1) };
     const int64_t blue[] = { 0, 2, 1, 2 };
@@ -785,19 +791,20 @@ START_TEST(sixty_degree_pieces_are_cut_from_strips)
             struct muslin_unit_piece piece = { .size = sizeof piece };
             size_t count = 0;
             spec.kind = kinds[cells];
-            spec.method = MUSLIN_METHOD_STRIPS;
+            spec.method = MUSLIN_UNIT_METHOD_STRIPS;
             spec.finished_height = WHOLE_IN(3);
             spec.tip = solve.tip;
             ck_ok(muslin_unit_pieces(&spec, &piece, sizeof piece, 1, &count, NULL));
-            const struct muslin_cut *cut = cut_sized(&listed, MUSLIN_CUT_SIXTY, sewn.blue, piece.cut_width,
-                                                     piece.cut_height);
+            const struct muslin_solution_cut *cut =
+                cut_sized(&listed, MUSLIN_CUT_SOURCE_SIXTY, sewn.blue, piece.cut_width, piece.cut_height);
             ck_counts(cut, 5 * blue[cells], 5 * blue[cells], 0);
             ck_assert_int_eq(cut->shape, piece.shape);
             ck_assert_int_eq(cut->pitch, piece.pitch);
             ck_assert_int_eq(cut->angle, 60);
             ck_turns(cut, 0, 0, 0, 0, 5 * blue[cells]);
             if (white[cells] != 0)
-                ck_counts(cut_sized(&listed, MUSLIN_CUT_SIXTY, sewn.white, piece.cut_width, piece.cut_height), 5, 5, 0);
+                ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_SIXTY, sewn.white, piece.cut_width, piece.cut_height), 5,
+                          5, 0);
         }
         ck_assert_uint_eq(listed.cut_count, 3 + 1 + 2);
         end_list(&listed);
@@ -815,34 +822,34 @@ START_TEST(ends_of_rows_are_cut_in_pairs_from_rectangles)
     begin_sewing(&sewn);
     list_of(&listed, sewn.quilt, triangles_of(&sewn, 5, 3, 1, WHOLE_IN(3)));
     for (int32_t hand = 1; hand <= 2; hand++) {
-        const struct muslin_cut *cut = &listed.cuts[hand];
+        const struct muslin_solution_cut *cut = &listed.cuts[hand];
         ck_assert_int_eq(cut->fabric, sewn.white);
         ck_assert_int_eq(cut->hand, hand);
         ck_assert_int_eq(cut->cut_width, IN(2, 1, 2));
         ck_assert_int_eq(cut->cut_height, IN(4, 1, 4));
         ck_assert_int_eq(cut->surplus_width, IN(2, 1, 2) - 19630);
         ck_assert_int_eq(cut->surplus_height, IN(4, 1, 4) - 34000);
-        ck_assert_int_eq(cut->again, MUSLIN_AGAIN_ONCE);
-        ck_assert_int_eq(cut->shape, MUSLIN_CUT_RECTANGLE);
+        ck_assert_int_eq(cut->again, MUSLIN_CUT_AGAIN_ONCE);
+        ck_assert_int_eq(cut->shape, MUSLIN_CUT_SHAPE_RECTANGLE);
         ck_counts(cut, 2, 4, 1); /* three of each hand */
     }
     end_list(&listed);
     /* one of each hand more, in other rows, are the ones to spare */
     const muslin_id both[] = { triangles_of(&sewn, 5, 3, 1, WHOLE_IN(3)), triangles_of(&sewn, 5, 1, 1, WHOLE_IN(3)) };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_DOWN, both, 2));
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_DOWN, both, 2));
     ck_counts(&listed.cuts[1], 2, 4, 0);
     ck_counts(&listed.cuts[2], 2, 4, 0);
     ck_assert_int_eq(listed.cuts[2].nodes, 2);
     end_list(&listed);
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
-    solve.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    solve.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     solve.trim = IN(0, 1, 4);
     list_with(&listed, sewn.quilt, triangles_of(&sewn, 5, 3, 1, WHOLE_IN(3)), &solve);
     ck_assert_int_eq(listed.cuts[1].cut_width, IN(2, 3, 4));
     ck_assert_int_eq(listed.cuts[1].cut_height, IN(4, 1, 2));
     end_list(&listed);
     solve.grid = WHOLE_IN(8); /* down to nothing is one step */
-    solve.direction = MUSLIN_ROUND_DOWN;
+    solve.direction = MUSLIN_DIRECTION_DOWN;
     list_with(&listed, sewn.quilt, triangles_of(&sewn, 5, 3, 1, WHOLE_IN(3)), &solve);
     ck_assert_int_eq(listed.cuts[1].cut_width, WHOLE_IN(8));
     ck_assert_int_eq(listed.cuts[1].cut_height, WHOLE_IN(8));
@@ -907,11 +914,11 @@ END_TEST
 START_TEST(rows_too_high_for_a_strip_are_refused)
 {
     struct sewn sewn;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_problem problem = PROBLEM;
     struct muslin_solution *solution = NULL;
     begin_sewing(&sewn);
-    muslin_id node = triangles_of(&sewn, 1, 1, 1, MUSLIN_UNIT_MAX + 1);
+    muslin_id node = triangles_of(&sewn, 1, 1, 1, MUSLIN_UNIT_SIZE_MAX + 1);
     ck_status(muslin_solution_create(sewn.quilt, node, &solve, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
     end_sewing(&sewn);
@@ -932,8 +939,8 @@ static muslin_id everything(struct sewn *sewn)
     const muslin_id row[] = { blue, white, blue };
     muslin_id all[40];
     size_t n = 0;
-    all[n++] = pieced_join(sewn->quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, row, 3);
-    all[n++] = unit_of(sewn, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, 1, six, colours, 2);
+    all[n++] = pieced_join(sewn->quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, row, 3);
+    all[n++] = unit_of(sewn, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 1, six, colours, 2);
     all[n++] = cornered_square(sewn, colours);
     all[n++] = set_in_of(sewn, blue, widths, fabrics);
     all[n++] = point_of(sewn, 2, 2, WHOLE_IN(3), 0);
@@ -942,11 +949,11 @@ static muslin_id everything(struct sewn *sewn)
         all[n] = patch_of(sewn->quilt, sewn->blue, fixed_of(sewn->quilt, WHOLE_IN(n)), sewn->two);
         n++;
     }
-    return join_of(sewn->quilt, MUSLIN_ACROSS, all, n);
+    return join_of(sewn->quilt, MUSLIN_AXIS_ACROSS, all, n);
 }
 
 /* From a strip, pieces take their pitch each, as high as the strip. */
-static int64_t area_cut(const struct muslin_cut *cut)
+static int64_t area_cut(const struct muslin_solution_cut *cut)
 {
     muslin_len width = cut->pitch != 0 ? cut->pitch : cut->cut_width;
     return width * cut->cut_height * cut->count;
@@ -956,8 +963,8 @@ START_TEST(more_is_cut_than_is_seen)
 {
     static struct listed listed;
     struct sewn sewn;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_totals totals = { .size = sizeof totals };
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_total totals = { .size = sizeof totals };
     begin_sewing(&sewn);
     muslin_id top = everything(&sewn);
     for (solve.tops = 1; solve.tops <= 4; solve.tops++) {
@@ -981,7 +988,7 @@ START_TEST(every_allocation_may_fail)
     muslin_id top = everything(&sewn);
     struct muslin_part_counts before = counts_of(sewn.quilt);
     size_t held = sewn.memory.blocks;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     int failed = 1;
     for (size_t round = 1; failed; round++) {
         struct muslin_solution *solution = NULL;
@@ -1010,17 +1017,17 @@ START_TEST(what_a_recipe_warns_of_is_told_of_its_cuts)
         int32_t direction;
         uint32_t warnings;
     } cases[] = {
-        { MUSLIN_METHOD_TWO_AT_A_TIME, MUSLIN_ROUND_UP, 0 },
-        { MUSLIN_METHOD_TWO_AT_A_TIME, MUSLIN_ROUND_DOWN, MUSLIN_WARN_BELOW_EXACT },
-        { MUSLIN_METHOD_FOUR_ALL_ROUND, MUSLIN_ROUND_UP, MUSLIN_WARN_BIAS_EDGE },
-        { MUSLIN_METHOD_FOUR_ALL_ROUND, MUSLIN_ROUND_DOWN, MUSLIN_WARN_BIAS_EDGE | MUSLIN_WARN_BELOW_EXACT },
+        { MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, MUSLIN_DIRECTION_UP, 0 },
+        { MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, MUSLIN_DIRECTION_DOWN, MUSLIN_WARN_BELOW_EXACT },
+        { MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND, MUSLIN_DIRECTION_UP, MUSLIN_WARN_BIAS_EDGE },
+        { MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND, MUSLIN_DIRECTION_DOWN, MUSLIN_WARN_BIAS_EDGE | MUSLIN_WARN_BELOW_EXACT },
     };
     spec.width = fixed_of(sewn.quilt, WHOLE_IN(3));
     for (size_t i = 0; i < COUNT_OF(cases); i++) {
-        struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+        struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
         struct muslin_solution *solution = NULL;
-        struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
-        struct muslin_cut rows[2];
+        struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
+        struct muslin_solution_cut rows[2];
         size_t count = 0;
         muslin_id unit = 0;
         spec.method = cases[i].method;
@@ -1047,14 +1054,14 @@ START_TEST(a_blank_too_small_in_one_direction_is_told)
     static struct listed listed;
     struct sewn sewn;
     begin_sewing(&sewn);
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
-    solve.direction = MUSLIN_ROUND_NEAREST;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    solve.direction = MUSLIN_DIRECTION_NEAREST;
     const muslin_len heights[] = { IN(3, 1, 8), WHOLE_IN(3) };
     const muslin_len widths[] = { IN(2, 1, 2), IN(2, 3, 8) };
     for (size_t i = 0; i < 2; i++) {
         list_with(&listed, sewn.quilt, triangles_of(&sewn, 4, 1, 1, heights[i]), &solve);
-        const struct muslin_cut *cut =
-            cut_sized(&listed, MUSLIN_CUT_SIXTY, sewn.white, widths[i], i == 0 ? IN(4, 1, 4) : IN(4, 1, 8));
+        const struct muslin_solution_cut *cut =
+            cut_sized(&listed, MUSLIN_CUT_SOURCE_SIXTY, sewn.white, widths[i], i == 0 ? IN(4, 1, 4) : IN(4, 1, 8));
         ck_assert_uint_eq(cut->warnings, MUSLIN_WARN_BELOW_EXACT);
         ck_assert_int_lt(cut->surplus_height, 0);
         ck_assert_int_eq(cut->surplus_width < 0, i == 1);

@@ -85,7 +85,7 @@ static muslin_id patch_in(struct sewn *sewn, int width, int height)
 static muslin_id trim_in(struct sewn *sewn, muslin_id node, muslin_len left, muslin_len right, muslin_len top,
                          muslin_len bottom)
 {
-    struct muslin_trim_spec spec = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec spec = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id id = 0;
     spec.left = fixed_of(sewn->quilt, left);
     spec.right = fixed_of(sewn->quilt, right);
@@ -99,7 +99,7 @@ static muslin_id unit_in(struct sewn *sewn, int32_t kind, muslin_id width, musli
 {
     struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
     spec.kind = kind;
-    spec.method = MUSLIN_METHOD_PIECES;
+    spec.method = MUSLIN_UNIT_METHOD_PIECES;
     spec.width = width;
     spec.height = height;
     return unit_of(sewn, &spec, 2);
@@ -109,14 +109,14 @@ static muslin_id unit_in(struct sewn *sewn, int32_t kind, muslin_id width, musli
 
 static muslin_id pinwheel_of(struct sewn *sewn, const muslin_id *five)
 {
-    const struct muslin_pinwheel_spec spec = { sizeof spec, 0, five[0], five[1], five[2], five[3], five[4] };
+    const struct muslin_quilt_pinwheel_spec spec = { sizeof spec, 0, five[0], five[1], five[2], five[3], five[4] };
     muslin_id id = 0;
     ck_ok(muslin_quilt_pinwheel(sewn->quilt, &spec, &id, NULL));
     return id;
 }
 
-/* A 2 in square, and 4 x 2 in round it. Seams are sewn to the top first, then right, bottom and left; each runs along the
- * centre and the end of the arm before. */
+/* A 2 in square, and 4 x 2 in round it. Seams are sewn to the top first, then right, bottom and left; each runs along
+ * the centre and the end of the arm before. */
 START_TEST(a_pinwheel_has_four_seams)
 {
     struct sewn sewn;
@@ -156,7 +156,7 @@ END_TEST
 /* Strips of 2 in at the left and below a 6 in square. The mitre is seam 2, after those to the centre. */
 static muslin_id attic_window(struct sewn *sewn, muslin_id centre)
 {
-    struct muslin_set_in_spec spec = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     muslin_id id = 0;
     spec.centre = centre;
     spec.left_width = spec.bottom_width = sewn->two;
@@ -200,7 +200,7 @@ START_TEST(what_surrounds_is_sewn_on)
     struct drawn drawn;
     begin_sewing(&sewn);
     const muslin_id pair[] = { attic_window(&sewn, patch_in(&sewn, 6, 6)), patch_in(&sewn, 1, 8) };
-    muslin_id join = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
     struct muslin_solution *solution = solved(sewn.quilt, join);
     draw_all(solution, join, &drawn);
     ck_assert_int_eq(SEAM(&drawn, 1, join, 8, 0, 8, 2), 0);
@@ -224,7 +224,7 @@ START_TEST(a_half_square_is_trimmed)
     muslin_id both = trim_in(&sewn, unit, WHOLE_IN(1), 0, WHOLE_IN(1), 0);
     muslin_id corner = trim_in(&sewn, unit, WHOLE_IN(2), 0, 0, WHOLE_IN(2));
     const muslin_id three[] = { trimmed, both, corner };
-    muslin_id all = join_of(sewn.quilt, MUSLIN_ACROSS, three, 3);
+    muslin_id all = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, three, 3);
     struct muslin_solution *solution = solved(sewn.quilt, all);
     draw_all(solution, trimmed, &drawn);
     CK_RING(&drawn, 0, { 0, 0 }, { 3, 0 }, { 3, 4 }, { 0, 1 });
@@ -255,7 +255,7 @@ START_TEST(a_window_may_lie_within_a_piece)
     muslin_id low = trim_in(&sewn, unit, WHOLE_IN(4), WHOLE_IN(1), WHOLE_IN(5), WHOLE_IN(1));
     muslin_id touching = trim_in(&sewn, unit, WHOLE_IN(4), WHOLE_IN(1), WHOLE_IN(4), WHOLE_IN(1));
     const muslin_id pair[] = { low, touching };
-    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2));
+    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2));
     draw_all(solution, low, &drawn);
     CK_RING(&drawn, 0, { 0, 0 }, { 3, 0 }, { 3, 2 }, { 0, 2 });
     ck_assert_int_eq(drawn.rows[1].corners, 0);
@@ -308,7 +308,7 @@ END_TEST
 
 static muslin_id field_of(struct sewn *sewn, int64_t columns, int64_t rows, muslin_id block)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     muslin_id blocks[ROWS];
     muslin_id id = 0;
     const size_t n = (size_t)(columns * rows + (columns - 1) * (rows - 1));
@@ -429,7 +429,7 @@ START_TEST(fields_within_fields)
     ck_assert_int_eq(drawn.rows[8].corners, 6);
     draw_all(solution, inner, &drawn);
     ck_assert_int_eq(shared_edges(&drawn), 4);
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_solution_totals(solution, &totals, NULL));
     ck_assert_int_gt(totals.area_bound, 0);
     ck_assert_int_le(llabs(totals.finished_area - totals.patch_area), totals.area_bound);
@@ -453,9 +453,9 @@ static int64_t drawn_area(const struct muslin_solution *solution, muslin_id node
     return area;
 }
 
-static struct muslin_totals totals_of(const struct muslin_solution *solution)
+static struct muslin_solution_total totals_of(const struct muslin_solution *solution)
 {
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_solution_totals(solution, &totals, NULL));
     return totals;
 }
@@ -513,9 +513,9 @@ static void ck_finished(const struct muslin_solution *solution, muslin_id node, 
         ck_assert_int_eq(rows[i].times, terms[i].times);
         ck_assert_int_eq(rows[i].value, terms[i].value);
     }
-    ck_assert_int_eq(rows[n - 1].sum, axis == MUSLIN_ACROSS ? size.finished_width : size.finished_height);
+    ck_assert_int_eq(rows[n - 1].sum, axis == MUSLIN_AXIS_ACROSS ? size.finished_width : size.finished_height);
     ck_assert_int_eq(rows[n + 1].kind, MUSLIN_TERM_ALLOWANCE);
-    ck_assert_int_eq(rows[n + 1].sum, axis == MUSLIN_ACROSS ? size.unfinished_width : size.unfinished_height);
+    ck_assert_int_eq(rows[n + 1].sum, axis == MUSLIN_AXIS_ACROSS ? size.unfinished_width : size.unfinished_height);
 }
 #define CK_FINISHED(solution, node, axis, ...) \
     ck_finished(solution, node, axis, (const struct term[]){ __VA_ARGS__ }, \
@@ -530,12 +530,12 @@ START_TEST(units_explained)
     muslin_id geese = unit_in(&sewn, MUSLIN_UNIT_FLYING_GEESE, four, 0);
     muslin_id slant = unit_in(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, four, sewn.two);
     const muslin_id three[] = { half, geese, slant };
-    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, three, 3));
-    CK_FINISHED(solution, half, MUSLIN_ACROSS, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) });
-    CK_FINISHED(solution, half, MUSLIN_DOWN, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) });
-    CK_FINISHED(solution, geese, MUSLIN_DOWN, { MUSLIN_TERM_HALF, four, 1, WHOLE_IN(2) });
-    CK_FINISHED(solution, slant, MUSLIN_ACROSS, { MUSLIN_TERM_MEASURE, four, 1, WHOLE_IN(4) });
-    CK_FINISHED(solution, slant, MUSLIN_DOWN, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) });
+    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, three, 3));
+    CK_FINISHED(solution, half, MUSLIN_AXIS_ACROSS, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) });
+    CK_FINISHED(solution, half, MUSLIN_AXIS_DOWN, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) });
+    CK_FINISHED(solution, geese, MUSLIN_AXIS_DOWN, { MUSLIN_TERM_HALF, four, 1, WHOLE_IN(2) });
+    CK_FINISHED(solution, slant, MUSLIN_AXIS_ACROSS, { MUSLIN_TERM_MEASURE, four, 1, WHOLE_IN(4) });
+    CK_FINISHED(solution, slant, MUSLIN_AXIS_DOWN, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) });
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }
@@ -551,8 +551,8 @@ START_TEST(shapes_explained)
                                                   CORNER(0, 900, 700), CORNER(0, 0, 700) };
     ck_ok(muslin_quilt_shape(sewn.quilt, corners, sizeof corners[0], 8, &sewn.blue, 1, sewn.two, 0, &node, NULL));
     struct muslin_solution *solution = solved(sewn.quilt, node);
-    CK_FINISHED(solution, node, MUSLIN_ACROSS, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) });
-    CK_FINISHED(solution, node, MUSLIN_DOWN, { MUSLIN_TERM_DRAWN, 0, 1, 700 });
+    CK_FINISHED(solution, node, MUSLIN_AXIS_ACROSS, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) });
+    CK_FINISHED(solution, node, MUSLIN_AXIS_DOWN, { MUSLIN_TERM_DRAWN, 0, 1, 700 });
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }
@@ -571,16 +571,16 @@ START_TEST(pinwheels_explained)
     const muslin_id wide[] = { patch_in(&sewn, 5, 5), level, upright, level, upright };
     const muslin_id third[] = { small, level, patch_in(&sewn, 2, 9), patch_in(&sewn, 9, 2), upright };
     const muslin_id nodes[] = { pinwheel_of(&sewn, fits), pinwheel_of(&sewn, wide), pinwheel_of(&sewn, third) };
-    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, nodes, 3));
+    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, nodes, 3));
     enum { CHILD = MUSLIN_TERM_CHILD };
-    CK_FINISHED(solution, nodes[0], MUSLIN_ACROSS, { CHILD, level, 1, 4 * in }, { CHILD, upright, 1, 2 * in });
-    CK_FINISHED(solution, nodes[0], MUSLIN_DOWN, { CHILD, level, 1, 2 * in }, { CHILD, upright, 1, 4 * in });
-    CK_FINISHED(solution, nodes[1], MUSLIN_ACROSS, { CHILD, upright, 1, 2 * in }, { CHILD, wide[0], 1, 5 * in },
+    CK_FINISHED(solution, nodes[0], MUSLIN_AXIS_ACROSS, { CHILD, level, 1, 4 * in }, { CHILD, upright, 1, 2 * in });
+    CK_FINISHED(solution, nodes[0], MUSLIN_AXIS_DOWN, { CHILD, level, 1, 2 * in }, { CHILD, upright, 1, 4 * in });
+    CK_FINISHED(solution, nodes[1], MUSLIN_AXIS_ACROSS, { CHILD, upright, 1, 2 * in }, { CHILD, wide[0], 1, 5 * in },
                 { CHILD, upright, 1, 2 * in });
-    CK_FINISHED(solution, nodes[1], MUSLIN_DOWN, { CHILD, level, 1, 2 * in }, { CHILD, wide[0], 1, 5 * in },
+    CK_FINISHED(solution, nodes[1], MUSLIN_AXIS_DOWN, { CHILD, level, 1, 2 * in }, { CHILD, wide[0], 1, 5 * in },
                 { CHILD, level, 1, 2 * in });
-    CK_FINISHED(solution, nodes[2], MUSLIN_ACROSS, { CHILD, upright, 1, 2 * in }, { CHILD, third[3], 1, 9 * in });
-    CK_FINISHED(solution, nodes[2], MUSLIN_DOWN, { CHILD, third[2], 1, 9 * in }, { CHILD, third[3], 1, 2 * in });
+    CK_FINISHED(solution, nodes[2], MUSLIN_AXIS_ACROSS, { CHILD, upright, 1, 2 * in }, { CHILD, third[3], 1, 9 * in });
+    CK_FINISHED(solution, nodes[2], MUSLIN_AXIS_DOWN, { CHILD, third[2], 1, 9 * in }, { CHILD, third[3], 1, 2 * in });
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }
@@ -590,8 +590,8 @@ END_TEST
 START_TEST(set_ins_explained)
 {
     struct sewn sewn;
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
-    struct muslin_set_in_spec strips = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
+    struct muslin_quilt_set_in_spec strips = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     struct muslin_term rows[TERMS];
     muslin_id node = 0;
     size_t count = 0;
@@ -606,10 +606,10 @@ START_TEST(set_ins_explained)
     strips.left_fabric = strips.right_fabric = sewn.white;
     ck_ok(muslin_quilt_set_in(sewn.quilt, &strips, &node, NULL));
     struct muslin_solution *solution = solved(sewn.quilt, node);
-    CK_FINISHED(solution, node, MUSLIN_ACROSS, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) },
+    CK_FINISHED(solution, node, MUSLIN_AXIS_ACROSS, { MUSLIN_TERM_MEASURE, sewn.two, 1, WHOLE_IN(2) },
                 { MUSLIN_TERM_CHILD, strips.centre, 1, WHOLE_IN(6) },
                 { MUSLIN_TERM_MEASURE, strips.right_width, 1, 77 });
-    CK_FINISHED(solution, node, MUSLIN_DOWN, { MUSLIN_TERM_CHILD, strips.centre, 1, WHOLE_IN(6) });
+    CK_FINISHED(solution, node, MUSLIN_AXIS_DOWN, { MUSLIN_TERM_CHILD, strips.centre, 1, WHOLE_IN(6) });
     muslin_solution_free(solution);
     strips.right_width = strips.right_fabric = 0;
     strips.left_width = strips.left_fabric = 0;
@@ -617,7 +617,7 @@ START_TEST(set_ins_explained)
     strips.top_fabric = sewn.white;
     ck_ok(muslin_quilt_set_in(sewn.quilt, &strips, &node, NULL));
     solution = solved(sewn.quilt, node);
-    ck_ok(muslin_solution_explain(solution, node, MUSLIN_DOWN, rows, sizeof rows[0], TERMS, &count, NULL));
+    ck_ok(muslin_solution_explain(solution, node, MUSLIN_AXIS_DOWN, rows, sizeof rows[0], TERMS, &count, NULL));
     ck_assert_uint_eq(count, 4);
     ck_assert_int_eq(rows[3].id, wide); /* the lower edge is the centre's */
     ck_assert_int_eq(rows[2].value, IN(0, 1, 4));
@@ -626,14 +626,14 @@ START_TEST(set_ins_explained)
 }
 END_TEST
 
-/* 3 x 6 in sqrt 2 = 206905.10 ticks, with 1 in set off at both ends; 5 triangles 3 in high and two halves: 6 half sides,
- * 6 sqrt 3 in = 84468.65 ticks. */
+/* 3 x 6 in sqrt 2 = 206905.10 ticks, with 1 in set off at both ends; 5 triangles 3 in high and two halves: 6 half
+ * sides, 6 sqrt 3 in = 84468.65 ticks. */
 START_TEST(fields_and_rows_explained)
 {
     struct sewn sewn;
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
-    struct muslin_sixty_spec sixty = MUSLIN_SIXTY_SPEC_INIT;
-    struct muslin_sixty_piece_spec pieces[10];
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_sixty_spec sixty = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec pieces[10];
     muslin_id rows = 0;
     begin_sewing(&sewn);
     muslin_id block = patch_in(&sewn, 6, 6);
@@ -649,16 +649,16 @@ START_TEST(fields_and_rows_explained)
     sixty.height = fixed_of(sewn.quilt, WHOLE_IN(3));
     sixty.end_fabric = sewn.white;
     for (int i = 0; i < 10; i++)
-        pieces[i] = (struct muslin_sixty_piece_spec){ sizeof pieces[0], 0, sewn.blue, 1 };
+        pieces[i] = (struct muslin_quilt_sixty_piece_spec){ sizeof pieces[0], 0, sewn.blue, 1 };
     ck_ok(muslin_quilt_sixty(sewn.quilt, &sixty, pieces, sizeof pieces[0], 10, &rows, NULL));
     const muslin_id three[] = { plain, set_off, rows };
-    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, three, 3));
-    CK_FINISHED(solution, plain, MUSLIN_ACROSS, { MUSLIN_TERM_DIAGONAL, block, 3, 206905 });
-    CK_FINISHED(solution, plain, MUSLIN_DOWN, { MUSLIN_TERM_DIAGONAL, block, 2, 137937 });
-    CK_FINISHED(solution, set_off, MUSLIN_ACROSS, { MUSLIN_TERM_DIAGONAL, block, 3, 206905 },
+    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, three, 3));
+    CK_FINISHED(solution, plain, MUSLIN_AXIS_ACROSS, { MUSLIN_TERM_DIAGONAL, block, 3, 206905 });
+    CK_FINISHED(solution, plain, MUSLIN_AXIS_DOWN, { MUSLIN_TERM_DIAGONAL, block, 2, 137937 });
+    CK_FINISHED(solution, set_off, MUSLIN_AXIS_ACROSS, { MUSLIN_TERM_DIAGONAL, block, 3, 206905 },
                 { MUSLIN_TERM_MEASURE, spec.set_off, 2, WHOLE_IN(2) });
-    CK_FINISHED(solution, rows, MUSLIN_ACROSS, { MUSLIN_TERM_SIXTY, sixty.height, 6, 84469 });
-    CK_FINISHED(solution, rows, MUSLIN_DOWN, { MUSLIN_TERM_MEASURE, sixty.height, 2, WHOLE_IN(6) });
+    CK_FINISHED(solution, rows, MUSLIN_AXIS_ACROSS, { MUSLIN_TERM_SIXTY, sixty.height, 6, 84469 });
+    CK_FINISHED(solution, rows, MUSLIN_AXIS_DOWN, { MUSLIN_TERM_MEASURE, sixty.height, 2, WHOLE_IN(6) });
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }

@@ -64,9 +64,9 @@ static int64_t area_drawn(void)
     return all;
 }
 
-static struct muslin_totals totals_of(const struct muslin_solution *solution)
+static struct muslin_solution_total totals_of(const struct muslin_solution *solution)
 {
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_solution_totals(solution, &totals, NULL));
     return totals;
 }
@@ -75,7 +75,7 @@ static struct muslin_totals totals_of(const struct muslin_solution *solution)
 
 static muslin_id field_of(struct sewn *s, int64_t columns, int64_t rows, muslin_id block, muslin_id set_off)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     muslin_id blocks[BLOCKS_ROOM];
     const size_t n = (size_t)(columns * rows + (columns - 1) * (rows - 1));
     muslin_id field = 0;
@@ -126,12 +126,12 @@ START_TEST(what_hangs_on_a_field_is_not_exact)
     struct sewn s;
     begin_sewing(&s);
     muslin_id field = field_of(&s, 1, 1, square_of(&s, WHOLE_IN(6)), 0);
-    muslin_id wide = extent_of(s.quilt, field, MUSLIN_ACROSS);
+    muslin_id wide = extent_of(s.quilt, field, MUSLIN_AXIS_ACROSS);
     const muslin_id widths[] = { wide, times_of(s.quilt, wide, 2), s.two };
     for (size_t i = 0; i < 3; i++) {
         muslin_id patch = patch_of(s.quilt, s.blue, widths[i], s.two);
         struct muslin_solution *solution = solved(s.quilt, patch);
-        struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+        struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
         ck_ok(muslin_solution_totals(solution, &totals, NULL));
         ck_assert_int_eq(size_of(solution, patch).exact, i == 2);
         ck_assert_int_eq(totals.exact, i == 2);
@@ -146,9 +146,9 @@ static muslin_len width_on_point(int64_t blocks, muslin_len block, muslin_len se
 {
     struct muslin_setting_point_spec spec = MUSLIN_SETTING_POINT_SPEC_INIT;
     struct muslin_rounding_spec nearest = MUSLIN_ROUNDING_SPEC_INIT;
-    struct muslin_point point = { .size = (uint32_t)sizeof point };
+    struct muslin_setting_point_plan point = { .size = (uint32_t)sizeof point };
     nearest.grid = 1;
-    nearest.direction = MUSLIN_ROUND_NEAREST;
+    nearest.direction = MUSLIN_DIRECTION_NEAREST;
     spec.block = block;
     spec.columns = blocks;
     spec.set_off = set_off;
@@ -180,7 +180,7 @@ END_TEST
 START_TEST(the_widest_field_is_solved)
 {
     struct sewn s;
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     static muslin_id blocks[32768];
     muslin_id field = 0;
     begin_sewing(&s);
@@ -206,7 +206,7 @@ START_TEST(a_field_too_large_is_refused)
 {
     struct sewn s;
     struct muslin_problem problem = PROBLEM;
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     begin_sewing(&s);
     /* 759250124 sqrt 2 = 1073741822.94, the next one is beyond 2^30 = 1073741824 */
@@ -334,7 +334,7 @@ START_TEST(pieces_fill_the_field)
         muslin_id field = field_of(&s, columns, rows, square_of(&s, block), fixed_of(s.quilt, set_off));
         struct muslin_solution *solution = solved(s.quilt, field);
         const struct muslin_node_size size = size_of(solution, field);
-        const struct muslin_totals totals = totals_of(solution);
+        const struct muslin_solution_total totals = totals_of(solution);
         const int64_t area = 2 * size.finished_width * size.finished_height;
         draw_all(solution, field, MUSLIN_STAGE_FINISHED);
         ck_assert_uint_eq(drawn.count, (size_t)size.patches);
@@ -360,8 +360,8 @@ struct misfits {
 
 static struct misfits misfits_of(struct sewn *s, const muslin_id *blocks, muslin_len ease)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     struct misfits misfits = { .count = 0 };
     muslin_id field = 0;
@@ -422,7 +422,7 @@ END_TEST
 START_TEST(allowances_that_differ_are_told)
 {
     struct sewn s;
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id wider = 0;
     begin_sewing(&s);
     spec.fabric = s.blue;
@@ -471,7 +471,7 @@ START_TEST(fields_lie_within_each_other)
     ck_assert_int_eq(size_of(solution, nodes[4]).patches, 17);
     draw_all(solution, nodes[4], MUSLIN_STAGE_FINISHED);
     ck_assert_uint_eq(drawn.count, 17);
-    const struct muslin_totals totals = totals_of(solution);
+    const struct muslin_solution_total totals = totals_of(solution);
     ck_assert_int_le(llabs(totals.patch_area - totals.finished_area), totals.area_bound);
     muslin_solution_free(solution);
     end_sewing(&s);
@@ -483,13 +483,13 @@ END_TEST
 /* `cells` has a figure for each piece. */
 static muslin_id rows_of(struct sewn *s, int64_t rows, int32_t first, muslin_id height, const char *cells)
 {
-    struct muslin_sixty_spec spec = MUSLIN_SIXTY_SPEC_INIT;
-    struct muslin_sixty_piece_spec pieces[ROW_ROOM];
+    struct muslin_quilt_sixty_spec spec = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec pieces[ROW_ROOM];
     const size_t n = strlen(cells);
     int64_t sum = 0;
     muslin_id id = 0;
     for (size_t i = 0; i < n; i++) {
-        const struct muslin_sixty_piece_spec piece = MUSLIN_SIXTY_PIECE_SPEC_INIT;
+        const struct muslin_quilt_sixty_piece_spec piece = MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
         pieces[i] = piece;
         pieces[i].fabric = i % 2 == 0 ? s->blue : s->white;
         pieces[i].cells = cells[i] - '0';
@@ -540,7 +540,7 @@ START_TEST(rows_too_low_or_too_wide_are_refused)
 {
     struct sewn s;
     struct muslin_problem problem = PROBLEM;
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     begin_sewing(&s);
     const muslin_len wrong[] = { 0, MUSLIN_SIZE_MAX };
@@ -587,7 +587,7 @@ START_TEST(rows_of_triangles_are_drawn)
     ck_corners(5, 3, raw_left);
     muslin_solution_free(solution);
     /* a sharp tip lies 2 e beyond */
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     spec.tip = MUSLIN_TIP_SHARP;
     ck_ok(muslin_solution_create(s.quilt, row, &spec, NULL, 0, 0, &solution, NULL));
     draw_all(solution, row, MUSLIN_STAGE_RAW);
@@ -653,7 +653,7 @@ START_TEST(pieces_fill_the_rows)
         muslin_id node = rows_of(&s, rows, 1 + i % 2, height, cells);
         struct muslin_solution *solution = solved(s.quilt, node);
         const struct muslin_node_size size = size_of(solution, node);
-        const struct muslin_totals totals = totals_of(solution);
+        const struct muslin_solution_total totals = totals_of(solution);
         draw_all(solution, node, MUSLIN_STAGE_FINISHED);
         /* rows share their level sides, and all else shares corners: nothing is lost at all */
         ck_assert_int_eq(area_drawn(), 2 * size.finished_width * size.finished_height);
@@ -671,8 +671,8 @@ END_TEST
 static void ck_ends(const struct muslin_solution *solution, muslin_id node, int64_t n, const muslin_len (*expected)[4])
 {
     const struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
-    struct muslin_pressing_plan *plan = NULL;
-    struct muslin_pressed_seam rows[64];
+    struct muslin_pressing *plan = NULL;
+    struct muslin_pressing_seam rows[64];
     size_t count = 0;
     int64_t found = 0;
     ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
@@ -695,7 +695,7 @@ static void ck_ends(const struct muslin_solution *solution, muslin_id node, int6
 static void ck_sewn(const struct muslin_solution *solution, muslin_id node, int64_t seams, muslin_len sewn,
                     muslin_len longest)
 {
-    struct muslin_sewing_row rows[64];
+    struct muslin_sewing_step rows[64];
     size_t count = 0;
     ck_ok(muslin_sewing_steps(solution, rows, sizeof rows[0], 64, &count, NULL));
     for (size_t i = 0; i < count; i++) {
@@ -756,7 +756,8 @@ START_TEST(seams_on_point_have_their_length)
     solution = solved(s.quilt, larger);
     ck_sewn(solution, larger, 24, 8 * 53674 + 8 * 52832 + 2 * 152051 + 2 * 249587 + 4 * 54515, 249587);
     muslin_solution_free(solution);
-    /* floating 1 in, seams between rows end at the corners' seams: 3 B + 2 e = 150368; corners 48768 + (2 f + 2 e) sqrt 2 = 77504.82 */
+    /* floating 1 in, seams between rows end at the corners' seams: 3 B + 2 e = 150368; corners 48768 + (2 f + 2 e) sqrt
+     * 2 = 77504.82 */
     muslin_id floating = field_of(&s, 2, 2, six, fixed_of(s.quilt, WHOLE_IN(1)));
     solution = solved(s.quilt, floating);
     ck_sewn(solution, floating, 12, 6 * 52832 + 2 * 150368 + 4 * 77505, 150368);
@@ -770,7 +771,7 @@ START_TEST(seams_on_point_have_their_length)
     muslin_id across = field_of(&s, 2, 1, six, 0);
     muslin_id down = field_of(&s, 1, 2, six, 0);
     const muslin_id both[] = { across, down };
-    muslin_id top = join_of(s.quilt, MUSLIN_ACROSS, both, 2);
+    muslin_id top = join_of(s.quilt, MUSLIN_AXIS_ACROSS, both, 2);
     solution = solved(s.quilt, top);
     /* at the two triangles, one row seam 2 B + 2 e sqrt 2 = 103283.36, corners */
     ck_sewn(solution, across, 2 + 1 + 4, 2 * 53674 + 103283 + 4 * 54515, 103283);
@@ -802,7 +803,7 @@ END_TEST
 
 static void ck_every_allocation(struct sewn *s, muslin_id root)
 {
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     const size_t blocks = s->memory.blocks;
     for (size_t round = 1; solution == NULL; round++) {
@@ -823,8 +824,8 @@ START_TEST(every_allocation_may_fail)
     muslin_id field = field_of(&s, 4, 4, square_of(&s, 1000), s.two);
     ck_every_allocation(&s, field);
     ck_every_allocation(&s, rows_of(&s, 5, 1, s.two, "11111111111111111111"));
-    muslin_id nodes[] = { patch_of(s.quilt, s.blue, s.two, extent_of(s.quilt, field, MUSLIN_DOWN)), field };
-    ck_every_allocation(&s, join_of(s.quilt, MUSLIN_ACROSS, nodes, 2));
+    muslin_id nodes[] = { patch_of(s.quilt, s.blue, s.two, extent_of(s.quilt, field, MUSLIN_AXIS_DOWN)), field };
+    ck_every_allocation(&s, join_of(s.quilt, MUSLIN_AXIS_ACROSS, nodes, 2));
     end_sewing(&s);
 }
 END_TEST

@@ -102,9 +102,9 @@ static struct nine_patch make_nine_patch(struct sewn *sewn)
     nine.white = patch_of(sewn->quilt, sewn->white, sewn->two, sewn->two);
     const muslin_id outer[] = { nine.blue, nine.white, nine.blue };
     const muslin_id middle[] = { nine.white, nine.blue, nine.white };
-    nine.rows[0] = nine.rows[2] = join_of(sewn->quilt, MUSLIN_ACROSS, outer, 3);
-    nine.rows[1] = join_of(sewn->quilt, MUSLIN_ACROSS, middle, 3);
-    nine.top = join_of(sewn->quilt, MUSLIN_DOWN, nine.rows, 3);
+    nine.rows[0] = nine.rows[2] = join_of(sewn->quilt, MUSLIN_AXIS_ACROSS, outer, 3);
+    nine.rows[1] = join_of(sewn->quilt, MUSLIN_AXIS_ACROSS, middle, 3);
+    nine.top = join_of(sewn->quilt, MUSLIN_AXIS_DOWN, nine.rows, 3);
     return nine;
 }
 
@@ -167,8 +167,8 @@ START_TEST(a_part_alone_has_no_seams_outside)
 END_TEST
 
 /* An L lies in eight ways. Upright, a 3 x 5 in patch has a 1 x 2 in one beside it, at the top; in all it is 4 in wide
- * and 5 in high. Worked out on squared paper: both boxes, where the larger one's lower left corner comes to lie, and the
- * line of the seam between them. */
+ * and 5 in high. Worked out on squared paper: both boxes, where the larger one's lower left corner comes to lie, and
+ * the line of the seam between them. */
 static const struct {
     int mirrored;
     int quarters;
@@ -213,7 +213,7 @@ START_TEST(an_l_lies_in_eight_ways)
     struct drawn drawn;
     begin_sewing(&sewn);
     const muslin_id pair[] = { patch_in(&sewn, sewn.blue, 3, 5), patch_in(&sewn, sewn.white, 1, 2) };
-    muslin_id l = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+    muslin_id l = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
     muslin_id way = ways[_i].mirrored ? mirror_of(sewn.quilt, l) : l;
     way = turn_of(sewn.quilt, way, ways[_i].quarters);
     struct muslin_solution *solution = solved(sewn.quilt, way);
@@ -240,10 +240,10 @@ START_TEST(turns_within_turns_add_up)
     struct drawn drawn;
     begin_sewing(&sewn);
     const muslin_id pair[] = { patch_in(&sewn, sewn.blue, 3, 2), patch_in(&sewn, sewn.white, 1, 2) };
-    muslin_id side = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+    muslin_id side = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
     muslin_id quarter = turn_of(sewn.quilt, side, 1); /* 2 x 4, blue above */
     const muslin_id two[] = { quarter, mirror_of(sewn.quilt, quarter) };
-    muslin_id both = join_of(sewn.quilt, MUSLIN_ACROSS, two, 2);
+    muslin_id both = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, two, 2);
     muslin_id all = turn_of(sewn.quilt, both, 3); /* the top lies at the left, what was left at the bottom */
     struct muslin_solution *solution = solved(sewn.quilt, all);
     draw_all(solution, all, MUSLIN_STAGE_FINISHED, &drawn);
@@ -496,7 +496,7 @@ END_TEST
 
 static muslin_id trim_in(struct sewn *sewn, muslin_id node, int left, int right, int top, int bottom)
 {
-    struct muslin_trim_spec spec = MUSLIN_TRIM_SPEC_INIT;
+    struct muslin_quilt_trim_spec spec = MUSLIN_QUILT_TRIM_SPEC_INIT;
     muslin_id id = 0;
     spec.left = left == 0 ? 0 : fixed_of(sewn->quilt, WHOLE_IN(left));
     spec.right = right == 0 ? 0 : fixed_of(sewn->quilt, WHOLE_IN(right));
@@ -544,7 +544,7 @@ START_TEST(a_trimmed_edge_is_sewn_on)
     begin_sewing(&sewn);
     const muslin_id pair[] = { trim_in(&sewn, patch_in(&sewn, sewn.blue, 4, 3), 1, 1, 0, 0),
                                patch_in(&sewn, sewn.white, 1, 3) };
-    muslin_id join = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
     muslin_id turned = turn_of(sewn.quilt, join, 1);
     struct muslin_solution *solution = solved(sewn.quilt, turned);
     draw_all(solution, join, MUSLIN_STAGE_FINISHED, &drawn);
@@ -570,11 +570,11 @@ START_TEST(trims_within_trims)
     begin_sewing(&sewn);
     muslin_id inner = trim_in(&sewn, patch_in(&sewn, sewn.blue, 4, 4), 0, 1, 1, 0); /* 3 x 3 */
     const muslin_id pair[] = { inner, patch_in(&sewn, sewn.white, 2, 3) };
-    muslin_id join = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
     muslin_id along = trim_in(&sewn, join, 1, 2, 0, 0);  /* white is gone */
     muslin_id within = trim_in(&sewn, join, 0, 3, 0, 2); /* so it is, and some of the blue */
     const muslin_id both[] = { along, turn_of(sewn.quilt, within, 2) };
-    muslin_id all = join_of(sewn.quilt, MUSLIN_DOWN, both, 2);
+    muslin_id all = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, both, 2);
     struct muslin_solution *solution = solved(sewn.quilt, all);
     draw_all(solution, along, MUSLIN_STAGE_FINISHED, &drawn);
     ck_box(&drawn, 0, (struct box){ 0, 0, 2, 3 });
@@ -602,10 +602,10 @@ START_TEST(what_is_trimmed_may_be_trimmed_away)
     begin_sewing(&sewn);
     muslin_id patch = patch_in(&sewn, sewn.blue, 2, 2);
     const muslin_id pair[] = { patch, trim_in(&sewn, patch_in(&sewn, sewn.white, 4, 4), 1, 1, 1, 1) };
-    muslin_id row = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
-    muslin_id column = join_of(sewn.quilt, MUSLIN_DOWN, pair, 2);
+    muslin_id row = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
+    muslin_id column = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, pair, 2);
     const muslin_id both[] = { trim_in(&sewn, row, 0, 3, 0, 0), trim_in(&sewn, column, 0, 0, 0, 3) };
-    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, both, 2));
+    struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, both, 2));
     draw_all(solution, both[0], MUSLIN_STAGE_FINISHED, &drawn);
     ck_box(&drawn, 0, (struct box){ 0, 0, 1, 2 });
     ck_assert_int_eq(drawn.rows[1].corners, 0);
@@ -627,17 +627,17 @@ START_TEST(a_tree_may_be_as_deep_as_can_be)
     begin_sewing(&sewn);
     muslin_id tick = fixed_of(sewn.quilt, 1);
     muslin_id chain = patch_of(sewn.quilt, sewn.blue, tick, tick);
-    for (int k = 1; k < MUSLIN_DEPTH_MAX; k++) {
+    for (int k = 1; k < MUSLIN_QUILT_DEPTH_MAX; k++) {
         int across = k % 2;
-        muslin_id along = extent_of(sewn.quilt, chain, across ? MUSLIN_DOWN : MUSLIN_ACROSS);
+        muslin_id along = extent_of(sewn.quilt, chain, across ? MUSLIN_AXIS_DOWN : MUSLIN_AXIS_ACROSS);
         muslin_id pair[] = { chain, patch_of(sewn.quilt, sewn.white, across ? tick : along, across ? along : tick) };
-        chain = join_of(sewn.quilt, across ? MUSLIN_ACROSS : MUSLIN_DOWN, pair, 2);
+        chain = join_of(sewn.quilt, across ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN, pair, 2);
     }
     struct muslin_solution *solution = solved(sewn.quilt, chain);
     struct muslin_node_size all = size_of(solution, chain);
-    ck_assert_int_eq(all.finished_width, 1 + MUSLIN_DEPTH_MAX / 2);
-    ck_assert_int_eq(all.finished_height, MUSLIN_DEPTH_MAX / 2);
-    for (int64_t k = 0; k < MUSLIN_DEPTH_MAX; k += 91) {
+    ck_assert_int_eq(all.finished_width, 1 + MUSLIN_QUILT_DEPTH_MAX / 2);
+    ck_assert_int_eq(all.finished_height, MUSLIN_QUILT_DEPTH_MAX / 2);
+    for (int64_t k = 0; k < MUSLIN_QUILT_DEPTH_MAX; k += 91) {
         struct drawn drawn;
         size_t given;
         ck_ok(muslin_solution_outlines(solution, chain, MUSLIN_STAGE_FINISHED, k, drawn.rows, sizeof drawn.rows[0], 1,
@@ -665,7 +665,7 @@ START_TEST(areas_add_up)
     struct nine_patch nine = make_nine_patch(&sewn);
     muslin_id quarter = turn_of(sewn.quilt, nine.top, 1);
     const muslin_id pair[] = { nine.top, quarter };
-    muslin_id top = repeat_of(sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2), 70, 80);
+    muslin_id top = repeat_of(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2), 70, 80);
     struct muslin_solution *solution = solved(sewn.quilt, top);
     struct muslin_node_size all = size_of(solution, top);
     int64_t area = 0;

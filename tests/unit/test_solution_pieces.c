@@ -167,7 +167,7 @@ START_TEST(a_half_rectangle_leans_either_way)
     muslin_id other = unit_case_of(&s, &unit_cases[9], 4000, 3000, 0);
     muslin_id mirrored = mirror_of(s.quilt, node);
     const muslin_id all[] = { node, other, mirrored };
-    muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, all, 3);
+    muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, all, 3);
     struct muslin_solution *solution = solved(s.quilt, row);
     draw_node(solution, node, MUSLIN_STAGE_FINISHED, &drawn);
     CK_PATCH(0, { 0, 0, -1 }, { 4000, 0, -1 }, { 4000, 3000, 0 });
@@ -236,7 +236,8 @@ END_TEST
 
 /* ---- laws ------------------------------------------------------------------------------------------------------- */
 
-/* How often a level line at y, half a tick above a whole one, crosses a patch's outline: twice a patch that it meets. */
+/* How often a level line at y, half a tick above a whole one, crosses a patch's outline: twice a patch that it
+ * meets. */
 static int64_t patches_met(const struct drawn *drawn, int64_t level, int upright)
 {
     int64_t crossings = 0;
@@ -310,11 +311,11 @@ START_TEST(patches_along_an_edge_are_counted)
 {
     struct sewn s;
     begin_sewing(&s);
-    const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_PIECES, 1, 2, 3, 2, 1 };
+    const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 3, 2, 1 };
     muslin_id node = unit_case_of(&s, &goose, WHOLE_IN(6), 0, 0);
     muslin_id sash = patch_of(s.quilt, s.blue, fixed_of(s.quilt, IN(6, 1, 8)), s.two);
     const muslin_id rows[] = { sash, node, sash };
-    muslin_id top = join_of(s.quilt, MUSLIN_DOWN, rows, 3);
+    muslin_id top = join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 3);
     struct muslin_solution *solution = solved(s.quilt, top);
     struct muslin_misfit misfits[2];
     size_t count = 0;
@@ -414,12 +415,12 @@ START_TEST(without_a_seam_raw_is_finished)
     struct drawn finished;
     begin_sewing(&s);
     const struct muslin_corner_spec rows[] = SLANT_CORNER;
-    const struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     muslin_id node = shape_of(&s, rows, COUNT_OF(rows), 2, 0, 0);
     muslin_id allowance = 0;
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_quilt_seam(s.quilt, &allowance, NULL, NULL));
-    const struct muslin_value_spec none = { sizeof none, 0, allowance, 0 };
+    const struct muslin_solution_value_spec none = { sizeof none, 0, allowance, 0 };
     ck_ok(muslin_solution_create(s.quilt, node, &solve, &none, sizeof none, 1, &solution, NULL));
     draw_node(solution, node, MUSLIN_STAGE_RAW, &raw);
     draw_node(solution, node, MUSLIN_STAGE_FINISHED, &finished);

@@ -11,7 +11,12 @@
 Suite *solution_point_suite(void);
 
 enum { ROW_ROOM = 100, CORNER_ROOM = 500, BLOCKS_ROOM = 40, SEAM_ROOM = 200 };
-enum { PLAIN = MUSLIN_POINT_PLAIN, OUTER = MUSLIN_POINT_SASH_OUTER, CUT = MUSLIN_POINT_SASH_CUT, INNER = MUSLIN_POINT_SASH_INNER };
+enum {
+    PLAIN = MUSLIN_POINT_LAYOUT_PLAIN,
+    OUTER = MUSLIN_POINT_LAYOUT_SASH_OUTER,
+    CUT = MUSLIN_POINT_LAYOUT_SASH_CUT,
+    INNER = MUSLIN_POINT_LAYOUT_SASH_INNER
+};
 
 struct drawn {
     size_t count;
@@ -46,7 +51,7 @@ static muslin_id square_of(struct pointed *p, muslin_len side)
 static muslin_id field_with(struct pointed *p, int32_t layout, int64_t columns, int64_t rows, const muslin_id *blocks,
                             muslin_id set_off)
 {
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     muslin_id field = 0;
     spec.columns = columns;
     spec.rows = rows;
@@ -109,7 +114,7 @@ END_TEST
 
 static muslin_status solve(struct pointed *p, muslin_id root, struct muslin_problem *problem)
 {
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     muslin_status status = muslin_solution_create(p->s.quilt, root, &spec, NULL, 0, 0, &solution, problem);
     muslin_solution_free(solution);
@@ -133,7 +138,8 @@ START_TEST(a_sash_as_wide_as_the_blocks_leaves_no_triangle)
 }
 END_TEST
 
-/* Of two fields the second one has sashes of no width, and its root is solved; all layouts, also without whole sashes. */
+/* Of two fields the second one has sashes of no width, and its root is solved; all layouts, also without whole
+ * sashes. */
 START_TEST(a_sash_of_no_width_is_named)
 {
     struct pointed p;
@@ -146,7 +152,7 @@ START_TEST(a_sash_of_no_width_is_named)
         const muslin_id unused = field_of(&p, layout, 1, 2, six);
         const muslin_id field = field_of(&p, layout, 1, 1, six);
         const muslin_id both[] = { sound, field };
-        ck_status(solve(&p, join_of(p.s.quilt, MUSLIN_ACROSS, both, 2), &problem), MUSLIN_ERR_RANGE);
+        ck_status(solve(&p, join_of(p.s.quilt, MUSLIN_AXIS_ACROSS, both, 2), &problem), MUSLIN_ERR_RANGE);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_SASH_WIDTH);
         ck_assert_int_eq(problem.at, muslin_id_number(field));
         ck_assert_int_eq(problem.value, 0);
@@ -171,9 +177,9 @@ START_TEST(a_sash_that_is_too_large_is_told_as_a_measure)
 }
 END_TEST
 
-static struct muslin_totals totals_of(const struct muslin_solution *solution)
+static struct muslin_solution_total totals_of(const struct muslin_solution *solution)
 {
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_solution_totals(solution, &totals, NULL));
     return totals;
 }
@@ -186,7 +192,7 @@ START_TEST(blocks_are_held_against_the_sashes)
     size_t count = 0;
     begin_point(&p);
     const muslin_id six = square_of(&p, WHOLE_IN(6));
-    struct muslin_patch_spec bare = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec bare = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id blocks[5] = { six, square_of(&p, WHOLE_IN(7)), six, six, six };
     bare.fabric = p.s.blue;
     bare.width = bare.height = fixed_of(p.s.quilt, WHOLE_IN(6));
@@ -229,7 +235,7 @@ START_TEST(the_size_is_explained)
     const muslin_id six = square_of(&p, WHOLE_IN(6));
     const muslin_id field = field_of(&p, CUT, 2, 1, six);
     struct muslin_solution *solution = solved(p.s.quilt, field);
-    ck_ok(muslin_solution_explain(solution, field, MUSLIN_ACROSS, terms, sizeof terms[0], 6, &count, NULL));
+    ck_ok(muslin_solution_explain(solution, field, MUSLIN_AXIS_ACROSS, terms, sizeof terms[0], 6, &count, NULL));
     ck_assert_uint_eq(count, 4);
     ck_term(&terms[0], MUSLIN_TERM_DIAGONAL, six, 2, 137937, 137937);
     ck_term(&terms[1], MUSLIN_TERM_DIAGONAL, p.wide, 2, 22989, 160926);
@@ -238,7 +244,7 @@ START_TEST(the_size_is_explained)
     const muslin_id floating = field_with(&p, OUTER, 1, 2, blocks, p.s.two);
     solution = solved(p.s.quilt, floating);
     /* B sqrt 2 = 68968.37, with 2 w sqrt 2 91957.83 */
-    ck_ok(muslin_solution_explain(solution, floating, MUSLIN_ACROSS, terms, sizeof terms[0], 6, &count, NULL));
+    ck_ok(muslin_solution_explain(solution, floating, MUSLIN_AXIS_ACROSS, terms, sizeof terms[0], 6, &count, NULL));
     ck_assert_uint_eq(count, 5);
     ck_term(&terms[0], MUSLIN_TERM_DIAGONAL, six, 1, 68968, 68968);
     ck_term(&terms[1], MUSLIN_TERM_DIAGONAL, p.wide, 2, 22990, 91958);
@@ -246,7 +252,7 @@ START_TEST(the_size_is_explained)
     muslin_solution_free(solution);
     const muslin_id single = field_of(&p, INNER, 1, 2, six);
     solution = solved(p.s.quilt, single);
-    ck_ok(muslin_solution_explain(solution, single, MUSLIN_ACROSS, terms, sizeof terms[0], 6, &count, NULL));
+    ck_ok(muslin_solution_explain(solution, single, MUSLIN_AXIS_ACROSS, terms, sizeof terms[0], 6, &count, NULL));
     ck_assert_uint_eq(count, 3);
     ck_term(&terms[0], MUSLIN_TERM_DIAGONAL, six, 1, 68968, 68968);
     muslin_solution_free(solution);
@@ -286,8 +292,9 @@ static void ck_outline(size_t row, muslin_id fabric, int32_t on_point, int64_t n
     }
 }
 
-/* Seams of 2 x 2: of 25 parts, 5 blocks, 16 sashes, 4 cornerstones, all but the sash at the first block's left, 0 .. 23;
- * of half cornerstones at the right and the bottom 24 .. 27; of triangles 28 and 29; below rows 30 .. 35; corners. */
+/* Seams of 2 x 2: of 25 parts, 5 blocks, 16 sashes, 4 cornerstones, all but the sash at the first block's left, 0 ..
+ * 23; of half cornerstones at the right and the bottom 24 .. 27; of triangles 28 and 29; below rows 30 .. 35;
+ * corners. */
 START_TEST(the_edge_cuts_cornerstones_in_half)
 {
     struct pointed p;
@@ -312,8 +319,8 @@ START_TEST(the_edge_cuts_cornerstones_in_half)
 }
 END_TEST
 
-/* Seams of 2 x 2: of 13 parts, 5 blocks, 4 sashes round the alternate, 4 cornerstones, all but the first block, 0 .. 11;
- * of standing sashes 12 .. 15, of lying ones at the right and the bottom 16, 17; of triangles 18, 19; below rows
+/* Seams of 2 x 2: of 13 parts, 5 blocks, 4 sashes round the alternate, 4 cornerstones, all but the first block, 0 ..
+ * 11; of standing sashes 12 .. 15, of lying ones at the right and the bottom 16, 17; of triangles 18, 19; below rows
  * 20 .. 23; corners. */
 START_TEST(the_edge_cuts_sashes_off)
 {
@@ -338,8 +345,8 @@ START_TEST(the_edge_cuts_sashes_off)
 }
 END_TEST
 
-/* A triangle's leg lies along the sash and the cornerstone above it (or, at the left, below): the cornerstone names that
- * seam. Seams of 2 x 2 as where they are cut in half, but that those cornerstones are parts. */
+/* A triangle's leg lies along the sash and the cornerstone above it (or, at the left, below): the cornerstone names
+ * that seam. Seams of 2 x 2 as where they are cut in half, but that those cornerstones are parts. */
 START_TEST(a_triangle_lies_along_a_sash_and_a_cornerstone)
 {
     struct pointed p;
@@ -377,12 +384,12 @@ START_TEST(sashes_that_end_at_the_edge_are_cut_by_their_hand)
     struct pointed p;
     begin_point(&p);
     list_of(&listed, p.s.quilt, field_of(&p, INNER, 2, 2, square_of(&p, WHOLE_IN(6))));
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_PATCH, p.sash, IN(6, 1, 2), IN(1, 1, 2)), 4, 4, 0);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_PATCH, p.stone, IN(1, 1, 2), IN(1, 1, 2)), 4, 4, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_PATCH, p.sash, IN(6, 1, 2), IN(1, 1, 2)), 4, 4, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_PATCH, p.stone, IN(1, 1, 2), IN(1, 1, 2)), 4, 4, 0);
     int hands = 0;
     for (size_t i = 0; i < listed.cut_count; i++) {
-        const struct muslin_cut *cut = &listed.cuts[i];
-        if (cut->source != MUSLIN_CUT_MITRED)
+        const struct muslin_solution_cut *cut = &listed.cuts[i];
+        if (cut->source != MUSLIN_CUT_SOURCE_MITRED)
             continue;
         hands += cut->hand;
         ck_assert_int_eq(cut->fabric, p.sash);
@@ -419,8 +426,10 @@ START_TEST(mirror_images_change_hands)
     const muslin_id field = field_of(&p, INNER, 2, 1, square_of(&p, WHOLE_IN(6)));
     for (int32_t mirrored = 0; mirrored <= 1; mirrored++) {
         list_of(&listed, p.s.quilt, mirrored ? mirror_of(p.s.quilt, field) : field);
-        const struct muslin_cut *standing = cut_sized(&listed, MUSLIN_CUT_MITRED, p.sash, IN(1, 1, 2), IN(6, 7, 8));
-        const struct muslin_cut *lying = cut_sized(&listed, MUSLIN_CUT_MITRED, p.sash, IN(6, 7, 8), IN(1, 1, 2));
+        const struct muslin_solution_cut *standing =
+            cut_sized(&listed, MUSLIN_CUT_SOURCE_MITRED, p.sash, IN(1, 1, 2), IN(6, 7, 8));
+        const struct muslin_solution_cut *lying =
+            cut_sized(&listed, MUSLIN_CUT_SOURCE_MITRED, p.sash, IN(6, 7, 8), IN(1, 1, 2));
         ck_assert_int_eq(standing->hand, 1 + mirrored);
         ck_assert_int_eq(lying->hand, 2 - mirrored);
         ck_turns(standing, 2, 0, 0, 0, 0);
@@ -438,12 +447,13 @@ START_TEST(half_cornerstones_come_from_squares)
     struct pointed p;
     begin_point(&p);
     list_of(&listed, p.s.quilt, field_of(&p, CUT, 2, 2, square_of(&p, WHOLE_IN(6))));
-    const struct muslin_cut *halves = cut_sized(&listed, MUSLIN_CUT_SETTING, p.stone, IN(2, 5, 8), IN(2, 5, 8));
+    const struct muslin_solution_cut *halves =
+        cut_sized(&listed, MUSLIN_CUT_SOURCE_SETTING, p.stone, IN(2, 5, 8), IN(2, 5, 8));
     ck_counts(halves, 2, 8, 0);
-    ck_assert_int_eq(halves->again, MUSLIN_AGAIN_TWICE);
+    ck_assert_int_eq(halves->again, MUSLIN_CUT_AGAIN_TWICE);
     ck_assert_int_eq(halves->grain, MUSLIN_GRAIN_LONG_EDGE);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_PATCH, p.sash, IN(6, 1, 2), IN(1, 1, 2)), 16, 16, 0);
-    ck_counts(cut_sized(&listed, MUSLIN_CUT_PATCH, p.stone, IN(1, 1, 2), IN(1, 1, 2)), 4, 4, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_PATCH, p.sash, IN(6, 1, 2), IN(1, 1, 2)), 16, 16, 0);
+    ck_counts(cut_sized(&listed, MUSLIN_CUT_SOURCE_PATCH, p.stone, IN(1, 1, 2), IN(1, 1, 2)), 4, 4, 0);
     end_list(&listed);
     end_sewing(&p.s);
 }
@@ -453,7 +463,7 @@ END_TEST
 
 static void ck_sewn(struct pointed *p, int32_t layout, int64_t seams, muslin_len sewn, muslin_len longest)
 {
-    struct muslin_sewing_row rows[4];
+    struct muslin_sewing_step rows[4];
     struct muslin_sewing_feed feeds[6];
     size_t count = 0;
     const muslin_id field = field_of(p, layout, 2, 2, square_of(p, WHOLE_IN(6)));
@@ -472,7 +482,8 @@ static void ck_sewn(struct pointed *p, int32_t layout, int64_t seams, muslin_len
 
 /* An end at the outside is e sqrt 2 longer, another e. With S(l) = l + 2 e, S'(l) = l + e + e sqrt 2 and
  * S''(l) = l + 2 e sqrt 2, each rounded:
- *   cut    blocks and sashes 10 S(B), along triangles 4 S'(B); lying sashes, cornerstones, whole and in half 8 S(w) + 8 S'(w); below
+ *   cut    blocks and sashes 10 S(B), along triangles 4 S'(B); lying sashes, cornerstones, whole and in half 8 S(w) + 8
+ *   S'(w); below
  *          rows S''(P + w), S''(2 P + B), S''(3 P + w) twice; corners 4 S''(B)
  *   inner  2 S'(B) left of blocks beside sashes cut off and 2 S'(B) right of them, 4 S'(B - w) along triangles, 4 S(B),
  *          8 S(w); below rows S''(2 P + B - 2 w), S''(2 P + B) twice; corners 4 S''(B)
@@ -551,7 +562,7 @@ START_TEST(seams_are_as_long_as_raw_outlines_along_them)
         for (int i = 0; i < 9 * 4; i++) {
             const muslin_len offs[] = { 0, 2000, WHOLE_IN(7), WHOLE_IN(20) };
             struct pointed p;
-            struct muslin_sewing_row rows[4];
+            struct muslin_sewing_step rows[4];
             size_t count = 0;
             double sewn = 0;
             double longest = 0;
@@ -583,11 +594,11 @@ START_TEST(seams_are_as_long_as_raw_outlines_along_them)
 }
 END_TEST
 
-static struct muslin_pressed_totals pressed(struct pointed *p, muslin_id field)
+static struct muslin_pressing_total pressed(struct pointed *p, muslin_id field)
 {
     const struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
-    struct muslin_pressed_totals totals = { .size = (uint32_t)sizeof totals };
-    struct muslin_pressing_plan *plan = NULL;
+    struct muslin_pressing_total totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_pressing *plan = NULL;
     struct muslin_solution *solution = solved(p->s.quilt, field);
     ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
     ck_ok(muslin_pressing_totals(plan, &totals, NULL));
@@ -610,7 +621,7 @@ START_TEST(seams_of_rows_of_sashes_meet)
     ck_assert_int_eq(pressed(&p, field_of(&p, INNER, 2, 2, six)).meetings, 2 * (4 + 4));
     /* seams within a block end on nothing but sashes' sides */
     const muslin_id four = repeat_of(p.s.quilt, square_of(&p, WHOLE_IN(3)), 2, 2);
-    const struct muslin_pressed_totals totals = pressed(&p, field_of(&p, CUT, 2, 2, four));
+    const struct muslin_pressing_total totals = pressed(&p, field_of(&p, CUT, 2, 2, four));
     ck_assert_int_eq(totals.meetings, 24 + 5);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(pressed(&p, field_of(&p, INNER, 1, 1, six)).meetings, 0);
@@ -624,7 +635,7 @@ START_TEST(every_allocation_may_fail)
 {
     struct pointed p;
     begin_point(&p);
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     for (int32_t layout = OUTER; layout <= INNER; layout++) {
         const muslin_id field = field_of(&p, layout, 3, 3, square_of(&p, WHOLE_IN(6)));
         struct muslin_solution *solution = NULL;
@@ -643,7 +654,8 @@ START_TEST(every_allocation_may_fail)
 }
 END_TEST
 
-/* ---- children ------------------------------------------------------------------------------------------------------ */
+/* ---- children
+ * ------------------------------------------------------------------------------------------------------ */
 
 static size_t children_with_sizes(struct pointed *p, int32_t layout, int64_t columns, int64_t rows, muslin_id *ids)
 {
@@ -658,7 +670,8 @@ static size_t children_with_sizes(struct pointed *p, int32_t layout, int64_t col
 }
 
 /* Where nothing lies outside the corner blocks, whole sashes lie round alternates alone, and a cornerstone where two
- * blocks are side by side or above each other; cut at the edge, one block has four sashes and halves of cornerstones. */
+ * blocks are side by side or above each other; cut at the edge, one block has four sashes and halves of
+ * cornerstones. */
 START_TEST(children_are_what_the_layout_uses)
 {
     struct pointed p;
@@ -681,8 +694,8 @@ END_TEST
 
 /* ---- against the setting ---------------------------------------------------------------------------------------- */
 
-/* Every edge that is not outside has a seam of the field, and pieces fill it up to the bound; blocks of the outer layout
- * float at times. */
+/* Every edge that is not outside has a seam of the field, and pieces fill it up to the bound; blocks of the outer
+ * layout float at times. */
 START_TEST(pieces_fill_fields_of_all_layouts)
 {
     uint64_t state = 5;
@@ -701,7 +714,7 @@ START_TEST(pieces_fill_fields_of_all_layouts)
         const muslin_id off = floats ? fixed_of(p.s.quilt, draw_from(&state, 1, 4 * side)) : 0;
         const muslin_id field = field_with(&p, layout, columns, rows, blocks, off);
         struct muslin_solution *solution = solved(p.s.quilt, field);
-        const struct muslin_totals totals = totals_of(solution);
+        const struct muslin_solution_total totals = totals_of(solution);
         const int64_t lost = totals.finished_area - totals.patch_area;
         ck_assert_int_le(llabs(lost), totals.area_bound);
         ck_assert_int_lt(totals.area_bound, totals.finished_area / 10);

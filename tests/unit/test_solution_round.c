@@ -12,7 +12,7 @@ static muslin_id piece_of(struct sewn *s, muslin_len width, muslin_len height)
 /* The same with allowances of its own: left, right, top, bottom. */
 static muslin_id edged_piece(struct sewn *s, muslin_len width, muslin_len height, const muslin_len *edges)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id *members[] = { &spec.left, &spec.right, &spec.top, &spec.bottom };
     muslin_id id = 0;
     spec.fabric = s->blue;
@@ -42,7 +42,7 @@ static void ck_finished(const struct muslin_node_size *size, muslin_len width, m
 /* Strips of these widths in the order left, right, top, bottom; 0: none. */
 static muslin_id set_in_of(struct sewn *s, muslin_id centre, const muslin_len *widths)
 {
-    struct muslin_set_in_spec spec = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     muslin_id *measures[] = { &spec.left_width, &spec.right_width, &spec.top_width, &spec.bottom_width };
     muslin_id *fabrics[] = { &spec.left_fabric, &spec.right_fabric, &spec.top_fabric, &spec.bottom_fabric };
     muslin_id id = 0;
@@ -61,7 +61,7 @@ static muslin_id set_in_of(struct sewn *s, muslin_id centre, const muslin_len *w
 static muslin_id pinwheel_of(struct sewn *s, muslin_id centre, muslin_id top, muslin_id right, muslin_id bottom,
                              muslin_id left)
 {
-    const struct muslin_pinwheel_spec spec = { sizeof spec, 0, centre, top, right, bottom, left };
+    const struct muslin_quilt_pinwheel_spec spec = { sizeof spec, 0, centre, top, right, bottom, left };
     muslin_id id = 0;
     ck_ok(muslin_quilt_pinwheel(s->quilt, &spec, &id, NULL));
     return id;
@@ -105,8 +105,8 @@ START_TEST(unequal_arms_meet_too)
     const muslin_id two[] = { half, half };
     muslin_id third = piece_of(&s, 100, 300);
     const muslin_id three[] = { third, third, third };
-    muslin_id centre = join_of(s.quilt, MUSLIN_ACROSS, two, 2);
-    muslin_id left = join_of(s.quilt, MUSLIN_DOWN, three, 3);
+    muslin_id centre = join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2);
+    muslin_id left = join_of(s.quilt, MUSLIN_AXIS_DOWN, three, 3);
     muslin_id node = pinwheel_of(&s, centre, top, piece_of(&s, 200, 1000), piece_of(&s, 700, 300), left);
     struct muslin_solution *solution = solved(s.quilt, node);
     struct muslin_node_size size = size_of(solution, node);
@@ -163,7 +163,7 @@ START_TEST(what_holds_something_rounded_is_not_exact)
     struct sewn s;
     begin_sewing(&s);
     muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
-    struct muslin_diagonal_spec spec = MUSLIN_DIAGONAL_SPEC_INIT;
+    struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
     muslin_id field = 0;
     spec.side_fabric = spec.corner_fabric = s.white;
     ck_ok(muslin_quilt_diagonal(s.quilt, &spec, &square, 1, &field, NULL));
@@ -251,7 +251,7 @@ START_TEST(a_mitred_border_is_as_large_as_planned)
     spec.unfinished_width = IN(38, 1, 2);
     spec.unfinished_length = WHOLE_IN(50);
     spec.finished_border = WHOLE_IN(4);
-    spec.style = MUSLIN_BORDER_MITRED;
+    spec.style = MUSLIN_BORDER_STYLE_MITRED;
     ck_ok(muslin_border_plan(&spec, &border, NULL));
     struct muslin_solution *solution = solved(s.quilt, node);
     struct muslin_node_size size = size_of(solution, node);
@@ -267,17 +267,17 @@ START_TEST(sizes_out_of_range_are_told_by_their_node)
 {
     struct sewn s;
     struct muslin_problem problem = PROBLEM;
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     begin_sewing(&s);
     muslin_id square = piece_of(&s, WHOLE_IN(6), WHOLE_IN(6));
-    struct muslin_set_in_spec set_in = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_quilt_set_in_spec set_in = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     muslin_id node = 0;
     set_in.centre = square;
     set_in.top_width = s.two;
     set_in.top_fabric = s.white;
     ck_ok(muslin_quilt_set_in(s.quilt, &set_in, &node, NULL));
-    struct muslin_value_spec value = { sizeof value, 0, s.two, 0 };
+    struct muslin_solution_value_spec value = { sizeof value, 0, s.two, 0 };
     ck_status(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, &solution, &problem),
               MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_BORDER_WIDTH);
@@ -314,17 +314,17 @@ static muslin_id child_of(struct muslin_quilt *quilt, muslin_id node, size_t k)
 static void ck_logcabin(const struct muslin_logcabin_spec *spec)
 {
     struct sewn s;
-    struct muslin_log rows[20];
-    struct muslin_log_spec logs[20];
+    struct muslin_logcabin_log rows[20];
+    struct muslin_quilt_log_spec logs[20];
     size_t count = 0;
     begin_sewing(&s);
     ck_ok(muslin_logcabin_logs(spec, NULL, 0, rows, sizeof rows[0], 20, &count, NULL));
     muslin_id centre = piece_of(&s, spec->centre_width, spec->centre_height);
     muslin_id made[21] = { centre };
     for (size_t i = 0; i < count; i++) {
-        const struct muslin_log_spec log = MUSLIN_LOG_SPEC_INIT;
+        const struct muslin_quilt_log_spec log = MUSLIN_QUILT_LOG_SPEC_INIT;
         logs[i] = log;
-        logs[i].fabric = rows[i].half == MUSLIN_LOG_FIRST ? s.white : s.blue;
+        logs[i].fabric = rows[i].half == MUSLIN_LOG_HALF_FIRST ? s.white : s.blue;
         logs[i].width = fixed_of(s.quilt, spec->log_width);
         logs[i].side = rows[i].side;
         ck_ok(muslin_quilt_logs(s.quilt, centre, logs, sizeof logs[0], i + 1, &made[i + 1], NULL));
@@ -354,9 +354,9 @@ START_TEST(log_cabins_have_the_logs_that_rounds_names)
     spec.centre_height = IN(2, 1, 2);
     spec.log_width = WHOLE_IN(1);
     spec.rounds = 3;
-    for (spec.order = MUSLIN_LOG_ROUND; spec.order <= MUSLIN_LOG_QUARTER; spec.order++)
+    for (spec.order = MUSLIN_LOG_ORDER_ROUND; spec.order <= MUSLIN_LOG_ORDER_QUARTER; spec.order++)
         for (spec.start = MUSLIN_SIDE_LEFT; spec.start <= MUSLIN_SIDE_BOTTOM; spec.start++)
-            for (spec.turn = MUSLIN_LOG_CLOCKWISE; spec.turn <= MUSLIN_LOG_ANTICLOCKWISE; spec.turn++)
+            for (spec.turn = MUSLIN_LOG_TURN_CLOCKWISE; spec.turn <= MUSLIN_LOG_TURN_ANTICLOCKWISE; spec.turn++)
                 ck_logcabin(&spec);
 }
 END_TEST
@@ -375,9 +375,10 @@ static void ck_butted(int32_t style, const int32_t *sides)
     begin_sewing(&s);
     muslin_id top = piece_of(&s, WHOLE_IN(38), IN(49, 1, 2));
     muslin_id made[5] = { top };
-    struct muslin_log_spec logs[4];
+    struct muslin_quilt_log_spec logs[4];
     for (size_t i = 0; i < 4; i++) {
-        logs[i] = (struct muslin_log_spec){ sizeof logs[i], 0, s.white, fixed_of(s.quilt, WHOLE_IN(4)), sides[i], 0 };
+        logs[i] =
+            (struct muslin_quilt_log_spec){ sizeof logs[i], 0, s.white, fixed_of(s.quilt, WHOLE_IN(4)), sides[i], 0 };
         ck_ok(muslin_quilt_logs(s.quilt, top, logs, sizeof logs[0], i + 1, &made[i + 1], NULL));
     }
     struct muslin_solution *solution = solved(s.quilt, made[4]);
@@ -400,23 +401,24 @@ START_TEST(butted_borders_are_as_planned)
 {
     const int32_t sides_first[] = { MUSLIN_SIDE_LEFT, MUSLIN_SIDE_RIGHT, MUSLIN_SIDE_TOP, MUSLIN_SIDE_BOTTOM };
     const int32_t top_first[] = { MUSLIN_SIDE_TOP, MUSLIN_SIDE_BOTTOM, MUSLIN_SIDE_LEFT, MUSLIN_SIDE_RIGHT };
-    ck_butted(MUSLIN_BORDER_SIDES_FIRST, sides_first);
-    ck_butted(MUSLIN_BORDER_TOP_FIRST, top_first);
+    ck_butted(MUSLIN_BORDER_STYLE_SIDES_FIRST, sides_first);
+    ck_butted(MUSLIN_BORDER_STYLE_TOP_FIRST, top_first);
 }
 END_TEST
 
-/* As in setting.h: 38 1/2 x 50 in unfinished, 4 in border with cornerstones: cut 4 1/2 in, two of 50, two of 38 1/2 in */
+/* As in setting.h: 38 1/2 x 50 in unfinished, 4 in border with cornerstones: cut 4 1/2 in, two of 50, two of 38 1/2
+ * in */
 START_TEST(a_border_with_cornerstones_is_a_surround)
 {
     struct sewn s;
     begin_sewing(&s);
     muslin_id four = fixed_of(s.quilt, WHOLE_IN(4));
     muslin_id top = piece_of(&s, WHOLE_IN(38), IN(49, 1, 2));
-    muslin_id side = patch_of(s.quilt, s.white, four, extent_of(s.quilt, top, MUSLIN_DOWN));
-    muslin_id level = patch_of(s.quilt, s.white, extent_of(s.quilt, top, MUSLIN_ACROSS), four);
+    muslin_id side = patch_of(s.quilt, s.white, four, extent_of(s.quilt, top, MUSLIN_AXIS_DOWN));
+    muslin_id level = patch_of(s.quilt, s.white, extent_of(s.quilt, top, MUSLIN_AXIS_ACROSS), four);
     muslin_id corner = patch_of(s.quilt, s.blue, four, four);
-    const struct muslin_surround_spec spec = { sizeof spec, 0, top, side, side, level, level, corner, corner, corner,
-                                               corner };
+    const struct muslin_quilt_surround_spec spec = { sizeof spec, 0,      top,    side,   side,  level,
+                                                     level,       corner, corner, corner, corner };
     muslin_id node = 0;
     ck_ok(muslin_quilt_surround(s.quilt, &spec, &node, NULL));
     struct muslin_solution *solution = solved(s.quilt, node);
@@ -447,7 +449,7 @@ START_TEST(a_round_of_half_squares)
     muslin_id across = repeat_of(s.quilt, half, 3, 1);
     muslin_id down = turn_of(s.quilt, across, 1);
     muslin_id centre = piece_of(&s, WHOLE_IN(6), WHOLE_IN(6));
-    const struct muslin_surround_spec spec = { sizeof spec, 0, centre, down, down, across, across, corner, corner,
+    const struct muslin_quilt_surround_spec spec = { sizeof spec, 0, centre, down, down, across, across, corner, corner,
                                                corner, corner };
     muslin_id node = 0;
     ck_ok(muslin_quilt_surround(s.quilt, &spec, &node, NULL));
@@ -456,7 +458,7 @@ START_TEST(a_round_of_half_squares)
     ck_finished(&size, WHOLE_IN(10), WHOLE_IN(10));
     ck_assert_int_eq(size.patches, 1 + 12 * 2 + 4);
     ck_assert_int_eq(size_of(solution, half).count, 12);
-    struct muslin_totals totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_solution_totals(solution, &totals, NULL));
     ck_assert_int_eq(totals.misfits, 0);
     ck_assert_int_eq(totals.patch_area, totals.finished_area);
@@ -495,14 +497,21 @@ static muslin_id sashed_of(struct sewn *s, const struct muslin_quilt_sashed_spec
 static void ck_sashed(const struct muslin_setting_sashed_spec *plan)
 {
     struct sewn s;
-    struct muslin_sashed sashed = { .size = (uint32_t)sizeof sashed };
+    struct muslin_setting_sashed_plan sashed = { .size = (uint32_t)sizeof sashed };
     begin_sewing(&s);
     ck_ok(muslin_setting_sashed(plan, &sashed, NULL));
     muslin_id sash = fixed_of(s.quilt, plan->sash_width);
     muslin_id block = piece_of(&s, plan->block_width, plan->block_height);
-    int cornerstones = (plan->flags & MUSLIN_SASHED_CORNERSTONES) != 0;
-    struct muslin_quilt_sashed_spec spec = { sizeof spec, 0, plan->columns, plan->rows, sash, s.white,
-                                             cornerstones ? s.blue : 0, (plan->flags & MUSLIN_SASHED_FRAME) != 0, 0 };
+    int cornerstones = (plan->flags & MUSLIN_SETTING_SASHED_CORNERSTONES) != 0;
+    struct muslin_quilt_sashed_spec spec = { sizeof spec,
+                                             0,
+                                             plan->columns,
+                                             plan->rows,
+                                             sash,
+                                             s.white,
+                                             cornerstones ? s.blue : 0,
+                                             (plan->flags & MUSLIN_SETTING_SASHED_FRAME) != 0,
+                                             0 };
     muslin_id top = sashed_of(&s, &spec, block);
     struct muslin_solution *solution = solved(s.quilt, top);
     struct muslin_node_size size = size_of(solution, top);
@@ -511,12 +520,12 @@ static void ck_sashed(const struct muslin_setting_sashed_spec *plan)
     ck_assert_int_eq(size.patches,
                      sashed.blocks + sashed.vertical_sashes + sashed.horizontal_sashes + sashed.cornerstones);
     ck_pieces(solution, block, sashed.blocks, sashed.block_unfinished_width, sashed.block_unfinished_height);
-    muslin_id upright = patch_of(s.quilt, s.white, sash, extent_of(s.quilt, block, MUSLIN_DOWN));
+    muslin_id upright = patch_of(s.quilt, s.white, sash, extent_of(s.quilt, block, MUSLIN_AXIS_DOWN));
     ck_pieces(solution, upright, sashed.vertical_sashes, sashed.vertical_cut_width, sashed.vertical_cut_length);
     ck_pieces(solution, patch_of(s.quilt, s.blue, sash, sash), sashed.cornerstones, sashed.cornerstone_cut_width,
               sashed.cornerstone_cut_height);
     if (cornerstones)
-        ck_pieces(solution, patch_of(s.quilt, s.white, extent_of(s.quilt, block, MUSLIN_ACROSS), sash),
+        ck_pieces(solution, patch_of(s.quilt, s.white, extent_of(s.quilt, block, MUSLIN_AXIS_ACROSS), sash),
                   sashed.horizontal_sashes, sashed.horizontal_cut_length, sashed.horizontal_cut_width);
     muslin_solution_free(solution);
     end_sewing(&s);
@@ -565,7 +574,7 @@ START_TEST(sashes_are_cut_as_setting_cuts_them)
     plan.columns = 2;
     plan.rows = 3;
     plan.sash_width = plan.sash_height = WHOLE_IN(2);
-    plan.flags = MUSLIN_SASHED_FRAME;
+    plan.flags = MUSLIN_SETTING_SASHED_FRAME;
     ck_ok(muslin_setting_sashed_pieces(&plan, rows, sizeof rows[0], 3, &count, NULL));
     ck_assert_uint_eq(count, 2);
     begin_sewing(&s);
@@ -575,7 +584,7 @@ START_TEST(sashes_are_cut_as_setting_cuts_them)
     muslin_id five[7];
     ck_ok(muslin_quilt_children(s.quilt, top, five, 7, &count, NULL));
     struct muslin_solution *solution = solved(s.quilt, top);
-    muslin_id upright = patch_of(s.quilt, s.white, s.two, extent_of(s.quilt, block, MUSLIN_DOWN));
+    muslin_id upright = patch_of(s.quilt, s.white, s.two, extent_of(s.quilt, block, MUSLIN_AXIS_DOWN));
     ck_pieces(solution, upright, rows[0].pieces, rows[0].cut_width, rows[0].cut_length);
     ck_pieces(solution, five[0], rows[1].pieces, rows[1].cut_length, rows[1].cut_width);
     muslin_solution_free(solution);
@@ -589,7 +598,7 @@ enum { MISFITS_MOST = 8 };
 
 static void ck_misfits(struct sewn *s, muslin_id root, muslin_len ease, const struct muslin_misfit *expected, size_t n)
 {
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     struct muslin_misfit rows[MISFITS_MOST];
     size_t count = 0;
@@ -641,7 +650,7 @@ START_TEST(a_wrong_centre_is_two_misfits)
     begin_sewing(&s);
     muslin_id third = piece_of(&s, 100, 300);
     const muslin_id three[] = { third, third, third };
-    muslin_id left = join_of(s.quilt, MUSLIN_DOWN, three, 3);
+    muslin_id left = join_of(s.quilt, MUSLIN_AXIS_DOWN, three, 3);
     muslin_id node = pinwheel_of(&s, piece_of(&s, 500, 610), piece_of(&s, 600, 400), piece_of(&s, 200, 1000),
                                  piece_of(&s, 700, 300), left);
     const struct muslin_misfit misfits[] = {
@@ -716,7 +725,7 @@ static void ck_along(struct sewn *s, muslin_id node, muslin_len width, muslin_le
         muslin_len own = across ? height : width;
         muslin_id odd = across ? piece_of(s, 50, own + 7) : piece_of(s, own + 7, 50);
         const muslin_id two[] = { node_first ? node : odd, node_first ? odd : node };
-        muslin_id both = join_of(s->quilt, across ? MUSLIN_ACROSS : MUSLIN_DOWN, two, 2);
+        muslin_id both = join_of(s->quilt, across ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN, two, 2);
         const struct muslin_misfit misfit = { .node = both, .first = 0, .second = 1,
                                               .first_size = node_first ? own : own + 7,
                                               .second_size = node_first ? own + 7 : own,
@@ -732,7 +741,7 @@ START_TEST(pieces_lie_along_the_edges)
     begin_sewing(&s);
     muslin_id half = piece_of(&s, 300, 400);
     const muslin_id halves[] = { half, half };
-    muslin_id top = join_of(s.quilt, MUSLIN_ACROSS, halves, 2);
+    muslin_id top = join_of(s.quilt, MUSLIN_AXIS_ACROSS, halves, 2);
     muslin_id node = pinwheel_of(&s, piece_of(&s, 500, 600), top, piece_of(&s, 200, 1000), piece_of(&s, 700, 300),
                                  piece_of(&s, 100, 900));
     const int64_t round[] = { 2, 2, 3, 2 };
@@ -825,8 +834,8 @@ END_TEST
 static struct muslin_solution *solved_with_seam(struct sewn *s, muslin_id node, muslin_len allowance,
                                                 muslin_len take_up)
 {
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_value_spec seam[2] = { MUSLIN_VALUE_SPEC_INIT, MUSLIN_VALUE_SPEC_INIT };
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec seam[2] = { MUSLIN_SOLUTION_VALUE_SPEC_INIT, MUSLIN_SOLUTION_VALUE_SPEC_INIT };
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_quilt_seam(s->quilt, &seam[0].id, &seam[1].id, NULL));
     seam[0].value = allowance;
@@ -941,12 +950,12 @@ START_TEST(a_mitred_border_is_cut_like_a_frame)
     spec.opening_height = IN(49, 1, 2);
     spec.frame_width = WHOLE_IN(4);
     rounding.grid = 1;
-    rounding.direction = MUSLIN_ROUND_NEAREST;
+    rounding.direction = MUSLIN_DIRECTION_NEAREST;
     ck_ok(muslin_frame_outline(&spec, &rounding, frame, sizeof frame[0], 16, &count, NULL));
     border_spec.unfinished_width = IN(38, 1, 2);
     border_spec.unfinished_length = WHOLE_IN(50);
     border_spec.finished_border = WHOLE_IN(4);
-    border_spec.style = MUSLIN_BORDER_MITRED;
+    border_spec.style = MUSLIN_BORDER_STYLE_MITRED;
     ck_ok(muslin_border_plan(&border_spec, &border, NULL));
     struct muslin_solution *solution = solved(s.quilt, node);
     struct muslin_outline rows[5];
@@ -956,7 +965,8 @@ START_TEST(a_mitred_border_is_cut_like_a_frame)
                                    sizeof corners[0], 20, &count, &given, NULL));
     const struct muslin_outline_corner *bottom = &corners[rows[3].first_corner];
     const struct muslin_outline_corner *left = &corners[rows[0].first_corner];
-    for (int i = 0; i < 4; i++) { /* of the frame's top, from its outer edge inwards; and of its side, seen from there */
+    for (int i = 0; i < 4; i++) { /* of the frame's top, from its outer edge inwards; and of its side, seen from
+                                     there */
         ck_assert_int_le(llabs(bottom[i].x - bottom[0].x - frame[i].x), 1);
         ck_assert_int_eq(bottom[i].y - bottom[0].y, frame[i].y);
         const struct muslin_outline_corner *side = &left[(4 - i) % 4];

@@ -13,7 +13,7 @@ static muslin_id three_squares(struct sewn *sewn)
     muslin_id blue = patch_of(sewn->quilt, sewn->blue, sewn->two, sewn->two);
     muslin_id white = patch_of(sewn->quilt, sewn->white, sewn->two, sewn->two);
     const muslin_id row[] = { blue, white, blue };
-    return join_of(sewn->quilt, MUSLIN_ACROSS, row, 3);
+    return join_of(sewn->quilt, MUSLIN_AXIS_ACROSS, row, 3);
 }
 
 START_TEST(nine_rows_of_three_squares_are_one_set)
@@ -44,8 +44,8 @@ START_TEST(nine_rows_of_three_squares_are_one_set)
     ck_assert_uint_eq(set->warnings, MUSLIN_WARN_NO_SLACK);
     /* the cut list then has strips alone */
     ck_assert_uint_eq(listed.cut_count, 2);
-    const struct muslin_cut *blue = &listed.cuts[0];
-    ck_assert_int_eq(blue->source, MUSLIN_CUT_SET_STRIP);
+    const struct muslin_solution_cut *blue = &listed.cuts[0];
+    ck_assert_int_eq(blue->source, MUSLIN_CUT_SOURCE_SET_STRIP);
     ck_assert_int_eq(blue->fabric, sewn.blue);
     ck_assert_int_eq(blue->cut_width, WHOLE_IN(40));
     ck_assert_int_eq(blue->cut_height, IN(2, 1, 2));
@@ -74,7 +74,7 @@ START_TEST(the_rail_fence_of_the_handout)
     muslin_id white = patch_of(sewn.quilt, sewn.white, sewn.two, ten);
     const muslin_id rails[] = { blue, blue, white, blue, blue };
     const int32_t turns[] = { 0, 1, 1, 0 };
-    muslin_id block = join_of(sewn.quilt, MUSLIN_ACROSS, rails, 5);
+    muslin_id block = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, rails, 5);
     muslin_id top = 0;
     ck_ok(muslin_quilt_repeat(sewn.quilt, block, 6, 7, turns, 4, 2, 2, &top, NULL));
     list_of(&listed, sewn.quilt, top);
@@ -90,8 +90,8 @@ START_TEST(the_rail_fence_of_the_handout)
     ck_assert_int_eq(size_of(listed.solution, top).finished_width, WHOLE_IN(60));
     ck_assert_int_eq(size_of(listed.solution, top).finished_height, WHOLE_IN(70));
     end_list(&listed);
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-    const struct muslin_value_spec wider[] = { { sizeof wider[0], 0, sewn.blue, WHOLE_IN(42) },
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    const struct muslin_solution_value_spec wider[] = { { sizeof wider[0], 0, sewn.blue, WHOLE_IN(42) },
                                                { sizeof wider[0], 0, sewn.white, WHOLE_IN(42) } };
     ck_ok(muslin_solution_create(sewn.quilt, top, &spec, wider, sizeof wider[0], 2, &listed.solution, NULL));
     list_all(&listed);
@@ -113,8 +113,8 @@ START_TEST(a_nine_patch_top_takes_two_kinds_of_sets)
     muslin_id blue = patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two);
     muslin_id white = patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two);
     const muslin_id middle[] = { white, blue, white };
-    const muslin_id rows[] = { outer, join_of(sewn.quilt, MUSLIN_ACROSS, middle, 3), outer };
-    muslin_id block = join_of(sewn.quilt, MUSLIN_DOWN, rows, 3);
+    const muslin_id rows[] = { outer, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, middle, 3), outer };
+    muslin_id block = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, rows, 3);
     list_of(&listed, sewn.quilt, repeat_of(sewn.quilt, block, 4, 5));
     ck_assert_uint_eq(listed.set_count, 2);
     ck_assert_int_eq(listed.sets[0].segments, 40);
@@ -138,7 +138,7 @@ END_TEST
 static struct muslin_strip_set set_in(struct sewn *sewn, muslin_id node, int64_t rows, int32_t wish)
 {
     static struct listed listed;
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     spec.strip_piecing = wish;
     spec.tops = rows;
     list_with(&listed, sewn->quilt, node, &spec);
@@ -152,10 +152,10 @@ START_TEST(at_least_half_of_a_set_must_be_needed)
     struct sewn sewn;
     begin_sewing(&sewn);
     muslin_id row = three_squares(&sewn);
-    ck_assert_int_eq(set_in(&sewn, row, 7, MUSLIN_STRIPS_WHERE_FEWER).used, 0);
-    ck_assert_int_eq(set_in(&sewn, row, 8, MUSLIN_STRIPS_WHERE_FEWER).used, 1);
-    ck_assert_int_eq(set_in(&sewn, row, 17, MUSLIN_STRIPS_WHERE_FEWER).used, 1);
-    ck_assert_int_eq(set_in(&sewn, row, 8, MUSLIN_STRIPS_NEVER).used, 0);
+    ck_assert_int_eq(set_in(&sewn, row, 7, MUSLIN_STRIP_PIECING_WHERE_FEWER).used, 0);
+    ck_assert_int_eq(set_in(&sewn, row, 8, MUSLIN_STRIP_PIECING_WHERE_FEWER).used, 1);
+    ck_assert_int_eq(set_in(&sewn, row, 17, MUSLIN_STRIP_PIECING_WHERE_FEWER).used, 1);
+    ck_assert_int_eq(set_in(&sewn, row, 8, MUSLIN_STRIP_PIECING_NEVER).used, 0);
     end_sewing(&sewn);
 }
 END_TEST
@@ -169,13 +169,13 @@ START_TEST(a_set_that_saves_no_cut_is_not_used)
     muslin_id narrow = fixed_of(sewn.quilt, WHOLE_IN(1));
     muslin_id patch = patch_of(sewn.quilt, sewn.blue, narrow, fixed_of(sewn.quilt, WHOLE_IN(19)));
     const muslin_id pair[] = { patch, patch };
-    muslin_id join = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
-    struct muslin_strip_set set = set_in(&sewn, join, 1, MUSLIN_STRIPS_WHERE_FEWER);
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
+    struct muslin_strip_set set = set_in(&sewn, join, 1, MUSLIN_STRIP_PIECING_WHERE_FEWER);
     ck_assert_int_eq(set.cuts_apart, 1 + 2);
     ck_assert_int_eq(set.cuts_in_sets, 2 + 1);
     ck_assert_int_eq(set.spare, 1);
     ck_assert_int_eq(set.used, 0);
-    set = set_in(&sewn, join, 3, MUSLIN_STRIPS_WHERE_FEWER);
+    set = set_in(&sewn, join, 3, MUSLIN_STRIP_PIECING_WHERE_FEWER);
     ck_assert_int_eq(set.cuts_apart, 3 + 6);
     ck_assert_int_eq(set.cuts_in_sets, 4 + 3);
     ck_assert_int_eq(set.used, 1);
@@ -183,7 +183,7 @@ START_TEST(a_set_that_saves_no_cut_is_not_used)
     muslin_id nine = fixed_of(sewn.quilt, WHOLE_IN(9));
     muslin_id square = patch_of(sewn.quilt, sewn.blue, nine, nine);
     const muslin_id squares[] = { square, square };
-    set = set_in(&sewn, join_of(sewn.quilt, MUSLIN_DOWN, squares, 2), 2, MUSLIN_STRIPS_WHERE_FEWER);
+    set = set_in(&sewn, join_of(sewn.quilt, MUSLIN_AXIS_DOWN, squares, 2), 2, MUSLIN_STRIP_PIECING_WHERE_FEWER);
     ck_assert_int_eq(set.cuts_apart, 1 + 4);
     ck_assert_int_eq(set.cuts_in_sets, 2 + 2);
     ck_assert_int_eq(set.used, 1);
@@ -197,18 +197,18 @@ START_TEST(always_and_never_are_obeyed)
     begin_sewing(&sewn);
     muslin_id blue = patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two);
     const muslin_id row[] = { blue, blue };
-    muslin_id always = pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, row, 2);
-    muslin_id never = pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_NEVER, 0, row, 2);
-    ck_assert_int_eq(set_in(&sewn, always, 1, MUSLIN_STRIPS_WHERE_FEWER).used, 1);
-    ck_assert_int_eq(set_in(&sewn, always, 1, MUSLIN_STRIPS_NEVER).used, 1);
-    ck_assert_int_eq(set_in(&sewn, never, 16, MUSLIN_STRIPS_WHERE_FEWER).used, 0);
+    muslin_id always = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, row, 2);
+    muslin_id never = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_NEVER, 0, row, 2);
+    ck_assert_int_eq(set_in(&sewn, always, 1, MUSLIN_STRIP_PIECING_WHERE_FEWER).used, 1);
+    ck_assert_int_eq(set_in(&sewn, always, 1, MUSLIN_STRIP_PIECING_NEVER).used, 1);
+    ck_assert_int_eq(set_in(&sewn, never, 16, MUSLIN_STRIP_PIECING_WHERE_FEWER).used, 0);
     end_sewing(&sewn);
 }
 END_TEST
 
 static void ck_not_solved(struct sewn *sewn, muslin_id node, muslin_status status, int32_t argument)
 {
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_problem problem = PROBLEM;
     struct muslin_solution *solution = NULL;
     ck_status(muslin_solution_create(sewn->quilt, node, &spec, NULL, 0, 0, &solution, &problem), status);
@@ -229,7 +229,7 @@ START_TEST(what_must_be_strip_pieced_and_cannot_be_fails)
     muslin_id square = patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two);
     muslin_id higher = patch_of(sewn.quilt, sewn.blue, sewn.two, three);
     muslin_id row = three_squares(&sewn);
-    struct muslin_patch_spec bare = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec bare = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id top_bare = 0;
     muslin_id bottom_bare = 0;
     bare.fabric = sewn.blue;
@@ -242,9 +242,9 @@ START_TEST(what_must_be_strip_pieced_and_cannot_be_fails)
     const muslin_id others[] = { higher, row, turn_of(sewn.quilt, row, 1), top_bare, bottom_bare };
     for (size_t i = 0; i < COUNT_OF(others); i++) {
         const muslin_id pair[] = { square, others[i] };
-        muslin_id must = pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, pair, 2);
+        muslin_id must = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, pair, 2);
         ck_not_solved(&sewn, must, MUSLIN_ERR_METHOD, MUSLIN_ARG_STRIP_PIECING);
-        muslin_id may = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
+        muslin_id may = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
         struct muslin_solution *solution = solved(sewn.quilt, may);
         size_t count = 9;
         ck_ok(muslin_solution_strip_sets(solution, NULL, 0, 0, &count, NULL));
@@ -264,10 +264,10 @@ START_TEST(a_segment_longer_than_the_cloth_is_wide_gives_none)
     for (size_t i = 0; i < COUNT_OF(lengths); i++) {
         muslin_id patch = patch_of(sewn.quilt, sewn.blue, sewn.two, fixed_of(sewn.quilt, lengths[i]));
         const muslin_id pair[] = { patch, patch };
-        muslin_id must = pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, pair, 2);
+        muslin_id must = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, pair, 2);
         if (i > 0)
             ck_not_solved(&sewn, must, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_SEGMENT_CUT);
-        list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2));
+        list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2));
         ck_assert_uint_eq(listed.set_count, i == 0);
         end_list(&listed);
     }
@@ -279,18 +279,18 @@ START_TEST(what_cannot_be_a_set_is_told_in_words)
 {
     struct sewn sewn;
     struct muslin_problem problem = PROBLEM;
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     begin_sewing(&sewn);
     muslin_id square = patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two);
     muslin_id tall = patch_of(sewn.quilt, sewn.blue, sewn.two, fixed_of(sewn.quilt, WHOLE_IN(60)));
     const muslin_id unlike[] = { square, tall };
     const muslin_id long_ones[] = { tall, tall };
-    muslin_id must = pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, unlike, 2);
+    muslin_id must = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, unlike, 2);
     ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_METHOD);
     ck_assert_str_eq(problem.text, "Strip piecing is 2, but its pieces are not all patches of one length: no strip set "
                                    "makes them.");
-    must = pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, long_ones, 2);
+    must = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, long_ones, 2);
     ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_str_eq(problem.text, "Cut size of a segment is 60 1/2 in, but there is room for at most 40 in.");
     end_sewing(&sewn);
@@ -305,8 +305,8 @@ START_TEST(a_patch_wider_than_the_cloth_is_cut_the_other_way)
     muslin_id patch = patch_of(sewn.quilt, sewn.blue, fixed_of(sewn.quilt, WHOLE_IN(45)), sewn.two);
     muslin_id square = patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two);
     const muslin_id pair[] = { patch, square };
-    struct muslin_strip_set set = set_in(&sewn, join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2), 20,
-                                         MUSLIN_STRIPS_WHERE_FEWER);
+    struct muslin_strip_set set =
+        set_in(&sewn, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2), 20, MUSLIN_STRIP_PIECING_WHERE_FEWER);
     ck_assert_int_eq(set.cuts_apart, 2 + 20 + 2 + 20);
     ck_assert_int_eq(set.cuts_in_sets, 4 + 20);
     end_sewing(&sewn);
@@ -320,8 +320,8 @@ START_TEST(trims_and_the_fold_lower_the_yield)
     begin_sewing(&sewn);
     muslin_id patch = patch_of(sewn.quilt, sewn.blue, sewn.two, fixed_of(sewn.quilt, WHOLE_IN(6)));
     const muslin_id pair[] = { patch, patch };
-    muslin_id row = join_of(sewn.quilt, MUSLIN_ACROSS, pair, 2);
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    muslin_id row = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     spec.end_trim = IN(0, 1, 2);
     spec.tops = 6;
     list_with(&listed, sewn.quilt, row, &spec); /* 40 - 1 = 6 x 6 1/2 */
@@ -348,8 +348,8 @@ START_TEST(the_narrowest_fabric_rules)
     static struct listed listed;
     struct sewn sewn;
     begin_sewing(&sewn);
-    const struct muslin_value_spec widths[] = { { sizeof widths[0], 0, sewn.white, WHOLE_IN(36) } };
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_value_spec widths[] = { { sizeof widths[0], 0, sewn.white, WHOLE_IN(36) } };
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     spec.tops = 14;
     ck_ok(muslin_solution_create(sewn.quilt, three_squares(&sewn), &spec, widths, sizeof widths[0], 1,
                                  &listed.solution, NULL));
@@ -371,7 +371,7 @@ END_TEST
 static void list_printed(struct listed *listed, struct sewn *sewn, muslin_id fabric, int32_t turn, int32_t axis,
                          int32_t piecing)
 {
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     muslin_id first = turn_of(sewn->quilt, patch_of(sewn->quilt, fabric, sewn->two, sewn->two), turn);
     const muslin_id pair[] = { first, patch_of(sewn->quilt, sewn->white, sewn->two, sewn->two) };
     spec.tops = 16;
@@ -390,11 +390,11 @@ START_TEST(prints_that_would_lie_turned_are_not_put_into_sets)
         muslin_id fabric = printed_fabric(sewn.quilt, "print", print);
         for (int32_t turn = 0; turn < 4; turn++) {
             int shows = print != MUSLIN_PRINT_NONE;
-            list_printed(&listed, &sewn, fabric, turn, MUSLIN_ACROSS, MUSLIN_STRIPS_WHERE_FEWER);
+            list_printed(&listed, &sewn, fabric, turn, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_WHERE_FEWER);
             ck_assert_int_eq(listed.sets[0].used, !shows || turn % 2 == 1);
             ck_assert_int_eq((listed.sets[0].warnings & MUSLIN_WARN_PRINT_TURNED) != 0, shows && turn % 2 == 0);
             end_list(&listed);
-            list_printed(&listed, &sewn, fabric, turn, MUSLIN_DOWN, MUSLIN_STRIPS_WHERE_FEWER);
+            list_printed(&listed, &sewn, fabric, turn, MUSLIN_AXIS_DOWN, MUSLIN_STRIP_PIECING_WHERE_FEWER);
             ck_assert_int_eq(listed.sets[0].used, !shows || turn % 2 == 0);
             ck_assert_int_eq((listed.sets[0].warnings & MUSLIN_WARN_PRINT_TURNED) != 0, shows && turn % 2 == 1);
             end_list(&listed);
@@ -413,11 +413,11 @@ START_TEST(prints_in_sets_are_counted_as_they_lie)
     const int64_t across[4] = { 1, 1, 3, 3 }; /* as the patch lies, or a quarter further */
     const int64_t down[4] = { 0, 2, 2, 0 };
     for (int32_t turn = 0; turn < 4; turn++) {
-        for (int32_t axis = MUSLIN_ACROSS; axis <= MUSLIN_DOWN; axis++) {
-            int64_t lies = axis == MUSLIN_ACROSS ? across[turn] : down[turn];
-            list_printed(&listed, &sewn, flowers, turn, axis, MUSLIN_STRIPS_ALWAYS);
-            const struct muslin_cut *strip = cut_sized(&listed, MUSLIN_CUT_SET_STRIP, flowers, WHOLE_IN(40),
-                                                       IN(2, 1, 2));
+        for (int32_t axis = MUSLIN_AXIS_ACROSS; axis <= MUSLIN_AXIS_DOWN; axis++) {
+            int64_t lies = axis == MUSLIN_AXIS_ACROSS ? across[turn] : down[turn];
+            list_printed(&listed, &sewn, flowers, turn, axis, MUSLIN_STRIP_PIECING_ALWAYS);
+            const struct muslin_solution_cut *strip =
+                cut_sized(&listed, MUSLIN_CUT_SOURCE_SET_STRIP, flowers, WHOLE_IN(40), IN(2, 1, 2));
             ck_turns(strip, lies == 0 ? 16 : 0, lies == 1 ? 16 : 0, lies == 2 ? 16 : 0, lies == 3 ? 16 : 0, 0);
             ck_assert_uint_eq(strip->warnings, lies == 0 ? 0 : MUSLIN_WARN_PRINT_TURNED);
             end_list(&listed);
@@ -437,10 +437,10 @@ START_TEST(a_mirrored_segment_is_one_turned_end_for_end)
     muslin_id flowers = printed_fabric(sewn.quilt, "flowers", MUSLIN_PRINT_ONE_WAY);
     muslin_id right = turn_of(sewn.quilt, patch_of(sewn.quilt, flowers, sewn.two, sewn.two), 1);
     const muslin_id pair[] = { right, patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two) };
-    muslin_id row = pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, pair, 2);
+    muslin_id row = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, pair, 2);
     const muslin_id rows[] = { row, mirror_of(sewn.quilt, row), turn_of(sewn.quilt, row, 2) };
-    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_DOWN, rows, 3));
-    ck_turns(cut_sized(&listed, MUSLIN_CUT_SET_STRIP, flowers, WHOLE_IN(40), IN(2, 1, 2)), 0, 1, 0, 2, 0);
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_DOWN, rows, 3));
+    ck_turns(cut_sized(&listed, MUSLIN_CUT_SOURCE_SET_STRIP, flowers, WHOLE_IN(40), IN(2, 1, 2)), 0, 1, 0, 2, 0);
     ck_assert_int_eq(listed.sets[0].segments, 3);
     end_list(&listed);
     end_sewing(&sewn);
@@ -451,13 +451,14 @@ END_TEST
 
 static int32_t turns_of(struct sewn *sewn, int32_t axis, uint32_t flags, const muslin_id *children, size_t n)
 {
-    return set_in(sewn, pieced_join(sewn->quilt, axis, MUSLIN_STRIPS_NEVER, flags, children, n), 1,
-                  MUSLIN_STRIPS_WHERE_FEWER).turns;
+    return set_in(sewn, pieced_join(sewn->quilt, axis, MUSLIN_STRIP_PIECING_NEVER, flags, children, n), 1,
+                  MUSLIN_STRIP_PIECING_WHERE_FEWER)
+        .turns;
 }
 
 static muslin_id edged_patch(struct sewn *sewn, muslin_id left, muslin_id right, muslin_id top, muslin_id bottom)
 {
-    struct muslin_patch_spec spec = MUSLIN_PATCH_SPEC_INIT;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     muslin_id id = 0;
     spec.fabric = sewn->blue;
     spec.width = spec.height = sewn->two;
@@ -477,29 +478,29 @@ START_TEST(a_segment_turns_where_nobody_can_tell)
     muslin_id white = patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two);
     muslin_id wide = patch_of(sewn.quilt, sewn.blue, fixed_of(sewn.quilt, WHOLE_IN(3)), sewn.two);
     const muslin_id symmetric[] = { blue, white, white, blue };
-    ck_assert_int_eq(turns_of(&sewn, MUSLIN_ACROSS, 0, symmetric, 4), 1);
-    ck_assert_int_eq(turns_of(&sewn, MUSLIN_DOWN, 0, symmetric, 4), 1);
-    ck_assert_int_eq(turns_of(&sewn, MUSLIN_ACROSS, MUSLIN_JOIN_KEEPS_ORDER, symmetric, 4), 0);
-    ck_assert_int_eq(turns_of(&sewn, MUSLIN_ACROSS, 0, symmetric, 3), 0);
+    ck_assert_int_eq(turns_of(&sewn, MUSLIN_AXIS_ACROSS, 0, symmetric, 4), 1);
+    ck_assert_int_eq(turns_of(&sewn, MUSLIN_AXIS_DOWN, 0, symmetric, 4), 1);
+    ck_assert_int_eq(turns_of(&sewn, MUSLIN_AXIS_ACROSS, MUSLIN_QUILT_JOIN_KEEPS_ORDER, symmetric, 4), 0);
+    ck_assert_int_eq(turns_of(&sewn, MUSLIN_AXIS_ACROSS, 0, symmetric, 3), 0);
     const muslin_id unequal[] = { blue, white, wide };
-    ck_assert_int_eq(turns_of(&sewn, MUSLIN_ACROSS, 0, unequal, 3), 0);
+    ck_assert_int_eq(turns_of(&sewn, MUSLIN_AXIS_ACROSS, 0, unequal, 3), 0);
     const int32_t prints[] = { MUSLIN_PRINT_ONE_WAY, MUSLIN_PRINT_TWO_WAY, MUSLIN_PRINT_STRIPE_ALONG };
     for (size_t i = 0; i < COUNT_OF(prints); i++) {
         muslin_id fabric = printed_fabric(sewn.quilt, "print", prints[i]);
         muslin_id patch = patch_of(sewn.quilt, fabric, sewn.two, sewn.two);
         const muslin_id row[] = { blue, patch, blue };
-        ck_assert_int_eq(turns_of(&sewn, MUSLIN_DOWN, 0, row, 3), prints[i] != MUSLIN_PRINT_ONE_WAY);
+        ck_assert_int_eq(turns_of(&sewn, MUSLIN_AXIS_DOWN, 0, row, 3), prints[i] != MUSLIN_PRINT_ONE_WAY);
     }
     muslin_id none = fixed_of(sewn.quilt, 0);
     muslin_id first = edged_patch(&sewn, none, 0, 0, 0);
     muslin_id last = edged_patch(&sewn, 0, none, 0, 0);
     const muslin_id bare_ends[] = { first, blue, last };
-    ck_assert_int_eq(turns_of(&sewn, MUSLIN_ACROSS, 0, bare_ends, 3), 1);
+    ck_assert_int_eq(turns_of(&sewn, MUSLIN_AXIS_ACROSS, 0, bare_ends, 3), 1);
     const muslin_id bare_start[] = { first, blue, first };
-    ck_assert_int_eq(turns_of(&sewn, MUSLIN_ACROSS, 0, bare_start, 3), 0);
+    ck_assert_int_eq(turns_of(&sewn, MUSLIN_AXIS_ACROSS, 0, bare_start, 3), 0);
     muslin_id bare_top = edged_patch(&sewn, 0, 0, none, 0);
     const muslin_id bare_tops[] = { bare_top, bare_top };
-    ck_assert_int_eq(turns_of(&sewn, MUSLIN_ACROSS, 0, bare_tops, 2), 0);
+    ck_assert_int_eq(turns_of(&sewn, MUSLIN_AXIS_ACROSS, 0, bare_tops, 2), 0);
     end_sewing(&sewn);
 }
 END_TEST
@@ -514,7 +515,7 @@ START_TEST(strips_with_unlike_edges_are_one_row_either_way_up)
     muslin_id first = edged_patch(&sewn, none, 0, 0, 0);
     muslin_id last = edged_patch(&sewn, 0, none, 0, 0);
     const muslin_id pair[] = { first, last };
-    list_of(&listed, sewn.quilt, pieced_join(sewn.quilt, MUSLIN_ACROSS, MUSLIN_STRIPS_ALWAYS, 0, pair, 2));
+    list_of(&listed, sewn.quilt, pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, pair, 2));
     ck_assert_uint_eq(listed.cut_count, 1);
     ck_assert_int_eq(listed.cuts[0].cut_height, IN(2, 1, 4));
     ck_assert_int_eq(listed.cuts[0].top, 0);
@@ -557,9 +558,9 @@ START_TEST(sets_that_are_not_used_give_no_warning_of_the_whole)
     begin_sewing(&sewn);
     const muslin_id two[] = { patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two),
                               patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two) };
-    const muslin_id pair = join_of(sewn.quilt, MUSLIN_ACROSS, two, 2);
+    const muslin_id pair = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, two, 2);
     for (int used = 0; used <= 1; used++) {
-        struct muslin_totals totals = { .size = sizeof totals };
+        struct muslin_solution_total totals = { .size = sizeof totals };
         list_of(&listed, sewn.quilt, used ? repeat_of(sewn.quilt, pair, 4, 4) : pair);
         ck_assert_uint_eq(listed.set_count, 1);
         ck_assert_int_eq(listed.sets[0].used, used);

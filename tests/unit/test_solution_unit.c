@@ -47,11 +47,11 @@ START_TEST(a_turned_goose_is_half_as_wide_as_high)
 {
     struct sewn s;
     begin_sewing(&s);
-    const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_PIECES, 1, 2, 3, 2, 1 };
+    const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 3, 2, 1 };
     muslin_id node = unit_case_of(&s, &goose, WHOLE_IN(6), 0, 0);
     muslin_id turned = turn_of(s.quilt, node, 1);
     const muslin_id pair[] = { turned, mirror_of(s.quilt, turned), turned };
-    muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, pair, 3);
+    muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, pair, 3);
     struct muslin_solution *solution = solved(s.quilt, row);
     struct muslin_node_size size = size_of(solution, turned);
     ck_assert_int_eq(size.finished_width, WHOLE_IN(3));
@@ -75,13 +75,13 @@ START_TEST(one_tree_serves_units_of_another_size)
     struct sewn s;
     begin_sewing(&s);
     struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
-    struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     spec.width = s.two;
     muslin_id node = unit_of(&s, &spec, 2);
     muslin_id take_up = 0;
     ck_ok(muslin_quilt_seam(s.quilt, NULL, &take_up, NULL));
-    const struct muslin_value_spec values[] = { { sizeof values[0], 0, s.two, WHOLE_IN(5) },
+    const struct muslin_solution_value_spec values[] = { { sizeof values[0], 0, s.two, WHOLE_IN(5) },
                                                 { sizeof values[0], 0, take_up, 64 } };
     ck_ok(muslin_solution_create(s.quilt, node, &solve, values, sizeof values[0], 2, &solution, NULL));
     struct muslin_node_size size = size_of(solution, node);
@@ -94,7 +94,7 @@ END_TEST
 
 /* ---- sizes that do not suit ------------------------------------------------------------------------------------- */
 
-static void ck_unsolved(struct sewn *s, muslin_id node, const struct muslin_solve_spec *spec, muslin_status status,
+static void ck_unsolved(struct sewn *s, muslin_id node, const struct muslin_solution_spec *spec, muslin_status status,
                         int32_t argument)
 {
     struct muslin_problem problem = PROBLEM;
@@ -109,17 +109,18 @@ START_TEST(sizes_must_suit_the_kind)
 {
     struct sewn s;
     begin_sewing(&s);
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-    const struct unit_case half = { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, 1, 2, 2, 1, 1 };
-    const struct unit_case snowball = { MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 1, 2, 5, 2, 2 };
-    const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_PIECES, 1, 2, 3, 2, 1 };
-    const struct unit_case leaning = { MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, 1, 2, 2, 1, 1 };
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    const struct unit_case half = { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 2, 1, 1 };
+    const struct unit_case snowball = { MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 1, 2, 5, 2, 2 };
+    const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 3, 2, 1 };
+    const struct unit_case leaning = { MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 2, 1, 1 };
     ck_unsolved(&s, unit_case_of(&s, &half, 0, 0, 0), &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_FINISHED);
-    ck_unsolved(&s, unit_case_of(&s, &half, MUSLIN_UNIT_MAX + 1, 0, 0), &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_FINISHED);
+    ck_unsolved(&s, unit_case_of(&s, &half, MUSLIN_UNIT_SIZE_MAX + 1, 0, 0), &spec, MUSLIN_ERR_RANGE,
+                MUSLIN_ARG_FINISHED);
     ck_unsolved(&s, unit_case_of(&s, &goose, 10001, 0, 0), &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_FINISHED);
     ck_unsolved(&s, unit_case_of(&s, &leaning, 8128, 0, 0), &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT);
     /* a slim one would be cut far longer than anything can be */
-    ck_unsolved(&s, unit_case_of(&s, &leaning, MUSLIN_UNIT_MAX, 1, 0), &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_CUT);
+    ck_unsolved(&s, unit_case_of(&s, &leaning, MUSLIN_UNIT_SIZE_MAX, 1, 0), &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_CUT);
     /* corners that meet in the middle of the shorter side are the largest */
     muslin_id largest = unit_case_of(&s, &snowball, 8000, 6000, 3000);
     muslin_solution_free(solved(s.quilt, largest));
@@ -139,26 +140,26 @@ START_TEST(recipes_must_suit_the_solving)
 {
     struct sewn s;
     begin_sewing(&s);
-    const struct unit_case half = { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, 1, 2, 2, 1, 1 };
+    const struct unit_case half = { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 2, 1, 1 };
     muslin_id node = unit_case_of(&s, &half, WHOLE_IN(3), 0, 0);
     /* 7/8 in is enough for 1/4 in seams, 3/4 is not */
-    struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
-    spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     spec.half_addition = IN(0, 3, 4);
-    ck_unsolved(&s, node, &spec, MUSLIN_ERR_CONSTANT, MUSLIN_ARG_HALF_ADDITION);
+    ck_unsolved(&s, node, &spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_HALF_ADDITION);
     spec.half_addition = 0;
     spec.trim = IN(0, 1, 8); /* room to trim goes with OVERSIZE alone */
     ck_unsolved(&s, node, &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_TRIM);
-    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_solution_create(s.quilt, node, &spec, NULL, 0, 0, &solution, NULL));
     muslin_solution_free(solution);
     /* seams wider than a unit's may be */
     muslin_id allowance = 0;
     ck_ok(muslin_quilt_seam(s.quilt, &allowance, NULL, NULL));
-    const struct muslin_value_spec value = { sizeof value, 0, allowance, MUSLIN_UNIT_MAX / 8 + 1 };
+    const struct muslin_solution_value_spec value = { sizeof value, 0, allowance, MUSLIN_UNIT_SIZE_MAX / 8 + 1 };
     struct muslin_problem problem = PROBLEM;
-    spec.policy = MUSLIN_ALLOWANCE_EXACT;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
     spec.trim = 0;
     solution = NULL;
     ck_status(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, &solution, &problem),
@@ -181,7 +182,7 @@ START_TEST(a_shape_is_as_drawn_or_as_large_as_asked)
     muslin_id wider = shape_of(&s, rows, COUNT_OF(rows), 2, fixed_of(s.quilt, WHOLE_IN(9)), 0);
     muslin_id small = shape_of(&s, rows, COUNT_OF(rows), 2, s.two, fixed_of(s.quilt, 8129));
     const muslin_id all[] = { drawn, wider, small };
-    muslin_id row = join_of(s.quilt, MUSLIN_ACROSS, all, 3);
+    muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, all, 3);
     struct muslin_solution *solution = solved(s.quilt, row);
     struct muslin_node_size size = size_of(solution, drawn);
     ck_assert_int_eq(size.finished_width, WHOLE_IN(6));
@@ -237,7 +238,7 @@ START_TEST(a_shape_must_not_vanish)
 {
     struct sewn s;
     begin_sewing(&s);
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     const struct muslin_corner_spec rows[] = SLANT_CORNER;
     const size_t n = COUNT_OF(rows);
     ck_unsolved(&s, shape_of(&s, rows, n, 2, fixed_of(s.quilt, 0), 0), &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_FINISHED);
@@ -256,7 +257,7 @@ START_TEST(a_raw_point_must_stay_within_reach)
 {
     struct sewn s;
     begin_sewing(&s);
-    const struct muslin_solve_spec spec = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     const struct muslin_corner_spec rows[] = {
         CORNER(OUTLINE, 0, 0), CORNER(OUTLINE, 1000, 0), CORNER(OUTLINE, 1000, 1000), CORNER(OUTLINE, 0, 1000),
         CORNER(0, 0, 0), CORNER(0, 1000, 0), CORNER(0, 1000, 1000),
@@ -278,7 +279,7 @@ START_TEST(a_raw_point_must_stay_within_reach)
     muslin_id allowance = 0;
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_quilt_seam(s.quilt, &allowance, NULL, NULL));
-    struct muslin_value_spec value = { sizeof value, 0, allowance, MUSLIN_TEMPLATE_REACH / 2 };
+    struct muslin_solution_value_spec value = { sizeof value, 0, allowance, MUSLIN_TEMPLATE_REACH_MAX / 2 };
     ck_ok(muslin_solution_create(s.quilt, square, &spec, &value, sizeof value, 1, &solution, NULL));
     muslin_solution_free(solution);
     value.value++;

@@ -18,7 +18,7 @@ static struct muslin_stripquilt_spec bundle(muslin_len usable)
     spec.strips = 42;
     spec.columns = 3;
     spec.rows = 3;
-    spec.usable_length = usable;
+    spec.strip_length = usable;
     spec.end_trim = IN(0, 1, 2);
     spec.segment_cut = IN(6, 1, 2);
     return spec;
@@ -94,13 +94,13 @@ static void agrees_with_its_parts(const struct muslin_stripquilt_spec *s, const 
     const struct muslin_setting_spec top_spec = { (uint32_t)sizeof top_spec, 0, quilt->block_finished_width,
                                                   quilt->block_finished_height, s->columns, s->rows, s->allowance,
                                                   s->take_up, s->turning, 0, s->square_tolerance };
-    const struct muslin_yield_spec yield_spec = { (uint32_t)sizeof yield_spec, s->flags, s->usable_length,
+    const struct muslin_yield_spec yield_spec = { (uint32_t)sizeof yield_spec, s->flags, s->strip_length,
                                                   quilt->segment_cut, s->end_trim, s->resquare_loss,
                                                   s->resquare_every, s->fold_clear };
     const struct muslin_harvest_spec harvest_spec = { (uint32_t)sizeof harvest_spec, 0, s->strips, s->strips_per_set,
                                                       quilt->segments_per_set, s->segments_per_block,
                                                       quilt->blocks_per_top };
-    struct muslin_row row = { .size = (uint32_t)sizeof row };
+    struct muslin_sewn_row row = { .size = (uint32_t)sizeof row };
     struct muslin_block block = { .size = (uint32_t)sizeof block };
     struct muslin_setting top = { .size = (uint32_t)sizeof top };
     struct muslin_yield yield = { .size = (uint32_t)sizeof yield };
@@ -255,9 +255,9 @@ START_TEST(a_set_that_gives_no_segment_names_the_strip_that_would)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIP_LENGTH);
     ck_assert_int_eq(problem.value, WHOLE_IN(10));
     ck_assert_int_eq(problem.limit, WHOLE_IN(14));
-    spec.usable_length = problem.limit;
+    spec.strip_length = problem.limit;
     ck_assert_int_eq(planned(&spec).segments_per_set, 2);
-    spec.usable_length--;
+    spec.strip_length--;
     failing(&spec, MUSLIN_ERR_NO_YIELD);
 }
 END_TEST
@@ -305,7 +305,7 @@ START_TEST(plan_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_stripquilt_spec, rows, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_QUILT_ROWS),
         OUTSIDE(muslin_stripquilt_spec, tops, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_TOPS),
         OUTSIDE(muslin_stripquilt_spec, strip_cut, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_CUT),
-        OUTSIDE(muslin_stripquilt_spec, usable_length, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_LENGTH),
+        OUTSIDE(muslin_stripquilt_spec, strip_length, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_LENGTH),
         OUTSIDE(muslin_stripquilt_spec, segment_cut, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_SEGMENT_CUT),
         OUTSIDE(muslin_stripquilt_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_stripquilt_spec, take_up, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_TAKE_UP),
@@ -368,7 +368,7 @@ static struct muslin_stripquilt_spec deal_of(int64_t per_block, int64_t blocks, 
     spec.turning = MUSLIN_TURNING_NONE;
     spec.segments_per_block = per_block;
     spec.columns = blocks;
-    spec.usable_length = per_set;
+    spec.strip_length = per_set;
     spec.tops = 1;
     return spec;
 }
@@ -453,7 +453,7 @@ static int is_a_run(const struct deal *deal, const struct muslin_block_group *gr
     int64_t end = group->first_block - 1 + group->blocks;
     int followed = end == deal->quilt.blocks;
     uint32_t repeats = 0;
-    for (int64_t position = 0; position < MUSLIN_BLOCK_SEGMENTS_MAX; position++) {
+    for (int64_t position = 0; position < MUSLIN_STRIPQUILT_SEGMENTS_MAX; position++) {
         int64_t set = group->sets[position];
         if (position >= positions) {
             good &= set == 0;
@@ -557,7 +557,7 @@ END_TEST
 static int32_t way_of(const struct deal *deal, const struct muslin_block_group *group, int64_t position)
 {
     int32_t pressed = deal->pressed[group->sets[position]];
-    int32_t other = pressed == MUSLIN_PRESS_TO_TOP ? MUSLIN_PRESS_TO_BOTTOM : MUSLIN_PRESS_TO_TOP;
+    int32_t other = pressed == MUSLIN_SET_PRESSING_TO_TOP ? MUSLIN_SET_PRESSING_TO_BOTTOM : MUSLIN_SET_PRESSING_TO_TOP;
     return (group->turned >> position & 1) != 0 ? other : pressed;
 }
 
@@ -584,9 +584,9 @@ static int nesting_is_told(const struct deal *deal)
     int turn = deal->spec.nesting == MUSLIN_NESTING_TURN;
     int64_t turned = 0;
     int64_t clashes = 0;
-    int good = deal->pressed[1] == MUSLIN_PRESS_TO_TOP;
+    int good = deal->pressed[1] == MUSLIN_SET_PRESSING_TO_TOP;
     for (int64_t set = 1; set <= deal->quilt.sets; set++)
-        good &= deal->pressed[set] == MUSLIN_PRESS_TO_TOP || deal->pressed[set] == MUSLIN_PRESS_TO_BOTTOM;
+        good &= deal->pressed[set] == MUSLIN_SET_PRESSING_TO_TOP || deal->pressed[set] == MUSLIN_SET_PRESSING_TO_BOTTOM;
     for (int64_t i = 0; i < deal->groups; i++) {
         const struct muslin_block_group *group = &deal->group[i];
         uint32_t same = same_ways(deal, group);
@@ -686,8 +686,8 @@ START_TEST(three_sets_paired_each_with_each_leave_one_pair_pressed_alike)
     read_deal(&deal, spec);
     ck_assert_int_eq(deal.quilt.segments_turned, 3);
     ck_assert_int_eq(fewest_turned(&deal), 3);
-    ck_assert_int_eq(deal.pressed[2], MUSLIN_PRESS_TO_TOP);
-    ck_assert_int_eq(deal.pressed[3], MUSLIN_PRESS_TO_BOTTOM);
+    ck_assert_int_eq(deal.pressed[2], MUSLIN_SET_PRESSING_TO_TOP);
+    ck_assert_int_eq(deal.pressed[3], MUSLIN_SET_PRESSING_TO_BOTTOM);
     ck_assert_int_eq(deal.group[0].turned, 2);
     ck_assert_uint_eq(deal.quilt.warnings, MUSLIN_WARN_NEST_CONFLICT | MUSLIN_WARN_SMALL_QUILT);
     spec.nesting = MUSLIN_NESTING_NAME;
@@ -715,7 +715,7 @@ START_TEST(six_sets_in_pairs_nest_without_turning)
     ck_assert_int_eq(deal.quilt.segments_turned, 0);
     ck_assert_uint_eq(deal.quilt.warnings & MUSLIN_WARN_NEST_CONFLICT, 0);
     for (int64_t set = 1; set <= 6; set++)
-        ck_assert_int_eq(deal.pressed[set], set <= 3 ? MUSLIN_PRESS_TO_TOP : MUSLIN_PRESS_TO_BOTTOM);
+        ck_assert_int_eq(deal.pressed[set], set <= 3 ? MUSLIN_SET_PRESSING_TO_TOP : MUSLIN_SET_PRESSING_TO_BOTTOM);
 }
 END_TEST
 
@@ -902,7 +902,7 @@ START_TEST(groups_and_pressing_check_the_spec_as_the_plan_does)
         OUTSIDE(muslin_stripquilt_spec, strips, 1, MUSLIN_COUNT_MAX, MUSLIN_ARG_STRIPS),
         NOT_A_CHOICE(muslin_stripquilt_spec, nesting, 2, MUSLIN_ARG_PRESSING),
         REFUSAL(muslin_stripquilt_spec, tops, 3, MUSLIN_ERR_NOT_ENOUGH, MUSLIN_ARG_TOPS),
-        REFUSAL(muslin_stripquilt_spec, usable_length, WHOLE_IN(5), MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_STRIP_LENGTH),
+        REFUSAL(muslin_stripquilt_spec, strip_length, WHOLE_IN(5), MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_STRIP_LENGTH),
         REFUSAL(muslin_stripquilt_spec, strip_cut, 4064, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_STRIP_CUT),
     };
     ck_spec_rules(&groups);
@@ -978,7 +978,7 @@ START_TEST(a_set_that_is_not_planned_has_no_pressing)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert(pressing == 9 && segments == 9);
     ck_ok(muslin_stripquilt_pressing(&spec, 6, &pressing, NULL, NULL));
-    ck_assert_int_eq(pressing, MUSLIN_PRESS_TO_BOTTOM);
+    ck_assert_int_eq(pressing, MUSLIN_SET_PRESSING_TO_BOTTOM);
 }
 END_TEST
 
@@ -993,7 +993,7 @@ START_TEST(initial_values_are_those_of_the_macro)
     ck_assert_int_eq(spec.strips_per_set, 6);
     ck_assert_int_eq(spec.segments_per_block, 2);
     ck_assert_int_eq(spec.strip_cut, IN(2, 1, 2));
-    ck_assert_int_eq(spec.usable_length, WHOLE_IN(40));
+    ck_assert_int_eq(spec.strip_length, WHOLE_IN(40));
     ck_assert_int_eq(spec.allowance, MUSLIN_QUARTER_INCH);
     ck_assert_int_eq(spec.turning, MUSLIN_TURNING_QUARTER_ALTERNATE);
     ck_assert_int_eq(spec.nesting, MUSLIN_NESTING_TURN);

@@ -16,7 +16,7 @@ static struct muslin_yield yield_of(const struct muslin_yield_spec *spec)
 static struct muslin_yield from_strip(muslin_len usable, muslin_len clear)
 {
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
-    spec.usable_length = usable;
+    spec.strip_length = usable;
     spec.segment_cut = IN(6, 1, 2);
     spec.end_trim = IN(0, 1, 2);
     spec.fold_clear = clear;
@@ -65,7 +65,7 @@ static int64_t straight_through(muslin_len usable, muslin_len segment)
 {
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
     spec.flags = MUSLIN_YIELD_FROM_ONE_END;
-    spec.usable_length = usable;
+    spec.strip_length = usable;
     spec.segment_cut = segment;
     return yield_of(&spec).segments;
 }
@@ -96,7 +96,7 @@ START_TEST(the_edge_is_not_squared_after_the_last_cut)
     ck_assert_int_eq(yield.least_length, IN(35, 3, 4));
     ck_assert_int_eq(yield.left_over, IN(4, 1, 4));
     ck_assert_int_eq(yield.longer_for_more, IN(0, 3, 4));
-    spec.usable_length = IN(20, 1, 4);
+    spec.strip_length = IN(20, 1, 4);
     ck_assert_int_eq(yield_of(&spec).segments, 4);
     ck_assert_int_eq(yield_of(&spec).resquarings, 1);
 }
@@ -129,7 +129,7 @@ static struct cut_up cut_up(const struct muslin_yield_spec *spec, muslin_len len
 static int agrees_with_cutting(const struct muslin_yield_spec *spec)
 {
     int64_t ends = spec->flags & MUSLIN_YIELD_FROM_ONE_END ? 1 : 2;
-    muslin_len length = spec->usable_length;
+    muslin_len length = spec->strip_length;
     struct muslin_yield yield = { .size = (uint32_t)sizeof yield };
     struct cut_up done = cut_up(spec, length);
     if (muslin_stripset_yield(spec, &yield, NULL) != MUSLIN_OK)
@@ -153,7 +153,7 @@ static int all_agree(struct muslin_yield_spec spec, uint32_t flags, muslin_len m
 {
     int good = 1;
     spec.flags = flags;
-    for (spec.usable_length = 0; spec.usable_length <= 33; spec.usable_length++)
+    for (spec.strip_length = 0; spec.strip_length <= 33; spec.strip_length++)
         for (spec.end_trim = 0; spec.end_trim <= 3; spec.end_trim++)
             for (spec.fold_clear = 0; spec.fold_clear <= most_clear; spec.fold_clear++)
                 good &= agrees_with_cutting(&spec);
@@ -187,7 +187,7 @@ static struct muslin_yield_spec drawn_yield(uint64_t *state)
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
     muslin_len segment_limit = INT64_C(1) << draw_from(state, 0, 30);
     spec.flags = draw(state) % 2 ? MUSLIN_YIELD_FROM_ONE_END : 0;
-    spec.usable_length = draw_from(state, 0, MUSLIN_SIZE_MAX);
+    spec.strip_length = draw_from(state, 0, MUSLIN_SIZE_MAX);
     spec.segment_cut = draw_from(state, 1, segment_limit);
     spec.end_trim = draw_from(state, 0, INT64_C(1) << draw_from(state, 0, 30));
     spec.resquare_loss = draw_from(state, 0, INT64_C(1) << draw_from(state, 0, 30));
@@ -204,7 +204,7 @@ START_TEST(in_strips_of_all_lengths_as_many_fit_as_the_formula_says)
         struct muslin_yield_spec spec = drawn_yield(&state);
         struct muslin_yield yield = { .size = (uint32_t)sizeof yield };
         good &= muslin_stripset_yield(&spec, &yield, NULL) == MUSLIN_OK;
-        muslin_len room = spec.flags ? 2 * spec.usable_length : spec.usable_length - spec.fold_clear;
+        muslin_len room = spec.flags ? 2 * spec.strip_length : spec.strip_length - spec.fold_clear;
         good &= yield.per_end == 0 || needed(&spec, yield.per_end) <= room;
         good &= needed(&spec, yield.per_end + 1) > room;
     }
@@ -215,7 +215,7 @@ END_TEST
 START_TEST(the_longest_strip_in_the_smallest_segments)
 {
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
-    spec.usable_length = MUSLIN_SIZE_MAX;
+    spec.strip_length = MUSLIN_SIZE_MAX;
     spec.segment_cut = 1;
     ck_assert_int_eq(yield_of(&spec).segments, MUSLIN_SIZE_MAX);
     spec.resquare_every = MUSLIN_COUNT_MAX;
@@ -250,7 +250,7 @@ START_TEST(yield_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
         REFUSAL(muslin_yield_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        OUTSIDE(muslin_yield_spec, usable_length, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_LENGTH),
+        OUTSIDE(muslin_yield_spec, strip_length, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_LENGTH),
         OUTSIDE(muslin_yield_spec, segment_cut, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SEGMENT_CUT),
         OUTSIDE(muslin_yield_spec, end_trim, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_TRIM),
         OUTSIDE(muslin_yield_spec, resquare_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_RESQUARE_LOSS),
@@ -614,13 +614,13 @@ END_TEST
 
 /* ---- sets with different prints -------------------------------------------------------------------------------- */
 
-#define PRINT(in_hand, per_set) { (uint32_t)sizeof(struct muslin_print_row), 0, (in_hand), (per_set), 77 }
+#define PRINT(in_hand, per_set) { (uint32_t)sizeof(struct muslin_stripset_print), 0, (in_hand), (per_set), 77 }
 
 /* By counting: 6 blue strips at 1 a set make 6 sets, 20 dark ones at 4 a set make 5, 11 light ones at 2 a set make 5
  * and leave 1; the red ones are not used. */
 START_TEST(the_scarcest_print_decides_how_many_sets_there_are)
 {
-    struct muslin_print_row rows[] = { PRINT(3, 0), PRINT(6, 1), PRINT(20, 4), PRINT(11, 2) };
+    struct muslin_stripset_print rows[] = { PRINT(3, 0), PRINT(6, 1), PRINT(20, 4), PRINT(11, 2) };
     const int64_t left[] = { 3, 1, 0, 1 };
     int64_t sets = 0;
     size_t scarcest = 9;
@@ -636,7 +636,7 @@ END_TEST
 
 START_TEST(sets_wished_for_say_what_is_missing)
 {
-    struct muslin_print_row rows[] = { PRINT(20, 4), PRINT(11, 2) };
+    struct muslin_stripset_print rows[] = { PRINT(20, 4), PRINT(11, 2) };
     int64_t sets = 0;
     ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, 7, &sets, NULL, NULL));
     ck_assert_int_eq(sets, 7);
@@ -649,7 +649,7 @@ END_TEST
 
 START_TEST(the_largest_counts_of_prints_are_still_right)
 {
-    struct muslin_print_row rows[] = { PRINT(0, MUSLIN_COUNT_MAX), PRINT(MUSLIN_COUNT_MAX, 1) };
+    struct muslin_stripset_print rows[] = { PRINT(0, MUSLIN_COUNT_MAX), PRINT(MUSLIN_COUNT_MAX, 1) };
     int64_t sets = 9;
     size_t scarcest = 9;
     ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, MUSLIN_COUNT_MAX, &sets, &scarcest, NULL));
@@ -666,20 +666,20 @@ START_TEST(rows_lie_at_the_callers_stride_and_keep_their_own_size)
 {
     enum { STRIDE = 53, ROWS = 3 };
     unsigned char bytes[STRIDE * ROWS];
-    const uint32_t size = (uint32_t)sizeof(struct muslin_print_row);
+    const uint32_t size = (uint32_t)sizeof(struct muslin_stripset_print);
     const uint32_t sizes[ROWS] = { size, size + 8, STRIDE };
     memset(bytes, FILL, sizeof bytes);
     for (size_t i = 0; i < ROWS; i++) {
-        struct muslin_print_row row = PRINT((int64_t)(10 + i), 2);
+        struct muslin_stripset_print row = PRINT((int64_t)(10 + i), 2);
         row.size = sizes[i];
         memset(bytes + i * STRIDE, 0, sizes[i]);
         memcpy(bytes + i * STRIDE, &row, sizeof row);
     }
     int64_t sets = 0;
-    ck_ok(muslin_stripset_prints((struct muslin_print_row *)(void *)bytes, STRIDE, ROWS, 0, &sets, NULL, NULL));
+    ck_ok(muslin_stripset_prints((struct muslin_stripset_print *)(void *)bytes, STRIDE, ROWS, 0, &sets, NULL, NULL));
     ck_assert_int_eq(sets, 5);
     for (size_t i = 0; i < ROWS; i++) {
-        struct muslin_print_row row;
+        struct muslin_stripset_print row;
         memcpy(&row, bytes + i * STRIDE, sizeof row);
         ck_assert_uint_eq(row.size, sizes[i]);
         ck_assert_int_eq(row.in_hand, (int64_t)(10 + i));
@@ -693,16 +693,16 @@ END_TEST
 START_TEST(the_largest_row_size_is_taken)
 {
     union roomy roomy;
-    const struct muslin_print_row row = PRINT(9, 2);
+    const struct muslin_stripset_print row = PRINT(9, 2);
     int64_t sets = 0;
     lay_out(&roomy, &row, (uint32_t)sizeof row);
-    ck_ok(muslin_stripset_prints((struct muslin_print_row *)(void *)&roomy, 4096, 1, 0, &sets, NULL, NULL));
+    ck_ok(muslin_stripset_prints((struct muslin_stripset_print *)(void *)&roomy, 4096, 1, 0, &sets, NULL, NULL));
     ck_assert_int_eq(sets, 4);
 }
 END_TEST
 
 /* A call on rows that must fail, and leave them and its outputs alone. */
-static void prints_fail(struct muslin_print_row *rows, size_t row_size, size_t n, muslin_status status,
+static void prints_fail(struct muslin_stripset_print *rows, size_t row_size, size_t n, muslin_status status,
                         int32_t argument, int64_t at)
 {
     unsigned char before[256];
@@ -719,7 +719,7 @@ static void prints_fail(struct muslin_print_row *rows, size_t row_size, size_t n
 
 START_TEST(a_row_that_is_wrong_is_named_and_no_row_is_touched)
 {
-    struct muslin_print_row rows[] = { PRINT(20, 4), PRINT(11, 2), PRINT(5, 1) };
+    struct muslin_stripset_print rows[] = { PRINT(20, 4), PRINT(11, 2), PRINT(5, 1) };
     const int64_t wrong[] = { -1, MUSLIN_COUNT_MAX + 1, INT64_MIN, INT64_MAX };
     const size_t stride = sizeof rows[0];
     for (size_t i = 0; i < COUNT_OF(wrong); i++) {
@@ -744,7 +744,7 @@ END_TEST
 
 START_TEST(a_row_size_is_that_of_a_row)
 {
-    struct muslin_print_row rows[] = { PRINT(20, 4), PRINT(11, 2), PRINT(5, 1) };
+    struct muslin_stripset_print rows[] = { PRINT(20, 4), PRINT(11, 2), PRINT(5, 1) };
     prints_fail(rows, sizeof rows[0] - 1, 3, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, 0);
     prints_fail(rows, 0, 3, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, 0);
     prints_fail(rows, 4097, 3, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, 0);
@@ -759,7 +759,7 @@ END_TEST
 
 START_TEST(some_print_must_be_in_the_sets)
 {
-    struct muslin_print_row rows[] = { PRINT(20, 0), PRINT(11, 0), PRINT(5, 0) };
+    struct muslin_stripset_print rows[] = { PRINT(20, 0), PRINT(11, 0), PRINT(5, 0) };
     prints_fail(rows, sizeof rows[0], 3, MUSLIN_ERR_RANGE, MUSLIN_ARG_PER_SET, 0);
     prints_fail(rows, sizeof rows[0], 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_PER_SET, 0);
     struct muslin_problem problem = PROBLEM;
@@ -772,7 +772,7 @@ END_TEST
 
 START_TEST(prints_need_rows_an_output_and_a_count_of_sets)
 {
-    struct muslin_print_row row = PRINT(20, 4);
+    struct muslin_stripset_print row = PRINT(20, 4);
     struct muslin_problem problem = PROBLEM;
     int64_t sets = 3;
     ck_status(muslin_stripset_prints(NULL, sizeof row, 1, 0, &sets, NULL, &problem), MUSLIN_ERR_NULL);
@@ -804,7 +804,7 @@ START_TEST(initial_values_are_those_of_the_macros)
     ck_init_rules(init_yield, &yield_spec, (uint32_t)sizeof yield_spec);
     ck_init_rules(init_need, &need_spec, (uint32_t)sizeof need_spec);
     ck_init_rules(init_harvest, &harvest_spec, (uint32_t)sizeof harvest_spec);
-    ck_assert_int_eq(yield_spec.usable_length, WHOLE_IN(40));
+    ck_assert_int_eq(yield_spec.strip_length, WHOLE_IN(40));
 }
 END_TEST
 

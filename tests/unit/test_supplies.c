@@ -203,7 +203,7 @@ END_TEST
 START_TEST(the_formula_counts_the_thickness_once_a_stitch_for_each_thread)
 {
     struct muslin_thread_spec spec = MUSLIN_THREAD_SPEC_INIT;
-    spec.method = MUSLIN_THREAD_FORMULA;
+    spec.method = MUSLIN_THREAD_METHOD_FORMULA;
     spec.seam = MM(1000);
     spec.thickness = MM(1) / 2;
     spec.stitch_length = MM(5) / 2;
@@ -341,7 +341,7 @@ static muslin_status call_thread(const void *spec, void *out, struct muslin_prob
 }
 static const struct muslin_thread_spec good_thread = {
     (uint32_t)sizeof good_thread, 0, WHOLE_IN(1921), 5, 2, 160, 640, MM(50000), MM(200000),
-    MUSLIN_THREAD_FORMULA, 150000
+    MUSLIN_THREAD_METHOD_FORMULA, 150000
 };
 static const struct ruled thread = RULED(call_thread, good_thread, muslin_thread);
 
@@ -385,7 +385,7 @@ END_TEST
 START_TEST(thread_too_long_to_count_is_an_overflow)
 {
     struct muslin_thread_spec spec = good_thread;
-    spec.method = MUSLIN_THREAD_RATIO;
+    spec.method = MUSLIN_THREAD_METHOD_RATIO;
     spec.seam = MUSLIN_LENGTH_MAX / 2;
     spec.ratio_above = 2;
     spec.ratio_below = 1;
@@ -407,7 +407,7 @@ START_TEST(slack_ends_where_the_thread_can_no_longer_be_counted)
 {
     struct muslin_thread_spec spec = MUSLIN_THREAD_SPEC_INIT;
     const muslin_len longest = INT64_C(64261198617430815);
-    spec.method = MUSLIN_THREAD_FORMULA;
+    spec.method = MUSLIN_THREAD_METHOD_FORMULA;
     spec.waste = 0;
     spec.thickness = 593;
     spec.stitch_length = 17;
@@ -433,17 +433,17 @@ START_TEST(two_and_a_half_millimetres_are_ten_stitches_to_the_inch)
     /* Example: stitches of 2.5 mm make 10.160 in an inch, exactly. */
     int64_t thousandths = 0;
     int32_t exact = 0;
-    ck_ok(muslin_stitch_count(WHOLE_IN(1), 800, 3, MUSLIN_ROUND_NEAREST, &thousandths, &exact, NULL));
+    ck_ok(muslin_stitch_count(WHOLE_IN(1), 800, 3, MUSLIN_DIRECTION_NEAREST, &thousandths, &exact, NULL));
     ck_assert_int_eq(thousandths, 10160);
     ck_assert_int_eq(exact, 1);
-    ck_ok(muslin_stitch_count(WHOLE_IN(1), 800, 1, MUSLIN_ROUND_UP, &thousandths, &exact, NULL));
+    ck_ok(muslin_stitch_count(WHOLE_IN(1), 800, 1, MUSLIN_DIRECTION_UP, &thousandths, &exact, NULL));
     ck_assert_int_eq(thousandths, 10200);
     ck_assert_int_eq(exact, 0);
-    ck_ok(muslin_stitch_count(WHOLE_IN(1), 800, 2, MUSLIN_ROUND_DOWN, &thousandths, NULL, NULL));
+    ck_ok(muslin_stitch_count(WHOLE_IN(1), 800, 2, MUSLIN_DIRECTION_DOWN, &thousandths, NULL, NULL));
     ck_assert_int_eq(thousandths, 10160);
-    ck_ok(muslin_stitch_count(WHOLE_IN(1), 800, 0, MUSLIN_ROUND_DOWN, &thousandths, NULL, NULL));
+    ck_ok(muslin_stitch_count(WHOLE_IN(1), 800, 0, MUSLIN_DIRECTION_DOWN, &thousandths, NULL, NULL));
     ck_assert_int_eq(thousandths, 10000);
-    ck_ok(muslin_stitch_count(MUSLIN_SIZE_MAX, 1, 3, MUSLIN_ROUND_UP, &thousandths, &exact, NULL));
+    ck_ok(muslin_stitch_count(MUSLIN_SIZE_MAX, 1, 3, MUSLIN_DIRECTION_UP, &thousandths, &exact, NULL));
     ck_assert_int_eq(thousandths, 1000 * MUSLIN_SIZE_MAX);
 }
 END_TEST

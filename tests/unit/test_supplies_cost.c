@@ -38,9 +38,9 @@ START_TEST(a_quilt_weighs_what_its_layers_weigh)
     out = weigh(&spec);
     ck_assert_int_eq(out.binding, 50 * GRAM);
     ck_assert_int_eq(out.total, 1256 * GRAM);
-    spec.direction = MUSLIN_ROUND_UP;
+    spec.direction = MUSLIN_DIRECTION_UP;
     ck_assert_int_eq(weigh(&spec).binding, 51 * GRAM);
-    spec.direction = MUSLIN_ROUND_DOWN;
+    spec.direction = MUSLIN_DIRECTION_DOWN;
     ck_assert_int_eq(weigh(&spec).binding, 50 * GRAM);
     spec.step = 1;
     ck_assert_int_eq(weigh(&spec).binding, 50400);
@@ -76,7 +76,7 @@ START_TEST(the_heaviest_quilt_is_still_right)
     spec.top_density = MUSLIN_COUNT_MAX;
     spec.seam_share = 10 * MUSLIN_PPM;
     spec.step = 1;
-    spec.direction = MUSLIN_ROUND_DOWN;
+    spec.direction = MUSLIN_DIRECTION_DOWN;
     /* 11 x (2^31 - 1) x 2^60 / (1024 x 10^8) = 11 x (2^31 - 1) x 2^42 / 5^8, down */
     ck_assert_int_eq(weigh(&spec).top, INT64_C(265963680191369428));
     ck_assert_int_eq(weigh(&spec).total, INT64_C(265963680191369428));
@@ -89,7 +89,7 @@ static muslin_status call_weight(const void *spec, void *out, struct muslin_prob
 }
 static const struct muslin_weight_spec good_weight = {
     (uint32_t)sizeof good_weight, 0, 480000, 640000, 2240000, 19200, 120000, 150000, 120000, 120000, 1000, 100000,
-    MUSLIN_ROUND_NEAREST
+    MUSLIN_DIRECTION_NEAREST
 };
 static const struct ruled weight = RULED(call_weight, good_weight, muslin_weight);
 
@@ -141,14 +141,14 @@ START_TEST(ounces_to_the_square_yard_become_metric)
 {
     /* Example: 4 oz a square yard are 135623 mg a square metre, nearest. */
     int64_t density = 0;
-    ck_ok(muslin_density_from_ounces(4000, MUSLIN_ROUND_NEAREST, &density, NULL));
+    ck_ok(muslin_density_from_ounces(4000, MUSLIN_DIRECTION_NEAREST, &density, NULL));
     ck_assert_int_eq(density, 135623); /* 4 x 33905.7475 = 135622.99 */
-    ck_ok(muslin_density_from_ounces(4000, MUSLIN_ROUND_DOWN, &density, NULL));
+    ck_ok(muslin_density_from_ounces(4000, MUSLIN_DIRECTION_DOWN, &density, NULL));
     ck_assert_int_eq(density, 135622);
-    ck_ok(muslin_density_from_ounces(0, MUSLIN_ROUND_UP, &density, NULL));
+    ck_ok(muslin_density_from_ounces(0, MUSLIN_DIRECTION_UP, &density, NULL));
     ck_assert_int_eq(density, 0);
     /* 0.83612736 x 200000 oz are 167225472 thousandths, and 200000 x 28349.523125 mg are whole */
-    ck_ok(muslin_density_from_ounces(167225472, MUSLIN_ROUND_UP, &density, NULL));
+    ck_ok(muslin_density_from_ounces(167225472, MUSLIN_DIRECTION_UP, &density, NULL));
     ck_assert_int_eq(density, INT64_C(5669904625));
 }
 END_TEST
@@ -157,18 +157,18 @@ START_TEST(a_mass_becomes_ounces)
 {
     /* Example: 1206 g with one decimal, nearest, are 42500 thousandths, 42.5 oz. */
     int64_t thousandths = 0;
-    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 1, MUSLIN_ROUND_NEAREST, &thousandths, NULL));
+    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 1, MUSLIN_DIRECTION_NEAREST, &thousandths, NULL));
     ck_assert_int_eq(thousandths, 42500); /* 42.5404 */
-    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 3, MUSLIN_ROUND_NEAREST, &thousandths, NULL));
+    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 3, MUSLIN_DIRECTION_NEAREST, &thousandths, NULL));
     ck_assert_int_eq(thousandths, 42540);
-    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 0, MUSLIN_ROUND_NEAREST, &thousandths, NULL));
+    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 0, MUSLIN_DIRECTION_NEAREST, &thousandths, NULL));
     ck_assert_int_eq(thousandths, 43000);
-    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 3, MUSLIN_ROUND_UP, &thousandths, NULL));
+    ck_ok(muslin_mass_in_ounces(1206 * GRAM, 3, MUSLIN_DIRECTION_UP, &thousandths, NULL));
     ck_assert_int_eq(thousandths, 42541);
     /* 100 pounds are 45359237 mg, 1600 oz */
-    ck_ok(muslin_mass_in_ounces(45359237, 3, MUSLIN_ROUND_UP, &thousandths, NULL));
+    ck_ok(muslin_mass_in_ounces(45359237, 3, MUSLIN_DIRECTION_UP, &thousandths, NULL));
     ck_assert_int_eq(thousandths, 1600 * 1000);
-    ck_ok(muslin_mass_in_ounces(MUSLIN_LENGTH_MAX, 3, MUSLIN_ROUND_DOWN, &thousandths, NULL));
+    ck_ok(muslin_mass_in_ounces(MUSLIN_LENGTH_MAX, 3, MUSLIN_DIRECTION_DOWN, &thousandths, NULL));
     ck_assert_int_eq(thousandths, INT64_C(162672437137419675)); /* (2^62 - 1) x 1600000 / 45359237 */
 }
 END_TEST
@@ -226,9 +226,9 @@ START_TEST(initial_values_of_weight_and_cost_are_those_of_the_macros)
     ck_init_rules(init_weight, &weight_spec, (uint32_t)sizeof weight_spec);
     ck_init_rules(init_cost, &cost_spec, (uint32_t)sizeof cost_spec);
     ck_assert_int_eq(weight_spec.step, GRAM);
-    ck_assert_int_eq(weight_spec.direction, MUSLIN_ROUND_NEAREST);
+    ck_assert_int_eq(weight_spec.direction, MUSLIN_DIRECTION_NEAREST);
     ck_assert_int_eq(cost_spec.sold, MUSLIN_COST_PIECES);
-    ck_assert_int_eq(cost_spec.direction, MUSLIN_ROUND_NEAREST);
+    ck_assert_int_eq(cost_spec.direction, MUSLIN_DIRECTION_NEAREST);
 }
 END_TEST
 
@@ -252,7 +252,7 @@ void add_weight_tests(Suite *suite)
 enum { YARD = 36 * 8128 };
 
 #define THING(sold, amount, price, per) \
-    { (uint32_t)sizeof(struct muslin_cost_spec), 0, (amount), (price), (per), (sold), MUSLIN_ROUND_NEAREST }
+    { (uint32_t)sizeof(struct muslin_cost_spec), 0, (amount), (price), (per), (sold), MUSLIN_DIRECTION_NEAREST }
 
 static struct muslin_cost price(const struct muslin_cost_spec *spec)
 {
@@ -272,7 +272,7 @@ START_TEST(cloth_is_paid_by_length_and_bundles_whole)
     ck_assert_int_eq(out.bought, YARD * 25 / 8);
     ck_assert_int_eq(out.spare, 0);
     ck_assert_int_eq(out.exact, 0);
-    cloth.direction = MUSLIN_ROUND_DOWN;
+    cloth.direction = MUSLIN_DIRECTION_DOWN;
     ck_assert_int_eq(price(&cloth).cost, 3593);
     cloth.amount = 2 * YARD;
     ck_assert_int_eq(price(&cloth).cost, 2300);
@@ -296,7 +296,7 @@ START_TEST(pieces_are_paid_one_by_one_or_so_many_for_a_price)
     spec.per = 2;
     spec.price = 1;
     ck_assert_int_eq(price(&spec).cost, 4); /* 3.5, halves upwards */
-    spec.direction = MUSLIN_ROUND_DOWN;
+    spec.direction = MUSLIN_DIRECTION_DOWN;
     ck_assert_int_eq(price(&spec).cost, 3);
     spec.amount = 0;
     ck_assert_int_eq(price(&spec).cost, 0);

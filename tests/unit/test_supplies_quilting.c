@@ -23,7 +23,7 @@ START_TEST(a_grid_over_a_small_quilt)
 {
     /* Example: 40 x 48 in, a grid of 4 in from an offset of 2 in: 12 lines from side to side and 10 from top to bottom,
      * 960 in; crosshatched at 4 in from a corner: 32 lines. */
-    struct muslin_quilting_spec spec = area(WHOLE_IN(40), WHOLE_IN(48), MUSLIN_QUILTING_GRID);
+    struct muslin_quilting_spec spec = area(WHOLE_IN(40), WHOLE_IN(48), MUSLIN_QUILTING_PATTERN_GRID);
     spec.spacing = WHOLE_IN(4);
     spec.offset = WHOLE_IN(2);
     struct muslin_quilting out = quilt(&spec);
@@ -37,8 +37,8 @@ START_TEST(a_grid_over_a_small_quilt)
     ck_assert_int_eq(out.even_first, WHOLE_IN(4));
     ck_assert_int_eq(out.exact, 1);
     /* 48 / (4 sqrt 2) = 8.5 and 40 / (4 sqrt 2) = 7.1 lines on the sides of the first, both ways */
-    spec.pattern = MUSLIN_QUILTING_CROSSHATCH;
-    spec.start = MUSLIN_QUILTING_FROM_CORNER;
+    spec.pattern = MUSLIN_QUILTING_PATTERN_CROSSHATCH;
+    spec.start = MUSLIN_QUILTING_START_FROM_CORNER;
     out = quilt(&spec);
     ck_assert_int_eq(out.lines, 2 * (1 + 8 + 7));
     ck_assert_int_eq(out.lines_first, 16);
@@ -50,7 +50,7 @@ END_TEST
 
 START_TEST(straight_lines_go_one_way_or_the_other)
 {
-    struct muslin_quilting_spec spec = area(WHOLE_IN(40), WHOLE_IN(48), MUSLIN_QUILTING_ACROSS);
+    struct muslin_quilting_spec spec = area(WHOLE_IN(40), WHOLE_IN(48), MUSLIN_QUILTING_PATTERN_ACROSS);
     spec.spacing = WHOLE_IN(5);
     struct muslin_quilting out = quilt(&spec);
     ck_assert_int_eq(out.lines, 10); /* 0, 5, ... 45 */
@@ -62,7 +62,7 @@ START_TEST(straight_lines_go_one_way_or_the_other)
     ck_assert_int_eq(out.last_second, 0);
     ck_assert_int_eq(out.even_first, WHOLE_IN(48) / 9); /* nine spaces fill 48 in */
     ck_assert_int_eq(out.even_second, 0);
-    spec.pattern = MUSLIN_QUILTING_ALONG;
+    spec.pattern = MUSLIN_QUILTING_PATTERN_ALONG;
     out = quilt(&spec);
     ck_assert_int_eq(out.lines_first, 0);
     ck_assert_int_eq(out.lines_second, 9); /* 0, 5, ... 40 */
@@ -73,7 +73,7 @@ END_TEST
 
 START_TEST(an_offset_may_leave_one_line_or_none)
 {
-    struct muslin_quilting_spec spec = area(WHOLE_IN(40), WHOLE_IN(48), MUSLIN_QUILTING_GRID);
+    struct muslin_quilting_spec spec = area(WHOLE_IN(40), WHOLE_IN(48), MUSLIN_QUILTING_PATTERN_GRID);
     spec.spacing = WHOLE_IN(30);
     spec.offset = WHOLE_IN(20);
     struct muslin_quilting out = quilt(&spec);
@@ -100,20 +100,20 @@ END_TEST
  * on each side 10 sqrt 2 - 8: 30 sqrt 2 - 16 = 26.43. */
 START_TEST(diagonals_of_a_small_square)
 {
-    struct muslin_quilting_spec spec = area(10, 10, MUSLIN_QUILTING_DIAGONAL);
+    struct muslin_quilting_spec spec = area(10, 10, MUSLIN_QUILTING_PATTERN_DIAGONAL);
     spec.spacing = 4;
     struct muslin_quilting out = quilt(&spec);
     ck_assert_int_eq(out.lines, 3);
     ck_assert_int_eq(out.length, 25);
     ck_assert_int_eq(out.exact, 0);
-    spec.start = MUSLIN_QUILTING_FROM_CORNER;
+    spec.start = MUSLIN_QUILTING_START_FROM_CORNER;
     out = quilt(&spec);
     ck_assert_int_eq(out.lines, 3);
     ck_assert_int_eq(out.length, 27);
     /* twice 26.43 is 52.85; twice 24.57 is 49.14 and not 2 x 25 */
-    spec.pattern = MUSLIN_QUILTING_CROSSHATCH;
+    spec.pattern = MUSLIN_QUILTING_PATTERN_CROSSHATCH;
     ck_assert_int_eq(quilt(&spec).length, 53);
-    spec.start = MUSLIN_QUILTING_AT_OFFSET;
+    spec.start = MUSLIN_QUILTING_START_AT_OFFSET;
     ck_assert_int_eq(quilt(&spec).length, 50);
     ck_assert_int_eq(quilt(&spec).lines, 6);
     /* a square of 9, lines at 4, 8 and 12 of 12.73: 36 sqrt 2 - 32 = 18.91, twice 37.82 */
@@ -127,7 +127,7 @@ END_TEST
  * 2 = 14.14, and 40 sqrt 2 - 54 = 2.57: 70 sqrt 2 - 48 = 50.995. The offset keeps 27 from the far corner. */
 START_TEST(diagonals_of_a_long_area_are_level_in_the_middle)
 {
-    struct muslin_quilting_spec spec = area(30, 10, MUSLIN_QUILTING_DIAGONAL);
+    struct muslin_quilting_spec spec = area(30, 10, MUSLIN_QUILTING_PATTERN_DIAGONAL);
     spec.spacing = 6;
     spec.offset = 3;
     struct muslin_quilting out = quilt(&spec);
@@ -139,7 +139,7 @@ START_TEST(diagonals_of_a_long_area_are_level_in_the_middle)
     ck_assert_int_eq(out.length, 51); /* 16 - 50 + 60 sqrt 2 = 50.85 */
     /* from a corner at 6: 10 sqrt 2; towards the longer side 6 and 12 level (up to 14.14), 18 with 30 sqrt 2 - 36;
      * towards the shorter side 6 with 10 sqrt 2 - 12: 70 sqrt 2 - 48 = 50.995 */
-    spec.start = MUSLIN_QUILTING_FROM_CORNER;
+    spec.start = MUSLIN_QUILTING_START_FROM_CORNER;
     out = quilt(&spec);
     ck_assert_int_eq(out.lines, 5);
     ck_assert_int_eq(out.length, 51);
@@ -148,7 +148,7 @@ END_TEST
 
 START_TEST(a_line_that_is_a_point_is_no_line)
 {
-    struct muslin_quilting_spec spec = area(10, 10, MUSLIN_QUILTING_DIAGONAL);
+    struct muslin_quilting_spec spec = area(10, 10, MUSLIN_QUILTING_PATTERN_DIAGONAL);
     spec.spacing = 20;
     struct muslin_quilting out = quilt(&spec);
     ck_assert_int_eq(out.lines, 0);
@@ -160,7 +160,7 @@ START_TEST(a_line_that_is_a_point_is_no_line)
     ck_assert_int_eq(out.lines, 1);
     ck_assert_int_eq(out.length, 10);
     ck_assert_int_eq(out.exact, 1);
-    spec.pattern = MUSLIN_QUILTING_CROSSHATCH;
+    spec.pattern = MUSLIN_QUILTING_PATTERN_CROSSHATCH;
     ck_assert_int_eq(quilt(&spec).length, 20);
     spec.offset = 8;
     ck_assert_int_eq(quilt(&spec).lines, 0);
@@ -203,7 +203,7 @@ static int agrees_with_drawing(const struct muslin_quilting_spec *s, const struc
 
 START_TEST(every_small_area_is_what_drawing_its_lines_gives)
 {
-    struct muslin_quilting_spec spec = area(1, 1, MUSLIN_QUILTING_DIAGONAL);
+    struct muslin_quilting_spec spec = area(1, 1, MUSLIN_QUILTING_PATTERN_DIAGONAL);
     for (spec.width = 1; spec.width <= 13; spec.width += 2)
         for (spec.length = 1; spec.length <= 40; spec.length += 3)
             for (spec.spacing = 1; spec.spacing <= 9; spec.spacing++)
@@ -220,23 +220,23 @@ END_TEST
 START_TEST(the_densest_lines_over_the_largest_area_are_still_right)
 {
     const int64_t area_in_ticks = MUSLIN_SIZE_MAX * MUSLIN_SIZE_MAX;
-    struct muslin_quilting_spec spec = area(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_QUILTING_DIAGONAL);
+    struct muslin_quilting_spec spec = area(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_QUILTING_PATTERN_DIAGONAL);
     spec.spacing = 1;
     for (spec.start = 1; spec.start <= 2; spec.start++) {
-        spec.pattern = MUSLIN_QUILTING_DIAGONAL;
+        spec.pattern = MUSLIN_QUILTING_PATTERN_DIAGONAL;
         struct muslin_quilting out = quilt(&spec);
         ck_assert_int_lt(out.length - area_in_ticks, 4 * MUSLIN_SIZE_MAX);
         ck_assert_int_gt(out.length - area_in_ticks, -4 * MUSLIN_SIZE_MAX);
         /* 2^30 x sqrt 2 is 1518500249.98 */
         ck_assert_int_eq(out.lines, spec.start == 1 ? 1518500249 : 1 + 2 * 759250124);
-        spec.pattern = MUSLIN_QUILTING_CROSSHATCH;
+        spec.pattern = MUSLIN_QUILTING_PATTERN_CROSSHATCH;
         struct muslin_quilting both = quilt(&spec);
         ck_assert_int_eq(both.lines, 2 * out.lines);
         ck_assert_int_le(both.length, 2 * out.length);
         ck_assert_int_ge(both.length, 2 * out.length - 1);
     }
-    spec.pattern = MUSLIN_QUILTING_GRID;
-    spec.start = MUSLIN_QUILTING_AT_OFFSET;
+    spec.pattern = MUSLIN_QUILTING_PATTERN_GRID;
+    spec.start = MUSLIN_QUILTING_START_AT_OFFSET;
     struct muslin_quilting out = quilt(&spec);
     ck_assert_int_eq(out.lines, 2 * (MUSLIN_SIZE_MAX + 1));
     ck_assert_int_eq(out.length, 2 * (MUSLIN_SIZE_MAX + 1) * MUSLIN_SIZE_MAX);
@@ -245,7 +245,7 @@ END_TEST
 
 START_TEST(an_outline_is_sewn_as_often_as_asked)
 {
-    struct muslin_quilting_spec spec = area(0, 0, MUSLIN_QUILTING_OUTLINE);
+    struct muslin_quilting_spec spec = area(0, 0, MUSLIN_QUILTING_PATTERN_OUTLINE);
     spec.outline = WHOLE_IN(521);
     spec.passes = 2;
     struct muslin_quilting out = quilt(&spec);
@@ -268,7 +268,7 @@ static muslin_status call_quilting(const void *spec, void *out, struct muslin_pr
 }
 static const struct muslin_quilting_spec good_quilting = {
     (uint32_t)sizeof good_quilting, 0, WHOLE_IN(40), WHOLE_IN(48), WHOLE_IN(2), WHOLE_IN(1), WHOLE_IN(9), 2,
-    MUSLIN_QUILTING_CROSSHATCH, MUSLIN_QUILTING_FROM_CORNER
+    MUSLIN_QUILTING_PATTERN_CROSSHATCH, MUSLIN_QUILTING_START_FROM_CORNER
 };
 static const struct ruled quilting = RULED(call_quilting, good_quilting, muslin_quilting);
 
@@ -292,7 +292,7 @@ END_TEST
 
 START_TEST(an_outline_needs_no_area_but_no_negative_one_either)
 {
-    struct muslin_quilting_spec spec = area(-1, 0, MUSLIN_QUILTING_OUTLINE);
+    struct muslin_quilting_spec spec = area(-1, 0, MUSLIN_QUILTING_PATTERN_OUTLINE);
     union roomy out;
     struct muslin_problem problem = PROBLEM;
     lay_out_output(&out, quilting.out_size);
@@ -305,7 +305,7 @@ END_TEST
 
 START_TEST(an_outline_too_long_to_count_is_an_overflow)
 {
-    struct muslin_quilting_spec spec = area(0, 0, MUSLIN_QUILTING_OUTLINE);
+    struct muslin_quilting_spec spec = area(0, 0, MUSLIN_QUILTING_PATTERN_OUTLINE);
     union roomy out;
     struct muslin_problem problem = PROBLEM;
     spec.outline = MUSLIN_LENGTH_MAX / 2;
@@ -343,8 +343,8 @@ START_TEST(initial_values_are_those_of_the_macro)
     const struct muslin_quilting_spec spec = MUSLIN_QUILTING_SPEC_INIT;
     ck_init_rules(init_quilting, &spec, (uint32_t)sizeof spec);
     ck_assert_int_eq(spec.spacing, WHOLE_IN(2));
-    ck_assert_int_eq(spec.pattern, MUSLIN_QUILTING_GRID);
-    ck_assert_int_eq(spec.start, MUSLIN_QUILTING_AT_OFFSET);
+    ck_assert_int_eq(spec.pattern, MUSLIN_QUILTING_PATTERN_GRID);
+    ck_assert_int_eq(spec.start, MUSLIN_QUILTING_START_AT_OFFSET);
 }
 END_TEST
 

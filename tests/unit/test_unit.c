@@ -1,5 +1,5 @@
-/* test_unit.c - recipes for pieced shapes: published sizes, geometry, refusals. The comparison with drawn polygons is in
- * tests/property.
+/* test_unit.c - recipes for pieced shapes: published sizes, geometry, refusals. The comparison with drawn polygons is
+ * in tests/property.
  *
  * SPDX-License-Identifier: MIT */
 #include "refusals.h"
@@ -42,7 +42,7 @@ START_TEST(a_half_square_of_three_inches_takes_squares_of_three_and_seven_eighth
 {
     /* Example: a half-square of 3 in, two at a time, takes one row for each of two fabrics: pieces = 2,
      * units_per_recipe = 2, unfinished 3 1/2 in. */
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
     spec.units = 25;
     struct muslin_unit_plan plan = plan_of(&spec);
     ck_assert_int_eq(plan.pieces, 2);
@@ -61,8 +61,8 @@ START_TEST(a_half_square_of_three_inches_takes_squares_of_three_and_seven_eighth
         ck_assert_int_eq(rows.row[i].region, i + 1);
         ck_assert_int_eq(rows.row[i].count, 1);
         ck_assert_int_eq(rows.row[i].total, 13);
-        ck_assert_int_eq(rows.row[i].shape, MUSLIN_CUT_RECTANGLE);
-        ck_assert_int_eq(rows.row[i].again, MUSLIN_AGAIN_NO);
+        ck_assert_int_eq(rows.row[i].shape, MUSLIN_CUT_SHAPE_RECTANGLE);
+        ck_assert_int_eq(rows.row[i].again, MUSLIN_CUT_AGAIN_NO);
         ck_assert_int_eq(rows.row[i].grain, MUSLIN_GRAIN_SHORT_EDGES);
         ck_assert_int_eq(rows.row[i].hand, 1);
         ck_assert_uint_eq(rows.row[i].size, sizeof rows.row[i]);
@@ -75,7 +75,7 @@ END_TEST
 START_TEST(what_is_wasted_is_what_remains)
 {
     const int64_t square_inch = 2 * WHOLE_IN(1) * WHOLE_IN(1);
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
     struct muslin_unit_plan plan = plan_of(&spec);
     ck_assert_int_eq(plan.cut_area, 2 * IN(3, 7, 8) * IN(3, 7, 8) * 2);
     ck_assert_int_eq(plan.finished_area, 18 * square_inch);
@@ -85,12 +85,13 @@ START_TEST(what_is_wasted_is_what_remains)
 }
 END_TEST
 
-/* Geometry: legs 4 and 2 in have the inner radius (6 - sqrt 20) / 2 = 0.7639, so the raw legs are 1 + 0.25 / 0.7639 times
- * as long: 5.3090 and 2.6545; to the eighth, up, 5 3/8 and 2 3/4. The seam climbs 1 in 2, so it misses the raw corner by
- * half of 1/4 in. */
+/* Geometry: legs 4 and 2 in have the inner radius (6 - sqrt 20) / 2 = 0.7639, so the raw legs are 1 + 0.25 / 0.7639
+ * times as long: 5.3090 and 2.6545; to the eighth, up, 5 3/8 and 2 3/4. The seam climbs 1 in 2, so it misses the raw
+ * corner by half of 1/4 in. */
 START_TEST(left_and_right_leaning_half_rectangles_are_different_cuts)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
+    struct muslin_unit_spec spec =
+        unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
     spec.units = 5;
     spec.mirrored = 4;
     struct muslin_unit_plan plan = plan_of(&spec);
@@ -108,7 +109,7 @@ START_TEST(left_and_right_leaning_half_rectangles_are_different_cuts)
         ck_assert_int_eq(rows.row[i].total, i < 2 ? 3 : 2);
         ck_assert_int_eq(rows.row[i].region, (int32_t)(i % 2) + 1);
     }
-    spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(2), WHOLE_IN(4));
+    spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(2), WHOLE_IN(4));
     ck_assert_int_eq(plan_of(&spec).seam_offset, IN(0, 1, 8));
 }
 END_TEST
@@ -117,7 +118,7 @@ END_TEST
  * to 1 3/4. From one of half an inch nothing is left. */
 START_TEST(corners_cut_off_give_bonus_half_squares)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, WHOLE_IN(6), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, WHOLE_IN(6), 0);
     spec.corner = WHOLE_IN(2);
     struct muslin_unit_plan plan = plan_of(&spec);
     ck_assert_int_eq(plan.bonus_units, 4);
@@ -128,19 +129,19 @@ START_TEST(corners_cut_off_give_bonus_half_squares)
 END_TEST
 
 /* Geometry: the diamonds of a 12 in star are 6 (sqrt 2 - 1) + 1/2 = 2.9853 in high, cut 3 in. So they finish 2 1/2 in
- * high and 3.5355 in along each side, and the star 3.5355 (2 + sqrt 2) = 12.0711 in. Beside them squares need 4.0355 in and
- * triangles a square of 3.5355 sqrt 2 + 1.2071 = 6.2071 in; they are cut 4 1/8 and 6 1/4. */
+ * high and 3.5355 in along each side, and the star 3.5355 (2 + sqrt 2) = 12.0711 in. Beside them squares need 4.0355 in
+ * and triangles a square of 3.5355 sqrt 2 + 1.2071 = 6.2071 in; they are cut 4 1/8 and 6 1/4. */
 START_TEST(a_star_follows_its_diamonds_as_cut)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(12), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(12), 0);
     ck_assert_int_eq(plan_of(&spec).star_wider_by, 578); /* 12.0710678 - 12, x 8128 = 577.6 */
     struct rows rows = rows_of(&spec);
     ck_assert_int_eq(rows.row[0].star_excess, 0);
     ck_assert_int_eq(rows.row[1].star_excess, 727); /* 4 1/8 - 4.0355339, x 8128 = 727.2 */
     ck_assert_int_eq(rows.row[2].star_excess, 348); /* 6 1/4 - 6.2071068, x 8128 = 348.6 */
-    spec.direction = MUSLIN_ROUND_DOWN; /* 2 7/8 in: (2 + 2 sqrt 2) 2.375 = 11.467514 in */
+    spec.direction = MUSLIN_DIRECTION_DOWN; /* 2 7/8 in: (2 + 2 sqrt 2) 2.375 = 11.467514 in */
     ck_assert_int_eq(plan_of(&spec).star_wider_by, -4328);
-    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
+    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(6), 0);
     ck_assert_int_eq(plan_of(&spec).star_wider_by, 0);
     ck_assert_int_eq(rows_of(&spec).row[1].star_excess, 0);
 }
@@ -149,7 +150,7 @@ END_TEST
 /* Equilateral triangles from a strip: sharp 3 allowances more than the finished height, blunt 2. */
 START_TEST(a_blunt_tip_saves_an_allowance_of_strip)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_TRIANGLE_60, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(4));
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_TRIANGLE_60, MUSLIN_UNIT_METHOD_STRIPS, 0, WHOLE_IN(4));
     ck_assert_int_eq(rows_of(&spec).row[0].cut_height, IN(4, 1, 2));
     spec.tip = MUSLIN_TIP_SHARP;
     ck_assert_int_eq(rows_of(&spec).row[0].cut_height, IN(4, 3, 4));
@@ -181,38 +182,38 @@ static void ck_along(const struct muslin_unit_piece *row, double first, double p
 
 /* By hand. A 12 in star's diamonds need 6 (sqrt 2 - 1) + 1/2 = 2.985 in, cut 3 in: by cuts 3 in apart at 45 degrees
  * each takes 3 sqrt 2 = 4.2426 in of the strip, the first 3 in more. A trapezoid of 6 by 2 in: 1/4 in allowance makes
- * the long edge 6 + 2 (1 + sqrt 2) / 4 = 7.2071, the short one 2 + 2 (sqrt 2 - 1) / 4 = 2.2071; cut from 3 in instead of
- * 2 1/2 the long one gains 2 x 1/2. A half-hexagon 2 in high: 8 / sqrt 3 + sqrt 3 / 2 = 5.4848 and 4 / sqrt 3 + 1 / (2 sqrt 3) =
- * 2.5981. A hexagon 2 3/4 in high is cut 3 1/4 in, and 3.25 / sqrt 3 = 1.8764 along each edge. */
+ * the long edge 6 + 2 (1 + sqrt 2) / 4 = 7.2071, the short one 2 + 2 (sqrt 2 - 1) / 4 = 2.2071; cut from 3 in instead
+ * of 2 1/2 the long one gains 2 x 1/2. A half-hexagon 2 in high: 8 / sqrt 3 + sqrt 3 / 2 = 5.4848 and 4 / sqrt 3 + 1 /
+ * (2 sqrt 3) = 2.5981. A hexagon 2 3/4 in high is cut 3 1/4 in, and 3.25 / sqrt 3 = 1.8764 along each edge. */
 START_TEST(what_lies_along_a_strip_follows_from_the_strip_as_cut)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(12), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(12), 0);
     struct rows rows = rows_of(&spec);
     ck_assert_int_eq(rows.row[0].cut_height, WHOLE_IN(3));
     ck_along(&rows.row[0], 7.242640687, 4.242640687, 4.242640687, 4.242640687, 45);
     ck_along(&rows.row[1], 4.125, 0, 0, 0, 0);
-    spec = unit_of(MUSLIN_UNIT_TRAPEZOID, MUSLIN_METHOD_STRIPS, WHOLE_IN(6), WHOLE_IN(2));
+    spec = unit_of(MUSLIN_UNIT_TRAPEZOID, MUSLIN_UNIT_METHOD_STRIPS, WHOLE_IN(6), WHOLE_IN(2));
     rows = rows_of(&spec);
     ck_along(&rows.row[0], 7.207106781, 4.707106781, 7.207106781, 2.207106781, 45);
     spec.grid = WHOLE_IN(1);
     rows = rows_of(&spec);
     ck_along(&rows.row[0], 8.207106781, 5.207106781, 8.207106781, 2.207106781, 45);
-    spec = unit_of(MUSLIN_UNIT_HALF_HEXAGON, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(2));
+    spec = unit_of(MUSLIN_UNIT_HALF_HEXAGON, MUSLIN_UNIT_METHOD_STRIPS, 0, WHOLE_IN(2));
     rows = rows_of(&spec);
     ck_along(&rows.row[0], 5.484827557, 4.041451884, 5.484827557, 2.598076211, 60);
-    spec = unit_of(MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, 0, IN(2, 3, 4));
+    spec = unit_of(MUSLIN_UNIT_HEXAGON, MUSLIN_UNIT_METHOD_STRIPS, 0, IN(2, 3, 4));
     rows = rows_of(&spec);
     ck_along(&rows.row[0], 3.752776750, 3.752776750, 1.876388375, 1.876388375, 60);
 }
 END_TEST
 
 /* By hand. The wedges of an 8 in kaleidoscope are cut 4 1/2 in high; tan(22 1/2) = 0.4142136, and the raw point lies
- * 0.25 / sin(22 1/2) = 0.6532815 in above the finished one, so that 1/4 in above this they are 2 x 0.4142136 x 0.4032815
- * = 0.3340899 in wide, and 2 x 0.4142136 x 4.9032815 = 4.0620121 at the other end. Half the squares' side cut off an
- * octagon of 6 1/2 in leaves edges of 6.5 x 0.4142136 = 2.6923881. */
+ * 0.25 / sin(22 1/2) = 0.6532815 in above the finished one, so that 1/4 in above this they are 2 x 0.4142136 x
+ * 0.4032815 = 0.3340899 in wide, and 2 x 0.4142136 x 4.9032815 = 4.0620121 at the other end. Half the squares' side cut
+ * off an octagon of 6 1/2 in leaves edges of 6.5 x 0.4142136 = 2.6923881. */
 START_TEST(wedges_have_a_wide_and_a_narrow_end)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, WHOLE_IN(8), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(8), 0);
     struct rows rows = rows_of(&spec);
     ck_assert_uint_eq(rows.count, 3);
     for (int32_t i = 0; i < 2; i++) {
@@ -226,7 +227,7 @@ START_TEST(wedges_have_a_wide_and_a_narrow_end)
     rows = rows_of(&spec);
     ck_assert_int_eq(rows.row[0].cut_height, WHOLE_IN(5));
     ck_along(&rows.row[0], 4.142135623, 2.071067811, 4.142135623, 0, 45);
-    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
+    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(6), 0);
     rows = rows_of(&spec);
     ck_assert_int_eq(rows.row[0].cut_width, IN(6, 1, 2));
     ck_along(&rows.row[0], 6.5, 0, 2.692388155, 2.692388155, 45);
@@ -251,7 +252,7 @@ static void ck_recipes(const struct muslin_unit_spec *spec, int64_t recipes, int
 START_TEST(two_at_a_time_makes_mirror_images_of_split_quarters)
 {
     /* Example: 4 split quarters of one hand, two at a time, take 2 recipes, and 4 of the other hand are spare. */
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(6), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(6), 0);
     spec.units = 4;
     ck_assert_int_eq(plan_of(&spec).units_per_recipe, 4);
     ck_assert_int_eq(plan_of(&spec).mirrored_per_recipe, 2);
@@ -263,7 +264,7 @@ START_TEST(two_at_a_time_makes_mirror_images_of_split_quarters)
     ck_recipes(&spec, 3, 0, 4);
     spec.units = 0;
     ck_recipes(&spec, 3, 0, 7);
-    spec.method = MUSLIN_METHOD_PIECES;
+    spec.method = MUSLIN_UNIT_METHOD_PIECES;
     spec.units = 3;
     ck_assert_int_eq(plan_of(&spec).mirrored_per_recipe, 0);
     ck_recipes(&spec, 2, 0, 0);
@@ -276,7 +277,8 @@ END_TEST
 /* A slice that leans to the right, turned half round, still leans to the right: the other hand is cut the other way. */
 START_TEST(slices_that_lean_the_other_way_are_cut_apart)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SLANTED_SLICE, MUSLIN_METHOD_STRIPS, WHOLE_IN(2), WHOLE_IN(6));
+    struct muslin_unit_spec spec =
+        unit_of(MUSLIN_UNIT_SLANTED_SLICE, MUSLIN_UNIT_METHOD_STRIPS, WHOLE_IN(2), WHOLE_IN(6));
     spec.units = 5;
     spec.mirrored = 3;
     ck_recipes(&spec, 5, 3, 0);
@@ -290,31 +292,31 @@ END_TEST
 /* 8 (sqrt 2 - 1) + 1.2071 = 4.521 in, nearest 1/8: 4 1/2, as Eight-pointed star blocks (quilting magazine) print it. */
 START_TEST(rounding_below_the_need_is_said)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(8), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(8), 0);
     ck_assert_uint_eq(plan_of(&spec).warnings, 0);
-    spec.direction = MUSLIN_ROUND_NEAREST;
+    spec.direction = MUSLIN_DIRECTION_NEAREST;
     ck_assert_uint_eq(plan_of(&spec).warnings, MUSLIN_WARN_BELOW_EXACT);
     struct rows rows = rows_of(&spec);
     ck_assert_uint_eq(rows.count, 3);
     ck_assert_int_eq(rows.row[2].cut_width, IN(4, 1, 2));
     ck_assert_int_eq(rows.row[2].surplus_width, -170); /* 0.0208 in = 169.3, down */
-    spec.grid = MUSLIN_UNIT_MAX;
-    spec.direction = MUSLIN_ROUND_DOWN;
-    ck_assert_int_eq(rows_of(&spec).row[2].cut_width, MUSLIN_UNIT_MAX);
+    spec.grid = MUSLIN_UNIT_SIZE_MAX;
+    spec.direction = MUSLIN_DIRECTION_DOWN;
+    ck_assert_int_eq(rows_of(&spec).row[2].cut_width, MUSLIN_UNIT_SIZE_MAX);
 }
 END_TEST
 
 /* 3.5 s is 2.625 cm at 0.75 cm; print's + 2.5 cm (from memory) is below the exact 2.5607 cm: 8194.02 ticks. */
 START_TEST(a_customary_addition_that_is_too_small_is_refused)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, 32000, 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 32000, 0);
     struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
     struct muslin_problem problem = PROBLEM;
     spec.allowance = 2400;
     spec.half_addition = 8000;
     ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
-    spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
-    ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_CONSTANT);
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
+    ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_CUSTOMARY);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_HALF_ADDITION);
     ck_assert_int_eq(problem.value, 8000);
     ck_assert_int_eq(problem.limit, 8195);
@@ -323,11 +325,11 @@ START_TEST(a_customary_addition_that_is_too_small_is_refused)
     ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
     spec.kind = MUSLIN_UNIT_QUARTER_SQUARE;
     spec.quarter_addition = 11200; /* (1 + sqrt 2) x 4800 = 11588.2 */
-    ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_CONSTANT);
+    ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_CUSTOMARY);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUARTER_ADDITION);
     ck_assert_int_eq(problem.limit, 11589);
     spec.kind = MUSLIN_UNIT_HALF_SQUARE;
-    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     spec.half_addition = 0;
     spec.quarter_addition = 0;
     spec.trim = 320;
@@ -342,21 +344,21 @@ START_TEST(an_addition_that_a_recipe_does_not_use_is_not_judged)
 {
     const struct muslin_unit_spec least = MUSLIN_UNIT_SPEC_INIT;
     struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
-    spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     spec.quarter_addition = 1;
     ck_ok(muslin_unit_recipe(&spec, &plan, NULL));
     spec.half_addition = 1;
-    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_CONSTANT);
+    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_CUSTOMARY);
     spec.kind = MUSLIN_UNIT_RECTANGLE;
-    spec.method = MUSLIN_METHOD_PIECES;
+    spec.method = MUSLIN_UNIT_METHOD_PIECES;
     ck_ok(muslin_unit_recipe(&spec, &plan, NULL));
     spec.kind = MUSLIN_UNIT_QUARTER_SQUARE;
-    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_CONSTANT);
+    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_CUSTOMARY);
     spec.quarter_addition = least.quarter_addition;
     ck_ok(muslin_unit_recipe(&spec, &plan, NULL));
     spec.kind = MUSLIN_UNIT_SPLIT_QUARTER; /* it has both */
-    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_CONSTANT);
+    ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_CUSTOMARY);
 }
 END_TEST
 
@@ -364,19 +366,20 @@ END_TEST
  * middle, 2 x (3 + 1/2), not at all to corners that are folded back. */
 START_TEST(room_to_trim_is_added_where_something_is_trimmed)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
-    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    struct muslin_unit_spec spec =
+        unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     spec.trim = IN(0, 1, 4);
     struct rows rows = rows_of(&spec);
     ck_assert_int_eq(rows.row[0].cut_width, IN(5, 5, 8));
     ck_assert_int_eq(rows.row[0].cut_height, WHOLE_IN(3));
     ck_assert_int_eq(rows.row[1].cut_width, IN(5, 5, 8));
-    spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_FOUR_MIDPOINTS, WHOLE_IN(3), 0);
-    spec.policy = MUSLIN_ALLOWANCE_OVERSIZE;
+    spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_FOUR_MIDPOINTS, WHOLE_IN(3), 0);
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     spec.trim = IN(0, 1, 4);
     ck_assert_int_eq(rows_of(&spec).row[0].cut_width, IN(7, 1, 2));
     spec.kind = MUSLIN_UNIT_FLYING_GEESE;
-    spec.method = MUSLIN_METHOD_FLIPPED_CORNERS;
+    spec.method = MUSLIN_UNIT_METHOD_FLIPPED_CORNERS;
     spec.finished_width = WHOLE_IN(4);
     rows = rows_of(&spec);
     ck_assert_int_eq(rows.row[0].cut_width, IN(4, 1, 2));
@@ -387,12 +390,12 @@ END_TEST
 /* By hand: a corner of half 8129 ticks and 4064 is 8128 1/2 ticks; up to a tick 8129, and nothing less would do. */
 START_TEST(half_a_tick_is_rounded_too)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_METHOD_FLIPPED_CORNERS, 8129, 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 8129, 0);
     spec.grid = 1;
     struct rows rows = rows_of(&spec);
     ck_assert_int_eq(rows.row[1].cut_width, 8129);
     ck_assert_int_eq(rows.row[1].surplus_width, 0);
-    spec.direction = MUSLIN_ROUND_DOWN;
+    spec.direction = MUSLIN_DIRECTION_DOWN;
     ck_assert_int_eq(rows_of(&spec).row[1].cut_width, 8128);
     ck_assert_int_eq(rows_of(&spec).row[1].surplus_width, -1);
 }
@@ -405,10 +408,10 @@ START_TEST(every_method_of_the_list_makes_its_kind)
     int32_t kind;
     int32_t method;
     /* Example: muslin_unit_recipe_at(0, &kind, &method, NULL) gives MUSLIN_UNIT_RECTANGLE and
-     * MUSLIN_METHOD_PIECES. */
+     * MUSLIN_UNIT_METHOD_PIECES. */
     ck_ok(muslin_unit_recipe_at(0, &kind, &method, NULL));
     ck_assert_int_eq(kind, MUSLIN_UNIT_RECTANGLE);
-    ck_assert_int_eq(method, MUSLIN_METHOD_PIECES);
+    ck_assert_int_eq(method, MUSLIN_UNIT_METHOD_PIECES);
     int kinds_seen = 0;
     for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
         ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
@@ -464,7 +467,7 @@ static struct muslin_unit_stock_spec squares_of(muslin_len side, int64_t per_reg
 START_TEST(ten_squares_of_five_inches_a_fabric_give_twenty_half_squares)
 {
     /* Example: 10 squares of 5 in a region and half-squares of 4 in, two at a time: 20 units. */
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(4), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(4), 0);
     struct muslin_unit_stock_spec stock = squares_of(WHOLE_IN(5), 10);
     struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
     ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
@@ -482,7 +485,7 @@ END_TEST
  * a pitch of 3 / sqrt 3 = 1.7321: 1 + floor(36.8246 / 1.7321) = 22 from a strip. With half an inch lost still 21. */
 START_TEST(triangles_lie_up_and_down_along_a_strip)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_TRIANGLE_60, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(2));
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_TRIANGLE_60, MUSLIN_UNIT_METHOD_STRIPS, 0, WHOLE_IN(2));
     struct muslin_unit_stock_spec stock = squares_of(IN(2, 1, 2), 3);
     struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
     stock.width = WHOLE_IN(40);
@@ -502,20 +505,20 @@ END_TEST
 START_TEST(the_largest_unit_of_two_five_inch_squares_sewn_all_round)
 {
     /* Example: two 5 in squares sewn all round and cut on both diagonals finish 2 5/8 in, to the eighth. */
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_FOUR_ALL_ROUND, WHOLE_IN(1), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND, WHOLE_IN(1), 0);
     struct muslin_unit_stock_spec stock = squares_of(WHOLE_IN(5), 1);
     struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
     ck_ok(muslin_unit_largest(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.finished_width, IN(2, 5, 8));
     ck_assert_int_eq(yield.units, 4);
     ck_assert_int_eq(yield.kind, MUSLIN_UNIT_HALF_SQUARE);
-    ck_assert_int_eq(yield.method, MUSLIN_METHOD_FOUR_ALL_ROUND);
+    ck_assert_int_eq(yield.method, MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND);
 }
 END_TEST
 
 START_TEST(stock_too_small_for_any_unit_is_no_fit)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(1), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(1), 0);
     struct muslin_unit_stock_spec stock = squares_of(IN(0, 7, 8), 1);
     struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
     struct muslin_problem problem = PROBLEM;
@@ -539,7 +542,7 @@ START_TEST(only_what_fits_is_offered)
     ck_ok(muslin_unit_makes(&spec, &stock, rows, sizeof rows[0], MAKES_MOST, &count, NULL));
     ck_assert_int_eq(rows[0].finished_width, IN(0, 5, 8));
     for (size_t i = 0; i < count; i++)
-        ck_assert_int_ne(rows[i].method, MUSLIN_METHOD_EIGHT_AT_A_TIME);
+        ck_assert_int_ne(rows[i].method, MUSLIN_UNIT_METHOD_EIGHT_AT_A_TIME);
 }
 END_TEST
 
@@ -552,7 +555,7 @@ START_TEST(what_an_addition_is_too_small_for_is_not_offered)
     size_t all;
     size_t count;
     int quarters = 0;
-    spec.policy = MUSLIN_ALLOWANCE_CUSTOMARY;
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     ck_ok(muslin_unit_makes(&spec, &stock, NULL, 0, 0, &all, NULL));
     spec.quarter_addition = 1;
     ck_ok(muslin_unit_makes(&spec, &stock, rows, sizeof rows[0], MAKES_MOST, &count, NULL));
@@ -573,7 +576,7 @@ START_TEST(all_that_a_two_and_a_half_inch_square_makes)
     int found = 0;
     ck_ok(muslin_unit_makes(&spec, &stock, rows, sizeof rows[0], MAKES_MOST, &count, NULL));
     for (size_t i = 0; i < count; i++) {
-        if (rows[i].kind != MUSLIN_UNIT_HALF_SQUARE || rows[i].method != MUSLIN_METHOD_TWO_AT_A_TIME)
+        if (rows[i].kind != MUSLIN_UNIT_HALF_SQUARE || rows[i].method != MUSLIN_UNIT_METHOD_TWO_AT_A_TIME)
             continue;
         /* Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. */
         ck_assert_int_eq(rows[i].finished_width, IN(1, 5, 8));
@@ -633,9 +636,9 @@ END_TEST
 START_TEST(members_out_of_range_are_refused)
 {
     const struct ruled ruled = RULED(ruled_recipe, two_inch_half_squares, muslin_unit_plan);
-    const muslin_len part_most = MUSLIN_UNIT_MAX / 8;
+    const muslin_len part_most = MUSLIN_UNIT_SIZE_MAX / 8;
     const struct refusal refusals[] = {
-        OUTSIDE(muslin_unit_spec, finished_width, 1, MUSLIN_UNIT_MAX, MUSLIN_ARG_FINISHED),
+        OUTSIDE(muslin_unit_spec, finished_width, 1, MUSLIN_UNIT_SIZE_MAX, MUSLIN_ARG_FINISHED),
         REFUSAL(muslin_unit_spec, finished_height, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
         REFUSAL(muslin_unit_spec, finished_height, 16255, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
         REFUSAL(muslin_unit_spec, finished_height, 16257, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
@@ -645,16 +648,16 @@ START_TEST(members_out_of_range_are_refused)
         OUTSIDE(muslin_unit_spec, half_addition, 0, part_most, MUSLIN_ARG_HALF_ADDITION),
         OUTSIDE(muslin_unit_spec, quarter_addition, 0, part_most, MUSLIN_ARG_QUARTER_ADDITION),
         OUTSIDE(muslin_unit_spec, trim, 0, 0, MUSLIN_ARG_TRIM),
-        OUTSIDE(muslin_unit_spec, grid, 1, MUSLIN_UNIT_MAX, MUSLIN_ARG_GRID),
+        OUTSIDE(muslin_unit_spec, grid, 1, MUSLIN_UNIT_SIZE_MAX, MUSLIN_ARG_GRID),
         OUTSIDE(muslin_unit_spec, tolerance, 0, 1015, MUSLIN_ARG_TOLERANCE),
         OUTSIDE(muslin_unit_spec, units, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_UNITS),
         OUTSIDE(muslin_unit_spec, mirrored, 0, 0, MUSLIN_ARG_UNITS),
         NOT_A_CHOICE(muslin_unit_spec, kind, MUSLIN_UNIT_SLANTED_SLICE, MUSLIN_ARG_UNIT_KIND),
-        NOT_A_CHOICE(muslin_unit_spec, method, MUSLIN_METHOD_BIAS_STRIPS, MUSLIN_ARG_METHOD),
-        REFUSAL(muslin_unit_spec, method, MUSLIN_METHOD_FLIPPED_CORNERS, MUSLIN_ERR_METHOD, MUSLIN_ARG_METHOD),
-        NOT_A_CHOICE(muslin_unit_spec, policy, MUSLIN_ALLOWANCE_OVERSIZE, MUSLIN_ARG_POLICY),
+        NOT_A_CHOICE(muslin_unit_spec, method, MUSLIN_UNIT_METHOD_BIAS_STRIPS, MUSLIN_ARG_METHOD),
+        REFUSAL(muslin_unit_spec, method, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, MUSLIN_ERR_METHOD, MUSLIN_ARG_METHOD),
+        NOT_A_CHOICE(muslin_unit_spec, policy, MUSLIN_ALLOWANCE_POLICY_OVERSIZE, MUSLIN_ARG_POLICY),
         NOT_A_CHOICE(muslin_unit_spec, tip, MUSLIN_TIP_BLUNT, MUSLIN_ARG_TIP),
-        NOT_A_CHOICE(muslin_unit_spec, direction, MUSLIN_ROUND_NEAREST, MUSLIN_ARG_DIRECTION),
+        NOT_A_CHOICE(muslin_unit_spec, direction, MUSLIN_DIRECTION_NEAREST, MUSLIN_ARG_DIRECTION),
     };
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
 }
@@ -668,7 +671,7 @@ START_TEST(stock_out_of_range_is_refused)
         OUTSIDE(muslin_unit_stock_spec, height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_CUT),
         OUTSIDE(muslin_unit_stock_spec, per_region, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_IN_HAND),
         OUTSIDE(muslin_unit_stock_spec, end_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_LOSS),
-        OUTSIDE(muslin_unit_stock_spec, finished_grid, 1, MUSLIN_UNIT_MAX, MUSLIN_ARG_GRID),
+        OUTSIDE(muslin_unit_stock_spec, finished_grid, 1, MUSLIN_UNIT_SIZE_MAX, MUSLIN_ARG_GRID),
     };
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
 }
@@ -706,20 +709,21 @@ END_TEST
  * a hair above 2^26, and so beyond 2^49. At 2^26 by 2^25 it is below 2^26 + e (1 + sqrt 5 + 2) < 2^27. */
 START_TEST(a_half_rectangle_too_narrow_for_its_seams_is_refused)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, MUSLIN_UNIT_MAX, 1);
+    struct muslin_unit_spec spec =
+        unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, MUSLIN_UNIT_SIZE_MAX, 1);
     struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
     struct muslin_problem problem = PROBLEM;
-    spec.allowance = spec.take_up = MUSLIN_UNIT_MAX / 8;
+    spec.allowance = spec.take_up = MUSLIN_UNIT_SIZE_MAX / 8;
     ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     ck_assert_int_eq(problem.limit, MUSLIN_SIZE_MAX);
     ck_assert_int_gt(problem.value, INT64_C(1) << 49);
     spec.finished_width = 1;
-    spec.finished_height = MUSLIN_UNIT_MAX;
+    spec.finished_height = MUSLIN_UNIT_SIZE_MAX;
     ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     ck_assert_int_gt(problem.value, INT64_C(1) << 49);
-    spec.finished_width = MUSLIN_UNIT_MAX / 2;
+    spec.finished_width = MUSLIN_UNIT_SIZE_MAX / 2;
     ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
     ck_assert_int_ge(plan.waste_area, 0);
 }
@@ -738,15 +742,15 @@ static void ck_shape_refused(int32_t kind, int32_t method, muslin_len width, mus
 
 START_TEST(sizes_that_do_not_suit_the_kind_are_refused)
 {
-    ck_shape_refused(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FLIPPED_CORNERS, WHOLE_IN(4), WHOLE_IN(3),
+    ck_shape_refused(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, WHOLE_IN(4), WHOLE_IN(3),
                      MUSLIN_ARG_HEIGHT, WHOLE_IN(2));
-    ck_shape_refused(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FLIPPED_CORNERS, 8129, 0, MUSLIN_ARG_FINISHED, 8130);
-    ck_shape_refused(MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, 5, 5, MUSLIN_ARG_FINISHED, 0);
-    ck_shape_refused(MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, 0, 0, MUSLIN_ARG_HEIGHT, 1);
-    ck_shape_refused(MUSLIN_UNIT_TRAPEZOID, MUSLIN_METHOD_STRIPS, 199, 100, MUSLIN_ARG_FINISHED, 200);
-    ck_shape_refused(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, 200, 0, MUSLIN_ARG_HEIGHT, 1);
-    ck_shape_refused(MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 200, 0, MUSLIN_ARG_CORNER, 1);
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, 200, 100);
+    ck_shape_refused(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 8129, 0, MUSLIN_ARG_FINISHED, 8130);
+    ck_shape_refused(MUSLIN_UNIT_HEXAGON, MUSLIN_UNIT_METHOD_STRIPS, 5, 5, MUSLIN_ARG_FINISHED, 0);
+    ck_shape_refused(MUSLIN_UNIT_HEXAGON, MUSLIN_UNIT_METHOD_STRIPS, 0, 0, MUSLIN_ARG_HEIGHT, 1);
+    ck_shape_refused(MUSLIN_UNIT_TRAPEZOID, MUSLIN_UNIT_METHOD_STRIPS, 199, 100, MUSLIN_ARG_FINISHED, 200);
+    ck_shape_refused(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 200, 0, MUSLIN_ARG_HEIGHT, 1);
+    ck_shape_refused(MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 200, 0, MUSLIN_ARG_CORNER, 1);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, 200, 100);
     struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
     spec.corner = 51;
     ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_RANGE);

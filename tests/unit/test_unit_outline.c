@@ -66,7 +66,7 @@ static void ck_patch(const struct muslin_unit_corner *rows, size_t count, int32_
 START_TEST(a_half_square_has_two_triangles)
 {
     struct muslin_unit_corner rows[MANY] = { { 0 } };
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), 0);
     size_t count = draw_unit(&spec, 1, rows);
     ck_assert_uint_eq(count, 12);
     CK_PATCH(MUSLIN_STAGE_FINISHED, 1, { 0, 0 }, { 3, 0 }, { 3, 3 });
@@ -82,7 +82,7 @@ END_TEST
 START_TEST(the_second_hand_is_the_mirror_image)
 {
     struct muslin_unit_corner rows[MANY] = { { 0 } };
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_PIECES, WHOLE_IN(4), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), 0);
     size_t count = draw_unit(&spec, 1, rows);
     CK_PATCH(MUSLIN_STAGE_FINISHED, 1, { 0, 0 }, { 4, 0 }, { 4, 4 });
     CK_PATCH(MUSLIN_STAGE_FINISHED, 2, { 0, 4 }, { 0, 0 }, { 2, 2 });
@@ -93,7 +93,7 @@ START_TEST(the_second_hand_is_the_mirror_image)
     CK_PATCH(MUSLIN_STAGE_RAW, 1, { -0.25, 4 + (1 + ROOT_2) / 4 }, { -0.25, -0.25 }, { 4 + (1 + ROOT_2) / 4, -0.25 });
     for (size_t i = 0; i < count; i++)
         ck_assert_int_eq(rows[i].region, rows[i].patch);
-    spec = unit_of(MUSLIN_UNIT_DIAMOND_45, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(2));
+    spec = unit_of(MUSLIN_UNIT_DIAMOND_45, MUSLIN_UNIT_METHOD_STRIPS, 0, WHOLE_IN(2));
     count = draw_unit(&spec, 2, rows);
     CK_PATCH(MUSLIN_STAGE_FINISHED, 1, { 2 * ROOT_2, 2 }, { 0, 2 }, { 2, 0 }, { 2 + 2 * ROOT_2, 0 });
 }
@@ -104,7 +104,8 @@ END_TEST
 START_TEST(the_points_of_a_half_rectangle_differ)
 {
     struct muslin_unit_corner rows[MANY] = { { 0 } };
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(3), WHOLE_IN(4));
+    struct muslin_unit_spec spec =
+        unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(3), WHOLE_IN(4));
     size_t count = draw_unit(&spec, 1, rows);
     CK_PATCH(MUSLIN_STAGE_RAW, 1, { -0.5, -0.25 }, { 3.25, -0.25 }, { 3.25, 4.75 });
     CK_PATCH(MUSLIN_STAGE_RAW, 2, { 3.5, 4.25 }, { -0.25, 4.25 }, { -0.25, -0.75 });
@@ -119,7 +120,7 @@ START_TEST(a_blunt_tip_is_level_with_the_allowance)
 {
     struct muslin_unit_corner rows[MANY] = { { 0 } };
     const double side = 2 * 3 / ROOT_3;
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_TRIANGLE_60, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(3));
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_TRIANGLE_60, MUSLIN_UNIT_METHOD_STRIPS, 0, WHOLE_IN(3));
     size_t count = draw_unit(&spec, 1, rows);
     CK_PATCH(MUSLIN_STAGE_FINISHED, 1, { 0, 0 }, { side, 0 }, { side / 2, 3 });
     CK_PATCH(MUSLIN_STAGE_RAW, 1, { -ROOT_3 / 4, -0.25 }, { side + ROOT_3 / 4, -0.25 },
@@ -127,7 +128,7 @@ START_TEST(a_blunt_tip_is_level_with_the_allowance)
     spec.tip = MUSLIN_TIP_SHARP;
     count = draw_unit(&spec, 1, rows);
     CK_PATCH(MUSLIN_STAGE_RAW, 1, { -ROOT_3 / 4, -0.25 }, { side + ROOT_3 / 4, -0.25 }, { side / 2, 3.5 });
-    spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_STRIPS, WHOLE_IN(2), 0);
+    spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_STRIPS, WHOLE_IN(2), 0);
     count = draw_unit(&spec, 1, rows);
     CK_PATCH(MUSLIN_STAGE_RAW, 1, { -(1 + ROOT_2) / 4, -0.25 }, { 2.25, -0.25 }, { 2.25, 2.25 },
              { 2.25 - ROOT_2 / 4, 2.25 });
@@ -145,7 +146,7 @@ START_TEST(a_kaleidoscope_has_eight_wedges)
     const double leg = 4 * (1 - ROOT_2 / 2);
     const double wider = 0.25 * (1.0823922002923938 + ROOT_2 - 1);
     const double along = 0.25 * (1 + 0.7653668647301796); /* the same corner in the turned wedge */
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), 0);
     spec.tip = MUSLIN_TIP_SHARP;
     size_t count = draw_unit(&spec, 1, rows);
     ck_assert_uint_eq(count, 72);
@@ -171,7 +172,7 @@ START_TEST(a_star_has_diamonds_squares_and_triangles)
 {
     struct muslin_unit_corner rows[MANY] = { { 0 } };
     const double side = 6 / (2 + ROOT_2);
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(6), 0);
     size_t count = draw_unit(&spec, 1, rows);
     ck_assert_uint_eq(count, 2 * (8 * 4 + 4 * 4 + 4 * 3));
     CK_PATCH(MUSLIN_STAGE_FINISHED, 1, { side, 0 }, { 3, 3 - side }, { 3, 3 }, { side, side });
@@ -186,7 +187,7 @@ END_TEST
 START_TEST(the_corners_of_a_snowball_may_meet)
 {
     struct muslin_unit_corner rows[MANY] = { { 0 } };
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, WHOLE_IN(2), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, WHOLE_IN(2), 0);
     const double cut = 0.25 * (ROOT_2 - 1);
     spec.corner = WHOLE_IN(1);
     size_t count = draw_unit(&spec, 1, rows);
@@ -270,7 +271,7 @@ START_TEST(every_recipe_is_drawn_with_all_its_corners)
         int32_t kind = 0;
         int32_t method = 0;
         ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
-        size_t blunt = kind == MUSLIN_UNIT_HALF_SQUARE && method == MUSLIN_METHOD_STRIPS ? 2 : 0;
+        size_t blunt = kind == MUSLIN_UNIT_HALF_SQUARE && method == MUSLIN_UNIT_METHOD_STRIPS ? 2 : 0;
         struct muslin_unit_spec spec = any_unit(kind, method, WHOLE_IN(4));
         for (int32_t hand = 1; hand <= 2; hand++) {
             struct muslin_unit_corner rows[MANY] = { { 0 } };
@@ -291,13 +292,13 @@ START_TEST(outlines_reach_the_ends_of_their_ranges)
         int32_t kind = 0;
         int32_t method = 0;
         ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
-        struct muslin_unit_spec spec = any_unit(kind, method, MUSLIN_UNIT_MAX);
-        spec.allowance = MUSLIN_UNIT_MAX / 8;
-        spec.take_up = MUSLIN_UNIT_MAX / 8;
+        struct muslin_unit_spec spec = any_unit(kind, method, MUSLIN_UNIT_SIZE_MAX);
+        spec.allowance = MUSLIN_UNIT_SIZE_MAX / 8;
+        spec.take_up = MUSLIN_UNIT_SIZE_MAX / 8;
         ck_areas(rows, draw_unit(&spec, 1, rows));
         spec = any_unit(kind, method, 4);
-        spec.allowance = MUSLIN_UNIT_MAX / 8;
-        spec.take_up = MUSLIN_UNIT_MAX / 8;
+        spec.allowance = MUSLIN_UNIT_SIZE_MAX / 8;
+        spec.take_up = MUSLIN_UNIT_SIZE_MAX / 8;
         draw_unit(&spec, 2, rows);
         spec.allowance = 0;
         spec.take_up = 0;
@@ -315,7 +316,7 @@ END_TEST
 START_TEST(half_a_tick_goes_up)
 {
     struct muslin_unit_corner rows[MANY] = { { 0 } };
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_RECTANGLE, MUSLIN_METHOD_PIECES, 10, 7);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 10, 7);
     spec.allowance = 0;
     spec.take_up = 1;
     ck_assert_uint_eq(draw_unit(&spec, 1, rows), 8);
@@ -350,7 +351,7 @@ START_TEST(outlines_refuse_what_is_wrong)
         ck_assert_int_eq(problem.limit, 2);
         ck_assert_ptr_nonnull(strstr(problem.text, "Hand"));
     }
-    spec.method = MUSLIN_METHOD_FOUR_AT_A_TIME;
+    spec.method = MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME;
     ck_status(muslin_unit_outlines(&spec, 1, rows, sizeof rows[0], MANY, &count, &problem), MUSLIN_ERR_METHOD);
     ck_status(muslin_unit_outlines(&good, 1, rows, sizeof rows[0] - 1, MANY, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_status(muslin_unit_outlines(&good, 1, NULL, sizeof rows[0], MANY, &count, &problem), MUSLIN_ERR_NULL);
@@ -407,7 +408,7 @@ START_TEST(rows_may_be_larger_than_known)
     ck_assert_int_eq(corners[11].known.corner, 2);
     ck_assert_uint_eq(steps[5].known.size, sizeof steps[0]);
     ck_assert_int_eq(steps[5].beyond, 0);
-    ck_assert_int_eq(steps[5].known.step, MUSLIN_SEW_TRIM_TO);
+    ck_assert_int_eq(steps[5].known.step, MUSLIN_UNIT_STEP_TRIM_TO);
 }
 END_TEST
 
@@ -428,8 +429,8 @@ static size_t sew_unit(const struct muslin_unit_spec *spec, struct muslin_unit_s
 START_TEST(half_squares_are_sewn_beside_a_line)
 {
     struct muslin_unit_step rows[MANY] = { { 0 } };
-    const int32_t wanted[] = { MUSLIN_SEW_MARK_LINE, MUSLIN_SEW_PAIR, MUSLIN_SEW_BESIDE, MUSLIN_SEW_CUT_APART,
-                               MUSLIN_SEW_PRESS_TO, MUSLIN_SEW_TRIM_TO };
+    const int32_t wanted[] = { MUSLIN_UNIT_STEP_MARK_LINE, MUSLIN_UNIT_STEP_PAIR,     MUSLIN_UNIT_STEP_BESIDE,
+                               MUSLIN_UNIT_STEP_CUT_APART, MUSLIN_UNIT_STEP_PRESS_TO, MUSLIN_UNIT_STEP_TRIM_TO };
     ck_assert_uint_eq(sew_unit(&good, rows), COUNT_OF(wanted));
     for (size_t i = 0; i < COUNT_OF(wanted); i++)
         ck_assert_int_eq(rows[i].step, wanted[i]);
@@ -450,22 +451,22 @@ END_TEST
 START_TEST(steps_measure_what_is_cut_and_trimmed)
 {
     struct muslin_unit_step rows[MANY] = { { 0 } };
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_FOUR_AT_A_TIME, WHOLE_IN(4), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, WHOLE_IN(4), 0);
     size_t count = sew_unit(&spec, rows);
-    ck_assert_int_eq(rows[count - 1].step, MUSLIN_SEW_TRIM_GEESE);
+    ck_assert_int_eq(rows[count - 1].step, MUSLIN_UNIT_STEP_TRIM_GEESE);
     ck_assert_int_eq(rows[count - 1].measure, IN(4, 1, 2));
     ck_assert_int_eq(rows[count - 1].measure_height, IN(2, 1, 2));
-    spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
+    spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(6), 0);
     sew_unit(&spec, rows);
-    ck_assert_int_eq(rows[0].step, MUSLIN_SEW_CUT_SLANTED);
+    ck_assert_int_eq(rows[0].step, MUSLIN_UNIT_STEP_CUT_SLANTED);
     ck_assert_int_eq(rows[0].measure, IN(1, 3, 4));
-    spec = unit_of(MUSLIN_UNIT_DIAMOND_60, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(2));
+    spec = unit_of(MUSLIN_UNIT_DIAMOND_60, MUSLIN_UNIT_METHOD_STRIPS, 0, WHOLE_IN(2));
     ck_assert_uint_eq(sew_unit(&spec, rows), 1);
     ck_assert_int_eq(rows[0].measure, IN(2, 1, 2));
-    spec = unit_of(MUSLIN_UNIT_SLANTED_SLICE, MUSLIN_METHOD_STRIPS, WHOLE_IN(3), WHOLE_IN(2));
+    spec = unit_of(MUSLIN_UNIT_SLANTED_SLICE, MUSLIN_UNIT_METHOD_STRIPS, WHOLE_IN(3), WHOLE_IN(2));
     ck_assert_uint_eq(sew_unit(&spec, rows), 1);
     ck_assert_int_eq(rows[0].measure, IN(3, 1, 2));
-    spec = unit_of(MUSLIN_UNIT_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(3), WHOLE_IN(2));
+    spec = unit_of(MUSLIN_UNIT_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(3), WHOLE_IN(2));
     ck_assert_uint_eq(sew_unit(&spec, rows), 0);
 }
 END_TEST
@@ -481,8 +482,9 @@ static int32_t times_of(const struct muslin_unit_step *rows, size_t count, int32
 
 static int cuts_at_an_angle(int32_t step)
 {
-    return step == MUSLIN_SEW_CUT_SLANTED || step == MUSLIN_SEW_CUT_TURNING || step == MUSLIN_SEW_CUT_TO_SHAPE ||
-           step == MUSLIN_SEW_CUT_POINTS || step == MUSLIN_SEW_CUT_WEDGES || step == MUSLIN_SEW_CUT_PAIRS;
+    return step == MUSLIN_UNIT_STEP_CUT_SLANTED || step == MUSLIN_UNIT_STEP_CUT_TURNING ||
+           step == MUSLIN_UNIT_STEP_CUT_TO_SHAPE || step == MUSLIN_UNIT_STEP_CUT_POINTS ||
+           step == MUSLIN_UNIT_STEP_CUT_WEDGES || step == MUSLIN_UNIT_STEP_CUT_PAIRS;
 }
 
 static struct muslin_unit_step last_step_of(const struct muslin_unit_spec *spec)
@@ -499,30 +501,30 @@ static void ck_trim(const struct muslin_unit_spec *spec, int32_t step, muslin_le
 }
 
 /* Geometry, with 1/4 in seams: the seam of a 2 in corner runs at 45 degrees past the finished edge 2 in from the corner
- * to the raw one 2 1/4 in from it, and the raw corner lies 1/4 in farther out: 2 1/2 in. An octagon's corner, and that of
- * a kaleidoscope, is (1 - sqrt 1/2) W; a star's points lie so far along the finished edge. A half-rectangle of 4 by 2 in
- * misses the raw corner by 1/4 (4 - 2) / 4. */
+ * to the raw one 2 1/4 in from it, and the raw corner lies 1/4 in farther out: 2 1/2 in. An octagon's corner, and that
+ * of a kaleidoscope, is (1 - sqrt 1/2) W; a star's points lie so far along the finished edge. A half-rectangle of 4 by
+ * 2 in misses the raw corner by 1/4 (4 - 2) / 4. */
 START_TEST(trimming_says_where_seams_meet_the_edge)
 {
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_METHOD_FLIPPED_CORNERS, WHOLE_IN(6), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SNOWBALL, MUSLIN_UNIT_METHOD_FLIPPED_CORNERS, WHOLE_IN(6), 0);
     spec.corner = WHOLE_IN(2);
-    ck_trim(&spec, MUSLIN_SEW_TRIM_CORNERS, IN(2, 1, 2));
-    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
-    ck_trim(&spec, MUSLIN_SEW_TRIM_CORNERS, inches(6 - 3 * ROOT_2 + 0.5));
-    spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, WHOLE_IN(8), 0);
-    ck_trim(&spec, MUSLIN_SEW_TRIM_CORNERS, inches(8 - 4 * ROOT_2 + 0.5));
-    spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(12), 0);
-    ck_trim(&spec, MUSLIN_SEW_TRIM_STAR, inches(12 - 6 * ROOT_2 + 0.25));
-    spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
-    ck_trim(&spec, MUSLIN_SEW_TRIM_LEANING, IN(0, 1, 8));
+    ck_trim(&spec, MUSLIN_UNIT_STEP_TRIM_CORNERS, IN(2, 1, 2));
+    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(6), 0);
+    ck_trim(&spec, MUSLIN_UNIT_STEP_TRIM_CORNERS, inches(6 - 3 * ROOT_2 + 0.5));
+    spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(8), 0);
+    ck_trim(&spec, MUSLIN_UNIT_STEP_TRIM_CORNERS, inches(8 - 4 * ROOT_2 + 0.5));
+    spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(12), 0);
+    ck_trim(&spec, MUSLIN_UNIT_STEP_TRIM_STAR, inches(12 - 6 * ROOT_2 + 0.25));
+    spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
+    ck_trim(&spec, MUSLIN_UNIT_STEP_TRIM_LEANING, IN(0, 1, 8));
     spec.finished_height = WHOLE_IN(4);
-    ck_trim(&spec, MUSLIN_SEW_TRIM_TO, 0);
-    spec = unit_of(MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), 0);
-    ck_trim(&spec, MUSLIN_SEW_TRIM_POINTS, 0);
-    spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), 0);
-    ck_trim(&spec, MUSLIN_SEW_TRIM_GEESE, 0);
-    spec = unit_of(MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), 0);
-    ck_trim(&spec, MUSLIN_SEW_TRIM_CROSSED, 0);
+    ck_trim(&spec, MUSLIN_UNIT_STEP_TRIM_TO, 0);
+    spec = unit_of(MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), 0);
+    ck_trim(&spec, MUSLIN_UNIT_STEP_TRIM_POINTS, 0);
+    spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), 0);
+    ck_trim(&spec, MUSLIN_UNIT_STEP_TRIM_GEESE, 0);
+    spec = unit_of(MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), 0);
+    ck_trim(&spec, MUSLIN_UNIT_STEP_TRIM_CROSSED, 0);
 }
 END_TEST
 
@@ -531,30 +533,30 @@ END_TEST
 START_TEST(steps_measure_pieces_as_cut)
 {
     struct muslin_unit_step rows[MANY] = { { 0 } };
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(12), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(12), 0);
     size_t count = sew_unit(&spec, rows);
     ck_assert_int_eq(rows[0].measure, WHOLE_IN(3));
     ck_assert_int_eq(rows[0].angle, 45);
-    ck_assert_int_eq(times_of(rows, count, MUSLIN_SEW_MARK_WIDE), 8);
-    ck_assert_int_eq(times_of(rows, count, MUSLIN_SEW_MARK_INNER), 8);
-    ck_assert_int_eq(times_of(rows, count, MUSLIN_SEW_MARK_CORNERS), 0);
-    ck_assert_int_eq(times_of(rows, count, MUSLIN_SEW_JOIN_THROUGH), 1);
-    spec = unit_of(MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(6), 0);
+    ck_assert_int_eq(times_of(rows, count, MUSLIN_UNIT_STEP_MARK_WIDE), 8);
+    ck_assert_int_eq(times_of(rows, count, MUSLIN_UNIT_STEP_MARK_INNER), 8);
+    ck_assert_int_eq(times_of(rows, count, MUSLIN_UNIT_STEP_MARK_CORNERS), 0);
+    ck_assert_int_eq(times_of(rows, count, MUSLIN_UNIT_STEP_JOIN_THROUGH), 1);
+    spec = unit_of(MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(6), 0);
     sew_unit(&spec, rows);
-    ck_assert_int_eq(rows[6].step, MUSLIN_SEW_PAIR_EACH_HALF);
+    ck_assert_int_eq(rows[6].step, MUSLIN_UNIT_STEP_PAIR_EACH_HALF);
     ck_assert_int_eq(rows[6].measure, IN(6, 7, 8));
-    spec = unit_of(MUSLIN_UNIT_HEXAGON, MUSLIN_METHOD_STRIPS, 0, IN(2, 3, 4));
+    spec = unit_of(MUSLIN_UNIT_HEXAGON, MUSLIN_UNIT_METHOD_STRIPS, 0, IN(2, 3, 4));
     ck_assert_uint_eq(sew_unit(&spec, rows), 2);
-    ck_assert_int_eq(rows[0].step, MUSLIN_SEW_CUT_LENGTHS);
+    ck_assert_int_eq(rows[0].step, MUSLIN_UNIT_STEP_CUT_LENGTHS);
     ck_assert_int_eq(rows[0].measure, inches(6.5 / ROOT_3 + 0.5 / 8128)); /* from point to point, up to a tick */
     ck_assert_int_eq(rows[0].from_corner, 0);
-    ck_assert_int_eq(rows[1].step, MUSLIN_SEW_CUT_POINTS);
+    ck_assert_int_eq(rows[1].step, MUSLIN_UNIT_STEP_CUT_POINTS);
     ck_assert_int_eq(rows[1].measure, inches(3.25 / ROOT_3 + 0.5 / 8128)); /* up to a tick */
     ck_assert_int_eq(rows[1].from_corner, inches(3.25 / 2 / ROOT_3));      /* half across, at 60 degrees */
     ck_assert_int_eq(rows[1].angle, 60);
-    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_METHOD_PIECES, WHOLE_IN(6), 0);
+    spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(6), 0);
     sew_unit(&spec, rows);
-    ck_assert_int_eq(rows[0].step, MUSLIN_SEW_CUT_TO_SHAPE);
+    ck_assert_int_eq(rows[0].step, MUSLIN_UNIT_STEP_CUT_TO_SHAPE);
     ck_assert_int_eq(rows[0].from_corner, inches(6.5 * (1 - ROOT_2 / 2)));
     ck_assert_int_eq(rows[0].angle, 45);
 }
@@ -564,20 +566,20 @@ END_TEST
 START_TEST(each_shape_is_cut_from_its_strip_in_its_own_way)
 {
     struct muslin_unit_step rows[MANY] = { { 0 } };
-    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_METHOD_PIECES, WHOLE_IN(8), 0);
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_KALEIDOSCOPE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(8), 0);
     sew_unit(&spec, rows);
-    ck_assert_int_eq(rows[0].step, MUSLIN_SEW_CUT_WEDGES);
-    ck_assert_int_eq(rows[1].step, MUSLIN_SEW_CUT_WEDGES);
+    ck_assert_int_eq(rows[0].step, MUSLIN_UNIT_STEP_CUT_WEDGES);
+    ck_assert_int_eq(rows[1].step, MUSLIN_UNIT_STEP_CUT_WEDGES);
     ck_assert_int_eq(rows[1].angle, 45);
-    const char *of_wedges = muslin_sewing_step_text(MUSLIN_SEW_CUT_WEDGES);
+    const char *of_wedges = muslin_unit_step_sentence(MUSLIN_UNIT_STEP_CUT_WEDGES);
     ck_assert_ptr_nonnull(strstr(of_wedges, "67 1/2 degrees")); /* (180 - 45) / 2 */
-    spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_STRIPS, WHOLE_IN(3), 0);
+    spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_STRIPS, WHOLE_IN(3), 0);
     sew_unit(&spec, rows);
-    ck_assert_int_eq(rows[1].step, MUSLIN_SEW_CUT_PAIRS);
+    ck_assert_int_eq(rows[1].step, MUSLIN_UNIT_STEP_CUT_PAIRS);
     ck_assert_int_eq(rows[1].other, 2);
-    spec = unit_of(MUSLIN_UNIT_HALF_HEXAGON, MUSLIN_METHOD_STRIPS, 0, WHOLE_IN(2));
+    spec = unit_of(MUSLIN_UNIT_HALF_HEXAGON, MUSLIN_UNIT_METHOD_STRIPS, 0, WHOLE_IN(2));
     sew_unit(&spec, rows);
-    ck_assert_int_eq(rows[0].step, MUSLIN_SEW_CUT_TURNING);
+    ck_assert_int_eq(rows[0].step, MUSLIN_UNIT_STEP_CUT_TURNING);
     ck_assert_int_eq(rows[0].angle, 60);
 }
 END_TEST
@@ -596,28 +598,28 @@ START_TEST(the_steps_of_every_recipe_agree_with_its_pieces)
         size_t count = sew_unit(&spec, rows);
         ck_ok(muslin_unit_recipe(&spec, &unit, NULL));
         for (size_t k = 0; k < count; k++) {
-            ck_assert(rows[k].step >= MUSLIN_SEW_MARK_LINE && rows[k].step <= MUSLIN_SEW_CUT_PAIRS);
+            ck_assert(rows[k].step >= MUSLIN_UNIT_STEP_MARK_LINE && rows[k].step <= MUSLIN_UNIT_STEP_CUT_PAIRS);
             ck_assert(rows[k].piece >= 0 && rows[k].piece <= unit.pieces);
             ck_assert(rows[k].other >= 0 && rows[k].other <= unit.pieces);
             ck_assert(rows[k].times >= 1 && rows[k].times <= 8);
-            ck_assert_int_eq(rows[k].region != 0, rows[k].step == MUSLIN_SEW_PRESS_TO);
+            ck_assert_int_eq(rows[k].region != 0, rows[k].step == MUSLIN_UNIT_STEP_PRESS_TO);
             ck_assert_int_eq(rows[k].angle != 0, cuts_at_an_angle(rows[k].step));
         }
-        int32_t trims = times_of(rows, count, MUSLIN_SEW_TRIM_TO);
-        for (int32_t step = MUSLIN_SEW_TRIM_CROSSED; step <= MUSLIN_SEW_TRIM_LEANING; step++)
+        int32_t trims = times_of(rows, count, MUSLIN_UNIT_STEP_TRIM_TO);
+        for (int32_t step = MUSLIN_UNIT_STEP_TRIM_CROSSED; step <= MUSLIN_UNIT_STEP_TRIM_LEANING; step++)
             trims += times_of(rows, count, step);
         int is_trimmed = unit.unfinished_width != 0 && kind != MUSLIN_UNIT_RECTANGLE &&
-                         method != MUSLIN_METHOD_BIAS_STRIPS;
+                         method != MUSLIN_UNIT_METHOD_BIAS_STRIPS;
         ck_assert_int_eq(trims, is_trimmed ? unit.units_per_recipe : 0);
-        if (method == MUSLIN_METHOD_FLIPPED_CORNERS) {
-            int32_t corners = times_of(rows, count, MUSLIN_SEW_PAIR_CORNER) +
-                              times_of(rows, count, MUSLIN_SEW_PAIR_CORNER_LEFT) +
-                              times_of(rows, count, MUSLIN_SEW_PAIR_END) +
-                              times_of(rows, count, MUSLIN_SEW_PAIR_OTHER_END);
-            ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_SEW_ON_LINE));
-            ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_SEW_TRIM_CORNER));
-            ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_SEW_FOLD_BACK));
-            ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_SEW_MARK_LINE));
+        if (method == MUSLIN_UNIT_METHOD_FLIPPED_CORNERS) {
+            int32_t corners = times_of(rows, count, MUSLIN_UNIT_STEP_PAIR_CORNER) +
+                              times_of(rows, count, MUSLIN_UNIT_STEP_PAIR_CORNER_LEFT) +
+                              times_of(rows, count, MUSLIN_UNIT_STEP_PAIR_END) +
+                              times_of(rows, count, MUSLIN_UNIT_STEP_PAIR_OTHER_END);
+            ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_UNIT_STEP_ON_LINE));
+            ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_UNIT_STEP_TRIM_CORNER));
+            ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_UNIT_STEP_FOLD_BACK));
+            ck_assert_int_eq(corners, times_of(rows, count, MUSLIN_UNIT_STEP_MARK_LINE));
         }
     }
 }
@@ -636,24 +638,24 @@ static void ck_places(const char *sentence)
     }
 }
 
-/* Example: puts(muslin_sewing_step_text(MUSLIN_SEW_ON_LINE)). */
+/* Example: puts(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_ON_LINE)). */
 START_TEST(every_step_has_its_sentence)
 {
-    const char *none = muslin_sewing_step_text(0);
-    ck_assert_str_eq(muslin_sewing_step_text(MUSLIN_SEW_ON_LINE), "Sew on the drawn line.");
+    const char *none = muslin_unit_step_sentence(0);
+    ck_assert_str_eq(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_ON_LINE), "Sew on the drawn line.");
     ck_assert_ptr_nonnull(strstr(none, "no sewing step"));
-    ck_assert_str_eq(muslin_sewing_step_text(-1), none);
-    ck_assert_str_eq(muslin_sewing_step_text(MUSLIN_SEW_CUT_PAIRS + 1), none);
-    ck_assert_str_eq(muslin_sewing_step_text(INT32_MIN), none);
-    ck_assert_str_eq(muslin_sewing_step_text(INT32_MAX), none);
-    for (int32_t step = MUSLIN_SEW_MARK_LINE; step <= MUSLIN_SEW_CUT_PAIRS; step++) {
-        const char *sentence = muslin_sewing_step_text(step);
+    ck_assert_str_eq(muslin_unit_step_sentence(-1), none);
+    ck_assert_str_eq(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_CUT_PAIRS + 1), none);
+    ck_assert_str_eq(muslin_unit_step_sentence(INT32_MIN), none);
+    ck_assert_str_eq(muslin_unit_step_sentence(INT32_MAX), none);
+    for (int32_t step = MUSLIN_UNIT_STEP_MARK_LINE; step <= MUSLIN_UNIT_STEP_CUT_PAIRS; step++) {
+        const char *sentence = muslin_unit_step_sentence(step);
         ck_assert_str_ne(sentence, none);
         ck_assert(sentence[strlen(sentence) - 1] == '.');
         ck_places(sentence);
     }
-    ck_assert_ptr_nonnull(strstr(muslin_sewing_step_text(MUSLIN_SEW_TRIM_TO), "unfinished"));
-    ck_assert_ptr_nonnull(strstr(muslin_sewing_step_text(MUSLIN_SEW_SET_IN), "inner corner"));
+    ck_assert_ptr_nonnull(strstr(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_TRIM_TO), "unfinished"));
+    ck_assert_ptr_nonnull(strstr(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_SET_IN), "inner corner"));
 }
 END_TEST
 

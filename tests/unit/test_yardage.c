@@ -19,14 +19,14 @@ static void begin_top(struct small_top *top)
     struct muslin_quilt *quilt = top->s.quilt;
     top->red = fabric_of(quilt, "red");
     const muslin_id fabrics[] = { top->s.blue, top->s.white };
-    const muslin_id unit = yardage_unit(quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_TWO_AT_A_TIME, WHOLE_IN(3),
-                                        fabrics, 2);
+    const muslin_id unit =
+        yardage_unit(quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(3), fabrics, 2);
     const muslin_id blue = yardage_patch(quilt, top->s.blue, WHOLE_IN(6), WHOLE_IN(2));
     const muslin_id rail[] = { blue, yardage_patch(quilt, top->s.white, WHOLE_IN(6), WHOLE_IN(2)), blue };
-    const muslin_id rails = pieced_join(quilt, MUSLIN_DOWN, MUSLIN_STRIPS_ALWAYS, 0, rail, 3);
+    const muslin_id rails = pieced_join(quilt, MUSLIN_AXIS_DOWN, MUSLIN_STRIP_PIECING_ALWAYS, 0, rail, 3);
     const muslin_id border = yardage_patch(quilt, top->red, WHOLE_IN(60), WHOLE_IN(4));
     const muslin_id rows[] = { border, repeat_of(quilt, unit, 20, 1), repeat_of(quilt, rails, 10, 1), border };
-    top->solution = solved(quilt, join_of(quilt, MUSLIN_DOWN, rows, 4));
+    top->solution = solved(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, rows, 4));
 }
 
 static void end_top(struct small_top *top)
@@ -130,7 +130,7 @@ START_TEST(borders_pieced_from_strips)
     struct small_top top;
     begin_top(&top);
     struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
-    spec.long_pieces = MUSLIN_LONG_JOINED;
+    spec.long_pieces = MUSLIN_LONG_PIECES_JOINED;
     const struct muslin_extra_cut_spec binding = binding_of(top.red);
     struct muslin_yardage *yardage = yardage_of(top.solution, &spec, &binding, 1);
     ck_bill(&bill_of(yardage).rows[2], top.red, WHOLE_IN(28), IN(31, 1, 2));
@@ -230,8 +230,8 @@ END_TEST
 
 static struct muslin_solution *solved_at(struct sewn *s, muslin_id top, muslin_id fabric, muslin_len width)
 {
-    const struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
-    struct muslin_value_spec wide = MUSLIN_VALUE_SPEC_INIT;
+    const struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec wide = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     wide.id = fabric;
     wide.value = width;
@@ -258,7 +258,7 @@ START_TEST(four_borders_from_five_strips)
     struct sewn s;
     begin_sewing(&s);
     struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
-    spec.long_pieces = MUSLIN_LONG_JOINED;
+    spec.long_pieces = MUSLIN_LONG_PIECES_JOINED;
     const muslin_id border = yardage_patch(s.quilt, s.blue, IN(71, 1, 2), WHOLE_IN(6));
     ck_needed(&s, repeat_of(s.quilt, border, 1, 4), s.blue, WHOLE_IN(60), &spec, IN(32, 1, 2));
     end_sewing(&s);
@@ -278,7 +278,7 @@ START_TEST(sashes_take_less_where_they_may_turn)
     for (size_t i = 0; i < 2; i++) {
         const muslin_id sash = yardage_patch(s.quilt, fabrics[i], WHOLE_IN(12), WHOLE_IN(4));
         const muslin_id pair[] = { sash, sash };
-        const muslin_id two = pieced_join(s.quilt, MUSLIN_DOWN, MUSLIN_STRIPS_NEVER, 0, pair, 2);
+        const muslin_id two = pieced_join(s.quilt, MUSLIN_AXIS_DOWN, MUSLIN_STRIP_PIECING_NEVER, 0, pair, 2);
         ck_needed(&s, repeat_of(s.quilt, two, 4, 3), fabrics[i], WHOLE_IN(44), &spec, needed[i]);
     }
     end_sewing(&s);
@@ -293,14 +293,14 @@ START_TEST(triangles_are_counted_with_their_run_in)
     begin_sewing(&s);
     const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
     for (int64_t cells = 8; cells <= 9; cells++) {
-        struct muslin_sixty_spec sixty = MUSLIN_SIXTY_SPEC_INIT;
-        struct muslin_sixty_piece_spec pieces[9];
+        struct muslin_quilt_sixty_spec sixty = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+        struct muslin_quilt_sixty_piece_spec pieces[9];
         muslin_id top = 0;
         sixty.cells = cells;
         sixty.height = fixed_of(s.quilt, WHOLE_IN(6));
         sixty.end_fabric = s.white;
         for (int64_t i = 0; i < cells; i++) {
-            pieces[i] = (struct muslin_sixty_piece_spec)MUSLIN_SIXTY_PIECE_SPEC_INIT;
+            pieces[i] = (struct muslin_quilt_sixty_piece_spec)MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
             pieces[i].fabric = s.blue;
         }
         ck_ok(muslin_quilt_sixty(s.quilt, &sixty, pieces, sizeof pieces[0], (size_t)cells, &top, NULL));
@@ -317,9 +317,9 @@ START_TEST(widths_are_those_of_the_solution)
 {
     struct sewn s;
     begin_sewing(&s);
-    const struct muslin_solve_spec solve = MUSLIN_SOLVE_SPEC_INIT;
+    const struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
-    struct muslin_value_spec wide = MUSLIN_VALUE_SPEC_INIT;
+    struct muslin_solution_value_spec wide = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     struct muslin_extra_cut_spec pieces[] = { MUSLIN_EXTRA_CUT_SPEC_INIT, MUSLIN_EXTRA_CUT_SPEC_INIT };
     struct muslin_solution *solution = NULL;
     const muslin_id patch = patch_of(s.quilt, s.blue, s.two, s.two);
@@ -362,8 +362,8 @@ START_TEST(plans_are_read_with_the_labels_of_the_list)
     static const int64_t labels[3][3] = { { 0, 1, 6 }, { 2, 3, -1 }, { 4, 5, -1 } };
     for (int64_t row = 0; row < 3; row++) {
         const struct muslin_cutplan *plan = NULL;
-        struct muslin_plan_piece pieces[4];
-        struct muslin_plan_strip strips[20];
+        struct muslin_cutplan_piece pieces[4];
+        struct muslin_cutplan_strip strips[20];
         size_t count = 0;
         ck_ok(muslin_yardage_plan(yardage, row, &plan, NULL));
         ck_ok(muslin_cutplan_pieces(plan, pieces, sizeof pieces[0], COUNT_OF(pieces), &count, NULL));
@@ -526,10 +526,10 @@ START_TEST(what_does_not_fit_names_the_fabric)
     const muslin_id small[] = { s.blue, s.blue };
     const muslin_id large[] = { s.white, s.white };
     const muslin_id units[] = {
-        yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(4), small, 2),
-        yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(48), large, 2)
+        yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), small, 2),
+        yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(48), large, 2)
     };
-    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_ACROSS, units, 2));
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, units, 2));
     struct muslin_yardage *yardage = NULL;
     struct muslin_problem problem = PROBLEM;
     ck_status(try_yardage(solution, &spec, NULL, 0, &yardage, &problem), MUSLIN_ERR_NO_YIELD);
@@ -628,7 +628,7 @@ START_TEST(initial_values_are_the_documented_ones)
     ck_status(muslin_extra_cut_spec_init(&second, 8), MUSLIN_ERR_STRUCT_SIZE);
     ck_assert_int_eq(yardage.join_loss, IN(0, 1, 2));
     ck_assert_int_eq(yardage.step, IN(4, 1, 2));
-    ck_assert_int_eq(yardage.long_pieces, MUSLIN_LONG_LENGTHWISE);
+    ck_assert_int_eq(yardage.long_pieces, MUSLIN_LONG_PIECES_LENGTHWISE);
     ck_assert_int_eq(extra.count, 1);
     ck_assert_int_eq(extra.kind, MUSLIN_BLANK_PIECE);
 }

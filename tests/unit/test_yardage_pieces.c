@@ -49,7 +49,7 @@ START_TEST(rectangles_may_turn_and_long_ones_lie_lengthwise)
     const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
     const muslin_id rows[] = { repeat_of(s.quilt, patch_of(s.quilt, s.blue, s.two, s.two), 9, 4),
                                yardage_patch(s.quilt, s.blue, IN(59, 1, 2), WHOLE_IN(4)) };
-    const struct asked asked = pieces_of(&s, join_of(s.quilt, MUSLIN_DOWN, rows, 2), s.blue, &spec);
+    const struct asked asked = pieces_of(&s, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2), s.blue, &spec);
     ck_assert_uint_eq(asked.count, 2);
     ck_row(&asked.rows[0], MUSLIN_BLANK_LENGTHWISE, IN(4, 1, 2), WHOLE_IN(60), 1);
     ck_row(&asked.rows[1], MUSLIN_BLANK_PIECE, IN(2, 1, 2), IN(2, 1, 2), 36);
@@ -57,7 +57,7 @@ START_TEST(rectangles_may_turn_and_long_ones_lie_lengthwise)
     ck_assert_uint_eq(asked.rows[1].flags, MUSLIN_BLANK_MAY_TURN);
     ck_assert_int_eq(asked.rows[0].label, 0);
     ck_assert_int_eq(asked.rows[1].label, 1);
-    ck_assert_uint_eq(pieces_of(&s, join_of(s.quilt, MUSLIN_DOWN, rows, 2), s.white, &spec).count, 0);
+    ck_assert_uint_eq(pieces_of(&s, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2), s.white, &spec).count, 0);
     end_sewing(&s);
 }
 END_TEST
@@ -68,17 +68,17 @@ START_TEST(long_is_what_a_strip_has_no_room_for)
     struct sewn s;
     begin_sewing(&s);
     const muslin_id patch = yardage_patch(s.quilt, s.blue, WHOLE_IN(39), IN(1, 1, 2));
-    struct muslin_yardage_spec spec = spec_of(IN(0, 1, 2), MUSLIN_LONG_LENGTHWISE);
+    struct muslin_yardage_spec spec = spec_of(IN(0, 1, 2), MUSLIN_LONG_PIECES_LENGTHWISE);
     ck_row(&pieces_of(&s, patch, s.blue, &spec).rows[0], MUSLIN_BLANK_PIECE, IN(39, 1, 2), WHOLE_IN(2), 1);
     spec.end_loss++;
     ck_row(&pieces_of(&s, patch, s.blue, &spec).rows[0], MUSLIN_BLANK_LENGTHWISE, WHOLE_IN(2), IN(39, 1, 2), 1);
-    spec = spec_of(0, MUSLIN_LONG_LENGTHWISE);
-    spec.squaring_loss = IN(1, 1, 2);
-    spec.squaring_every = 3;
+    spec = spec_of(0, MUSLIN_LONG_PIECES_LENGTHWISE);
+    spec.resquare_loss = IN(1, 1, 2);
+    spec.resquare_every = 3;
     ck_row(&pieces_of(&s, patch, s.blue, &spec).rows[0], MUSLIN_BLANK_PIECE, IN(39, 1, 2), WHOLE_IN(2), 1);
-    spec.squaring_loss++;
+    spec.resquare_loss++;
     ck_row(&pieces_of(&s, patch, s.blue, &spec).rows[0], MUSLIN_BLANK_LENGTHWISE, WHOLE_IN(2), IN(39, 1, 2), 1);
-    spec = spec_of(0, MUSLIN_LONG_LENGTHWISE);
+    spec = spec_of(0, MUSLIN_LONG_PIECES_LENGTHWISE);
     spec.flags = MUSLIN_CUTPLAN_FOLDED;
     ck_row(&pieces_of(&s, patch, s.blue, &spec).rows[0], MUSLIN_BLANK_LENGTHWISE, WHOLE_IN(2), IN(39, 1, 2), 1);
     end_sewing(&s);
@@ -89,7 +89,7 @@ START_TEST(long_pieces_are_joined_where_that_is_asked)
 {
     struct sewn s;
     begin_sewing(&s);
-    struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_JOINED);
+    struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_PIECES_JOINED);
     spec.join_loss = IN(0, 1, 2);
     spec.least_part = WHOLE_IN(12);
     const muslin_id border = yardage_patch(s.quilt, s.blue, IN(59, 1, 2), WHOLE_IN(4));
@@ -99,8 +99,8 @@ START_TEST(long_pieces_are_joined_where_that_is_asked)
     ck_assert_int_eq(asked.rows[0].least_part, WHOLE_IN(12));
     /* squares that are cut again stay whole: half-squares of 48 in from 48 7/8 in */
     const muslin_id fabrics[] = { s.blue, s.white };
-    const muslin_id unit = yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(48), fabrics,
-                                        2);
+    const muslin_id unit =
+        yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(48), fabrics, 2);
     asked = pieces_of(&s, unit, s.blue, &spec);
     ck_row(&asked.rows[0], MUSLIN_BLANK_LENGTHWISE, IN(48, 7, 8), IN(48, 7, 8), 1);
     ck_assert_int_eq(asked.rows[0].join_loss, 0);
@@ -115,8 +115,8 @@ START_TEST(mitred_strips_are_joined_too)
 {
     struct sewn s;
     begin_sewing(&s);
-    const struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_JOINED);
-    struct muslin_set_in_spec frame = MUSLIN_SET_IN_SPEC_INIT;
+    const struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_PIECES_JOINED);
+    struct muslin_quilt_set_in_spec frame = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     muslin_id top = 0;
     const muslin_id three = fixed_of(s.quilt, WHOLE_IN(3));
     frame.centre = yardage_patch(s.quilt, s.white, WHOLE_IN(60), WHOLE_IN(2));
@@ -139,8 +139,8 @@ START_TEST(mitred_strips_are_cut_longer_for_handling)
 {
     struct sewn s;
     begin_sewing(&s);
-    struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_JOINED);
-    struct muslin_set_in_spec frame = MUSLIN_SET_IN_SPEC_INIT;
+    struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_PIECES_JOINED);
+    struct muslin_quilt_set_in_spec frame = MUSLIN_QUILT_SET_IN_SPEC_INIT;
     muslin_id top = 0;
     const muslin_id print = printed_fabric(s.quilt, "trees", MUSLIN_PRINT_ONE_WAY);
     frame.centre = yardage_patch(s.quilt, s.white, WHOLE_IN(20), WHOLE_IN(20));
@@ -173,9 +173,9 @@ START_TEST(a_print_keeps_its_direction)
     const muslin_id across = yardage_patch(s.quilt, print, IN(59, 1, 2), WHOLE_IN(4));
     const muslin_id along = yardage_patch(s.quilt, print, WHOLE_IN(4), IN(59, 1, 2));
     const muslin_id small = yardage_patch(s.quilt, print, WHOLE_IN(4), WHOLE_IN(2));
-    const muslin_id square = yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_PIECES, WHOLE_IN(48),
-                                          fabrics, 2);
-    for (int32_t way = MUSLIN_LONG_LENGTHWISE; way <= MUSLIN_LONG_JOINED; way++) {
+    const muslin_id square =
+        yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(48), fabrics, 2);
+    for (int32_t way = MUSLIN_LONG_PIECES_LENGTHWISE; way <= MUSLIN_LONG_PIECES_JOINED; way++) {
         const struct muslin_yardage_spec spec = spec_of(0, way);
         const struct asked joined = pieces_of(&s, across, print, &spec);
         ck_row(&joined.rows[0], MUSLIN_BLANK_JOINED, WHOLE_IN(60), IN(4, 1, 2), 1);
@@ -197,13 +197,13 @@ START_TEST(strips_of_strip_sets_are_whole_strips)
     begin_sewing(&s);
     const muslin_id blue = yardage_patch(s.quilt, s.blue, WHOLE_IN(6), WHOLE_IN(2));
     const muslin_id rail[] = { blue, yardage_patch(s.quilt, s.white, WHOLE_IN(6), WHOLE_IN(2)), blue };
-    const muslin_id top = repeat_of(s.quilt, pieced_join(s.quilt, MUSLIN_DOWN, MUSLIN_STRIPS_ALWAYS, 0, rail, 3), 4,
-                                    4);
-    struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_LENGTHWISE);
+    const muslin_id top =
+        repeat_of(s.quilt, pieced_join(s.quilt, MUSLIN_AXIS_DOWN, MUSLIN_STRIP_PIECING_ALWAYS, 0, rail, 3), 4, 4);
+    struct muslin_yardage_spec spec = spec_of(0, MUSLIN_LONG_PIECES_LENGTHWISE);
     ck_row(&pieces_of(&s, top, s.blue, &spec).rows[0], MUSLIN_BLANK_JOINED, WHOLE_IN(40), IN(2, 1, 2), 6);
     spec.end_loss = IN(0, 1, 2);
-    spec.squaring_loss = IN(0, 1, 8);
-    spec.squaring_every = 1;
+    spec.resquare_loss = IN(0, 1, 8);
+    spec.resquare_every = 1;
     ck_row(&pieces_of(&s, top, s.blue, &spec).rows[0], MUSLIN_BLANK_JOINED, IN(39, 1, 2), IN(2, 1, 2), 6);
     ck_row(&pieces_of(&s, top, s.white, &spec).rows[0], MUSLIN_BLANK_JOINED, IN(39, 1, 2), IN(2, 1, 2), 3);
     spec.end_loss = IN(0, 1, 2) + 1;
@@ -222,8 +222,8 @@ START_TEST(half_squares_from_strips_are_pairs)
     begin_sewing(&s);
     const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
     const muslin_id fabrics[] = { s.blue, s.white };
-    const muslin_id unit = yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_METHOD_STRIPS, WHOLE_IN(3), fabrics,
-                                        2);
+    const muslin_id unit =
+        yardage_unit(s.quilt, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_STRIPS, WHOLE_IN(3), fabrics, 2);
     const struct asked asked = pieces_of(&s, repeat_of(s.quilt, unit, 4, 5), s.blue, &spec);
     ck_assert_uint_eq(asked.count, 1);
     ck_row(&asked.rows[0], MUSLIN_BLANK_SLOPED, 34196, IN(3, 1, 2), 10);
@@ -241,15 +241,15 @@ START_TEST(triangles_of_sixty_degrees_have_a_run_in)
     struct sewn s;
     begin_sewing(&s);
     const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
-    struct muslin_sixty_spec sixty = MUSLIN_SIXTY_SPEC_INIT;
-    struct muslin_sixty_piece_spec pieces[10];
+    struct muslin_quilt_sixty_spec sixty = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec pieces[10];
     muslin_id top = 0;
     sixty.cells = 5;
     sixty.rows = 2;
     sixty.height = fixed_of(s.quilt, WHOLE_IN(6));
     sixty.end_fabric = s.white;
     for (size_t i = 0; i < COUNT_OF(pieces); i++) {
-        pieces[i] = (struct muslin_sixty_piece_spec)MUSLIN_SIXTY_PIECE_SPEC_INIT;
+        pieces[i] = (struct muslin_quilt_sixty_piece_spec)MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
         pieces[i].fabric = s.blue;
     }
     ck_ok(muslin_quilt_sixty(s.quilt, &sixty, pieces, sizeof pieces[0], COUNT_OF(pieces), &top, NULL));
@@ -275,8 +275,8 @@ START_TEST(diamonds_of_forty_five_degrees_run_in_by_their_height)
     begin_sewing(&s);
     const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
     const muslin_id fabrics[] = { s.blue, s.white };
-    const muslin_id star = yardage_unit(s.quilt, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_METHOD_PIECES, WHOLE_IN(12),
-                                        fabrics, 2);
+    const muslin_id star =
+        yardage_unit(s.quilt, MUSLIN_UNIT_EIGHT_POINTED_STAR, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(12), fabrics, 2);
     const struct asked asked = pieces_of(&s, star, s.blue, &spec);
     ck_assert_uint_eq(asked.count, 1);
     const struct muslin_blank_spec *row = &asked.rows[0];
@@ -312,8 +312,8 @@ START_TEST(members_of_the_spec_are_checked)
     static const struct muslin_yardage_spec good = MUSLIN_YARDAGE_SPEC_INIT;
     static const struct refusal refusals[] = {
         OUTSIDE(muslin_yardage_spec, end_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_LOSS),
-        OUTSIDE(muslin_yardage_spec, squaring_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_RESQUARE_LOSS),
-        OUTSIDE(muslin_yardage_spec, squaring_every, 0, 0, MUSLIN_ARG_RESQUARE_EVERY),
+        OUTSIDE(muslin_yardage_spec, resquare_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_RESQUARE_LOSS),
+        OUTSIDE(muslin_yardage_spec, resquare_every, 0, 0, MUSLIN_ARG_RESQUARE_EVERY),
         OUTSIDE(muslin_yardage_spec, straightening, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRAIGHTENING),
         OUTSIDE(muslin_yardage_spec, spare, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SPARE_PIECES),
         OUTSIDE(muslin_yardage_spec, work_limit, 0, INT64_C(1) << 40, MUSLIN_ARG_WORK_LIMIT),
@@ -326,7 +326,7 @@ START_TEST(members_of_the_spec_are_checked)
         REFUSAL(muslin_yardage_spec, shrinkage, 1000000, MUSLIN_ERR_RANGE, MUSLIN_ARG_SHRINKAGE),
         REFUSAL(muslin_yardage_spec, extra_share, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_EXTRA_SHARE),
         REFUSAL(muslin_yardage_spec, extra_share, 10000001, MUSLIN_ERR_RANGE, MUSLIN_ARG_EXTRA_SHARE),
-        NOT_A_CHOICE(muslin_yardage_spec, long_pieces, MUSLIN_LONG_JOINED, MUSLIN_ARG_LONG_PIECES),
+        NOT_A_CHOICE(muslin_yardage_spec, long_pieces, MUSLIN_LONG_PIECES_JOINED, MUSLIN_ARG_LONG_PIECES),
         REFUSAL(muslin_yardage_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
     const struct ruled ruled = { pieces_with, &good, (uint32_t)sizeof good, 8 };

@@ -11,7 +11,7 @@ import muslin
 
 CHANCE = random.Random()
 INCH, MM = 8128, 320
-LENGTHS = {"stripCut": 3, "usableLength": 45, "clothWidth": 45, "step": 12, "allowance": 0.4, "takeUp": 0.05,
+LENGTHS = {"stripCut": 3, "stripLength": 45, "clothWidth": 45, "step": 12, "allowance": 0.4, "takeUp": 0.05,
            "endTrim": 1, "foldClear": 0.5, "resquareLoss": 0.3, "segmentCut": 8, "finishedBorder": 8, "bindingCut": 3,
            "battingBeyond": 6, "backingBeyond": 8, "fabricWidth": 110}
 COUNTS = {"strips": (1, 90), "stripsPerSet": (1, 9), "segmentsPerBlock": (1, 5), "columns": (1, 9), "rows": (1, 9),
@@ -19,7 +19,7 @@ COUNTS = {"strips": (1, 90), "stripsPerSet": (1, 9), "segmentsPerBlock": (1, 5),
 CHOICES = {"turning": {"none": "NONE", "quarterAlternate": "QUARTER_ALTERNATE", "halfAlternate": "HALF_ALTERNATE"},
            "nesting": {"turn": "TURN", "name": "NAME"},
            "style": {"sidesFirst": "SIDES_FIRST", "topFirst": "TOP_FIRST", "cornerstones": "CORNERSTONES"}}
-USUAL = {"strips": 40, "stripCut": 2.5, "usableLength": 40, "clothWidth": 40, "step": 4.5, "allowance": 0.25,
+USUAL = {"strips": 40, "stripCut": 2.5, "stripLength": 40, "clothWidth": 40, "step": 4.5, "allowance": 0.25,
          "takeUp": 0, "endTrim": 0.25, "foldClear": 0, "resquareEvery": 0, "resquareLoss": 0, "fromOneEnd": 0,
          "stripsPerSet": 6, "segmentCut": 0, "segmentsPerBlock": 2, "nesting": "turn", "columns": 4, "rows": 4,
          "turning": "quarterAlternate", "tops": 1, "finishedBorder": 0, "style": "sidesFirst", "bindingCut": 2.5,

@@ -57,7 +57,7 @@ export type Status =
     /** an allocator returned nothing */
     | "noMemory"
     /** a customary addition is below what the geometry needs */
-    | "constant"
+    | "customary"
     /** this kind of unit is not made by that method */
     | "method"
     /** no such shape: corners missing, edges that cross, an impossible angle or arc */
@@ -380,10 +380,10 @@ export type GoverningRule =
 
 /** enum muslin_governing_source, muslin/shrinkage.h */
 export type GoverningSource =
-    | "byBatting"
-    | "byFabric"
+    | "batting"
+    | "fabric"
     /** larger or smaller was asked, and they are alike */
-    | "byBoth";
+    | "both";
 
 /** enum muslin_edge, muslin/fabric.h */
 export type Edge =
@@ -459,8 +459,8 @@ export type CornerTip =
     | "trimArriving"
     | "trimLeaving";
 
-/** enum muslin_measure, muslin/shape.h */
-export type Measure =
+/** enum muslin_polygon_measure, muslin/shape.h */
+export type PolygonMeasure =
     | "side"
     /** from a side straight across to the opposite side, of a triangle to the corner */
     | "flats"
@@ -581,15 +581,15 @@ export type Grain =
     /** the edges that lay along the strip; the slanted ones are bias */
     | "stripEdges";
 
-/** enum muslin_unit_stage, muslin/unit.h */
-export type UnitStage =
+/** enum muslin_stage, muslin/unit.h */
+export type Stage =
     /** what is seen of a patch: the finished patches fill the unit without gap or overlap */
     | "finished"
     /** the patch with e = E / 2 outside each edge: raw patches overlap by their seams */
     | "raw";
 
-/** enum muslin_sewing_step, muslin/unit.h */
-export type SewingStep =
+/** enum muslin_unit_step_kind, muslin/unit.h */
+export type UnitStepKind =
     /** draw a diagonal on the back */
     | "markLine"
     /** draw both diagonals */
@@ -902,8 +902,8 @@ export type Fold =
     /** one layer, its far edge turned under on the back */
     | "single";
 
-/** enum muslin_backing_layout_kind, muslin/finishing.h */
-export type BackingLayoutKind =
+/** enum muslin_backing_layout, muslin/finishing.h */
+export type BackingLayout =
     /** a single panel, its length along the quilt's length */
     | "oneWidth"
     /** a single panel, its length along the quilt's width */
@@ -941,8 +941,8 @@ export type Nesting =
     /** turn none; name the joins that do not nest */
     | "name";
 
-/** enum muslin_pressing, muslin/stripquilt.h */
-export type Pressing =
+/** enum muslin_set_pressing, muslin/stripquilt.h */
+export type SetPressing =
     /** all seams of the set towards its labelled top strip */
     | "toTop"
     /** ... away from it */
@@ -1160,8 +1160,8 @@ export type BlankKind =
      */
     | "sloped";
 
-/** enum muslin_plan_stopped, muslin/cutplan.h */
-export type PlanStopped =
+/** enum muslin_cutplan_stopped, muslin/cutplan.h */
+export type CutplanStopped =
     /** it came to its end: proven */
     | "done"
     /** the progress call ended it */
@@ -1178,8 +1178,8 @@ export type PlanStopped =
     /** it knows no more to do for plan or bound: a higher limit changes nothing */
     | "noMore";
 
-/** enum muslin_plan_strip_kind, muslin/cutplan.h */
-export type PlanStripKind =
+/** enum muslin_cutplan_strip_kind, muslin/cutplan.h */
+export type CutplanStripKind =
     /** right across the bolt */
     | "strip"
     /** a length of the bolt, as high as its longest slit piece */
@@ -1191,8 +1191,8 @@ export type PlanStripKind =
     /** a strip across the rest of a panel, or of a piece of stock */
     | "within";
 
-/** enum muslin_plan_fault, muslin/cutplan.h */
-export type PlanFault =
+/** enum muslin_cutplan_fault, muslin/cutplan.h */
+export type CutplanFault =
     /** fewer pieces of a size than are wanted */
     | "missing"
     /** a strip holds more than its room, or pieces overlap */
@@ -1312,8 +1312,8 @@ export interface Piece {
     readonly seamShare: number;
 }
 
-/** struct muslin_row, muslin/seam.h */
-export interface Row {
+/** struct muslin_sewn_row, muslin/seam.h */
+export interface SewnRow {
     readonly pieces: number;
     /** pieces - 1 */
     readonly seams: number;
@@ -1733,8 +1733,8 @@ export interface StockSpec {
     readonly kind?: StockKind | null;
 }
 
-/** struct muslin_stock_strips, muslin/fabric.h */
-export interface StockStrips {
+/** struct muslin_stock_yield, muslin/fabric.h */
+export interface StockYield {
     /** strips that one piece of stock gives */
     readonly perPiece: number;
     /** strips that the whole stock gives */
@@ -1930,7 +1930,7 @@ export interface Reference {
 /** struct muslin_yield_spec, muslin/stripset.h */
 export interface YieldSpec {
     /** L, of the shortest strip in the set. Initially 40 in. */
-    readonly usableLength?: LengthLike;
+    readonly stripLength?: LengthLike;
     /** a, 1 or more. Initially 0. */
     readonly segmentCut?: LengthLike;
     /** t, taken off each end to square it. Initially 0. */
@@ -2039,8 +2039,8 @@ export interface Harvest {
     readonly stripsForOneMore: number;
 }
 
-/** struct muslin_print_row, muslin/stripset.h */
-export interface PrintRow {
+/** struct muslin_stripset_print, muslin/stripset.h */
+export interface StripsetPrint {
     /** strips of this print */
     readonly inHand?: Whole;
     /** strips of it in each set, 0 or more */
@@ -2049,15 +2049,15 @@ export interface PrintRow {
     readonly left?: Whole;
 }
 
-/** struct muslin_cut_spec, muslin/cutlist.h */
-export interface CutSpec {
+/** struct muslin_cutlist_piece_spec, muslin/cutlist.h */
+export interface CutlistPieceSpec {
     /** across the cloth, 1 or more. Initially 0. */
     readonly cutWidth?: LengthLike;
     /** along it, 1 or more. Initially 0. */
     readonly cutLength?: LengthLike;
     /** Initially 1. */
     readonly count?: Whole;
-    /** The flag MUSLIN_CUT_MAY_TURN. Initially false. */
+    /** The flag MUSLIN_CUTLIST_PIECE_MAY_TURN. Initially false. */
     readonly mayTurn?: boolean;
 }
 
@@ -2315,11 +2315,11 @@ export interface TemplateCorner {
 export interface ShapePieceSpec {
     /** 0, 1, ... Initially 0. */
     readonly piece?: Whole;
-    /** where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_MAX .. Initially 0. */
+    /** where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_SIZE_MAX .. Initially 0. */
     readonly grainX?: LengthLike;
-    /** MUSLIN_SHAPE_MAX; both 0: say where it should run. Initially 0. */
+    /** MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run. Initially 0. */
     readonly grainY?: LengthLike;
-    /** added all round the rectangles, 0 .. MUSLIN_SHAPE_MAX: for a foundation, or for safety. Initially 0. */
+    /** added all round the rectangles, 0 .. MUSLIN_SHAPE_SIZE_MAX: for a foundation, or for safety. Initially 0. */
     readonly margin?: LengthLike;
 }
 
@@ -2356,8 +2356,8 @@ export interface ShapePiece {
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_quarter_spec, muslin/shape.h */
-export interface QuarterSpec {
+/** struct muslin_quarter_circle_spec, muslin/shape.h */
+export interface QuarterCircleSpec {
     /** F, side of the finished square, 2 .. MUSLIN_SIZE_MAX / 4. Initially 0. */
     readonly finished?: LengthLike;
     /** r, of the seam, 1 .. F - 1. Initially 0. */
@@ -2368,8 +2368,8 @@ export interface QuarterSpec {
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_quarter, muslin/shape.h */
-export interface Quarter {
+/** struct muslin_quarter_circle, muslin/shape.h */
+export interface QuarterCircle {
     /** r + 2 e: square that holds the convex piece, exact */
     readonly convexCutSquare: Length;
     /** r + e, from the finished corner of the square, rounded */
@@ -2391,8 +2391,8 @@ export interface Quarter {
     readonly seamLength: Length;
 }
 
-/** struct muslin_regular, muslin/shape.h */
-export interface Regular {
+/** struct muslin_regular_polygon, muslin/shape.h */
+export interface RegularPolygon {
     /** each rounded on its own from the exact value */
     readonly side: Length;
     readonly flats: Length;
@@ -2420,7 +2420,7 @@ export interface UnitSpec {
     readonly quarterAddition?: LengthLike;
     /** OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0. Initially 0. */
     readonly trim?: LengthLike;
-    /** cut sizes are rounded to it; 1 .. MUSLIN_UNIT_MAX. Initially 1/8 in. */
+    /** cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX. Initially 1/8 in. */
     readonly grid?: LengthLike;
     /** below grid. Initially 0. */
     readonly tolerance?: LengthLike;
@@ -2553,7 +2553,7 @@ export interface UnitStockSpec {
     readonly perRegion?: Whole;
     /** taken off the width of each for squaring; 0 .. MUSLIN_SIZE_MAX. Initially 0. */
     readonly endLoss?: LengthLike;
-    /** finished sizes tried: multiples of this, 1 .. MUSLIN_UNIT_MAX. Initially 1/8 in. */
+    /** finished sizes tried: multiples of this, 1 .. MUSLIN_UNIT_SIZE_MAX. Initially 1/8 in. */
     readonly finishedGrid?: LengthLike;
 }
 
@@ -2591,8 +2591,8 @@ export interface UnitCorner {
     readonly region: number;
     /** 0, 1, ... of the patch, counterclockwise */
     readonly corner: number;
-    /** enum muslin_unit_stage */
-    readonly stage: UnitStage;
+    /** enum muslin_stage */
+    readonly stage: Stage;
 }
 
 /** struct muslin_unit_step, muslin/unit.h */
@@ -2606,8 +2606,8 @@ export interface UnitStep {
      * 0
      */
     readonly fromCorner: Length;
-    /** enum muslin_sewing_step */
-    readonly step: SewingStep;
+    /** enum muslin_unit_step_kind */
+    readonly step: UnitStepKind;
     /** row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none */
     readonly piece: number;
     /** the row it meets, so */
@@ -2805,14 +2805,14 @@ export interface SettingSashedSpec {
     readonly usableWidth?: LengthLike;
     /** taken off each strip for squaring its ends; at most usable_width. Initially 0. */
     readonly endLoss?: LengthLike;
-    /** The flag MUSLIN_SASHED_FRAME. Initially false. */
+    /** The flag MUSLIN_SETTING_SASHED_FRAME. Initially false. */
     readonly frame?: boolean;
-    /** The flag MUSLIN_SASHED_CORNERSTONES. Initially false. */
+    /** The flag MUSLIN_SETTING_SASHED_CORNERSTONES. Initially false. */
     readonly cornerstones?: boolean;
 }
 
-/** struct muslin_sashed, muslin/setting.h */
-export interface Sashed {
+/** struct muslin_setting_sashed_plan, muslin/setting.h */
+export interface SettingSashedPlan {
     readonly blocks: number;
     /** c columns, r rows: r (c - 1), with a frame r (c + 1) */
     readonly verticalSashes: number;
@@ -2888,8 +2888,8 @@ export interface SettingAlternateSpec {
     readonly first?: FirstBlock | null;
 }
 
-/** struct muslin_alternate, muslin/setting.h */
-export interface Alternate {
+/** struct muslin_setting_alternate_plan, muslin/setting.h */
+export interface SettingAlternatePlan {
     /** with an odd number of blocks, the first kind is one more than the other */
     readonly pieced: number;
     readonly plain: number;
@@ -2914,12 +2914,12 @@ export interface SettingLineSpec {
     readonly takeUp?: LengthLike;
     /** finished size that the line should have; 0: none is wanted. Initially 0. */
     readonly wanted?: LengthLike;
-    /** The flag MUSLIN_LINE_FRAME. Initially false. */
+    /** The flag MUSLIN_SETTING_LINE_FRAME. Initially false. */
     readonly frame?: boolean;
 }
 
-/** struct muslin_line, muslin/setting.h */
-export interface Line {
+/** struct muslin_setting_line_plan, muslin/setting.h */
+export interface SettingLinePlan {
     /** n - 1, with a frame n + 1; 0 without a sash */
     readonly sashes: number;
     /** the whole line */
@@ -2930,8 +2930,8 @@ export interface Line {
     readonly longerBy: Length;
 }
 
-/** struct muslin_line_place, muslin/setting.h */
-export interface LinePlace {
+/** struct muslin_setting_line_place, muslin/setting.h */
+export interface SettingLinePlace {
     /** finished, from the first edge of the line to this block's first edge */
     readonly start: Length;
     /** its own size */
@@ -2965,9 +2965,9 @@ export interface SettingPointSpec {
      */
     readonly trimRoom?: LengthLike;
     /** customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in. Initially 0. */
-    readonly sideAdd?: LengthLike;
+    readonly sideAddition?: LengthLike;
     /** ... to a square cut once; 0: 7 s / 2 + 7 u / 4, 7/8 in for 1/4 in. Initially 0. */
-    readonly cornerAdd?: LengthLike;
+    readonly cornerAddition?: LengthLike;
     /**
      * customary diagonal of a square, for instance 1414 over 1000: 0 (with a denominator of 0) for the root itself, or
      * 1 .. 1000000. Initially 0.
@@ -2981,12 +2981,12 @@ export interface SettingPointSpec {
     readonly edge?: PointEdge | null;
     /** enum muslin_allowance_policy. Initially "exact". */
     readonly policy?: AllowancePolicy | null;
-    /** The flag MUSLIN_POINT_DIAGONAL_FIRST. Initially false. */
+    /** The flag MUSLIN_SETTING_POINT_DIAGONAL_FIRST. Initially false. */
     readonly diagonalFirst?: boolean;
 }
 
-/** struct muslin_point, muslin/setting.h */
-export interface Point {
+/** struct muslin_setting_point_plan, muslin/setting.h */
+export interface SettingPointPlan {
     /** c r */
     readonly blocks: number;
     /** (c - 1)(r - 1), pieced or plain */
@@ -3140,8 +3140,8 @@ export interface Logcabin {
     readonly centreClothLength: Length;
 }
 
-/** struct muslin_log, muslin/rounds.h */
-export interface Log {
+/** struct muslin_logcabin_log, muslin/rounds.h */
+export interface LogcabinLog {
     /** from 1 */
     readonly round: number;
     /** the raw edge it is sewn to */
@@ -3162,8 +3162,8 @@ export interface Log {
     readonly closesRound: boolean;
 }
 
-/** struct muslin_log_strips, muslin/rounds.h */
-export interface LogStrips {
+/** struct muslin_logcabin_strip, muslin/rounds.h */
+export interface LogcabinStrip {
     readonly cutWidth: Length;
     /** logs */
     readonly pieces: number;
@@ -3181,8 +3181,8 @@ export interface LogStrips {
     readonly half: LogHalf;
 }
 
-/** struct muslin_log_fit_spec, muslin/rounds.h */
-export interface LogFitSpec {
+/** struct muslin_logcabin_fit_spec, muslin/rounds.h */
+export interface LogcabinFitSpec {
     /** finished side of the block. Initially 0. */
     readonly wanted?: LengthLike;
     /** finished side of the centre, 1 or more and less than wanted. Initially 0. */
@@ -3199,10 +3199,10 @@ export interface LogFitSpec {
     readonly order?: LogOrder | null;
 }
 
-/** struct muslin_log_fit, muslin/rounds.h */
-export interface LogFit {
+/** struct muslin_logcabin_fit, muslin/rounds.h */
+export interface LogcabinFit {
     readonly rounds: number;
-    /** in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_QUARTER */
+    /** in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_ORDER_QUARTER */
     readonly logsAcross: number;
     /** the log that finishes the block exactly: wanted - centre ... */
     readonly exactNumerator: Length;
@@ -3442,7 +3442,10 @@ export interface PointBorderSpec {
     readonly sideFinished?: LengthLike;
     /** of a square: the depth of the border; 0: as `squares` need it to fill the side. Initially 0. */
     readonly diagonalFinished?: LengthLike;
-    /** in the run, 1 .. MUSLIN_POINT_SQUARES_MAX, when no diagonal is given; else not used, 0 or more. Initially 0. */
+    /**
+     * in the run, 1 .. MUSLIN_POINT_BORDER_SQUARES_MAX, when no diagonal is given; else not used, 0 or more. Initially
+     * 0.
+     */
     readonly squares?: Whole;
     /** alike, counted together; 1 .. MUSLIN_COUNT_MAX. Initially 1. */
     readonly runs?: Whole;
@@ -3720,8 +3723,8 @@ export interface FitAcrossSpec {
     readonly sash?: LengthLike;
     /** enum muslin_direction: fewer blocks, more, or the nearer of the two (ties: more). Initially "nearest". */
     readonly direction?: Direction | null;
-    /** The flag MUSLIN_FIT_ACROSS_FRAMED. Initially false. */
-    readonly framed?: boolean;
+    /** The flag MUSLIN_FIT_ACROSS_FRAME. Initially false. */
+    readonly frame?: boolean;
 }
 
 /** struct muslin_fit_across_blocks, muslin/fit.h */
@@ -4074,8 +4077,8 @@ export interface BackingSpec {
 
 /** struct muslin_backing, muslin/finishing.h */
 export interface Backing {
-    /** enum muslin_backing_layout_kind */
-    readonly layout: BackingLayoutKind;
+    /** enum muslin_backing_layout */
+    readonly layout: BackingLayout;
     /** 0: this layout cannot serve; everything below is then 0 */
     readonly possible: boolean;
     /** 1 for the one that buys least; ties: fewest seams, then the lower number */
@@ -4183,7 +4186,7 @@ export interface StripquiltSpec {
     readonly strips?: Whole;
     /** Initially 6. */
     readonly stripsPerSet?: Whole;
-    /** 1 .. MUSLIN_BLOCK_SEGMENTS_MAX. Initially 2. */
+    /** 1 .. MUSLIN_STRIPQUILT_SEGMENTS_MAX. Initially 2. */
     readonly segmentsPerBlock?: Whole;
     /** of blocks. Initially 1. */
     readonly columns?: Whole;
@@ -4194,7 +4197,7 @@ export interface StripquiltSpec {
     /** cut width of a strip, 1 or more. Initially 2 1/2 in. */
     readonly stripCut?: LengthLike;
     /** of the shortest strip. Initially 40 in. */
-    readonly usableLength?: LengthLike;
+    readonly stripLength?: LengthLike;
     /** 0 for the cut that makes the block square. Initially 0. */
     readonly segmentCut?: LengthLike;
     /** s. Initially 1/4 in. */
@@ -4301,10 +4304,10 @@ export interface BlockGroup {
     /** 1 when a set occurs twice in each of these blocks */
     readonly repeats: boolean;
     /**
-     * enum muslin_pressing: the way segment 0 ends up pressed, turning counted; from there the segments alternate where
-     * they nest
+     * enum muslin_set_pressing: the way segment 0 ends up pressed, turning counted; from there the segments alternate
+     * where they nest
      */
-    readonly firstPressing: Pressing;
+    readonly firstPressing: SetPressing;
     /** numbers of the sets, from 1; 0 behind the last */
     readonly sets: readonly number[];
 }
@@ -4545,16 +4548,16 @@ export interface QuiltFabricSpec {
     readonly darkness?: Whole;
 }
 
-/** struct muslin_sum_spec, muslin/quilt.h */
-export interface SumSpec {
+/** struct muslin_quilt_sum_spec, muslin/quilt.h */
+export interface QuiltSumSpec {
     /** Initially 0. */
     readonly measure?: Id;
     /** -2^20 .. 2^20. Initially 1. */
     readonly factor?: Whole;
 }
 
-/** struct muslin_patch_spec, muslin/quilt.h */
-export interface PatchSpec {
+/** struct muslin_quilt_patch_spec, muslin/quilt.h */
+export interface QuiltPatchSpec {
     /** Initially 0. */
     readonly fabric?: Id;
     /** finished. Initially 0. */
@@ -4590,8 +4593,8 @@ export interface QuiltUnitSpec {
     readonly hand?: Whole;
 }
 
-/** struct muslin_join_spec, muslin/quilt.h */
-export interface JoinSpec {
+/** struct muslin_quilt_join_spec, muslin/quilt.h */
+export interface QuiltJoinSpec {
     /** enum muslin_axis. Initially "across". */
     readonly axis?: Axis | null;
     /**
@@ -4600,12 +4603,12 @@ export interface JoinSpec {
     readonly piecing?: StripPiecing | null;
     /** enum muslin_seam_press, of all its seams. Initially "free". */
     readonly press?: SeamPress | null;
-    /** The flag MUSLIN_JOIN_KEEPS_ORDER. Initially false. */
+    /** The flag MUSLIN_QUILT_JOIN_KEEPS_ORDER. Initially false. */
     readonly keepsOrder?: boolean;
 }
 
-/** struct muslin_trim_spec, muslin/quilt.h */
-export interface TrimSpec {
+/** struct muslin_quilt_trim_spec, muslin/quilt.h */
+export interface QuiltTrimSpec {
     /** cut away after sewing; 0: nothing. Initially 0. */
     readonly left?: Id;
     /** Initially 0. */
@@ -4616,8 +4619,8 @@ export interface TrimSpec {
     readonly bottom?: Id;
 }
 
-/** struct muslin_pinwheel_spec, muslin/quilt.h */
-export interface PinwheelSpec {
+/** struct muslin_quilt_pinwheel_spec, muslin/quilt.h */
+export interface QuiltPinwheelSpec {
     /** nodes. Initially 0. */
     readonly centre?: Id;
     /** over centre and left: as wide as both together. Initially 0. */
@@ -4630,8 +4633,8 @@ export interface PinwheelSpec {
     readonly left?: Id;
 }
 
-/** struct muslin_set_in_spec, muslin/quilt.h */
-export interface SetInSpec {
+/** struct muslin_quilt_set_in_spec, muslin/quilt.h */
+export interface QuiltSetInSpec {
     /** node. Initially 0. */
     readonly centre?: Id;
     /** finished width of the strip on each side; 0: no strip there. Initially 0. */
@@ -4652,8 +4655,8 @@ export interface SetInSpec {
     readonly bottomFabric?: Id;
 }
 
-/** struct muslin_log_spec, muslin/quilt.h */
-export interface LogSpec {
+/** struct muslin_quilt_log_spec, muslin/quilt.h */
+export interface QuiltLogSpec {
     /** Initially 0. */
     readonly fabric?: Id;
     /** finished. Initially 0. */
@@ -4662,8 +4665,8 @@ export interface LogSpec {
     readonly side?: Side | null;
 }
 
-/** struct muslin_surround_spec, muslin/quilt.h */
-export interface SurroundSpec {
+/** struct muslin_quilt_surround_spec, muslin/quilt.h */
+export interface QuiltSurroundSpec {
     /** nodes. Initially 0. */
     readonly centre?: Id;
     /** as high as the centre. Initially 0. */
@@ -4700,8 +4703,8 @@ export interface QuiltSashedSpec {
     readonly frame?: boolean;
 }
 
-/** struct muslin_diagonal_spec, muslin/quilt.h */
-export interface DiagonalSpec {
+/** struct muslin_quilt_diagonal_spec, muslin/quilt.h */
+export interface QuiltDiagonalSpec {
     /** c: blocks side by side, alternates not counted; 1 .. 2^15. Initially 1. */
     readonly columns?: Whole;
     /** r, so. Initially 1. */
@@ -4722,8 +4725,8 @@ export interface DiagonalSpec {
     readonly layout?: PointLayout | null;
 }
 
-/** struct muslin_sixty_spec, muslin/quilt.h */
-export interface SixtySpec {
+/** struct muslin_quilt_sixty_spec, muslin/quilt.h */
+export interface QuiltSixtySpec {
     /** triangles in a row, ends not counted; 1 .. 2^20. Initially 1. */
     readonly cells?: Whole;
     /** 1 .. 2^20. Initially 1. */
@@ -4739,8 +4742,8 @@ export interface SixtySpec {
     readonly first?: Whole;
 }
 
-/** struct muslin_sixty_piece_spec, muslin/quilt.h */
-export interface SixtyPieceSpec {
+/** struct muslin_quilt_sixty_piece_spec, muslin/quilt.h */
+export interface QuiltSixtyPieceSpec {
     /** Initially 0. */
     readonly fabric?: Id;
     /** 1: a triangle, 2: a diamond, 3: a half-hexagon. Initially 1. */
@@ -4786,13 +4789,13 @@ export interface PartCounts {
     readonly bytes: number;
 }
 
-/** struct muslin_solve_spec, muslin/solution.h */
-export interface SolveSpec {
+/** struct muslin_solution_spec, muslin/solution.h */
+export interface SolutionSpec {
     /** how many of the root are made; 1 .. MUSLIN_COUNT_MAX. Initially 1. */
     readonly tops?: Whole;
     /** edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX. Initially 0. */
     readonly ease?: LengthLike;
-    /** pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_MAX. Initially 1/8 in. */
+    /** pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX. Initially 1/8 in. */
     readonly grid?: LengthLike;
     /** below grid. Initially 0. */
     readonly gridTolerance?: LengthLike;
@@ -4820,8 +4823,8 @@ export interface SolveSpec {
     readonly stripPiecing?: StripPiecing | null;
 }
 
-/** struct muslin_value_spec, muslin/solution.h */
-export interface ValueSpec {
+/** struct muslin_solution_value_spec, muslin/solution.h */
+export interface SolutionValueSpec {
     /**
      * a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is; a fixed length, a sum
      * or an extent cannot be given one: MUSLIN_ERR_FOREIGN. Initially 0.
@@ -4866,8 +4869,8 @@ export interface NodeSize {
     readonly exact: boolean;
 }
 
-/** struct muslin_totals, muslin/solution.h */
-export interface Totals {
+/** struct muslin_solution_total, muslin/solution.h */
+export interface SolutionTotal {
     /** in all tops */
     readonly patches: number;
     /** that the root holds, itself included */
@@ -4916,8 +4919,8 @@ export interface Misfit {
     readonly kind: MisfitKind;
 }
 
-/** struct muslin_cut, muslin/solution.h */
-export interface Cut {
+/** struct muslin_solution_cut, muslin/solution.h */
+export interface SolutionCut {
     readonly fabric: Id;
     /** the first node that needs it; muslin_solution_cut_nodes() has all */
     readonly firstNode: Id;
@@ -5095,8 +5098,8 @@ export interface PressingSpec {
     readonly units?: boolean;
 }
 
-/** struct muslin_pressed_totals, muslin/pressing.h */
-export interface PressedTotals {
+/** struct muslin_pressing_total, muslin/pressing.h */
+export interface PressingTotal {
     /** in all tops, those left out not counted */
     readonly meetings: number;
     /** of those, that do not nest */
@@ -5123,8 +5126,8 @@ export interface PressedTotals {
     readonly turned: number;
 }
 
-/** struct muslin_pressed_seam, muslin/pressing.h */
-export interface PressedSeam {
+/** struct muslin_pressing_seam, muslin/pressing.h */
+export interface PressingSeam {
     readonly node: Id;
     /** number in its node */
     readonly seam: number;
@@ -5145,12 +5148,12 @@ export interface PressedSeam {
     readonly other: OtherWay;
     /** 1: as preferred, 2: against it, 0: no preference */
     readonly preferred: number;
-    /** MUSLIN_OTHER_TURNED: quarter turns of the copies the other way; else 0 */
+    /** MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0 */
     readonly turn: number;
 }
 
-/** struct muslin_pressed_child, muslin/pressing.h */
-export interface PressedChild {
+/** struct muslin_pressing_child, muslin/pressing.h */
+export interface PressingChild {
     /** made of ... */
     readonly node: Id;
     /** ... this ... */
@@ -5188,8 +5191,8 @@ export interface PressingException {
     readonly count: number;
 }
 
-/** struct muslin_sewing_row, muslin/sewing.h */
-export interface SewingRow {
+/** struct muslin_sewing_step, muslin/sewing.h */
+export interface SewingStep {
     /** what is made */
     readonly node: Id;
     /** number of the stack it makes, from 0, for muslin_sewing_label(); a step of cutting takes that of its set */
@@ -5231,8 +5234,8 @@ export interface SewingFeed {
     readonly each: number;
 }
 
-/** struct muslin_sewn_totals, muslin/sewing.h */
-export interface SewnTotals {
+/** struct muslin_sewing_total, muslin/sewing.h */
+export interface SewingTotal {
     readonly steps: number;
     /** in all tops */
     readonly seams: number;
@@ -5309,9 +5312,9 @@ export interface EdgePrintsSpec {
     readonly bottom?: Whole;
     /** Initially -1. */
     readonly left?: Whole;
-    /** The flag MUSLIN_BLOCK_TURNS_HALF. Initially false. */
+    /** The flag MUSLIN_EDGE_PRINTS_TURNS_HALF. Initially false. */
     readonly turnsHalf?: boolean;
-    /** The flag MUSLIN_BLOCK_TURNS_QUARTER. Initially false. */
+    /** The flag MUSLIN_EDGE_PRINTS_TURNS_QUARTER. Initially false. */
     readonly turnsQuarter?: boolean;
 }
 
@@ -5353,8 +5356,8 @@ export interface BlankSpec {
     readonly mayTurn?: boolean;
 }
 
-/** struct muslin_plan_stock_spec, muslin/cutplan.h */
-export interface PlanStockSpec {
+/** struct muslin_cutplan_stock_spec, muslin/cutplan.h */
+export interface CutplanStockSpec {
     /** usable, across the cloth, 1 or more. Initially 21 in. */
     readonly width?: LengthLike;
     /** along it, 1 or more. Initially 18 in. */
@@ -5376,13 +5379,13 @@ export interface CutplanSpec {
      */
     readonly endLoss?: LengthLike;
     /**
-     * a strip's cut end is squared again after squaring_every cuts, and loses this: spread over those cuts, each piece
-     * takes squaring_loss / squaring_every more, up; strips of JOINED pieces are not cross-cut and take no more.
+     * a strip's cut end is squared again after resquare_every cuts, and loses this: spread over those cuts, each piece
+     * takes resquare_loss / resquare_every more, up; strips of JOINED pieces are not cross-cut and take no more.
      * Initially 0.
      */
-    readonly squaringLoss?: LengthLike;
+    readonly resquareLoss?: LengthLike;
     /** 1 or more with a loss, else 0. Initially 0. */
-    readonly squaringEvery?: Whole;
+    readonly resquareEvery?: Whole;
     /** taken off the bolt, or the length of each piece of stock, once. Initially 0. */
     readonly straightening?: LengthLike;
     /** more pieces of each size than all rows of it want; none of JOINED ones. Initially 0. */
@@ -5410,8 +5413,8 @@ export interface CutplanSpec {
     readonly byPriority?: boolean;
 }
 
-/** struct muslin_plan_totals, muslin/cutplan.h */
-export interface PlanTotals {
+/** struct muslin_cutplan_total, muslin/cutplan.h */
+export interface CutplanTotal {
     /**
      * cut in all, those wanted and those spare; of JOINED each strip counts; of FOLDED cloth one that is too many, too
      */
@@ -5454,8 +5457,8 @@ export interface PlanTotals {
     readonly cases: number;
     /** 1 when cost = least */
     readonly proven: boolean;
-    /** enum muslin_plan_stopped */
-    readonly stopped: PlanStopped;
+    /** enum muslin_cutplan_stopped */
+    readonly stopped: CutplanStopped;
     /**
      * 1: strips of JOINED pieces might have other lengths, with which a plan might cost less than least: some have a
      * least_part that is heeded
@@ -5463,8 +5466,8 @@ export interface PlanTotals {
     readonly otherLengths: boolean;
 }
 
-/** struct muslin_plan_strip, muslin/cutplan.h */
-export interface PlanStrip {
+/** struct muslin_cutplan_strip, muslin/cutplan.h */
+export interface CutplanStrip {
     /** so many alike, one behind the other; of SLIT and WITHIN: in each of its holder */
     readonly times: number;
     /** SLIT and WITHIN: the row of the panel or piece of stock; else -1 */
@@ -5489,8 +5492,8 @@ export interface PlanStrip {
     readonly height: Length;
     /** of the width, by its pieces */
     readonly used: Length;
-    /** enum muslin_plan_strip_kind */
-    readonly kind: PlanStripKind;
+    /** enum muslin_cutplan_strip_kind */
+    readonly kind: CutplanStripKind;
     /**
      * 1 when first cuts run along the length of this piece of stock: its width here is its length, less straightening,
      * and its height is its width
@@ -5498,8 +5501,8 @@ export interface PlanStrip {
     readonly turned: boolean;
 }
 
-/** struct muslin_plan_place, muslin/cutplan.h */
-export interface PlanPlace {
+/** struct muslin_cutplan_place, muslin/cutplan.h */
+export interface CutplanPlace {
     /**
      * row of the request; of FOLDED cloth that of the upper piece: where the row wants only one more, the lower one is
      * for the next row of this size
@@ -5527,8 +5530,8 @@ export interface PlanPlace {
     readonly trimmed: boolean;
 }
 
-/** struct muslin_plan_blank, muslin/cutplan.h */
-export interface PlanBlank {
+/** struct muslin_cutplan_blank, muslin/cutplan.h */
+export interface CutplanBlank {
     /** row of the request */
     readonly piece: number;
     /** row of muslin_cutplan_places() */
@@ -5557,8 +5560,8 @@ export interface PlanBlank {
     readonly layers: number;
 }
 
-/** struct muslin_plan_left_over, muslin/cutplan.h */
-export interface PlanLeftOver {
+/** struct muslin_cutplan_left_over, muslin/cutplan.h */
+export interface CutplanLeftOver {
     /**
      * row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock that it is the rest
      * of, the slit pieces that it lies above
@@ -5573,8 +5576,8 @@ export interface PlanLeftOver {
     readonly height: Length;
 }
 
-/** struct muslin_plan_piece, muslin/cutplan.h */
-export interface PlanPiece {
+/** struct muslin_cutplan_piece, muslin/cutplan.h */
+export interface CutplanPiece {
     /** the row's own */
     readonly label: number;
     /** of its count */
@@ -5588,8 +5591,8 @@ export interface PlanPiece {
     readonly cut: number;
 }
 
-/** struct muslin_plan_stock, muslin/cutplan.h */
-export interface PlanStock {
+/** struct muslin_cutplan_stock_used, muslin/cutplan.h */
+export interface CutplanStockUsed {
     /** the row's own */
     readonly label: number;
     /** pieces of stock that are cut into */
@@ -5598,8 +5601,8 @@ export interface PlanStock {
     readonly cost: bigint;
 }
 
-/** struct muslin_plan_width, muslin/cutplan.h */
-export interface PlanWidth {
+/** struct muslin_cutplan_width, muslin/cutplan.h */
+export interface CutplanWidth {
     readonly usableWidth: Length;
     /** straightening included; 0 where a piece does not fit */
     readonly clothLength: Length;
@@ -5609,8 +5612,8 @@ export interface PlanWidth {
     readonly proven: boolean;
 }
 
-/** struct muslin_plan_size, muslin/cutplan.h */
-export interface PlanSize {
+/** struct muslin_cutplan_size, muslin/cutplan.h */
+export interface CutplanSize {
     /** the first row of the request that wants it */
     readonly piece: number;
     /**
@@ -5637,8 +5640,8 @@ export interface PlanSize {
     readonly turnedHeight: Length;
 }
 
-/** struct muslin_plan_way, muslin/cutplan.h */
-export interface PlanWay {
+/** struct muslin_cutplan_way, muslin/cutplan.h */
+export interface CutplanWay {
     /** height of a strip, length of a panel, or cost of the stock */
     readonly cost: bigint;
     /** row of the request, -1: from the bolt */
@@ -5647,14 +5650,14 @@ export interface PlanWay {
     readonly width: Length;
     /** of the strip; of a panel or piece of stock room for strips */
     readonly height: Length;
-    /** enum muslin_plan_strip_kind: STRIP, PANEL or STOCK */
-    readonly kind: PlanStripKind;
+    /** enum muslin_cutplan_strip_kind: STRIP, PANEL or STOCK */
+    readonly kind: CutplanStripKind;
     /** 1 when first cuts run along the length of the stock */
     readonly turned: boolean;
 }
 
-/** struct muslin_plan_case, muslin/cutplan.h */
-export interface PlanCase {
+/** struct muslin_cutplan_case, muslin/cutplan.h */
+export interface CutplanCase {
     /** row of the case of which this is a part; -1: the whole */
     readonly parent: number;
     /** rows split and split + 1 are its parts; 0: it is not split */
@@ -5678,8 +5681,8 @@ export interface PlanCase {
     readonly atLeast: boolean;
 }
 
-/** struct muslin_plan_worth, muslin/cutplan.h */
-export interface PlanWorth {
+/** struct muslin_cutplan_worth, muslin/cutplan.h */
+export interface CutplanWorth {
     /** the size of which each piece is worth it, -1: not a size */
     readonly planSize: number;
     /** ... else the case whose condition is, for each of what it counts; -1: not a case */
@@ -5690,15 +5693,15 @@ export interface PlanWorth {
     readonly worth: bigint;
 }
 
-/** struct muslin_plan_checked, muslin/cutplan.h */
-export interface PlanChecked {
+/** struct muslin_cutplan_checked, muslin/cutplan.h */
+export interface CutplanChecked {
     /** of the plan, added up anew */
     readonly cost: bigint;
     /** the bound, proved anew */
     readonly least: number;
     /** cases looked at */
     readonly cases: number;
-    /** 0: all is well; else what is wrong first: enum muslin_plan_fault */
+    /** 0: all is well; else what is wrong first: enum muslin_cutplan_fault */
     readonly fault: number;
     /**
      * the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips, pieces
@@ -5712,9 +5715,9 @@ export interface YardageSpec {
     /** these six as in struct muslin_cutplan_spec, of each fabric. Initially 0. */
     readonly endLoss?: LengthLike;
     /** Initially 0. */
-    readonly squaringLoss?: LengthLike;
+    readonly resquareLoss?: LengthLike;
     /** Initially 0. */
-    readonly squaringEvery?: Whole;
+    readonly resquareEvery?: Whole;
     /** Initially 0. */
     readonly straightening?: LengthLike;
     /** Initially 0. */
@@ -5812,7 +5815,7 @@ export interface Quilt extends Handle {
      */
     fixed(value: LengthLike): Id;
     /** The sum of factor x measure over n terms (1 .. 64). muslin_quilt_sum() in muslin/quilt.h. Since 0.1. */
-    sum(terms: readonly SumSpec[]): Id;
+    sum(terms: readonly QuiltSumSpec[]): Id;
     /**
      * The finished width or height of a node, as a measure: a sash as long as its block, a border as long as the top.
      * muslin_quilt_extent() in muslin/quilt.h. Since 0.1.
@@ -5829,7 +5832,7 @@ export interface Quilt extends Handle {
      */
     name(id: Id): string;
     /** One rectangle of one fabric. muslin_quilt_patch() in muslin/quilt.h. Since 0.1. */
-    patch(spec?: PatchSpec): Id;
+    patch(spec?: QuiltPatchSpec): Id;
     /**
      * A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
      * muslin_unit_outlines() draws it and sewn with the quilt's seam. muslin_quilt_unit() in muslin/quilt.h. Since 0.1.
@@ -5845,7 +5848,7 @@ export interface Quilt extends Handle {
      * n nodes (1 or more) sewn edge to edge in their order; one alone is itself. muslin_quilt_join() in muslin/quilt.h.
      * Since 0.1.
      */
-    join(children: WholeNumbers, spec?: JoinSpec): Id;
+    join(children: WholeNumbers, spec?: QuiltJoinSpec): Id;
     /**
      * Columns x rows nodes, given row by row from the top: each row joined across, then the rows joined down.
      * muslin_quilt_grid() in muslin/quilt.h. Since 0.1.
@@ -5876,29 +5879,29 @@ export interface Quilt extends Handle {
      * The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge,
      * which is no mismatch. muslin_quilt_trim() in muslin/quilt.h. Since 0.1.
      */
-    trim(node: Id, spec?: TrimSpec): Id;
+    trim(node: Id, spec?: QuiltTrimSpec): Id;
     /**
      * Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which
      * the first (top to centre) is sewn in part and finished when left is on. muslin_quilt_pinwheel() in
      * muslin/quilt.h. Since 0.1.
      */
-    pinwheel(spec?: PinwheelSpec): Id;
+    pinwheel(spec?: QuiltPinwheelSpec): Id;
     /**
      * Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to the
      * outer one, and stitching along the centre stops one allowance from the edge there, so that the corner can be set
      * in. muslin_quilt_set_in() in muslin/quilt.h. Since 0.1.
      */
-    setIn(spec?: SetInSpec): Id;
+    setIn(spec?: QuiltSetInSpec): Id;
     /**
      * Strips sewn on one after the other (n, 0 or more), each as long as what is there: log cabin, courthouse steps,
      * plain borders. muslin_quilt_logs() in muslin/quilt.h. Since 0.1.
      */
-    logs(centre: Id, logs: readonly LogSpec[]): Id;
+    logs(centre: Id, logs: readonly QuiltLogSpec[]): Id;
     /**
      * A border with corners of its own, plain or pieced: sides joined to the centre, then top and bottom with their
      * corners joined to that. muslin_quilt_surround() in muslin/quilt.h. Since 0.1.
      */
-    surround(spec?: SurroundSpec): Id;
+    surround(spec?: QuiltSurroundSpec): Id;
     /**
      * Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long as
      * the first block of its row is high, or of its column wide. muslin_quilt_sashed() in muslin/quilt.h. Since 0.1.
@@ -5908,14 +5911,14 @@ export interface Quilt extends Handle {
      * Blocks on point in diagonal rows, closed by setting triangles. muslin_quilt_diagonal() in muslin/quilt.h. Since
      * 0.1.
      */
-    diagonal(blocks: WholeNumbers, spec?: DiagonalSpec): Id;
+    diagonal(blocks: WholeNumbers, spec?: QuiltDiagonalSpec): Id;
     /**
      * Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
      * three triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the
      * piece, n where there are too few), and closed at both ends by half-triangles. muslin_quilt_sixty() in
      * muslin/quilt.h. Since 0.1.
      */
-    sixty(pieces: readonly SixtyPieceSpec[], spec?: SixtySpec): Id;
+    sixty(pieces: readonly QuiltSixtyPieceSpec[], spec?: QuiltSixtySpec): Id;
     /**
      * The id of the fabric, measure or node (sort, enum muslin_sort) with this number, 1 .. as many as there are: what
      * muslin_id_number() says of it. muslin_quilt_id() in muslin/quilt.h. Since 0.1.
@@ -5932,7 +5935,7 @@ export interface Quilt extends Handle {
      * The terms of a sum, in the order in which they were given: ask, then fill. muslin_quilt_read_terms() in
      * muslin/quilt.h. Since 0.1.
      */
-    readTerms(measure: Id): readonly Filled<SumSpec>[];
+    readTerms(measure: Id): readonly Filled<QuiltSumSpec>[];
     /** What a node is. muslin_quilt_node() in muslin/quilt.h. Since 0.1. */
     node(node: Id): Node;
     /**
@@ -5943,7 +5946,7 @@ export interface Quilt extends Handle {
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_patch() in muslin/quilt.h. Since 0.1.
      */
-    readPatch(node: Id): Filled<PatchSpec>;
+    readPatch(node: Id): Filled<QuiltPatchSpec>;
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_unit() in muslin/quilt.h. Since 0.1.
      */
@@ -5951,34 +5954,34 @@ export interface Quilt extends Handle {
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_join() in muslin/quilt.h. Since 0.1.
      */
-    readJoin(node: Id): Filled<JoinSpec>;
+    readJoin(node: Id): Filled<QuiltJoinSpec>;
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_trim() in muslin/quilt.h. Since 0.1.
      */
-    readTrim(node: Id): Filled<TrimSpec>;
+    readTrim(node: Id): Filled<QuiltTrimSpec>;
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_pinwheel() in muslin/quilt.h. Since
      * 0.1.
      */
-    readPinwheel(node: Id): Filled<PinwheelSpec>;
+    readPinwheel(node: Id): Filled<QuiltPinwheelSpec>;
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_set_in() in muslin/quilt.h. Since 0.1.
      */
-    readSetIn(node: Id): Filled<SetInSpec>;
+    readSetIn(node: Id): Filled<QuiltSetInSpec>;
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_diagonal() in muslin/quilt.h. Since
      * 0.1.
      */
-    readDiagonal(node: Id): Filled<DiagonalSpec>;
+    readDiagonal(node: Id): Filled<QuiltDiagonalSpec>;
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_sixty() in muslin/quilt.h. Since 0.1.
      */
-    readSixty(node: Id): Filled<SixtySpec>;
+    readSixty(node: Id): Filled<QuiltSixtySpec>;
     /**
      * The pieces of 60 degree rows, from the left, row by row: ask, then fill. muslin_quilt_read_sixty_pieces() in
      * muslin/quilt.h. Since 0.1.
      */
-    readSixtyPieces(node: Id): readonly Filled<SixtyPieceSpec>[];
+    readSixtyPieces(node: Id): readonly Filled<QuiltSixtyPieceSpec>[];
     /** The drawing of a shape: ask, then fill. muslin_quilt_read_shape() in muslin/quilt.h. Since 0.1. */
     readShape(node: Id): { readonly corners: readonly Filled<CornerSpec>[]; readonly width: Id; readonly height: Id };
     /**
@@ -5999,7 +6002,7 @@ export interface Solution extends Handle {
     /** The value a measure has in this solution. muslin_solution_value() in muslin/solution.h. Since 0.1. */
     value(measure: Id): Length;
     /** The whole at a glance. muslin_solution_totals() in muslin/solution.h. Since 0.1. */
-    totals(): Totals;
+    totals(): SolutionTotal;
     /**
      * Every pair of edges that do not meet, each where it is made (once for equal parts), in the order of the nodes.
      * muslin_solution_misfits() in muslin/solution.h. Since 0.1.
@@ -6015,7 +6018,7 @@ export interface Solution extends Handle {
      * in all but counts are one row (templates of one shape only). muslin_solution_cuts() in muslin/solution.h. Since
      * 0.1.
      */
-    cuts(): readonly Cut[];
+    cuts(): readonly SolutionCut[];
     /**
      * The nodes that need a row of the cut list, in their order; of a strip the join. muslin_solution_cut_nodes() in
      * muslin/solution.h. Since 0.1.
@@ -6028,8 +6031,8 @@ export interface Solution extends Handle {
      */
     stripSets(): readonly StripSet[];
     /**
-     * The sum that leads to the width (MUSLIN_ACROSS) or height (MUSLIN_DOWN) of a node: the finished size first, then
-     * its allowances up to the unfinished size, which is the last row's sum. muslin_solution_explain() in
+     * The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished size
+     * first, then its allowances up to the unfinished size, which is the last row's sum. muslin_solution_explain() in
      * muslin/solution.h. Since 0.1.
      */
     explain(node: Id, axis: Axis): readonly Term[];
@@ -6038,9 +6041,9 @@ export interface Solution extends Handle {
      * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners).
      * muslin_solution_outlines() in muslin/solution.h. Since 0.1.
      */
-    outlines(node: Id, stage: UnitStage): IterableIterator<Outline>;
+    outlines(node: Id, stage: Stage): IterableIterator<Outline>;
     /** The steps, a row each, in the order of their nodes. muslin_sewing_steps() in muslin/sewing.h. Since 0.1. */
-    sewingSteps(): readonly SewingRow[];
+    sewingSteps(): readonly SewingStep[];
     /**
      * What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first use.
      * muslin_sewing_feeds() in muslin/sewing.h. Since 0.1.
@@ -6052,7 +6055,7 @@ export interface Solution extends Handle {
      * says; the rounding of on-point and 60 degree parts is not in it. muslin_sewing_totals() in muslin/sewing.h. Since
      * 0.1.
      */
-    sewingTotals(seamError: LengthLike, cutError: LengthLike): SewnTotals;
+    sewingTotals(seamError: LengthLike, cutError: LengthLike): SewingTotal;
     /**
      * The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of
      * muslin_solution_outlines() of the root, and which of them touch along an edge (longer than a corner: than 1/1000
@@ -6066,17 +6069,17 @@ export interface Solution extends Handle {
     yardagePieces(fabric: Id, spec?: YardageSpec): readonly Filled<BlankSpec>[];
 }
 
-/** struct muslin_pressing_plan, muslin/pressing.h */
-export interface PressingPlan extends Handle {
+/** struct muslin_pressing, muslin/pressing.h */
+export interface Pressing extends Handle {
     /** How well it nests. muslin_pressing_totals() in muslin/pressing.h. Since 0.1. */
-    totals(): PressedTotals;
+    totals(): PressingTotal;
     /** Every seam of every different node, in their order. muslin_pressing_seams() in muslin/pressing.h. Since 0.1. */
-    seams(): readonly PressedSeam[];
+    seams(): readonly PressingSeam[];
     /**
      * Which places take a child the other way: a row for each child with seams, in the order of the nodes.
      * muslin_pressing_children() in muslin/pressing.h. Since 0.1.
      */
-    children(): readonly PressedChild[];
+    children(): readonly PressingChild[];
     /**
      * The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the
      * lump. muslin_pressing_exceptions() in muslin/pressing.h. Since 0.1.
@@ -6087,38 +6090,38 @@ export interface PressingPlan extends Handle {
 /** struct muslin_cutplan, muslin/cutplan.h */
 export interface Cutplan extends Handle {
     /** Length or cost, the bound and counts. muslin_cutplan_totals() in muslin/cutplan.h. Since 0.1. */
-    totals(): PlanTotals;
+    totals(): CutplanTotal;
     /**
      * The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together; what
      * a panel or piece of stock holds follows it. muslin_cutplan_strips() in muslin/cutplan.h. Since 0.1.
      */
-    strips(): readonly PlanStrip[];
+    strips(): readonly CutplanStrip[];
     /** What each strip holds, from the left, place by place. muslin_cutplan_places() in muslin/cutplan.h. Since 0.1. */
-    places(): readonly PlanPlace[];
+    places(): readonly CutplanPlace[];
     /**
      * Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in the
      * order of cutting. muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1.
      */
-    blanks(first: Whole): readonly PlanBlank[];
+    blanks(first: Whole): readonly CutplanBlank[];
     /**
      * Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the
      * rest of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth
-     * one layer beside a JOINED strip that goes round the fold and is not whole. muslin_cutplan_left_over() in
+     * one layer beside a JOINED strip that goes round the fold and is not whole. muslin_cutplan_left_overs() in
      * muslin/cutplan.h. Since 0.1.
      */
-    leftOver(leastSide: LengthLike): readonly PlanLeftOver[];
+    leftOvers(leastSide: LengthLike): readonly CutplanLeftOver[];
     /** What becomes of each row of pieces. muslin_cutplan_pieces() in muslin/cutplan.h. Since 0.1. */
-    pieces(): readonly PlanPiece[];
+    pieces(): readonly CutplanPiece[];
     /**
      * How many of each row of stock are used; no rows from a bolt. muslin_cutplan_stock() in muslin/cutplan.h. Since
      * 0.1.
      */
-    stock(): readonly PlanStock[];
+    stock(): readonly CutplanStockUsed[];
     /**
      * The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose
      * cloth differs. muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1.
      */
-    widths(leastWidth: LengthLike, mostWidth: LengthLike, widths: Whole): readonly PlanWidth[];
+    widths(leastWidth: LengthLike, mostWidth: LengthLike, widths: Whole): readonly CutplanWidth[];
     /**
      * The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece.
      * muslin_cutplan_narrowest() in muslin/cutplan.h. Since 0.1.
@@ -6128,27 +6131,27 @@ export interface Cutplan extends Handle {
      * What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what is
      * missing left out. muslin_cutplan_sizes() in muslin/cutplan.h. Since 0.1.
      */
-    sizes(): readonly PlanSize[];
+    sizes(): readonly CutplanSize[];
     /**
      * The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high.
      * muslin_cutplan_ways() in muslin/cutplan.h. Since 0.1.
      */
-    ways(): readonly PlanWay[];
+    ways(): readonly CutplanWay[];
     /**
      * Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack
      * its strips shows, or has a bound not below the plan's. muslin_cutplan_cases() in muslin/cutplan.h. Since 0.1.
      */
-    cases(): readonly PlanCase[];
+    cases(): readonly CutplanCase[];
     /**
      * The worths that prove a case, one for each size, each condition on the way to the case, and each stock.
      * muslin_cutplan_worths() in muslin/cutplan.h. Since 0.1.
      */
-    worths(ofCase: Whole): { readonly rows: readonly PlanWorth[]; readonly scale: bigint };
+    worths(ofCase: Whole): { readonly rows: readonly CutplanWorth[]; readonly scale: bigint };
     /**
      * Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
      * search. muslin_cutplan_check() in muslin/cutplan.h. Since 0.1.
      */
-    check(): PlanChecked;
+    check(): CutplanChecked;
 }
 
 /** struct muslin_yardage, muslin/yardage.h */
@@ -6179,21 +6182,22 @@ export interface Calls {
          * Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that
          * measures and fabrics have. muslin_solution_create() in muslin/solution.h. Since 0.1.
          */
-        new (quilt: Quilt, root: Id, spec?: SolveSpec & { readonly values?: readonly ValueSpec[] }): Solution;
+        new (quilt: Quilt, root: Id, spec?: SolutionSpec & { readonly values?: readonly SolutionValueSpec[] }):
+            Solution;
     };
-    readonly PressingPlan: {
+    readonly Pressing: {
         /**
          * A plan for the whole solution, which it reads and which must outlive it. muslin_pressing_create() in
          * muslin/pressing.h. Since 0.1.
          */
-        new (solution: Solution, spec?: PressingSpec): PressingPlan;
+        new (solution: Solution, spec?: PressingSpec): Pressing;
     };
     readonly Cutplan: {
         /**
          * A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
-         * muslin_plan_stock_spec. muslin_cutplan_create() in muslin/cutplan.h. Since 0.1.
+         * muslin_cutplan_stock_spec. muslin_cutplan_create() in muslin/cutplan.h. Since 0.1.
          */
-        new (pieces: readonly BlankSpec[], spec?: CutplanSpec & { readonly stock?: readonly PlanStockSpec[];
+        new (pieces: readonly BlankSpec[], spec?: CutplanSpec & { readonly stock?: readonly CutplanStockSpec[];
             readonly progress?: Progress }): Cutplan;
     };
     readonly Yardage: {
@@ -6230,9 +6234,9 @@ export interface Calls {
     argumentCount(): number;
     /**
      * The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the
-     * list. muslin_argument_name() in muslin/base.h. Since 0.1.
+     * list. muslin_argument_words() in muslin/base.h. Since 0.1.
      */
-    argumentName(argument: Argument): string;
+    argumentWords(argument: Argument): string;
     /**
      * How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. muslin_warning_count() in
      * muslin/base.h. Since 0.1.
@@ -6372,12 +6376,12 @@ export interface Calls {
      * Equal pieces sewn side by side: a row of patches or the width of a strip set. muslin_seam_row_equal() in
      * muslin/seam.h. Since 0.1.
      */
-    seamRowEqual(cut: LengthLike, pieces: Whole, seam?: SeamSpec): Row;
+    seamRowEqual(cut: LengthLike, pieces: Whole, seam?: SeamSpec): SewnRow;
     /**
      * The same for n pieces of unequal cut size; the problem's `at` names the first offending piece. muslin_seam_row()
      * in muslin/seam.h. Since 0.1.
      */
-    seamRow(cuts: LengthsLike, seam?: SeamSpec): Row;
+    seamRow(cuts: LengthsLike, seam?: SeamSpec): SewnRow;
     /**
      * Backwards: the cut width of `pieces` (1 .. MUSLIN_COUNT_MAX) equal strips that together shall finish at
      * `finished`: finished / pieces + 2 s + u, rounded once, as asked. muslin_seam_strip_for_finished() in
@@ -6490,9 +6494,9 @@ export interface Calls {
     stockSize(stock: StockSpec, align: Edge): { readonly width: Length; readonly length: Length };
     /**
      * Strips of cut width strip_cut (1 or more) from stock, cut across its width (each strip as long as the stock is
-     * wide). muslin_stock_strips_of() in muslin/fabric.h. Since 0.1.
+     * wide). muslin_stock_strips() in muslin/fabric.h. Since 0.1.
      */
-    stockStripsOf(stock: StockSpec, stripCut: LengthLike, stripsWanted: Whole): StockStrips;
+    stockStrips(stock: StockSpec, stripCut: LengthLike, stripsWanted: Whole): StockYield;
     /**
      * What to say when these fabrics meet in one top: a sum of enum muslin_warning bits. muslin_stock_check() in
      * muslin/fabric.h. Since 0.1.
@@ -6564,50 +6568,50 @@ export interface Calls {
      * With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 sets becomes sets_wanted.
      * muslin_stripset_prints() in muslin/stripset.h. Since 0.1.
      */
-    stripsetPrints(rows: readonly PrintRow[], setsWanted: Whole): { readonly rows: readonly Filled<PrintRow>[];
-        readonly sets: number; readonly scarcest: number };
+    stripsetPrints(rows: readonly StripsetPrint[], setsWanted: Whole): { readonly rows:
+        readonly Filled<StripsetPrint>[]; readonly sets: number; readonly scarcest: number };
     /**
      * Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as
      * the piece is along the cloth, added up. muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistFromYardage(rows: readonly CutSpec[], spec?: CutlistSpec): CutlistYardage;
+    cutlistFromYardage(rows: readonly CutlistPieceSpec[], spec?: CutlistSpec): CutlistYardage;
     /**
      * How each row is cut then (ask-then-fill): n rows in the order of the list. muslin_cutlist_yardage_rows() in
      * muslin/cutlist.h. Since 0.1.
      */
-    cutlistYardageRows(rows: readonly CutSpec[], spec?: CutlistSpec): readonly CutlistRow[];
+    cutlistYardageRows(rows: readonly CutlistPieceSpec[], spec?: CutlistSpec): readonly CutlistRow[];
     /**
      * The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth.
      * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistFromStock(rows: readonly CutSpec[], stock?: StockSpec): CutlistStock;
+    cutlistFromStock(rows: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistStock;
     /**
      * How each row is cut then (ask-then-fill): n rows in the order of the list. muslin_cutlist_stock_rows() in
      * muslin/cutlist.h. Since 0.1.
      */
-    cutlistStockRows(rows: readonly CutSpec[], stock?: StockSpec): readonly CutlistRow[];
+    cutlistStockRows(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
     /**
      * Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
      * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
      * from the last. muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistStockParts(rows: readonly CutSpec[], stock?: StockSpec): readonly CutlistPart[];
+    cutlistStockParts(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistPart[];
     /**
      * How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
      * taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list.
      * muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistSetsFromStock(rows: readonly CutSpec[], stock?: StockSpec): CutlistSets;
+    cutlistSetsFromStock(rows: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistSets;
     /**
      * How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
      * another way than for one list. muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistSetsRows(rows: readonly CutSpec[], stock?: StockSpec): readonly CutlistRow[];
+    cutlistSetsRows(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
     /**
      * The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
      * better is the caller's to say. muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistSubstitute(rows: readonly CutSpec[], prints: Whole, stock?: StockSpec): Substitution;
+    cutlistSubstitute(rows: readonly CutlistPieceSpec[], prints: Whole, stock?: StockSpec): Substitution;
     /**
      * Whether the drawing is a unit: outline and pieces are simple shapes that run counter-clockwise, and the pieces
      * cover the outline exactly once. muslin_shape_check() in muslin/shape.h. Since 0.1.
@@ -6624,7 +6628,7 @@ export interface Calls {
      */
     shapeMeasure(corners: readonly CornerSpec[], spec?: ShapePieceSpec, rounding?: RoundingSpec): ShapePiece;
     /**
-     * The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_MAX) all round when one of its
+     * The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_SIZE_MAX) all round when one of its
      * straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
      * starts (a row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE).
      * muslin_shape_foundation() in muslin/shape.h. Since 0.1.
@@ -6633,9 +6637,9 @@ export interface Calls {
         readonly along: Length; readonly across: Length };
     /**
      * The two pieces of a square with a quarter circle about one corner: the convex one (a slice of the disc) and the
-     * concave one (the background). muslin_shape_quarter() in muslin/shape.h. Since 0.1.
+     * concave one (the background). muslin_shape_quarter_circle() in muslin/shape.h. Since 0.1.
      */
-    shapeQuarter(spec?: QuarterSpec, rounding?: RoundingSpec): Quarter;
+    shapeQuarterCircle(spec?: QuarterCircleSpec, rounding?: RoundingSpec): QuarterCircle;
     /**
      * The length of an arc of so many quarter turns (1 .. 4) of a circle: radius x pi / 2 x quarter_turns.
      * muslin_arc_length() in muslin/shape.h. Since 0.1.
@@ -6643,10 +6647,11 @@ export interface Calls {
     arcLength(radius: LengthLike, quarterTurns: Whole, rounding?: RoundingSpec): Rounded;
     /**
      * The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else MUSLIN_ERR_CHOICE) from
-     * one of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it. muslin_shape_regular() in
-     * muslin/shape.h. Since 0.1.
+     * one of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it.
+     * muslin_shape_regular_polygon() in muslin/shape.h. Since 0.1.
      */
-    shapeRegular(sides: Whole, measure: Measure, length: LengthLike, rounding?: RoundingSpec): Regular;
+    shapeRegularPolygon(sides: Whole, measure: PolygonMeasure, length: LengthLike, rounding?: RoundingSpec):
+        RegularPolygon;
     /** The recipe for a finished size. muslin_unit_recipe() in muslin/unit.h. Since 0.1. */
     unitRecipe(spec?: UnitSpec): UnitPlan;
     /**
@@ -6690,9 +6695,9 @@ export interface Calls {
     /**
      * One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height},
      * {from_corner}, {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on
-     * unknown steps for a number that is none. muslin_sewing_step_text() in muslin/unit.h. Since 0.1.
+     * unknown steps for a number that is none. muslin_unit_step_sentence() in muslin/unit.h. Since 0.1.
      */
-    sewingStepText(step: SewingStep): string;
+    unitStepSentence(step: UnitStepKind): string;
     /**
      * The size of a top of columns x rows blocks in a straight setting. muslin_setting_straight() in muslin/setting.h.
      * Since 0.1.
@@ -6724,7 +6729,7 @@ export interface Calls {
      * Blocks with sashes between them: how many pieces of each kind, their cut sizes, and the size of the top.
      * muslin_setting_sashed() in muslin/setting.h. Since 0.1.
      */
-    settingSashed(spec?: SettingSashedSpec): Sashed;
+    settingSashed(spec?: SettingSashedSpec): SettingSashedPlan;
     /**
      * The strips across the cloth for each kind of piece that there is, in the order of enum muslin_sash_kind: one to
      * three rows, none for a top without sashes. muslin_setting_sashed_pieces() in muslin/setting.h. Since 0.1.
@@ -6734,22 +6739,22 @@ export interface Calls {
      * Pieced and plain blocks like the fields of a chessboard. muslin_setting_alternate() in muslin/setting.h. Since
      * 0.1.
      */
-    settingAlternate(spec?: SettingAlternateSpec): Alternate;
+    settingAlternate(spec?: SettingAlternateSpec): SettingAlternatePlan;
     /**
      * The whole of a line of n columns or rows with finished sizes `sizes` (1 .. MUSLIN_SIZE_MAX each), and how far it
      * is from the size wanted. muslin_setting_line() in muslin/setting.h. Since 0.1.
      */
-    settingLine(sizes: LengthsLike, spec?: SettingLineSpec): Line;
+    settingLine(sizes: LengthsLike, spec?: SettingLineSpec): SettingLinePlan;
     /**
      * Where each of the n columns or rows lies: a row each, in their order. muslin_setting_line_places() in
      * muslin/setting.h. Since 0.1.
      */
-    settingLinePlaces(sizes: LengthsLike, spec?: SettingLineSpec): readonly LinePlace[];
+    settingLinePlaces(sizes: LengthsLike, spec?: SettingLineSpec): readonly SettingLinePlace[];
     /**
      * A setting on point: counts, squares to cut for its triangles, and the size of the centre. muslin_setting_point()
      * in muslin/setting.h. Since 0.1.
      */
-    settingPoint(spec?: SettingPointSpec, cutting?: RoundingSpec, measuring?: RoundingSpec): Point;
+    settingPoint(spec?: SettingPointSpec, cutting?: RoundingSpec, measuring?: RoundingSpec): SettingPointPlan;
     /**
      * The largest block, a whole number of steps of `grid` (1 .. MUSLIN_SIZE_MAX), whose centre on point is not wider
      * than `wanted_width` (1 .. MUSLIN_SIZE_MAX). muslin_setting_point_block_for_width() in muslin/setting.h. Since
@@ -6771,23 +6776,23 @@ export interface Calls {
      * The logs of one block in sewing order (ask-then-fill), as many as muslin_logcabin.logs. muslin_logcabin_logs() in
      * muslin/rounds.h. Since 0.1.
      */
-    logcabinLogs(widths: LengthsLike, spec?: LogcabinSpec): readonly Log[];
+    logcabinLogs(widths: LengthsLike, spec?: LogcabinSpec): readonly LogcabinLog[];
     /**
      * Strips for all blocks, a row for each half and cut width, the first half first, in sewing order of their first
      * logs (ask-then-fill). muslin_logcabin_strips() in muslin/rounds.h. Since 0.1.
      */
-    logcabinStrips(widths: LengthsLike, spec?: LogcabinSpec): readonly LogStrips[];
+    logcabinStrips(widths: LengthsLike, spec?: LogcabinSpec): readonly LogcabinStrip[];
     /**
      * The log width that finishes a block of `wanted` with so many rounds round the centre, brought to the grid, and
      * what the block then becomes. muslin_logcabin_log_for() in muslin/rounds.h. Since 0.1.
      */
-    logcabinLogFor(spec?: LogFitSpec, rounding?: RoundingSpec): LogFit;
+    logcabinLogFor(spec?: LogcabinFitSpec, rounding?: RoundingSpec): LogcabinFit;
     /**
      * How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does, and more than
      * MUSLIN_ROUNDS_MAX when they do, which the other calls refuse. muslin_logcabin_rounds_for() in muslin/rounds.h.
      * Since 0.1.
      */
-    logcabinRoundsFor(spec?: LogFitSpec): LogFit;
+    logcabinRoundsFor(spec?: LogcabinFitSpec): LogcabinFit;
     /**
      * Raw edges of the pieces, every seam, mitre included, with its m / 2 on each piece. muslin_frame_pieces() in
      * muslin/rounds.h. Since 0.1.
@@ -6836,7 +6841,7 @@ export interface Calls {
     fitSettings(spec?: FitSpec): readonly Fit[];
     /**
      * The one setting that comes nearest to the wanted size, whatever the tolerances, `best` and `rank` say (they must
-     * still be in range); its rank_key is that of MUSLIN_RANK_NEAREST, and equals are decided in the order above.
+     * still be in range); its rank_key is that of MUSLIN_FIT_RANK_NEAREST, and equals are decided in the order above.
      * muslin_fit_nearest() in muslin/fit.h. Since 0.1.
      */
     fitNearest(spec?: FitSpec): Fit;
@@ -6900,7 +6905,7 @@ export interface Calls {
      * cut_length, less 2 q a seam, are exactly the joined size of muslin_backing_layouts(). muslin_backing_panels() in
      * muslin/finishing.h. Since 0.1.
      */
-    backingPanels(layout: BackingLayoutKind, spec?: BackingSpec): readonly Panel[];
+    backingPanels(layout: BackingLayout, spec?: BackingSpec): readonly Panel[];
     /**
      * Hanging sleeve (one, or two with a gap), label, corner triangles. muslin_hanging_plan() in muslin/finishing.h.
      * Since 0.1.
@@ -6917,7 +6922,8 @@ export interface Calls {
      * Which way to press all seams of set `set` (from 1), and how many segments its stack gives.
      * muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 0.1.
      */
-    stripquiltPressing(set: Whole, spec?: StripquiltSpec): { readonly pressing: Pressing; readonly segments: number };
+    stripquiltPressing(set: Whole, spec?: StripquiltSpec): { readonly pressing: SetPressing; readonly segments: number
+        };
     /**
      * Length of all seams of strip sets and of tops of blocks. muslin_piecing_plan() in muslin/supplies.h. Since 0.1.
      */
@@ -6984,9 +6990,8 @@ export interface Calls {
     sewingLabel(number: Whole): string;
     /**
      * Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
-     * them, 1 .. 2^20), `touches` which places touch (n_touches, 0 .. 2^27; a pair named twice counts twice),
-     * `given[p]` a print that place p must have, or -1; given may be null. muslin_scatter_prints() in muslin/scatter.h.
-     * Since 0.1.
+     * them, 1 .. 2^20), `touches` which places touch (touch_n, 0 .. 2^27; a pair named twice counts twice), `given[p]`
+     * a print that place p must have, or -1; given may be null. muslin_scatter_prints() in muslin/scatter.h. Since 0.1.
      */
     scatterPrints(prints: WholeNumbers, touches: readonly TouchSpec[], spec?: ScatterSpec & { readonly given?:
         WholeNumbers }): { readonly out: readonly number[]; readonly result: Scattered };
@@ -7046,16 +7051,16 @@ export interface Calls {
     needSpec(): Filled<NeedSpec>;
     /** The initial values. muslin_harvest_spec_init() in muslin/stripset.h. */
     harvestSpec(): Filled<HarvestSpec>;
-    /** The initial values. muslin_cut_spec_init() in muslin/cutlist.h. */
-    cutSpec(): Filled<CutSpec>;
+    /** The initial values. muslin_cutlist_piece_spec_init() in muslin/cutlist.h. */
+    cutlistPieceSpec(): Filled<CutlistPieceSpec>;
     /** The initial values. muslin_cutlist_spec_init() in muslin/cutlist.h. */
     cutlistSpec(): Filled<CutlistSpec>;
     /** The initial values. muslin_corner_spec_init() in muslin/shape.h. */
     cornerSpec(): Filled<CornerSpec>;
     /** The initial values. muslin_shape_piece_spec_init() in muslin/shape.h. */
     shapePieceSpec(): Filled<ShapePieceSpec>;
-    /** The initial values. muslin_quarter_spec_init() in muslin/shape.h. */
-    quarterSpec(): Filled<QuarterSpec>;
+    /** The initial values. muslin_quarter_circle_spec_init() in muslin/shape.h. */
+    quarterCircleSpec(): Filled<QuarterCircleSpec>;
     /** The initial values. muslin_unit_spec_init() in muslin/unit.h. */
     unitSpec(): Filled<UnitSpec>;
     /** The initial values. muslin_unit_stock_spec_init() in muslin/unit.h. */
@@ -7078,8 +7083,8 @@ export interface Calls {
     settingPointSpec(): Filled<SettingPointSpec>;
     /** The initial values. muslin_logcabin_spec_init() in muslin/rounds.h. */
     logcabinSpec(): Filled<LogcabinSpec>;
-    /** The initial values. muslin_log_fit_spec_init() in muslin/rounds.h. */
-    logFitSpec(): Filled<LogFitSpec>;
+    /** The initial values. muslin_logcabin_fit_spec_init() in muslin/rounds.h. */
+    logcabinFitSpec(): Filled<LogcabinFitSpec>;
     /** The initial values. muslin_frame_spec_init() in muslin/rounds.h. */
     frameSpec(): Filled<FrameSpec>;
     /** The initial values. muslin_medallion_spec_init() in muslin/rounds.h. */
@@ -7128,36 +7133,36 @@ export interface Calls {
     quiltSpec(): Filled<QuiltSpec>;
     /** The initial values. muslin_quilt_fabric_spec_init() in muslin/quilt.h. */
     quiltFabricSpec(): Filled<QuiltFabricSpec>;
-    /** The initial values. muslin_sum_spec_init() in muslin/quilt.h. */
-    sumSpec(): Filled<SumSpec>;
-    /** The initial values. muslin_patch_spec_init() in muslin/quilt.h. */
-    patchSpec(): Filled<PatchSpec>;
+    /** The initial values. muslin_quilt_sum_spec_init() in muslin/quilt.h. */
+    quiltSumSpec(): Filled<QuiltSumSpec>;
+    /** The initial values. muslin_quilt_patch_spec_init() in muslin/quilt.h. */
+    quiltPatchSpec(): Filled<QuiltPatchSpec>;
     /** The initial values. muslin_quilt_unit_spec_init() in muslin/quilt.h. */
     quiltUnitSpec(): Filled<QuiltUnitSpec>;
-    /** The initial values. muslin_join_spec_init() in muslin/quilt.h. */
-    joinSpec(): Filled<JoinSpec>;
-    /** The initial values. muslin_trim_spec_init() in muslin/quilt.h. */
-    trimSpec(): Filled<TrimSpec>;
-    /** The initial values. muslin_pinwheel_spec_init() in muslin/quilt.h. */
-    pinwheelSpec(): Filled<PinwheelSpec>;
-    /** The initial values. muslin_set_in_spec_init() in muslin/quilt.h. */
-    setInSpec(): Filled<SetInSpec>;
-    /** The initial values. muslin_log_spec_init() in muslin/quilt.h. */
-    logSpec(): Filled<LogSpec>;
-    /** The initial values. muslin_surround_spec_init() in muslin/quilt.h. */
-    surroundSpec(): Filled<SurroundSpec>;
+    /** The initial values. muslin_quilt_join_spec_init() in muslin/quilt.h. */
+    quiltJoinSpec(): Filled<QuiltJoinSpec>;
+    /** The initial values. muslin_quilt_trim_spec_init() in muslin/quilt.h. */
+    quiltTrimSpec(): Filled<QuiltTrimSpec>;
+    /** The initial values. muslin_quilt_pinwheel_spec_init() in muslin/quilt.h. */
+    quiltPinwheelSpec(): Filled<QuiltPinwheelSpec>;
+    /** The initial values. muslin_quilt_set_in_spec_init() in muslin/quilt.h. */
+    quiltSetInSpec(): Filled<QuiltSetInSpec>;
+    /** The initial values. muslin_quilt_log_spec_init() in muslin/quilt.h. */
+    quiltLogSpec(): Filled<QuiltLogSpec>;
+    /** The initial values. muslin_quilt_surround_spec_init() in muslin/quilt.h. */
+    quiltSurroundSpec(): Filled<QuiltSurroundSpec>;
     /** The initial values. muslin_quilt_sashed_spec_init() in muslin/quilt.h. */
     quiltSashedSpec(): Filled<QuiltSashedSpec>;
-    /** The initial values. muslin_diagonal_spec_init() in muslin/quilt.h. */
-    diagonalSpec(): Filled<DiagonalSpec>;
-    /** The initial values. muslin_sixty_spec_init() in muslin/quilt.h. */
-    sixtySpec(): Filled<SixtySpec>;
-    /** The initial values. muslin_sixty_piece_spec_init() in muslin/quilt.h. */
-    sixtyPieceSpec(): Filled<SixtyPieceSpec>;
-    /** The initial values. muslin_solve_spec_init() in muslin/solution.h. */
-    solveSpec(): Filled<SolveSpec>;
-    /** The initial values. muslin_value_spec_init() in muslin/solution.h. */
-    valueSpec(): Filled<ValueSpec>;
+    /** The initial values. muslin_quilt_diagonal_spec_init() in muslin/quilt.h. */
+    quiltDiagonalSpec(): Filled<QuiltDiagonalSpec>;
+    /** The initial values. muslin_quilt_sixty_spec_init() in muslin/quilt.h. */
+    quiltSixtySpec(): Filled<QuiltSixtySpec>;
+    /** The initial values. muslin_quilt_sixty_piece_spec_init() in muslin/quilt.h. */
+    quiltSixtyPieceSpec(): Filled<QuiltSixtyPieceSpec>;
+    /** The initial values. muslin_solution_spec_init() in muslin/solution.h. */
+    solutionSpec(): Filled<SolutionSpec>;
+    /** The initial values. muslin_solution_value_spec_init() in muslin/solution.h. */
+    solutionValueSpec(): Filled<SolutionValueSpec>;
     /** The initial values. muslin_pressing_spec_init() in muslin/pressing.h. */
     pressingSpec(): Filled<PressingSpec>;
     /** The initial values. muslin_scatter_spec_init() in muslin/scatter.h. */
@@ -7170,8 +7175,8 @@ export interface Calls {
     edgePrintsSpec(): Filled<EdgePrintsSpec>;
     /** The initial values. muslin_blank_spec_init() in muslin/cutplan.h. */
     blankSpec(): Filled<BlankSpec>;
-    /** The initial values. muslin_plan_stock_spec_init() in muslin/cutplan.h. */
-    planStockSpec(): Filled<PlanStockSpec>;
+    /** The initial values. muslin_cutplan_stock_spec_init() in muslin/cutplan.h. */
+    cutplanStockSpec(): Filled<CutplanStockSpec>;
     /** The initial values. muslin_cutplan_spec_init() in muslin/cutplan.h. */
     cutplanSpec(): Filled<CutplanSpec>;
     /** The initial values. muslin_yardage_spec_init() in muslin/yardage.h. */
@@ -7228,7 +7233,7 @@ export declare class MuslinNoFitError extends MuslinError {}
 /** An allocator returned nothing. */
 export declare class MuslinNoMemoryError extends MuslinError {}
 /** A customary addition is below what the geometry needs. */
-export declare class MuslinConstantError extends MuslinError {}
+export declare class MuslinCustomaryError extends MuslinError {}
 /** This kind of unit is not made by that method. */
 export declare class MuslinMethodError extends MuslinError {}
 /** No such shape: corners missing, edges that cross, an impossible angle or arc. */
@@ -7262,41 +7267,41 @@ export declare const constants: {
     readonly STACK_ANY_START: number;
     readonly YIELD_FROM_ONE_END: number;
     readonly CUTLIST_ROWS_MAX: number;
-    readonly CUT_MAY_TURN: number;
-    readonly SHAPE_MAX: number;
+    readonly CUTLIST_PIECE_MAY_TURN: number;
+    readonly SHAPE_SIZE_MAX: number;
     readonly SHAPE_SEAM_MAX: number;
-    readonly SHAPE_CORNERS: number;
+    readonly SHAPE_CORNERS_MAX: number;
     readonly SHAPE_OUTLINE: number;
-    readonly TEMPLATE_REACH: number;
-    readonly UNIT_MAX: number;
+    readonly TEMPLATE_REACH_MAX: number;
+    readonly UNIT_SIZE_MAX: number;
     readonly BORDER_LENGTHWISE: number;
-    readonly SASHED_FRAME: number;
-    readonly SASHED_CORNERSTONES: number;
-    readonly LINE_FRAME: number;
-    readonly POINT_DIAGONAL_FIRST: number;
+    readonly SETTING_SASHED_FRAME: number;
+    readonly SETTING_SASHED_CORNERSTONES: number;
+    readonly SETTING_LINE_FRAME: number;
+    readonly SETTING_POINT_DIAGONAL_FIRST: number;
     readonly ROUNDS_MAX: number;
     readonly LOGCABIN_BLOCKS_MAX: number;
     readonly LOGCABIN_GIVEN_CUT: number;
     readonly MEDALLION_EQUAL_COPING: number;
-    readonly POINT_SQUARES_MAX: number;
+    readonly POINT_BORDER_SQUARES_MAX: number;
     readonly BED_FOOT_GIVEN: number;
     readonly FIT_ALLOW_STRAIGHT: number;
     readonly FIT_ALLOW_SASHED: number;
     readonly FIT_ALLOW_FRAMED: number;
     readonly FIT_ALLOW_ON_POINT: number;
-    readonly FIT_ACROSS_FRAMED: number;
+    readonly FIT_ACROSS_FRAME: number;
     readonly BIAS_BLUNT_ENDS: number;
     readonly BATTING_FIXED: number;
     readonly BACKING_ROUND_PANELS: number;
-    readonly BLOCK_SEGMENTS_MAX: number;
+    readonly STRIPQUILT_SEGMENTS_MAX: number;
     readonly THREAD_READY_BOBBINS: number;
     readonly MONEY_MAX: bigint;
-    readonly DEPTH_MAX: number;
-    readonly POINT_DEPTH_MAX: number;
-    readonly QUILT_CORNERS: number;
-    readonly JOIN_KEEPS_ORDER: number;
-    readonly BLOCK_TURNS_HALF: number;
-    readonly BLOCK_TURNS_QUARTER: number;
+    readonly QUILT_DEPTH_MAX: number;
+    readonly QUILT_POINT_DEPTH_MAX: number;
+    readonly QUILT_CORNERS_MAX: number;
+    readonly QUILT_JOIN_KEEPS_ORDER: number;
+    readonly EDGE_PRINTS_TURNS_HALF: number;
+    readonly EDGE_PRINTS_TURNS_QUARTER: number;
     readonly CUTPLAN_ROWS_MAX: number;
     readonly CUTPLAN_COUNT_MAX: number;
     readonly BLANK_MAY_TURN: number;

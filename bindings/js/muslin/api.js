@@ -26,41 +26,41 @@ export const constants = Object.freeze({
     STACK_ANY_START: 1,
     YIELD_FROM_ONE_END: 1,
     CUTLIST_ROWS_MAX: 4096,
-    CUT_MAY_TURN: 1,
-    SHAPE_MAX: 1048576,
+    CUTLIST_PIECE_MAY_TURN: 1,
+    SHAPE_SIZE_MAX: 1048576,
     SHAPE_SEAM_MAX: 131072,
-    SHAPE_CORNERS: 1024,
+    SHAPE_CORNERS_MAX: 1024,
     SHAPE_OUTLINE: -1,
-    TEMPLATE_REACH: 4194304,
-    UNIT_MAX: 67108864,
+    TEMPLATE_REACH_MAX: 4194304,
+    UNIT_SIZE_MAX: 67108864,
     BORDER_LENGTHWISE: 1,
-    SASHED_FRAME: 1,
-    SASHED_CORNERSTONES: 2,
-    LINE_FRAME: 1,
-    POINT_DIAGONAL_FIRST: 1,
+    SETTING_SASHED_FRAME: 1,
+    SETTING_SASHED_CORNERSTONES: 2,
+    SETTING_LINE_FRAME: 1,
+    SETTING_POINT_DIAGONAL_FIRST: 1,
     ROUNDS_MAX: 1000,
     LOGCABIN_BLOCKS_MAX: 100000,
     LOGCABIN_GIVEN_CUT: 1,
     MEDALLION_EQUAL_COPING: 1,
-    POINT_SQUARES_MAX: 536870912,
+    POINT_BORDER_SQUARES_MAX: 536870912,
     BED_FOOT_GIVEN: 1,
     FIT_ALLOW_STRAIGHT: 1,
     FIT_ALLOW_SASHED: 2,
     FIT_ALLOW_FRAMED: 4,
     FIT_ALLOW_ON_POINT: 8,
-    FIT_ACROSS_FRAMED: 1,
+    FIT_ACROSS_FRAME: 1,
     BIAS_BLUNT_ENDS: 1,
     BATTING_FIXED: 1,
     BACKING_ROUND_PANELS: 1,
-    BLOCK_SEGMENTS_MAX: 16,
+    STRIPQUILT_SEGMENTS_MAX: 16,
     THREAD_READY_BOBBINS: 1,
     MONEY_MAX: 4611686018427387903n,
-    DEPTH_MAX: 4096,
-    POINT_DEPTH_MAX: 4,
-    QUILT_CORNERS: 32,
-    JOIN_KEEPS_ORDER: 1,
-    BLOCK_TURNS_HALF: 1,
-    BLOCK_TURNS_QUARTER: 2,
+    QUILT_DEPTH_MAX: 4096,
+    QUILT_POINT_DEPTH_MAX: 4,
+    QUILT_CORNERS_MAX: 32,
+    QUILT_JOIN_KEEPS_ORDER: 1,
+    EDGE_PRINTS_TURNS_HALF: 1,
+    EDGE_PRINTS_TURNS_QUARTER: 2,
     CUTPLAN_ROWS_MAX: 4096,
     CUTPLAN_COUNT_MAX: 1000000,
     BLANK_MAY_TURN: 1,
@@ -77,7 +77,7 @@ export const constants = Object.freeze({
 export const enums = {
     Status: "ok=0 null=1 structSize=2 structTail=3 flags=4 choice=5 range=6 overflow=7 divideByZero=8 buffer=9 " +
         "index=10 textEmpty=11 textSyntax=12 textTrailing=13 textUnit=14 textDecimal=15 textZeroDenominator=16 " +
-        "textEncoding=17 seamTooWide=18 notSquare=19 noYield=20 notEnough=21 noFit=22 noMemory=23 constant=24 " +
+        "textEncoding=17 seamTooWide=18 notSquare=19 noYield=20 notEnough=21 noFit=22 noMemory=23 customary=24 " +
         "method=25 shape=26 notTiled=27 workLimit=28 foreign=29",
     Argument: "none=0 text=1 buffer=2 output=3 spec=4 rows=5 rowSize=6 length=7 otherLength=8 factor=9 divisor=10 " +
         "ratio=11 grid=12 tolerance=13 direction=14 unit=15 decimalSign=16 style=17 denominator=18 decimals=19 " +
@@ -114,7 +114,7 @@ export const enums = {
     Style: "inchFraction=1 inchDecimal=2 yardFraction=3 mm=4 cm=5",
     AllowancePolicy: "exact=1 customary=2 oversize=3",
     GoverningRule: "batting=1 fabric=2 larger=3 smaller=4",
-    GoverningSource: "byBatting=1 byFabric=2 byBoth=3",
+    GoverningSource: "batting=1 fabric=2 both=3",
     Edge: "straight=1 pinkedTips=2 pinkedValleys=3",
     Care: "unwashed=1 washed=2",
     Print: "none=1 twoWay=2 oneWay=3 stripeAlong=4 stripeAcross=5",
@@ -123,7 +123,7 @@ export const enums = {
         "caution=10 battingOther=11",
     Curve: "straight=1 convex=2 concave=3",
     CornerTip: "sharp=1 blunt=2 trimArriving=3 trimLeaving=4",
-    Measure: "side=1 flats=2 corners=3 centre=4",
+    PolygonMeasure: "side=1 flats=2 corners=3 centre=4",
     UnitKind: "rectangle=1 halfSquare=2 quarterSquare=3 splitQuarter=4 flyingGeese=5 squareInSquare=6 snowball=7 " +
         "halfRectangle=8 triangle60=9 diamond60=10 diamond45=11 hexagon=12 halfHexagon=13 trapezoid=14 octagon=15 " +
         "eightPointedStar=16 kaleidoscope=17 slantedSlice=18",
@@ -133,8 +133,8 @@ export const enums = {
     CutShape: "rectangle=1 triangles=2 diamonds=3 hexagons=4 trapezoids=5 wedges=6 octagons=7 slices=8",
     CutAgain: "no=1 once=2 twice=3",
     Grain: "allEdges=1 shortEdges=2 longEdge=3 stripEdges=4",
-    UnitStage: "finished=1 raw=2",
-    SewingStep: "markLine=1 markBoth=2 markMiddles=3 markAcross=4 markCorners=5 pair=6 pairHalves=7 pairCorner=8 " +
+    Stage: "finished=1 raw=2",
+    UnitStepKind: "markLine=1 markBoth=2 markMiddles=3 markAcross=4 markCorners=5 pair=6 pairHalves=7 pairCorner=8 " +
         "pairOpposite=9 onLine=10 beside=11 round=12 cutApart=13 cutSquares=14 cutDiagonals=15 trimCorner=16 " +
         "foldBack=17 pressOpen=18 pressTo=19 join=20 joinLong=21 joinShort=22 joinPoint=23 joinCentred=24 " +
         "joinAgain=25 joinParts=26 setIn=27 partial=28 cutSlanted=29 cutTurning=30 cutToShape=31 cutOnPoint=32 " +
@@ -164,11 +164,11 @@ export const enums = {
     Parity: "any=1 even=2 odd=3",
     FitRank: "nearest=1 fewestBlocks=2 largestBlock=3",
     Fold: "double=1 single=2",
-    BackingLayoutKind: "oneWidth=1 oneWidthTurned=2 seamsAlong=3 seamsAcross=4 centreAlong=5 centreAcross=6 " +
+    BackingLayout: "oneWidth=1 oneWidthTurned=2 seamsAlong=3 seamsAcross=4 centreAlong=5 centreAcross=6 " +
         "insertAlong=7 insertAcross=8",
     PanelRole: "whole=1 centre=2 side=3 half=4 insert=5",
     Nesting: "turn=1 name=2",
-    Pressing: "toTop=1 toBottom=2",
+    SetPressing: "toTop=1 toBottom=2",
     ThreadMethod: "ratio=1 formula=2",
     QuiltingPattern: "across=1 along=2 grid=3 diagonal=4 crosshatch=5 outline=6",
     QuiltingStart: "atOffset=1 fromCorner=2",
@@ -186,9 +186,9 @@ export const enums = {
     OtherWay: "none=1 pressed=2 sets=3 turned=4",
     SewingKind: "set=1 segments=2 unit=3 shape=4 join=5 trim=6 pinwheel=7 setIn=8 diagonal=9 sixty=10",
     BlankKind: "piece=1 lengthwise=2 joined=3 sloped=4",
-    PlanStopped: "done=0 progress=1 work=2 memory=3 sizes=4 noMore=5",
-    PlanStripKind: "strip=1 panel=2 slit=3 stock=4 within=5",
-    PlanFault: "missing=1 overfull=2 tooHigh=3 cost=4 gap=5 bound=6 stock=7",
+    CutplanStopped: "done=0 progress=1 work=2 memory=3 sizes=4 noMore=5",
+    CutplanStripKind: "strip=1 panel=2 slit=3 stock=4 within=5",
+    CutplanFault: "missing=1 overfull=2 tooHigh=3 cost=4 gap=5 bound=6 stock=7",
     LongPieces: "lengthwise=1 joined=2",
 };
 
@@ -206,7 +206,7 @@ export const structs = {
     PieceSpec: [64, "finishedWidth:length@8 finishedHeight:length@16 left:length@24 right:length@32 top:length@40 " +
         "bottom:length@48 takeUp:length@56", "muslin_piece_spec_init"],
     Piece: [48, "cutWidth:length@8 cutHeight:length@16 cutArea:large@24 finishedArea:large@32 seamShare:int32@40"],
-    Row: [64, "pieces:int64@8 seams:int64@16 cutTotal:length@24 eaten:length@32 unfinished:length@40 " +
+    SewnRow: [64, "pieces:int64@8 seams:int64@16 cutTotal:length@24 eaten:length@32 unfinished:length@40 " +
         "finished:length@48 seamShare:int32@56"],
     Calibration: [88, "seams:int64@8 planned:length@16 shortfall:length@24 perSeamNumerator:length@32 " +
         "perSeamDenominator:int64@40 takeUp:length@48 effectiveNumerator:length@56 effectiveDenominator:int64@64 " +
@@ -258,7 +258,7 @@ export const structs = {
         "narrowerBy:length@48 widerForOne:length@56 warnings:warnings@64"],
     StockSpec: [56, "width:length@8 length:length@16 count:int64@24 pinkDepth:length@32 edge:choice=Edge@40 " +
         "care:choice=Care@44 print:choice=Print@48 kind:choice=StockKind@52", "muslin_stock_spec_init"],
-    StockStrips: [72, "perPiece:int64@8 inHand:int64@16 piecesNeeded:int64@24 piecesMissing:int64@32 " +
+    StockYield: [72, "perPiece:int64@8 inHand:int64@16 piecesNeeded:int64@24 piecesMissing:int64@32 " +
         "stripLength:length@40 leftOver:length@48 shorterBy:length@56 warnings:warnings@64"],
     MotifSpec: [64, "repeatLength:length@8 repeatWidth:length@16 usableWidth:length@24 cutWidth:length@32 " +
         "cutLength:length@40 motifs:int64@48 pieces:int64@56 anyStart:flag=1@4 " +
@@ -278,7 +278,7 @@ export const structs = {
         "shift:length@80 clothLength:length@88 leftOver:length@96 shorterBy:length@104 warnings:warnings@112 " +
         "clothLeast:length@120"],
     Reference: [32, "width:length@8 length:length@16 count:int64@24"],
-    YieldSpec: [56, "usableLength:length@8 segmentCut:length@16 endTrim:length@24 resquareLoss:length@32 " +
+    YieldSpec: [56, "stripLength:length@8 segmentCut:length@16 endTrim:length@24 resquareLoss:length@32 " +
         "resquareEvery:int64@40 foldClear:length@48 fromOneEnd:flag=1@4", "muslin_yield_spec_init"],
     Yield: [72, "segments:int64@8 perEnd:int64@16 resquarings:int64@24 leastLength:length@32 leftOver:length@40 " +
         "shorterBy:length@48 longerForMore:length@56 warnings:warnings@64"],
@@ -290,8 +290,9 @@ export const structs = {
         "blocksPerTop:int64@40", "muslin_harvest_spec_init"],
     Harvest: [88, "sets:int64@8 segments:int64@16 blocks:int64@24 tops:int64@32 setsUsed:int64@40 " +
         "stripsUsed:int64@48 stripsLeft:int64@56 segmentsLeft:int64@64 blocksLeft:int64@72 stripsForOneMore:int64@80"],
-    PrintRow: [32, "inHand:int64@8 perSet:int64@16 left:int64@24"],
-    CutSpec: [32, "cutWidth:length@8 cutLength:length@16 count:int64@24 mayTurn:flag=1@4", "muslin_cut_spec_init"],
+    StripsetPrint: [32, "inHand:int64@8 perSet:int64@16 left:int64@24"],
+    CutlistPieceSpec: [32, "cutWidth:length@8 cutLength:length@16 count:int64@24 " +
+        "mayTurn:flag=1@4", "muslin_cutlist_piece_spec_init"],
     CutlistRow: [88, "pieces:int64@8 strips:int64@16 perStrip:int64@24 sparePieces:int64@32 stripCut:length@40 " +
         "pieceCut:length@48 stripsLength:length@56 firstStock:int64@64 lastStock:int64@72 turned:truth@80 " +
         "trimmed:truth@84"],
@@ -325,12 +326,12 @@ export const structs = {
         "longest:length@40 grainX:length@48 grainY:length@56 rectangleAlong:length@64 rectangleAcross:length@72 " +
         "longestCorner:int32@80 grainCorner:int32@84 outsideEdges:int32@88 biasEdges:int32@92 hasArcs:truth@96 " +
         "warnings:warnings@100"],
-    QuarterSpec: [40, "finished:length@8 radius:length@16 allowance:length@24 " +
-        "takeUp:length@32", "muslin_quarter_spec_init"],
-    Quarter: [72, "convexCutSquare:length@8 convexCutRadius:length@16 convexCutLeg:length@24 " +
+    QuarterCircleSpec: [40, "finished:length@8 radius:length@16 allowance:length@24 " +
+        "takeUp:length@32", "muslin_quarter_circle_spec_init"],
+    QuarterCircle: [72, "convexCutSquare:length@8 convexCutRadius:length@16 convexCutLeg:length@24 " +
         "concaveCutSquare:length@32 concaveCutRadius:length@40 concaveCutLeg:length@48 centreInset:length@56 " +
         "seamLength:length@64"],
-    Regular: [48, "side:length@8 flats:length@16 corners:length@24 centre:length@32 area:large@40"],
+    RegularPolygon: [48, "side:length@8 flats:length@16 corners:length@24 centre:length@32 area:large@40"],
     UnitSpec: [128, "finishedWidth:length@8 finishedHeight:length@16 corner:length@24 allowance:length@32 " +
         "takeUp:length@40 halfAddition:length@48 quarterAddition:length@56 trim:length@64 grid:length@72 " +
         "tolerance:length@80 units:int64@88 mirrored:int64@96 kind:choice=UnitKind@104 method:choice=UnitMethod@108 " +
@@ -349,8 +350,8 @@ export const structs = {
     UnitYield: [80, "finishedWidth:length@8 finishedHeight:length@16 unfinishedWidth:length@24 " +
         "unfinishedHeight:length@32 cutSpare:length@40 recipes:int64@48 units:int64@56 unitsOfOne:int64@64 " +
         "kind:choice=UnitKind@72 method:choice=UnitMethod@76"],
-    UnitCorner: [40, "x:length@8 y:length@16 patch:int32@24 region:int32@28 corner:int32@32 stage:choice=UnitStage@36"],
-    UnitStep: [56, "measure:length@8 measureHeight:length@16 fromCorner:length@24 step:choice=SewingStep@32 " +
+    UnitCorner: [40, "x:length@8 y:length@16 patch:int32@24 region:int32@28 corner:int32@32 stage:choice=Stage@36"],
+    UnitStep: [56, "measure:length@8 measureHeight:length@16 fromCorner:length@24 step:choice=UnitStepKind@32 " +
         "piece:int32@36 other:int32@40 times:int32@44 region:int32@48 angle:int32@52"],
     SettingSpec: [72, "blockWidth:length@8 blockHeight:length@16 columns:int64@24 rows:int64@32 allowance:length@40 " +
         "takeUp:length@48 turning:choice=Turning@56 squareTolerance:length@64", "muslin_setting_spec_init"],
@@ -375,7 +376,7 @@ export const structs = {
     SettingSashedSpec: [88, "blockWidth:length@8 blockHeight:length@16 columns:int64@24 rows:int64@32 " +
         "sashWidth:length@40 sashHeight:length@48 allowance:length@56 takeUp:length@64 usableWidth:length@72 " +
         "endLoss:length@80 frame:flag=1@4 cornerstones:flag=2@4", "muslin_setting_sashed_spec_init"],
-    Sashed: [136, "blocks:int64@8 verticalSashes:int64@16 horizontalSashes:int64@24 cornerstones:int64@32 " +
+    SettingSashedPlan: [136, "blocks:int64@8 verticalSashes:int64@16 horizontalSashes:int64@24 cornerstones:int64@32 " +
         "verticalCutWidth:length@40 verticalCutLength:length@48 horizontalCutWidth:length@56 " +
         "horizontalCutLength:length@64 cornerstoneCutWidth:length@72 cornerstoneCutHeight:length@80 " +
         "finishedWidth:length@88 finishedLength:length@96 unfinishedWidth:length@104 unfinishedLength:length@112 " +
@@ -385,17 +386,17 @@ export const structs = {
         "warnings:warnings@84"],
     SettingAlternateSpec: [64, "blockWidth:length@8 blockHeight:length@16 columns:int64@24 rows:int64@32 " +
         "allowance:length@40 takeUp:length@48 first:choice=FirstBlock@56", "muslin_setting_alternate_spec_init"],
-    Alternate: [72, "pieced:int64@8 plain:int64@16 plainCutWidth:length@24 plainCutHeight:length@32 " +
+    SettingAlternatePlan: [72, "pieced:int64@8 plain:int64@16 plainCutWidth:length@24 plainCutHeight:length@32 " +
         "finishedWidth:length@40 finishedLength:length@48 unfinishedWidth:length@56 unfinishedLength:length@64"],
     SettingLineSpec: [40, "sash:length@8 allowance:length@16 takeUp:length@24 wanted:length@32 " +
         "frame:flag=1@4", "muslin_setting_line_spec_init"],
-    Line: [40, "sashes:int64@8 finished:length@16 unfinished:length@24 longerBy:length@32"],
-    LinePlace: [32, "start:length@8 finished:length@16 unfinished:length@24"],
+    SettingLinePlan: [40, "sashes:int64@8 finished:length@16 unfinished:length@24 longerBy:length@32"],
+    SettingLinePlace: [32, "start:length@8 finished:length@16 unfinished:length@24"],
     SettingPointSpec: [120, "block:length@8 columns:int64@16 rows:int64@24 sash:length@32 setOff:length@40 " +
-        "allowance:length@48 takeUp:length@56 trimRoom:length@64 sideAdd:length@72 cornerAdd:length@80 " +
+        "allowance:length@48 takeUp:length@56 trimRoom:length@64 sideAddition:length@72 cornerAddition:length@80 " +
         "factorNumerator:int64@88 factorDenominator:int64@96 layout:choice=PointLayout@104 edge:choice=PointEdge@108 " +
         "policy:choice=AllowancePolicy@112 diagonalFirst:flag=1@4", "muslin_setting_point_spec_init"],
-    Point: [328, "blocks:int64@8 alternates:int64@16 sideTriangles:int64@24 sideSquares:int64@32 " +
+    SettingPointPlan: [328, "blocks:int64@8 alternates:int64@16 sideTriangles:int64@24 sideSquares:int64@32 " +
         "spareSideTriangles:int64@40 cornerTriangles:int64@48 cornerSquares:int64@56 halfBlocks:int64@64 " +
         "alternateCut:length@72 sideSquareCut:length@80 sideNeed:length@88 sideSurplus:length@96 " +
         "cornerSquareCut:length@104 cornerNeed:length@112 cornerSurplus:length@120 halfBlockBeyond:length@128 " +
@@ -415,14 +416,14 @@ export const structs = {
         "firstLength:length@72 secondLength:length@80 longestLog:length@88 stripsLeast:int64@96 strips:int64@104 " +
         "clothLength:length@112 square:truth@120 centreStripCut:length@128 centresPerStrip:int64@136 " +
         "centreStrips:int64@144 centreClothLength:length@152"],
-    Log: [88, "round:int64@8 cutLength:length@16 cutWidth:length@24 finishedLength:length@32 finishedWidth:length@40 " +
-        "runningLength:length@48 unfinishedWidth:length@56 unfinishedHeight:length@64 side:choice=Side@72 " +
-        "half:choice=LogHalf@76 closesRound:truth@80"],
-    LogStrips: [72, "cutWidth:length@8 pieces:int64@16 longest:length@24 length:length@32 stripsLeast:int64@40 " +
+    LogcabinLog: [88, "round:int64@8 cutLength:length@16 cutWidth:length@24 finishedLength:length@32 " +
+        "finishedWidth:length@40 runningLength:length@48 unfinishedWidth:length@56 unfinishedHeight:length@64 " +
+        "side:choice=Side@72 half:choice=LogHalf@76 closesRound:truth@80"],
+    LogcabinStrip: [72, "cutWidth:length@8 pieces:int64@16 longest:length@24 length:length@32 stripsLeast:int64@40 " +
         "strips:int64@48 clothLength:length@56 half:choice=LogHalf@64"],
-    LogFitSpec: [64, "wanted:length@8 centre:length@16 rounds:int64@24 logFinished:length@32 allowance:length@40 " +
-        "takeUp:length@48 order:choice=LogOrder@56", "muslin_log_fit_spec_init"],
-    LogFit: [88, "rounds:int64@8 logsAcross:int64@16 exactNumerator:length@24 exactDenominator:int64@32 " +
+    LogcabinFitSpec: [64, "wanted:length@8 centre:length@16 rounds:int64@24 logFinished:length@32 " +
+        "allowance:length@40 takeUp:length@48 order:choice=LogOrder@56", "muslin_logcabin_fit_spec_init"],
+    LogcabinFit: [88, "rounds:int64@8 logsAcross:int64@16 exactNumerator:length@24 exactDenominator:int64@32 " +
         "logFinished:length@40 logCut:length@48 blockFinished:length@56 rest:length@64 centreToFit:length@72 " +
         "nextFinished:length@80"],
     FrameSpec: [56, "openingWidth:length@8 openingHeight:length@16 frameWidth:length@24 allowance:length@32 " +
@@ -484,7 +485,7 @@ export const structs = {
         "border:length@48 finishedWidth:length@56 finishedLength:length@64 offWidth:length@72 offLength:length@80 " +
         "blocks:int64@88 alternates:int64@96 rankKey:large@104"],
     FitAcrossSpec: [48, "wanted:length@8 border:length@16 block:length@24 sash:length@32 " +
-        "direction:choice=Direction@40 framed:flag=1@4", "muslin_fit_across_spec_init"],
+        "direction:choice=Direction@40 frame:flag=1@4", "muslin_fit_across_spec_init"],
     FitAcrossBlocks: [56, "blocks:int64@8 finishedWidth:length@16 off:length@24 room:length@32 pitch:length@40 " +
         "exact:truth@48"],
     FitTrianglesSpec: [56, "wantedWidth:length@8 wantedLength:length@16 height:length@24 " +
@@ -521,7 +522,7 @@ export const structs = {
         "marginTop:length@40 marginBottom:length@48 fabricWidth:length@56 selvage:length@64 seam:length@72 " +
         "endTrim:length@80 repeat:length@88 step:length@96 print:choice=Print@104 " +
         "roundPanels:flag=1@4", "muslin_backing_spec_init"],
-    Backing: [144, "layout:choice=BackingLayoutKind@8 possible:truth@12 best:truth@16 turned:truth@20 " +
+    Backing: [144, "layout:choice=BackingLayout@8 possible:truth@12 best:truth@16 turned:truth@20 " +
         "neededWidth:length@24 neededLength:length@32 panels:int64@40 panelLength:length@48 pieces:int64@56 " +
         "seams:int64@64 joinedWidth:length@72 joinedLength:length@80 clothLength:length@88 clothWithRepeat:length@96 " +
         "bought:length@104 otherRounding:length@112 narrowerBy:length@120 stripCut:length@128 warnings:warnings@136"],
@@ -532,7 +533,7 @@ export const structs = {
     Hanging: [72, "sleeves:int64@8 sleeveFinished:length@16 sleeveCutLength:length@24 sleeveCutWidth:length@32 " +
         "labelCutWidth:length@40 labelCutHeight:length@48 cornerSquares:int64@56 cornerSquareCut:length@64"],
     StripquiltSpec: [144, "strips:int64@8 stripsPerSet:int64@16 segmentsPerBlock:int64@24 columns:int64@32 " +
-        "rows:int64@40 tops:int64@48 stripCut:length@56 usableLength:length@64 segmentCut:length@72 " +
+        "rows:int64@40 tops:int64@48 stripCut:length@56 stripLength:length@64 segmentCut:length@72 " +
         "allowance:length@80 takeUp:length@88 endTrim:length@96 resquareLoss:length@104 resquareEvery:int64@112 " +
         "foldClear:length@120 turning:choice=Turning@128 nesting:choice=Nesting@132 squareTolerance:length@136 " +
         "fromOneEnd:flag=1@4", "muslin_stripquilt_spec_init"],
@@ -547,7 +548,7 @@ export const structs = {
         "segmentsLeft:int64@256 stackLow:int64@264 stackHigh:int64@272 stacksHigh:int64@280 groups:int64@288 " +
         "segmentsTurned:int64@296 placesNotNesting:int64@304 blockSquare:truth@312 warnings:warnings@316"],
     BlockGroup: [176, "firstBlock:int64@8 blocks:int64@16 segments:int32@24 turned:uint32@28 notNesting:uint32@32 " +
-        "repeats:truth@36 firstPressing:choice=Pressing@40 sets:numbers=16@48"],
+        "repeats:truth@36 firstPressing:choice=SetPressing@40 sets:numbers=16@48"],
     PiecingSpec: [96, "sets:int64@8 stripsPerSet:int64@16 stripLength:length@24 tops:int64@32 columns:int64@40 " +
         "rows:int64@48 segmentsPerBlock:int64@56 blockWidth:length@64 blockHeight:length@72 allowance:length@80 " +
         "takeUp:length@88", "muslin_piecing_spec_init"],
@@ -574,46 +575,48 @@ export const structs = {
     QuiltSpec: [40, "allowance:length@8 takeUp:length@16 most:int64@24 tag:int64@32", "muslin_quilt_spec_init"],
     QuiltFabricSpec: [24, "usableWidth:length@8 print:choice=Print@16 " +
         "darkness:int32@20", "muslin_quilt_fabric_spec_init"],
-    SumSpec: [24, "measure:id@8 factor:int64@16", "muslin_sum_spec_init"],
-    PatchSpec: [64, "fabric:id@8 width:id@16 height:id@24 left:id@32 right:id@40 top:id@48 " +
-        "bottom:id@56", "muslin_patch_spec_init"],
+    QuiltSumSpec: [24, "measure:id@8 factor:int64@16", "muslin_quilt_sum_spec_init"],
+    QuiltPatchSpec: [64, "fabric:id@8 width:id@16 height:id@24 left:id@32 right:id@40 top:id@48 " +
+        "bottom:id@56", "muslin_quilt_patch_spec_init"],
     QuiltUnitSpec: [48, "width:id@8 height:id@16 corner:id@24 kind:choice=UnitKind@32 method:choice=UnitMethod@36 " +
         "hand:int32@40", "muslin_quilt_unit_spec_init"],
-    JoinSpec: [24, "axis:choice=Axis@8 piecing:choice=StripPiecing@12 press:choice=SeamPress@16 " +
-        "keepsOrder:flag=1@4", "muslin_join_spec_init"],
-    TrimSpec: [40, "left:id@8 right:id@16 top:id@24 bottom:id@32", "muslin_trim_spec_init"],
-    PinwheelSpec: [48, "centre:id@8 top:id@16 right:id@24 bottom:id@32 left:id@40", "muslin_pinwheel_spec_init"],
-    SetInSpec: [80, "centre:id@8 leftWidth:id@16 rightWidth:id@24 topWidth:id@32 bottomWidth:id@40 leftFabric:id@48 " +
-        "rightFabric:id@56 topFabric:id@64 bottomFabric:id@72", "muslin_set_in_spec_init"],
-    LogSpec: [32, "fabric:id@8 width:id@16 side:choice=Side@24", "muslin_log_spec_init"],
-    SurroundSpec: [80, "centre:id@8 left:id@16 right:id@24 top:id@32 bottom:id@40 topLeft:id@48 topRight:id@56 " +
-        "bottomLeft:id@64 bottomRight:id@72", "muslin_surround_spec_init"],
+    QuiltJoinSpec: [24, "axis:choice=Axis@8 piecing:choice=StripPiecing@12 press:choice=SeamPress@16 " +
+        "keepsOrder:flag=1@4", "muslin_quilt_join_spec_init"],
+    QuiltTrimSpec: [40, "left:id@8 right:id@16 top:id@24 bottom:id@32", "muslin_quilt_trim_spec_init"],
+    QuiltPinwheelSpec: [48, "centre:id@8 top:id@16 right:id@24 bottom:id@32 " +
+        "left:id@40", "muslin_quilt_pinwheel_spec_init"],
+    QuiltSetInSpec: [80, "centre:id@8 leftWidth:id@16 rightWidth:id@24 topWidth:id@32 bottomWidth:id@40 " +
+        "leftFabric:id@48 rightFabric:id@56 topFabric:id@64 bottomFabric:id@72", "muslin_quilt_set_in_spec_init"],
+    QuiltLogSpec: [32, "fabric:id@8 width:id@16 side:choice=Side@24", "muslin_quilt_log_spec_init"],
+    QuiltSurroundSpec: [80, "centre:id@8 left:id@16 right:id@24 top:id@32 bottom:id@40 topLeft:id@48 topRight:id@56 " +
+        "bottomLeft:id@64 bottomRight:id@72", "muslin_quilt_surround_spec_init"],
     QuiltSashedSpec: [56, "columns:int64@8 rows:int64@16 sash:id@24 sashFabric:id@32 cornerstone:id@40 " +
         "frame:truth@48", "muslin_quilt_sashed_spec_init"],
-    DiagonalSpec: [80, "columns:int64@8 rows:int64@16 sideFabric:id@24 cornerFabric:id@32 setOff:id@40 sash:id@48 " +
-        "sashFabric:id@56 cornerstone:id@64 layout:choice=PointLayout@72", "muslin_diagonal_spec_init"],
-    SixtySpec: [48, "cells:int64@8 rows:int64@16 height:id@24 endFabric:id@32 " +
-        "first:int32@40", "muslin_sixty_spec_init"],
-    SixtyPieceSpec: [24, "fabric:id@8 cells:int64@16", "muslin_sixty_piece_spec_init"],
+    QuiltDiagonalSpec: [80, "columns:int64@8 rows:int64@16 sideFabric:id@24 cornerFabric:id@32 setOff:id@40 " +
+        "sash:id@48 sashFabric:id@56 cornerstone:id@64 " +
+        "layout:choice=PointLayout@72", "muslin_quilt_diagonal_spec_init"],
+    QuiltSixtySpec: [48, "cells:int64@8 rows:int64@16 height:id@24 endFabric:id@32 " +
+        "first:int32@40", "muslin_quilt_sixty_spec_init"],
+    QuiltSixtyPieceSpec: [24, "fabric:id@8 cells:int64@16", "muslin_quilt_sixty_piece_spec_init"],
     TreeMeasure: [40, "value:length@8 node:id@16 kind:choice=MeasureKind@24 axis:maybe=Axis@28 terms:int64@32"],
     Node: [40, "children:int64@8 depth:int64@16 kind:choice=NodeKind@24 axis:maybe=Axis@28 quarterTurns:int32@32 " +
         "mirrored:truth@36"],
     PartCounts: [40, "fabrics:int64@8 measures:int64@16 nodes:int64@24 bytes:int64@32"],
-    SolveSpec: [112, "tops:int64@8 ease:length@16 grid:length@24 gridTolerance:length@32 halfAddition:length@40 " +
+    SolutionSpec: [112, "tops:int64@8 ease:length@16 grid:length@24 gridTolerance:length@32 halfAddition:length@40 " +
         "quarterAddition:length@48 trim:length@56 endTrim:length@64 resquareLoss:length@72 resquareEvery:int64@80 " +
         "foldClear:length@88 policy:choice=AllowancePolicy@96 tip:choice=Tip@100 direction:choice=Direction@104 " +
-        "stripPiecing:choice=StripPiecing@108", "muslin_solve_spec_init"],
-    ValueSpec: [24, "id:id@8 value:length@16", "muslin_value_spec_init"],
+        "stripPiecing:choice=StripPiecing@108", "muslin_solution_spec_init"],
+    SolutionValueSpec: [24, "id:id@8 value:length@16", "muslin_solution_value_spec_init"],
     NodeSize: [152, "finishedWidth:length@8 finishedHeight:length@16 unfinishedWidth:length@24 " +
         "unfinishedHeight:length@32 left:length@40 right:length@48 top:length@56 bottom:length@64 count:int64@72 " +
         "mirrored:int64@80 upright:int64@88 quarter:int64@96 half:int64@104 threeQuarter:int64@112 patches:int64@120 " +
         "seamsAcross:int64@128 seamsDown:int64@136 kind:choice=NodeKind@144 exact:truth@148"],
-    Totals: [88, "patches:int64@8 differentNodes:int64@16 finishedArea:large@24 patchArea:large@32 " +
+    SolutionTotal: [88, "patches:int64@8 differentNodes:int64@16 finishedArea:large@24 patchArea:large@32 " +
         "areaBound:large@40 misfits:int64@48 eased:int64@56 cuts:int64@64 stripSets:int64@72 warnings:warnings@80 " +
         "exact:truth@84"],
     Misfit: [88, "node:id@8 first:int64@16 second:int64@24 firstSize:length@32 secondSize:length@40 " +
         "difference:length@48 pieces:int64@56 easeEach:length@64 count:int64@72 kind:choice=MisfitKind@80"],
-    Cut: [224, "fabric:id@8 firstNode:id@16 cutWidth:length@24 cutHeight:length@32 pitch:length@40 " +
+    SolutionCut: [224, "fabric:id@8 firstNode:id@16 cutWidth:length@24 cutHeight:length@32 pitch:length@40 " +
         "wideEdge:length@48 narrowEdge:length@56 surplusWidth:length@64 surplusHeight:length@72 left:length@80 " +
         "right:length@88 top:length@96 bottom:length@104 count:int64@112 pieces:int64@120 spare:int64@128 " +
         "nodes:int64@136 upright:int64@144 quarter:int64@152 half:int64@160 threeQuarter:int64@168 " +
@@ -627,19 +630,19 @@ export const structs = {
         "mirrored:truth@48 onPoint:truth@52"],
     OutlineCorner: [40, "x:length@8 y:length@16 seamNode:id@24 seam:int64@32"],
     PressingSpec: [24, "workLimit:int64@8 prefer:truth@16 units:truth@20", "muslin_pressing_spec_init"],
-    PressedTotals: [80, "meetings:int64@8 exceptions:int64@16 least:int64@24 alternating:int64@32 open:int64@40 " +
+    PressingTotal: [80, "meetings:int64@8 exceptions:int64@16 least:int64@24 alternating:int64@32 open:int64@40 " +
         "otherWay:int64@48 work:int64@56 proven:truth@64 turned:int64@72"],
-    PressedSeam: [96, "node:id@8 seam:int64@16 asShown:int64@24 otherWay:int64@32 fromX:length@40 fromY:length@48 " +
+    PressingSeam: [96, "node:id@8 seam:int64@16 asShown:int64@24 otherWay:int64@32 fromX:length@40 fromY:length@48 " +
         "toX:length@56 toY:length@64 press:choice=Press@72 towards:int32@76 other:choice=OtherWay@80 " +
         "preferred:int32@84 turn:int32@88"],
-    PressedChild: [40, "node:id@8 child:id@16 place:int64@24 otherWay:truth@32 turn:int32@36"],
+    PressingChild: [40, "node:id@8 child:id@16 place:int64@24 otherWay:truth@32 turn:int32@36"],
     PressingException: [80, "node:id@8 seam:int64@16 x:length@24 y:length@32 firstNode:id@40 firstSeam:int64@48 " +
         "secondNode:id@56 secondSeam:int64@64 count:int64@72"],
-    SewingRow: [96, "node:id@8 stack:int64@16 alike:int64@24 pieces:int64@32 seams:int64@40 seamLongest:length@48 " +
+    SewingStep: [96, "node:id@8 stack:int64@16 alike:int64@24 pieces:int64@32 seams:int64@40 seamLongest:length@48 " +
         "sewn:length@56 unfinishedWidth:length@64 unfinishedHeight:length@72 feeds:int64@80 " +
         "kind:choice=SewingKind@88 chain:truth@92"],
     SewingFeed: [32, "node:id@8 step:int64@16 each:int64@24"],
-    SewnTotals: [88, "steps:int64@8 seams:int64@16 sewn:length@24 inSets:length@32 widthSeams:int64@40 " +
+    SewingTotal: [88, "steps:int64@8 seams:int64@16 sewn:length@24 inSets:length@32 widthSeams:int64@40 " +
         "heightSeams:int64@48 widthWorst:length@56 widthLikely:length@64 heightWorst:length@72 heightLikely:length@80"],
     ScatterSpec: [32, "places:int64@8 seed:int64@16 workLimit:int64@24", "muslin_scatter_spec_init"],
     TouchSpec: [32, "first:int64@8 second:int64@16 weight:int64@24", "muslin_touch_spec_init"],
@@ -652,35 +655,35 @@ export const structs = {
     BlankSpec: [72, "cutWidth:length@8 cutLength:length@16 count:int64@24 runIn:length@32 joinLoss:length@40 " +
         "label:int64@48 kind:choice=BlankKind@56 priority:int32@60 leastPart:length@64 " +
         "mayTurn:flag=1@4", "muslin_blank_spec_init"],
-    PlanStockSpec: [48, "width:length@8 length:length@16 count:int64@24 cost:int64@32 " +
-        "label:int64@40", "muslin_plan_stock_spec_init"],
-    CutplanSpec: [72, "usableWidth:length@8 endLoss:length@16 squaringLoss:length@24 squaringEvery:int64@32 " +
+    CutplanStockSpec: [48, "width:length@8 length:length@16 count:int64@24 cost:int64@32 " +
+        "label:int64@40", "muslin_cutplan_stock_spec_init"],
+    CutplanSpec: [72, "usableWidth:length@8 endLoss:length@16 resquareLoss:length@24 resquareEvery:int64@32 " +
         "straightening:length@40 spare:int64@48 workLimit:int64@56 print:choice=Print@64 noPanels:flag=1@4 " +
         "oneHeight:flag=2@4 ownStrips:flag=4@4 stacked:flag=8@4 firstCutAcross:flag=16@4 folded:flag=32@4 " +
         "byPriority:flag=64@4", "muslin_cutplan_spec_init"],
-    PlanTotals: [144, "pieces:int64@8 missing:int64@16 strips:int64@24 panels:int64@32 heights:int64@40 " +
+    CutplanTotal: [144, "pieces:int64@8 missing:int64@16 strips:int64@24 panels:int64@32 heights:int64@40 " +
         "cuts:int64@48 clothLength:length@56 cost:large@64 least:int64@72 stockPieces:int64@80 waste:large@88 " +
         "ownStripsLength:length@96 areaBound:length@104 work:int64@112 cases:int64@120 proven:truth@128 " +
-        "stopped:choice=PlanStopped@132 otherLengths:truth@136"],
-    PlanStrip: [96, "times:int64@8 holder:int64@16 stock:int64@24 firstPlace:int64@32 places:int64@40 x:length@48 " +
-        "y:length@56 width:length@64 height:length@72 used:length@80 kind:choice=PlanStripKind@88 turned:truth@92"],
-    PlanPlace: [80, "piece:int64@8 strip:int64@16 count:int64@24 x:length@32 y:length@40 width:length@48 " +
+        "stopped:choice=CutplanStopped@132 otherLengths:truth@136"],
+    CutplanStrip: [96, "times:int64@8 holder:int64@16 stock:int64@24 firstPlace:int64@32 places:int64@40 x:length@48 " +
+        "y:length@56 width:length@64 height:length@72 used:length@80 kind:choice=CutplanStripKind@88 turned:truth@92"],
+    CutplanPlace: [80, "piece:int64@8 strip:int64@16 count:int64@24 x:length@32 y:length@40 width:length@48 " +
         "height:length@56 pitch:length@64 turned:truth@72 trimmed:truth@76"],
-    PlanBlank: [96, "piece:int64@8 place:int64@16 strip:int64@24 stock:int64@32 sheet:int64@40 x:length@48 " +
+    CutplanBlank: [96, "piece:int64@8 place:int64@16 strip:int64@24 stock:int64@32 sheet:int64@40 x:length@48 " +
         "y:length@56 width:length@64 height:length@72 turned:truth@80 trimmed:truth@84 layers:int32@88"],
-    PlanLeftOver: [56, "strip:int64@8 count:int64@16 x:length@24 y:length@32 width:length@40 height:length@48"],
-    PlanPiece: [40, "label:int64@8 made:int64@16 missing:int64@24 cut:int64@32"],
-    PlanStock: [32, "label:int64@8 used:int64@16 cost:large@24"],
-    PlanWidth: [40, "usableWidth:length@8 clothLength:length@16 least:int64@24 proven:truth@32"],
-    PlanSize: [80, "piece:int64@8 count:int64@16 taken:length@24 height:length@32 runIn:length@40 mayTurn:truth@48 " +
-        "slit:truth@52 level:truth@56 turnedTaken:length@64 turnedHeight:length@72"],
-    PlanWay: [48, "cost:large@8 stock:int64@16 width:length@24 height:length@32 kind:choice=PlanStripKind@40 " +
+    CutplanLeftOver: [56, "strip:int64@8 count:int64@16 x:length@24 y:length@32 width:length@40 height:length@48"],
+    CutplanPiece: [40, "label:int64@8 made:int64@16 missing:int64@24 cut:int64@32"],
+    CutplanStockUsed: [32, "label:int64@8 used:int64@16 cost:large@24"],
+    CutplanWidth: [40, "usableWidth:length@8 clothLength:length@16 least:int64@24 proven:truth@32"],
+    CutplanSize: [80, "piece:int64@8 count:int64@16 taken:length@24 height:length@32 runIn:length@40 " +
+        "mayTurn:truth@48 slit:truth@52 level:truth@56 turnedTaken:length@64 turnedHeight:length@72"],
+    CutplanWay: [48, "cost:large@8 stock:int64@16 width:length@24 height:length@32 kind:choice=CutplanStripKind@40 " +
         "turned:truth@44"],
-    PlanCase: [88, "parent:int64@8 split:int64@16 worths:int64@24 least:int64@32 wanted:int64@40 firstWay:int64@48 " +
-        "lastWay:int64@56 planSize:int64@64 packedWay:int64@72 atLeast:truth@80"],
-    PlanWorth: [40, "planSize:int64@8 ofCase:int64@16 stock:int64@24 worth:large@32"],
-    PlanChecked: [48, "cost:large@8 least:int64@16 cases:int64@24 fault:int64@32 at:int64@40"],
-    YardageSpec: [112, "endLoss:length@8 squaringLoss:length@16 squaringEvery:int64@24 straightening:length@32 " +
+    CutplanCase: [88, "parent:int64@8 split:int64@16 worths:int64@24 least:int64@32 wanted:int64@40 " +
+        "firstWay:int64@48 lastWay:int64@56 planSize:int64@64 packedWay:int64@72 atLeast:truth@80"],
+    CutplanWorth: [40, "planSize:int64@8 ofCase:int64@16 stock:int64@24 worth:large@32"],
+    CutplanChecked: [48, "cost:large@8 least:int64@16 cases:int64@24 fault:int64@32 at:int64@40"],
+    YardageSpec: [112, "endLoss:length@8 resquareLoss:length@16 resquareEvery:int64@24 straightening:length@32 " +
         "spare:int64@40 workLimit:int64@48 joinLoss:length@56 extra:length@64 step:length@72 shrinkage:int32@80 " +
         "extraShare:int32@84 longPieces:choice=LongPieces@88 leastPart:length@96 mitreExtra:length@104 " +
         "noPanels:flag=1@4 oneHeight:flag=2@4 ownStrips:flag=4@4 stacked:flag=8@4 " +
@@ -701,7 +704,7 @@ export const functions = {
     statusName: ["muslin_status_name", "status:choice=Status", "words"],
     statusSentence: ["muslin_status_sentence", "status:choice=Status", "words"],
     argumentCount: ["muslin_argument_count", "", "int32"],
-    argumentName: ["muslin_argument_name", "argument:choice=Argument", "words"],
+    argumentWords: ["muslin_argument_words", "argument:choice=Argument", "words"],
     warningCount: ["muslin_warning_count", "", "int32"],
     warningName: ["muslin_warning_name", "warning:choice=Warning", "words"],
     warningSentence: ["muslin_warning_sentence", "warning:choice=Warning", "words"],
@@ -744,8 +747,8 @@ export const functions = {
     seamFinishedFromCutN: ["muslin_seam_finished_from_cut_n", "cut:lengths count seam:spec=SeamSpec >out:many " +
         "?statuses:statuses failed"],
     seamPiece: ["muslin_seam_piece", "spec:spec=PieceSpec >out:struct=Piece problem"],
-    seamRowEqual: ["muslin_seam_row_equal", "cut:length pieces:int64 seam:spec=SeamSpec >out:struct=Row problem"],
-    seamRow: ["muslin_seam_row", "cuts:lengths count seam:spec=SeamSpec >out:struct=Row problem"],
+    seamRowEqual: ["muslin_seam_row_equal", "cut:length pieces:int64 seam:spec=SeamSpec >out:struct=SewnRow problem"],
+    seamRow: ["muslin_seam_row", "cuts:lengths count seam:spec=SeamSpec >out:struct=SewnRow problem"],
     seamStripForFinished: ["muslin_seam_strip_for_finished", "finished:length pieces:int64 seam:spec=SeamSpec " +
         "rounding:spec=RoundingSpec >out:struct=Rounded problem"],
     seamResizeCut: ["muslin_seam_resize_cut", "cut:length numerator:int64 denominator:int64 seam:spec=SeamSpec " +
@@ -778,8 +781,8 @@ export const functions = {
     fabricStrips: ["muslin_fabric_strips", "spec:spec=StripsSpec >out:struct=Strips problem"],
     fabricAreaBound: ["muslin_fabric_area_bound", "area:int64 usableWidth:length >out:length problem"],
     stockSize: ["muslin_stock_size", "stock:given=StockSpec align:choice=Edge >width:length >length:length problem"],
-    stockStripsOf: ["muslin_stock_strips_of", "stock:given=StockSpec stripCut:length stripsWanted:int64 " +
-        ">out:struct=StockStrips problem"],
+    stockStrips: ["muslin_stock_strips", "stock:given=StockSpec stripCut:length stripsWanted:int64 " +
+        ">out:struct=StockYield problem"],
     stockCheck: ["muslin_stock_check", "rows:rows=StockSpec >warnings:warnings problem"],
     printMayTurn: ["muslin_print_may_turn", "print:choice=Print quarterTurns:int32 >allowed:truth problem"],
     motifPlan: ["muslin_motif_plan", "spec:spec=MotifSpec >out:struct=Motif problem"],
@@ -796,23 +799,23 @@ export const functions = {
         ">warnings:warnings problem"],
     stripsetNeed: ["muslin_stripset_need", "spec:spec=NeedSpec >out:struct=Need problem"],
     stripsetHarvest: ["muslin_stripset_harvest", "spec:spec=HarvestSpec >out:struct=Harvest problem"],
-    stripsetPrints: ["muslin_stripset_prints", "rows:filled=PrintRow setsWanted:int64 >sets:int64 >scarcest:size " +
-        "problem"],
-    cutlistFromYardage: ["muslin_cutlist_from_yardage", "rows:rows=CutSpec spec:spec=CutlistSpec " +
+    stripsetPrints: ["muslin_stripset_prints", "rows:filled=StripsetPrint setsWanted:int64 >sets:int64 " +
+        ">scarcest:size problem"],
+    cutlistFromYardage: ["muslin_cutlist_from_yardage", "rows:rows=CutlistPieceSpec spec:spec=CutlistSpec " +
         ">out:struct=CutlistYardage problem"],
-    cutlistYardageRows: ["muslin_cutlist_yardage_rows", "rows:rows=CutSpec spec:spec=CutlistSpec " +
+    cutlistYardageRows: ["muslin_cutlist_yardage_rows", "rows:rows=CutlistPieceSpec spec:spec=CutlistSpec " +
         ">found:askRows=CutlistRow problem"],
-    cutlistFromStock: ["muslin_cutlist_from_stock", "rows:rows=CutSpec stock:spec=StockSpec >out:struct=CutlistStock " +
-        "problem"],
-    cutlistStockRows: ["muslin_cutlist_stock_rows", "rows:rows=CutSpec stock:spec=StockSpec " +
+    cutlistFromStock: ["muslin_cutlist_from_stock", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
+        ">out:struct=CutlistStock problem"],
+    cutlistStockRows: ["muslin_cutlist_stock_rows", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
         ">found:askRows=CutlistRow problem"],
-    cutlistStockParts: ["muslin_cutlist_stock_parts", "rows:rows=CutSpec stock:spec=StockSpec " +
+    cutlistStockParts: ["muslin_cutlist_stock_parts", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
         ">found:askRows=CutlistPart problem"],
-    cutlistSetsFromStock: ["muslin_cutlist_sets_from_stock", "rows:rows=CutSpec stock:spec=StockSpec " +
+    cutlistSetsFromStock: ["muslin_cutlist_sets_from_stock", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
         ">out:struct=CutlistSets problem"],
-    cutlistSetsRows: ["muslin_cutlist_sets_rows", "rows:rows=CutSpec stock:spec=StockSpec >found:askRows=CutlistRow " +
-        "problem"],
-    cutlistSubstitute: ["muslin_cutlist_substitute", "rows:rows=CutSpec stock:spec=StockSpec prints:int64 " +
+    cutlistSetsRows: ["muslin_cutlist_sets_rows", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
+        ">found:askRows=CutlistRow problem"],
+    cutlistSubstitute: ["muslin_cutlist_substitute", "rows:rows=CutlistPieceSpec stock:spec=StockSpec prints:int64 " +
         ">out:struct=Substitution problem"],
     shapeCheck: ["muslin_shape_check", "corners:rows=CornerSpec >out:struct=Shape problem"],
     shapeTemplate: ["muslin_shape_template", "corners:rows=CornerSpec piece:int32 rounding:spec=RoundingSpec " +
@@ -821,12 +824,12 @@ export const functions = {
         "rounding:spec=RoundingSpec >out:struct=ShapePiece problem"],
     shapeFoundation: ["muslin_shape_foundation", "corners:rows=CornerSpec corner:int32 margin:length " +
         "rounding:spec=RoundingSpec >along:length >across:length problem"],
-    shapeQuarter: ["muslin_shape_quarter", "spec:spec=QuarterSpec rounding:spec=RoundingSpec >out:struct=Quarter " +
-        "problem"],
+    shapeQuarterCircle: ["muslin_shape_quarter_circle", "spec:spec=QuarterCircleSpec rounding:spec=RoundingSpec " +
+        ">out:struct=QuarterCircle problem"],
     arcLength: ["muslin_arc_length", "radius:length quarterTurns:int32 rounding:spec=RoundingSpec " +
         ">out:struct=Rounded problem"],
-    shapeRegular: ["muslin_shape_regular", "sides:int32 measure:choice=Measure length:length " +
-        "rounding:spec=RoundingSpec >out:struct=Regular problem"],
+    shapeRegularPolygon: ["muslin_shape_regular_polygon", "sides:int32 measure:choice=PolygonMeasure length:length " +
+        "rounding:spec=RoundingSpec >out:struct=RegularPolygon problem"],
     unitRecipe: ["muslin_unit_recipe", "spec:spec=UnitSpec >out:struct=UnitPlan problem"],
     unitPieces: ["muslin_unit_pieces", "spec:spec=UnitSpec >rows:askRows=UnitPiece problem"],
     unitRecipeCount: ["muslin_unit_recipe_count", "", "int64"],
@@ -837,33 +840,36 @@ export const functions = {
     unitMakes: ["muslin_unit_makes", "spec:spec=UnitSpec stock:spec=UnitStockSpec >rows:askRows=UnitYield problem"],
     unitOutlines: ["muslin_unit_outlines", "spec:spec=UnitSpec hand:int32 >rows:askRows=UnitCorner problem"],
     unitSteps: ["muslin_unit_steps", "spec:spec=UnitSpec >rows:askRows=UnitStep problem"],
-    sewingStepText: ["muslin_sewing_step_text", "step:choice=SewingStep", "words"],
+    unitStepSentence: ["muslin_unit_step_sentence", "step:choice=UnitStepKind", "words"],
     settingStraight: ["muslin_setting_straight", "spec:spec=SettingSpec >out:struct=Setting problem"],
     settingTurn: ["muslin_setting_turn", "turning:choice=Turning column:int64 row:int64 >quarterTurns:int32 problem"],
     blockFromSegments: ["muslin_block_from_segments", "spec:spec=BlockSpec >out:struct=Block problem"],
     joinLoss: ["muslin_join_loss", "join:choice=Join stripCut:length allowance:length >out:length problem"],
     runPlan: ["muslin_run_plan", "spec:spec=RunSpec >out:struct=Run problem"],
     borderPlan: ["muslin_border_plan", "spec:spec=BorderSpec >out:struct=Border problem"],
-    settingSashed: ["muslin_setting_sashed", "spec:spec=SettingSashedSpec >out:struct=Sashed problem"],
+    settingSashed: ["muslin_setting_sashed", "spec:spec=SettingSashedSpec >out:struct=SettingSashedPlan problem"],
     settingSashedPieces: ["muslin_setting_sashed_pieces", "spec:spec=SettingSashedSpec >rows:askRows=SashPiece " +
         "problem"],
-    settingAlternate: ["muslin_setting_alternate", "spec:spec=SettingAlternateSpec >out:struct=Alternate problem"],
-    settingLine: ["muslin_setting_line", "sizes:lengths count spec:spec=SettingLineSpec >out:struct=Line problem"],
+    settingAlternate: ["muslin_setting_alternate", "spec:spec=SettingAlternateSpec >out:struct=SettingAlternatePlan " +
+        "problem"],
+    settingLine: ["muslin_setting_line", "sizes:lengths count spec:spec=SettingLineSpec >out:struct=SettingLinePlan " +
+        "problem"],
     settingLinePlaces: ["muslin_setting_line_places", "sizes:lengths count spec:spec=SettingLineSpec " +
-        ">rows:askRows=LinePlace problem"],
+        ">rows:askRows=SettingLinePlace problem"],
     settingPoint: ["muslin_setting_point", "spec:spec=SettingPointSpec cutting:spec=RoundingSpec " +
-        "measuring:spec=RoundingSpec >out:struct=Point problem"],
+        "measuring:spec=RoundingSpec >out:struct=SettingPointPlan problem"],
     settingPointBlockForWidth: ["muslin_setting_point_block_for_width", "spec:spec=SettingPointSpec " +
         "wantedWidth:length grid:length >out:length problem"],
     settingPointBlockFromSide: ["muslin_setting_point_block_from_side", "spec:spec=SettingPointSpec " +
         "sideSquareCut:length rounding:spec=RoundingSpec >out:struct=Rounded problem"],
     logcabinPlan: ["muslin_logcabin_plan", "spec:spec=LogcabinSpec widths:lengths count >out:struct=Logcabin problem"],
-    logcabinLogs: ["muslin_logcabin_logs", "spec:spec=LogcabinSpec widths:lengths count >rows:askRows=Log problem"],
-    logcabinStrips: ["muslin_logcabin_strips", "spec:spec=LogcabinSpec widths:lengths count >rows:askRows=LogStrips " +
+    logcabinLogs: ["muslin_logcabin_logs", "spec:spec=LogcabinSpec widths:lengths count >rows:askRows=LogcabinLog " +
         "problem"],
-    logcabinLogFor: ["muslin_logcabin_log_for", "spec:spec=LogFitSpec rounding:spec=RoundingSpec >out:struct=LogFit " +
-        "problem"],
-    logcabinRoundsFor: ["muslin_logcabin_rounds_for", "spec:spec=LogFitSpec >out:struct=LogFit problem"],
+    logcabinStrips: ["muslin_logcabin_strips", "spec:spec=LogcabinSpec widths:lengths count " +
+        ">rows:askRows=LogcabinStrip problem"],
+    logcabinLogFor: ["muslin_logcabin_log_for", "spec:spec=LogcabinFitSpec rounding:spec=RoundingSpec " +
+        ">out:struct=LogcabinFit problem"],
+    logcabinRoundsFor: ["muslin_logcabin_rounds_for", "spec:spec=LogcabinFitSpec >out:struct=LogcabinFit problem"],
     framePieces: ["muslin_frame_pieces", "spec:spec=FrameSpec rounding:spec=RoundingSpec >out:struct=Frame problem"],
     frameOutline: ["muslin_frame_outline", "spec:spec=FrameSpec rounding:spec=RoundingSpec >rows:askRows=FrameCorner " +
         "problem"],
@@ -890,13 +896,13 @@ export const functions = {
     biasStrips: ["muslin_bias_strips", "spec:spec=BiasSpec >out:struct=Bias problem"],
     battingPlan: ["muslin_batting_plan", "spec:spec=BattingSpec >out:struct=Batting problem"],
     backingLayouts: ["muslin_backing_layouts", "spec:spec=BackingSpec >rows:askRows=Backing problem"],
-    backingPanels: ["muslin_backing_panels", "spec:spec=BackingSpec layout:choice=BackingLayoutKind " +
-        ">rows:askRows=Panel problem"],
+    backingPanels: ["muslin_backing_panels", "spec:spec=BackingSpec layout:choice=BackingLayout >rows:askRows=Panel " +
+        "problem"],
     hangingPlan: ["muslin_hanging_plan", "spec:spec=HangingSpec >out:struct=Hanging problem"],
     stripquiltPlan: ["muslin_stripquilt_plan", "spec:spec=StripquiltSpec >out:struct=Stripquilt problem"],
     stripquiltGroups: ["muslin_stripquilt_groups", "spec:spec=StripquiltSpec >rows:askRows=BlockGroup problem"],
-    stripquiltPressing: ["muslin_stripquilt_pressing", "spec:spec=StripquiltSpec set:int64 >pressing:choice=Pressing " +
-        ">segments:int64 problem"],
+    stripquiltPressing: ["muslin_stripquilt_pressing", "spec:spec=StripquiltSpec set:int64 " +
+        ">pressing:choice=SetPressing >segments:int64 problem"],
     piecingPlan: ["muslin_piecing_plan", "spec:spec=PiecingSpec >out:struct=Piecing problem"],
     threadPlan: ["muslin_thread_plan", "spec:spec=ThreadSpec >out:struct=Thread problem"],
     stitchCount: ["muslin_stitch_count", "length:length stitchLength:length decimals:int32 " +
@@ -931,44 +937,46 @@ export const handles = {
             fabric: ["muslin_quilt_fabric", "self spec:spec=QuiltFabricSpec name:text >out:id problem"],
             measure: ["muslin_quilt_measure", "self name:text value:length >out:id problem"],
             fixed: ["muslin_quilt_fixed", "self value:length >out:id problem"],
-            sum: ["muslin_quilt_sum", "self terms:rows=SumSpec >out:id problem"],
+            sum: ["muslin_quilt_sum", "self terms:rows=QuiltSumSpec >out:id problem"],
             extent: ["muslin_quilt_extent", "self node:id axis:choice=Axis >out:id problem"],
             seam: ["muslin_quilt_seam", "self >allowance:id >takeUp:id problem"],
             name: ["muslin_quilt_name", "self id:id askText problem"],
-            patch: ["muslin_quilt_patch", "self spec:spec=PatchSpec >out:id problem"],
+            patch: ["muslin_quilt_patch", "self spec:spec=QuiltPatchSpec >out:id problem"],
             unit: ["muslin_quilt_unit", "self spec:spec=QuiltUnitSpec fabrics:ids count >out:id problem"],
             shape: ["muslin_quilt_shape", "self corners:rows=CornerSpec fabrics:ids count width:id height:id >out:id " +
                 "problem"],
-            join: ["muslin_quilt_join", "self spec:spec=JoinSpec children:ids count >out:id problem"],
+            join: ["muslin_quilt_join", "self spec:spec=QuiltJoinSpec children:ids count >out:id problem"],
             grid: ["muslin_quilt_grid", "self columns:int64 rows:int64 children:ids count >out:id problem"],
             repeat: ["muslin_quilt_repeat", "self node:id columns:int64 rows:int64 turns:int32s count " +
                 "patternColumns:int64 patternRows:int64 >out:id problem"],
             turn: ["muslin_quilt_turn", "self node:id quarterTurns:int32 >out:id problem"],
             mirror: ["muslin_quilt_mirror", "self node:id >out:id problem"],
             lay: ["muslin_quilt_lay", "self node:id quarterTurns:int32 mirrored:truth >out:id problem"],
-            trim: ["muslin_quilt_trim", "self node:id spec:spec=TrimSpec >out:id problem"],
-            pinwheel: ["muslin_quilt_pinwheel", "self spec:spec=PinwheelSpec >out:id problem"],
-            setIn: ["muslin_quilt_set_in", "self spec:spec=SetInSpec >out:id problem"],
-            logs: ["muslin_quilt_logs", "self centre:id logs:rows=LogSpec >out:id problem"],
-            surround: ["muslin_quilt_surround", "self spec:spec=SurroundSpec >out:id problem"],
+            trim: ["muslin_quilt_trim", "self node:id spec:spec=QuiltTrimSpec >out:id problem"],
+            pinwheel: ["muslin_quilt_pinwheel", "self spec:spec=QuiltPinwheelSpec >out:id problem"],
+            setIn: ["muslin_quilt_set_in", "self spec:spec=QuiltSetInSpec >out:id problem"],
+            logs: ["muslin_quilt_logs", "self centre:id logs:rows=QuiltLogSpec >out:id problem"],
+            surround: ["muslin_quilt_surround", "self spec:spec=QuiltSurroundSpec >out:id problem"],
             sashed: ["muslin_quilt_sashed", "self spec:spec=QuiltSashedSpec blocks:ids count >out:id problem"],
-            diagonal: ["muslin_quilt_diagonal", "self spec:spec=DiagonalSpec blocks:ids count >out:id problem"],
-            sixty: ["muslin_quilt_sixty", "self spec:spec=SixtySpec pieces:rows=SixtyPieceSpec >out:id problem"],
+            diagonal: ["muslin_quilt_diagonal", "self spec:spec=QuiltDiagonalSpec blocks:ids count >out:id problem"],
+            sixty: ["muslin_quilt_sixty", "self spec:spec=QuiltSixtySpec pieces:rows=QuiltSixtyPieceSpec >out:id " +
+                "problem"],
             id: ["muslin_quilt_id", "self sort:choice=Sort number:int64 >out:id problem"],
             readFabric: ["muslin_quilt_read_fabric", "self fabric:id >out:struct=QuiltFabricSpec problem"],
             readMeasure: ["muslin_quilt_read_measure", "self measure:id >out:struct=TreeMeasure problem"],
-            readTerms: ["muslin_quilt_read_terms", "self measure:id >rows:askRows=SumSpec problem"],
+            readTerms: ["muslin_quilt_read_terms", "self measure:id >rows:askRows=QuiltSumSpec problem"],
             node: ["muslin_quilt_node", "self node:id >out:struct=Node problem"],
             children: ["muslin_quilt_children", "self node:id >ids:askIds problem"],
-            readPatch: ["muslin_quilt_read_patch", "self node:id >out:struct=PatchSpec problem"],
+            readPatch: ["muslin_quilt_read_patch", "self node:id >out:struct=QuiltPatchSpec problem"],
             readUnit: ["muslin_quilt_read_unit", "self node:id >out:struct=QuiltUnitSpec problem"],
-            readJoin: ["muslin_quilt_read_join", "self node:id >out:struct=JoinSpec problem"],
-            readTrim: ["muslin_quilt_read_trim", "self node:id >out:struct=TrimSpec problem"],
-            readPinwheel: ["muslin_quilt_read_pinwheel", "self node:id >out:struct=PinwheelSpec problem"],
-            readSetIn: ["muslin_quilt_read_set_in", "self node:id >out:struct=SetInSpec problem"],
-            readDiagonal: ["muslin_quilt_read_diagonal", "self node:id >out:struct=DiagonalSpec problem"],
-            readSixty: ["muslin_quilt_read_sixty", "self node:id >out:struct=SixtySpec problem"],
-            readSixtyPieces: ["muslin_quilt_read_sixty_pieces", "self node:id >rows:askRows=SixtyPieceSpec problem"],
+            readJoin: ["muslin_quilt_read_join", "self node:id >out:struct=QuiltJoinSpec problem"],
+            readTrim: ["muslin_quilt_read_trim", "self node:id >out:struct=QuiltTrimSpec problem"],
+            readPinwheel: ["muslin_quilt_read_pinwheel", "self node:id >out:struct=QuiltPinwheelSpec problem"],
+            readSetIn: ["muslin_quilt_read_set_in", "self node:id >out:struct=QuiltSetInSpec problem"],
+            readDiagonal: ["muslin_quilt_read_diagonal", "self node:id >out:struct=QuiltDiagonalSpec problem"],
+            readSixty: ["muslin_quilt_read_sixty", "self node:id >out:struct=QuiltSixtySpec problem"],
+            readSixtyPieces: ["muslin_quilt_read_sixty_pieces", "self node:id >rows:askRows=QuiltSixtyPieceSpec " +
+                "problem"],
             readShape: ["muslin_quilt_read_shape", "self node:id >corners:askRows=CornerSpec >width:id >height:id " +
                 "problem"],
             readFabrics: ["muslin_quilt_read_fabrics", "self node:id >ids:askIds problem"],
@@ -977,23 +985,23 @@ export const handles = {
     },
     Solution: {
         free: "muslin_solution_free",
-        make: ["muslin_solution_create", "quilt:handle=Quilt root:id spec:spec=SolveSpec ?values:rows=ValueSpec " +
-            ">out:made=Solution problem"],
+        make: ["muslin_solution_create", "quilt:handle=Quilt root:id spec:spec=SolutionSpec " +
+            "?values:rows=SolutionValueSpec >out:made=Solution problem"],
         methods: {
             size: ["muslin_solution_size", "self node:id >out:struct=NodeSize problem"],
             value: ["muslin_solution_value", "self measure:id >value:length problem"],
-            totals: ["muslin_solution_totals", "self >out:struct=Totals problem"],
+            totals: ["muslin_solution_totals", "self >out:struct=SolutionTotal problem"],
             misfits: ["muslin_solution_misfits", "self >rows:askRows=Misfit problem"],
             path: ["muslin_solution_path", "self node:id >steps:askInt64s problem"],
-            cuts: ["muslin_solution_cuts", "self >rows:askRows=Cut problem"],
+            cuts: ["muslin_solution_cuts", "self >rows:askRows=SolutionCut problem"],
             cutNodes: ["muslin_solution_cut_nodes", "self row:int64 >ids:askIds problem"],
             stripSets: ["muslin_solution_strip_sets", "self >rows:askRows=StripSet problem"],
             explain: ["muslin_solution_explain", "self node:id axis:choice=Axis >rows:askRows=Term problem"],
-            outlines: ["muslin_solution_outlines", "self node:id stage:choice=UnitStage " +
+            outlines: ["muslin_solution_outlines", "self node:id stage:choice=Stage " +
                 ">rows:askPages=Outline/OutlineCorner problem"],
-            sewingSteps: ["muslin_sewing_steps", "self >rows:askRows=SewingRow problem"],
+            sewingSteps: ["muslin_sewing_steps", "self >rows:askRows=SewingStep problem"],
             sewingFeeds: ["muslin_sewing_feeds", "self step:int64 >rows:askRows=SewingFeed problem"],
-            sewingTotals: ["muslin_sewing_totals", "self seamError:length cutError:length >out:struct=SewnTotals " +
+            sewingTotals: ["muslin_sewing_totals", "self seamError:length cutError:length >out:struct=SewingTotal " +
                 "problem"],
             scatterTouches: ["muslin_scatter_touches", "self fabric:id allocator >rows:askRows=TouchSpec " +
                 ">places:int64 problem"],
@@ -1001,37 +1009,36 @@ export const handles = {
                 "problem"],
         },
     },
-    PressingPlan: {
+    Pressing: {
         free: "muslin_pressing_free",
-        make: ["muslin_pressing_create", "solution:handle=Solution spec:spec=PressingSpec >out:made=PressingPlan " +
-            "problem"],
+        make: ["muslin_pressing_create", "solution:handle=Solution spec:spec=PressingSpec >out:made=Pressing problem"],
         methods: {
-            totals: ["muslin_pressing_totals", "self >out:struct=PressedTotals problem"],
-            seams: ["muslin_pressing_seams", "self >rows:askRows=PressedSeam problem"],
-            children: ["muslin_pressing_children", "self >rows:askRows=PressedChild problem"],
+            totals: ["muslin_pressing_totals", "self >out:struct=PressingTotal problem"],
+            seams: ["muslin_pressing_seams", "self >rows:askRows=PressingSeam problem"],
+            children: ["muslin_pressing_children", "self >rows:askRows=PressingChild problem"],
             exceptions: ["muslin_pressing_exceptions", "self >rows:askRows=PressingException problem"],
         },
     },
     Cutplan: {
         free: "muslin_cutplan_free",
-        make: ["muslin_cutplan_create", "spec:spec=CutplanSpec pieces:rows=BlankSpec ?stock:rows=PlanStockSpec " +
+        make: ["muslin_cutplan_create", "spec:spec=CutplanSpec pieces:rows=BlankSpec ?stock:rows=CutplanStockSpec " +
             "allocator ?progress:progress >out:made=Cutplan problem"],
         methods: {
-            totals: ["muslin_cutplan_totals", "self >out:struct=PlanTotals problem"],
-            strips: ["muslin_cutplan_strips", "self >rows:askRows=PlanStrip problem"],
-            places: ["muslin_cutplan_places", "self >rows:askRows=PlanPlace problem"],
-            blanks: ["muslin_cutplan_blanks", "self first:int64 >rows:askRows=PlanBlank problem"],
-            leftOver: ["muslin_cutplan_left_over", "self leastSide:length >rows:askRows=PlanLeftOver problem"],
-            pieces: ["muslin_cutplan_pieces", "self >rows:askRows=PlanPiece problem"],
-            stock: ["muslin_cutplan_stock", "self >rows:askRows=PlanStock problem"],
+            totals: ["muslin_cutplan_totals", "self >out:struct=CutplanTotal problem"],
+            strips: ["muslin_cutplan_strips", "self >rows:askRows=CutplanStrip problem"],
+            places: ["muslin_cutplan_places", "self >rows:askRows=CutplanPlace problem"],
+            blanks: ["muslin_cutplan_blanks", "self first:int64 >rows:askRows=CutplanBlank problem"],
+            leftOvers: ["muslin_cutplan_left_overs", "self leastSide:length >rows:askRows=CutplanLeftOver problem"],
+            pieces: ["muslin_cutplan_pieces", "self >rows:askRows=CutplanPiece problem"],
+            stock: ["muslin_cutplan_stock", "self >rows:askRows=CutplanStockUsed problem"],
             widths: ["muslin_cutplan_widths", "self leastWidth:length mostWidth:length widths:int64 " +
-                ">rows:askRows=PlanWidth problem"],
+                ">rows:askRows=CutplanWidth problem"],
             narrowest: ["muslin_cutplan_narrowest", "self >width:length problem"],
-            sizes: ["muslin_cutplan_sizes", "self >rows:askRows=PlanSize problem"],
-            ways: ["muslin_cutplan_ways", "self >rows:askRows=PlanWay problem"],
-            cases: ["muslin_cutplan_cases", "self >rows:askRows=PlanCase problem"],
-            worths: ["muslin_cutplan_worths", "self ofCase:int64 >rows:askRows=PlanWorth >scale:large problem"],
-            check: ["muslin_cutplan_check", "self >out:struct=PlanChecked problem"],
+            sizes: ["muslin_cutplan_sizes", "self >rows:askRows=CutplanSize problem"],
+            ways: ["muslin_cutplan_ways", "self >rows:askRows=CutplanWay problem"],
+            cases: ["muslin_cutplan_cases", "self >rows:askRows=CutplanCase problem"],
+            worths: ["muslin_cutplan_worths", "self ofCase:int64 >rows:askRows=CutplanWorth >scale:large problem"],
+            check: ["muslin_cutplan_check", "self >out:struct=CutplanChecked problem"],
         },
     },
     Yardage: {

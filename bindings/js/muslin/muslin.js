@@ -3,7 +3,7 @@
 //     import { load } from "muslin";
 //
 //     const muslin = await load();
-//     const plan = muslin.stripquiltPlan({ strips: 42, columns: 3, rows: 3, usableLength: "41 in" });
+//     const plan = muslin.stripquiltPlan({ strips: 42, columns: 3, rows: 3, stripLength: "41 in" });
 //     console.log(plan.tops, String(plan.topFinishedWidth));
 //
 // SPDX-License-Identifier: MIT

@@ -74,7 +74,7 @@ export class MuslinNoFitError extends MuslinError {}
 export class MuslinNoMemoryError extends MuslinError {}
 
 /** A customary addition is below what the geometry needs. */
-export class MuslinConstantError extends MuslinError {}
+export class MuslinCustomaryError extends MuslinError {}
 
 /** This kind of unit is not made by that method. */
 export class MuslinMethodError extends MuslinError {}
@@ -116,7 +116,7 @@ export default new Map([
     [21, MuslinNotEnoughError],
     [22, MuslinNoFitError],
     [23, MuslinNoMemoryError],
-    [24, MuslinConstantError],
+    [24, MuslinCustomaryError],
     [25, MuslinMethodError],
     [26, MuslinShapeError],
     [27, MuslinNotTiledError],

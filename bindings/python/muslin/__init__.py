@@ -3,7 +3,7 @@
 
     import muslin
 
-    plan = muslin.stripquilt_plan(strips=42, columns=3, rows=3, usable_length="41 in")
+    plan = muslin.stripquilt_plan(strips=42, columns=3, rows=3, strip_length="41 in")
     print(plan.tops, plan.top_finished_width)
 
 Each call is named like its C function without the prefix, and what it says, with ranges, formulas and statuses, stands
@@ -12,7 +12,7 @@ a spec that is left out keeps the library's initial value. Results are frozen, w
 warnings one by one. A call that fails raises the subclass of MuslinError for its status, from muslin.errors.
 
 A quilt is a handle: muslin.Quilt, with a method for each function that takes it; muslin.Solution is a quilt solved, and
-muslin.PressingPlan says how that is pressed. Fabrics, measures and nodes are plain numbers, which carry their quilt.
+muslin.Pressing says how that is pressed. Fabrics, measures and nodes are plain numbers, which carry their quilt.
 
 muslin.library is the loaded ctypes library itself, with every function's types set, and muslin.structs its structs.
 """

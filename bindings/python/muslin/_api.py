@@ -9,7 +9,7 @@ from typing import Any, Dict, Tuple
 __version__ = "0.1.0"
 VERSION = 1000
 
-muslin_cutplan_progress = ctypes.CFUNCTYPE(ctypes.c_int32, ctypes.c_void_p, ctypes.c_int64, ctypes.c_int64, ctypes.c_int64)
+muslin_progress = ctypes.CFUNCTYPE(ctypes.c_int32, ctypes.c_void_p, ctypes.c_int64, ctypes.c_int64, ctypes.c_int64)
 
 
 class muslin_problem(ctypes.Structure):
@@ -146,7 +146,7 @@ class muslin_piece(ctypes.Structure):
     ]
 
 
-class muslin_row(ctypes.Structure):
+class muslin_sewn_row(ctypes.Structure):
     """muslin/seam.h"""
 
     _fields_ = [
@@ -529,7 +529,7 @@ class muslin_stock_spec(ctypes.Structure):
     ]
 
 
-class muslin_stock_strips(ctypes.Structure):
+class muslin_stock_yield(ctypes.Structure):
     """muslin/fabric.h"""
 
     _fields_ = [
@@ -673,7 +673,7 @@ class muslin_yield_spec(ctypes.Structure):
     _fields_ = [
         ("size", ctypes.c_uint32),
         ("flags", ctypes.c_uint32),
-        ("usable_length", ctypes.c_int64),
+        ("strip_length", ctypes.c_int64),
         ("segment_cut", ctypes.c_int64),
         ("end_trim", ctypes.c_int64),
         ("resquare_loss", ctypes.c_int64),
@@ -762,7 +762,7 @@ class muslin_harvest(ctypes.Structure):
     ]
 
 
-class muslin_print_row(ctypes.Structure):
+class muslin_stripset_print(ctypes.Structure):
     """muslin/stripset.h"""
 
     _fields_ = [
@@ -774,7 +774,7 @@ class muslin_print_row(ctypes.Structure):
     ]
 
 
-class muslin_cut_spec(ctypes.Structure):
+class muslin_cutlist_piece_spec(ctypes.Structure):
     """muslin/cutlist.h"""
 
     _fields_ = [
@@ -1020,7 +1020,7 @@ class muslin_shape_piece(ctypes.Structure):
     ]
 
 
-class muslin_quarter_spec(ctypes.Structure):
+class muslin_quarter_circle_spec(ctypes.Structure):
     """muslin/shape.h"""
 
     _fields_ = [
@@ -1033,7 +1033,7 @@ class muslin_quarter_spec(ctypes.Structure):
     ]
 
 
-class muslin_quarter(ctypes.Structure):
+class muslin_quarter_circle(ctypes.Structure):
     """muslin/shape.h"""
 
     _fields_ = [
@@ -1050,7 +1050,7 @@ class muslin_quarter(ctypes.Structure):
     ]
 
 
-class muslin_regular(ctypes.Structure):
+class muslin_regular_polygon(ctypes.Structure):
     """muslin/shape.h"""
 
     _fields_ = [
@@ -1374,7 +1374,7 @@ class muslin_setting_sashed_spec(ctypes.Structure):
     ]
 
 
-class muslin_sashed(ctypes.Structure):
+class muslin_setting_sashed_plan(ctypes.Structure):
     """muslin/setting.h"""
 
     _fields_ = [
@@ -1436,7 +1436,7 @@ class muslin_setting_alternate_spec(ctypes.Structure):
     ]
 
 
-class muslin_alternate(ctypes.Structure):
+class muslin_setting_alternate_plan(ctypes.Structure):
     """muslin/setting.h"""
 
     _fields_ = [
@@ -1466,7 +1466,7 @@ class muslin_setting_line_spec(ctypes.Structure):
     ]
 
 
-class muslin_line(ctypes.Structure):
+class muslin_setting_line_plan(ctypes.Structure):
     """muslin/setting.h"""
 
     _fields_ = [
@@ -1479,7 +1479,7 @@ class muslin_line(ctypes.Structure):
     ]
 
 
-class muslin_line_place(ctypes.Structure):
+class muslin_setting_line_place(ctypes.Structure):
     """muslin/setting.h"""
 
     _fields_ = [
@@ -1505,8 +1505,8 @@ class muslin_setting_point_spec(ctypes.Structure):
         ("allowance", ctypes.c_int64),
         ("take_up", ctypes.c_int64),
         ("trim_room", ctypes.c_int64),
-        ("side_add", ctypes.c_int64),
-        ("corner_add", ctypes.c_int64),
+        ("side_addition", ctypes.c_int64),
+        ("corner_addition", ctypes.c_int64),
         ("factor_numerator", ctypes.c_int64),
         ("factor_denominator", ctypes.c_int64),
         ("layout", ctypes.c_int32),
@@ -1516,7 +1516,7 @@ class muslin_setting_point_spec(ctypes.Structure):
     ]
 
 
-class muslin_point(ctypes.Structure):
+class muslin_setting_point_plan(ctypes.Structure):
     """muslin/setting.h"""
 
     _fields_ = [
@@ -1617,7 +1617,7 @@ class muslin_logcabin(ctypes.Structure):
     ]
 
 
-class muslin_log(ctypes.Structure):
+class muslin_logcabin_log(ctypes.Structure):
     """muslin/rounds.h"""
 
     _fields_ = [
@@ -1638,7 +1638,7 @@ class muslin_log(ctypes.Structure):
     ]
 
 
-class muslin_log_strips(ctypes.Structure):
+class muslin_logcabin_strip(ctypes.Structure):
     """muslin/rounds.h"""
 
     _fields_ = [
@@ -1656,7 +1656,7 @@ class muslin_log_strips(ctypes.Structure):
     ]
 
 
-class muslin_log_fit_spec(ctypes.Structure):
+class muslin_logcabin_fit_spec(ctypes.Structure):
     """muslin/rounds.h"""
 
     _fields_ = [
@@ -1673,7 +1673,7 @@ class muslin_log_fit_spec(ctypes.Structure):
     ]
 
 
-class muslin_log_fit(ctypes.Structure):
+class muslin_logcabin_fit(ctypes.Structure):
     """muslin/rounds.h"""
 
     _fields_ = [
@@ -2434,7 +2434,7 @@ class muslin_stripquilt_spec(ctypes.Structure):
         ("rows", ctypes.c_int64),
         ("tops", ctypes.c_int64),
         ("strip_cut", ctypes.c_int64),
-        ("usable_length", ctypes.c_int64),
+        ("strip_length", ctypes.c_int64),
         ("segment_cut", ctypes.c_int64),
         ("allowance", ctypes.c_int64),
         ("take_up", ctypes.c_int64),
@@ -2713,7 +2713,7 @@ class muslin_quilt_fabric_spec(ctypes.Structure):
     ]
 
 
-class muslin_sum_spec(ctypes.Structure):
+class muslin_quilt_sum_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2724,7 +2724,7 @@ class muslin_sum_spec(ctypes.Structure):
     ]
 
 
-class muslin_patch_spec(ctypes.Structure):
+class muslin_quilt_patch_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2756,7 +2756,7 @@ class muslin_quilt_unit_spec(ctypes.Structure):
     ]
 
 
-class muslin_join_spec(ctypes.Structure):
+class muslin_quilt_join_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2769,7 +2769,7 @@ class muslin_join_spec(ctypes.Structure):
     ]
 
 
-class muslin_trim_spec(ctypes.Structure):
+class muslin_quilt_trim_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2782,7 +2782,7 @@ class muslin_trim_spec(ctypes.Structure):
     ]
 
 
-class muslin_pinwheel_spec(ctypes.Structure):
+class muslin_quilt_pinwheel_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2796,7 +2796,7 @@ class muslin_pinwheel_spec(ctypes.Structure):
     ]
 
 
-class muslin_set_in_spec(ctypes.Structure):
+class muslin_quilt_set_in_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2814,7 +2814,7 @@ class muslin_set_in_spec(ctypes.Structure):
     ]
 
 
-class muslin_log_spec(ctypes.Structure):
+class muslin_quilt_log_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2827,7 +2827,7 @@ class muslin_log_spec(ctypes.Structure):
     ]
 
 
-class muslin_surround_spec(ctypes.Structure):
+class muslin_quilt_surround_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2861,7 +2861,7 @@ class muslin_quilt_sashed_spec(ctypes.Structure):
     ]
 
 
-class muslin_diagonal_spec(ctypes.Structure):
+class muslin_quilt_diagonal_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2880,7 +2880,7 @@ class muslin_diagonal_spec(ctypes.Structure):
     ]
 
 
-class muslin_sixty_spec(ctypes.Structure):
+class muslin_quilt_sixty_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2895,7 +2895,7 @@ class muslin_sixty_spec(ctypes.Structure):
     ]
 
 
-class muslin_sixty_piece_spec(ctypes.Structure):
+class muslin_quilt_sixty_piece_spec(ctypes.Structure):
     """muslin/quilt.h"""
 
     _fields_ = [
@@ -2948,7 +2948,7 @@ class muslin_part_counts(ctypes.Structure):
     ]
 
 
-class muslin_solve_spec(ctypes.Structure):
+class muslin_solution_spec(ctypes.Structure):
     """muslin/solution.h"""
 
     _fields_ = [
@@ -2972,7 +2972,7 @@ class muslin_solve_spec(ctypes.Structure):
     ]
 
 
-class muslin_value_spec(ctypes.Structure):
+class muslin_solution_value_spec(ctypes.Structure):
     """muslin/solution.h"""
 
     _fields_ = [
@@ -3011,7 +3011,7 @@ class muslin_node_size(ctypes.Structure):
     ]
 
 
-class muslin_totals(ctypes.Structure):
+class muslin_solution_total(ctypes.Structure):
     """muslin/solution.h"""
 
     _fields_ = [
@@ -3051,7 +3051,7 @@ class muslin_misfit(ctypes.Structure):
     ]
 
 
-class muslin_cut(ctypes.Structure):
+class muslin_solution_cut(ctypes.Structure):
     """muslin/solution.h"""
 
     _fields_ = [
@@ -3174,7 +3174,7 @@ class muslin_pressing_spec(ctypes.Structure):
     ]
 
 
-class muslin_pressed_totals(ctypes.Structure):
+class muslin_pressing_total(ctypes.Structure):
     """muslin/pressing.h"""
 
     _fields_ = [
@@ -3193,7 +3193,7 @@ class muslin_pressed_totals(ctypes.Structure):
     ]
 
 
-class muslin_pressed_seam(ctypes.Structure):
+class muslin_pressing_seam(ctypes.Structure):
     """muslin/pressing.h"""
 
     _fields_ = [
@@ -3216,7 +3216,7 @@ class muslin_pressed_seam(ctypes.Structure):
     ]
 
 
-class muslin_pressed_child(ctypes.Structure):
+class muslin_pressing_child(ctypes.Structure):
     """muslin/pressing.h"""
 
     _fields_ = [
@@ -3248,7 +3248,7 @@ class muslin_pressing_exception(ctypes.Structure):
     ]
 
 
-class muslin_sewing_row(ctypes.Structure):
+class muslin_sewing_step(ctypes.Structure):
     """muslin/sewing.h"""
 
     _fields_ = [
@@ -3281,7 +3281,7 @@ class muslin_sewing_feed(ctypes.Structure):
     ]
 
 
-class muslin_sewn_totals(ctypes.Structure):
+class muslin_sewing_total(ctypes.Structure):
     """muslin/sewing.h"""
 
     _fields_ = [
@@ -3396,7 +3396,7 @@ class muslin_blank_spec(ctypes.Structure):
     ]
 
 
-class muslin_plan_stock_spec(ctypes.Structure):
+class muslin_cutplan_stock_spec(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3418,8 +3418,8 @@ class muslin_cutplan_spec(ctypes.Structure):
         ("flags", ctypes.c_uint32),
         ("usable_width", ctypes.c_int64),
         ("end_loss", ctypes.c_int64),
-        ("squaring_loss", ctypes.c_int64),
-        ("squaring_every", ctypes.c_int64),
+        ("resquare_loss", ctypes.c_int64),
+        ("resquare_every", ctypes.c_int64),
         ("straightening", ctypes.c_int64),
         ("spare", ctypes.c_int64),
         ("work_limit", ctypes.c_int64),
@@ -3428,7 +3428,7 @@ class muslin_cutplan_spec(ctypes.Structure):
     ]
 
 
-class muslin_plan_totals(ctypes.Structure):
+class muslin_cutplan_total(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3456,7 +3456,7 @@ class muslin_plan_totals(ctypes.Structure):
     ]
 
 
-class muslin_plan_strip(ctypes.Structure):
+class muslin_cutplan_strip(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3477,7 +3477,7 @@ class muslin_plan_strip(ctypes.Structure):
     ]
 
 
-class muslin_plan_place(ctypes.Structure):
+class muslin_cutplan_place(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3496,7 +3496,7 @@ class muslin_plan_place(ctypes.Structure):
     ]
 
 
-class muslin_plan_blank(ctypes.Structure):
+class muslin_cutplan_blank(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3518,7 +3518,7 @@ class muslin_plan_blank(ctypes.Structure):
     ]
 
 
-class muslin_plan_left_over(ctypes.Structure):
+class muslin_cutplan_left_over(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3533,7 +3533,7 @@ class muslin_plan_left_over(ctypes.Structure):
     ]
 
 
-class muslin_plan_piece(ctypes.Structure):
+class muslin_cutplan_piece(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3546,7 +3546,7 @@ class muslin_plan_piece(ctypes.Structure):
     ]
 
 
-class muslin_plan_stock(ctypes.Structure):
+class muslin_cutplan_stock_used(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3558,7 +3558,7 @@ class muslin_plan_stock(ctypes.Structure):
     ]
 
 
-class muslin_plan_width(ctypes.Structure):
+class muslin_cutplan_width(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3572,7 +3572,7 @@ class muslin_plan_width(ctypes.Structure):
     ]
 
 
-class muslin_plan_size(ctypes.Structure):
+class muslin_cutplan_size(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3592,7 +3592,7 @@ class muslin_plan_size(ctypes.Structure):
     ]
 
 
-class muslin_plan_way(ctypes.Structure):
+class muslin_cutplan_way(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3607,7 +3607,7 @@ class muslin_plan_way(ctypes.Structure):
     ]
 
 
-class muslin_plan_case(ctypes.Structure):
+class muslin_cutplan_case(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3627,7 +3627,7 @@ class muslin_plan_case(ctypes.Structure):
     ]
 
 
-class muslin_plan_worth(ctypes.Structure):
+class muslin_cutplan_worth(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3640,7 +3640,7 @@ class muslin_plan_worth(ctypes.Structure):
     ]
 
 
-class muslin_plan_checked(ctypes.Structure):
+class muslin_cutplan_checked(ctypes.Structure):
     """muslin/cutplan.h"""
 
     _fields_ = [
@@ -3661,8 +3661,8 @@ class muslin_yardage_spec(ctypes.Structure):
         ("size", ctypes.c_uint32),
         ("flags", ctypes.c_uint32),
         ("end_loss", ctypes.c_int64),
-        ("squaring_loss", ctypes.c_int64),
-        ("squaring_every", ctypes.c_int64),
+        ("resquare_loss", ctypes.c_int64),
+        ("resquare_every", ctypes.c_int64),
         ("straightening", ctypes.c_int64),
         ("spare", ctypes.c_int64),
         ("work_limit", ctypes.c_int64),
@@ -3725,7 +3725,7 @@ class muslin_solution(ctypes.Structure):
     """muslin/solution.h, opaque"""
 
 
-class muslin_pressing_plan(ctypes.Structure):
+class muslin_pressing(ctypes.Structure):
     """muslin/pressing.h, opaque"""
 
 
@@ -3744,7 +3744,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_status_name": (ctypes.c_char_p, (ctypes.c_int32,)),
     "muslin_status_sentence": (ctypes.c_char_p, (ctypes.c_int32,)),
     "muslin_argument_count": (ctypes.c_int32, ()),
-    "muslin_argument_name": (ctypes.c_char_p, (ctypes.c_int32,)),
+    "muslin_argument_words": (ctypes.c_char_p, (ctypes.c_int32,)),
     "muslin_warning_count": (ctypes.c_int32, ()),
     "muslin_warning_name": (ctypes.c_char_p, (ctypes.c_uint32,)),
     "muslin_warning_sentence": (ctypes.c_char_p, (ctypes.c_uint32,)),
@@ -3824,11 +3824,11 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_seam_piece": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_piece_spec), ctypes.POINTER(muslin_piece), ctypes.POINTER(muslin_problem))),
     "muslin_seam_row_equal": (ctypes.c_int32, 
-        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_seam_spec), ctypes.POINTER(muslin_row),
+        (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_seam_spec), ctypes.POINTER(muslin_sewn_row),
          ctypes.POINTER(muslin_problem))),
     "muslin_seam_row": (ctypes.c_int32, 
-        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_seam_spec), ctypes.POINTER(muslin_row),
-         ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_seam_spec),
+         ctypes.POINTER(muslin_sewn_row), ctypes.POINTER(muslin_problem))),
     "muslin_seam_strip_for_finished": (ctypes.c_int32, 
         (ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_seam_spec), ctypes.POINTER(muslin_rounding_spec),
          ctypes.POINTER(muslin_rounded), ctypes.POINTER(muslin_problem))),
@@ -3899,8 +3899,8 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_stock_size": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stock_spec), ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
-    "muslin_stock_strips_of": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_stock_spec), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_stock_strips),
+    "muslin_stock_strips": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_stock_spec), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_stock_yield),
          ctypes.POINTER(muslin_problem))),
     "muslin_stock_check": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stock_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_uint32),
@@ -3936,37 +3936,37 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_stripset_harvest": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_harvest_spec), ctypes.POINTER(muslin_harvest), ctypes.POINTER(muslin_problem))),
     "muslin_stripset_prints": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_print_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.c_int64,
+        (ctypes.POINTER(muslin_stripset_print), ctypes.c_size_t, ctypes.c_size_t, ctypes.c_int64,
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
-    "muslin_cut_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cut_spec), ctypes.c_uint32)),
+    "muslin_cutlist_piece_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_uint32)),
     "muslin_cutlist_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cutlist_spec), ctypes.c_uint32)),
     "muslin_cutlist_from_yardage": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_cutlist_spec),
-         ctypes.POINTER(muslin_cutlist_yardage), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(muslin_cutlist_spec), ctypes.POINTER(muslin_cutlist_yardage), ctypes.POINTER(muslin_problem))),
     "muslin_cutlist_yardage_rows": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_cutlist_spec),
-         ctypes.POINTER(muslin_cutlist_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
-         ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(muslin_cutlist_spec), ctypes.POINTER(muslin_cutlist_row), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutlist_from_stock": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+        (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.POINTER(muslin_cutlist_stock), ctypes.POINTER(muslin_problem))),
     "muslin_cutlist_stock_rows": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+        (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.POINTER(muslin_cutlist_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
     "muslin_cutlist_stock_parts": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+        (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.POINTER(muslin_cutlist_part), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
     "muslin_cutlist_sets_from_stock": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+        (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.POINTER(muslin_cutlist_sets), ctypes.POINTER(muslin_problem))),
     "muslin_cutlist_sets_rows": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+        (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.POINTER(muslin_cutlist_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
     "muslin_cutlist_substitute": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cut_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
+        (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.c_int64, ctypes.POINTER(muslin_substitution), ctypes.POINTER(muslin_problem))),
     "muslin_corner_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_corner_spec), ctypes.c_uint32)),
     "muslin_shape_check": (ctypes.c_int32, 
@@ -3984,16 +3984,16 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_corner_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.c_int32, ctypes.c_int64,
          ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
-    "muslin_quarter_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quarter_spec), ctypes.c_uint32)),
-    "muslin_shape_quarter": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quarter_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_quarter),
-         ctypes.POINTER(muslin_problem))),
+    "muslin_quarter_circle_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quarter_circle_spec), ctypes.c_uint32)),
+    "muslin_shape_quarter_circle": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quarter_circle_spec), ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_quarter_circle), ctypes.POINTER(muslin_problem))),
     "muslin_arc_length": (ctypes.c_int32, 
         (ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_rounded),
          ctypes.POINTER(muslin_problem))),
-    "muslin_shape_regular": (ctypes.c_int32, 
+    "muslin_shape_regular_polygon": (ctypes.c_int32, 
         (ctypes.c_int32, ctypes.c_int32, ctypes.c_int64, ctypes.POINTER(muslin_rounding_spec),
-         ctypes.POINTER(muslin_regular), ctypes.POINTER(muslin_problem))),
+         ctypes.POINTER(muslin_regular_polygon), ctypes.POINTER(muslin_problem))),
     "muslin_unit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_unit_spec), ctypes.c_uint32)),
     "muslin_unit_recipe": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_plan), ctypes.POINTER(muslin_problem))),
@@ -4020,7 +4020,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_unit_steps": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_unit_spec), ctypes.POINTER(muslin_unit_step), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
-    "muslin_sewing_step_text": (ctypes.c_char_p, (ctypes.c_int32,)),
+    "muslin_unit_step_sentence": (ctypes.c_char_p, (ctypes.c_int32,)),
     "muslin_setting_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_spec), ctypes.c_uint32)),
     "muslin_setting_straight": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_setting_spec), ctypes.POINTER(muslin_setting), ctypes.POINTER(muslin_problem))),
@@ -4041,27 +4041,29 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_border_spec), ctypes.POINTER(muslin_border), ctypes.POINTER(muslin_problem))),
     "muslin_setting_sashed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_sashed_spec), ctypes.c_uint32)),
     "muslin_setting_sashed": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_setting_sashed_spec), ctypes.POINTER(muslin_sashed), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_setting_sashed_spec), ctypes.POINTER(muslin_setting_sashed_plan),
+         ctypes.POINTER(muslin_problem))),
     "muslin_setting_sashed_pieces": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_setting_sashed_spec), ctypes.POINTER(muslin_sash_piece), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_setting_alternate_spec_init": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_setting_alternate_spec), ctypes.c_uint32)),
     "muslin_setting_alternate": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_setting_alternate_spec), ctypes.POINTER(muslin_alternate),
+        (ctypes.POINTER(muslin_setting_alternate_spec), ctypes.POINTER(muslin_setting_alternate_plan),
          ctypes.POINTER(muslin_problem))),
     "muslin_setting_line_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_line_spec), ctypes.c_uint32)),
     "muslin_setting_line": (ctypes.c_int32, 
         (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_setting_line_spec),
-         ctypes.POINTER(muslin_line), ctypes.POINTER(muslin_problem))),
+         ctypes.POINTER(muslin_setting_line_plan), ctypes.POINTER(muslin_problem))),
     "muslin_setting_line_places": (ctypes.c_int32, 
         (ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.POINTER(muslin_setting_line_spec),
-         ctypes.POINTER(muslin_line_place), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_setting_line_place), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
     "muslin_setting_point_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_setting_point_spec), ctypes.c_uint32)),
     "muslin_setting_point": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_setting_point_spec), ctypes.POINTER(muslin_rounding_spec),
-         ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_point), ctypes.POINTER(muslin_problem))),
+         ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_setting_point_plan),
+         ctypes.POINTER(muslin_problem))),
     "muslin_setting_point_block_for_width": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_setting_point_spec), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
@@ -4074,18 +4076,19 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.POINTER(muslin_logcabin), ctypes.POINTER(muslin_problem))),
     "muslin_logcabin_logs": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_logcabin_spec), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
-         ctypes.POINTER(muslin_log), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_logcabin_log), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
     "muslin_logcabin_strips": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_logcabin_spec), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
-         ctypes.POINTER(muslin_log_strips), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_logcabin_strip), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
-    "muslin_log_fit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_log_fit_spec), ctypes.c_uint32)),
+    "muslin_logcabin_fit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_logcabin_fit_spec), ctypes.c_uint32)),
     "muslin_logcabin_log_for": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_log_fit_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_log_fit),
-         ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_logcabin_fit_spec), ctypes.POINTER(muslin_rounding_spec),
+         ctypes.POINTER(muslin_logcabin_fit), ctypes.POINTER(muslin_problem))),
     "muslin_logcabin_rounds_for": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_log_fit_spec), ctypes.POINTER(muslin_log_fit), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_logcabin_fit_spec), ctypes.POINTER(muslin_logcabin_fit),
+         ctypes.POINTER(muslin_problem))),
     "muslin_frame_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_frame_spec), ctypes.c_uint32)),
     "muslin_frame_pieces": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_frame_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_frame),
@@ -4214,9 +4217,9 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_fixed": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
-    "muslin_sum_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_sum_spec), ctypes.c_uint32)),
+    "muslin_quilt_sum_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_sum_spec), ctypes.c_uint32)),
     "muslin_quilt_sum": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_sum_spec), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_sum_spec), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_quilt_extent": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
@@ -4227,9 +4230,9 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_quilt_name": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.c_char_p, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
-    "muslin_patch_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_patch_spec), ctypes.c_uint32)),
+    "muslin_quilt_patch_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_patch_spec), ctypes.c_uint32)),
     "muslin_quilt_patch": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_patch_spec), ctypes.POINTER(ctypes.c_int64),
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_patch_spec), ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_unit_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_unit_spec), ctypes.c_uint32)),
     "muslin_quilt_unit": (ctypes.c_int32, 
@@ -4239,9 +4242,9 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_corner_spec), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.c_int64, ctypes.c_int64,
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
-    "muslin_join_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_join_spec), ctypes.c_uint32)),
+    "muslin_quilt_join_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_join_spec), ctypes.c_uint32)),
     "muslin_quilt_join": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_join_spec), ctypes.POINTER(ctypes.c_int64),
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_join_spec), ctypes.POINTER(ctypes.c_int64),
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_quilt_grid": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
@@ -4258,39 +4261,41 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_quilt_lay": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.c_int32, ctypes.c_int32, ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
-    "muslin_trim_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_trim_spec), ctypes.c_uint32)),
+    "muslin_quilt_trim_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_trim_spec), ctypes.c_uint32)),
     "muslin_quilt_trim": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_trim_spec), ctypes.POINTER(ctypes.c_int64),
-         ctypes.POINTER(muslin_problem))),
-    "muslin_pinwheel_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_pinwheel_spec), ctypes.c_uint32)),
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_trim_spec),
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+    "muslin_quilt_pinwheel_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_pinwheel_spec), ctypes.c_uint32)),
     "muslin_quilt_pinwheel": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_pinwheel_spec), ctypes.POINTER(ctypes.c_int64),
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_pinwheel_spec), ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
-    "muslin_set_in_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_set_in_spec), ctypes.c_uint32)),
+    "muslin_quilt_set_in_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_set_in_spec), ctypes.c_uint32)),
     "muslin_quilt_set_in": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_set_in_spec), ctypes.POINTER(ctypes.c_int64),
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_set_in_spec), ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
-    "muslin_log_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_log_spec), ctypes.c_uint32)),
+    "muslin_quilt_log_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_log_spec), ctypes.c_uint32)),
     "muslin_quilt_logs": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_log_spec), ctypes.c_size_t,
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_log_spec), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
-    "muslin_surround_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_surround_spec), ctypes.c_uint32)),
+    "muslin_quilt_surround_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_surround_spec), ctypes.c_uint32)),
     "muslin_quilt_surround": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_surround_spec), ctypes.POINTER(ctypes.c_int64),
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_surround_spec), ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_sashed_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_sashed_spec), ctypes.c_uint32)),
     "muslin_quilt_sashed": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_sashed_spec), ctypes.POINTER(ctypes.c_int64),
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
-    "muslin_diagonal_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_diagonal_spec), ctypes.c_uint32)),
+    "muslin_quilt_diagonal_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_diagonal_spec), ctypes.c_uint32)),
     "muslin_quilt_diagonal": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_diagonal_spec), ctypes.POINTER(ctypes.c_int64),
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_diagonal_spec), ctypes.POINTER(ctypes.c_int64),
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
-    "muslin_sixty_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_sixty_spec), ctypes.c_uint32)),
-    "muslin_sixty_piece_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_sixty_piece_spec), ctypes.c_uint32)),
+    "muslin_quilt_sixty_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_quilt_sixty_spec), ctypes.c_uint32)),
+    "muslin_quilt_sixty_piece_spec_init": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_quilt_sixty_piece_spec), ctypes.c_uint32)),
     "muslin_quilt_sixty": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_sixty_spec), ctypes.POINTER(muslin_sixty_piece_spec),
-         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_quilt_sixty_spec),
+         ctypes.POINTER(muslin_quilt_sixty_piece_spec), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_quilt_id": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int32, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
@@ -4301,7 +4306,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_tree_measure),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_terms": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_sum_spec), ctypes.c_size_t,
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_sum_spec), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_quilt_node": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_node), ctypes.POINTER(muslin_problem))),
@@ -4309,31 +4314,31 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_patch": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_patch_spec),
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_patch_spec),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_unit": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_unit_spec),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_join": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_join_spec),
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_join_spec),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_trim": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_trim_spec),
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_trim_spec),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_pinwheel": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_pinwheel_spec),
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_pinwheel_spec),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_set_in": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_set_in_spec),
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_set_in_spec),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_diagonal": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_diagonal_spec),
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_diagonal_spec),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_sixty": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_sixty_spec),
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_sixty_spec),
          ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_sixty_pieces": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_sixty_piece_spec), ctypes.c_size_t,
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_quilt_sixty_piece_spec), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_quilt_read_shape": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_corner_spec), ctypes.c_size_t,
@@ -4344,11 +4349,11 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_quilt_counts": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.POINTER(muslin_part_counts), ctypes.POINTER(muslin_problem))),
-    "muslin_solve_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_solve_spec), ctypes.c_uint32)),
-    "muslin_value_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_value_spec), ctypes.c_uint32)),
+    "muslin_solution_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_solution_spec), ctypes.c_uint32)),
+    "muslin_solution_value_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_solution_value_spec), ctypes.c_uint32)),
     "muslin_solution_create": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_solve_spec),
-         ctypes.POINTER(muslin_value_spec), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_solution_spec),
+         ctypes.POINTER(muslin_solution_value_spec), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.POINTER(muslin_solution)), ctypes.POINTER(muslin_problem))),
     "muslin_solution_free": (None, (ctypes.POINTER(muslin_solution),)),
     "muslin_solution_size": (ctypes.c_int32, 
@@ -4358,7 +4363,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
     "muslin_solution_totals": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_totals), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_solution_total), ctypes.POINTER(muslin_problem))),
     "muslin_solution_misfits": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_misfit), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
@@ -4366,7 +4371,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_solution_cuts": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_cut), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_solution_cut), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_solution_cut_nodes": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
@@ -4385,21 +4390,21 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_pressing_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_pressing_spec), ctypes.c_uint32)),
     "muslin_pressing_create": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_pressing_spec),
-         ctypes.POINTER(ctypes.POINTER(muslin_pressing_plan)), ctypes.POINTER(muslin_problem))),
-    "muslin_pressing_free": (None, (ctypes.POINTER(muslin_pressing_plan),)),
+         ctypes.POINTER(ctypes.POINTER(muslin_pressing)), ctypes.POINTER(muslin_problem))),
+    "muslin_pressing_free": (None, (ctypes.POINTER(muslin_pressing),)),
     "muslin_pressing_totals": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_pressing_plan), ctypes.POINTER(muslin_pressed_totals), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_pressing), ctypes.POINTER(muslin_pressing_total), ctypes.POINTER(muslin_problem))),
     "muslin_pressing_seams": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_pressing_plan), ctypes.POINTER(muslin_pressed_seam), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_pressing), ctypes.POINTER(muslin_pressing_seam), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_pressing_children": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_pressing_plan), ctypes.POINTER(muslin_pressed_child), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_pressing), ctypes.POINTER(muslin_pressing_child), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_pressing_exceptions": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_pressing_plan), ctypes.POINTER(muslin_pressing_exception), ctypes.c_size_t,
-         ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_pressing), ctypes.POINTER(muslin_pressing_exception), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_sewing_steps": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_sewing_row), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_sewing_step), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_sewing_feeds": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(muslin_sewing_feed), ctypes.c_size_t,
@@ -4408,7 +4413,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.c_int64, ctypes.c_char_p, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
     "muslin_sewing_totals": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_sewn_totals),
+        (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(muslin_sewing_total),
          ctypes.POINTER(muslin_problem))),
     "muslin_scatter_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_scatter_spec), ctypes.c_uint32)),
     "muslin_touch_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_touch_spec), ctypes.c_uint32)),
@@ -4433,55 +4438,55 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.POINTER(muslin_touch_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_blank_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_blank_spec), ctypes.c_uint32)),
-    "muslin_plan_stock_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_plan_stock_spec), ctypes.c_uint32)),
+    "muslin_cutplan_stock_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cutplan_stock_spec), ctypes.c_uint32)),
     "muslin_cutplan_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_cutplan_spec), ctypes.c_uint32)),
     "muslin_cutplan_create": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutplan_spec), ctypes.POINTER(muslin_blank_spec), ctypes.c_size_t, ctypes.c_size_t,
-         ctypes.POINTER(muslin_plan_stock_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_allocator),
-         muslin_cutplan_progress, ctypes.c_void_p, ctypes.POINTER(ctypes.POINTER(muslin_cutplan)),
+         ctypes.POINTER(muslin_cutplan_stock_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_allocator),
+         muslin_progress, ctypes.c_void_p, ctypes.POINTER(ctypes.POINTER(muslin_cutplan)),
          ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_free": (None, (ctypes.POINTER(muslin_cutplan),)),
     "muslin_cutplan_totals": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_totals), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_total), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_strips": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_strip), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_strip), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_places": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_place), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_place), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_blanks": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_plan_blank), ctypes.c_size_t,
+        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_cutplan_blank), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
-    "muslin_cutplan_left_over": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_plan_left_over), ctypes.c_size_t,
+    "muslin_cutplan_left_overs": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_cutplan_left_over), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_pieces": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_piece), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_piece), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_stock": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_stock), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_stock_used), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_widths": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.c_int64, ctypes.c_int64,
-         ctypes.POINTER(muslin_plan_width), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_cutplan_width), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_narrowest": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_sizes": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_size), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_size), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_ways": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_way), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_way), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_cases": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_case), ctypes.c_size_t, ctypes.c_size_t,
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_case), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_worths": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_plan_worth), ctypes.c_size_t,
+        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.POINTER(muslin_cutplan_worth), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_check": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_plan_checked), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_checked), ctypes.POINTER(muslin_problem))),
     "muslin_yardage_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_yardage_spec), ctypes.c_uint32)),
     "muslin_extra_cut_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_extra_cut_spec), ctypes.c_uint32)),
     "muslin_yardage_pieces": (ctypes.c_int32, 
@@ -4490,7 +4495,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.POINTER(muslin_problem))),
     "muslin_yardage_create": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_yardage_spec), ctypes.POINTER(muslin_extra_cut_spec),
-         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_allocator), muslin_cutplan_progress, ctypes.c_void_p,
+         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_allocator), muslin_progress, ctypes.c_void_p,
          ctypes.POINTER(ctypes.POINTER(muslin_yardage)), ctypes.POINTER(muslin_problem))),
     "muslin_yardage_free": (None, (ctypes.POINTER(muslin_yardage),)),
     "muslin_yardage_fabrics": (ctypes.c_int32, 

@@ -15,34 +15,35 @@ from ._library import library
 from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in, words_out
 from ._values import Id, new, utf8, whole
-from .constants import (AllowancePolicy, Argument, BackingLayoutKind, BorderStyle, CostKind, Direction, Drop, Edge,
+from .constants import (AllowancePolicy, Argument, BackingLayout, BorderStyle, CostKind, Direction, Drop, Edge,
                         FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LengthUnit, LogOrder, LogTurn,
-                        Measure, Nesting, Parity, PointEdge, PointLayout, Pressing, Print, QuiltingPattern,
-                        QuiltingStart, Side, Style, Table, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, Warning)
+                        Nesting, Parity, PointEdge, PointLayout, PolygonMeasure, Print, QuiltingPattern, QuiltingStart,
+                        SetPressing, Side, Style, Table, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, Warning)
 from .records import (AccuracyMeeting, AccuracyMeetSpec, AccuracyRowErrors, AccuracyRowSpec, AccuracyTopErrors,
-                      AccuracyTopSpec, Alternate, Backing, BackingSpec, Batting, BattingSpec, Bed, BedCover,
-                      BedCoveredSpec, BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth, BindingWidthSpec,
-                      Block, BlockGroup, BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec, ClothPieces,
-                      ClothSpec, CommonRepeat, CornerSpec, Cost, CostSpec, CutlistPart, CutlistRow, CutlistSets,
-                      CutlistSpec, CutlistStock, CutlistYardage, CutSpec, EdgePrintsSpec, Fit, FitAcrossBlocks,
-                      FitAcrossSpec, FitRescale, FitRescaled, FitRescaleRow, FitRescaleSpec, FitSpec, FitTriangleRows,
-                      FitTrianglesSpec, FormatSpec, Frame, FrameCorner, FrameSpec, Governing, Hanging, HangingSpec,
-                      Harvest, HarvestSpec, Line, LinePlace, Log, Logcabin, LogcabinSpec, LogFit, LogFitSpec, LogStrips,
-                      Medallion, MedallionPlan, MedallionRow, MedallionSpec, Motif, MotifSpec, MotifYield, Need,
-                      NeedSpec, Panel, Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, PlacedBlock, Point,
-                      PointBorder, PointBorderSpec, Prewash, PrewashSpec, PrintRow, Purchase, PurchaseSpec, Quarter,
-                      QuarterSpec, Quilting, QuiltingSpec, Reference, Regular, Repeat, RepeatSpec, Rounded,
-                      RoundingSpec, Row, Run, RunSpec, Sashed, SashPiece, ScatterBlocks, ScatterBlocksSpec, Scattered,
-                      ScatterPrints, ScatterSets, ScatterSpec, SeamSpec, Setting, SettingAlternateSpec, SettingLineSpec,
-                      SettingPointSpec, SettingSashedSpec, SettingSpec, Shape, ShapeFoundation, ShapePiece,
-                      ShapePieceSpec, ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount, StockSize, StockSpec,
-                      StockStrips, Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrints,
+                      AccuracyTopSpec, Backing, BackingSpec, Batting, BattingSpec, Bed, BedCover, BedCoveredSpec,
+                      BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth, BindingWidthSpec, Block, BlockGroup,
+                      BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec, ClothPieces, ClothSpec, CommonRepeat,
+                      CornerSpec, Cost, CostSpec, CutlistPart, CutlistPieceSpec, CutlistRow, CutlistSets, CutlistSpec,
+                      CutlistStock, CutlistYardage, EdgePrintsSpec, Fit, FitAcrossBlocks, FitAcrossSpec, FitRescale,
+                      FitRescaled, FitRescaleRow, FitRescaleSpec, FitSpec, FitTriangleRows, FitTrianglesSpec,
+                      FormatSpec, Frame, FrameCorner, FrameSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec,
+                      Logcabin, LogcabinFit, LogcabinFitSpec, LogcabinLog, LogcabinSpec, LogcabinStrip, Medallion,
+                      MedallionPlan, MedallionRow, MedallionSpec, Motif, MotifSpec, MotifYield, Need, NeedSpec, Panel,
+                      Parsed, ParseSpec, Piece, PieceSpec, Piecing, PiecingSpec, PlacedBlock, PointBorder,
+                      PointBorderSpec, Prewash, PrewashSpec, Purchase, PurchaseSpec, QuarterCircle, QuarterCircleSpec,
+                      Quilting, QuiltingSpec, Reference, RegularPolygon, Repeat, RepeatSpec, Rounded, RoundingSpec, Run,
+                      RunSpec, SashPiece, ScatterBlocks, ScatterBlocksSpec, Scattered, ScatterPrints, ScatterSets,
+                      ScatterSpec, SeamSpec, Setting, SettingAlternatePlan, SettingAlternateSpec, SettingLinePlace,
+                      SettingLinePlan, SettingLineSpec, SettingPointPlan, SettingPointSpec, SettingSashedPlan,
+                      SettingSashedSpec, SettingSpec, SewnRow, Shape, ShapeFoundation, ShapePiece, ShapePieceSpec,
+                      ShrinkageSpec, SizeToMake, Stack, StackSpec, StitchCount, StockSize, StockSpec, StockYield,
+                      Stripquilt, StripquiltPressing, StripquiltSpec, Strips, StripsetPrint, StripsetPrints,
                       StripsetShortest, StripsSpec, Substitution, TemplateCorner, Thread, ThreadSpec, TouchSpec,
                       UnitCorner, UnitPiece, UnitPlan, UnitRecipeAt, UnitSpec, UnitStep, UnitStockSpec, UnitYield,
                       WashChange, WashedSize, WashSpec, Weight, WeightSpec, Yield, YieldSpec)
 
 __all__ = ["version", "version_text", "status_count", "status_name", "status_sentence", "argument_count",
-           "argument_name", "warning_count", "warning_name", "warning_sentence", "constant_count", "constant_name",
+           "argument_words", "warning_count", "warning_name", "warning_sentence", "constant_count", "constant_name",
            "constant_value", "length_add", "length_subtract", "length_multiply", "length_divide", "length_scale",
            "length_snap", "length_compare", "length_sum", "length_dot", "length_add_n", "length_subtract_n",
            "length_multiply_n", "length_scale_n", "length_snap_n", "length_times_root2", "length_over_root2",
@@ -53,22 +54,22 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "seam_carry_on", "seam_error_total", "seam_error_limit", "seam_share", "accuracy_row", "accuracy_top",
            "accuracy_meet", "shrinkage_change", "shrinkage_measure", "shrinkage_size_to_make", "shrinkage_becomes",
            "shrinkage_from_sample", "shrinkage_governs", "shrinkage_prewash", "fabric_usable_width", "fabric_purchase",
-           "fabric_pieces", "fabric_strips", "fabric_area_bound", "stock_size", "stock_strips_of", "stock_check",
+           "fabric_pieces", "fabric_strips", "fabric_area_bound", "stock_size", "stock_strips", "stock_check",
            "print_may_turn", "motif_plan", "motif_from_cloth", "stack_plan", "reference_count", "reference_row",
            "reference_name", "reference_source", "reference_note", "stripset_yield", "stripset_shortest",
            "stripset_need", "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows",
            "cutlist_from_stock", "cutlist_stock_rows", "cutlist_stock_parts", "cutlist_sets_from_stock",
            "cutlist_sets_rows", "cutlist_substitute", "shape_check", "shape_template", "shape_measure",
-           "shape_foundation", "shape_quarter", "arc_length", "shape_regular", "unit_recipe", "unit_pieces",
-           "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes", "unit_outlines",
-           "unit_steps", "sewing_step_text", "setting_straight", "setting_turn", "block_from_segments", "join_loss",
-           "run_plan", "border_plan", "setting_sashed", "setting_sashed_pieces", "setting_alternate", "setting_line",
-           "setting_line_places", "setting_point", "setting_point_block_for_width", "setting_point_block_from_side",
-           "logcabin_plan", "logcabin_logs", "logcabin_strips", "logcabin_log_for", "logcabin_rounds_for",
-           "frame_pieces", "frame_outline", "medallion_plan", "repeat_plan", "repeat_common", "point_border_plan",
-           "bed_size", "bed_covered", "fit_settings", "fit_nearest", "fit_across", "fit_triangles", "fit_rescale",
-           "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips", "batting_plan",
-           "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
+           "shape_foundation", "shape_quarter_circle", "arc_length", "shape_regular_polygon", "unit_recipe",
+           "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
+           "unit_outlines", "unit_steps", "unit_step_sentence", "setting_straight", "setting_turn",
+           "block_from_segments", "join_loss", "run_plan", "border_plan", "setting_sashed", "setting_sashed_pieces",
+           "setting_alternate", "setting_line", "setting_line_places", "setting_point", "setting_point_block_for_width",
+           "setting_point_block_from_side", "logcabin_plan", "logcabin_logs", "logcabin_strips", "logcabin_log_for",
+           "logcabin_rounds_for", "frame_pieces", "frame_outline", "medallion_plan", "repeat_plan", "repeat_common",
+           "point_border_plan", "bed_size", "bed_covered", "fit_settings", "fit_nearest", "fit_across", "fit_triangles",
+           "fit_rescale", "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips",
+           "batting_plan", "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
            "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines",
            "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total", "id_sort", "id_number",
            "sewing_label", "scatter_prints", "scatter_blocks", "scatter_sets"]
@@ -124,13 +125,13 @@ def argument_count() -> int:
     return int(library.muslin_argument_count())
 
 
-def argument_name(argument: Argument) -> str:
+def argument_words(argument: Argument) -> str:
     """The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the
     list.
 
-    muslin_argument_name() in muslin/base.h. Since 0.1.
+    muslin_argument_words() in muslin/base.h. Since 0.1.
     """
-    return str(library.muslin_argument_name(whole(argument, "argument", 32)).decode("utf-8"))
+    return str(library.muslin_argument_words(whole(argument, "argument", 32)).decode("utf-8"))
 
 
 def warning_count() -> int:
@@ -544,28 +545,28 @@ def seam_piece(spec: Optional[PieceSpec] = None, *, finished_width: Optional[Len
     return Piece._read(out_)
 
 
-def seam_row_equal(cut: LengthLike, pieces: int, seam: Optional[SeamSpec] = None) -> Row:
+def seam_row_equal(cut: LengthLike, pieces: int, seam: Optional[SeamSpec] = None) -> SewnRow:
     """Equal pieces sewn side by side: a row of patches or the width of a strip set.
 
     muslin_seam_row_equal() in muslin/seam.h. Since 0.1.
     """
     seam_ = struct_of(SeamSpec, seam, "seam")
-    out_ = new(structs.muslin_row)
+    out_ = new(structs.muslin_sewn_row)
     call_telling("muslin_seam_row_equal", ticks_of(cut, "cut"), whole(pieces, "pieces"), ctypes.byref(seam_),
                  ctypes.byref(out_))
-    return Row._read(out_)
+    return SewnRow._read(out_)
 
 
-def seam_row(cuts: Lengths, seam: Optional[SeamSpec] = None) -> Row:
+def seam_row(cuts: Lengths, seam: Optional[SeamSpec] = None) -> SewnRow:
     """The same for n pieces of unequal cut size; the problem's `at` names the first offending piece.
 
     muslin_seam_row() in muslin/seam.h. Since 0.1.
     """
     cuts_ = gathered(cuts, "cuts")
     seam_ = struct_of(SeamSpec, seam, "seam")
-    out_ = new(structs.muslin_row)
+    out_ = new(structs.muslin_sewn_row)
     call_telling("muslin_seam_row", cuts_.numbers, cuts_.count, ctypes.byref(seam_), ctypes.byref(out_))
-    return Row._read(out_)
+    return SewnRow._read(out_)
 
 
 def seam_strip_for_finished(finished: LengthLike, pieces: int, seam: Optional[SeamSpec] = None,
@@ -904,17 +905,17 @@ def stock_size(stock: StockSpec, align: Edge) -> StockSize:
     return StockSize(Length(width_.value), Length(length_.value))
 
 
-def stock_strips_of(stock: StockSpec, strip_cut: LengthLike, strips_wanted: int) -> StockStrips:
+def stock_strips(stock: StockSpec, strip_cut: LengthLike, strips_wanted: int) -> StockYield:
     """Strips of cut width strip_cut (1 or more) from stock, cut across its width (each strip as long as the stock is
     wide).
 
-    muslin_stock_strips_of() in muslin/fabric.h. Since 0.1.
+    muslin_stock_strips() in muslin/fabric.h. Since 0.1.
     """
     stock_ = struct_of(StockSpec, stock, "stock")
-    out_ = new(structs.muslin_stock_strips)
-    call_telling("muslin_stock_strips_of", ctypes.byref(stock_), ticks_of(strip_cut, "strip_cut"),
+    out_ = new(structs.muslin_stock_yield)
+    call_telling("muslin_stock_strips", ctypes.byref(stock_), ticks_of(strip_cut, "strip_cut"),
                  whole(strips_wanted, "strips_wanted"), ctypes.byref(out_))
-    return StockStrips._read(out_)
+    return StockYield._read(out_)
 
 
 def stock_check(rows: Sequence[StockSpec]) -> Tuple[Warning, ...]:
@@ -1051,7 +1052,7 @@ def reference_note(table: Table, index: int) -> str:
     return str(library.muslin_reference_note(whole(table, "table", 32), whole(index, "index")).decode("utf-8"))
 
 
-def stripset_yield(spec: Optional[YieldSpec] = None, *, usable_length: Optional[LengthLike] = None,
+def stripset_yield(spec: Optional[YieldSpec] = None, *, strip_length: Optional[LengthLike] = None,
                    segment_cut: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
                    resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                    fold_clear: Optional[LengthLike] = None, from_one_end: Optional[bool] = None) -> Yield:
@@ -1061,7 +1062,7 @@ def stripset_yield(spec: Optional[YieldSpec] = None, *, usable_length: Optional[
 
     muslin_stripset_yield() in muslin/stripset.h. Since 0.1.
     """
-    wish = merged(YieldSpec, spec, usable_length=usable_length, segment_cut=segment_cut, end_trim=end_trim,
+    wish = merged(YieldSpec, spec, strip_length=strip_length, segment_cut=segment_cut, end_trim=end_trim,
                                    resquare_loss=resquare_loss, resquare_every=resquare_every, fold_clear=fold_clear,
                                    from_one_end=from_one_end)
     out_ = new(structs.muslin_yield)
@@ -1116,20 +1117,20 @@ def stripset_harvest(spec: Optional[HarvestSpec] = None, *, strips: Optional[int
     return Harvest._read(out_)
 
 
-def stripset_prints(rows: Sequence[PrintRow], sets_wanted: int) -> StripsetPrints:
+def stripset_prints(rows: Sequence[StripsetPrint], sets_wanted: int) -> StripsetPrints:
     """With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 sets becomes sets_wanted.
 
     muslin_stripset_prints() in muslin/stripset.h. Since 0.1.
     """
-    rows_, n_ = rows_of(PrintRow, rows, "rows")
+    rows_, n_ = rows_of(StripsetPrint, rows, "rows")
     sets_ = ctypes.c_int64()
     scarcest_ = ctypes.c_size_t()
-    call_telling("muslin_stripset_prints", rows_, ctypes.sizeof(structs.muslin_print_row), n_,
+    call_telling("muslin_stripset_prints", rows_, ctypes.sizeof(structs.muslin_stripset_print), n_,
                  whole(sets_wanted, "sets_wanted"), ctypes.byref(sets_), ctypes.byref(scarcest_))
-    return StripsetPrints(tuple(PrintRow._read(row) for row in rows_[:n_]), sets_.value, scarcest_.value)
+    return StripsetPrints(tuple(StripsetPrint._read(row) for row in rows_[:n_]), sets_.value, scarcest_.value)
 
 
-def cutlist_from_yardage(rows: Sequence[CutSpec], spec: Optional[CutlistSpec] = None, *,
+def cutlist_from_yardage(rows: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
                          usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
                          straightening: Optional[LengthLike] = None, print: Optional[Print] = None) -> CutlistYardage:
     """Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as
@@ -1139,16 +1140,16 @@ def cutlist_from_yardage(rows: Sequence[CutSpec], spec: Optional[CutlistSpec] = 
 
     muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
     wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
                                      print=print)
     out_ = new(structs.muslin_cutlist_yardage)
-    call_telling("muslin_cutlist_from_yardage", rows_, ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(wish),
-                 ctypes.byref(out_))
+    call_telling("muslin_cutlist_from_yardage", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+                 ctypes.byref(wish), ctypes.byref(out_))
     return CutlistYardage._read(out_)
 
 
-def cutlist_yardage_rows(rows: Sequence[CutSpec], spec: Optional[CutlistSpec] = None, *,
+def cutlist_yardage_rows(rows: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
                          usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
                          straightening: Optional[LengthLike] = None, print: Optional[Print] = None) -> List[CutlistRow]:
     """How each row is cut then (ask-then-fill): n rows in the order of the list.
@@ -1157,87 +1158,88 @@ def cutlist_yardage_rows(rows: Sequence[CutSpec], spec: Optional[CutlistSpec] = 
 
     muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
     wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
                                      print=print)
     return asked("muslin_cutlist_yardage_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
-                 ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(wish))
+                 ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(wish))
 
 
-def cutlist_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> CutlistStock:
+def cutlist_from_stock(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistStock:
     """The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth.
 
     muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_cutlist_stock)
-    call_telling("muslin_cutlist_from_stock", rows_, ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_),
-                 ctypes.byref(out_))
+    call_telling("muslin_cutlist_from_stock", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+                 ctypes.byref(stock_), ctypes.byref(out_))
     return CutlistStock._read(out_)
 
 
-def cutlist_stock_rows(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
+def cutlist_stock_rows(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
     """How each row is cut then (ask-then-fill): n rows in the order of the list.
 
     muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     return asked("muslin_cutlist_stock_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
-                 ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_))
+                 ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(stock_))
 
 
-def cutlist_stock_parts(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> List[CutlistPart]:
+def cutlist_stock_parts(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistPart]:
     """Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
     without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
     from the last.
 
     muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     return asked("muslin_cutlist_stock_parts", structs.muslin_cutlist_part, CutlistPart._read, rows_,
-                 ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_))
+                 ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(stock_))
 
 
-def cutlist_sets_from_stock(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> CutlistSets:
+def cutlist_sets_from_stock(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistSets:
     """How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
     taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list.
 
     muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_cutlist_sets)
-    call_telling("muslin_cutlist_sets_from_stock", rows_, ctypes.sizeof(structs.muslin_cut_spec), n_,
+    call_telling("muslin_cutlist_sets_from_stock", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
                  ctypes.byref(stock_), ctypes.byref(out_))
     return CutlistSets._read(out_)
 
 
-def cutlist_sets_rows(rows: Sequence[CutSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
+def cutlist_sets_rows(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
     """How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
     another way than for one list.
 
     muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     return asked("muslin_cutlist_sets_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
-                 ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_))
+                 ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(stock_))
 
 
-def cutlist_substitute(rows: Sequence[CutSpec], prints: int, stock: Optional[StockSpec] = None) -> Substitution:
+def cutlist_substitute(rows: Sequence[CutlistPieceSpec], prints: int,
+                       stock: Optional[StockSpec] = None) -> Substitution:
     """The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
     better is the caller's to say.
 
     muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutSpec, rows, "rows")
+    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_substitution)
-    call_telling("muslin_cutlist_substitute", rows_, ctypes.sizeof(structs.muslin_cut_spec), n_, ctypes.byref(stock_),
-                 whole(prints, "prints"), ctypes.byref(out_))
+    call_telling("muslin_cutlist_substitute", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+                 ctypes.byref(stock_), whole(prints, "prints"), ctypes.byref(out_))
     return Substitution._read(out_)
 
 
@@ -1287,7 +1289,7 @@ def shape_measure(corners: Sequence[CornerSpec], spec: Optional[ShapePieceSpec] 
 
 def shape_foundation(corners: Sequence[CornerSpec], corner: int, margin: LengthLike,
                      rounding: Optional[RoundingSpec] = None) -> ShapeFoundation:
-    """The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_MAX) all round when one of its
+    """The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_SIZE_MAX) all round when one of its
     straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
     starts (a row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE).
 
@@ -1303,21 +1305,21 @@ def shape_foundation(corners: Sequence[CornerSpec], corner: int, margin: LengthL
     return ShapeFoundation(Length(along_.value), Length(across_.value))
 
 
-def shape_quarter(spec: Optional[QuarterSpec] = None, rounding: Optional[RoundingSpec] = None, *,
-                  finished: Optional[LengthLike] = None, radius: Optional[LengthLike] = None,
-                  allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> Quarter:
+def shape_quarter_circle(spec: Optional[QuarterCircleSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+                         finished: Optional[LengthLike] = None, radius: Optional[LengthLike] = None,
+                         allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None) -> QuarterCircle:
     """The two pieces of a square with a quarter circle about one corner: the convex one (a slice of the disc) and the
     concave one (the background).
 
-    Keywords: the members of QuarterSpec, over those of spec.
+    Keywords: the members of QuarterCircleSpec, over those of spec.
 
-    muslin_shape_quarter() in muslin/shape.h. Since 0.1.
+    muslin_shape_quarter_circle() in muslin/shape.h. Since 0.1.
     """
-    wish = merged(QuarterSpec, spec, finished=finished, radius=radius, allowance=allowance, take_up=take_up)
+    wish = merged(QuarterCircleSpec, spec, finished=finished, radius=radius, allowance=allowance, take_up=take_up)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
-    out_ = new(structs.muslin_quarter)
-    call_telling("muslin_shape_quarter", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
-    return Quarter._read(out_)
+    out_ = new(structs.muslin_quarter_circle)
+    call_telling("muslin_shape_quarter_circle", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
+    return QuarterCircle._read(out_)
 
 
 def arc_length(radius: LengthLike, quarter_turns: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
@@ -1332,17 +1334,18 @@ def arc_length(radius: LengthLike, quarter_turns: int, rounding: Optional[Roundi
     return Rounded._read(out_)
 
 
-def shape_regular(sides: int, measure: Measure, length: LengthLike, rounding: Optional[RoundingSpec] = None) -> Regular:
+def shape_regular_polygon(sides: int, measure: PolygonMeasure, length: LengthLike,
+                          rounding: Optional[RoundingSpec] = None) -> RegularPolygon:
     """The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else MUSLIN_ERR_CHOICE) from
     one of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it.
 
-    muslin_shape_regular() in muslin/shape.h. Since 0.1.
+    muslin_shape_regular_polygon() in muslin/shape.h. Since 0.1.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
-    out_ = new(structs.muslin_regular)
-    call_telling("muslin_shape_regular", whole(sides, "sides", 32), whole(measure, "measure", 32),
+    out_ = new(structs.muslin_regular_polygon)
+    call_telling("muslin_shape_regular_polygon", whole(sides, "sides", 32), whole(measure, "measure", 32),
                  ticks_of(length, "length"), ctypes.byref(rounding_), ctypes.byref(out_))
-    return Regular._read(out_)
+    return RegularPolygon._read(out_)
 
 
 def unit_recipe(spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,
@@ -1542,14 +1545,14 @@ def unit_steps(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Leng
     return asked("muslin_unit_steps", structs.muslin_unit_step, UnitStep._read, ctypes.byref(wish))
 
 
-def sewing_step_text(step: int) -> str:
+def unit_step_sentence(step: int) -> str:
     """One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height},
     {from_corner}, {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on unknown
     steps for a number that is none.
 
-    muslin_sewing_step_text() in muslin/unit.h. Since 0.1.
+    muslin_unit_step_sentence() in muslin/unit.h. Since 0.1.
     """
-    return str(library.muslin_sewing_step_text(whole(step, "step", 32)).decode("utf-8"))
+    return str(library.muslin_unit_step_sentence(whole(step, "step", 32)).decode("utf-8"))
 
 
 def setting_straight(spec: Optional[SettingSpec] = None, *, block_width: Optional[LengthLike] = None,
@@ -1652,7 +1655,7 @@ def setting_sashed(spec: Optional[SettingSashedSpec] = None, *, block_width: Opt
                    sash_width: Optional[LengthLike] = None, sash_height: Optional[LengthLike] = None,
                    allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
                    usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
-                   frame: Optional[bool] = None, cornerstones: Optional[bool] = None) -> Sashed:
+                   frame: Optional[bool] = None, cornerstones: Optional[bool] = None) -> SettingSashedPlan:
     """Blocks with sashes between them: how many pieces of each kind, their cut sizes, and the size of the top.
 
     Keywords: the members of SettingSashedSpec, over those of spec.
@@ -1663,9 +1666,9 @@ def setting_sashed(spec: Optional[SettingSashedSpec] = None, *, block_width: Opt
                                            rows=rows, sash_width=sash_width, sash_height=sash_height,
                                            allowance=allowance, take_up=take_up, usable_width=usable_width,
                                            end_loss=end_loss, frame=frame, cornerstones=cornerstones)
-    out_ = new(structs.muslin_sashed)
+    out_ = new(structs.muslin_setting_sashed_plan)
     call_telling("muslin_setting_sashed", ctypes.byref(wish), ctypes.byref(out_))
-    return Sashed._read(out_)
+    return SettingSashedPlan._read(out_)
 
 
 def setting_sashed_pieces(spec: Optional[SettingSashedSpec] = None, *, block_width: Optional[LengthLike] = None,
@@ -1692,7 +1695,7 @@ def setting_sashed_pieces(spec: Optional[SettingSashedSpec] = None, *, block_wid
 def setting_alternate(spec: Optional[SettingAlternateSpec] = None, *, block_width: Optional[LengthLike] = None,
                       block_height: Optional[LengthLike] = None, columns: Optional[int] = None,
                       rows: Optional[int] = None, allowance: Optional[LengthLike] = None,
-                      take_up: Optional[LengthLike] = None, first: Optional[FirstBlock] = None) -> Alternate:
+                      take_up: Optional[LengthLike] = None, first: Optional[FirstBlock] = None) -> SettingAlternatePlan:
     """Pieced and plain blocks like the fields of a chessboard.
 
     Keywords: the members of SettingAlternateSpec, over those of spec.
@@ -1701,14 +1704,14 @@ def setting_alternate(spec: Optional[SettingAlternateSpec] = None, *, block_widt
     """
     wish = merged(SettingAlternateSpec, spec, block_width=block_width, block_height=block_height, columns=columns,
                                               rows=rows, allowance=allowance, take_up=take_up, first=first)
-    out_ = new(structs.muslin_alternate)
+    out_ = new(structs.muslin_setting_alternate_plan)
     call_telling("muslin_setting_alternate", ctypes.byref(wish), ctypes.byref(out_))
-    return Alternate._read(out_)
+    return SettingAlternatePlan._read(out_)
 
 
 def setting_line(sizes: Lengths, spec: Optional[SettingLineSpec] = None, *, sash: Optional[LengthLike] = None,
                  allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
-                 wanted: Optional[LengthLike] = None, frame: Optional[bool] = None) -> Line:
+                 wanted: Optional[LengthLike] = None, frame: Optional[bool] = None) -> SettingLinePlan:
     """The whole of a line of n columns or rows with finished sizes `sizes` (1 .. MUSLIN_SIZE_MAX each), and how far it
     is from the size wanted.
 
@@ -1718,14 +1721,14 @@ def setting_line(sizes: Lengths, spec: Optional[SettingLineSpec] = None, *, sash
     """
     sizes_ = gathered(sizes, "sizes")
     wish = merged(SettingLineSpec, spec, sash=sash, allowance=allowance, take_up=take_up, wanted=wanted, frame=frame)
-    out_ = new(structs.muslin_line)
+    out_ = new(structs.muslin_setting_line_plan)
     call_telling("muslin_setting_line", sizes_.numbers, sizes_.count, ctypes.byref(wish), ctypes.byref(out_))
-    return Line._read(out_)
+    return SettingLinePlan._read(out_)
 
 
 def setting_line_places(sizes: Lengths, spec: Optional[SettingLineSpec] = None, *, sash: Optional[LengthLike] = None,
                         allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
-                        wanted: Optional[LengthLike] = None, frame: Optional[bool] = None) -> List[LinePlace]:
+                        wanted: Optional[LengthLike] = None, frame: Optional[bool] = None) -> List[SettingLinePlace]:
     """Where each of the n columns or rows lies: a row each, in their order.
 
     Keywords: the members of SettingLineSpec, over those of spec.
@@ -1734,8 +1737,8 @@ def setting_line_places(sizes: Lengths, spec: Optional[SettingLineSpec] = None, 
     """
     sizes_ = gathered(sizes, "sizes")
     wish = merged(SettingLineSpec, spec, sash=sash, allowance=allowance, take_up=take_up, wanted=wanted, frame=frame)
-    return asked("muslin_setting_line_places", structs.muslin_line_place, LinePlace._read, sizes_.numbers, sizes_.count,
-                 ctypes.byref(wish))
+    return asked("muslin_setting_line_places", structs.muslin_setting_line_place, SettingLinePlace._read,
+                 sizes_.numbers, sizes_.count, ctypes.byref(wish))
 
 
 def setting_point(spec: Optional[SettingPointSpec] = None, cutting: Optional[RoundingSpec] = None,
@@ -1743,10 +1746,10 @@ def setting_point(spec: Optional[SettingPointSpec] = None, cutting: Optional[Rou
                   columns: Optional[int] = None, rows: Optional[int] = None, sash: Optional[LengthLike] = None,
                   set_off: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                   take_up: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
-                  side_add: Optional[LengthLike] = None, corner_add: Optional[LengthLike] = None,
+                  side_addition: Optional[LengthLike] = None, corner_addition: Optional[LengthLike] = None,
                   factor_numerator: Optional[int] = None, factor_denominator: Optional[int] = None,
                   layout: Optional[PointLayout] = None, edge: Optional[PointEdge] = None,
-                  policy: Optional[AllowancePolicy] = None, diagonal_first: Optional[bool] = None) -> Point:
+                  policy: Optional[AllowancePolicy] = None, diagonal_first: Optional[bool] = None) -> SettingPointPlan:
     """A setting on point: counts, squares to cut for its triangles, and the size of the centre.
 
     Keywords: the members of SettingPointSpec, over those of spec.
@@ -1754,16 +1757,16 @@ def setting_point(spec: Optional[SettingPointSpec] = None, cutting: Optional[Rou
     muslin_setting_point() in muslin/setting.h. Since 0.1.
     """
     wish = merged(SettingPointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
-                                          allowance=allowance, take_up=take_up, trim_room=trim_room, side_add=side_add,
-                                          corner_add=corner_add, factor_numerator=factor_numerator,
-                                          factor_denominator=factor_denominator, layout=layout, edge=edge,
-                                          policy=policy, diagonal_first=diagonal_first)
+                                          allowance=allowance, take_up=take_up, trim_room=trim_room,
+                                          side_addition=side_addition, corner_addition=corner_addition,
+                                          factor_numerator=factor_numerator, factor_denominator=factor_denominator,
+                                          layout=layout, edge=edge, policy=policy, diagonal_first=diagonal_first)
     cutting_ = struct_of(RoundingSpec, cutting, "cutting")
     measuring_ = struct_of(RoundingSpec, measuring, "measuring")
-    out_ = new(structs.muslin_point)
+    out_ = new(structs.muslin_setting_point_plan)
     call_telling("muslin_setting_point", ctypes.byref(wish), ctypes.byref(cutting_), ctypes.byref(measuring_),
                  ctypes.byref(out_))
-    return Point._read(out_)
+    return SettingPointPlan._read(out_)
 
 
 def setting_point_block_for_width(wanted_width: LengthLike, grid: LengthLike, spec: Optional[SettingPointSpec] = None,
@@ -1771,10 +1774,10 @@ def setting_point_block_for_width(wanted_width: LengthLike, grid: LengthLike, sp
                                   rows: Optional[int] = None, sash: Optional[LengthLike] = None,
                                   set_off: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                                   take_up: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
-                                  side_add: Optional[LengthLike] = None, corner_add: Optional[LengthLike] = None,
-                                  factor_numerator: Optional[int] = None, factor_denominator: Optional[int] = None,
-                                  layout: Optional[PointLayout] = None, edge: Optional[PointEdge] = None,
-                                  policy: Optional[AllowancePolicy] = None,
+                                  side_addition: Optional[LengthLike] = None,
+                                  corner_addition: Optional[LengthLike] = None, factor_numerator: Optional[int] = None,
+                                  factor_denominator: Optional[int] = None, layout: Optional[PointLayout] = None,
+                                  edge: Optional[PointEdge] = None, policy: Optional[AllowancePolicy] = None,
                                   diagonal_first: Optional[bool] = None) -> Length:
     """The largest block, a whole number of steps of `grid` (1 .. MUSLIN_SIZE_MAX), whose centre on point is not wider
     than `wanted_width` (1 .. MUSLIN_SIZE_MAX).
@@ -1784,10 +1787,10 @@ def setting_point_block_for_width(wanted_width: LengthLike, grid: LengthLike, sp
     muslin_setting_point_block_for_width() in muslin/setting.h. Since 0.1.
     """
     wish = merged(SettingPointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
-                                          allowance=allowance, take_up=take_up, trim_room=trim_room, side_add=side_add,
-                                          corner_add=corner_add, factor_numerator=factor_numerator,
-                                          factor_denominator=factor_denominator, layout=layout, edge=edge,
-                                          policy=policy, diagonal_first=diagonal_first)
+                                          allowance=allowance, take_up=take_up, trim_room=trim_room,
+                                          side_addition=side_addition, corner_addition=corner_addition,
+                                          factor_numerator=factor_numerator, factor_denominator=factor_denominator,
+                                          layout=layout, edge=edge, policy=policy, diagonal_first=diagonal_first)
     out_ = ctypes.c_int64()
     call_telling("muslin_setting_point_block_for_width", ctypes.byref(wish), ticks_of(wanted_width, "wanted_width"),
                  ticks_of(grid, "grid"), ctypes.byref(out_))
@@ -1799,8 +1802,8 @@ def setting_point_block_from_side(side_square_cut: LengthLike, spec: Optional[Se
                                   columns: Optional[int] = None, rows: Optional[int] = None,
                                   sash: Optional[LengthLike] = None, set_off: Optional[LengthLike] = None,
                                   allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
-                                  trim_room: Optional[LengthLike] = None, side_add: Optional[LengthLike] = None,
-                                  corner_add: Optional[LengthLike] = None, factor_numerator: Optional[int] = None,
+                                  trim_room: Optional[LengthLike] = None, side_addition: Optional[LengthLike] = None,
+                                  corner_addition: Optional[LengthLike] = None, factor_numerator: Optional[int] = None,
                                   factor_denominator: Optional[int] = None, layout: Optional[PointLayout] = None,
                                   edge: Optional[PointEdge] = None, policy: Optional[AllowancePolicy] = None,
                                   diagonal_first: Optional[bool] = None) -> Rounded:
@@ -1812,10 +1815,10 @@ def setting_point_block_from_side(side_square_cut: LengthLike, spec: Optional[Se
     muslin_setting_point_block_from_side() in muslin/setting.h. Since 0.1.
     """
     wish = merged(SettingPointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
-                                          allowance=allowance, take_up=take_up, trim_room=trim_room, side_add=side_add,
-                                          corner_add=corner_add, factor_numerator=factor_numerator,
-                                          factor_denominator=factor_denominator, layout=layout, edge=edge,
-                                          policy=policy, diagonal_first=diagonal_first)
+                                          allowance=allowance, take_up=take_up, trim_room=trim_room,
+                                          side_addition=side_addition, corner_addition=corner_addition,
+                                          factor_numerator=factor_numerator, factor_denominator=factor_denominator,
+                                          layout=layout, edge=edge, policy=policy, diagonal_first=diagonal_first)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
     call_telling("muslin_setting_point_block_from_side", ctypes.byref(wish),
@@ -1850,7 +1853,7 @@ def logcabin_logs(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centr
                   rounds: Optional[int] = None, blocks: Optional[int] = None, allowance: Optional[LengthLike] = None,
                   take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
                   end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None, start: Optional[Side] = None,
-                  turn: Optional[LogTurn] = None, given_cut: Optional[bool] = None) -> List[Log]:
+                  turn: Optional[LogTurn] = None, given_cut: Optional[bool] = None) -> List[LogcabinLog]:
     """The logs of one block in sewing order (ask-then-fill), as many as muslin_logcabin.logs.
 
     Keywords: the members of LogcabinSpec, over those of spec.
@@ -1862,8 +1865,8 @@ def logcabin_logs(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centr
                                       usable_width=usable_width, end_loss=end_loss, order=order, start=start, turn=turn,
                                       given_cut=given_cut)
     widths_ = gathered(widths, "widths")
-    return asked("muslin_logcabin_logs", structs.muslin_log, Log._read, ctypes.byref(wish), widths_.numbers,
-                 widths_.count)
+    return asked("muslin_logcabin_logs", structs.muslin_logcabin_log, LogcabinLog._read, ctypes.byref(wish),
+                 widths_.numbers, widths_.count)
 
 
 def logcabin_strips(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centre_width: Optional[LengthLike] = None,
@@ -1872,7 +1875,7 @@ def logcabin_strips(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, cen
                     take_up: Optional[LengthLike] = None, usable_width: Optional[LengthLike] = None,
                     end_loss: Optional[LengthLike] = None, order: Optional[LogOrder] = None,
                     start: Optional[Side] = None, turn: Optional[LogTurn] = None,
-                    given_cut: Optional[bool] = None) -> List[LogStrips]:
+                    given_cut: Optional[bool] = None) -> List[LogcabinStrip]:
     """Strips for all blocks, a row for each half and cut width, the first half first, in sewing order of their first
     logs (ask-then-fill).
 
@@ -1885,46 +1888,46 @@ def logcabin_strips(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, cen
                                       usable_width=usable_width, end_loss=end_loss, order=order, start=start, turn=turn,
                                       given_cut=given_cut)
     widths_ = gathered(widths, "widths")
-    return asked("muslin_logcabin_strips", structs.muslin_log_strips, LogStrips._read, ctypes.byref(wish),
+    return asked("muslin_logcabin_strips", structs.muslin_logcabin_strip, LogcabinStrip._read, ctypes.byref(wish),
                  widths_.numbers, widths_.count)
 
 
-def logcabin_log_for(spec: Optional[LogFitSpec] = None, rounding: Optional[RoundingSpec] = None, *,
+def logcabin_log_for(spec: Optional[LogcabinFitSpec] = None, rounding: Optional[RoundingSpec] = None, *,
                      wanted: Optional[LengthLike] = None, centre: Optional[LengthLike] = None,
                      rounds: Optional[int] = None, log_finished: Optional[LengthLike] = None,
                      allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
-                     order: Optional[LogOrder] = None) -> LogFit:
+                     order: Optional[LogOrder] = None) -> LogcabinFit:
     """The log width that finishes a block of `wanted` with so many rounds round the centre, brought to the grid, and
     what the block then becomes.
 
-    Keywords: the members of LogFitSpec, over those of spec.
+    Keywords: the members of LogcabinFitSpec, over those of spec.
 
     muslin_logcabin_log_for() in muslin/rounds.h. Since 0.1.
     """
-    wish = merged(LogFitSpec, spec, wanted=wanted, centre=centre, rounds=rounds, log_finished=log_finished,
-                                    allowance=allowance, take_up=take_up, order=order)
+    wish = merged(LogcabinFitSpec, spec, wanted=wanted, centre=centre, rounds=rounds, log_finished=log_finished,
+                                         allowance=allowance, take_up=take_up, order=order)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
-    out_ = new(structs.muslin_log_fit)
+    out_ = new(structs.muslin_logcabin_fit)
     call_telling("muslin_logcabin_log_for", ctypes.byref(wish), ctypes.byref(rounding_), ctypes.byref(out_))
-    return LogFit._read(out_)
+    return LogcabinFit._read(out_)
 
 
-def logcabin_rounds_for(spec: Optional[LogFitSpec] = None, *, wanted: Optional[LengthLike] = None,
+def logcabin_rounds_for(spec: Optional[LogcabinFitSpec] = None, *, wanted: Optional[LengthLike] = None,
                         centre: Optional[LengthLike] = None, rounds: Optional[int] = None,
                         log_finished: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
-                        take_up: Optional[LengthLike] = None, order: Optional[LogOrder] = None) -> LogFit:
+                        take_up: Optional[LengthLike] = None, order: Optional[LogOrder] = None) -> LogcabinFit:
     """How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does, and more than
     MUSLIN_ROUNDS_MAX when they do, which the other calls refuse.
 
-    Keywords: the members of LogFitSpec, over those of spec.
+    Keywords: the members of LogcabinFitSpec, over those of spec.
 
     muslin_logcabin_rounds_for() in muslin/rounds.h. Since 0.1.
     """
-    wish = merged(LogFitSpec, spec, wanted=wanted, centre=centre, rounds=rounds, log_finished=log_finished,
-                                    allowance=allowance, take_up=take_up, order=order)
-    out_ = new(structs.muslin_log_fit)
+    wish = merged(LogcabinFitSpec, spec, wanted=wanted, centre=centre, rounds=rounds, log_finished=log_finished,
+                                         allowance=allowance, take_up=take_up, order=order)
+    out_ = new(structs.muslin_logcabin_fit)
     call_telling("muslin_logcabin_rounds_for", ctypes.byref(wish), ctypes.byref(out_))
-    return LogFit._read(out_)
+    return LogcabinFit._read(out_)
 
 
 def frame_pieces(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingSpec] = None, *,
@@ -2128,7 +2131,7 @@ def fit_nearest(spec: Optional[FitSpec] = None, *, wanted_width: Optional[Length
                 allow_straight: Optional[bool] = None, allow_sashed: Optional[bool] = None,
                 allow_framed: Optional[bool] = None, allow_on_point: Optional[bool] = None) -> Fit:
     """The one setting that comes nearest to the wanted size, whatever the tolerances, `best` and `rank` say (they must
-    still be in range); its rank_key is that of MUSLIN_RANK_NEAREST, and equals are decided in the order above.
+    still be in range); its rank_key is that of MUSLIN_FIT_RANK_NEAREST, and equals are decided in the order above.
 
     Keywords: the members of FitSpec, over those of spec.
 
@@ -2151,7 +2154,7 @@ def fit_nearest(spec: Optional[FitSpec] = None, *, wanted_width: Optional[Length
 def fit_across(spec: Optional[FitAcrossSpec] = None, *, wanted: Optional[LengthLike] = None,
                border: Optional[LengthLike] = None, block: Optional[LengthLike] = None,
                sash: Optional[LengthLike] = None, direction: Optional[Direction] = None,
-               framed: Optional[bool] = None) -> FitAcrossBlocks:
+               frame: Optional[bool] = None) -> FitAcrossBlocks:
     """The number of blocks for a width: (wanted - 2 border + sash) / (block + sash), rounded as asked but to one block
     at least.
 
@@ -2160,7 +2163,7 @@ def fit_across(spec: Optional[FitAcrossSpec] = None, *, wanted: Optional[LengthL
     muslin_fit_across() in muslin/fit.h. Since 0.1.
     """
     wish = merged(FitAcrossSpec, spec, wanted=wanted, border=border, block=block, sash=sash, direction=direction,
-                                       framed=framed)
+                                       frame=frame)
     out_ = new(structs.muslin_fit_across_blocks)
     call_telling("muslin_fit_across", ctypes.byref(wish), ctypes.byref(out_))
     return FitAcrossBlocks._read(out_)
@@ -2343,7 +2346,7 @@ def backing_layouts(spec: Optional[BackingSpec] = None, *, quilt_width: Optional
     return asked("muslin_backing_layouts", structs.muslin_backing, Backing._read, ctypes.byref(wish))
 
 
-def backing_panels(layout: BackingLayoutKind, spec: Optional[BackingSpec] = None, *,
+def backing_panels(layout: BackingLayout, spec: Optional[BackingSpec] = None, *,
                    quilt_width: Optional[LengthLike] = None, quilt_length: Optional[LengthLike] = None,
                    margin_left: Optional[LengthLike] = None, margin_right: Optional[LengthLike] = None,
                    margin_top: Optional[LengthLike] = None, margin_bottom: Optional[LengthLike] = None,
@@ -2389,7 +2392,7 @@ def hanging_plan(spec: Optional[HangingSpec] = None, *, quilt_width: Optional[Le
 def stripquilt_plan(spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,
                     strips_per_set: Optional[int] = None, segments_per_block: Optional[int] = None,
                     columns: Optional[int] = None, rows: Optional[int] = None, tops: Optional[int] = None,
-                    strip_cut: Optional[LengthLike] = None, usable_length: Optional[LengthLike] = None,
+                    strip_cut: Optional[LengthLike] = None, strip_length: Optional[LengthLike] = None,
                     segment_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                     take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
                     resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
@@ -2404,7 +2407,7 @@ def stripquilt_plan(spec: Optional[StripquiltSpec] = None, *, strips: Optional[i
     """
     wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
                                         segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
-                                        strip_cut=strip_cut, usable_length=usable_length, segment_cut=segment_cut,
+                                        strip_cut=strip_cut, strip_length=strip_length, segment_cut=segment_cut,
                                         allowance=allowance, take_up=take_up, end_trim=end_trim,
                                         resquare_loss=resquare_loss, resquare_every=resquare_every,
                                         fold_clear=fold_clear, turning=turning, nesting=nesting,
@@ -2417,7 +2420,7 @@ def stripquilt_plan(spec: Optional[StripquiltSpec] = None, *, strips: Optional[i
 def stripquilt_groups(spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,
                       strips_per_set: Optional[int] = None, segments_per_block: Optional[int] = None,
                       columns: Optional[int] = None, rows: Optional[int] = None, tops: Optional[int] = None,
-                      strip_cut: Optional[LengthLike] = None, usable_length: Optional[LengthLike] = None,
+                      strip_cut: Optional[LengthLike] = None, strip_length: Optional[LengthLike] = None,
                       segment_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                       take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
                       resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
@@ -2433,7 +2436,7 @@ def stripquilt_groups(spec: Optional[StripquiltSpec] = None, *, strips: Optional
     """
     wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
                                         segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
-                                        strip_cut=strip_cut, usable_length=usable_length, segment_cut=segment_cut,
+                                        strip_cut=strip_cut, strip_length=strip_length, segment_cut=segment_cut,
                                         allowance=allowance, take_up=take_up, end_trim=end_trim,
                                         resquare_loss=resquare_loss, resquare_every=resquare_every,
                                         fold_clear=fold_clear, turning=turning, nesting=nesting,
@@ -2444,7 +2447,7 @@ def stripquilt_groups(spec: Optional[StripquiltSpec] = None, *, strips: Optional
 def stripquilt_pressing(set: int, spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,
                         strips_per_set: Optional[int] = None, segments_per_block: Optional[int] = None,
                         columns: Optional[int] = None, rows: Optional[int] = None, tops: Optional[int] = None,
-                        strip_cut: Optional[LengthLike] = None, usable_length: Optional[LengthLike] = None,
+                        strip_cut: Optional[LengthLike] = None, strip_length: Optional[LengthLike] = None,
                         segment_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                         take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
                         resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
@@ -2459,7 +2462,7 @@ def stripquilt_pressing(set: int, spec: Optional[StripquiltSpec] = None, *, stri
     """
     wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
                                         segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
-                                        strip_cut=strip_cut, usable_length=usable_length, segment_cut=segment_cut,
+                                        strip_cut=strip_cut, strip_length=strip_length, segment_cut=segment_cut,
                                         allowance=allowance, take_up=take_up, end_trim=end_trim,
                                         resquare_loss=resquare_loss, resquare_every=resquare_every,
                                         fold_clear=fold_clear, turning=turning, nesting=nesting,
@@ -2468,7 +2471,7 @@ def stripquilt_pressing(set: int, spec: Optional[StripquiltSpec] = None, *, stri
     segments_ = ctypes.c_int64()
     call_telling("muslin_stripquilt_pressing", ctypes.byref(wish), whole(set, "set"), ctypes.byref(pressing_),
                  ctypes.byref(segments_))
-    return StripquiltPressing(Pressing(pressing_.value), segments_.value)
+    return StripquiltPressing(SetPressing(pressing_.value), segments_.value)
 
 
 def piecing_plan(spec: Optional[PiecingSpec] = None, *, sets: Optional[int] = None,
@@ -2661,7 +2664,7 @@ def scatter_prints(prints: Integers, touches: Sequence[TouchSpec], given: Option
                    spec: Optional[ScatterSpec] = None, *, places: Optional[int] = None, seed: Optional[int] = None,
                    work_limit: Optional[int] = None) -> ScatterPrints:
     """Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
-    them, 1 .. 2^20), `touches` which places touch (n_touches, 0 .. 2^27; a pair named twice counts twice), `given[p]` a
+    them, 1 .. 2^20), `touches` which places touch (touch_n, 0 .. 2^27; a pair named twice counts twice), `given[p]` a
     print that place p must have, or -1; given may be null.
 
     Keywords: the members of ScatterSpec, over those of spec.
@@ -2670,12 +2673,12 @@ def scatter_prints(prints: Integers, touches: Sequence[TouchSpec], given: Option
     """
     wish = merged(ScatterSpec, spec, places=places, seed=seed, work_limit=work_limit)
     prints_ = integers(prints, "prints")
-    touches_, n_touches_ = rows_of(TouchSpec, touches, "touches")
+    touches_, touch_n_ = rows_of(TouchSpec, touches, "touches")
     given_ = places_given(given, "given", wish.places)
     out_ = places_out(wish.places)
     result_ = new(structs.muslin_scattered)
     call_telling("muslin_scatter_prints", ctypes.byref(wish), ctypes.byref(ALLOCATOR), prints_.numbers, prints_.count,
-                 touches_, ctypes.sizeof(structs.muslin_touch_spec), n_touches_, given_, out_, ctypes.byref(result_))
+                 touches_, ctypes.sizeof(structs.muslin_touch_spec), touch_n_, given_, out_, ctypes.byref(result_))
     return ScatterPrints(tuple(out_[:wish.places]), Scattered._read(result_))
 
 

@@ -9,24 +9,25 @@ from ._values import Choice
 __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_PER_INCH", "TICKS_PER_MM", "LENGTH_MAX",
            "SIZE_MAX", "COUNT_MAX", "PPM", "FORMAT_UNICODE", "FORMAT_BARE", "QUARTER_INCH", "USABLE_WIDTH_USUAL",
            "CLOTH_MAY_TURN", "MOTIF_ANY_START", "MOTIF_ANY_ACROSS", "STACK_ANY_START", "YIELD_FROM_ONE_END",
-           "CUTLIST_ROWS_MAX", "CUT_MAY_TURN", "SHAPE_MAX", "SHAPE_SEAM_MAX", "SHAPE_CORNERS", "SHAPE_OUTLINE",
-           "TEMPLATE_REACH", "UNIT_MAX", "BORDER_LENGTHWISE", "SASHED_FRAME", "SASHED_CORNERSTONES", "LINE_FRAME",
-           "POINT_DIAGONAL_FIRST", "ROUNDS_MAX", "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING",
-           "POINT_SQUARES_MAX", "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED",
-           "FIT_ALLOW_ON_POINT", "FIT_ACROSS_FRAMED", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS",
-           "BLOCK_SEGMENTS_MAX", "THREAD_READY_BOBBINS", "MONEY_MAX", "DEPTH_MAX", "POINT_DEPTH_MAX", "QUILT_CORNERS",
-           "JOIN_KEEPS_ORDER", "BLOCK_TURNS_HALF", "BLOCK_TURNS_QUARTER", "CUTPLAN_ROWS_MAX", "CUTPLAN_COUNT_MAX",
-           "BLANK_MAY_TURN", "CUTPLAN_NO_PANELS", "CUTPLAN_ONE_HEIGHT", "CUTPLAN_OWN_STRIPS", "CUTPLAN_STACKED",
-           "CUTPLAN_FIRST_CUT_ACROSS", "CUTPLAN_FOLDED", "CUTPLAN_BY_PRIORITY", "Status", "Argument", "Warning",
-           "Direction", "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care",
-           "Print", "StockKind", "Table", "Curve", "CornerTip", "Measure", "UnitKind", "UnitMethod", "Tip", "CutShape",
-           "CutAgain", "Grain", "UnitStage", "SewingStep", "Side", "Turning", "Join", "BorderStyle", "SashKind",
-           "FirstBlock", "PointLayout", "PointEdge", "LogOrder", "LogTurn", "LogHalf", "FramePiece", "FrameLine",
-           "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
-           "BackingLayoutKind", "PanelRole", "Nesting", "Pressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
+           "CUTLIST_ROWS_MAX", "CUTLIST_PIECE_MAY_TURN", "SHAPE_SIZE_MAX", "SHAPE_SEAM_MAX", "SHAPE_CORNERS_MAX",
+           "SHAPE_OUTLINE", "TEMPLATE_REACH_MAX", "UNIT_SIZE_MAX", "BORDER_LENGTHWISE", "SETTING_SASHED_FRAME",
+           "SETTING_SASHED_CORNERSTONES", "SETTING_LINE_FRAME", "SETTING_POINT_DIAGONAL_FIRST", "ROUNDS_MAX",
+           "LOGCABIN_BLOCKS_MAX", "LOGCABIN_GIVEN_CUT", "MEDALLION_EQUAL_COPING", "POINT_BORDER_SQUARES_MAX",
+           "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT",
+           "FIT_ACROSS_FRAME", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS", "STRIPQUILT_SEGMENTS_MAX",
+           "THREAD_READY_BOBBINS", "MONEY_MAX", "QUILT_DEPTH_MAX", "QUILT_POINT_DEPTH_MAX", "QUILT_CORNERS_MAX",
+           "QUILT_JOIN_KEEPS_ORDER", "EDGE_PRINTS_TURNS_HALF", "EDGE_PRINTS_TURNS_QUARTER", "CUTPLAN_ROWS_MAX",
+           "CUTPLAN_COUNT_MAX", "BLANK_MAY_TURN", "CUTPLAN_NO_PANELS", "CUTPLAN_ONE_HEIGHT", "CUTPLAN_OWN_STRIPS",
+           "CUTPLAN_STACKED", "CUTPLAN_FIRST_CUT_ACROSS", "CUTPLAN_FOLDED", "CUTPLAN_BY_PRIORITY", "Status", "Argument",
+           "Warning", "Direction", "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge",
+           "Care", "Print", "StockKind", "Table", "Curve", "CornerTip", "PolygonMeasure", "UnitKind", "UnitMethod",
+           "Tip", "CutShape", "CutAgain", "Grain", "Stage", "UnitStepKind", "Side", "Turning", "Join", "BorderStyle",
+           "SashKind", "FirstBlock", "PointLayout", "PointEdge", "LogOrder", "LogTurn", "LogHalf", "FramePiece",
+           "FrameLine", "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
+           "BackingLayout", "PanelRole", "Nesting", "SetPressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
            "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "MeasureKind", "NodeKind", "MisfitKind",
-           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "PlanStopped", "PlanStripKind",
-           "PlanFault", "LongPieces"]
+           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "CutplanStopped",
+           "CutplanStripKind", "CutplanFault", "LongPieces"]
 
 VERSION_MAJOR = 0
 VERSION_MINOR = 1
@@ -48,41 +49,41 @@ MOTIF_ANY_ACROSS = 2
 STACK_ANY_START = 1
 YIELD_FROM_ONE_END = 1
 CUTLIST_ROWS_MAX = 4096
-CUT_MAY_TURN = 1
-SHAPE_MAX = 1048576
+CUTLIST_PIECE_MAY_TURN = 1
+SHAPE_SIZE_MAX = 1048576
 SHAPE_SEAM_MAX = 131072
-SHAPE_CORNERS = 1024
+SHAPE_CORNERS_MAX = 1024
 SHAPE_OUTLINE = -1
-TEMPLATE_REACH = 4194304
-UNIT_MAX = 67108864
+TEMPLATE_REACH_MAX = 4194304
+UNIT_SIZE_MAX = 67108864
 BORDER_LENGTHWISE = 1
-SASHED_FRAME = 1
-SASHED_CORNERSTONES = 2
-LINE_FRAME = 1
-POINT_DIAGONAL_FIRST = 1
+SETTING_SASHED_FRAME = 1
+SETTING_SASHED_CORNERSTONES = 2
+SETTING_LINE_FRAME = 1
+SETTING_POINT_DIAGONAL_FIRST = 1
 ROUNDS_MAX = 1000
 LOGCABIN_BLOCKS_MAX = 100000
 LOGCABIN_GIVEN_CUT = 1
 MEDALLION_EQUAL_COPING = 1
-POINT_SQUARES_MAX = 536870912
+POINT_BORDER_SQUARES_MAX = 536870912
 BED_FOOT_GIVEN = 1
 FIT_ALLOW_STRAIGHT = 1
 FIT_ALLOW_SASHED = 2
 FIT_ALLOW_FRAMED = 4
 FIT_ALLOW_ON_POINT = 8
-FIT_ACROSS_FRAMED = 1
+FIT_ACROSS_FRAME = 1
 BIAS_BLUNT_ENDS = 1
 BATTING_FIXED = 1
 BACKING_ROUND_PANELS = 1
-BLOCK_SEGMENTS_MAX = 16
+STRIPQUILT_SEGMENTS_MAX = 16
 THREAD_READY_BOBBINS = 1
 MONEY_MAX = 4611686018427387903
-DEPTH_MAX = 4096
-POINT_DEPTH_MAX = 4
-QUILT_CORNERS = 32
-JOIN_KEEPS_ORDER = 1
-BLOCK_TURNS_HALF = 1
-BLOCK_TURNS_QUARTER = 2
+QUILT_DEPTH_MAX = 4096
+QUILT_POINT_DEPTH_MAX = 4
+QUILT_CORNERS_MAX = 32
+QUILT_JOIN_KEEPS_ORDER = 1
+EDGE_PRINTS_TURNS_HALF = 1
+EDGE_PRINTS_TURNS_QUARTER = 2
 CUTPLAN_ROWS_MAX = 4096
 CUTPLAN_COUNT_MAX = 1000000
 BLANK_MAY_TURN = 1
@@ -122,7 +123,7 @@ class Status(Choice):
     ERR_NOT_ENOUGH = 21  # the stock in hand does not suffice
     ERR_NO_FIT = 22  # no listed size or layout covers what is asked
     ERR_NO_MEMORY = 23  # an allocator returned nothing
-    ERR_CONSTANT = 24  # a customary addition is below what the geometry needs
+    ERR_CUSTOMARY = 24  # a customary addition is below what the geometry needs
     ERR_METHOD = 25  # this kind of unit is not made by that method
     ERR_SHAPE = 26  # no such shape: corners missing, edges that cross, an impossible angle or arc
     ERR_NOT_TILED = 27  # the pieces leave a gap in the outline, overlap, or stick out
@@ -364,7 +365,7 @@ class Argument(Choice):
     @property
     def words(self) -> str:
         """In the library's words."""
-        return str(library.muslin_argument_name(int(self)).decode("utf-8"))
+        return str(library.muslin_argument_words(int(self)).decode("utf-8"))
 
 
 class Warning(Choice):
@@ -447,9 +448,9 @@ class GoverningRule(Choice):
 class GoverningSource(Choice):
     """enum muslin_governing_source"""
 
-    BY_BATTING = 1
-    BY_FABRIC = 2
-    BY_BOTH = 3  # larger or smaller was asked, and they are alike
+    BATTING = 1
+    FABRIC = 2
+    BOTH = 3  # larger or smaller was asked, and they are alike
 
 
 class Edge(Choice):
@@ -521,8 +522,8 @@ class CornerTip(Choice):
     TRIM_LEAVING = 4
 
 
-class Measure(Choice):
-    """enum muslin_measure"""
+class PolygonMeasure(Choice):
+    """enum muslin_polygon_measure"""
 
     SIDE = 1
     FLATS = 2  # from a side straight across to the opposite side, of a triangle to the corner
@@ -610,15 +611,15 @@ class Grain(Choice):
     STRIP_EDGES = 4  # the edges that lay along the strip; the slanted ones are bias
 
 
-class UnitStage(Choice):
-    """enum muslin_unit_stage"""
+class Stage(Choice):
+    """enum muslin_stage"""
 
     FINISHED = 1  # what is seen of a patch: the finished patches fill the unit without gap or overlap
     RAW = 2  # the patch with e = E / 2 outside each edge: raw patches overlap by their seams
 
 
-class SewingStep(Choice):
-    """enum muslin_sewing_step"""
+class UnitStepKind(Choice):
+    """enum muslin_unit_step_kind"""
 
     MARK_LINE = 1  # draw a diagonal on the back
     MARK_BOTH = 2  # draw both diagonals
@@ -861,8 +862,8 @@ class Fold(Choice):
     SINGLE = 2  # one layer, its far edge turned under on the back
 
 
-class BackingLayoutKind(Choice):
-    """enum muslin_backing_layout_kind"""
+class BackingLayout(Choice):
+    """enum muslin_backing_layout"""
 
     ONE_WIDTH = 1  # a single panel, its length along the quilt's length
     ONE_WIDTH_TURNED = 2  # a single panel, its length along the quilt's width
@@ -891,8 +892,8 @@ class Nesting(Choice):
     NAME = 2  # turn none; name the joins that do not nest
 
 
-class Pressing(Choice):
-    """enum muslin_pressing"""
+class SetPressing(Choice):
+    """enum muslin_set_pressing"""
 
     TO_TOP = 1  # all seams of the set towards its labelled top strip
     TO_BOTTOM = 2  # ... away from it
@@ -1076,8 +1077,8 @@ class BlankKind(Choice):
     SLOPED = 4
 
 
-class PlanStopped(Choice):
-    """enum muslin_plan_stopped"""
+class CutplanStopped(Choice):
+    """enum muslin_cutplan_stopped"""
 
     DONE = 0  # it came to its end: proven
     PROGRESS = 1  # the progress call ended it
@@ -1089,8 +1090,8 @@ class PlanStopped(Choice):
     NO_MORE = 5  # it knows no more to do for plan or bound: a higher limit changes nothing
 
 
-class PlanStripKind(Choice):
-    """enum muslin_plan_strip_kind"""
+class CutplanStripKind(Choice):
+    """enum muslin_cutplan_strip_kind"""
 
     STRIP = 1  # right across the bolt
     PANEL = 2  # a length of the bolt, as high as its longest slit piece
@@ -1099,8 +1100,8 @@ class PlanStripKind(Choice):
     WITHIN = 5  # a strip across the rest of a panel, or of a piece of stock
 
 
-class PlanFault(Choice):
-    """enum muslin_plan_fault"""
+class CutplanFault(Choice):
+    """enum muslin_cutplan_fault"""
 
     MISSING = 1  # fewer pieces of a size than are wanted
     OVERFULL = 2  # a strip holds more than its room, or pieces overlap

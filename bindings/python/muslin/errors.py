@@ -11,7 +11,7 @@ __all__ = ["MuslinError", "NullError", "StructSizeError", "StructTailError", "Fl
            "OverflowError", "DivideByZeroError", "BufferError", "IndexError", "TextEmptyError", "TextSyntaxError",
            "TextTrailingError", "TextUnitError", "TextDecimalError", "TextZeroDenominatorError", "TextEncodingError",
            "SeamTooWideError", "NotSquareError", "NoYieldError", "NotEnoughError", "NoFitError", "NoMemoryError",
-           "ConstantError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError", "ForeignError"]
+           "CustomaryError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError", "ForeignError"]
 
 
 class NullError(MuslinError):
@@ -106,7 +106,7 @@ class NoMemoryError(MuslinError):
     """An allocator returned nothing."""
 
 
-class ConstantError(MuslinError):
+class CustomaryError(MuslinError):
     """A customary addition is below what the geometry needs."""
 
 
@@ -154,7 +154,7 @@ CLASSES.update({
     21: NotEnoughError,
     22: NoFitError,
     23: NoMemoryError,
-    24: ConstantError,
+    24: CustomaryError,
     25: MethodError,
     26: ShapeError,
     27: NotTiledError,

@@ -13,18 +13,20 @@ from ._length import Length, LengthLike, ticks_of
 from ._problem import call_telling
 from ._records import asked, asked_numbers, merged, paged, rows_of, words_out
 from ._values import Id, new, utf8, whole
-from .constants import (AllowancePolicy, Axis, Direction, LongPieces, PointLayout, Print, SeamPress, Sort, StripPiecing,
-                        Tip, UnitKind, UnitMethod, UnitStage)
-from .records import (BlankSpec, CornerSpec, Cut, CutplanSpec, CutplanWorths, DiagonalSpec, ExtraCutSpec, FabricYardage,
-                      JoinSpec, LogSpec, Misfit, Node, NodeSize, Outline, OutlineCorner, PartCounts, PatchSpec,
-                      PinwheelSpec, PlanBlank, PlanCase, PlanChecked, PlanLeftOver, PlanPiece, PlanPlace, PlanSize,
-                      PlanStock, PlanStockSpec, PlanStrip, PlanTotals, PlanWay, PlanWidth, PlanWorth, PressedChild,
-                      PressedSeam, PressedTotals, PressingException, PressingSpec, QuiltFabricSpec, QuiltReadShape,
-                      QuiltSashedSpec, QuiltSeam, QuiltSpec, QuiltUnitSpec, ScatterTouches, SetInSpec, SewingFeed,
-                      SewingRow, SewnTotals, SixtyPieceSpec, SixtySpec, SolveSpec, StripSet, SumSpec, SurroundSpec,
-                      Term, Totals, TouchSpec, TreeMeasure, TrimSpec, ValueSpec, YardageSpec)
+from .constants import (AllowancePolicy, Axis, Direction, LongPieces, PointLayout, Print, SeamPress, Sort, Stage,
+                        StripPiecing, Tip, UnitKind, UnitMethod)
+from .records import (BlankSpec, CornerSpec, CutplanBlank, CutplanCase, CutplanChecked, CutplanLeftOver, CutplanPiece,
+                      CutplanPlace, CutplanSize, CutplanSpec, CutplanStockSpec, CutplanStockUsed, CutplanStrip,
+                      CutplanTotal, CutplanWay, CutplanWidth, CutplanWorth, CutplanWorths, ExtraCutSpec, FabricYardage,
+                      Misfit, Node, NodeSize, Outline, OutlineCorner, PartCounts, PressingChild, PressingException,
+                      PressingSeam, PressingSpec, PressingTotal, QuiltDiagonalSpec, QuiltFabricSpec, QuiltJoinSpec,
+                      QuiltLogSpec, QuiltPatchSpec, QuiltPinwheelSpec, QuiltReadShape, QuiltSashedSpec, QuiltSeam,
+                      QuiltSetInSpec, QuiltSixtyPieceSpec, QuiltSixtySpec, QuiltSpec, QuiltSumSpec, QuiltSurroundSpec,
+                      QuiltTrimSpec, QuiltUnitSpec, ScatterTouches, SewingFeed, SewingStep, SewingTotal, SolutionCut,
+                      SolutionSpec, SolutionTotal, SolutionValueSpec, StripSet, Term, TouchSpec, TreeMeasure,
+                      YardageSpec)
 
-__all__ = ["Quilt", "Solution", "PressingPlan", "Cutplan", "Yardage"]
+__all__ = ["Quilt", "Solution", "Pressing", "Cutplan", "Yardage"]
 
 
 class Quilt(Handle):
@@ -77,14 +79,14 @@ class Quilt(Handle):
         call_telling("muslin_quilt_fixed", self._open(), ticks_of(value, "value"), ctypes.byref(out_))
         return out_.value
 
-    def sum(self, terms: Sequence[SumSpec]) -> Id:
+    def sum(self, terms: Sequence[QuiltSumSpec]) -> Id:
         """The sum of factor x measure over n terms (1 .. 64).
 
         muslin_quilt_sum() in muslin/quilt.h. Since 0.1.
         """
-        terms_, n_ = rows_of(SumSpec, terms, "terms")
+        terms_, n_ = rows_of(QuiltSumSpec, terms, "terms")
         out_ = ctypes.c_int64()
-        call_telling("muslin_quilt_sum", self._open(), terms_, ctypes.sizeof(structs.muslin_sum_spec), n_,
+        call_telling("muslin_quilt_sum", self._open(), terms_, ctypes.sizeof(structs.muslin_quilt_sum_spec), n_,
                      ctypes.byref(out_))
         return out_.value
 
@@ -116,17 +118,17 @@ class Quilt(Handle):
         """
         return words_out("muslin_quilt_name", self._open(), whole(id, "id"))
 
-    def patch(self, spec: Optional[PatchSpec] = None, *, fabric: Optional[Id] = None, width: Optional[Id] = None,
+    def patch(self, spec: Optional[QuiltPatchSpec] = None, *, fabric: Optional[Id] = None, width: Optional[Id] = None,
               height: Optional[Id] = None, left: Optional[Id] = None, right: Optional[Id] = None,
               top: Optional[Id] = None, bottom: Optional[Id] = None) -> Id:
         """One rectangle of one fabric.
 
-        Keywords: the members of PatchSpec, over those of spec.
+        Keywords: the members of QuiltPatchSpec, over those of spec.
 
         muslin_quilt_patch() in muslin/quilt.h. Since 0.1.
         """
-        wish = merged(PatchSpec, spec, fabric=fabric, width=width, height=height, left=left, right=right, top=top,
-                                       bottom=bottom)
+        wish = merged(QuiltPatchSpec, spec, fabric=fabric, width=width, height=height, left=left, right=right, top=top,
+                                            bottom=bottom)
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_patch", self._open(), ctypes.byref(wish), ctypes.byref(out_))
         return out_.value
@@ -163,16 +165,16 @@ class Quilt(Handle):
                      ctypes.byref(out_))
         return out_.value
 
-    def join(self, children: Integers, spec: Optional[JoinSpec] = None, *, axis: Optional[Axis] = None,
+    def join(self, children: Integers, spec: Optional[QuiltJoinSpec] = None, *, axis: Optional[Axis] = None,
              piecing: Optional[StripPiecing] = None, press: Optional[SeamPress] = None,
              keeps_order: Optional[bool] = None) -> Id:
         """n nodes (1 or more) sewn edge to edge in their order; one alone is itself.
 
-        Keywords: the members of JoinSpec, over those of spec.
+        Keywords: the members of QuiltJoinSpec, over those of spec.
 
         muslin_quilt_join() in muslin/quilt.h. Since 0.1.
         """
-        wish = merged(JoinSpec, spec, axis=axis, piecing=piecing, press=press, keeps_order=keeps_order)
+        wish = merged(QuiltJoinSpec, spec, axis=axis, piecing=piecing, press=press, keeps_order=keeps_order)
         children_ = integers(children, "children")
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_join", self._open(), ctypes.byref(wish), children_.numbers, children_.count,
@@ -233,79 +235,81 @@ class Quilt(Handle):
                      whole(mirrored, "mirrored", 32), ctypes.byref(out_))
         return out_.value
 
-    def trim(self, node: Id, spec: Optional[TrimSpec] = None, *, left: Optional[Id] = None, right: Optional[Id] = None,
-             top: Optional[Id] = None, bottom: Optional[Id] = None) -> Id:
+    def trim(self, node: Id, spec: Optional[QuiltTrimSpec] = None, *, left: Optional[Id] = None,
+             right: Optional[Id] = None, top: Optional[Id] = None, bottom: Optional[Id] = None) -> Id:
         """The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge,
         which is no mismatch.
 
-        Keywords: the members of TrimSpec, over those of spec.
+        Keywords: the members of QuiltTrimSpec, over those of spec.
 
         muslin_quilt_trim() in muslin/quilt.h. Since 0.1.
         """
-        wish = merged(TrimSpec, spec, left=left, right=right, top=top, bottom=bottom)
+        wish = merged(QuiltTrimSpec, spec, left=left, right=right, top=top, bottom=bottom)
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_trim", self._open(), whole(node, "node"), ctypes.byref(wish), ctypes.byref(out_))
         return out_.value
 
-    def pinwheel(self, spec: Optional[PinwheelSpec] = None, *, centre: Optional[Id] = None, top: Optional[Id] = None,
-                 right: Optional[Id] = None, bottom: Optional[Id] = None, left: Optional[Id] = None) -> Id:
+    def pinwheel(self, spec: Optional[QuiltPinwheelSpec] = None, *, centre: Optional[Id] = None,
+                 top: Optional[Id] = None, right: Optional[Id] = None, bottom: Optional[Id] = None,
+                 left: Optional[Id] = None) -> Id:
         """Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of
         which the first (top to centre) is sewn in part and finished when left is on.
 
-        Keywords: the members of PinwheelSpec, over those of spec.
+        Keywords: the members of QuiltPinwheelSpec, over those of spec.
 
         muslin_quilt_pinwheel() in muslin/quilt.h. Since 0.1.
         """
-        wish = merged(PinwheelSpec, spec, centre=centre, top=top, right=right, bottom=bottom, left=left)
+        wish = merged(QuiltPinwheelSpec, spec, centre=centre, top=top, right=right, bottom=bottom, left=left)
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_pinwheel", self._open(), ctypes.byref(wish), ctypes.byref(out_))
         return out_.value
 
-    def set_in(self, spec: Optional[SetInSpec] = None, *, centre: Optional[Id] = None, left_width: Optional[Id] = None,
-               right_width: Optional[Id] = None, top_width: Optional[Id] = None, bottom_width: Optional[Id] = None,
-               left_fabric: Optional[Id] = None, right_fabric: Optional[Id] = None, top_fabric: Optional[Id] = None,
-               bottom_fabric: Optional[Id] = None) -> Id:
+    def set_in(self, spec: Optional[QuiltSetInSpec] = None, *, centre: Optional[Id] = None,
+               left_width: Optional[Id] = None, right_width: Optional[Id] = None, top_width: Optional[Id] = None,
+               bottom_width: Optional[Id] = None, left_fabric: Optional[Id] = None, right_fabric: Optional[Id] = None,
+               top_fabric: Optional[Id] = None, bottom_fabric: Optional[Id] = None) -> Id:
         """Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to
         the outer one, and stitching along the centre stops one allowance from the edge there, so that the corner can be
         set in.
 
-        Keywords: the members of SetInSpec, over those of spec.
+        Keywords: the members of QuiltSetInSpec, over those of spec.
 
         muslin_quilt_set_in() in muslin/quilt.h. Since 0.1.
         """
-        wish = merged(SetInSpec, spec, centre=centre, left_width=left_width, right_width=right_width,
-                                       top_width=top_width, bottom_width=bottom_width, left_fabric=left_fabric,
-                                       right_fabric=right_fabric, top_fabric=top_fabric, bottom_fabric=bottom_fabric)
+        wish = merged(QuiltSetInSpec, spec, centre=centre, left_width=left_width, right_width=right_width,
+                                            top_width=top_width, bottom_width=bottom_width, left_fabric=left_fabric,
+                                            right_fabric=right_fabric, top_fabric=top_fabric,
+                                            bottom_fabric=bottom_fabric)
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_set_in", self._open(), ctypes.byref(wish), ctypes.byref(out_))
         return out_.value
 
-    def logs(self, centre: Id, logs: Sequence[LogSpec]) -> Id:
+    def logs(self, centre: Id, logs: Sequence[QuiltLogSpec]) -> Id:
         """Strips sewn on one after the other (n, 0 or more), each as long as what is there: log cabin, courthouse
         steps, plain borders.
 
         muslin_quilt_logs() in muslin/quilt.h. Since 0.1.
         """
-        logs_, n_ = rows_of(LogSpec, logs, "logs")
+        logs_, n_ = rows_of(QuiltLogSpec, logs, "logs")
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_logs", self._open(), whole(centre, "centre"), logs_,
-                     ctypes.sizeof(structs.muslin_log_spec), n_, ctypes.byref(out_))
+                     ctypes.sizeof(structs.muslin_quilt_log_spec), n_, ctypes.byref(out_))
         return out_.value
 
-    def surround(self, spec: Optional[SurroundSpec] = None, *, centre: Optional[Id] = None, left: Optional[Id] = None,
-                 right: Optional[Id] = None, top: Optional[Id] = None, bottom: Optional[Id] = None,
-                 top_left: Optional[Id] = None, top_right: Optional[Id] = None, bottom_left: Optional[Id] = None,
-                 bottom_right: Optional[Id] = None) -> Id:
+    def surround(self, spec: Optional[QuiltSurroundSpec] = None, *, centre: Optional[Id] = None,
+                 left: Optional[Id] = None, right: Optional[Id] = None, top: Optional[Id] = None,
+                 bottom: Optional[Id] = None, top_left: Optional[Id] = None, top_right: Optional[Id] = None,
+                 bottom_left: Optional[Id] = None, bottom_right: Optional[Id] = None) -> Id:
         """A border with corners of its own, plain or pieced: sides joined to the centre, then top and bottom with their
         corners joined to that.
 
-        Keywords: the members of SurroundSpec, over those of spec.
+        Keywords: the members of QuiltSurroundSpec, over those of spec.
 
         muslin_quilt_surround() in muslin/quilt.h. Since 0.1.
         """
-        wish = merged(SurroundSpec, spec, centre=centre, left=left, right=right, top=top, bottom=bottom,
-                                          top_left=top_left, top_right=top_right, bottom_left=bottom_left,
-                                          bottom_right=bottom_right)
+        wish = merged(QuiltSurroundSpec, spec, centre=centre, left=left, right=right, top=top, bottom=bottom,
+                                               top_left=top_left, top_right=top_right, bottom_left=bottom_left,
+                                               bottom_right=bottom_right)
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_surround", self._open(), ctypes.byref(wish), ctypes.byref(out_))
         return out_.value
@@ -328,41 +332,41 @@ class Quilt(Handle):
                      ctypes.byref(out_))
         return out_.value
 
-    def diagonal(self, blocks: Integers, spec: Optional[DiagonalSpec] = None, *, columns: Optional[int] = None,
+    def diagonal(self, blocks: Integers, spec: Optional[QuiltDiagonalSpec] = None, *, columns: Optional[int] = None,
                  rows: Optional[int] = None, side_fabric: Optional[Id] = None, corner_fabric: Optional[Id] = None,
                  set_off: Optional[Id] = None, sash: Optional[Id] = None, sash_fabric: Optional[Id] = None,
                  cornerstone: Optional[Id] = None, layout: Optional[PointLayout] = None) -> Id:
         """Blocks on point in diagonal rows, closed by setting triangles.
 
-        Keywords: the members of DiagonalSpec, over those of spec.
+        Keywords: the members of QuiltDiagonalSpec, over those of spec.
 
         muslin_quilt_diagonal() in muslin/quilt.h. Since 0.1.
         """
-        wish = merged(DiagonalSpec, spec, columns=columns, rows=rows, side_fabric=side_fabric,
-                                          corner_fabric=corner_fabric, set_off=set_off, sash=sash,
-                                          sash_fabric=sash_fabric, cornerstone=cornerstone, layout=layout)
+        wish = merged(QuiltDiagonalSpec, spec, columns=columns, rows=rows, side_fabric=side_fabric,
+                                               corner_fabric=corner_fabric, set_off=set_off, sash=sash,
+                                               sash_fabric=sash_fabric, cornerstone=cornerstone, layout=layout)
         blocks_ = integers(blocks, "blocks")
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_diagonal", self._open(), ctypes.byref(wish), blocks_.numbers, blocks_.count,
                      ctypes.byref(out_))
         return out_.value
 
-    def sixty(self, pieces: Sequence[SixtyPieceSpec], spec: Optional[SixtySpec] = None, *, cells: Optional[int] = None,
-              rows: Optional[int] = None, height: Optional[Id] = None, end_fabric: Optional[Id] = None,
-              first: Optional[int] = None) -> Id:
+    def sixty(self, pieces: Sequence[QuiltSixtyPieceSpec], spec: Optional[QuiltSixtySpec] = None, *,
+              cells: Optional[int] = None, rows: Optional[int] = None, height: Optional[Id] = None,
+              end_fabric: Optional[Id] = None, first: Optional[int] = None) -> Id:
         """Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
         three triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the
         piece, n where there are too few), and closed at both ends by half-triangles.
 
-        Keywords: the members of SixtySpec, over those of spec.
+        Keywords: the members of QuiltSixtySpec, over those of spec.
 
         muslin_quilt_sixty() in muslin/quilt.h. Since 0.1.
         """
-        wish = merged(SixtySpec, spec, cells=cells, rows=rows, height=height, end_fabric=end_fabric, first=first)
-        pieces_, n_ = rows_of(SixtyPieceSpec, pieces, "pieces")
+        wish = merged(QuiltSixtySpec, spec, cells=cells, rows=rows, height=height, end_fabric=end_fabric, first=first)
+        pieces_, n_ = rows_of(QuiltSixtyPieceSpec, pieces, "pieces")
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_sixty", self._open(), ctypes.byref(wish), pieces_,
-                     ctypes.sizeof(structs.muslin_sixty_piece_spec), n_, ctypes.byref(out_))
+                     ctypes.sizeof(structs.muslin_quilt_sixty_piece_spec), n_, ctypes.byref(out_))
         return out_.value
 
     def id(self, sort: Sort, number: int) -> Id:
@@ -394,12 +398,12 @@ class Quilt(Handle):
         call_telling("muslin_quilt_read_measure", self._open(), whole(measure, "measure"), ctypes.byref(out_))
         return TreeMeasure._read(out_)
 
-    def read_terms(self, measure: Id) -> List[SumSpec]:
+    def read_terms(self, measure: Id) -> List[QuiltSumSpec]:
         """The terms of a sum, in the order in which they were given: ask, then fill.
 
         muslin_quilt_read_terms() in muslin/quilt.h. Since 0.1.
         """
-        return asked("muslin_quilt_read_terms", structs.muslin_sum_spec, SumSpec._read, self._open(),
+        return asked("muslin_quilt_read_terms", structs.muslin_quilt_sum_spec, QuiltSumSpec._read, self._open(),
                      whole(measure, "measure"))
 
     def node(self, node: Id) -> Node:
@@ -419,14 +423,14 @@ class Quilt(Handle):
         """
         return asked_numbers("muslin_quilt_children", ctypes.c_int64, self._open(), whole(node, "node"))
 
-    def read_patch(self, node: Id) -> PatchSpec:
+    def read_patch(self, node: Id) -> QuiltPatchSpec:
         """What a node was made with: each of these reads one kind.
 
         muslin_quilt_read_patch() in muslin/quilt.h. Since 0.1.
         """
-        out_ = new(structs.muslin_patch_spec)
+        out_ = new(structs.muslin_quilt_patch_spec)
         call_telling("muslin_quilt_read_patch", self._open(), whole(node, "node"), ctypes.byref(out_))
-        return PatchSpec._read(out_)
+        return QuiltPatchSpec._read(out_)
 
     def read_unit(self, node: Id) -> QuiltUnitSpec:
         """What a node was made with: each of these reads one kind.
@@ -437,66 +441,66 @@ class Quilt(Handle):
         call_telling("muslin_quilt_read_unit", self._open(), whole(node, "node"), ctypes.byref(out_))
         return QuiltUnitSpec._read(out_)
 
-    def read_join(self, node: Id) -> JoinSpec:
+    def read_join(self, node: Id) -> QuiltJoinSpec:
         """What a node was made with: each of these reads one kind.
 
         muslin_quilt_read_join() in muslin/quilt.h. Since 0.1.
         """
-        out_ = new(structs.muslin_join_spec)
+        out_ = new(structs.muslin_quilt_join_spec)
         call_telling("muslin_quilt_read_join", self._open(), whole(node, "node"), ctypes.byref(out_))
-        return JoinSpec._read(out_)
+        return QuiltJoinSpec._read(out_)
 
-    def read_trim(self, node: Id) -> TrimSpec:
+    def read_trim(self, node: Id) -> QuiltTrimSpec:
         """What a node was made with: each of these reads one kind.
 
         muslin_quilt_read_trim() in muslin/quilt.h. Since 0.1.
         """
-        out_ = new(structs.muslin_trim_spec)
+        out_ = new(structs.muslin_quilt_trim_spec)
         call_telling("muslin_quilt_read_trim", self._open(), whole(node, "node"), ctypes.byref(out_))
-        return TrimSpec._read(out_)
+        return QuiltTrimSpec._read(out_)
 
-    def read_pinwheel(self, node: Id) -> PinwheelSpec:
+    def read_pinwheel(self, node: Id) -> QuiltPinwheelSpec:
         """What a node was made with: each of these reads one kind.
 
         muslin_quilt_read_pinwheel() in muslin/quilt.h. Since 0.1.
         """
-        out_ = new(structs.muslin_pinwheel_spec)
+        out_ = new(structs.muslin_quilt_pinwheel_spec)
         call_telling("muslin_quilt_read_pinwheel", self._open(), whole(node, "node"), ctypes.byref(out_))
-        return PinwheelSpec._read(out_)
+        return QuiltPinwheelSpec._read(out_)
 
-    def read_set_in(self, node: Id) -> SetInSpec:
+    def read_set_in(self, node: Id) -> QuiltSetInSpec:
         """What a node was made with: each of these reads one kind.
 
         muslin_quilt_read_set_in() in muslin/quilt.h. Since 0.1.
         """
-        out_ = new(structs.muslin_set_in_spec)
+        out_ = new(structs.muslin_quilt_set_in_spec)
         call_telling("muslin_quilt_read_set_in", self._open(), whole(node, "node"), ctypes.byref(out_))
-        return SetInSpec._read(out_)
+        return QuiltSetInSpec._read(out_)
 
-    def read_diagonal(self, node: Id) -> DiagonalSpec:
+    def read_diagonal(self, node: Id) -> QuiltDiagonalSpec:
         """What a node was made with: each of these reads one kind.
 
         muslin_quilt_read_diagonal() in muslin/quilt.h. Since 0.1.
         """
-        out_ = new(structs.muslin_diagonal_spec)
+        out_ = new(structs.muslin_quilt_diagonal_spec)
         call_telling("muslin_quilt_read_diagonal", self._open(), whole(node, "node"), ctypes.byref(out_))
-        return DiagonalSpec._read(out_)
+        return QuiltDiagonalSpec._read(out_)
 
-    def read_sixty(self, node: Id) -> SixtySpec:
+    def read_sixty(self, node: Id) -> QuiltSixtySpec:
         """What a node was made with: each of these reads one kind.
 
         muslin_quilt_read_sixty() in muslin/quilt.h. Since 0.1.
         """
-        out_ = new(structs.muslin_sixty_spec)
+        out_ = new(structs.muslin_quilt_sixty_spec)
         call_telling("muslin_quilt_read_sixty", self._open(), whole(node, "node"), ctypes.byref(out_))
-        return SixtySpec._read(out_)
+        return QuiltSixtySpec._read(out_)
 
-    def read_sixty_pieces(self, node: Id) -> List[SixtyPieceSpec]:
+    def read_sixty_pieces(self, node: Id) -> List[QuiltSixtyPieceSpec]:
         """The pieces of 60 degree rows, from the left, row by row: ask, then fill.
 
         muslin_quilt_read_sixty_pieces() in muslin/quilt.h. Since 0.1.
         """
-        return asked("muslin_quilt_read_sixty_pieces", structs.muslin_sixty_piece_spec, SixtyPieceSpec._read,
+        return asked("muslin_quilt_read_sixty_pieces", structs.muslin_quilt_sixty_piece_spec, QuiltSixtyPieceSpec._read,
                      self._open(), whole(node, "node"))
 
     def read_shape(self, node: Id) -> QuiltReadShape:
@@ -530,8 +534,8 @@ class Quilt(Handle):
 class Solution(Handle):
     """struct muslin_solution, muslin/solution.h"""
 
-    def __init__(self, quilt: Quilt, root: Id, values: Optional[Sequence[ValueSpec]] = None,
-                 spec: Optional[SolveSpec] = None, *, tops: Optional[int] = None, ease: Optional[LengthLike] = None,
+    def __init__(self, quilt: Quilt, root: Id, values: Optional[Sequence[SolutionValueSpec]] = None,
+                 spec: Optional[SolutionSpec] = None, *, tops: Optional[int] = None, ease: Optional[LengthLike] = None,
                  grid: Optional[LengthLike] = None, grid_tolerance: Optional[LengthLike] = None,
                  half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
                  trim: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
@@ -542,19 +546,19 @@ class Solution(Handle):
         """Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that
         measures and fabrics have.
 
-        Keywords: the members of SolveSpec, over those of spec.
+        Keywords: the members of SolutionSpec, over those of spec.
 
         muslin_solution_create() in muslin/solution.h. Since 0.1.
         """
-        wish = merged(SolveSpec, spec, tops=tops, ease=ease, grid=grid, grid_tolerance=grid_tolerance,
-                                       half_addition=half_addition, quarter_addition=quarter_addition, trim=trim,
-                                       end_trim=end_trim, resquare_loss=resquare_loss, resquare_every=resquare_every,
-                                       fold_clear=fold_clear, policy=policy, tip=tip, direction=direction,
-                                       strip_piecing=strip_piecing)
-        values_, n_ = rows_of(ValueSpec, values or (), "values")
+        wish = merged(SolutionSpec, spec, tops=tops, ease=ease, grid=grid, grid_tolerance=grid_tolerance,
+                                          half_addition=half_addition, quarter_addition=quarter_addition, trim=trim,
+                                          end_trim=end_trim, resquare_loss=resquare_loss, resquare_every=resquare_every,
+                                          fold_clear=fold_clear, policy=policy, tip=tip, direction=direction,
+                                          strip_piecing=strip_piecing)
+        values_, n_ = rows_of(SolutionValueSpec, values or (), "values")
         made = ctypes.POINTER(structs.muslin_solution)()
         call_telling("muslin_solution_create", opened(Quilt, quilt, "quilt"), whole(root, "root"), ctypes.byref(wish),
-                     values_, ctypes.sizeof(structs.muslin_value_spec), n_, ctypes.byref(made))
+                     values_, ctypes.sizeof(structs.muslin_solution_value_spec), n_, ctypes.byref(made))
         self._own("muslin_solution_free", made, quilt)
         self.quilt = quilt
 
@@ -576,14 +580,14 @@ class Solution(Handle):
         call_telling("muslin_solution_value", self._open(), whole(measure, "measure"), ctypes.byref(value_))
         return Length(value_.value)
 
-    def totals(self) -> Totals:
+    def totals(self) -> SolutionTotal:
         """The whole at a glance.
 
         muslin_solution_totals() in muslin/solution.h. Since 0.1.
         """
-        out_ = new(structs.muslin_totals)
+        out_ = new(structs.muslin_solution_total)
         call_telling("muslin_solution_totals", self._open(), ctypes.byref(out_))
-        return Totals._read(out_)
+        return SolutionTotal._read(out_)
 
     def misfits(self) -> List[Misfit]:
         """Every pair of edges that do not meet, each where it is made (once for equal parts), in the order of the
@@ -600,13 +604,13 @@ class Solution(Handle):
         """
         return asked_numbers("muslin_solution_path", ctypes.c_int64, self._open(), whole(node, "node"))
 
-    def cuts(self) -> List[Cut]:
+    def cuts(self) -> List[SolutionCut]:
         """What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts
         equal in all but counts are one row (templates of one shape only).
 
         muslin_solution_cuts() in muslin/solution.h. Since 0.1.
         """
-        return asked("muslin_solution_cuts", structs.muslin_cut, Cut._read, self._open())
+        return asked("muslin_solution_cuts", structs.muslin_solution_cut, SolutionCut._read, self._open())
 
     def cut_nodes(self, row: int) -> List[Id]:
         """The nodes that need a row of the cut list, in their order; of a strip the join.
@@ -624,15 +628,15 @@ class Solution(Handle):
         return asked("muslin_solution_strip_sets", structs.muslin_strip_set, StripSet._read, self._open())
 
     def explain(self, node: Id, axis: Axis) -> List[Term]:
-        """The sum that leads to the width (MUSLIN_ACROSS) or height (MUSLIN_DOWN) of a node: the finished size first,
-        then its allowances up to the unfinished size, which is the last row's sum.
+        """The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished
+        size first, then its allowances up to the unfinished size, which is the last row's sum.
 
         muslin_solution_explain() in muslin/solution.h. Since 0.1.
         """
         return asked("muslin_solution_explain", structs.muslin_term, Term._read, self._open(), whole(node, "node"),
                      whole(axis, "axis", 32))
 
-    def outlines(self, node: Id, stage: UnitStage) -> Iterator[Outline]:
+    def outlines(self, node: Id, stage: Stage) -> Iterator[Outline]:
         """The outlines of the patches under a node, in the order of the tree.
 
         They are asked for a page at a time, and each has its parts with it.
@@ -642,12 +646,12 @@ class Solution(Handle):
         return paged("muslin_solution_outlines", structs.muslin_outline, structs.muslin_outline_corner, Outline._read,
                      OutlineCorner._read, "corners", self, whole(node, "node"), whole(stage, "stage", 32))
 
-    def sewing_steps(self) -> List[SewingRow]:
+    def sewing_steps(self) -> List[SewingStep]:
         """The steps, a row each, in the order of their nodes.
 
         muslin_sewing_steps() in muslin/sewing.h. Since 0.1.
         """
-        return asked("muslin_sewing_steps", structs.muslin_sewing_row, SewingRow._read, self._open())
+        return asked("muslin_sewing_steps", structs.muslin_sewing_step, SewingStep._read, self._open())
 
     def sewing_feeds(self, step: int) -> List[SewingFeed]:
         """What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first
@@ -658,17 +662,17 @@ class Solution(Handle):
         return asked("muslin_sewing_feeds", structs.muslin_sewing_feed, SewingFeed._read, self._open(),
                      whole(step, "step"))
 
-    def sewing_totals(self, seam_error: LengthLike, cut_error: LengthLike) -> SewnTotals:
+    def sewing_totals(self, seam_error: LengthLike, cut_error: LengthLike) -> SewingTotal:
         """All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
         seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as muslin_accuracy_row()
         says; the rounding of on-point and 60 degree parts is not in it.
 
         muslin_sewing_totals() in muslin/sewing.h. Since 0.1.
         """
-        out_ = new(structs.muslin_sewn_totals)
+        out_ = new(structs.muslin_sewing_total)
         call_telling("muslin_sewing_totals", self._open(), ticks_of(seam_error, "seam_error"),
                      ticks_of(cut_error, "cut_error"), ctypes.byref(out_))
-        return SewnTotals._read(out_)
+        return SewingTotal._read(out_)
 
     def scatter_touches(self, fabric: Id) -> ScatterTouches:
         """The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of
@@ -683,7 +687,7 @@ class Solution(Handle):
         return ScatterTouches(tuple(rows_), places_.value)
 
     def yardage_pieces(self, fabric: Id, spec: Optional[YardageSpec] = None, *, end_loss: Optional[LengthLike] = None,
-                       squaring_loss: Optional[LengthLike] = None, squaring_every: Optional[int] = None,
+                       resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                        straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
                        work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
                        extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None,
@@ -699,7 +703,7 @@ class Solution(Handle):
 
         muslin_yardage_pieces() in muslin/yardage.h. Since 0.1.
         """
-        wish = merged(YardageSpec, spec, end_loss=end_loss, squaring_loss=squaring_loss, squaring_every=squaring_every,
+        wish = merged(YardageSpec, spec, end_loss=end_loss, resquare_loss=resquare_loss, resquare_every=resquare_every,
                                          straightening=straightening, spare=spare, work_limit=work_limit,
                                          join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
                                          extra_share=extra_share, long_pieces=long_pieces, least_part=least_part,
@@ -709,8 +713,8 @@ class Solution(Handle):
                      whole(fabric, "fabric"), ctypes.byref(wish))
 
 
-class PressingPlan(Handle):
-    """struct muslin_pressing_plan, muslin/pressing.h"""
+class Pressing(Handle):
+    """struct muslin_pressing, muslin/pressing.h"""
 
     def __init__(self, solution: Solution, spec: Optional[PressingSpec] = None, *, work_limit: Optional[int] = None,
                  prefer: Optional[bool] = None, units: Optional[bool] = None) -> None:
@@ -721,34 +725,34 @@ class PressingPlan(Handle):
         muslin_pressing_create() in muslin/pressing.h. Since 0.1.
         """
         wish = merged(PressingSpec, spec, work_limit=work_limit, prefer=prefer, units=units)
-        made = ctypes.POINTER(structs.muslin_pressing_plan)()
+        made = ctypes.POINTER(structs.muslin_pressing)()
         call_telling("muslin_pressing_create", opened(Solution, solution, "solution"), ctypes.byref(wish),
                      ctypes.byref(made))
         self._own("muslin_pressing_free", made, solution)
         self.solution = solution
 
-    def totals(self) -> PressedTotals:
+    def totals(self) -> PressingTotal:
         """How well it nests.
 
         muslin_pressing_totals() in muslin/pressing.h. Since 0.1.
         """
-        out_ = new(structs.muslin_pressed_totals)
+        out_ = new(structs.muslin_pressing_total)
         call_telling("muslin_pressing_totals", self._open(), ctypes.byref(out_))
-        return PressedTotals._read(out_)
+        return PressingTotal._read(out_)
 
-    def seams(self) -> List[PressedSeam]:
+    def seams(self) -> List[PressingSeam]:
         """Every seam of every different node, in their order.
 
         muslin_pressing_seams() in muslin/pressing.h. Since 0.1.
         """
-        return asked("muslin_pressing_seams", structs.muslin_pressed_seam, PressedSeam._read, self._open())
+        return asked("muslin_pressing_seams", structs.muslin_pressing_seam, PressingSeam._read, self._open())
 
-    def children(self) -> List[PressedChild]:
+    def children(self) -> List[PressingChild]:
         """Which places take a child the other way: a row for each child with seams, in the order of the nodes.
 
         muslin_pressing_children() in muslin/pressing.h. Since 0.1.
         """
-        return asked("muslin_pressing_children", structs.muslin_pressed_child, PressedChild._read, self._open())
+        return asked("muslin_pressing_children", structs.muslin_pressing_child, PressingChild._read, self._open())
 
     def exceptions(self) -> List[PressingException]:
         """The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept
@@ -763,101 +767,101 @@ class PressingPlan(Handle):
 class Cutplan(Handle):
     """struct muslin_cutplan, muslin/cutplan.h"""
 
-    def __init__(self, pieces: Sequence[BlankSpec], stock: Optional[Sequence[PlanStockSpec]] = None,
+    def __init__(self, pieces: Sequence[BlankSpec], stock: Optional[Sequence[CutplanStockSpec]] = None,
                  progress: Optional[Progress] = None, spec: Optional[CutplanSpec] = None, *,
                  usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
-                 squaring_loss: Optional[LengthLike] = None, squaring_every: Optional[int] = None,
+                 resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                  straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
                  work_limit: Optional[int] = None, print: Optional[Print] = None, no_panels: Optional[bool] = None,
                  one_height: Optional[bool] = None, own_strips: Optional[bool] = None, stacked: Optional[bool] = None,
                  first_cut_across: Optional[bool] = None, folded: Optional[bool] = None,
                  by_priority: Optional[bool] = None) -> None:
         """A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
-        muslin_plan_stock_spec.
+        muslin_cutplan_stock_spec.
 
         Keywords: the members of CutplanSpec, over those of spec.
 
         muslin_cutplan_create() in muslin/cutplan.h. Since 0.1.
         """
-        wish = merged(CutplanSpec, spec, usable_width=usable_width, end_loss=end_loss, squaring_loss=squaring_loss,
-                                         squaring_every=squaring_every, straightening=straightening, spare=spare,
+        wish = merged(CutplanSpec, spec, usable_width=usable_width, end_loss=end_loss, resquare_loss=resquare_loss,
+                                         resquare_every=resquare_every, straightening=straightening, spare=spare,
                                          work_limit=work_limit, print=print, no_panels=no_panels, one_height=one_height,
                                          own_strips=own_strips, stacked=stacked, first_cut_across=first_cut_across,
                                          folded=folded, by_priority=by_priority)
         pieces_, n_ = rows_of(BlankSpec, pieces, "pieces")
-        stock_, stock_n_ = rows_of(PlanStockSpec, stock or (), "stock")
-        progress_ = Told(structs.muslin_cutplan_progress, progress)
+        stock_, stock_n_ = rows_of(CutplanStockSpec, stock or (), "stock")
+        progress_ = Told(structs.muslin_progress, progress)
         made = ctypes.POINTER(structs.muslin_cutplan)()
         call_telling("muslin_cutplan_create", ctypes.byref(wish), pieces_, ctypes.sizeof(structs.muslin_blank_spec), n_,
-                     stock_, ctypes.sizeof(structs.muslin_plan_stock_spec), stock_n_, ctypes.byref(ALLOCATOR),
+                     stock_, ctypes.sizeof(structs.muslin_cutplan_stock_spec), stock_n_, ctypes.byref(ALLOCATOR),
                      progress_.function, None, ctypes.byref(made))
         self._own("muslin_cutplan_free", made)
         progress_.raise_again()
 
-    def totals(self) -> PlanTotals:
+    def totals(self) -> CutplanTotal:
         """Length or cost, the bound and counts.
 
         muslin_cutplan_totals() in muslin/cutplan.h. Since 0.1.
         """
-        out_ = new(structs.muslin_plan_totals)
+        out_ = new(structs.muslin_cutplan_total)
         call_telling("muslin_cutplan_totals", self._open(), ctypes.byref(out_))
-        return PlanTotals._read(out_)
+        return CutplanTotal._read(out_)
 
-    def strips(self) -> List[PlanStrip]:
+    def strips(self) -> List[CutplanStrip]:
         """The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together;
         what a panel or piece of stock holds follows it.
 
         muslin_cutplan_strips() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_strips", structs.muslin_plan_strip, PlanStrip._read, self._open())
+        return asked("muslin_cutplan_strips", structs.muslin_cutplan_strip, CutplanStrip._read, self._open())
 
-    def places(self) -> List[PlanPlace]:
+    def places(self) -> List[CutplanPlace]:
         """What each strip holds, from the left, place by place.
 
         muslin_cutplan_places() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_places", structs.muslin_plan_place, PlanPlace._read, self._open())
+        return asked("muslin_cutplan_places", structs.muslin_cutplan_place, CutplanPlace._read, self._open())
 
-    def blanks(self, first: int) -> List[PlanBlank]:
+    def blanks(self, first: int) -> List[CutplanBlank]:
         """Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in
         the order of cutting.
 
         muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_blanks", structs.muslin_plan_blank, PlanBlank._read, self._open(),
+        return asked("muslin_cutplan_blanks", structs.muslin_cutplan_blank, CutplanBlank._read, self._open(),
                      whole(first, "first"))
 
-    def left_over(self, least_side: LengthLike) -> List[PlanLeftOver]:
+    def left_overs(self, least_side: LengthLike) -> List[CutplanLeftOver]:
         """Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips,
         the rest of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED
         cloth one layer beside a JOINED strip that goes round the fold and is not whole.
 
-        muslin_cutplan_left_over() in muslin/cutplan.h. Since 0.1.
+        muslin_cutplan_left_overs() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_left_over", structs.muslin_plan_left_over, PlanLeftOver._read, self._open(),
+        return asked("muslin_cutplan_left_overs", structs.muslin_cutplan_left_over, CutplanLeftOver._read, self._open(),
                      ticks_of(least_side, "least_side"))
 
-    def pieces(self) -> List[PlanPiece]:
+    def pieces(self) -> List[CutplanPiece]:
         """What becomes of each row of pieces.
 
         muslin_cutplan_pieces() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_pieces", structs.muslin_plan_piece, PlanPiece._read, self._open())
+        return asked("muslin_cutplan_pieces", structs.muslin_cutplan_piece, CutplanPiece._read, self._open())
 
-    def stock(self) -> List[PlanStock]:
+    def stock(self) -> List[CutplanStockUsed]:
         """How many of each row of stock are used; no rows from a bolt.
 
         muslin_cutplan_stock() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_stock", structs.muslin_plan_stock, PlanStock._read, self._open())
+        return asked("muslin_cutplan_stock", structs.muslin_cutplan_stock_used, CutplanStockUsed._read, self._open())
 
-    def widths(self, least_width: LengthLike, most_width: LengthLike, widths: int) -> List[PlanWidth]:
+    def widths(self, least_width: LengthLike, most_width: LengthLike, widths: int) -> List[CutplanWidth]:
         """The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers
         whose cloth differs.
 
         muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_widths", structs.muslin_plan_width, PlanWidth._read, self._open(),
+        return asked("muslin_cutplan_widths", structs.muslin_cutplan_width, CutplanWidth._read, self._open(),
                      ticks_of(least_width, "least_width"), ticks_of(most_width, "most_width"), whole(widths, "widths"))
 
     def narrowest(self) -> Length:
@@ -869,28 +873,28 @@ class Cutplan(Handle):
         call_telling("muslin_cutplan_narrowest", self._open(), ctypes.byref(width_))
         return Length(width_.value)
 
-    def sizes(self) -> List[PlanSize]:
+    def sizes(self) -> List[CutplanSize]:
         """What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what
         is missing left out.
 
         muslin_cutplan_sizes() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_sizes", structs.muslin_plan_size, PlanSize._read, self._open())
+        return asked("muslin_cutplan_sizes", structs.muslin_cutplan_size, CutplanSize._read, self._open())
 
-    def ways(self) -> List[PlanWay]:
+    def ways(self) -> List[CutplanWay]:
         """The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high.
 
         muslin_cutplan_ways() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_ways", structs.muslin_plan_way, PlanWay._read, self._open())
+        return asked("muslin_cutplan_ways", structs.muslin_cutplan_way, CutplanWay._read, self._open())
 
-    def cases(self) -> List[PlanCase]:
+    def cases(self) -> List[CutplanCase]:
         """Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to
         pack its strips shows, or has a bound not below the plan's.
 
         muslin_cutplan_cases() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_cases", structs.muslin_plan_case, PlanCase._read, self._open())
+        return asked("muslin_cutplan_cases", structs.muslin_cutplan_case, CutplanCase._read, self._open())
 
     def worths(self, of_case: int) -> CutplanWorths:
         """The worths that prove a case, one for each size, each condition on the way to the case, and each stock.
@@ -898,19 +902,19 @@ class Cutplan(Handle):
         muslin_cutplan_worths() in muslin/cutplan.h. Since 0.1.
         """
         scale_ = ctypes.c_int64()
-        rows_ = asked("muslin_cutplan_worths", structs.muslin_plan_worth, PlanWorth._read, self._open(),
+        rows_ = asked("muslin_cutplan_worths", structs.muslin_cutplan_worth, CutplanWorth._read, self._open(),
                       whole(of_case, "of_case"), after=[ctypes.byref(scale_)])
         return CutplanWorths(tuple(rows_), scale_.value)
 
-    def check(self) -> PlanChecked:
+    def check(self) -> CutplanChecked:
         """Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with
         the search.
 
         muslin_cutplan_check() in muslin/cutplan.h. Since 0.1.
         """
-        out_ = new(structs.muslin_plan_checked)
+        out_ = new(structs.muslin_cutplan_checked)
         call_telling("muslin_cutplan_check", self._open(), ctypes.byref(out_))
-        return PlanChecked._read(out_)
+        return CutplanChecked._read(out_)
 
 
 class Yardage(Handle):
@@ -918,7 +922,7 @@ class Yardage(Handle):
 
     def __init__(self, solution: Solution, cuts: Sequence[ExtraCutSpec], progress: Optional[Progress] = None,
                  spec: Optional[YardageSpec] = None, *, end_loss: Optional[LengthLike] = None,
-                 squaring_loss: Optional[LengthLike] = None, squaring_every: Optional[int] = None,
+                 resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                  straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
                  work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
                  extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None, shrinkage: Optional[int] = None,
@@ -932,14 +936,14 @@ class Yardage(Handle):
 
         muslin_yardage_create() in muslin/yardage.h. Since 0.1.
         """
-        wish = merged(YardageSpec, spec, end_loss=end_loss, squaring_loss=squaring_loss, squaring_every=squaring_every,
+        wish = merged(YardageSpec, spec, end_loss=end_loss, resquare_loss=resquare_loss, resquare_every=resquare_every,
                                          straightening=straightening, spare=spare, work_limit=work_limit,
                                          join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
                                          extra_share=extra_share, long_pieces=long_pieces, least_part=least_part,
                                          mitre_extra=mitre_extra, no_panels=no_panels, one_height=one_height,
                                          own_strips=own_strips, stacked=stacked, folded=folded)
         cuts_, n_ = rows_of(ExtraCutSpec, cuts, "cuts")
-        progress_ = Told(structs.muslin_cutplan_progress, progress)
+        progress_ = Told(structs.muslin_progress, progress)
         made = ctypes.POINTER(structs.muslin_yardage)()
         call_telling("muslin_yardage_create", opened(Solution, solution, "solution"), ctypes.byref(wish), cuts_,
                      ctypes.sizeof(structs.muslin_extra_cut_spec), n_, ctypes.byref(ALLOCATOR), progress_.function,

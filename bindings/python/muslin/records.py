@@ -11,50 +11,54 @@ from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
 from ._values import Id, put, put_sign
 from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS, BLANK_MAY_TURN,
-                        BLOCK_TURNS_HALF, BLOCK_TURNS_QUARTER, BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUTPLAN_BY_PRIORITY,
+                        BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUTLIST_PIECE_MAY_TURN, CUTPLAN_BY_PRIORITY,
                         CUTPLAN_FIRST_CUT_ACROSS, CUTPLAN_FOLDED, CUTPLAN_NO_PANELS, CUTPLAN_ONE_HEIGHT,
-                        CUTPLAN_OWN_STRIPS, CUTPLAN_STACKED, CUT_MAY_TURN, FIT_ACROSS_FRAMED, FIT_ALLOW_FRAMED,
-                        FIT_ALLOW_ON_POINT, FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT, FORMAT_BARE, FORMAT_UNICODE,
-                        JOIN_KEEPS_ORDER, LINE_FRAME, LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_ACROSS,
-                        MOTIF_ANY_START, POINT_DIAGONAL_FIRST, SASHED_CORNERSTONES, SASHED_FRAME, STACK_ANY_START,
-                        THREAD_READY_BOBBINS, YIELD_FROM_ONE_END, AllowancePolicy, Axis, BackingLayoutKind, BlankKind,
-                        BorderStyle, Care, CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource, Direction, Drop,
-                        Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece, GoverningSource,
-                        Grain, Join, LengthUnit, LogHalf, LogOrder, LogTurn, LongPieces, MeasureKind, MisfitKind,
-                        Nesting, NodeKind, OtherWay, PanelRole, Parity, PlanStopped, PlanStripKind, PointEdge,
-                        PointLayout, Press, Pressing, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind,
-                        SashKind, SeamPress, SewingKind, SewingStep, Side, StockKind, StripPiecing, Style, TermKind,
-                        ThreadMethod, Tip, Turning, UnitKind, UnitMethod, UnitStage, Warning)
+                        CUTPLAN_OWN_STRIPS, CUTPLAN_STACKED, EDGE_PRINTS_TURNS_HALF, EDGE_PRINTS_TURNS_QUARTER,
+                        FIT_ACROSS_FRAME, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT, FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT,
+                        FORMAT_BARE, FORMAT_UNICODE, LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_ACROSS,
+                        MOTIF_ANY_START, QUILT_JOIN_KEEPS_ORDER, SETTING_LINE_FRAME, SETTING_POINT_DIAGONAL_FIRST,
+                        SETTING_SASHED_CORNERSTONES, SETTING_SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS,
+                        YIELD_FROM_ONE_END, AllowancePolicy, Axis, BackingLayout, BlankKind, BorderStyle, Care,
+                        CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource, CutplanStopped, CutplanStripKind,
+                        Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
+                        GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder, LogTurn, LongPieces, MeasureKind,
+                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PointEdge, PointLayout, Press,
+                        Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress, SetPressing,
+                        SewingKind, Side, Stage, StockKind, StripPiecing, Style, TermKind, ThreadMethod, Tip, Turning,
+                        UnitKind, UnitMethod, UnitStepKind, Warning)
 
-__all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "Row",
+__all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "SewnRow",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
            "AccuracyMeetSpec", "AccuracyMeeting", "WashSpec", "WashChange", "ShrinkageSpec", "SizeToMake", "WashedSize",
            "Governing", "PrewashSpec", "Prewash", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec",
-           "Strips", "StockSpec", "StockStrips", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
-           "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "PrintRow", "CutSpec", "CutlistRow",
-           "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistPart", "CutlistSets", "Substitution", "CornerSpec",
-           "Shape", "TemplateCorner", "ShapePieceSpec", "ShapePiece", "QuarterSpec", "Quarter", "Regular", "UnitSpec",
-           "UnitPlan", "UnitPiece", "UnitStockSpec", "UnitYield", "UnitCorner", "UnitStep", "SettingSpec", "Setting",
-           "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec", "Border", "SettingSashedSpec", "Sashed", "SashPiece",
-           "SettingAlternateSpec", "Alternate", "SettingLineSpec", "Line", "LinePlace", "SettingPointSpec", "Point",
-           "LogcabinSpec", "Logcabin", "Log", "LogStrips", "LogFitSpec", "LogFit", "FrameSpec", "Frame", "FrameCorner",
-           "MedallionSpec", "MedallionRow", "Medallion", "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec",
-           "PointBorder", "BedSpec", "Bed", "BedCoveredSpec", "BedCover", "FitSpec", "Fit", "FitAcrossSpec",
-           "FitAcrossBlocks", "FitTrianglesSpec", "FitTriangleRows", "FitRescaleSpec", "FitRescaleRow", "FitRescaled",
-           "BindingWidthSpec", "BindingWidth", "BindingSpec", "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting",
-           "BackingSpec", "Backing", "Panel", "HangingSpec", "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup",
-           "PiecingSpec", "Piecing", "ThreadSpec", "Thread", "QuiltingSpec", "Quilting", "WeightSpec", "Weight",
-           "CostSpec", "Cost", "QuiltSpec", "QuiltFabricSpec", "SumSpec", "PatchSpec", "QuiltUnitSpec", "JoinSpec",
-           "TrimSpec", "PinwheelSpec", "SetInSpec", "LogSpec", "SurroundSpec", "QuiltSashedSpec", "DiagonalSpec",
-           "SixtySpec", "SixtyPieceSpec", "TreeMeasure", "Node", "PartCounts", "SolveSpec", "ValueSpec", "NodeSize",
-           "Totals", "Misfit", "Cut", "StripSet", "Term", "Outline", "OutlineCorner", "PressingSpec", "PressedTotals",
-           "PressedSeam", "PressedChild", "PressingException", "SewingRow", "SewingFeed", "SewnTotals", "ScatterSpec",
-           "TouchSpec", "Scattered", "ScatterBlocksSpec", "EdgePrintsSpec", "PlacedBlock", "BlankSpec", "PlanStockSpec",
-           "CutplanSpec", "PlanTotals", "PlanStrip", "PlanPlace", "PlanBlank", "PlanLeftOver", "PlanPiece", "PlanStock",
-           "PlanWidth", "PlanSize", "PlanWay", "PlanCase", "PlanWorth", "PlanChecked", "YardageSpec", "ExtraCutSpec",
-           "FabricYardage", "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation", "UnitRecipeAt",
-           "MedallionPlan", "FitRescale", "StripquiltPressing", "StitchCount", "QuiltSeam", "QuiltReadShape",
-           "ScatterPrints", "ScatterBlocks", "ScatterSets", "ScatterTouches", "CutplanWorths"]
+           "Strips", "StockSpec", "StockYield", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
+           "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "StripsetPrint", "CutlistPieceSpec",
+           "CutlistRow", "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistPart", "CutlistSets", "Substitution",
+           "CornerSpec", "Shape", "TemplateCorner", "ShapePieceSpec", "ShapePiece", "QuarterCircleSpec",
+           "QuarterCircle", "RegularPolygon", "UnitSpec", "UnitPlan", "UnitPiece", "UnitStockSpec", "UnitYield",
+           "UnitCorner", "UnitStep", "SettingSpec", "Setting", "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec",
+           "Border", "SettingSashedSpec", "SettingSashedPlan", "SashPiece", "SettingAlternateSpec",
+           "SettingAlternatePlan", "SettingLineSpec", "SettingLinePlan", "SettingLinePlace", "SettingPointSpec",
+           "SettingPointPlan", "LogcabinSpec", "Logcabin", "LogcabinLog", "LogcabinStrip", "LogcabinFitSpec",
+           "LogcabinFit", "FrameSpec", "Frame", "FrameCorner", "MedallionSpec", "MedallionRow", "Medallion",
+           "RepeatSpec", "Repeat", "CommonRepeat", "PointBorderSpec", "PointBorder", "BedSpec", "Bed", "BedCoveredSpec",
+           "BedCover", "FitSpec", "Fit", "FitAcrossSpec", "FitAcrossBlocks", "FitTrianglesSpec", "FitTriangleRows",
+           "FitRescaleSpec", "FitRescaleRow", "FitRescaled", "BindingWidthSpec", "BindingWidth", "BindingSpec",
+           "Binding", "BiasSpec", "Bias", "BattingSpec", "Batting", "BackingSpec", "Backing", "Panel", "HangingSpec",
+           "Hanging", "StripquiltSpec", "Stripquilt", "BlockGroup", "PiecingSpec", "Piecing", "ThreadSpec", "Thread",
+           "QuiltingSpec", "Quilting", "WeightSpec", "Weight", "CostSpec", "Cost", "QuiltSpec", "QuiltFabricSpec",
+           "QuiltSumSpec", "QuiltPatchSpec", "QuiltUnitSpec", "QuiltJoinSpec", "QuiltTrimSpec", "QuiltPinwheelSpec",
+           "QuiltSetInSpec", "QuiltLogSpec", "QuiltSurroundSpec", "QuiltSashedSpec", "QuiltDiagonalSpec",
+           "QuiltSixtySpec", "QuiltSixtyPieceSpec", "TreeMeasure", "Node", "PartCounts", "SolutionSpec",
+           "SolutionValueSpec", "NodeSize", "SolutionTotal", "Misfit", "SolutionCut", "StripSet", "Term", "Outline",
+           "OutlineCorner", "PressingSpec", "PressingTotal", "PressingSeam", "PressingChild", "PressingException",
+           "SewingStep", "SewingFeed", "SewingTotal", "ScatterSpec", "TouchSpec", "Scattered", "ScatterBlocksSpec",
+           "EdgePrintsSpec", "PlacedBlock", "BlankSpec", "CutplanStockSpec", "CutplanSpec", "CutplanTotal",
+           "CutplanStrip", "CutplanPlace", "CutplanBlank", "CutplanLeftOver", "CutplanPiece", "CutplanStockUsed",
+           "CutplanWidth", "CutplanSize", "CutplanWay", "CutplanCase", "CutplanWorth", "CutplanChecked", "YardageSpec",
+           "ExtraCutSpec", "FabricYardage", "StockSize", "StripsetShortest", "StripsetPrints", "ShapeFoundation",
+           "UnitRecipeAt", "MedallionPlan", "FitRescale", "StripquiltPressing", "StitchCount", "QuiltSeam",
+           "QuiltReadShape", "ScatterPrints", "ScatterBlocks", "ScatterSets", "ScatterTouches", "CutplanWorths"]
 
 
 @dataclass(frozen=True)
@@ -249,8 +253,8 @@ class Piece:
 
 
 @dataclass(frozen=True)
-class Row:
-    """struct muslin_row, muslin/seam.h
+class SewnRow:
+    """struct muslin_sewn_row, muslin/seam.h
 
     pieces
     seams: pieces - 1
@@ -270,7 +274,7 @@ class Row:
     seam_share: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "Row":
+    def _read(cls, struct: Any) -> "SewnRow":
         return cls(pieces=int(struct.pieces), seams=int(struct.seams), cut_total=Length(struct.cut_total),
                    eaten=Length(struct.eaten), unfinished=Length(struct.unfinished), finished=Length(struct.finished),
                    seam_share=int(struct.seam_share))
@@ -987,8 +991,8 @@ class StockSpec(Spec):
 
 
 @dataclass(frozen=True)
-class StockStrips:
-    """struct muslin_stock_strips, muslin/fabric.h
+class StockYield:
+    """struct muslin_stock_yield, muslin/fabric.h
 
     per_piece: strips that one piece of stock gives
     in_hand: strips that the whole stock gives
@@ -1010,7 +1014,7 @@ class StockStrips:
     warnings: Tuple[Warning, ...]
 
     @classmethod
-    def _read(cls, struct: Any) -> "StockStrips":
+    def _read(cls, struct: Any) -> "StockYield":
         return cls(per_piece=int(struct.per_piece), in_hand=int(struct.in_hand),
                    pieces_needed=int(struct.pieces_needed), pieces_missing=int(struct.pieces_missing),
                    strip_length=Length(struct.strip_length), left_over=Length(struct.left_over),
@@ -1272,7 +1276,7 @@ class Reference:
 class YieldSpec(Spec):
     """struct muslin_yield_spec, muslin/stripset.h
 
-    usable_length: L, of the shortest strip in the set (initially 40 in)
+    strip_length: L, of the shortest strip in the set (initially 40 in)
     segment_cut: a, 1 or more (initially 0)
     end_trim: t, taken off each end to square it (initially 0)
     resquare_loss: r, lost each time the cut edge is squared again ... (initially 0)
@@ -1284,7 +1288,7 @@ class YieldSpec(Spec):
     _kind = structs.muslin_yield_spec
     _init = "muslin_yield_spec_init"
 
-    usable_length: Optional[LengthLike] = None
+    strip_length: Optional[LengthLike] = None
     segment_cut: Optional[LengthLike] = None
     end_trim: Optional[LengthLike] = None
     resquare_loss: Optional[LengthLike] = None
@@ -1293,7 +1297,7 @@ class YieldSpec(Spec):
     from_one_end: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
-        put_length(struct, "usable_length", self.usable_length)
+        put_length(struct, "strip_length", self.strip_length)
         put_length(struct, "segment_cut", self.segment_cut)
         put_length(struct, "end_trim", self.end_trim)
         put_length(struct, "resquare_loss", self.resquare_loss)
@@ -1454,15 +1458,15 @@ class Harvest:
 
 
 @dataclass(frozen=True)
-class PrintRow(Spec):
-    """struct muslin_print_row, muslin/stripset.h
+class StripsetPrint(Spec):
+    """struct muslin_stripset_print, muslin/stripset.h
 
     in_hand: strips of this print
     per_set: strips of it in each set, 0 or more
     left: out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for
     """
 
-    _kind = structs.muslin_print_row
+    _kind = structs.muslin_stripset_print
 
     in_hand: int = 0
     per_set: int = 0
@@ -1474,22 +1478,22 @@ class PrintRow(Spec):
         put(struct, "left", self.left)
 
     @classmethod
-    def _read(cls, struct: Any) -> "PrintRow":
+    def _read(cls, struct: Any) -> "StripsetPrint":
         return cls(in_hand=int(struct.in_hand), per_set=int(struct.per_set), left=int(struct.left))
 
 
 @dataclass(frozen=True)
-class CutSpec(Spec):
-    """struct muslin_cut_spec, muslin/cutlist.h
+class CutlistPieceSpec(Spec):
+    """struct muslin_cutlist_piece_spec, muslin/cutlist.h
 
     cut_width: across the cloth, 1 or more (initially 0)
     cut_length: along it, 1 or more (initially 0)
     count: (initially 1)
-    may_turn: the flag MUSLIN_CUT_MAY_TURN (initially False)
+    may_turn: the flag MUSLIN_CUTLIST_PIECE_MAY_TURN (initially False)
     """
 
-    _kind = structs.muslin_cut_spec
-    _init = "muslin_cut_spec_init"
+    _kind = structs.muslin_cutlist_piece_spec
+    _init = "muslin_cutlist_piece_spec_init"
 
     cut_width: Optional[LengthLike] = None
     cut_length: Optional[LengthLike] = None
@@ -1500,7 +1504,7 @@ class CutSpec(Spec):
         put_length(struct, "cut_width", self.cut_width)
         put_length(struct, "cut_length", self.cut_length)
         put(struct, "count", self.count)
-        struct.flags |= CUT_MAY_TURN if self.may_turn else 0
+        struct.flags |= CUTLIST_PIECE_MAY_TURN if self.may_turn else 0
 
 
 @dataclass(frozen=True)
@@ -1887,9 +1891,9 @@ class ShapePieceSpec(Spec):
     """struct muslin_shape_piece_spec, muslin/shape.h
 
     piece: 0, 1, ... (initially 0)
-    grain_x: where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_MAX .. (initially 0)
-    grain_y: MUSLIN_SHAPE_MAX; both 0: say where it should run (initially 0)
-    margin: added all round the rectangles, 0 .. MUSLIN_SHAPE_MAX: for a foundation, or for safety (initially 0)
+    grain_x: where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_SIZE_MAX .. (initially 0)
+    grain_y: MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run (initially 0)
+    margin: added all round the rectangles, 0 .. MUSLIN_SHAPE_SIZE_MAX: for a foundation, or for safety (initially 0)
     """
 
     _kind = structs.muslin_shape_piece_spec
@@ -1956,8 +1960,8 @@ class ShapePiece:
 
 
 @dataclass(frozen=True)
-class QuarterSpec(Spec):
-    """struct muslin_quarter_spec, muslin/shape.h
+class QuarterCircleSpec(Spec):
+    """struct muslin_quarter_circle_spec, muslin/shape.h
 
     finished: F, side of the finished square, 2 .. MUSLIN_SIZE_MAX / 4 (initially 0)
     radius: r, of the seam, 1 .. F - 1 (initially 0)
@@ -1965,8 +1969,8 @@ class QuarterSpec(Spec):
     take_up: (initially 0)
     """
 
-    _kind = structs.muslin_quarter_spec
-    _init = "muslin_quarter_spec_init"
+    _kind = structs.muslin_quarter_circle_spec
+    _init = "muslin_quarter_circle_spec_init"
 
     finished: Optional[LengthLike] = None
     radius: Optional[LengthLike] = None
@@ -1981,8 +1985,8 @@ class QuarterSpec(Spec):
 
 
 @dataclass(frozen=True)
-class Quarter:
-    """struct muslin_quarter, muslin/shape.h
+class QuarterCircle:
+    """struct muslin_quarter_circle, muslin/shape.h
 
     convex_cut_square: r + 2 e: square that holds the convex piece, exact
     convex_cut_radius: r + e, from the finished corner of the square, rounded
@@ -2005,7 +2009,7 @@ class Quarter:
     seam_length: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "Quarter":
+    def _read(cls, struct: Any) -> "QuarterCircle":
         return cls(convex_cut_square=Length(struct.convex_cut_square),
                    convex_cut_radius=Length(struct.convex_cut_radius), convex_cut_leg=Length(struct.convex_cut_leg),
                    concave_cut_square=Length(struct.concave_cut_square),
@@ -2014,8 +2018,8 @@ class Quarter:
 
 
 @dataclass(frozen=True)
-class Regular:
-    """struct muslin_regular, muslin/shape.h
+class RegularPolygon:
+    """struct muslin_regular_polygon, muslin/shape.h
 
     side: each rounded on its own from the exact value
     flats
@@ -2031,7 +2035,7 @@ class Regular:
     area: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "Regular":
+    def _read(cls, struct: Any) -> "RegularPolygon":
         return cls(side=Length(struct.side), flats=Length(struct.flats), corners=Length(struct.corners),
                    centre=Length(struct.centre), area=int(struct.area))
 
@@ -2048,7 +2052,7 @@ class UnitSpec(Spec):
     half_addition: customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick (initially 0)
     quarter_addition: ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick (initially 0)
     trim: OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0 (initially 0)
-    grid: cut sizes are rounded to it; 1 .. MUSLIN_UNIT_MAX (initially 1/8 in)
+    grid: cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX (initially 1/8 in)
     tolerance: below grid (initially 0)
     units: wanted, of the first hand (initially 1)
     mirrored: wanted, of the other hand; 0 for kinds without hands (see the kinds) (initially 0)
@@ -2229,7 +2233,7 @@ class UnitStockSpec(Spec):
     height: cut width of a strip; 1 .. MUSLIN_SIZE_MAX (initially 5 in)
     per_region: how many there are for each region of the unit; 0 .. MUSLIN_COUNT_MAX (initially 1)
     end_loss: taken off the width of each for squaring; 0 .. MUSLIN_SIZE_MAX (initially 0)
-    finished_grid: finished sizes tried: multiples of this, 1 .. MUSLIN_UNIT_MAX (initially 1/8 in)
+    finished_grid: finished sizes tried: multiples of this, 1 .. MUSLIN_UNIT_SIZE_MAX (initially 1/8 in)
     """
 
     _kind = structs.muslin_unit_stock_spec
@@ -2293,7 +2297,7 @@ class UnitCorner:
     patch: number of the patch in the unit, from 1
     region: of the unit
     corner: 0, 1, ... of the patch, counterclockwise
-    stage: enum muslin_unit_stage
+    stage: enum muslin_stage
     """
 
     x: Length
@@ -2301,12 +2305,12 @@ class UnitCorner:
     patch: int
     region: int
     corner: int
-    stage: UnitStage
+    stage: Stage
 
     @classmethod
     def _read(cls, struct: Any) -> "UnitCorner":
         return cls(x=Length(struct.x), y=Length(struct.y), patch=int(struct.patch), region=int(struct.region),
-                   corner=int(struct.corner), stage=UnitStage(struct.stage))
+                   corner=int(struct.corner), stage=Stage(struct.stage))
 
 
 @dataclass(frozen=True)
@@ -2317,7 +2321,7 @@ class UnitStep:
     measure_height: of a step that trims the unit: the unfinished height; else 0
     from_corner: along the unfinished edge (CUT_TO_SHAPE, CUT_POINTS: the edge as cut), nearest tick, where the step
         says so; else 0
-    step: enum muslin_sewing_step
+    step: enum muslin_unit_step_kind
     piece: row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none
     other: the row it meets, so
     times: for one recipe
@@ -2328,7 +2332,7 @@ class UnitStep:
     measure: Length
     measure_height: Length
     from_corner: Length
-    step: SewingStep
+    step: UnitStepKind
     piece: int
     other: int
     times: int
@@ -2338,7 +2342,7 @@ class UnitStep:
     @classmethod
     def _read(cls, struct: Any) -> "UnitStep":
         return cls(measure=Length(struct.measure), measure_height=Length(struct.measure_height),
-                   from_corner=Length(struct.from_corner), step=SewingStep(struct.step), piece=int(struct.piece),
+                   from_corner=Length(struct.from_corner), step=UnitStepKind(struct.step), piece=int(struct.piece),
                    other=int(struct.other), times=int(struct.times), region=int(struct.region), angle=int(struct.angle))
 
 
@@ -2635,8 +2639,8 @@ class SettingSashedSpec(Spec):
     take_up: u (initially 0)
     usable_width: of the cloth: the length of a strip across it (initially 40 in)
     end_loss: taken off each strip for squaring its ends; at most usable_width (initially 0)
-    frame: the flag MUSLIN_SASHED_FRAME (initially False)
-    cornerstones: the flag MUSLIN_SASHED_CORNERSTONES (initially False)
+    frame: the flag MUSLIN_SETTING_SASHED_FRAME (initially False)
+    cornerstones: the flag MUSLIN_SETTING_SASHED_CORNERSTONES (initially False)
     """
 
     _kind = structs.muslin_setting_sashed_spec
@@ -2666,13 +2670,13 @@ class SettingSashedSpec(Spec):
         put_length(struct, "take_up", self.take_up)
         put_length(struct, "usable_width", self.usable_width)
         put_length(struct, "end_loss", self.end_loss)
-        struct.flags |= SASHED_FRAME if self.frame else 0
-        struct.flags |= SASHED_CORNERSTONES if self.cornerstones else 0
+        struct.flags |= SETTING_SASHED_FRAME if self.frame else 0
+        struct.flags |= SETTING_SASHED_CORNERSTONES if self.cornerstones else 0
 
 
 @dataclass(frozen=True)
-class Sashed:
-    """struct muslin_sashed, muslin/setting.h
+class SettingSashedPlan:
+    """struct muslin_setting_sashed_plan, muslin/setting.h
 
     blocks
     vertical_sashes: c columns, r rows: r (c - 1), with a frame r (c + 1)
@@ -2711,7 +2715,7 @@ class Sashed:
     block_unfinished_height: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "Sashed":
+    def _read(cls, struct: Any) -> "SettingSashedPlan":
         return cls(blocks=int(struct.blocks), vertical_sashes=int(struct.vertical_sashes),
                    horizontal_sashes=int(struct.horizontal_sashes), cornerstones=int(struct.cornerstones),
                    vertical_cut_width=Length(struct.vertical_cut_width),
@@ -2800,8 +2804,8 @@ class SettingAlternateSpec(Spec):
 
 
 @dataclass(frozen=True)
-class Alternate:
-    """struct muslin_alternate, muslin/setting.h
+class SettingAlternatePlan:
+    """struct muslin_setting_alternate_plan, muslin/setting.h
 
     pieced: with an odd number of blocks, the first kind is one more than the other
     plain
@@ -2823,7 +2827,7 @@ class Alternate:
     unfinished_length: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "Alternate":
+    def _read(cls, struct: Any) -> "SettingAlternatePlan":
         return cls(pieced=int(struct.pieced), plain=int(struct.plain), plain_cut_width=Length(struct.plain_cut_width),
                    plain_cut_height=Length(struct.plain_cut_height), finished_width=Length(struct.finished_width),
                    finished_length=Length(struct.finished_length), unfinished_width=Length(struct.unfinished_width),
@@ -2838,7 +2842,7 @@ class SettingLineSpec(Spec):
     allowance: s (initially 1/4 in)
     take_up: u (initially 0)
     wanted: finished size that the line should have; 0: none is wanted (initially 0)
-    frame: the flag MUSLIN_LINE_FRAME (initially False)
+    frame: the flag MUSLIN_SETTING_LINE_FRAME (initially False)
     """
 
     _kind = structs.muslin_setting_line_spec
@@ -2855,12 +2859,12 @@ class SettingLineSpec(Spec):
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
         put_length(struct, "wanted", self.wanted)
-        struct.flags |= LINE_FRAME if self.frame else 0
+        struct.flags |= SETTING_LINE_FRAME if self.frame else 0
 
 
 @dataclass(frozen=True)
-class Line:
-    """struct muslin_line, muslin/setting.h
+class SettingLinePlan:
+    """struct muslin_setting_line_plan, muslin/setting.h
 
     sashes: n - 1, with a frame n + 1; 0 without a sash
     finished: the whole line
@@ -2874,14 +2878,14 @@ class Line:
     longer_by: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "Line":
+    def _read(cls, struct: Any) -> "SettingLinePlan":
         return cls(sashes=int(struct.sashes), finished=Length(struct.finished), unfinished=Length(struct.unfinished),
                    longer_by=Length(struct.longer_by))
 
 
 @dataclass(frozen=True)
-class LinePlace:
-    """struct muslin_line_place, muslin/setting.h
+class SettingLinePlace:
+    """struct muslin_setting_line_place, muslin/setting.h
 
     start: finished, from the first edge of the line to this block's first edge
     finished: its own size
@@ -2893,7 +2897,7 @@ class LinePlace:
     unfinished: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "LinePlace":
+    def _read(cls, struct: Any) -> "SettingLinePlace":
         return cls(start=Length(struct.start), finished=Length(struct.finished), unfinished=Length(struct.unfinished))
 
 
@@ -2911,15 +2915,15 @@ class SettingPointSpec(Spec):
     take_up: u (initially 0)
     trim_room: added to the cut squares, half of it stands out at the edge and is trimmed away after sewing; 0 unless
         policy is OVERSIZE (initially 0)
-    side_add: customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in (initially 0)
-    corner_add: ... to a square cut once; 0: 7 s / 2 + 7 u / 4, 7/8 in for 1/4 in (initially 0)
+    side_addition: customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in (initially 0)
+    corner_addition: ... to a square cut once; 0: 7 s / 2 + 7 u / 4, 7/8 in for 1/4 in (initially 0)
     factor_numerator: customary diagonal of a square, for instance 1414 over 1000: 0 (with a denominator of 0) for the
         root itself, or 1 .. 1000000 (initially 0)
     factor_denominator: 0 or 1 .. 1000000; additions and factor are not used with the exact policy (initially 0)
     layout: enum muslin_point_layout (initially PointLayout.PLAIN)
     edge: enum muslin_point_edge; half-blocks in PLAIN and SASH_CUT only (initially PointEdge.TRIANGLES)
     policy: enum muslin_allowance_policy (initially AllowancePolicy.EXACT)
-    diagonal_first: the flag MUSLIN_POINT_DIAGONAL_FIRST (initially False)
+    diagonal_first: the flag MUSLIN_SETTING_POINT_DIAGONAL_FIRST (initially False)
     """
 
     _kind = structs.muslin_setting_point_spec
@@ -2933,8 +2937,8 @@ class SettingPointSpec(Spec):
     allowance: Optional[LengthLike] = None
     take_up: Optional[LengthLike] = None
     trim_room: Optional[LengthLike] = None
-    side_add: Optional[LengthLike] = None
-    corner_add: Optional[LengthLike] = None
+    side_addition: Optional[LengthLike] = None
+    corner_addition: Optional[LengthLike] = None
     factor_numerator: Optional[int] = None
     factor_denominator: Optional[int] = None
     layout: Optional[PointLayout] = None
@@ -2951,19 +2955,19 @@ class SettingPointSpec(Spec):
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
         put_length(struct, "trim_room", self.trim_room)
-        put_length(struct, "side_add", self.side_add)
-        put_length(struct, "corner_add", self.corner_add)
+        put_length(struct, "side_addition", self.side_addition)
+        put_length(struct, "corner_addition", self.corner_addition)
         put(struct, "factor_numerator", self.factor_numerator)
         put(struct, "factor_denominator", self.factor_denominator)
         put(struct, "layout", self.layout)
         put(struct, "edge", self.edge)
         put(struct, "policy", self.policy)
-        struct.flags |= POINT_DIAGONAL_FIRST if self.diagonal_first else 0
+        struct.flags |= SETTING_POINT_DIAGONAL_FIRST if self.diagonal_first else 0
 
 
 @dataclass(frozen=True)
-class Point:
-    """struct muslin_point, muslin/setting.h
+class SettingPointPlan:
+    """struct muslin_setting_point_plan, muslin/setting.h
 
     blocks: c r
     alternates: (c - 1)(r - 1), pieced or plain
@@ -3053,7 +3057,7 @@ class Point:
     edge_cornerstone_room: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "Point":
+    def _read(cls, struct: Any) -> "SettingPointPlan":
         return cls(blocks=int(struct.blocks), alternates=int(struct.alternates),
                    side_triangles=int(struct.side_triangles), side_squares=int(struct.side_squares),
                    spare_side_triangles=int(struct.spare_side_triangles), corner_triangles=int(struct.corner_triangles),
@@ -3192,8 +3196,8 @@ class Logcabin:
 
 
 @dataclass(frozen=True)
-class Log:
-    """struct muslin_log, muslin/rounds.h
+class LogcabinLog:
+    """struct muslin_logcabin_log, muslin/rounds.h
 
     round: from 1
     cut_length: the raw edge it is sewn to
@@ -3221,7 +3225,7 @@ class Log:
     closes_round: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "Log":
+    def _read(cls, struct: Any) -> "LogcabinLog":
         return cls(round=int(struct.round), cut_length=Length(struct.cut_length), cut_width=Length(struct.cut_width),
                    finished_length=Length(struct.finished_length), finished_width=Length(struct.finished_width),
                    running_length=Length(struct.running_length), unfinished_width=Length(struct.unfinished_width),
@@ -3230,8 +3234,8 @@ class Log:
 
 
 @dataclass(frozen=True)
-class LogStrips:
-    """struct muslin_log_strips, muslin/rounds.h
+class LogcabinStrip:
+    """struct muslin_logcabin_strip, muslin/rounds.h
 
     cut_width
     pieces: logs
@@ -3253,15 +3257,15 @@ class LogStrips:
     half: LogHalf
 
     @classmethod
-    def _read(cls, struct: Any) -> "LogStrips":
+    def _read(cls, struct: Any) -> "LogcabinStrip":
         return cls(cut_width=Length(struct.cut_width), pieces=int(struct.pieces), longest=Length(struct.longest),
                    length=Length(struct.length), strips_least=int(struct.strips_least), strips=int(struct.strips),
                    cloth_length=Length(struct.cloth_length), half=LogHalf(struct.half))
 
 
 @dataclass(frozen=True)
-class LogFitSpec(Spec):
-    """struct muslin_log_fit_spec, muslin/rounds.h
+class LogcabinFitSpec(Spec):
+    """struct muslin_logcabin_fit_spec, muslin/rounds.h
 
     wanted: finished side of the block (initially 0)
     centre: finished side of the centre, 1 or more and less than wanted (initially 0)
@@ -3272,8 +3276,8 @@ class LogFitSpec(Spec):
     order: enum muslin_log_order (initially LogOrder.ROUND)
     """
 
-    _kind = structs.muslin_log_fit_spec
-    _init = "muslin_log_fit_spec_init"
+    _kind = structs.muslin_logcabin_fit_spec
+    _init = "muslin_logcabin_fit_spec_init"
 
     wanted: Optional[LengthLike] = None
     centre: Optional[LengthLike] = None
@@ -3294,11 +3298,11 @@ class LogFitSpec(Spec):
 
 
 @dataclass(frozen=True)
-class LogFit:
-    """struct muslin_log_fit, muslin/rounds.h
+class LogcabinFit:
+    """struct muslin_logcabin_fit, muslin/rounds.h
 
     rounds
-    logs_across: in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_QUARTER
+    logs_across: in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_ORDER_QUARTER
     exact_numerator: the log that finishes the block exactly: wanted - centre ...
     exact_denominator: ... over logs_across
     log_finished
@@ -3322,7 +3326,7 @@ class LogFit:
     next_finished: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "LogFit":
+    def _read(cls, struct: Any) -> "LogcabinFit":
         return cls(rounds=int(struct.rounds), logs_across=int(struct.logs_across),
                    exact_numerator=Length(struct.exact_numerator), exact_denominator=int(struct.exact_denominator),
                    log_finished=Length(struct.log_finished), log_cut=Length(struct.log_cut),
@@ -3724,8 +3728,8 @@ class PointBorderSpec(Spec):
 
     side_finished: the run to be filled (initially 0)
     diagonal_finished: of a square: the depth of the border; 0: as `squares` need it to fill the side (initially 0)
-    squares: in the run, 1 .. MUSLIN_POINT_SQUARES_MAX, when no diagonal is given; else not used, 0 or more (initially
-        0)
+    squares: in the run, 1 .. MUSLIN_POINT_BORDER_SQUARES_MAX, when no diagonal is given; else not used, 0 or more
+        (initially 0)
     runs: alike, counted together; 1 .. MUSLIN_COUNT_MAX (initially 1)
     allowance: (initially 1/4 in)
     take_up: (initially 0)
@@ -4150,7 +4154,7 @@ class FitAcrossSpec(Spec):
     sash: between blocks; 0: none (initially 0)
     direction: enum muslin_direction: fewer blocks, more, or the nearer of the two (ties: more) (initially
         Direction.NEAREST)
-    framed: the flag MUSLIN_FIT_ACROSS_FRAMED (initially False)
+    frame: the flag MUSLIN_FIT_ACROSS_FRAME (initially False)
     """
 
     _kind = structs.muslin_fit_across_spec
@@ -4161,7 +4165,7 @@ class FitAcrossSpec(Spec):
     block: Optional[LengthLike] = None
     sash: Optional[LengthLike] = None
     direction: Optional[Direction] = None
-    framed: Optional[bool] = None
+    frame: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
         put_length(struct, "wanted", self.wanted)
@@ -4169,7 +4173,7 @@ class FitAcrossSpec(Spec):
         put_length(struct, "block", self.block)
         put_length(struct, "sash", self.sash)
         put(struct, "direction", self.direction)
-        struct.flags |= FIT_ACROSS_FRAMED if self.framed else 0
+        struct.flags |= FIT_ACROSS_FRAME if self.frame else 0
 
 
 @dataclass(frozen=True)
@@ -4731,7 +4735,7 @@ class BackingSpec(Spec):
 class Backing:
     """struct muslin_backing, muslin/finishing.h
 
-    layout: enum muslin_backing_layout_kind
+    layout: enum muslin_backing_layout
     possible: 0: this layout cannot serve; everything below is then 0
     best: 1 for the one that buys least; ties: fewest seams, then the lower number
     turned: 1 when the cloth's length runs across the quilt
@@ -4753,7 +4757,7 @@ class Backing:
     warnings: MUSLIN_WARN_NO_SLACK when narrower_by is 0
     """
 
-    layout: BackingLayoutKind
+    layout: BackingLayout
     possible: bool
     best: bool
     turned: bool
@@ -4775,7 +4779,7 @@ class Backing:
 
     @classmethod
     def _read(cls, struct: Any) -> "Backing":
-        return cls(layout=BackingLayoutKind(struct.layout), possible=bool(struct.possible), best=bool(struct.best),
+        return cls(layout=BackingLayout(struct.layout), possible=bool(struct.possible), best=bool(struct.best),
                    turned=bool(struct.turned), needed_width=Length(struct.needed_width),
                    needed_length=Length(struct.needed_length), panels=int(struct.panels),
                    panel_length=Length(struct.panel_length), pieces=int(struct.pieces), seams=int(struct.seams),
@@ -4895,12 +4899,12 @@ class StripquiltSpec(Spec):
 
     strips: in hand (initially 0)
     strips_per_set: (initially 6)
-    segments_per_block: 1 .. MUSLIN_BLOCK_SEGMENTS_MAX (initially 2)
+    segments_per_block: 1 .. MUSLIN_STRIPQUILT_SEGMENTS_MAX (initially 2)
     columns: of blocks (initially 1)
     rows: (initially 1)
     tops: wanted; 0 for as many as the strips give (initially 0)
     strip_cut: cut width of a strip, 1 or more (initially 2 1/2 in)
-    usable_length: of the shortest strip (initially 40 in)
+    strip_length: of the shortest strip (initially 40 in)
     segment_cut: 0 for the cut that makes the block square (initially 0)
     allowance: s (initially 1/4 in)
     take_up: u (initially 0)
@@ -4924,7 +4928,7 @@ class StripquiltSpec(Spec):
     rows: Optional[int] = None
     tops: Optional[int] = None
     strip_cut: Optional[LengthLike] = None
-    usable_length: Optional[LengthLike] = None
+    strip_length: Optional[LengthLike] = None
     segment_cut: Optional[LengthLike] = None
     allowance: Optional[LengthLike] = None
     take_up: Optional[LengthLike] = None
@@ -4945,7 +4949,7 @@ class StripquiltSpec(Spec):
         put(struct, "rows", self.rows)
         put(struct, "tops", self.tops)
         put_length(struct, "strip_cut", self.strip_cut)
-        put_length(struct, "usable_length", self.usable_length)
+        put_length(struct, "strip_length", self.strip_length)
         put_length(struct, "segment_cut", self.segment_cut)
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
@@ -5084,8 +5088,8 @@ class BlockGroup:
     turned: bit j: segment j, from 0, is turned end for end
     not_nesting: bit j: segments j and j + 1 do not nest
     repeats: 1 when a set occurs twice in each of these blocks
-    first_pressing: enum muslin_pressing: the way segment 0 ends up pressed, turning counted; from there the segments
-        alternate where they nest
+    first_pressing: enum muslin_set_pressing: the way segment 0 ends up pressed, turning counted; from there the
+        segments alternate where they nest
     sets: numbers of the sets, from 1; 0 behind the last
     """
 
@@ -5095,14 +5099,14 @@ class BlockGroup:
     turned: int
     not_nesting: int
     repeats: bool
-    first_pressing: Pressing
+    first_pressing: SetPressing
     sets: Tuple[int, ...]
 
     @classmethod
     def _read(cls, struct: Any) -> "BlockGroup":
         return cls(first_block=int(struct.first_block), blocks=int(struct.blocks), segments=int(struct.segments),
                    turned=int(struct.turned), not_nesting=int(struct.not_nesting), repeats=bool(struct.repeats),
-                   first_pressing=Pressing(struct.first_pressing), sets=tuple(struct.sets))
+                   first_pressing=SetPressing(struct.first_pressing), sets=tuple(struct.sets))
 
 
 @dataclass(frozen=True)
@@ -5509,15 +5513,15 @@ class QuiltFabricSpec(Spec):
 
 
 @dataclass(frozen=True)
-class SumSpec(Spec):
-    """struct muslin_sum_spec, muslin/quilt.h
+class QuiltSumSpec(Spec):
+    """struct muslin_quilt_sum_spec, muslin/quilt.h
 
     measure: (initially 0)
     factor: -2^20 .. 2^20 (initially 1)
     """
 
-    _kind = structs.muslin_sum_spec
-    _init = "muslin_sum_spec_init"
+    _kind = structs.muslin_quilt_sum_spec
+    _init = "muslin_quilt_sum_spec_init"
 
     measure: Id = 0
     factor: int = 1
@@ -5527,13 +5531,13 @@ class SumSpec(Spec):
         put(struct, "factor", self.factor)
 
     @classmethod
-    def _read(cls, struct: Any) -> "SumSpec":
+    def _read(cls, struct: Any) -> "QuiltSumSpec":
         return cls(measure=int(struct.measure), factor=int(struct.factor))
 
 
 @dataclass(frozen=True)
-class PatchSpec(Spec):
-    """struct muslin_patch_spec, muslin/quilt.h
+class QuiltPatchSpec(Spec):
+    """struct muslin_quilt_patch_spec, muslin/quilt.h
 
     fabric: (initially 0)
     width: finished (initially 0)
@@ -5544,8 +5548,8 @@ class PatchSpec(Spec):
     bottom: (initially 0)
     """
 
-    _kind = structs.muslin_patch_spec
-    _init = "muslin_patch_spec_init"
+    _kind = structs.muslin_quilt_patch_spec
+    _init = "muslin_quilt_patch_spec_init"
 
     fabric: Id = 0
     width: Id = 0
@@ -5565,7 +5569,7 @@ class PatchSpec(Spec):
         put(struct, "bottom", self.bottom)
 
     @classmethod
-    def _read(cls, struct: Any) -> "PatchSpec":
+    def _read(cls, struct: Any) -> "QuiltPatchSpec":
         return cls(fabric=int(struct.fabric), width=int(struct.width), height=int(struct.height), left=int(struct.left),
                    right=int(struct.right), top=int(struct.top), bottom=int(struct.bottom))
 
@@ -5608,18 +5612,18 @@ class QuiltUnitSpec(Spec):
 
 
 @dataclass(frozen=True)
-class JoinSpec(Spec):
-    """struct muslin_join_spec, muslin/quilt.h
+class QuiltJoinSpec(Spec):
+    """struct muslin_quilt_join_spec, muslin/quilt.h
 
     axis: enum muslin_axis (initially Axis.ACROSS)
     piecing: enum muslin_strip_piecing; WHERE_FEWER: no matter unless all are patches of one length (initially
         StripPiecing.WHERE_FEWER)
     press: enum muslin_seam_press, of all its seams (initially SeamPress.FREE)
-    keeps_order: the flag MUSLIN_JOIN_KEEPS_ORDER (initially False)
+    keeps_order: the flag MUSLIN_QUILT_JOIN_KEEPS_ORDER (initially False)
     """
 
-    _kind = structs.muslin_join_spec
-    _init = "muslin_join_spec_init"
+    _kind = structs.muslin_quilt_join_spec
+    _init = "muslin_quilt_join_spec_init"
 
     axis: Optional[Axis] = None
     piecing: Optional[StripPiecing] = None
@@ -5630,17 +5634,17 @@ class JoinSpec(Spec):
         put(struct, "axis", self.axis)
         put(struct, "piecing", self.piecing)
         put(struct, "press", self.press)
-        struct.flags |= JOIN_KEEPS_ORDER if self.keeps_order else 0
+        struct.flags |= QUILT_JOIN_KEEPS_ORDER if self.keeps_order else 0
 
     @classmethod
-    def _read(cls, struct: Any) -> "JoinSpec":
+    def _read(cls, struct: Any) -> "QuiltJoinSpec":
         return cls(axis=Axis(struct.axis), piecing=StripPiecing(struct.piecing), press=SeamPress(struct.press),
-                   keeps_order=bool(struct.flags & JOIN_KEEPS_ORDER))
+                   keeps_order=bool(struct.flags & QUILT_JOIN_KEEPS_ORDER))
 
 
 @dataclass(frozen=True)
-class TrimSpec(Spec):
-    """struct muslin_trim_spec, muslin/quilt.h
+class QuiltTrimSpec(Spec):
+    """struct muslin_quilt_trim_spec, muslin/quilt.h
 
     left: cut away after sewing; 0: nothing (initially 0)
     right: (initially 0)
@@ -5648,8 +5652,8 @@ class TrimSpec(Spec):
     bottom: (initially 0)
     """
 
-    _kind = structs.muslin_trim_spec
-    _init = "muslin_trim_spec_init"
+    _kind = structs.muslin_quilt_trim_spec
+    _init = "muslin_quilt_trim_spec_init"
 
     left: Id = 0
     right: Id = 0
@@ -5663,13 +5667,13 @@ class TrimSpec(Spec):
         put(struct, "bottom", self.bottom)
 
     @classmethod
-    def _read(cls, struct: Any) -> "TrimSpec":
+    def _read(cls, struct: Any) -> "QuiltTrimSpec":
         return cls(left=int(struct.left), right=int(struct.right), top=int(struct.top), bottom=int(struct.bottom))
 
 
 @dataclass(frozen=True)
-class PinwheelSpec(Spec):
-    """struct muslin_pinwheel_spec, muslin/quilt.h
+class QuiltPinwheelSpec(Spec):
+    """struct muslin_quilt_pinwheel_spec, muslin/quilt.h
 
     centre: nodes (initially 0)
     top: over centre and left: as wide as both together (initially 0)
@@ -5678,8 +5682,8 @@ class PinwheelSpec(Spec):
     left: beside centre and bottom (initially 0)
     """
 
-    _kind = structs.muslin_pinwheel_spec
-    _init = "muslin_pinwheel_spec_init"
+    _kind = structs.muslin_quilt_pinwheel_spec
+    _init = "muslin_quilt_pinwheel_spec_init"
 
     centre: Id = 0
     top: Id = 0
@@ -5695,14 +5699,14 @@ class PinwheelSpec(Spec):
         put(struct, "left", self.left)
 
     @classmethod
-    def _read(cls, struct: Any) -> "PinwheelSpec":
+    def _read(cls, struct: Any) -> "QuiltPinwheelSpec":
         return cls(centre=int(struct.centre), top=int(struct.top), right=int(struct.right), bottom=int(struct.bottom),
                    left=int(struct.left))
 
 
 @dataclass(frozen=True)
-class SetInSpec(Spec):
-    """struct muslin_set_in_spec, muslin/quilt.h
+class QuiltSetInSpec(Spec):
+    """struct muslin_quilt_set_in_spec, muslin/quilt.h
 
     centre: node (initially 0)
     left_width: finished width of the strip on each side; 0: no strip there (initially 0)
@@ -5715,8 +5719,8 @@ class SetInSpec(Spec):
     bottom_fabric: (initially 0)
     """
 
-    _kind = structs.muslin_set_in_spec
-    _init = "muslin_set_in_spec_init"
+    _kind = structs.muslin_quilt_set_in_spec
+    _init = "muslin_quilt_set_in_spec_init"
 
     centre: Id = 0
     left_width: Id = 0
@@ -5740,7 +5744,7 @@ class SetInSpec(Spec):
         put(struct, "bottom_fabric", self.bottom_fabric)
 
     @classmethod
-    def _read(cls, struct: Any) -> "SetInSpec":
+    def _read(cls, struct: Any) -> "QuiltSetInSpec":
         return cls(centre=int(struct.centre), left_width=int(struct.left_width), right_width=int(struct.right_width),
                    top_width=int(struct.top_width), bottom_width=int(struct.bottom_width),
                    left_fabric=int(struct.left_fabric), right_fabric=int(struct.right_fabric),
@@ -5748,16 +5752,16 @@ class SetInSpec(Spec):
 
 
 @dataclass(frozen=True)
-class LogSpec(Spec):
-    """struct muslin_log_spec, muslin/quilt.h
+class QuiltLogSpec(Spec):
+    """struct muslin_quilt_log_spec, muslin/quilt.h
 
     fabric: (initially 0)
     width: finished (initially 0)
     side: enum muslin_side (initially Side.RIGHT)
     """
 
-    _kind = structs.muslin_log_spec
-    _init = "muslin_log_spec_init"
+    _kind = structs.muslin_quilt_log_spec
+    _init = "muslin_quilt_log_spec_init"
 
     fabric: Optional[Id] = None
     width: Optional[Id] = None
@@ -5770,8 +5774,8 @@ class LogSpec(Spec):
 
 
 @dataclass(frozen=True)
-class SurroundSpec(Spec):
-    """struct muslin_surround_spec, muslin/quilt.h
+class QuiltSurroundSpec(Spec):
+    """struct muslin_quilt_surround_spec, muslin/quilt.h
 
     centre: nodes (initially 0)
     left: as high as the centre (initially 0)
@@ -5784,8 +5788,8 @@ class SurroundSpec(Spec):
     bottom_right: (initially 0)
     """
 
-    _kind = structs.muslin_surround_spec
-    _init = "muslin_surround_spec_init"
+    _kind = structs.muslin_quilt_surround_spec
+    _init = "muslin_quilt_surround_spec_init"
 
     centre: Optional[Id] = None
     left: Optional[Id] = None
@@ -5841,8 +5845,8 @@ class QuiltSashedSpec(Spec):
 
 
 @dataclass(frozen=True)
-class DiagonalSpec(Spec):
-    """struct muslin_diagonal_spec, muslin/quilt.h
+class QuiltDiagonalSpec(Spec):
+    """struct muslin_quilt_diagonal_spec, muslin/quilt.h
 
     columns: c: blocks side by side, alternates not counted; 1 .. 2^15 (initially 1)
     rows: r, so (initially 1)
@@ -5855,8 +5859,8 @@ class DiagonalSpec(Spec):
     layout: enum muslin_point_layout (initially PointLayout.PLAIN)
     """
 
-    _kind = structs.muslin_diagonal_spec
-    _init = "muslin_diagonal_spec_init"
+    _kind = structs.muslin_quilt_diagonal_spec
+    _init = "muslin_quilt_diagonal_spec_init"
 
     columns: int = 1
     rows: int = 1
@@ -5880,7 +5884,7 @@ class DiagonalSpec(Spec):
         put(struct, "layout", self.layout)
 
     @classmethod
-    def _read(cls, struct: Any) -> "DiagonalSpec":
+    def _read(cls, struct: Any) -> "QuiltDiagonalSpec":
         return cls(columns=int(struct.columns), rows=int(struct.rows), side_fabric=int(struct.side_fabric),
                    corner_fabric=int(struct.corner_fabric), set_off=int(struct.set_off), sash=int(struct.sash),
                    sash_fabric=int(struct.sash_fabric), cornerstone=int(struct.cornerstone),
@@ -5888,8 +5892,8 @@ class DiagonalSpec(Spec):
 
 
 @dataclass(frozen=True)
-class SixtySpec(Spec):
-    """struct muslin_sixty_spec, muslin/quilt.h
+class QuiltSixtySpec(Spec):
+    """struct muslin_quilt_sixty_spec, muslin/quilt.h
 
     cells: triangles in a row, ends not counted; 1 .. 2^20 (initially 1)
     rows: 1 .. 2^20 (initially 1)
@@ -5899,8 +5903,8 @@ class SixtySpec(Spec):
         (initially 1)
     """
 
-    _kind = structs.muslin_sixty_spec
-    _init = "muslin_sixty_spec_init"
+    _kind = structs.muslin_quilt_sixty_spec
+    _init = "muslin_quilt_sixty_spec_init"
 
     cells: int = 1
     rows: int = 1
@@ -5916,21 +5920,21 @@ class SixtySpec(Spec):
         put(struct, "first", self.first)
 
     @classmethod
-    def _read(cls, struct: Any) -> "SixtySpec":
+    def _read(cls, struct: Any) -> "QuiltSixtySpec":
         return cls(cells=int(struct.cells), rows=int(struct.rows), height=int(struct.height),
                    end_fabric=int(struct.end_fabric), first=int(struct.first))
 
 
 @dataclass(frozen=True)
-class SixtyPieceSpec(Spec):
-    """struct muslin_sixty_piece_spec, muslin/quilt.h
+class QuiltSixtyPieceSpec(Spec):
+    """struct muslin_quilt_sixty_piece_spec, muslin/quilt.h
 
     fabric: (initially 0)
     cells: 1: a triangle, 2: a diamond, 3: a half-hexagon (initially 1)
     """
 
-    _kind = structs.muslin_sixty_piece_spec
-    _init = "muslin_sixty_piece_spec_init"
+    _kind = structs.muslin_quilt_sixty_piece_spec
+    _init = "muslin_quilt_sixty_piece_spec_init"
 
     fabric: Id = 0
     cells: int = 1
@@ -5940,7 +5944,7 @@ class SixtyPieceSpec(Spec):
         put(struct, "cells", self.cells)
 
     @classmethod
-    def _read(cls, struct: Any) -> "SixtyPieceSpec":
+    def _read(cls, struct: Any) -> "QuiltSixtyPieceSpec":
         return cls(fabric=int(struct.fabric), cells=int(struct.cells))
 
 
@@ -6015,12 +6019,12 @@ class PartCounts:
 
 
 @dataclass(frozen=True)
-class SolveSpec(Spec):
-    """struct muslin_solve_spec, muslin/solution.h
+class SolutionSpec(Spec):
+    """struct muslin_solution_spec, muslin/solution.h
 
     tops: how many of the root are made; 1 .. MUSLIN_COUNT_MAX (initially 1)
     ease: edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX (initially 0)
-    grid: pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_MAX (initially 1/8 in)
+    grid: pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX (initially 1/8 in)
     grid_tolerance: below grid (initially 0)
     half_addition: as in struct muslin_unit_spec; 0: its usual ones (initially 0)
     quarter_addition: (initially 0)
@@ -6036,8 +6040,8 @@ class SolveSpec(Spec):
         StripPiecing.WHERE_FEWER)
     """
 
-    _kind = structs.muslin_solve_spec
-    _init = "muslin_solve_spec_init"
+    _kind = structs.muslin_solution_spec
+    _init = "muslin_solution_spec_init"
 
     tops: Optional[int] = None
     ease: Optional[LengthLike] = None
@@ -6074,16 +6078,16 @@ class SolveSpec(Spec):
 
 
 @dataclass(frozen=True)
-class ValueSpec(Spec):
-    """struct muslin_value_spec, muslin/solution.h
+class SolutionValueSpec(Spec):
+    """struct muslin_solution_value_spec, muslin/solution.h
 
     id: a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is; a fixed length, a sum
         or an extent cannot be given one: MUSLIN_ERR_FOREIGN (initially 0)
     value: in the range of what it stands for (initially 0)
     """
 
-    _kind = structs.muslin_value_spec
-    _init = "muslin_value_spec_init"
+    _kind = structs.muslin_solution_value_spec
+    _init = "muslin_solution_value_spec_init"
 
     id: Optional[Id] = None
     value: Optional[LengthLike] = None
@@ -6151,8 +6155,8 @@ class NodeSize:
 
 
 @dataclass(frozen=True)
-class Totals:
-    """struct muslin_totals, muslin/solution.h
+class SolutionTotal:
+    """struct muslin_solution_total, muslin/solution.h
 
     patches: in all tops
     different_nodes: that the root holds, itself included
@@ -6180,7 +6184,7 @@ class Totals:
     exact: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "Totals":
+    def _read(cls, struct: Any) -> "SolutionTotal":
         return cls(patches=int(struct.patches), different_nodes=int(struct.different_nodes),
                    finished_area=int(struct.finished_area), patch_area=int(struct.patch_area),
                    area_bound=int(struct.area_bound), misfits=int(struct.misfits), eased=int(struct.eased),
@@ -6225,8 +6229,8 @@ class Misfit:
 
 
 @dataclass(frozen=True)
-class Cut:
-    """struct muslin_cut, muslin/solution.h
+class SolutionCut:
+    """struct muslin_solution_cut, muslin/solution.h
 
     fabric
     first_node: the first node that needs it; muslin_solution_cut_nodes() has all
@@ -6303,7 +6307,7 @@ class Cut:
     warnings: Tuple[Warning, ...]
 
     @classmethod
-    def _read(cls, struct: Any) -> "Cut":
+    def _read(cls, struct: Any) -> "SolutionCut":
         return cls(fabric=int(struct.fabric), first_node=int(struct.first_node), cut_width=Length(struct.cut_width),
                    cut_height=Length(struct.cut_height), pitch=Length(struct.pitch), wide_edge=Length(struct.wide_edge),
                    narrow_edge=Length(struct.narrow_edge), surplus_width=Length(struct.surplus_width),
@@ -6468,8 +6472,8 @@ class PressingSpec(Spec):
 
 
 @dataclass(frozen=True)
-class PressedTotals:
-    """struct muslin_pressed_totals, muslin/pressing.h
+class PressingTotal:
+    """struct muslin_pressing_total, muslin/pressing.h
 
     meetings: in all tops, those left out not counted
     exceptions: of those, that do not nest
@@ -6495,15 +6499,15 @@ class PressedTotals:
     turned: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "PressedTotals":
+    def _read(cls, struct: Any) -> "PressingTotal":
         return cls(meetings=int(struct.meetings), exceptions=int(struct.exceptions), least=int(struct.least),
                    alternating=int(struct.alternating), open=int(struct.open), other_way=int(struct.other_way),
                    work=int(struct.work), proven=bool(struct.proven), turned=int(struct.turned))
 
 
 @dataclass(frozen=True)
-class PressedSeam:
-    """struct muslin_pressed_seam, muslin/pressing.h
+class PressingSeam:
+    """struct muslin_pressing_seam, muslin/pressing.h
 
     node
     seam: number in its node
@@ -6518,7 +6522,7 @@ class PressedSeam:
     towards: 1: towards its first piece (the left or upper one), 2: the second, 0: open
     other: enum muslin_other_way
     preferred: 1: as preferred, 2: against it, 0: no preference
-    turn: MUSLIN_OTHER_TURNED: quarter turns of the copies the other way; else 0
+    turn: MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0
     """
 
     node: Id
@@ -6536,7 +6540,7 @@ class PressedSeam:
     turn: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "PressedSeam":
+    def _read(cls, struct: Any) -> "PressingSeam":
         return cls(node=int(struct.node), seam=int(struct.seam), as_shown=int(struct.as_shown),
                    other_way=int(struct.other_way), from_x=Length(struct.from_x), from_y=Length(struct.from_y),
                    to_x=Length(struct.to_x), to_y=Length(struct.to_y), press=Press(struct.press),
@@ -6545,8 +6549,8 @@ class PressedSeam:
 
 
 @dataclass(frozen=True)
-class PressedChild:
-    """struct muslin_pressed_child, muslin/pressing.h
+class PressingChild:
+    """struct muslin_pressing_child, muslin/pressing.h
 
     node: made of ...
     child: ... this ...
@@ -6565,7 +6569,7 @@ class PressedChild:
     turn: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "PressedChild":
+    def _read(cls, struct: Any) -> "PressingChild":
         return cls(node=int(struct.node), child=int(struct.child), place=int(struct.place),
                    other_way=bool(struct.other_way), turn=int(struct.turn))
 
@@ -6603,8 +6607,8 @@ class PressingException:
 
 
 @dataclass(frozen=True)
-class SewingRow:
-    """struct muslin_sewing_row, muslin/sewing.h
+class SewingStep:
+    """struct muslin_sewing_step, muslin/sewing.h
 
     node: what is made
     stack: number of the stack it makes, from 0, for muslin_sewing_label(); a step of cutting takes that of its set
@@ -6636,7 +6640,7 @@ class SewingRow:
     chain: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "SewingRow":
+    def _read(cls, struct: Any) -> "SewingStep":
         return cls(node=int(struct.node), stack=int(struct.stack), alike=int(struct.alike), pieces=int(struct.pieces),
                    seams=int(struct.seams), seam_longest=Length(struct.seam_longest), sewn=Length(struct.sewn),
                    unfinished_width=Length(struct.unfinished_width), unfinished_height=Length(struct.unfinished_height),
@@ -6662,8 +6666,8 @@ class SewingFeed:
 
 
 @dataclass(frozen=True)
-class SewnTotals:
-    """struct muslin_sewn_totals, muslin/sewing.h
+class SewingTotal:
+    """struct muslin_sewing_total, muslin/sewing.h
 
     steps
     seams: in all tops
@@ -6689,7 +6693,7 @@ class SewnTotals:
     height_likely: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "SewnTotals":
+    def _read(cls, struct: Any) -> "SewingTotal":
         return cls(steps=int(struct.steps), seams=int(struct.seams), sewn=Length(struct.sewn),
                    in_sets=Length(struct.in_sets), width_seams=int(struct.width_seams),
                    height_seams=int(struct.height_seams), width_worst=Length(struct.width_worst),
@@ -6803,8 +6807,8 @@ class EdgePrintsSpec(Spec):
     right: (initially -1)
     bottom: (initially -1)
     left: (initially -1)
-    turns_half: the flag MUSLIN_BLOCK_TURNS_HALF (initially False)
-    turns_quarter: the flag MUSLIN_BLOCK_TURNS_QUARTER (initially False)
+    turns_half: the flag MUSLIN_EDGE_PRINTS_TURNS_HALF (initially False)
+    turns_quarter: the flag MUSLIN_EDGE_PRINTS_TURNS_QUARTER (initially False)
     """
 
     _kind = structs.muslin_edge_prints_spec
@@ -6824,8 +6828,8 @@ class EdgePrintsSpec(Spec):
         put(struct, "right", self.right)
         put(struct, "bottom", self.bottom)
         put(struct, "left", self.left)
-        struct.flags |= BLOCK_TURNS_HALF if self.turns_half else 0
-        struct.flags |= BLOCK_TURNS_QUARTER if self.turns_quarter else 0
+        struct.flags |= EDGE_PRINTS_TURNS_HALF if self.turns_half else 0
+        struct.flags |= EDGE_PRINTS_TURNS_QUARTER if self.turns_quarter else 0
 
 
 @dataclass(frozen=True)
@@ -6897,8 +6901,8 @@ class BlankSpec(Spec):
 
 
 @dataclass(frozen=True)
-class PlanStockSpec(Spec):
-    """struct muslin_plan_stock_spec, muslin/cutplan.h
+class CutplanStockSpec(Spec):
+    """struct muslin_cutplan_stock_spec, muslin/cutplan.h
 
     width: usable, across the cloth, 1 or more (initially 21 in)
     length: along it, 1 or more (initially 18 in)
@@ -6907,8 +6911,8 @@ class PlanStockSpec(Spec):
     label: the caller's own, given back (initially 0)
     """
 
-    _kind = structs.muslin_plan_stock_spec
-    _init = "muslin_plan_stock_spec_init"
+    _kind = structs.muslin_cutplan_stock_spec
+    _init = "muslin_cutplan_stock_spec_init"
 
     width: Optional[LengthLike] = None
     length: Optional[LengthLike] = None
@@ -6931,10 +6935,10 @@ class CutplanSpec(Spec):
     usable_width: of the bolt, without selvages, 1 or more; with stock 0 (initially 40 in)
     end_loss: taken off each strip for squaring its ends: half at its left end, down, the rest at its right one
         (initially 0)
-    squaring_loss: a strip's cut end is squared again after squaring_every cuts, and loses this: spread over those cuts,
-        each piece takes squaring_loss / squaring_every more, up; strips of JOINED pieces are not cross-cut and take no
+    resquare_loss: a strip's cut end is squared again after resquare_every cuts, and loses this: spread over those cuts,
+        each piece takes resquare_loss / resquare_every more, up; strips of JOINED pieces are not cross-cut and take no
         more (initially 0)
-    squaring_every: 1 or more with a loss, else 0 (initially 0)
+    resquare_every: 1 or more with a loss, else 0 (initially 0)
     straightening: taken off the bolt, or the length of each piece of stock, once (initially 0)
     spare: more pieces of each size than all rows of it want; none of JOINED ones (initially 0)
     work_limit: steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans
@@ -6954,8 +6958,8 @@ class CutplanSpec(Spec):
 
     usable_width: Optional[LengthLike] = None
     end_loss: Optional[LengthLike] = None
-    squaring_loss: Optional[LengthLike] = None
-    squaring_every: Optional[int] = None
+    resquare_loss: Optional[LengthLike] = None
+    resquare_every: Optional[int] = None
     straightening: Optional[LengthLike] = None
     spare: Optional[int] = None
     work_limit: Optional[int] = None
@@ -6971,8 +6975,8 @@ class CutplanSpec(Spec):
     def _put(self, struct: Any) -> None:
         put_length(struct, "usable_width", self.usable_width)
         put_length(struct, "end_loss", self.end_loss)
-        put_length(struct, "squaring_loss", self.squaring_loss)
-        put(struct, "squaring_every", self.squaring_every)
+        put_length(struct, "resquare_loss", self.resquare_loss)
+        put(struct, "resquare_every", self.resquare_every)
         put_length(struct, "straightening", self.straightening)
         put(struct, "spare", self.spare)
         put(struct, "work_limit", self.work_limit)
@@ -6987,8 +6991,8 @@ class CutplanSpec(Spec):
 
 
 @dataclass(frozen=True)
-class PlanTotals:
-    """struct muslin_plan_totals, muslin/cutplan.h
+class CutplanTotal:
+    """struct muslin_cutplan_total, muslin/cutplan.h
 
     pieces: cut in all, those wanted and those spare; of JOINED each strip counts; of FOLDED cloth one that is too many,
         too
@@ -7011,7 +7015,7 @@ class PlanTotals:
     work: steps taken
     cases: of the proof
     proven: 1 when cost = least
-    stopped: enum muslin_plan_stopped
+    stopped: enum muslin_cutplan_stopped
     other_lengths: 1: strips of JOINED pieces might have other lengths, with which a plan might cost less than least:
         some have a least_part that is heeded
     """
@@ -7032,23 +7036,23 @@ class PlanTotals:
     work: int
     cases: int
     proven: bool
-    stopped: PlanStopped
+    stopped: CutplanStopped
     other_lengths: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanTotals":
+    def _read(cls, struct: Any) -> "CutplanTotal":
         return cls(pieces=int(struct.pieces), missing=int(struct.missing), strips=int(struct.strips),
                    panels=int(struct.panels), heights=int(struct.heights), cuts=int(struct.cuts),
                    cloth_length=Length(struct.cloth_length), cost=int(struct.cost), least=int(struct.least),
                    stock_pieces=int(struct.stock_pieces), waste=int(struct.waste),
                    own_strips_length=Length(struct.own_strips_length), area_bound=Length(struct.area_bound),
                    work=int(struct.work), cases=int(struct.cases), proven=bool(struct.proven),
-                   stopped=PlanStopped(struct.stopped), other_lengths=bool(struct.other_lengths))
+                   stopped=CutplanStopped(struct.stopped), other_lengths=bool(struct.other_lengths))
 
 
 @dataclass(frozen=True)
-class PlanStrip:
-    """struct muslin_plan_strip, muslin/cutplan.h
+class CutplanStrip:
+    """struct muslin_cutplan_strip, muslin/cutplan.h
 
     times: so many alike, one behind the other; of SLIT and WITHIN: in each of its holder
     holder: SLIT and WITHIN: the row of the panel or piece of stock; else -1
@@ -7061,7 +7065,7 @@ class PlanStrip:
         slit; beside it what is left
     height: how far along the cloth it goes
     used: of the width, by its pieces
-    kind: enum muslin_plan_strip_kind
+    kind: enum muslin_cutplan_strip_kind
     turned: 1 when first cuts run along the length of this piece of stock: its width here is its length, less
         straightening, and its height is its width
     """
@@ -7076,20 +7080,20 @@ class PlanStrip:
     width: Length
     height: Length
     used: Length
-    kind: PlanStripKind
+    kind: CutplanStripKind
     turned: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanStrip":
+    def _read(cls, struct: Any) -> "CutplanStrip":
         return cls(times=int(struct.times), holder=int(struct.holder), stock=int(struct.stock),
                    first_place=int(struct.first_place), places=int(struct.places), x=Length(struct.x),
                    y=Length(struct.y), width=Length(struct.width), height=Length(struct.height),
-                   used=Length(struct.used), kind=PlanStripKind(struct.kind), turned=bool(struct.turned))
+                   used=Length(struct.used), kind=CutplanStripKind(struct.kind), turned=bool(struct.turned))
 
 
 @dataclass(frozen=True)
-class PlanPlace:
-    """struct muslin_plan_place, muslin/cutplan.h
+class CutplanPlace:
+    """struct muslin_cutplan_place, muslin/cutplan.h
 
     piece: row of the request; of FOLDED cloth that of the upper piece: where the row wants only one more, the lower one
         is for the next row of this size
@@ -7117,15 +7121,15 @@ class PlanPlace:
     trimmed: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanPlace":
+    def _read(cls, struct: Any) -> "CutplanPlace":
         return cls(piece=int(struct.piece), strip=int(struct.strip), count=int(struct.count), x=Length(struct.x),
                    y=Length(struct.y), width=Length(struct.width), height=Length(struct.height),
                    pitch=Length(struct.pitch), turned=bool(struct.turned), trimmed=bool(struct.trimmed))
 
 
 @dataclass(frozen=True)
-class PlanBlank:
-    """struct muslin_plan_blank, muslin/cutplan.h
+class CutplanBlank:
+    """struct muslin_cutplan_blank, muslin/cutplan.h
 
     piece: row of the request
     place: row of muslin_cutplan_places()
@@ -7156,7 +7160,7 @@ class PlanBlank:
     layers: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanBlank":
+    def _read(cls, struct: Any) -> "CutplanBlank":
         return cls(piece=int(struct.piece), place=int(struct.place), strip=int(struct.strip), stock=int(struct.stock),
                    sheet=int(struct.sheet), x=Length(struct.x), y=Length(struct.y), width=Length(struct.width),
                    height=Length(struct.height), turned=bool(struct.turned), trimmed=bool(struct.trimmed),
@@ -7164,8 +7168,8 @@ class PlanBlank:
 
 
 @dataclass(frozen=True)
-class PlanLeftOver:
-    """struct muslin_plan_left_over, muslin/cutplan.h
+class CutplanLeftOver:
+    """struct muslin_cutplan_left_over, muslin/cutplan.h
 
     strip: row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock that it is the
         rest of, the slit pieces that it lies above
@@ -7184,14 +7188,14 @@ class PlanLeftOver:
     height: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanLeftOver":
+    def _read(cls, struct: Any) -> "CutplanLeftOver":
         return cls(strip=int(struct.strip), count=int(struct.count), x=Length(struct.x), y=Length(struct.y),
                    width=Length(struct.width), height=Length(struct.height))
 
 
 @dataclass(frozen=True)
-class PlanPiece:
-    """struct muslin_plan_piece, muslin/cutplan.h
+class CutplanPiece:
+    """struct muslin_cutplan_piece, muslin/cutplan.h
 
     label: the row's own
     made: of its count
@@ -7206,13 +7210,13 @@ class PlanPiece:
     cut: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanPiece":
+    def _read(cls, struct: Any) -> "CutplanPiece":
         return cls(label=int(struct.label), made=int(struct.made), missing=int(struct.missing), cut=int(struct.cut))
 
 
 @dataclass(frozen=True)
-class PlanStock:
-    """struct muslin_plan_stock, muslin/cutplan.h
+class CutplanStockUsed:
+    """struct muslin_cutplan_stock_used, muslin/cutplan.h
 
     label: the row's own
     used: pieces of stock that are cut into
@@ -7224,13 +7228,13 @@ class PlanStock:
     cost: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanStock":
+    def _read(cls, struct: Any) -> "CutplanStockUsed":
         return cls(label=int(struct.label), used=int(struct.used), cost=int(struct.cost))
 
 
 @dataclass(frozen=True)
-class PlanWidth:
-    """struct muslin_plan_width, muslin/cutplan.h
+class CutplanWidth:
+    """struct muslin_cutplan_width, muslin/cutplan.h
 
     usable_width
     cloth_length: straightening included; 0 where a piece does not fit
@@ -7244,14 +7248,14 @@ class PlanWidth:
     proven: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanWidth":
+    def _read(cls, struct: Any) -> "CutplanWidth":
         return cls(usable_width=Length(struct.usable_width), cloth_length=Length(struct.cloth_length),
                    least=int(struct.least), proven=bool(struct.proven))
 
 
 @dataclass(frozen=True)
-class PlanSize:
-    """struct muslin_plan_size, muslin/cutplan.h
+class CutplanSize:
+    """struct muslin_cutplan_size, muslin/cutplan.h
 
     piece: the first row of the request that wants it
     count: wanted, spare ones included, of all rows alike; FOLDED: blanks, of two pieces each, or of one where it goes
@@ -7279,7 +7283,7 @@ class PlanSize:
     turned_height: Length
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanSize":
+    def _read(cls, struct: Any) -> "CutplanSize":
         return cls(piece=int(struct.piece), count=int(struct.count), taken=Length(struct.taken),
                    height=Length(struct.height), run_in=Length(struct.run_in), may_turn=bool(struct.may_turn),
                    slit=bool(struct.slit), level=bool(struct.level), turned_taken=Length(struct.turned_taken),
@@ -7287,14 +7291,14 @@ class PlanSize:
 
 
 @dataclass(frozen=True)
-class PlanWay:
-    """struct muslin_plan_way, muslin/cutplan.h
+class CutplanWay:
+    """struct muslin_cutplan_way, muslin/cutplan.h
 
     cost: height of a strip, length of a panel, or cost of the stock
     stock: row of the request, -1: from the bolt
     width: room along each strip, down to what sizes can add up to
     height: of the strip; of a panel or piece of stock room for strips
-    kind: enum muslin_plan_strip_kind: STRIP, PANEL or STOCK
+    kind: enum muslin_cutplan_strip_kind: STRIP, PANEL or STOCK
     turned: 1 when first cuts run along the length of the stock
     """
 
@@ -7302,18 +7306,18 @@ class PlanWay:
     stock: int
     width: Length
     height: Length
-    kind: PlanStripKind
+    kind: CutplanStripKind
     turned: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanWay":
+    def _read(cls, struct: Any) -> "CutplanWay":
         return cls(cost=int(struct.cost), stock=int(struct.stock), width=Length(struct.width),
-                   height=Length(struct.height), kind=PlanStripKind(struct.kind), turned=bool(struct.turned))
+                   height=Length(struct.height), kind=CutplanStripKind(struct.kind), turned=bool(struct.turned))
 
 
 @dataclass(frozen=True)
-class PlanCase:
-    """struct muslin_plan_case, muslin/cutplan.h
+class CutplanCase:
+    """struct muslin_cutplan_case, muslin/cutplan.h
 
     parent: row of the case of which this is a part; -1: the whole
     split: rows split and split + 1 are its parts; 0: it is not split
@@ -7341,7 +7345,7 @@ class PlanCase:
     at_least: bool
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanCase":
+    def _read(cls, struct: Any) -> "CutplanCase":
         return cls(parent=int(struct.parent), split=int(struct.split), worths=int(struct.worths),
                    least=int(struct.least), wanted=int(struct.wanted), first_way=int(struct.first_way),
                    last_way=int(struct.last_way), plan_size=int(struct.plan_size), packed_way=int(struct.packed_way),
@@ -7349,8 +7353,8 @@ class PlanCase:
 
 
 @dataclass(frozen=True)
-class PlanWorth:
-    """struct muslin_plan_worth, muslin/cutplan.h
+class CutplanWorth:
+    """struct muslin_cutplan_worth, muslin/cutplan.h
 
     plan_size: the size of which each piece is worth it, -1: not a size
     of_case: ... else the case whose condition is, for each of what it counts; -1: not a case
@@ -7364,19 +7368,19 @@ class PlanWorth:
     worth: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanWorth":
+    def _read(cls, struct: Any) -> "CutplanWorth":
         return cls(plan_size=int(struct.plan_size), of_case=int(struct.of_case), stock=int(struct.stock),
                    worth=int(struct.worth))
 
 
 @dataclass(frozen=True)
-class PlanChecked:
-    """struct muslin_plan_checked, muslin/cutplan.h
+class CutplanChecked:
+    """struct muslin_cutplan_checked, muslin/cutplan.h
 
     cost: of the plan, added up anew
     least: the bound, proved anew
     cases: cases looked at
-    fault: 0: all is well; else what is wrong first: enum muslin_plan_fault
+    fault: 0: all is well; else what is wrong first: enum muslin_cutplan_fault
     at: the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips, pieces
         laid or things as the search noted them
     """
@@ -7388,7 +7392,7 @@ class PlanChecked:
     at: int
 
     @classmethod
-    def _read(cls, struct: Any) -> "PlanChecked":
+    def _read(cls, struct: Any) -> "CutplanChecked":
         return cls(cost=int(struct.cost), least=int(struct.least), cases=int(struct.cases), fault=int(struct.fault),
                    at=int(struct.at))
 
@@ -7398,8 +7402,8 @@ class YardageSpec(Spec):
     """struct muslin_yardage_spec, muslin/yardage.h
 
     end_loss: these six as in struct muslin_cutplan_spec, of each fabric (initially 0)
-    squaring_loss: (initially 0)
-    squaring_every: (initially 0)
+    resquare_loss: (initially 0)
+    resquare_every: (initially 0)
     straightening: (initially 0)
     spare: (initially 0)
     work_limit: of each fabric (initially 400000000)
@@ -7422,8 +7426,8 @@ class YardageSpec(Spec):
     _init = "muslin_yardage_spec_init"
 
     end_loss: Optional[LengthLike] = None
-    squaring_loss: Optional[LengthLike] = None
-    squaring_every: Optional[int] = None
+    resquare_loss: Optional[LengthLike] = None
+    resquare_every: Optional[int] = None
     straightening: Optional[LengthLike] = None
     spare: Optional[int] = None
     work_limit: Optional[int] = None
@@ -7443,8 +7447,8 @@ class YardageSpec(Spec):
 
     def _put(self, struct: Any) -> None:
         put_length(struct, "end_loss", self.end_loss)
-        put_length(struct, "squaring_loss", self.squaring_loss)
-        put(struct, "squaring_every", self.squaring_every)
+        put_length(struct, "resquare_loss", self.resquare_loss)
+        put(struct, "resquare_every", self.resquare_every)
         put_length(struct, "straightening", self.straightening)
         put(struct, "spare", self.spare)
         put(struct, "work_limit", self.work_limit)
@@ -7565,7 +7569,7 @@ class StripsetShortest:
 class StripsetPrints:
     """What stripset_prints() answers."""
 
-    rows: Tuple[PrintRow, ...]
+    rows: Tuple[StripsetPrint, ...]
     sets: int
     scarcest: int
 
@@ -7606,7 +7610,7 @@ class FitRescale:
 class StripquiltPressing:
     """What stripquilt_pressing() answers."""
 
-    pressing: Pressing
+    pressing: SetPressing
     segments: int
 
 
@@ -7671,5 +7675,5 @@ class ScatterTouches:
 class CutplanWorths:
     """What cutplan_worths() answers."""
 
-    rows: Tuple[PlanWorth, ...]
+    rows: Tuple[CutplanWorth, ...]
     scale: int

@@ -49,7 +49,7 @@ def row(asked):
 
 
 def yielded(asked):
-    spec = SimpleNamespace(usable_length=ticks(asked["usable"]), segment_cut=ticks(asked["segment"]),
+    spec = SimpleNamespace(strip_length=ticks(asked["usable"]), segment_cut=ticks(asked["segment"]),
                            end_trim=ticks(asked["trim"]), resquare_loss=0, resquare_every=0, fold_clear=0)
     found = stripset.yield_of(spec, False)
     return {"segments": found["segments"], "strip_may_be_shorter_by": found["shorter_by"],

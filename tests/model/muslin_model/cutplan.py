@@ -26,7 +26,7 @@ def flag(request, name):
 
 
 def squaring_share(request):
-    return -(-request["squaring_loss"] // request["squaring_every"]) if request.get("squaring_every") else 0
+    return -(-request["resquare_loss"] // request["resquare_every"]) if request.get("resquare_every") else 0
 
 
 def bolt_room(request):

@@ -30,7 +30,7 @@ def wants_of(spec):
     wants.seam(spec.allowance, spec.take_up)
     wants.choice(spec.policy, EXACT, OVERSIZE)
     wants.between(spec.trim_room, 0, SIZE_MAX if spec.policy == OVERSIZE else 0)
-    wants.size(spec.side_add, spec.corner_add)
+    wants.size(spec.side_addition, spec.corner_addition)
     wants.between(spec.factor_numerator, 0, FACTOR_MAX)
     if spec.factor_numerator == 0:
         wants.between(spec.factor_denominator, 0, 0)
@@ -64,15 +64,15 @@ def factor(spec):
 def squares(spec):
     """The squares to cut, as finished long side or leg, exact allowance, customary total."""
     t, f = seam(spec), 2 * spec.set_off
-    side_add = spec.side_add or up(Fraction(5 * t, 2))
-    corner_add = spec.corner_add or up(Fraction(7 * t, 4))
+    side_addition = spec.side_addition or up(Fraction(5 * t, 2))
+    corner_addition = spec.corner_addition or up(Fraction(7 * t, 4))
     leg = side_long(spec, spec.block) - f
     leg = leg / ROOT
     hypotenuse = (corner_leg(spec, spec.block) - f) * ROOT
     return {
-        "side": (side_long(spec, spec.block) + t + t * ROOT, leg, 1, f + side_add),
-        "corner": (corner_leg(spec, spec.block) + t + t * ROOT / 2, hypotenuse, 2, f + corner_add),
-        "edge": (spec.sash * ROOT + t + t * ROOT, Root2(spec.sash), 1, side_add),
+        "side": (side_long(spec, spec.block) + t + t * ROOT, leg, 1, f + side_addition),
+        "corner": (corner_leg(spec, spec.block) + t + t * ROOT / 2, hypotenuse, 2, f + corner_addition),
+        "edge": (spec.sash * ROOT + t + t * ROOT, Root2(spec.sash), 1, side_addition),
     }
 
 
@@ -88,7 +88,7 @@ def cut_square(spec, cutting, need, side, times, added):
     else:
         total = side / factor(spec) + added
     if total < need:
-        raise Refused("ERR_CONSTANT")
+        raise Refused("ERR_CUSTOMARY")
     return (total + trim).floor() if spec.diagonal_first else (total + trim).rounded(cutting)["value"]
 
 

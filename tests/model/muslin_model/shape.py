@@ -15,7 +15,7 @@ from .base import LENGTH_MAX, SIZE_MAX, Refused, Wants, grid_point, rounded
 
 getcontext().prec = 90
 
-SHAPE_MAX, SEAM_MAX, REACH, CORNERS = 2**20, 2**17, 2**22, 1024
+SHAPE_SIZE_MAX, SEAM_MAX, REACH, CORNERS = 2**20, 2**17, 2**22, 1024
 STRAIGHT, CONVEX, CONCAVE = 1, 2, 3
 SHARP, BLUNT, TRIM_ARRIVING, TRIM_LEAVING = 1, 2, 3, 4
 WARN_BIAS_EDGE = 1 << 12
@@ -34,13 +34,13 @@ def read(rows):
         arc = row.curve != STRAIGHT
         wants.choice(row.tip, SHARP, TRIM_LEAVING)
         wants.choice(row.curve, STRAIGHT, CONCAVE)
-        wants.between(row.x, 0, SHAPE_MAX)
-        wants.between(row.y, 0, SHAPE_MAX)
+        wants.between(row.x, 0, SHAPE_SIZE_MAX)
+        wants.between(row.y, 0, SHAPE_SIZE_MAX)
         wants.between(row.allowance, 0, SEAM_MAX)
         wants.between(row.take_up, 0, SEAM_MAX)
-        wants.between(row.radius, int(arc), SHAPE_MAX if arc else 0)
-        wants.between(row.centre_x, -SHAPE_MAX if arc else 0, 2 * SHAPE_MAX if arc else 0)
-        wants.between(row.centre_y, -SHAPE_MAX if arc else 0, 2 * SHAPE_MAX if arc else 0)
+        wants.between(row.radius, int(arc), SHAPE_SIZE_MAX if arc else 0)
+        wants.between(row.centre_x, -SHAPE_SIZE_MAX if arc else 0, 2 * SHAPE_SIZE_MAX if arc else 0)
+        wants.between(row.centre_y, -SHAPE_SIZE_MAX if arc else 0, 2 * SHAPE_SIZE_MAX if arc else 0)
         wants.that(before <= row.piece <= before + 1, "ERR_SHAPE")
         before = row.piece
     wants.done()
@@ -323,7 +323,7 @@ def good_rounding(rounding):
 
 def good_margin(margin):
     wants = Wants()
-    wants.between(margin, 0, SHAPE_MAX)
+    wants.between(margin, 0, SHAPE_SIZE_MAX)
     wants.done()
 
 
@@ -391,8 +391,8 @@ def sizes(ring, found, direction):
 
 def good_grain(spec):
     wants = Wants()
-    wants.between(spec.grain_x, -SHAPE_MAX, SHAPE_MAX)
-    wants.between(spec.grain_y, -SHAPE_MAX, SHAPE_MAX)
+    wants.between(spec.grain_x, -SHAPE_SIZE_MAX, SHAPE_SIZE_MAX)
+    wants.between(spec.grain_y, -SHAPE_SIZE_MAX, SHAPE_SIZE_MAX)
     wants.done()
 
 

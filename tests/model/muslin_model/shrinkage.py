@@ -6,7 +6,7 @@ from fractions import Fraction
 from .base import PPM, Wants, down, nearest, rounded, up
 
 BATTING, FABRIC, LARGER, SMALLER = 1, 2, 3, 4
-BY_BATTING, BY_FABRIC, BY_BOTH = 1, 2, 3
+BATTING, FABRIC, BOTH = 1, 2, 3
 
 
 def wants_measures(wants, before, after):
@@ -112,10 +112,10 @@ def governs(fabric, batting, rule):
     wants.done()
     share = {BATTING: batting, FABRIC: fabric, LARGER: max(fabric, batting), SMALLER: min(fabric, batting)}[rule]
     if rule in (LARGER, SMALLER) and fabric == batting:
-        return {"share": share, "source": BY_BOTH}
+        return {"share": share, "source": BOTH}
     if rule in (BATTING, FABRIC):
-        return {"share": share, "source": BY_BATTING if rule == BATTING else BY_FABRIC}
-    return {"share": share, "source": BY_BATTING if share == batting else BY_FABRIC}
+        return {"share": share, "source": BATTING if rule == BATTING else FABRIC}
+    return {"share": share, "source": BATTING if share == batting else FABRIC}
 
 
 def prewash(spec):

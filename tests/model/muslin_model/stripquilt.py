@@ -7,7 +7,7 @@ from . import seam, setting, stripset
 from .base import COUNT_MAX, WARN_SET_REPEATS, WARN_SMALL_QUILT, Refused, Wants
 
 NESTING_TURN, NESTING_NAME = 1, 2
-BLOCK_SEGMENTS_MAX = 16
+STRIPQUILT_SEGMENTS_MAX = 16
 SMALL_QUILT_SIDE = 60 * 8128
 
 
@@ -39,7 +39,7 @@ def parts_of(spec, one_end, wants):
                                      columns=spec.columns, rows=spec.rows, allowance=spec.allowance,
                                      take_up=spec.take_up, turning=spec.turning,
                                      square_tolerance=spec.square_tolerance))
-        one_set = stripset.yield_of(Parts(usable_length=spec.usable_length, segment_cut=cut, end_trim=spec.end_trim,
+        one_set = stripset.yield_of(Parts(strip_length=spec.strip_length, segment_cut=cut, end_trim=spec.end_trim,
                                           resquare_loss=spec.resquare_loss, resquare_every=spec.resquare_every,
                                           fold_clear=spec.fold_clear), one_end)
     except Refused as refused:
@@ -50,10 +50,10 @@ def parts_of(spec, one_end, wants):
 def plan(spec, one_end):
     wants = Wants()
     wants.some_count(spec.strips, spec.strips_per_set, spec.columns, spec.rows)
-    wants.between(spec.segments_per_block, 1, BLOCK_SEGMENTS_MAX)
+    wants.between(spec.segments_per_block, 1, STRIPQUILT_SEGMENTS_MAX)
     wants.count(spec.tops, spec.resquare_every)
     wants.some_size(spec.strip_cut)
-    wants.size(spec.usable_length, spec.segment_cut, spec.end_trim, spec.resquare_loss, spec.fold_clear)
+    wants.size(spec.strip_length, spec.segment_cut, spec.end_trim, spec.resquare_loss, spec.fold_clear)
     wants.seam(spec.allowance, spec.take_up)
     wants.size(spec.square_tolerance)
     wants.choice(spec.turning, setting.TURNING_NONE, setting.TURNING_HALF)

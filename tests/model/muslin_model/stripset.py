@@ -7,7 +7,7 @@ from .base import COUNT_MAX, LENGTH_MAX, WARN_MIXED_WIDTHS, WARN_NO_SLACK, Refus
 def yield_of(spec, one_end):
     """Cuts are counted along the strip; from both ends, each end has half of what the fold leaves."""
     wants = Wants()
-    wants.size(spec.usable_length, spec.end_trim, spec.resquare_loss, spec.fold_clear)
+    wants.size(spec.strip_length, spec.end_trim, spec.resquare_loss, spec.fold_clear)
     wants.some_size(spec.segment_cut)
     wants.count(spec.resquare_every)
     wants.that(not (one_end and spec.fold_clear), "ERR_RANGE")
@@ -24,17 +24,17 @@ def yield_of(spec, one_end):
         return 2 * (spec.end_trim + cut) + spec.fold_clear
 
     ends = 1 if one_end else 2
-    k = largest(lambda k: k == 0 or strip_for(k) <= spec.usable_length, spec.usable_length)
+    k = largest(lambda k: k == 0 or strip_for(k) <= spec.strip_length, spec.strip_length)
     used = 2 * spec.end_trim + ends * (k * spec.segment_cut + squarings(k) * spec.resquare_loss)
-    shorter = spec.usable_length - strip_for(k) if k else 0
+    shorter = spec.strip_length - strip_for(k) if k else 0
     return {
         "segments": ends * k,
         "per_end": k,
         "resquarings": ends * squarings(k),
         "least_length": strip_for(k) if k else 0,
-        "left_over": max(spec.usable_length - used, 0),
+        "left_over": max(spec.strip_length - used, 0),
         "shorter_by": shorter,
-        "longer_for_more": strip_for(k + 1) - spec.usable_length,
+        "longer_for_more": strip_for(k + 1) - spec.strip_length,
         "warnings": WARN_NO_SLACK if k and shorter == 0 else 0,
     }
 

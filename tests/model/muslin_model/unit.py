@@ -10,8 +10,8 @@ from math import gcd
 
 from .base import COUNT_MAX, DOWN, SIZE_MAX, UP, Refused, Wants, largest, least
 
-UNIT_MAX = 2**26
-PART_MAX = UNIT_MAX // 8
+UNIT_SIZE_MAX = 2**26
+PART_MAX = UNIT_SIZE_MAX // 8
 WARN_BIAS_EDGE, WARN_BELOW_EXACT = 1 << 12, 1 << 14
 
 (RECTANGLE, HALF_SQUARE, QUARTER_SQUARE, SPLIT_QUARTER, FLYING_GEESE, SQUARE_IN_SQUARE, SNOWBALL, HALF_RECTANGLE,
@@ -351,7 +351,7 @@ def read_seam(wants, spec):
     wants.choice(spec.policy, EXACT, OVERSIZE)
     wants.between(spec.trim, 0, PART_MAX if spec.policy == OVERSIZE else 0)
     wants.rounding(spec)
-    wants.between(spec.grid, 1, UNIT_MAX)
+    wants.between(spec.grid, 1, UNIT_SIZE_MAX)
     wants.choice(spec.tip, SHARP, BLUNT)
     wants.count(spec.units)
     seam = 2 * spec.allowance + spec.take_up
@@ -369,13 +369,13 @@ def additions_do(kind, method, spec):
 
 def read_sizes(wants, spec):
     kind, w = spec.kind, spec.finished_width
-    wants.between(w, *((0, 0) if kind in ONLY_HEIGHT else (1, UNIT_MAX)))
+    wants.between(w, *((0, 0) if kind in ONLY_HEIGHT else (1, UNIT_SIZE_MAX)))
     if kind == FLYING_GEESE:
-        wants.between(w, 2, UNIT_MAX)
+        wants.between(w, 2, UNIT_SIZE_MAX)
         wants.that(w % 2 == 0, "ERR_RANGE")
     if kind not in NEEDS_HEIGHT and spec.finished_height == 0:
         spec.finished_height = w // 2 if kind == FLYING_GEESE else w
-    wants.between(spec.finished_height, 1, UNIT_MAX)
+    wants.between(spec.finished_height, 1, UNIT_SIZE_MAX)
     if kind == FLYING_GEESE:
         wants.that(2 * spec.finished_height == w, "ERR_RANGE")
     elif kind not in NEEDS_HEIGHT | FREE_HEIGHT:
@@ -396,7 +396,7 @@ def read(wants, spec):
         known = spec.method in METHODS[spec.kind]
         wants.that(known, "ERR_METHOD")
         if known and not wants.reasons:
-            wants.that(additions_do(spec.kind, spec.method, spec), "ERR_CONSTANT")
+            wants.that(additions_do(spec.kind, spec.method, spec), "ERR_CUSTOMARY")
         read_sizes(wants, spec)
 
 
@@ -518,7 +518,7 @@ def read_stock(wants, stock):
     wants.some_size(stock.width, stock.height)
     wants.count(stock.per_region)
     wants.size(stock.end_loss)
-    wants.between(stock.finished_grid, 1, UNIT_MAX)
+    wants.between(stock.finished_grid, 1, UNIT_SIZE_MAX)
 
 
 def from_rectangle(piece, stock):
@@ -569,7 +569,8 @@ def largest_of(kind, method, ratio, spec, stock):
     def sizes(k):
         return k * step * w, k * step * h, k * step * c, seam_of(spec)
 
-    steps = largest(lambda k: k == 0 or harvest(kind, method, sizes(k), spec, stock)[0], UNIT_MAX // max(w, h) // step)
+    steps = largest(lambda k: k == 0 or harvest(kind, method, sizes(k), spec, stock)[0], UNIT_SIZE_MAX // max(w,
+            h) // step)
     return harvest(kind, method, sizes(steps), spec, stock)[1] if steps else None
 
 

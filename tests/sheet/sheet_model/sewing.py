@@ -188,7 +188,7 @@ class Sewing:
         account.same(match, "loss", self.ruler.measured(loss))
         cut = value_of(match["cut"])
         usable = min(self.facts.by_key[self.facts.pieces[int(name)].fabric].usable for name in strip_set.strips)
-        spec = SimpleNamespace(usable_length=int(usable), end_trim=int(trim), resquare_loss=int(loss),
+        spec = SimpleNamespace(strip_length=int(usable), end_trim=int(trim), resquare_loss=int(loss),
                                fold_clear=int(clear), segment_cut=int(cut),
                                resquare_every=cutting.get("resquare every", 0))
         self.yields(step, strip_set, match, spec)
@@ -223,7 +223,7 @@ class Sewing:
         step.pieces.update(strip_set.strips)
         step.strips = strip_set.strips
         step.seams = strip_set.seams
-        strip_set.long_seams = strip_set.seams * Fraction(spec.usable_length)
+        strip_set.long_seams = strip_set.seams * Fraction(spec.strip_length)
         for name in strip_set.strips:
             less = gives["shorter_by"]
             self.facts.set_shorter[name] = min(self.facts.set_shorter.get(name, less), less)
