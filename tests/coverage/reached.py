@@ -1,0 +1,57 @@
+#!/usr/bin/env python3
+"""reached.py - is every line, branch and condition of lib/ reached by tests? Says where not; fails then.
+
+    reached.py COVERAGE.json        from llvm-cov-19 export --skip-functions
+
+A condition is covered (MC/DC) where it alone has been seen to change its decision. What no call can reach is excepted in
+the source, by a comment with UNREACHED: and the reason on the line where it begins; an exception that is reached is a
+mistake too, and so is a number of them that is not the one recorded here.
+
+SPDX-License-Identifier: MIT"""
+import json
+import os
+import sys
+
+EXCEPTED = 2  # a person looks at each
+
+
+def unreached(file):
+    """(line, what) of all that is not reached."""
+    for line, _column, count, has_count, is_entry, is_gap in file["segments"]:
+        if has_count and is_entry and not is_gap and count == 0:
+            yield line, "never run"
+    for line, *_rest, true, false, _file, _expansion, _kind in file["branches"]:
+        if not true or not false:
+            yield line, "never " + ("true" if not true else "false")
+    for line, *_rest, conditions in file["mcdc_records"]:
+        for number, covered in enumerate(conditions, 1):
+            if not covered:
+                yield line, f"condition {number} of {len(conditions)} decides nothing"
+
+
+def main():
+    with open(sys.argv[1], encoding="utf-8") as export:
+        data = json.load(export)["data"][0]
+    problems, exceptions = [], []
+    for file in data["files"]:
+        name = os.path.relpath(file["filename"])
+        with open(name, encoding="utf-8") as source:
+            lines = source.read().split("\n")
+        excepted = {number for number, line in enumerate(lines, 1) if "UNREACHED:" in line}
+        found = sorted(set(unreached(file)))
+        problems += [f"{name}:{line}: {what}: {lines[line - 1].strip()}" for line, what in found if line not in excepted]
+        for number in sorted(excepted):
+            exceptions.append(f"{name}:{number}: {lines[number - 1].strip()}")
+            if number not in {line for line, _what in found}:
+                problems.append(f"{name}:{number}: excepted, but reached")
+    if len(exceptions) != EXCEPTED:
+        problems.append(f"{len(exceptions)} exceptions, not {EXCEPTED}")
+    print("exceptions:", *exceptions, "not reached:", *problems or ["nothing"], sep="\n  ")
+    counts = (f"{data['totals'][what]['covered']} of {data['totals'][what]['count']} {name}"
+              for what, name in (("lines", "lines"), ("branches", "branches"), ("mcdc", "conditions")))
+    print(", ".join(counts) + f", {len(exceptions)} exceptions")
+    return 1 if problems else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
