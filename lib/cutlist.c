@@ -110,7 +110,9 @@ static struct msl_cut_way best_way(const struct muslin_cutlist_piece_spec *cut, 
     struct msl_cut_way turned = msl_way_of(cut, room_of(spec), 1);
     if (!msl_may_turn(cut, spec->print) || turned.per_strip == 0)
         return best;
-    return best.per_strip == 0 || length_of(&turned) < length_of(&best) ? turned : best;
+    if (best.per_strip == 0 || length_of(&turned) < length_of(&best))
+        return turned;
+    return best;
 }
 
 /* Nothing of a row of count 0 need fit. */

@@ -75,7 +75,9 @@ static struct laid lay_row(const struct msl_job *job, struct muslin_cutlist_piec
     struct laid turned = lay_way(job, &cut, from, 1);
     if (!msl_may_turn(&cut, job->stock.print) || !turned.fits)
         return listed;
-    return !listed.fits || is_earlier(&turned.end, &listed.end) ? turned : listed;
+    if (!listed.fits || is_earlier(&turned.end, &listed.end))
+        return turned;
+    return listed;
 }
 
 /* ---- the list ---------------------------------------------------------------------------------------------------- */

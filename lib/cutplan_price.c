@@ -104,7 +104,7 @@ static int is_stacked(const struct msl_cutting *cutting, const struct msl_piece_
 
 static int is_offered(const struct msl_filling *filling, const struct msl_piece_size *size, int32_t at)
 {
-    return filling->worth[at] > 0 && filling->most[at] > 0 && !(filling->within && size->slit);
+    return filling->worth[at] > 0 && filling->most[at] > 0 && (!filling->within || !size->slit);
 }
 
 static int64_t way_along(const struct msl_piece_size *size, int32_t turned)

@@ -8,7 +8,7 @@
 
 static void put_byte(struct msl_text *text, char byte)
 {
-    if (text->used < text->cap) /* GCOV_EXCL_BR_LINE see above */
+    if (text->used < text->cap) /* UNREACHED: see above */
         text->buf[text->used] = byte;
     text->used++;
 }
@@ -43,6 +43,6 @@ void msl_put_signed(struct msl_text *text, int64_t number)
 
 void msl_put_end(struct msl_text *text)
 {
-    size_t end = text->used < text->cap ? text->used : text->cap - 1; /* GCOV_EXCL_BR_LINE see above */
+    size_t end = text->used < text->cap ? text->used : text->cap - 1; /* UNREACHED: see above */
     text->buf[end] = 0;
 }

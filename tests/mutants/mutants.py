@@ -12,7 +12,7 @@ from clang.cindex import Config, CursorKind, Index, TokenKind, TypeKind
 
 Config.set_library_file("libclang-14.so.1")
 
-Mutant = collections.namedtuple("Mutant", "key file function line start end new")
+Mutant = collections.namedtuple("Mutant", "key file function line text start end new")
 
 OPERATORS = {
     "<": ("<=", ">="), "<=": ("<", ">"), ">": (">=", "<="), ">=": (">", "<"), "==": ("!=",), "!=": ("==",),
@@ -65,7 +65,8 @@ class Reader:
             if re.match(r"-[^-]", self.text[start:end]):
                 self.add(function, start, start + 1, "")
         elif cursor.kind == CursorKind.INTEGER_LITERAL:
-            number = INTEGER.match(self.text[start:end])
+            all_zero = self.text[start - 2:end + 2] == "{ 0 }"  # C's words for a struct that holds nothing yet
+            number = None if all_zero else INTEGER.match(self.text[start:end])
             if number:
                 value = int(number.group(1), 0)
                 self.add(function, start, end, f"{value + 1}{number.group(2)}")
@@ -158,10 +159,9 @@ def mutants(path, arguments):
         name = (pathlib.Path(path).name, function or "-", line)
         seen[name] += 1
         key = "\t".join(name) + (f" #{seen[name]}" if seen[name] > 1 else "")
-        result.append(Mutant(key, path, function, text.count("\n", 0, start) + 1, start, end, new))
+        result.append(Mutant(key, path, function, text.count("\n", 0, start) + 1, text, start, end, new))
     return result
 
 
 def mutated(mutant):
-    text = pathlib.Path(mutant.file).read_bytes()
-    return text[:mutant.start] + mutant.new.encode() + text[mutant.end:]
+    return (mutant.text[:mutant.start] + mutant.new + mutant.text[mutant.end:]).encode("latin-1")

@@ -112,7 +112,7 @@ class Suites:
     @staticmethod
     def looked_at(build, covered):
         names = [name for source in sorted((ROOT / "tests/unit").glob("test_*.c"))
-                 for name in re.findall(r'suite_create\("(\w+)"', source.read_text(encoding="utf-8"))]
+                 for name in re.findall(r'suite_create\("([^"]+)"', source.read_text(encoding="utf-8"))]
         result = {}
         for suite in sorted(set(names)) + [HANDBOOK]:
             program = "tests/handbook/handbook" if suite == HANDBOOK else "tests/unit"

@@ -409,6 +409,7 @@ START_TEST(a_word_that_is_no_unit_is_named_whole)
         { "2 \xD0\xBC", MUSLIN_ERR_TEXT_UNIT, 2, 2 }, /* a letter of another alphabet that looks like m */
         { "2 m\xC3\xA9tres", MUSLIN_ERR_TEXT_UNIT, 2, 7 },
         { "2 azAZ\xC3\x80", MUSLIN_ERR_TEXT_UNIT, 2, 6 }, /* with the first and last letters, and U+00C0 */
+        { "2 Z[a", MUSLIN_ERR_TEXT_UNIT, 2, 1 }, /* a sign between the capitals and the small letters */
     };
     ck_all_refused(rows, COUNT(rows));
 }

@@ -115,6 +115,9 @@ START_TEST(an_arc_may_not_reach_another_edge)
                                                  P(0, 0) };
     /* the edge from (8, 5) passes the circle's far side only, where there is no arc */
     const struct muslin_corner_spec beside[] = { P(2, 1), P(8, 1), A(8, 9, CONVEX, 5, 5, 5), P(2, 9) };
+    /* the edge from (10, 5) goes in through the arc at (4, 5) and ends there */
+    const struct muslin_corner_spec entering[] = { A(0, 9, CONCAVE, 0, 5, 4), P(0, 1), P(0, 0), P(10, 0), P(10, 5),
+                                                   P(2, 5), P(10, 6), P(10, 10), P(0, 10) };
     /* a corner lies on the arc's own corner, with edges that keep clear of the arc */
     const struct muslin_corner_spec corner_met[] = { A(0, 9, CONCAVE, 0, 5, 4), P(0, 1), P(0, 0), P(10, 0), P(10, 10),
                                                      P(0, 9), P(10, 12), P(0, 12) };
@@ -125,6 +128,7 @@ START_TEST(an_arc_may_not_reach_another_edge)
     ck_template_refuses(reaching, MUSLIN_ERR_SHAPE, 3);
     ck_template_refuses(inside, MUSLIN_ERR_SHAPE, 3);
     ck_template_takes(beside);
+    ck_template_refuses(entering, MUSLIN_ERR_SHAPE, 4);
     ck_template_refuses(corner_met, MUSLIN_ERR_SHAPE, 4);
     ck_template_refuses(met_before, MUSLIN_ERR_SHAPE, 5);
 }
