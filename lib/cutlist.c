@@ -153,11 +153,6 @@ struct widths {
     muslin_len improving; /* room with which the first row takes less cloth */
 };
 
-static muslin_len larger(muslin_len a, muslin_len b)
-{
-    return a > b ? a : b;
-}
-
 static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all, struct widths *widths,
                     const struct muslin_cutlist_piece_spec *cut, const struct muslin_cutlist_spec *spec)
 {
@@ -173,8 +168,8 @@ static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all,
     all->spare_pieces += way.strips * way.per_strip - cut->count;
     all->cloth_length += length;
     all->turned |= way.turned;
-    widths->narrowest = larger(widths->narrowest, least_room(cut, spec, length));
-    widths->as_cut = larger(widths->as_cut, msl_room_as_cut(&way, cut->count));
+    widths->narrowest = msl_greater(widths->narrowest, least_room(cut, spec, length));
+    widths->as_cut = msl_greater(widths->as_cut, msl_room_as_cut(&way, cut->count));
     muslin_len improving = least_room(cut, spec, length - 1);
     if (improving < widths->improving)
         widths->improving = improving;

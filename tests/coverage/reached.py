@@ -8,6 +8,7 @@ the source, by a comment with UNREACHED: and the reason on the line where it beg
 mistake too, and so is a number of them that is not the one recorded here.
 
 SPDX-License-Identifier: MIT"""
+import collections
 import json
 import os
 import sys
@@ -20,13 +21,20 @@ def unreached(file):
     for line, _column, count, has_count, is_entry, is_gap in file["segments"]:
         if has_count and is_entry and not is_gap and count == 0:
             yield line, "never run"
-    for line, *_rest, true, false, _file, _expansion, _kind in file["branches"]:
-        if not true or not false:
-            yield line, "never " + ("true" if not true else "false")
-    for line, *_rest, conditions in file["mcdc_records"]:
-        for number, covered in enumerate(conditions, 1):
-            if not covered:
-                yield line, f"condition {number} of {len(conditions)} decides nothing"
+    # What several sources include is listed for each of them.
+    branches, decisions = collections.defaultdict(list), collections.defaultdict(list)
+    for *place, true, false, _file, _expansion, _kind in file["branches"]:
+        branches[tuple(place)].append((true, false))
+    for *place, _file, _kind, conditions in file["mcdc_records"]:
+        decisions[tuple(place)].append(conditions)
+    for place, counts in branches.items():
+        for count, name in zip(map(sum, zip(*counts)), ("true", "false")):
+            if count == 0:
+                yield place[0], f"never {name}"
+    for place, covered in decisions.items():
+        for number, seen in enumerate(zip(*covered), 1):
+            if not any(seen):
+                yield place[0], f"condition {number} of {len(covered[0])} decides nothing"
 
 
 def main():

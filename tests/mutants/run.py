@@ -223,8 +223,9 @@ def main():
     marks = {path: hashlib.sha256(path.read_bytes()).hexdigest()[:8] for path in files}
     chosen = [mutant for path in files for mutant in mutants.mutants(path, build.options(path.name))]
     print(len(chosen), "mutants in", len(files), "files", flush=True)
-    if asked_for.sample and asked_for.sample < len(chosen):
-        chosen = random.Random(asked_for.seed).sample(chosen, asked_for.sample)
+    if asked_for.sample:
+        random.Random(asked_for.seed).shuffle(chosen)  # so that a larger sample holds the smaller one
+        chosen = chosen[:asked_for.sample]
     same = {path: build.compile(path.name, path.read_bytes(), build.work / "same")
             for path in {mutant.file for mutant in chosen}}
     golden = subprocess.run([str(build.where / "tests/golden")], stdout=subprocess.PIPE, check=True).stdout
