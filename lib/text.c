@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: MIT
  *
  * Every buffer is the library's own and longer than its longest text today. The two checks against its end keep a
- * longer sentence of tomorrow from running over; no call reaches them, so they are excepted from branch coverage. */
+ * longer sentence of tomorrow from running over; no call reaches them, so they are excepted from coverage. */
 #include "inside.h"
 
 static void put_byte(struct msl_text *text, char byte)

@@ -3,14 +3,16 @@
 
     reached.py COVERAGE.json        from llvm-cov-19 export --skip-functions
 
-A condition is covered (MC/DC) where it alone has been seen to change its decision. What no call can reach is excepted in
-the source, by a comment with UNREACHED: and the reason on the line where it begins; an exception that is reached is a
-mistake too, and so is a number of them that is not the one recorded here.
+A condition is covered (MC/DC) where it alone has been seen to change its decision. Clang leaves decisions out that it
+cannot follow, with no more than a warning; so every && and || of the source must be in one. What no call can reach is
+excepted in the source, by a comment with UNREACHED: and the reason on the line where it begins; an exception that is
+reached is a mistake too, and so is a number of them that is not the one recorded here.
 
 SPDX-License-Identifier: MIT"""
 import collections
 import json
 import os
+import re
 import sys
 
 EXCEPTED = 2  # a person looks at each
@@ -37,14 +39,24 @@ def unreached(file):
                 yield place[0], f"condition {number} of {len(covered[0])} decides nothing"
 
 
+def not_followed(file, source):
+    """How many && and || are in no decision."""
+    code = re.sub(r'/\*.*?\*/|"(?:\\.|[^"\\])*"|^#.*?$', "", source, flags=re.S | re.M)
+    followed = {tuple(place): len(conditions) - 1 for *place, _file, _kind, conditions in file["mcdc_records"]}
+    return len(re.findall(r"&&|\|\|", code)) - sum(followed.values())
+
+
 def main():
     with open(sys.argv[1], encoding="utf-8") as export:
         data = json.load(export)["data"][0]
     problems, exceptions = [], []
     for file in data["files"]:
         name = os.path.relpath(file["filename"])
-        with open(name, encoding="utf-8") as source:
-            lines = source.read().split("\n")
+        with open(name, encoding="utf-8") as opened:
+            source = opened.read()
+        lines = source.split("\n")
+        left = not_followed(file, source)
+        problems += [f"{name}: {left} && or || in decisions that clang cannot follow"] if left else []
         excepted = {number for number, line in enumerate(lines, 1) if "UNREACHED:" in line}
         found = sorted(set(unreached(file)))
         problems += [f"{name}:{line}: {what}: {lines[line - 1].strip()}" for line, what in found if line not in excepted]

@@ -37,6 +37,7 @@ ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
 HERE = pathlib.Path(__file__).resolve().parent
 AIM = 0.97
 MEMORY = 4 << 30
+PATIENCE = 0.5  # seconds for a suite of another module
 HANDBOOK = "handbook"
 GOLDEN = "golden"
 
@@ -130,11 +131,12 @@ class Suites:
         return result
 
     def for_mutant(self, mutant):
-        """The suites that can notice it: those of its module first, then the quick ones."""
+        """The suites that can notice it, those of its module first; of other modules none that takes long."""
         module = mutant.file.name.split(".")[0].split("_")[0]
         names = {mutant.function, f"{mutant.file.name}:{mutant.function}"}
-        suites = [suite for suite, facts in self.all.items() if not mutant.function or names & set(facts["called"])]
-        return sorted(suites, key=lambda suite: (not suite.startswith(module), self.all[suite]["seconds"]))
+        suites = [(not suite.startswith(module), facts["seconds"], suite) for suite, facts in self.all.items()
+                  if not mutant.function or names & set(facts["called"])]
+        return [suite for is_other, seconds, suite in sorted(suites) if not is_other or seconds < PATIENCE]
 
     def limit(self, suite):
         return math.ceil(10 * self.all[suite]["seconds"] + 0.5)
