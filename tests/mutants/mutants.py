@@ -8,7 +8,7 @@ import collections
 import pathlib
 import re
 
-from clang.cindex import Config, CursorKind, Index, TokenKind, TypeKind
+from clang.cindex import Config, CursorKind, Index, TypeKind
 
 Config.set_library_file("libclang-14.so.1")
 
@@ -113,11 +113,8 @@ class Reader:
 
     def is_written_here(self, cursor):
         """Not what a macro stands for: there clang's place is the macro's name."""
-        start = cursor.extent.start
-        if cursor.extent.end.offset <= start.offset:
-            return False
-        first = next(cursor.get_tokens(), None)
-        return first is not None and not (first.kind == TokenKind.IDENTIFIER and first.spelling in self.macros)
+        start, end = cursor.extent.start.offset, cursor.extent.end.offset
+        return start < end and re.match(r"\w*", self.text[start:end]).group() not in self.macros
 
     @staticmethod
     def is_step(cursor, parent):

@@ -6,8 +6,8 @@
 PROGRAMS and COVERED are builds by meson: plain ones, and with clang's profiles, which tell what suites call a function
 (no other can notice its mutants). A mutant whose object is the same at -O2 is none. Each is linked with the tests and
 asked suite by suite, those of its module first; what fails, crashes, or takes ten times as long has noticed it. The
-golden digest records the library's own answers, so it counts for nothing; of what the tests let live it tells whether
-an answer changed at all. What is known of mutants of the same sources lies in PROGRAMS/mutants and is not asked again
+golden digest records the library's own answers, so it counts for nothing; of what the suites let live it tells whether
+an answer changed at all: then the module's properties are tried, which the model answers. What is known of mutants of the same sources lies in PROGRAMS/mutants and is not asked again
 (--again asks those that lived). equivalent.txt names mutants that change no answer, with the reason.
 
 It fails where so many live that the score aimed at can hardly be true.
@@ -50,6 +50,10 @@ def asked(program, suite, seconds=600, profile=os.devnull):
         command += sorted(str(table) for table in (ROOT / "tests/handbook").glob("*.csv"))
     return subprocess.run(command, env=environment, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False,
                           stdin=subprocess.DEVNULL).returncode
+
+
+def module_of(mutant):
+    return mutant.file.stem.split("_")[0]
 
 
 def processor_seconds():
@@ -100,6 +104,12 @@ class Build:
                        check=True)
         return str(program)
 
+    def link_shared(self, source, where):
+        objects = [str(path) for path in self.where.glob("libmuslin.so.*.p/lib_*.o") if path.stem != f"lib_{source}.c"]
+        library = where / "libmuslin.so.1"
+        subprocess.run(["gcc", "-shared", "-fuse-ld=lld", *objects, str(where / "it.o"), "-o", str(library)], check=True)
+        return str(library)
+
 
 class Suites:
     """The suites, how long each takes, and what functions each calls."""
@@ -132,7 +142,7 @@ class Suites:
 
     def for_mutant(self, mutant):
         """The suites that can notice it, those of its module first; of other modules none that takes long."""
-        module = mutant.file.name.split(".")[0].split("_")[0]
+        module = module_of(mutant)
         names = {mutant.function, f"{mutant.file.name}:{mutant.function}"}
         suites = [(not suite.startswith(module), facts["seconds"], suite) for suite, facts in self.all.items()
                   if not mutant.function or names & set(facts["called"])]
@@ -165,7 +175,20 @@ def verdict(mutant, build, suites, same, golden):
             return suite
     done = subprocess.run(["prlimit", "--cpu=60", f"--as={MEMORY}", build.link(GOLDEN, where)], check=False,
                           stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)
-    return "lives" if done.stdout == golden else "lives, digest changed"
+    if done.stdout == golden:
+        return "lives"
+    return "properties" if properties_fail(mutant, build, where) else "lives, digest changed"
+
+
+def properties_fail(mutant, build, where):
+    """Whether tests/property notices it: what it has of the module, or all of it where it has nothing."""
+    tests = list((ROOT / "tests/property").glob(f"test_{module_of(mutant)}*.py")) or [ROOT / "tests/property"]
+    environment = dict(os.environ, MUSLIN_LIBRARY=build.link_shared(mutant.file.stem, where),
+                       PYTHONPATH=str(ROOT / "bindings/python"), PYTHONDONTWRITEBYTECODE="1",
+                       MUSLIN_PROPERTY_EXAMPLES="30", CI="1", HYPOTHESIS_STORAGE_DIRECTORY=str(where / "hypothesis"))
+    command = ["prlimit", "--cpu=120", "python3", "-m", "pytest", "-q", "-x", "-p", "no:cacheprovider", *map(str, tests)]
+    return subprocess.run(command, env=environment, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
+                          check=False).returncode != 0
 
 
 class Known:
@@ -246,7 +269,7 @@ def main():
 def report(judged):
     accepted = equivalents()
     total, living = collections.Counter(), collections.Counter()
-    digest = equal = 0
+    digest = equal = by_model = 0
     for mutant, said in judged:
         if said == "none":
             continue
@@ -254,6 +277,7 @@ def report(judged):
             equal += 1
             continue
         total[mutant.file.name] += 1
+        by_model += said == "properties"
         if said.startswith("lives"):
             living[mutant.file.name] += 1
             digest += said != "lives"
@@ -265,7 +289,8 @@ def report(judged):
         return 1
     low, high = interval(all_ - alive, all_)
     print(f"{all_ - alive} of {all_} mutants noticed, {100 - 100 * alive / all_:.1f} % (95 %: {100 * low:.1f} to "
-          f"{100 * high:.1f}); {alive} live, {digest} of them change the digest; {equal} change no answer")
+          f"{100 * high:.1f}), {by_model} of them by properties alone; {alive} live, {digest} of them change the digest; "
+          f"{equal} change no answer")
     return 1 if chance_of_so_many(alive, all_) < 0.001 else 0
 
 

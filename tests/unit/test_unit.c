@@ -28,10 +28,15 @@ struct rows {
     size_t count;
 };
 
+/* The rows of a recipe; what there is room for behind them is left alone. */
 static struct rows rows_of(const struct muslin_unit_spec *spec)
 {
     struct rows rows;
+    memset(rows.row, FILL, sizeof rows.row);
     ck_ok(muslin_unit_pieces(spec, rows.row, sizeof rows.row[0], ROWS_MOST, &rows.count, NULL));
+    const unsigned char *behind = (const unsigned char *)&rows.row[rows.count];
+    for (size_t i = 0; i < (ROWS_MOST - rows.count) * sizeof rows.row[0]; i++)
+        ck_assert_uint_eq(behind[i], FILL);
     return rows;
 }
 
