@@ -181,6 +181,9 @@ START_TEST(arcs_of_one_circle_may_follow_each_other_and_not_overlap)
     ck_template_refuses(inner_back, MUSLIN_ERR_SHAPE, 1);
     ck_template_refuses(back_at_end, MUSLIN_ERR_SHAPE, 2);
     ck_template_refuses(within, MUSLIN_ERR_SHAPE, 2);
+    /* from 53 degrees back to 0 and then over the same arc on to 90 */
+    const struct muslin_corner_spec back_and_on[] = { A(8, 9, CONCAVE, 5, 5, 5), A(10, 5, CONVEX, 5, 5, 5), P(5, 10) };
+    ck_template_refuses(back_and_on, MUSLIN_ERR_SHAPE, 1);
     begun_on[3].x--; /* a tick inside, so that the edge from the centre does not touch the arc */
     ck_template_refuses(begun_on, MUSLIN_ERR_SHAPE, 3);
 }
@@ -212,6 +215,17 @@ START_TEST(arcs_of_different_circles_may_not_cross)
     ck_template_takes(beside);
     ck_template_takes(turned);
     ck_template_refuses(pinched, MUSLIN_ERR_SHAPE, 2);
+}
+END_TEST
+
+/* Circles of 65 about (0, 65) and (104, 65) cross at (52, 104) and (52, 26). An arc of the first goes from (56, 32) up to
+ * (0, 130) through the one place, an arc of the second from (48, 98) down to (104, 0) through the other: the shape
+ * between them is as an S, and they never meet. 33, 56, 65 and 39, 52, 65 are the sides of right triangles. */
+START_TEST(arcs_that_pass_one_place_each_do_not_meet)
+{
+    const struct muslin_corner_spec bent[] = { A(56, 32, CONVEX, 0, 65, 65),   P(0, 130), P(0, 100), P(48, 100),
+                                               A(48, 98, CONVEX, 104, 65, 65), P(104, 0), P(104, 30), P(56, 30) };
+    ck_template_takes(bent);
 }
 END_TEST
 
@@ -270,6 +284,7 @@ TCase *shape_ring_case(void)
     tcase_add_test(ring, an_arc_s_own_neighbours_may_not_run_through_it);
     tcase_add_test(ring, arcs_of_one_circle_may_follow_each_other_and_not_overlap);
     tcase_add_test(ring, arcs_of_different_circles_may_not_cross);
+    tcase_add_test(ring, arcs_that_pass_one_place_each_do_not_meet);
     tcase_add_test(ring, arcs_with_a_common_corner_may_not_meet_again);
     tcase_add_test(ring, a_horn_runs_counter_clockwise_when_its_outer_arc_is_convex);
     tcase_add_test(ring, a_shape_that_rests_on_an_arc);
