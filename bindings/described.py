@@ -19,7 +19,7 @@ TRUTHS = {"allowed", "exact"}
 # Arrays that may be left out, which C takes as null.
 OPTIONAL_ARRAYS = {"values", "given", "stock"}
 # Sizes that a call writes for whoever fills an array or a buffer, and that Python need not show.
-HOW_MUCH = {"count", "need", "failed", "given"}
+HOW_MUCH = {"count", "need", "failed", "written"}
 # Members that hold one character.
 SIGNS = {"decimal_sign"}
 

@@ -398,7 +398,7 @@ static void put_text_sentence(struct msl_text *text, const struct muslin_problem
     msl_put(text, "At byte ");
     msl_put_signed(text, p->at);
     msl_put(text, " of the text");
-    put_quote(text, words, p->at, p->length);
+    put_quote(text, words, p->at, p->bytes);
     msl_put(text, ": ");
     msl_put(text, muslin_status_sentence(p->status));
 }
@@ -519,7 +519,7 @@ muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const
     struct muslin_problem found = { 0 };
     found.status = status;
     found.argument = MUSLIN_ARG_TEXT;
-    found.length = length;
+    found.bytes = length;
     return fail(check, found, text);
 }
 

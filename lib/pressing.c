@@ -424,7 +424,7 @@ static void sum_up(struct muslin_pressing *plan)
         if (msl_own_seams(plan, node) == 0 || is_taken_alike(plan, pressed))
             continue;
         plan->totals.other_way += pressed->other_way;
-        plan->totals.turned += pressed->turn != 0 ? pressed->other_way : 0;
+        plan->totals.copies_turned += pressed->turn != 0 ? pressed->other_way : 0;
     }
     plan->totals.proven = plan->totals.exceptions == plan->totals.least;
 }

@@ -100,7 +100,7 @@ void muslin_solution_free(struct muslin_solution *s)
     msl_scratch_free(&a, s->cut, s->root, sizeof s->cut[0]);
     msl_free_rows(&a, &s->slots, sizeof(struct msl_slot));
     msl_free_rows(&a, &s->misfits, sizeof(struct muslin_misfit));
-    msl_free_rows(&a, &s->sets, sizeof(struct muslin_strip_set));
+    msl_free_rows(&a, &s->sets, sizeof(struct muslin_stripset));
     msl_free_rows(&a, &s->cuts, sizeof(struct muslin_solution_cut));
     msl_free_rows(&a, &s->needs, sizeof(struct msl_need));
     msl_free_rows(&a, &s->feeds, sizeof(struct msl_feed));
@@ -373,7 +373,7 @@ static void want_solve_spec(struct msl_check *check, const struct muslin_solutio
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, in->grid_tolerance, 0, in->grid - 1);
     msl_want_between(check, MUSLIN_ARG_HALF_ADDITION, in->half_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
     msl_want_between(check, MUSLIN_ARG_QUARTER_ADDITION, in->quarter_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
-    msl_want_between(check, MUSLIN_ARG_TRIM, in->trim, 0, MUSLIN_UNIT_SIZE_MAX / 8);
+    msl_want_between(check, MUSLIN_ARG_TRIM, in->trim_room, 0, MUSLIN_UNIT_SIZE_MAX / 8);
     msl_want_size(check, MUSLIN_ARG_END_TRIM, in->end_trim);
     msl_want_size(check, MUSLIN_ARG_RESQUARE_LOSS, in->resquare_loss);
     msl_want_count(check, MUSLIN_ARG_RESQUARE_EVERY, in->resquare_every);

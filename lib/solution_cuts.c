@@ -159,7 +159,7 @@ static void cut_patch(struct msl_solving *solving, uint32_t node)
 /* ---- strips of strip sets --------------------------------------------------------------------------------------- */
 
 /* Ends of a strip are not sewn: they count with the quilt's allowance. One without direction lies either way up. */
-static void cut_strip(struct msl_solving *solving, const struct muslin_strip_set *set, int64_t k)
+static void cut_strip(struct msl_solving *solving, const struct muslin_stripset *set, int64_t k)
 {
     const struct muslin_solution *s = solving->solution;
     const uint32_t join = (uint32_t)muslin_id_number(set->node);
@@ -186,7 +186,7 @@ static void cut_strip(struct msl_solving *solving, const struct muslin_strip_set
 
 static void cut_sets(struct msl_solving *solving)
 {
-    const struct muslin_strip_set *sets = solving->solution->sets.rows;
+    const struct muslin_stripset *sets = solving->solution->sets.rows;
     for (uint64_t i = 0; i < solving->solution->sets.used; i++)
         for (int64_t k = 0; sets[i].used && k < sets[i].strips; k++)
             cut_strip(solving, &sets[i], k);

@@ -324,7 +324,7 @@ static void write_left(struct msl_check *check, const struct prints *prints, int
 {
     for (size_t i = 0; i < prints->n; i++) {
         struct muslin_stripset_print row = read_print(check, prints, i);
-        row.left = row.in_hand - sets * row.per_set;
+        row.left_over = row.in_hand - sets * row.per_set;
         msl_write_struct((unsigned char *)prints->rows + i * prints->row_size, &row, (uint32_t)sizeof row);
     }
 }

@@ -73,7 +73,7 @@ void msl_unit_read_seam(struct msl_check *check, struct muslin_unit_spec *into, 
     want_part(check, MUSLIN_ARG_QUARTER_ADDITION, into->quarter_addition);
     msl_want_choice(check, MUSLIN_ARG_POLICY, into->policy, MUSLIN_ALLOWANCE_POLICY_EXACT,
                     MUSLIN_ALLOWANCE_POLICY_OVERSIZE);
-    msl_want_between(check, MUSLIN_ARG_TRIM, into->trim, 0,
+    msl_want_between(check, MUSLIN_ARG_TRIM, into->trim_room, 0,
                      into->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? MUSLIN_UNIT_SIZE_MAX / 8 : 0);
     msl_want_between(check, MUSLIN_ARG_GRID, into->grid, 1, MUSLIN_UNIT_SIZE_MAX);
     if (check->status != MUSLIN_OK)
@@ -180,7 +180,7 @@ static struct msl_surd wanted_size(int32_t size, const struct msl_unit_sizes *si
     if (customary)
         wanted.whole += wanted.divisor * f->additions *
                         (f->rule == RULE_HALF ? spec->half_addition : spec->quarter_addition);
-    wanted.whole += wanted.divisor * f->trims * spec->trim;
+    wanted.whole += wanted.divisor * f->trims * spec->trim_room;
     return wanted;
 }
 

@@ -164,7 +164,7 @@ class Function:
             way = "?" if name in OPTIONAL_ARRAYS else ""
             self.put(name, "rows" if const else "filled", struct, way)
             return 3
-        if "given" in self.names[at:]:
+        if "written" in self.names[at:]:
             parts = without_prefix(without_struct(self.arguments[at + 3]["type"]))
             self.tokens.pop()  # the number of the first row, which pages tell
             self.put(name, "askPages", f"{struct}/{parts}", ">")

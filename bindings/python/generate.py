@@ -279,7 +279,7 @@ class Call:
         self.callbacks: List[str] = []        # what is told how a call stands
         self.telling = False
         self.elementwise = "statuses" in self.names
-        self.paged = "given" in self.names and sum(name.endswith("capacity") for name in self.names) == 2
+        self.paged = "written" in self.names and sum(name.endswith("capacity") for name in self.names) == 2
         self.makes = next((self.api.handle(argument["type"]) for argument in self.arguments
                            if argument.get("pointer") == 2 and not argument.get("const")), None)
         self.owner = self.makes or (self.api.handle(self.arguments[0]["type"]) if self.arguments else None)

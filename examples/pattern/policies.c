@@ -24,7 +24,7 @@ static void choose_cutting(struct making *making)
         spec->tops = count_of(making, making->file, "tops");
     spec->ease = length_of(making, json_object_get(making->file, "seam"), "ease", NULL);
     spec->grid = length_of(making, cutting, "grid", &eighth);
-    spec->trim = length_of(making, cutting, "trim", NULL);
+    spec->trim_room = length_of(making, cutting, "trim", NULL);
     spec->end_trim = length_of(making, cutting, "end trim", &squaring);
     spec->resquare_loss = length_of(making, cutting, "resquare loss", NULL);
     spec->resquare_every = json_integer_value(json_object_get(cutting, "resquare every"));

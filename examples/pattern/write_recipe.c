@@ -49,7 +49,7 @@ static struct muslin_unit_spec spec_of(const struct worked *worked, const struct
     spec.tolerance = solve->grid_tolerance;
     spec.half_addition = solve->half_addition;
     spec.quarter_addition = solve->quarter_addition;
-    spec.trim = solve->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? solve->trim : 0;
+    spec.trim_room = solve->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? solve->trim_room : 0;
     spec.policy = solve->policy;
     spec.tip = solve->tip;
     spec.direction = solve->direction;

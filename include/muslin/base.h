@@ -385,7 +385,7 @@ struct muslin_problem {
     int32_t status;   /* the status that the call returned */
     int32_t argument; /* one of enum muslin_argument */
     int64_t at;       /* byte offset in the text, or the number of the row, at which it was found; else 0 */
-    int64_t length;   /* bytes of text concerned, else 0 */
+    int64_t bytes;    /* bytes of text concerned, else 0 */
     int64_t value;    /* the offending value: ticks, count, ppm or choice, as its argument is measured */
     int64_t limit;    /* the limit it broke, in the same unit; 0 where there is none */
     char text[200];   /* one sentence naming argument, value and limit; always terminated */

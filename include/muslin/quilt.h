@@ -107,10 +107,10 @@ struct muslin_quilt_fabric_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_fabric_spec_init(struct muslin_quilt_fabric_spec *spec, uint32_t size);
 
-/* A new fabric. `name` is any text of `length` bytes (0 .. 200), kept as it is; names need not differ, and every call
+/* A new fabric. `name` is any text of `bytes` bytes (0 .. 200), kept as it is; names need not differ, and every call
  * makes another fabric. Example: muslin_quilt_fabric(quilt, &spec, "blue", 4, &blue, NULL). Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_fabric(struct muslin_quilt *quilt, const struct muslin_quilt_fabric_spec *spec,
-                                             const char *name, size_t length, muslin_id *out,
+                                             const char *name, size_t bytes, muslin_id *out,
                                              struct muslin_problem *problem);
 
 /* ---- measures -------------------------------------------------------------------------------------------------- */
@@ -118,7 +118,7 @@ MUSLIN_API muslin_status muslin_quilt_fabric(struct muslin_quilt *quilt, const s
 /* A new measure with a name (as of a fabric) and the value it has until another is given, 0 .. MUSLIN_SIZE_MAX. Every
  * call makes another measure, whatever its name and value. Example: muslin_quilt_measure(quilt, "strip", 5, 16256,
  * &strip, NULL). Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t length,
+MUSLIN_API muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t bytes,
                                               muslin_len value, muslin_id *out, struct muslin_problem *problem);
 
 /* A length that no size of the design changes, 0 .. MUSLIN_SIZE_MAX; equal ones are one measure. Example: 1/2 in of
@@ -234,7 +234,7 @@ MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const st
 
 enum muslin_strip_piecing {
     MUSLIN_STRIP_PIECING_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts and pays, see
-                                             muslin_strip_set */
+                                             muslin_stripset */
     MUSLIN_STRIP_PIECING_ALWAYS = 2,      /* as a strip set; solving fails where the pieces do not allow it */
     MUSLIN_STRIP_PIECING_NEVER = 3        /* piece by piece */
 };

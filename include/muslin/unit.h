@@ -126,7 +126,7 @@ struct muslin_unit_spec {
     muslin_len take_up;          /* u */
     muslin_len half_addition;    /* customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick */
     muslin_len quarter_addition; /* ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
-    muslin_len trim;             /* OVERSIZE: room to trim each unit, beyond the customary size, where it is said above;
+    muslin_len trim_room;        /* OVERSIZE: room to trim each unit, beyond the customary size, where it is said above;
                                     else 0 */
     muslin_len grid;             /* cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin_len tolerance;        /* below grid */

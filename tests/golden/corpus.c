@@ -735,7 +735,7 @@ static void binding_widths(struct golden *g)
         OUT(muslin_binding_width, out);
         spec.flags = draw_flags(g, 0);
         spec.fold = draw_choice(g, MUSLIN_FOLD_DOUBLE, MUSLIN_FOLD_SINGLE);
-        spec.seam = draw_seam(g);
+        spec.allowance = draw_seam(g);
         spec.front = draw_size(g, 1);
         spec.thickness = draw_rarely(g, 2) ? 0 : draw_below(g, 2000);
         spec.back = draw_size(g, 1);
@@ -825,8 +825,8 @@ static struct muslin_backing_spec draw_backing(struct golden *g)
     spec.margin_bottom = draw_size(g, 5);
     spec.fabric_width = draw_size(g, 110);
     spec.selvage = draw_rarely(g, 2) ? 0 : draw_size(g, 1);
-    spec.seam = draw_seam(g);
-    spec.end_trim = draw_rarely(g, 2) ? 0 : draw_size(g, 2);
+    spec.allowance = draw_seam(g);
+    spec.end_loss = draw_rarely(g, 2) ? 0 : draw_size(g, 2);
     spec.repeat = draw_rarely(g, 3) ? draw_size(g, 24) : 0;
     spec.step = draw_step(g);
     spec.print = draw_choice(g, MUSLIN_PRINT_NONE, MUSLIN_PRINT_STRIPE_ACROSS);

@@ -278,7 +278,7 @@ START_TEST(a_problem_names_status_argument_value_and_limit)
     ck_assert_int_eq(problem.status, MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAM_ALLOWANCE);
     ck_assert_int_eq(problem.at, 0);
-    ck_assert_int_eq(problem.length, 0);
+    ck_assert_int_eq(problem.bytes, 0);
     ck_assert_int_eq(problem.value, -127);
     ck_assert_int_eq(problem.limit, 0);
 }
