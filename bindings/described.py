@@ -190,6 +190,10 @@ class Api:
         return members + [Member(flag_keyword(flag, struct), "flag", without_prefix(flag))
                           for flag in self.structs[struct].get("flags", [])]
 
+    def starts_with(self, struct: str, flag: Member) -> bool:
+        """Whether a flag is set in the initial value of a struct."""
+        return bool(self.inits.get(struct, {}).get("flags", 0) & self.constants[f"MUSLIN_{flag.detail}"])
+
     def enum_of_name(self, argument: Record) -> Optional[str]:
         """The enum that an integer holds by its name alone."""
         name = ARGUMENT_ENUMS.get(argument["name"], f"muslin_{argument['name']}")

@@ -477,6 +477,12 @@ static void put_sentence(struct muslin_problem *p, const char *words)
         p->text[0] = (char)(p->text[0] - 'a' + 'A');
 }
 
+muslin_status muslin_problem_init(struct muslin_problem *problem, uint32_t size)
+{
+    static const struct muslin_problem initial = MUSLIN_PROBLEM_INIT;
+    return msl_init_struct(problem, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
+}
+
 struct msl_check msl_check_start(struct muslin_problem *problem)
 {
     struct msl_check check = { MUSLIN_OK, NULL, 0 };

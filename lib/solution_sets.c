@@ -86,19 +86,18 @@ static muslin_len width_of(const struct muslin_solution *s, uint32_t fabric)
 
 /* ---- what a set gives ------------------------------------------------------------------------------------------- */
 
-/* Cut straight through from one end, or where the fold is kept clear, from both. */
-static struct muslin_yield yield_of(const struct muslin_solution *s, muslin_len fold_clear, muslin_len strip,
-                                    muslin_len cut)
+/* Cut from the ends that the flags say. */
+static struct muslin_yield yield_of(const struct muslin_solution *s, uint32_t flags, muslin_len strip, muslin_len cut)
 {
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
     struct muslin_yield yield = { .size = sizeof yield };
-    spec.flags = fold_clear == 0 ? MUSLIN_YIELD_FROM_ONE_END : 0;
+    spec.flags = flags;
     spec.strip_length = strip;
     spec.segment_cut = cut;
     spec.end_trim = s->spec.end_trim;
     spec.resquare_loss = s->spec.resquare_loss;
     spec.resquare_every = s->spec.resquare_every;
-    spec.fold_clear = fold_clear;
+    spec.fold_clear = flags == 0 ? s->spec.fold_clear : 0;
     if (cut <= strip) /* else none, and it may be longer than any strip can be */
         (void)muslin_stripset_yield(&spec, &yield, NULL);
     return yield;
@@ -170,8 +169,8 @@ struct finding {
 static int64_t pieces_in_strip(const struct muslin_solution *s, uint32_t fabric, muslin_len width, muslin_len height)
 {
     muslin_len strip = width_of(s, fabric);
-    int64_t pieces = yield_of(s, 0, strip, width).segments;
-    return pieces != 0 ? pieces : yield_of(s, 0, strip, height).segments;
+    int64_t pieces = yield_of(s, MUSLIN_YIELD_FROM_ONE_END, strip, width).segments;
+    return pieces != 0 ? pieces : yield_of(s, MUSLIN_YIELD_FROM_ONE_END, strip, height).segments;
 }
 
 /* Patches cut by themselves: equal ones of the join share their strips. */
@@ -216,7 +215,7 @@ static void find_set(const struct finding *finding, uint32_t join)
     struct muslin_solution *s = solving->solution;
     struct muslin_stripset set = set_of(s, join);
     int shows = look_at_strips(s, join, &set);
-    struct muslin_yield yield = yield_of(s, s->spec.fold_clear, set.strip_length, set.segment_cut);
+    struct muslin_yield yield = yield_of(s, s->spec.flags, set.strip_length, set.segment_cut);
     if (yield.segments == 0) {
         if (msl_node_args(s->quilt, join)[JOIN_PIECING] == MUSLIN_STRIP_PIECING_ALWAYS) {
             solving->check->at = join;

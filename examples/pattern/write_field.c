@@ -103,7 +103,7 @@ static bool goes_to_main(const struct field *field, int64_t seam)
 {
     int64_t main_blocks = field->spec.columns * field->spec.rows;
     bool is_left_of_main = seam + 1 < main_blocks;
-    return field->seams[seam].towards == (is_left_of_main ? 2 : 1);
+    return field->seams[seam].towards == (is_left_of_main ? MUSLIN_TOWARDS_SECOND : MUSLIN_TOWARDS_FIRST);
 }
 
 /* All main blocks are the same, and none of the others is. */

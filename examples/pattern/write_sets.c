@@ -111,7 +111,7 @@ static bool ask_for_stacks(const struct worked *worked, const struct muslin_stri
     spec->resquare_loss = solve->resquare_loss;
     spec->resquare_every = solve->resquare_every;
     spec->fold_clear = solve->fold_clear;
-    spec->flags = solve->fold_clear > 0 ? 0 : MUSLIN_YIELD_FROM_ONE_END;
+    spec->flags = solve->flags;
     spec->turning = MUSLIN_TURNING_NONE;
     spec->nesting = MUSLIN_NESTING_NAME;
     return true;

@@ -37,7 +37,7 @@ struct muslin_solution; /* opaque */
 
 struct muslin_solution_spec {
     uint32_t size;
-    uint32_t flags;              /* 0 */
+    uint32_t flags;              /* MUSLIN_YIELD_FROM_ONE_END, of strip sets, or 0: from both ends */
     int64_t tops;                /* how many of the root are made; 1 .. MUSLIN_COUNT_MAX */
     muslin_len ease;             /* edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX */
     muslin_len grid;             /* pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
@@ -48,16 +48,16 @@ struct muslin_solution_spec {
     muslin_len end_trim;         /* strip sets: taken off each end, as in struct muslin_yield_spec */
     muslin_len resquare_loss;
     int64_t resquare_every;
-    muslin_len fold_clear;       /* 0: cut straight through from one end; else from both */
+    muslin_len fold_clear;       /* must be 0 with FROM_ONE_END */
     int32_t policy;              /* enum muslin_allowance_policy */
     int32_t tip;                 /* enum muslin_tip */
     int32_t direction;           /* enum muslin_direction, of cut sizes that are rounded */
     int32_t strip_piecing;       /* enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER */
 };
 /* One top, nothing eased; exact triangles up to 1/8 in, blunt tips; strip sets where they take fewer cuts, cut straight
- * through with nothing trimmed and nothing kept clear. */
+ * through from one end with nothing trimmed. */
 #define MUSLIN_SOLUTION_SPEC_INIT \
-    { sizeof(struct muslin_solution_spec), 0, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
+    { sizeof(struct muslin_solution_spec), MUSLIN_YIELD_FROM_ONE_END, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_spec_init(struct muslin_solution_spec *spec, uint32_t size);
 
@@ -234,7 +234,7 @@ struct muslin_solution_cut {
     int32_t again;             /* enum muslin_cut_again */
     int32_t gives;             /* pieces from each: pieces = count x gives */
     int32_t grain;             /* enum muslin_grain */
-    int32_t hand;              /* 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen
+    int32_t hand;              /* enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen
                                   upwards from the square one, rises to the right */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
     int32_t region;            /* of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its

@@ -12,6 +12,8 @@ void golden_base(struct golden *g)
 {
     take_number(g, muslin_version() == MUSLIN_VERSION);
     take_number(g, muslin_version_text()[0] != 0);
+    muslin_problem_init(&g->problem, (uint32_t)sizeof g->problem);
+    take_number(g, g->problem.size == sizeof g->problem);
     for (muslin_status status = -1; status <= muslin_status_count(); status++) {
         take_words(g, muslin_status_name(status));
         take_words(g, muslin_status_sentence(status));
@@ -611,12 +613,13 @@ static void wishes(struct golden *g)
 static void sets_of_prints(struct golden *g)
 {
     EACH_ROUND {
-        struct muslin_stripset_print rows[4] = { { 0 } };
+        struct muslin_stripset_print rows[4];
         int64_t sets = -77;
         size_t scarcest = 99;
         size_t n = (size_t)draw_below(g, 5);
         int64_t wanted = draw_rarely(g, 2) ? 0 : draw_count(g, 20);
         for (int32_t i = 0; i < 4; i++) {
+            muslin_stripset_print_init(&rows[i], (uint32_t)sizeof rows[i]);
             rows[i].size = draw_struct_size(g, sizeof rows[i]);
             rows[i].flags = draw_flags(g, 0);
             rows[i].in_hand = draw_count(g, 60);

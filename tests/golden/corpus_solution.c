@@ -36,6 +36,7 @@ static struct muslin_solution_spec draw_request(struct golden *g)
     spec.resquare_every = draw_rarely(g, 4) ? draw_between(g, 1, 6) : 0;
     spec.resquare_loss = spec.resquare_every > 0 ? draw_size(g, 1) : 0;
     spec.fold_clear = draw_or_none(g, draw_size(g, 2), 6);
+    spec.flags = spec.fold_clear > 0 ? 0 : MUSLIN_YIELD_FROM_ONE_END;
     spec.tip = draw_choice(g, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
     spec.strip_piecing = draw_rarely(g, 6)
                              ? draw_choice(g, MUSLIN_STRIP_PIECING_WHERE_FEWER, MUSLIN_STRIP_PIECING_NEVER)

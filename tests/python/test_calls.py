@@ -561,7 +561,7 @@ CASES: List[Case] = [
     # 3 x 12 + 4 x 2
     ("Quilt.sashed", lambda: finished(lambda bench: bench.quilt.sashed(
         [bench.patch("12", "12")] * 9, columns=3, rows=3, sash=bench.fixed("2"), sash_fabric=bench.blue,
-        cornerstone=bench.blue, frame=True)), square("44")),
+        cornerstone=bench.blue, cornerstones=True, frame=True)), square("44")),
     # 3 x 6 x 1.41421356 x 8128 = 206905.1 ticks
     ("Quilt.diagonal", lambda: finished(lambda bench: bench.quilt.diagonal(
         [bench.patch("6", "6")] * 13, columns=3, rows=3, side_fabric=bench.blue, corner_fabric=bench.blue)),

@@ -375,6 +375,7 @@ START_TEST(solving_has_its_ranges)
     WRONG(resquare_loss, -1, RANGE, RESQUARE_LOSS);
     WRONG(resquare_every, -1, RANGE, RESQUARE_EVERY);
     WRONG(fold_clear, -1, RANGE, FOLD_CLEAR);
+    WRONG(fold_clear, 1, RANGE, FOLD_CLEAR); /* cut from one end */
     WRONG(policy, 0, CHOICE, POLICY);
     WRONG(tip, 3, CHOICE, TIP);
     WRONG(direction, 4, CHOICE, DIRECTION);

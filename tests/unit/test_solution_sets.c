@@ -328,11 +328,16 @@ START_TEST(trims_and_the_fold_lower_the_yield)
     ck_assert_int_eq(listed.sets[0].segments_per_set, 6);
     ck_assert_uint_eq(listed.sets[0].warnings, MUSLIN_WARN_NO_SLACK);
     end_list(&listed);
+    spec.flags = 0; /* 20 in from each end: 1/2 and three of 6 1/2, as muslin_stripset_yield() has it of the same members */
+    list_with(&listed, sewn.quilt, row, &spec);
+    ck_assert_int_eq(listed.sets[0].segments_per_set, 6);
+    end_list(&listed);
     spec.fold_clear = WHOLE_IN(1); /* from both ends 19 1/2 in each: 1/2 and two of 6 1/2 */
     list_with(&listed, sewn.quilt, row, &spec);
     ck_assert_int_eq(listed.sets[0].segments_per_set, 4);
     ck_assert_int_eq(listed.sets[0].sets, 2);
     end_list(&listed);
+    spec.flags = MUSLIN_YIELD_FROM_ONE_END;
     spec.fold_clear = 0;
     spec.resquare_loss = IN(0, 1, 4);
     spec.resquare_every = 3;

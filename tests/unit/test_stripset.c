@@ -795,6 +795,7 @@ END_TEST
 INIT_CALL(yield)
 INIT_CALL(need)
 INIT_CALL(harvest)
+ROW_INIT_CALL(stripset_print)
 
 START_TEST(initial_values_are_those_of_the_macros)
 {
@@ -804,6 +805,8 @@ START_TEST(initial_values_are_those_of_the_macros)
     ck_init_rules(init_yield, &yield_spec, (uint32_t)sizeof yield_spec);
     ck_init_rules(init_need, &need_spec, (uint32_t)sizeof need_spec);
     ck_init_rules(init_harvest, &harvest_spec, (uint32_t)sizeof harvest_spec);
+    const struct muslin_stripset_print print = MUSLIN_STRIPSET_PRINT_INIT;
+    ck_init_rules(init_stripset_print, &print, (uint32_t)sizeof print);
     ck_assert_int_eq(yield_spec.strip_length, WHOLE_IN(40));
 }
 END_TEST
