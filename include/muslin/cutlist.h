@@ -20,8 +20,8 @@
  *   Statuses    MUSLIN_ERR_NULL: pieces, a spec or an output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS:
  *               a struct breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range; the problem names
  *               it. MUSLIN_ERR_CHOICE: a member that is none of its enum. MUSLIN_ERR_NO_YIELD: not one piece of a row
- *               fits (problem: the row in `at`, the side that is too short and the least that would do). What else a call
- *               can return stands with it.
+ *               fits (problem: the row in `at`, the side that is too short and the least that would do). What else a
+ *               call can return stands with it.
  *   Slack       narrower_by and shorter_by are the most that keeps the answer, whatever then changes inside it, even
  *               the way in which pieces lie: one tick more and it costs cloth or stock. Those as cut keep the cutting
  *               too: the same strips, lying the same way, from the same pieces of stock; a strip may then give a piece
