@@ -120,8 +120,8 @@ test("a refusal is an error of its status, with the library's sentence", () => {
             assert.ok(error instanceof kind);
         assert.equal(error.name, "MuslinSeamTooWideError");
         assert.equal(error.message, "Cut width of a strip is 2 1/2 in, but its seams take 2 1/2 in.");
-        const { status, argument, at, length, value, limit } = error;
-        assert.deepEqual({ status, argument, at, length, value, limit },
+        const { status, argument, at, bytes, value, limit } = error;
+        assert.deepEqual({ status, argument, at, bytes, value, limit },
             { status: "seamTooWide", argument: "stripCut", at: 0, bytes: 0, value: 20320n, limit: 20320n });
         return true;
     });
