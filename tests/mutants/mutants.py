@@ -65,9 +65,10 @@ class Reader:
             if re.match(r"-[^-]", self.text[start:end]):
                 self.add(function, start, start + 1, "")
         elif cursor.kind == CursorKind.INTEGER_LITERAL:
-            all_zero = self.text[start - 2:end + 2] == "{ 0 }"  # C's words for a struct that holds nothing yet
-            number = None if all_zero else INTEGER.match(self.text[start:end])
-            if number:
+            number = INTEGER.match(self.text[start:end])
+            # A 0 in a table is nothing of something, and { 0 } a struct that holds nothing yet.
+            is_nothing = self.text[start:end] == "0" and (not function or self.text[start - 2:end + 2] == "{ 0 }")
+            if number and not is_nothing:
                 value = int(number.group(1), 0)
                 self.add(function, start, end, f"{value + 1}{number.group(2)}")
                 self.add(function, start, end, f"{value - 1}{number.group(2)}" if value else "(-1)")
