@@ -419,6 +419,10 @@ static struct muslin_problem fails(const struct muslin_setting_point_spec *spec,
 START_TEST(a_layout_bounds_sash_set_off_and_block)
 {
     struct muslin_setting_point_spec spec = good_point;
+    spec.factor_numerator = 1414;
+    spec.factor_denominator = 0;
+    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_DIVIDE_BY_ZERO, MUSLIN_ARG_DENOMINATOR).limit, 1);
+    spec = good_point;
     spec.layout = MUSLIN_POINT_LAYOUT_PLAIN;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH).limit, 0);
     spec = good_point;

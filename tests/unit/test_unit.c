@@ -130,6 +130,11 @@ START_TEST(corners_cut_off_give_bonus_half_squares)
     ck_assert_int_eq(plan.bonus_unfinished, 14572); /* 1.7929 x 8128 = 14572.6 */
     spec.corner = IN(0, 1, 8);
     ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 0);
+    spec.grid = 1;
+    spec.corner = 1684; /* 1684 + 4064 - 4064 sqrt 2 = 0.64 tick */
+    ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 0);
+    spec.corner++;
+    ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 1);
 }
 END_TEST
 
