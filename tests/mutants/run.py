@@ -7,8 +7,9 @@ PROGRAMS and COVERED are builds by meson: plain ones, and with clang's profiles,
 (no other can notice its mutants). A mutant whose object is the same at -O2 is none. Each is linked with the tests and
 asked suite by suite, those of its module first; what fails, crashes, or takes ten times as long has noticed it. The
 golden digest records the library's own answers, so it counts for nothing; of what the suites let live it tells whether
-an answer changed at all: then the module's properties are tried, which the model answers. What is known of mutants of the same sources lies in PROGRAMS/mutants and is not asked again
-(--again asks those that lived). equivalent.txt names mutants that change no answer, with the reason.
+an answer changed at all: then the module's properties are tried, whose truth is the model. What is known of mutants of
+the same sources lies in PROGRAMS/mutants and is not asked again (--again asks those that lived). equivalent.txt names
+mutants that change no answer, with the reason.
 
 It fails where so many live that the score aimed at can hardly be true.
 
@@ -24,9 +25,7 @@ import os
 import pathlib
 import random
 import re
-import resource
 import shlex
-import shutil
 import subprocess
 import sys
 import threading
@@ -43,22 +42,20 @@ GOLDEN = "golden"
 
 
 def asked(program, suite, seconds=600, profile=os.devnull):
-    """What a program of tests says of one suite: 0 where all hold. One process, no more processor time than told."""
+    """Whether a program of tests holds in one suite, and its processor time, of which it gets no more than told."""
     environment = dict(os.environ, CK_FORK="no", CK_RUN_SUITE=suite, CK_VERBOSITY="silent", LLVM_PROFILE_FILE=profile)
     command = ["prlimit", f"--cpu={seconds}", f"--as={MEMORY}", program]
     if suite == HANDBOOK:
         command += sorted(str(table) for table in (ROOT / "tests/handbook").glob("*.csv"))
-    return subprocess.run(command, env=environment, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, check=False,
-                          stdin=subprocess.DEVNULL).returncode
+    with subprocess.Popen(command, env=environment, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL,
+                          stderr=subprocess.DEVNULL) as process:
+        _pid, status, used = os.wait4(process.pid, 0)
+        process.returncode = os.waitstatus_to_exitcode(status)
+    return process.returncode == 0, used.ru_utime + used.ru_stime
 
 
 def module_of(mutant):
     return mutant.file.stem.split("_")[0]
-
-
-def processor_seconds():
-    used = resource.getrusage(resource.RUSAGE_CHILDREN)
-    return used.ru_utime + used.ru_stime
 
 
 class Build:
@@ -92,7 +89,8 @@ class Build:
         words = self.commands[source]
         flags = [word for before, word in zip([""] + words, words)
                  if not unwanted.match(word) and before not in ("-o", "-c", "-MQ", "-MF")]
-        command = flags + ["-O2", "-w", "-iquote", str(ROOT / "lib"), "-c", str(where / source), "-o", str(where / "it.o")]
+        command = flags + ["-O2", "-w", "-iquote", str(ROOT / "lib"), "-c", str(where / source),
+                           "-o", str(where / "it.o")]
         done = subprocess.run(command, cwd=self.where, stderr=subprocess.DEVNULL, check=False)
         return (where / "it.o").read_bytes() if done.returncode == 0 else None
 
@@ -107,38 +105,37 @@ class Build:
     def link_shared(self, source, where):
         objects = [str(path) for path in self.where.glob("libmuslin.so.*.p/lib_*.o") if path.stem != f"lib_{source}.c"]
         library = where / "libmuslin.so.1"
-        subprocess.run(["gcc", "-shared", "-fuse-ld=lld", *objects, str(where / "it.o"), "-o", str(library)], check=True)
+        subprocess.run(["gcc", "-shared", "-fuse-ld=lld", *objects, str(where / "it.o"), "-o", str(library)],
+                       check=True)
         return str(library)
 
 
 class Suites:
     """The suites, how long each takes, and what functions each calls."""
 
-    def __init__(self, build, covered):
+    def __init__(self, build, covered, pool):
         known = build.work / f"suites-{fingerprint('tests/unit/*', 'tests/handbook/*', 'lib/*.[ch]')}.json"
         if not known.exists():
-            known.write_text(json.dumps(self.looked_at(build, pathlib.Path(covered).resolve())), encoding="utf-8")
+            names = {name for source in (ROOT / "tests/unit").glob("test_*.c")
+                     for name in re.findall(r'suite_create\("([^"]+)"', source.read_text(encoding="utf-8"))}
+            names = sorted(names | {HANDBOOK})
+            looked_at = pool.map(lambda suite: self.looked_at(suite, build, pathlib.Path(covered).resolve()), names)
+            known.write_text(json.dumps(dict(zip(names, looked_at))), encoding="utf-8")
         self.all = json.loads(known.read_text(encoding="utf-8"))
 
     @staticmethod
-    def looked_at(build, covered):
-        names = [name for source in sorted((ROOT / "tests/unit").glob("test_*.c"))
-                 for name in re.findall(r'suite_create\("([^"]+)"', source.read_text(encoding="utf-8"))]
-        result = {}
-        for suite in sorted(set(names)) + [HANDBOOK]:
-            program = "tests/handbook/handbook" if suite == HANDBOOK else "tests/unit"
-            before = processor_seconds()
-            if asked(str(build.where / program), suite) != 0:
-                raise SystemExit(f"{suite} fails without any change")
-            took = processor_seconds() - before
-            raw, merged = str(build.work / "profraw"), str(build.work / "profdata")
-            asked(str(covered / program), suite, profile=raw)
-            subprocess.run(["llvm-profdata-19", "merge", "-o", merged, raw], check=True)
-            shown = subprocess.run(["llvm-profdata-19", "show", "--all-functions", merged], check=True, text=True,
-                                   stdout=subprocess.PIPE).stdout
-            called = re.findall(r"^  (\S+):\n.*\n.*\n    Function count: [1-9]", shown, flags=re.M)
-            result[suite] = {"seconds": took, "called": sorted(called)}
-        return result
+    def looked_at(suite, build, covered):
+        program = "tests/handbook/handbook" if suite == HANDBOOK else "tests/unit"
+        holds, seconds = asked(str(build.where / program), suite)
+        if not holds:
+            raise SystemExit(f"{suite} fails without any change")
+        profile = str(build.work / f"{threading.current_thread().name}.profraw")
+        asked(str(covered / program), suite, profile=profile)
+        subprocess.run(["llvm-profdata-19", "merge", "-o", f"{profile}.merged", profile], check=True)
+        shown = subprocess.run(["llvm-profdata-19", "show", "--all-functions", f"{profile}.merged"], check=True,
+                               text=True, stdout=subprocess.PIPE).stdout
+        called = re.findall(r"^  (\S+):\n.*\n.*\n    Function count: [1-9]", shown, flags=re.M)
+        return {"seconds": seconds, "called": sorted(called)}
 
     def for_mutant(self, mutant):
         """The suites that can notice it, those of its module first; of other modules none that takes long."""
@@ -171,7 +168,7 @@ def verdict(mutant, build, suites, same, golden):
         program = HANDBOOK if suite == HANDBOOK else "unit"
         if program not in linked:
             linked[program] = build.link(program, where)
-        if asked(linked[program], suite, suites.limit(suite)) != 0:
+        if not asked(linked[program], suite, suites.limit(suite))[0]:
             return suite
     done = subprocess.run(["prlimit", "--cpu=60", f"--as={MEMORY}", build.link(GOLDEN, where)], check=False,
                           stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)
@@ -186,7 +183,8 @@ def properties_fail(mutant, build, where):
     environment = dict(os.environ, MUSLIN_LIBRARY=build.link_shared(mutant.file.stem, where),
                        PYTHONPATH=str(ROOT / "bindings/python"), PYTHONDONTWRITEBYTECODE="1",
                        MUSLIN_PROPERTY_EXAMPLES="30", CI="1", HYPOTHESIS_STORAGE_DIRECTORY=str(where / "hypothesis"))
-    command = ["prlimit", "--cpu=120", "python3", "-m", "pytest", "-q", "-x", "-p", "no:cacheprovider", *map(str, tests)]
+    command = ["prlimit", "--cpu=120", "python3", "-m", "pytest", "-q", "-x", "-p", "no:cacheprovider",
+               *map(str, tests)]
     return subprocess.run(command, env=environment, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
                           check=False).returncode != 0
 
@@ -240,8 +238,9 @@ def main():
     asked_for = parser.parse_args()
     os.chdir(ROOT)
 
+    pool = concurrent.futures.ThreadPoolExecutor(asked_for.jobs, "worker")
     build = Build(asked_for.programs)
-    suites = Suites(build, asked_for.covered)
+    suites = Suites(build, asked_for.covered, pool)
     known = Known(build.work / "known.tsv")
     files = [path for path in sorted(ROOT.glob("lib/*.c"))
              if any(fnmatch.fnmatch(path.name, pattern) for pattern in asked_for.files)]
@@ -262,8 +261,7 @@ def main():
             known.add(marks[mutant.file], mutant.key, said)
         return mutant, said
 
-    with concurrent.futures.ThreadPoolExecutor(asked_for.jobs, "worker") as pool:
-        return report(list(pool.map(judge, chosen)))
+    return report(list(pool.map(judge, chosen)))
 
 
 def report(judged):
@@ -288,9 +286,9 @@ def report(judged):
     if all_ == 0:
         return 1
     low, high = interval(all_ - alive, all_)
-    print(f"{all_ - alive} of {all_} mutants noticed, {100 - 100 * alive / all_:.1f} % (95 %: {100 * low:.1f} to "
-          f"{100 * high:.1f}), {by_model} of them by properties alone; {alive} live, {digest} of them change the digest; "
-          f"{equal} change no answer")
+    print(f"{alive} live, {digest} of them change the digest; {equal} change no answer; {by_model} are noticed by "
+          f"properties alone\n{all_ - alive} of {all_} mutants noticed, {100 - 100 * alive / all_:.1f} % "
+          f"(95 %: {100 * low:.1f} to {100 * high:.1f})")
     return 1 if chance_of_so_many(alive, all_) < 0.001 else 0
 
 

@@ -195,9 +195,12 @@ START_TEST(arcs_of_different_circles_may_not_cross)
     const struct muslin_corner_spec ring[] = { A(10, 0, CONVEX, 0, 0, 10), P(0, 10), A(0, 5, CONCAVE, 0, 0, 5),
                                                P(5, 0) };
     const struct muslin_corner_spec lens[] = { A(4, 1, CONVEX, 0, 4, 5), A(4, 7, CONVEX, 8, 4, 5) };
-    /* a sheet 20 wide with an arc bulging in from below and one from above: 8 high they cross, 20 high they do not */
+    /* a sheet 20 wide with an arc bulging in from below and one from above: 8 high they cross, 10 high they touch, 20
+     * high they do not */
     const struct muslin_corner_spec crossing[] = { P(0, 0), A(5, 0, CONCAVE, 10, 0, 5), P(15, 0), P(20, 0), P(20, 8),
                                                    A(15, 8, CONCAVE, 10, 8, 5), P(5, 8), P(0, 8) };
+    const struct muslin_corner_spec touching[] = { P(0, 0), A(5, 0, CONCAVE, 10, 0, 5), P(15, 0), P(20, 0), P(20, 10),
+                                                   A(15, 10, CONCAVE, 10, 10, 5), P(5, 10), P(0, 10) };
     const struct muslin_corner_spec apart[] = { P(0, 0), A(5, 0, CONCAVE, 10, 0, 5), P(15, 0), P(20, 0), P(20, 20),
                                                 A(15, 20, CONCAVE, 10, 20, 5), P(5, 20), P(0, 20) };
     /* circles that cross where only one of them has its arc, or neither */
@@ -211,6 +214,7 @@ START_TEST(arcs_of_different_circles_may_not_cross)
     ck_template_takes(ring);
     ck_template_takes(lens);
     ck_template_refuses(crossing, MUSLIN_ERR_SHAPE, 5);
+    ck_template_refuses(touching, MUSLIN_ERR_SHAPE, 5);
     ck_template_takes(apart);
     ck_template_takes(beside);
     ck_template_takes(turned);
