@@ -36,7 +36,7 @@ ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
 HERE = pathlib.Path(__file__).resolve().parent
 AIM = 0.97
 MEMORY = 4 << 30
-PATIENCE = 0.5  # seconds for a suite of another module
+PATIENCE = 6  # seconds for a suite of another module
 HANDBOOK = "handbook"
 GOLDEN = "golden"
 

@@ -15,15 +15,19 @@ struct refusal {
     int64_t value;
     muslin_status status;
     int32_t argument;
+    int is_limited; /* the limit is known */
+    int64_t limit;
 };
 #define REFUSAL(type, member, value, status, argument) \
-    { offsetof(struct type, member), sizeof(((struct type *)0)->member), (value), (status), (argument) }
+    { offsetof(struct type, member), sizeof(((struct type *)0)->member), (value), (status), (argument), 0, 0 }
+#define BEYOND(type, member, value, limit, argument) \
+    { offsetof(struct type, member), sizeof(((struct type *)0)->member), (value), MUSLIN_ERR_RANGE, (argument), 1, (limit) }
 /* What lies just outside a range, and far outside. */
-#define OUTSIDE(type, member, least, most, argument)                         \
-    REFUSAL(type, member, (least) - 1, MUSLIN_ERR_RANGE, argument),          \
-        REFUSAL(type, member, (most) + 1, MUSLIN_ERR_RANGE, argument),       \
-        REFUSAL(type, member, INT64_MIN, MUSLIN_ERR_RANGE, argument),        \
-        REFUSAL(type, member, INT64_MAX, MUSLIN_ERR_RANGE, argument)
+#define OUTSIDE(type, member, least, most, argument)                  \
+    BEYOND(type, member, (least) - 1, least, argument),               \
+        BEYOND(type, member, (most) + 1, most, argument),             \
+        BEYOND(type, member, INT64_MIN, least, argument),             \
+        BEYOND(type, member, INT64_MAX, most, argument)
 #define NOT_A_CHOICE(type, member, last, argument)                           \
     REFUSAL(type, member, 0, MUSLIN_ERR_CHOICE, argument),                   \
         REFUSAL(type, member, (last) + 1, MUSLIN_ERR_CHOICE, argument),      \
@@ -52,6 +56,8 @@ static inline void ck_refusals(const struct ruled *ruled, const struct refusal *
         ck_assert_int_eq(problem.status, refusals[i].status);
         ck_assert_msg(problem.argument == refusals[i].argument, "member at %zu: %s", refusals[i].offset, problem.text);
         ck_assert_int_eq(problem.value, refusals[i].value);
+        ck_assert_msg(!refusals[i].is_limited || problem.limit == refusals[i].limit, "member at %zu: %s",
+                      refusals[i].offset, problem.text);
         ck_assert_uint_eq(out.head[0], ruled->out_size);
         ck_assert(is_untouched_from(&out, sizeof out.head[0]));
     }
