@@ -60,18 +60,18 @@ extern "C" {
 
 /* ---- version --------------------------------------------------------------------------------------------------- */
 
-#define MUSLIN_VERSION_MAJOR 0
-#define MUSLIN_VERSION_MINOR 1
+#define MUSLIN_VERSION_MAJOR 1
+#define MUSLIN_VERSION_MINOR 0
 #define MUSLIN_VERSION_PATCH 0
 /* The version of these headers as one number: major x 1000000 + minor x 1000 + patch. */
-#define MUSLIN_VERSION 1000
+#define MUSLIN_VERSION 1000000
 
 /* The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
  * whether headers and library belong together. Constant time. Example: muslin_version() == MUSLIN_VERSION.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API uint32_t muslin_version(void);
 
-/* The same as text, for instance "0.1.0". Constant time. Example: puts(muslin_version_text()). Since 0.1. */
+/* The same as text, for instance "1.0.0". Constant time. Example: puts(muslin_version_text()). Since 1.0. */
 MUSLIN_API const char *muslin_version_text(void);
 
 /* ---- numbers --------------------------------------------------------------------------------------------------- */
@@ -130,15 +130,15 @@ enum muslin_status_code {
 };
 
 /* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example:
- * muslin_status_count() gives MUSLIN_ERR_FOREIGN + 1. Since 0.1. */
+ * muslin_status_count() gives MUSLIN_ERR_FOREIGN + 1. Since 1.0. */
 MUSLIN_API int32_t muslin_status_count(void);
 
 /* The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number outside
- * the list. Never null. Constant time. Example: muslin_status_name(MUSLIN_ERR_RANGE). Since 0.1. */
+ * the list. Never null. Constant time. Example: muslin_status_name(MUSLIN_ERR_RANGE). Since 1.0. */
 MUSLIN_API const char *muslin_status_name(muslin_status status);
 
 /* One plain English sentence on what the status means and what to do. Its wording may improve between versions; match
- * on the number. Never null. Constant time. Example: puts(muslin_status_sentence(MUSLIN_ERR_NULL)). Since 0.1. */
+ * on the number. Never null. Constant time. Example: puts(muslin_status_sentence(MUSLIN_ERR_NULL)). Since 1.0. */
 MUSLIN_API const char *muslin_status_sentence(muslin_status status);
 
 /* ---- arguments and problems ------------------------------------------------------------------------------------ */
@@ -370,11 +370,11 @@ enum muslin_argument {
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
- * for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_words(i)). Since 0.1. */
+ * for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_words(i)). Since 1.0. */
 MUSLIN_API int32_t muslin_argument_count(void);
 
 /* The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the list.
- * Never null. Constant time. Example: muslin_argument_words(MUSLIN_ARG_SEAM_ALLOWANCE). Since 0.1. */
+ * Never null. Constant time. Example: muslin_argument_words(MUSLIN_ARG_SEAM_ALLOWANCE). Since 1.0. */
 MUSLIN_API const char *muslin_argument_words(int32_t argument);
 
 /* What went wrong and where. Optional in every call that takes it: pass null. One that is given must have its `size`
@@ -396,7 +396,7 @@ struct muslin_problem {
 };
 #define MUSLIN_PROBLEM_INIT { sizeof(struct muslin_problem), 0, 0, 0, 0, 0, 0, 0, "" }
 /* Writes the values above to the first `size` bytes of *problem. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Constant
- * time. Example: muslin_problem_init(&problem, sizeof problem). Since 0.1. */
+ * time. Example: muslin_problem_init(&problem, sizeof problem). Since 1.0. */
 MUSLIN_API muslin_status muslin_problem_init(struct muslin_problem *problem, uint32_t size);
 
 /* ---- warnings -------------------------------------------------------------------------------------------------- */
@@ -423,16 +423,16 @@ enum muslin_warning {
 };
 
 /* How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. Constant time. Example: 1u <<
- * (muslin_warning_count() - 1) gives MUSLIN_WARN_LONGER_THAN_WIDTH. Since 0.1. */
+ * (muslin_warning_count() - 1) gives MUSLIN_WARN_LONGER_THAN_WIDTH. Since 1.0. */
 MUSLIN_API int32_t muslin_warning_count(void);
 
 /* The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything that
  * is not exactly one known bit. Never null. Constant time. Example: muslin_warning_name(MUSLIN_WARN_NO_SLACK).
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API const char *muslin_warning_name(uint32_t warning);
 
 /* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.
- * Constant time. Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). Since 0.1. */
+ * Constant time. Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). Since 1.0. */
 MUSLIN_API const char *muslin_warning_sentence(uint32_t warning);
 
 /* ---- constants ------------------------------------------------------------------------------------------------- */
@@ -443,7 +443,7 @@ MUSLIN_API const char *muslin_warning_sentence(uint32_t warning);
  * order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for MUSLIN_SIZE_MAX; it is ""
  * and the value 0 for a place that is none. Never null. Constant time. Example: for (int32_t i = 0; i <
  * muslin_constant_count(); i++) puts(muslin_constant_name(i)). Example: where the name is "TICKS_PER_INCH",
- * muslin_constant_value(i) gives 8128. Since 0.1 all. */
+ * muslin_constant_value(i) gives 8128. Since 1.0 all. */
 MUSLIN_API int32_t muslin_constant_count(void);
 MUSLIN_API const char *muslin_constant_name(int32_t index);
 MUSLIN_API int64_t muslin_constant_value(int32_t index);
@@ -465,7 +465,7 @@ struct muslin_allocator {
 
 /* Fills *out with the allocator of the C library (malloc, realloc, free). It lives in an object file of its own, so a
  * program that never calls it links without libc. MUSLIN_ERR_NULL: out is null. Constant time.
- * Example: struct muslin_allocator a; muslin_allocator_libc(&a). Since 0.1. */
+ * Example: struct muslin_allocator a; muslin_allocator_libc(&a). Since 1.0. */
 MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
 
 /* ---- progress -------------------------------------------------------------------------------------------------- */

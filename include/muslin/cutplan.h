@@ -71,7 +71,7 @@ struct muslin_blank_spec {
 };
 /* One piece that stays as it is listed; its size is still to be given. */
 #define MUSLIN_BLANK_SPEC_INIT { sizeof(struct muslin_blank_spec), 0, 0, 0, 1, 0, 0, 0, 1, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_blank_spec_init(struct muslin_blank_spec *spec, uint32_t size);
 
 struct muslin_cutplan_stock_spec {
@@ -85,7 +85,7 @@ struct muslin_cutplan_stock_spec {
 };
 /* A fat quarter, 21 x 18 in, any number, each at 1. */
 #define MUSLIN_CUTPLAN_STOCK_SPEC_INIT { sizeof(struct muslin_cutplan_stock_spec), 0, 170688, 146304, 2147483647, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_stock_spec_init(struct muslin_cutplan_stock_spec *spec, uint32_t size);
 
 #define MUSLIN_CUTPLAN_NO_PANELS 1u       /* lengthwise pieces get strips as high as they are long, side by side */
@@ -123,7 +123,7 @@ struct muslin_cutplan_spec {
 };
 /* A bolt of 40 in without direction, nothing lost, no spare pieces, 400 million steps. */
 #define MUSLIN_CUTPLAN_SPEC_INIT { sizeof(struct muslin_cutplan_spec), 0, 325120, 0, 0, 0, 0, 0, 400000000, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_t size);
 
 /* A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
@@ -148,7 +148,7 @@ MUSLIN_API muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *sp
  * the work limit, up to five times that where stock does not suffice: about a hundred looks at parts of the request,
  * each a 32nd of the limit; and half as much again each where up to 16 pieces are dealt out in every way. Source:
  * Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips
- * by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in, proven. Since 0.1. */
+ * by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in, proven. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,
                                                const struct muslin_blank_spec *pieces, size_t row_size, size_t n,
                                                const struct muslin_cutplan_stock_spec *stock, size_t stock_size,
@@ -156,7 +156,7 @@ MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec 
                                                muslin_progress progress, void *context,
                                                struct muslin_cutplan **out, struct muslin_problem *problem);
 
-/* Gives the plan's memory back; null is fine. Example: muslin_cutplan_free(plan). Since 0.1. */
+/* Gives the plan's memory back; null is fine. Example: muslin_cutplan_free(plan). Since 1.0. */
 MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
 
 /* ---- the plan -------------------------------------------------------------------------------------------------- */
@@ -206,7 +206,7 @@ struct muslin_cutplan_total {
     int32_t pad;
 };
 /* Length or cost, the bound and counts. Constant time. Example: proven = 1: no plan of two stages is shorter. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_cutplan_total *out,
                                                struct muslin_problem *problem);
 
@@ -239,7 +239,7 @@ struct muslin_cutplan_strip {
 };
 /* The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together; what a
  * panel or piece of stock holds follows it. Time follows the strips. Example: two strips of 9 1/2 in, then five of 6
- * in, then two of 5 1/2. Since 0.1. */
+ * in, then two of 5 1/2. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan, struct muslin_cutplan_strip *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
@@ -263,7 +263,7 @@ struct muslin_cutplan_place {
 };
 /* What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over. Rows
  * that want one size get its pieces one row after the other. Time follows the places. Example: a strip of 6 in: three
- * pieces of 6 in, then four of 5 1/2 in, trimmed. Since 0.1. */
+ * pieces of 6 in, then four of 5 1/2 in, trimmed. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_cutplan_place *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
@@ -291,7 +291,7 @@ struct muslin_cutplan_blank {
  * millions can be had a page at a time; MUSLIN_ERR_BUFFER is never returned. A piece of stock lies as its row says,
  * also where first cuts run along it: then its strips stand upright. MUSLIN_ERR_RANGE: `first` not in 0 .. the number
  * of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds. Example: the third
- * square of 5 in of a strip: x = 10 in. Since 0.1. */
+ * square of 5 in of a strip: x = 10 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_blanks(const struct muslin_cutplan *plan, int64_t first,
                                                struct muslin_cutplan_blank *rows, size_t row_size, size_t capacity,
                                                size_t *count, struct muslin_problem *problem);
@@ -310,7 +310,7 @@ struct muslin_cutplan_left_over {
 /* Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the rest
  * of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth one layer
  * beside a JOINED strip that goes round the fold and is not whole. Other trims along pieces are waste and are not
- * listed. Time: strips and places. Example: five squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. Since 0.1. */
+ * listed. Time: strips and places. Example: five squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_left_overs(const struct muslin_cutplan *plan, muslin_len least_side,
                                                    struct muslin_cutplan_left_over *rows, size_t row_size,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
@@ -325,7 +325,7 @@ struct muslin_cutplan_piece {
                             size where it is the last row that gets some; of JOINED strips */
 };
 /* What becomes of each row of pieces. Time: rows squared. Example: 100 squares, of which the stock gives 64. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct muslin_cutplan_piece *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
@@ -338,7 +338,7 @@ struct muslin_cutplan_stock_used {
     int64_t cost;        /* of those */
 };
 /* How many of each row of stock are used; no rows from a bolt. Time: rows x strips. Example: 7 fat quarters at 3 cost
- * 21. Since 0.1. */
+ * 21. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct muslin_cutplan_stock_used *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -360,7 +360,7 @@ struct muslin_cutplan_width {
  * that follow get their first plan only. MUSLIN_ERR_CHOICE: a plan from stock. MUSLIN_ERR_RANGE: widths below 1, most
  * below least; `widths` outside 2 .. 1000, or not 1 where least is most. MUSLIN_ERR_OVERFLOW, _NO_MEMORY: as
  * muslin_cutplan_create(). Capacity 0 asks and searches nothing. Example: 40, 41, 42, 43 and 44 in: widths = 5. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_len least_width,
                                                muslin_len most_width, int64_t widths, muslin_progress progress,
                                                void *context, struct muslin_cutplan_width *rows, size_t row_size,
@@ -368,7 +368,7 @@ MUSLIN_API muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan
 
 /* The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece. A bolt
  * narrower than that needs another plan, see above; of nothing 0. MUSLIN_ERR_CHOICE: a plan from stock. Time follows
- * the strips. Example: usable_width less the end of the fullest strip. Since 0.1. */
+ * the strips. Example: usable_width less the end of the fullest strip. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_narrowest(const struct muslin_cutplan *plan, muslin_len *width,
                                                   struct muslin_problem *problem);
 
@@ -392,7 +392,7 @@ struct muslin_cutplan_size {
     muslin_len turned_height; /* then; else 0 */
 };
 /* What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what is
- * missing left out. Time follows the sizes. Example: two rows of 5 x 5 in are one. Since 0.1. */
+ * missing left out. Time follows the sizes. Example: two rows of 5 x 5 in are one. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct muslin_cutplan_size *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -408,7 +408,7 @@ struct muslin_cutplan_way {
     int32_t turned;      /* 1 when first cuts run along the length of the stock */
 };
 /* The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high. Strips need only be
- * as high as a size is. Time follows the ways. Example: of three square sizes three. Since 0.1. */
+ * as high as a size is. Time follows the ways. Example: of three square sizes three. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_ways(const struct muslin_cutplan *plan, struct muslin_cutplan_way *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
@@ -432,7 +432,7 @@ struct muslin_cutplan_case {
 };
 /* Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack its
  * strips shows, or has a bound not below the plan's. Time follows the cases. Example: the whole, then at most 8 strips
- * of any height, then at least 9. Since 0.1. */
+ * of any height, then at least 9. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_cutplan_case *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -453,7 +453,7 @@ struct muslin_cutplan_worth {
  * where the plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is that, and
  * never more than the cost of the plan. *scale: worths are over it. MUSLIN_ERR_INDEX: no such case, or one without
  * worths of its own. Time follows the result. Example: a square of 5 1/2 in is worth 11/14 in of cloth at most, when
- * seven fit. Since 0.1. */
+ * seven fit. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case,
                                                struct muslin_cutplan_worth *rows, size_t row_size, size_t capacity,
                                                size_t *count, int64_t *scale, struct muslin_problem *problem);
@@ -484,7 +484,7 @@ struct muslin_cutplan_checked {
  * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound. Allocates
  * with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than 2^40 steps, or keep
  * more than 2^20 sums at once, or `progress` ended it. Time: cases x ways x what fits in a strip. Example: fault = 0 of
- * every plan that muslin_cutplan_create() makes. Since 0.1. */
+ * every plan that muslin_cutplan_create() makes. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, muslin_progress progress,
                                               void *context, struct muslin_cutplan_checked *out,
                                               struct muslin_problem *problem);

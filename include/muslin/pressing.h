@@ -84,7 +84,7 @@ struct muslin_pressing_spec {
 };
 /* Twenty million steps, towards the dark, units as nesting wants them. */
 #define MUSLIN_PRESSING_SPEC_INIT { sizeof(struct muslin_pressing_spec), 0, 20000000, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size);
 
 /* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what joins
@@ -101,14 +101,14 @@ MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *
  * range or choices. MUSLIN_ERR_WORK_LIMIT: edges of different nodes have more than 2^26 pieces in all.
  * MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts, plus the work limit, up to four times where joins ask
  * for a way. Source: a system of linear equations over two elements, solved by elimination; branch and bound where not
- * all can hold. Example: rows of equal blocks: every other row the other way, no exception. Since 0.1. */
+ * all can hold. Example: rows of equal blocks: every other row the other way, no exception. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *solution,
                                                 const struct muslin_pressing_spec *spec,
                                                 const struct muslin_allocator *allocator, muslin_progress progress,
                                                 void *context, struct muslin_pressing **out,
                                                 struct muslin_problem *problem);
 
-/* Gives the plan's memory back; null is fine. Example: muslin_pressing_free(pressing). Since 0.1. */
+/* Gives the plan's memory back; null is fine. Example: muslin_pressing_free(pressing). Since 1.0. */
 MUSLIN_API void muslin_pressing_free(struct muslin_pressing *pressing);
 
 struct muslin_pressing_total {
@@ -128,7 +128,7 @@ struct muslin_pressing_total {
     int64_t copies_turned;  /* of those, copies that are turned and not pressed the other way */
 };
 /* How well it nests. Constant time. Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every
- * edge between two of them and one wherever four come together; no exception. Since 0.1. */
+ * edge between two of them and one wherever four come together; no exception. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_totals(const struct muslin_pressing *pressing,
                                                 struct muslin_pressing_total *out, struct muslin_problem *problem);
 
@@ -185,7 +185,7 @@ struct muslin_pressing_seam {
  * another set, or turned end for end. Time follows the seams. Example: of 3 x 3 nine-patches four are turned by a
  * quarter, all pressed alike: the seams of the first and third row away from the middle of the block, those of the
  * second row and the long ones towards it. Example: a row of three patches has two, both to the right, and for every
- * other row to the left. Since 0.1. */
+ * other row to the left. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_seams(const struct muslin_pressing *pressing,
                                                struct muslin_pressing_seam *rows, size_t row_size, size_t capacity,
                                                size_t *count, struct muslin_problem *problem);
@@ -205,7 +205,7 @@ struct muslin_pressing_child {
 /* Which places take a child the other way: a row for each child with seams, in the order of the nodes. From the root
  * down: a child is the other way when its place says so and what it is part of is not, or the reverse. One with a
  * `turn` is then turned as a whole, and all in it is as its own places say; of any other all in it is the other way
- * than they say. Time follows the children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 0.1. */
+ * than they say. Time follows the children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_children(const struct muslin_pressing *pressing,
                                                   struct muslin_pressing_child *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
@@ -225,7 +225,7 @@ struct muslin_pressing_exception {
 };
 /* The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the lump.
  * Of what is turned the seam is named that would end there unturned. Time follows the meetings of different parts.
- * Example: none in a straight setting of equal blocks. Since 0.1. */
+ * Example: none in a straight setting of equal blocks. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_exceptions(const struct muslin_pressing *pressing,
                                                     struct muslin_pressing_exception *rows, size_t row_size,
                                                     size_t capacity, size_t *count, struct muslin_problem *problem);

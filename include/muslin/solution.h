@@ -58,7 +58,7 @@ struct muslin_solution_spec {
  * through from one end with nothing trimmed. */
 #define MUSLIN_SOLUTION_SPEC_INIT \
     { sizeof(struct muslin_solution_spec), MUSLIN_YIELD_FROM_ONE_END, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_spec_init(struct muslin_solution_spec *spec, uint32_t size);
 
 struct muslin_solution_value_spec {
@@ -70,7 +70,7 @@ struct muslin_solution_value_spec {
 };
 /* 0 for something still to be given. */
 #define MUSLIN_SOLUTION_VALUE_SPEC_INIT { sizeof(struct muslin_solution_value_spec), 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_value_spec_init(struct muslin_solution_value_spec *spec, uint32_t size);
 
 /* Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that measures
@@ -81,14 +81,14 @@ MUSLIN_API muslin_status muslin_solution_value_spec_init(struct muslin_solution_
  * that must be strip-pieced has pieces that are not patches of one length. MUSLIN_ERR_NO_YIELD: a strip set as wide as
  * its fabric gives no segment. MUSLIN_ERR_NO_MEMORY. Allocator null: the quilt's. Time and memory follow the nodes of
  * the quilt up to the root, plus a sort of the cut list. Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0,
- * NULL, &solution, NULL). Since 0.1. */
+ * NULL, &solution, NULL). Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id root,
                                                 const struct muslin_solution_spec *spec,
                                                 const struct muslin_solution_value_spec *values, size_t row_size,
                                                 size_t n, const struct muslin_allocator *allocator,
                                                 struct muslin_solution **out, struct muslin_problem *problem);
 
-/* Gives the solution's memory back; null is fine. Example: muslin_solution_free(solution). Since 0.1. */
+/* Gives the solution's memory back; null is fine. Example: muslin_solution_free(solution). Since 1.0. */
 MUSLIN_API void muslin_solution_free(struct muslin_solution *solution);
 
 /* ---- sizes ----------------------------------------------------------------------------------------------------- */
@@ -118,12 +118,12 @@ struct muslin_node_size {
     int32_t exact;                /* 1 when its size was not rounded; inside, corners may be */
 };
 /* How large a node is, how many there are and how they lie. Constant time. Example: a patch of 2 in, four times in a
- * block of which there are nine: count 36, unfinished (cut) 2 1/2 in. Since 0.1. */
+ * block of which there are nine: count 36, unfinished (cut) 2 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_size(const struct muslin_solution *solution, muslin_id node,
                                               struct muslin_node_size *out, struct muslin_problem *problem);
 
 /* The value a measure has in this solution. MUSLIN_ERR_FOREIGN also for a measure that the root does not need.
- * Constant time. Example: the extent of a block. Since 0.1. */
+ * Constant time. Example: the extent of a block. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_value(const struct muslin_solution *solution, muslin_id measure,
                                                muslin_len *value, struct muslin_problem *problem);
 
@@ -143,7 +143,7 @@ struct muslin_solution_total {
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
 /* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
- * Example: a 36 in square top of 81 patches. Since 0.1. */
+ * Example: a 36 in square top of 81 patches. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution,
                                                 struct muslin_solution_total *out, struct muslin_problem *problem);
 
@@ -174,14 +174,14 @@ struct muslin_misfit {
     int32_t pad;
 };
 /* Every pair of edges that do not meet, each where it is made (once for equal parts), in the order of the nodes.
- * Example: patches of 6 and 6 1/4 in side by side: difference -1/4 in. Since 0.1. */
+ * Example: patches of 6 and 6 1/4 in side by side: difference -1/4 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_misfits(const struct muslin_solution *solution, struct muslin_misfit *rows,
                                                  size_t row_size, size_t capacity, size_t *count,
                                                  struct muslin_problem *problem);
 
 /* One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of
  * those made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows the
- * nodes above it and their children. Example: 2, 0: the first child of the root's third. Since 0.1. */
+ * nodes above it and their children. Example: 2, 0: the first child of the root's third. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_path(const struct muslin_solution *solution, muslin_id node, int64_t *steps,
                                               size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -255,13 +255,13 @@ struct muslin_solution_cut {
  * triangles, and 60 degree rows equal rectangles for half-triangles: what all need together is rounded up. Rectangles
  * round templates and mitred strips have their raw outline's corners, to the nearest tick. The half-triangles at the
  * ends of 60 degree rows are cut in pairs from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2,
- * E = 2 s + u, rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
+ * E = 2 s + u, rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_solution_cut *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
 
 /* The nodes that need a row of the cut list, in their order; of a strip the join. MUSLIN_ERR_INDEX: no such row. Time
- * follows the result. Example: of a row with nodes = 2, two ids. Since 0.1. */
+ * follows the result. Example: of a row with nodes = 2, two ids. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_cut_nodes(const struct muslin_solution *solution, int64_t row, muslin_id *ids,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -292,7 +292,7 @@ struct muslin_stripset {
  * same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the
  * cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight
  * through. Yields are muslin_stripset_yield()'s. Example: nine rows of three 2 in squares: segments of 2 1/2 in,
- * sixteen from a 40 in set, one set. Since 0.1. */
+ * sixteen from a 40 in set, one set. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_stripsets(const struct muslin_solution *solution, struct muslin_stripset *rows,
                                                    size_t row_size, size_t capacity, size_t *count,
                                                    struct muslin_problem *problem);
@@ -325,7 +325,7 @@ struct muslin_term {
 };
 /* The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished size first,
  * then its allowances up to the unfinished size, which is the last row's sum. Runs of equal children are one term. Time
- * follows the children. Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. Since 0.1. */
+ * follows the children. Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_explain(const struct muslin_solution *solution, muslin_id node, int32_t axis,
                                                  struct muslin_term *rows, size_t row_size, size_t capacity,
                                                  size_t *count, struct muslin_problem *problem);
@@ -368,7 +368,7 @@ struct muslin_outline_corner {
  * corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an
  * edge lies the seam by which it is sewn on, also where it only lies on a part of that seam. MUSLIN_ERR_RANGE:
  * `first` not in 0 .. the number of patches. Time follows outlines x depth. Example: a nine-patch has nine outlines of
- * four corners. Since 0.1. */
+ * four corners. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
                                                   int64_t first, struct muslin_outline *rows, size_t row_size,
                                                   size_t capacity, struct muslin_outline_corner *corners,

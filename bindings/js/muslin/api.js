@@ -3,13 +3,13 @@
 //
 // SPDX-License-Identifier: MIT
 
-export const version = "0.1.0";
+export const version = "1.0.0";
 
 export const constants = Object.freeze({
-    VERSION_MAJOR: 0,
-    VERSION_MINOR: 1,
+    VERSION_MAJOR: 1,
+    VERSION_MINOR: 0,
     VERSION_PATCH: 0,
-    VERSION: 1000,
+    VERSION: 1000000,
     TICKS_PER_INCH: 8128,
     TICKS_PER_MM: 320,
     LENGTH_MAX: 4611686018427387903n,

@@ -6,8 +6,8 @@ Written by generate.py from lib/abi/api.json: change that, not this file.
 import ctypes
 from typing import Any, Dict, Tuple
 
-__version__ = "0.1.0"
-VERSION = 1000
+__version__ = "1.0.0"
+VERSION = 1000000
 
 muslin_progress = ctypes.CFUNCTYPE(ctypes.c_int32, ctypes.c_void_p, ctypes.c_int64, ctypes.c_int64, ctypes.c_int64)
 

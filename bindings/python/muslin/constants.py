@@ -30,10 +30,10 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "Prefer", "Press", "OtherWay", "Towards", "Preferred", "SewingKind", "BlankKind", "CutplanStopped",
            "CutplanStripKind", "CutplanFault", "LongPieces"]
 
-VERSION_MAJOR = 0
-VERSION_MINOR = 1
+VERSION_MAJOR = 1
+VERSION_MINOR = 0
 VERSION_PATCH = 0
-VERSION = 1000
+VERSION = 1000000
 TICKS_PER_INCH = 8128
 TICKS_PER_MM = 320
 LENGTH_MAX = 4611686018427387903
