@@ -93,6 +93,7 @@ class Names:
         text = re.sub(r"\s*\bExamples?: .*?(?=\s*Since \d|$)", "", plain(comment))
         text = re.sub(r"\s*Since [\d.]+\d( all)?\.", "", text)
         text = re.sub(r"\bstruct (?=muslin_)", "", text)
+        text = re.sub(r"(?<=, )_(?=[A-Z])", "MUSLIN_ERR_", text)
         return re.sub(r"\b(muslin|MUSLIN)_\w+", lambda found: self.words.get(found.group(0), found.group(0)), text)
 
 
@@ -109,24 +110,23 @@ def method_name(owner: str, name: str) -> str:
 
 # ---- writing --------------------------------------------------------------------------------------------------------
 
-def fill(opening: str, parts: Iterable[str], closing: str) -> List[str]:
+def fill(opening: str, parts: Iterable[str], closing: str, indent_to_come: int = 0) -> List[str]:
     """opening part, part, ... closing, broken into lines below the opening bracket, or indented where that is far."""
-    parts = list(parts)
-    if len(opening + ", ".join(parts) + closing) <= WIDTH or not parts:
+    parts, width = list(parts), WIDTH - indent_to_come
+    if len(opening + ", ".join(parts) + closing) <= width or not parts:
         return [opening + ", ".join(parts) + closing]
-    indent = " " * len(opening)
-    lines, line = [], opening
-    if max(map(len, parts)) + len(opening) + len(closing) + 1 > WIDTH:
+    indent, lines = " " * len(opening), []
+    if max(map(len, parts)) + len(opening) + len(closing) >= width:
         indent = re.match(" *", opening).group() + "    "  # type: ignore[union-attr]
-        lines, line = [opening], indent
+        lines, opening = [opening], indent
+    line = opening
     for at, part in enumerate(parts):
-        last = at == len(parts) - 1
-        text = part + (closing if last else ",")
-        if line.strip() and line not in (opening, indent) and len(line) + 1 + len(text) > WIDTH:
+        text = part + (closing if at == len(parts) - 1 else ",")
+        if len(line.rstrip()) + 1 + len(text) > width and line.strip() and at:
             lines.append(line.rstrip())
             line = indent
-        line += text if line in (opening, indent) else " " + text
-    return lines + [line]
+        line += text + " "
+    return lines + [line.rstrip()]
 
 
 def comment(indent: str, *texts: str) -> List[str]:
@@ -137,7 +137,7 @@ def comment(indent: str, *texts: str) -> List[str]:
     if len(texts) == 1 and len(indent) + len(texts[0]) + 7 <= WIDTH:
         return [f"{indent}/** {texts[0]} */"]
     lines = [line for text in texts for line in
-             textwrap.wrap(text, WIDTH - len(indent) - 6, break_long_words=False, break_on_hyphens=False)]
+             textwrap.wrap(text, WIDTH - len(indent) - 7, break_long_words=False, break_on_hyphens=False)]
     return [f"{indent}/** {lines[0]}", *(f"{indent} * {line}" for line in lines[1:-1]), f"{indent} * {lines[-1]} */"] \
         if len(lines) > 1 else [f"{indent}/** {lines[0]} */"]
 
@@ -190,7 +190,7 @@ def initial(names: Names, of: str, member: Record, value: int) -> str:
 
 def write_struct(names: Names, struct: Record) -> List[str]:
     api, name = names.api, struct["name"]
-    lines = ["", *comment("", f"struct {name}. " + names.in_words(struct_words(api, name))),
+    lines = ["", *comment("", f"struct {name}. {names.in_words(struct_words(api, name))}".strip()),
              f"struct MUSLIN_CPP_TWIN {without_prefix(name)} {{", f"    using c_type = {name};", ""]
     for flag in struct.get("flags", []):
         lines += [f"    static constexpr std::uint32_t {flag_keyword(flag, name)} = {flag};"]
@@ -269,7 +269,7 @@ class Function:
         elif self.api.handle(of):
             self.take_handle(at, argument)
         elif self.api.frozen(of):
-            self.parameters.append(Parameter("const muslin::allocator &", name, "libc_allocator()"))
+            self.parameters.append(Parameter("const muslin_allocator &", name, "libc_allocator()"))
             self.passed.append(f"&{name}")
         elif of.startswith("struct "):
             return self.take_struct(at, argument)
@@ -340,7 +340,7 @@ class Function:
             return 3
         self.rows = name
         self.outputs.insert(0, Output(f"std::vector<{of}>", name, ""))
-        self.passed += ["rows_", f"sizeof({of})", "capacity_", "count_"]
+        self.passed += ["to.rows", f"sizeof({of})", "to.capacity", "to.count"]
         return 4
 
     def take_callback(self, name: str, of: str) -> int:
@@ -356,7 +356,7 @@ class Function:
             return 2
         self.text = "text"
         self.outputs.append(Output("std::string", "text", ""))
-        self.passed += ["buf_", "cap_", "need_"]
+        self.passed += ["to.text", "to.capacity", "to.need"]
         return 3
 
     def take_pointer(self, at: int, argument: Record) -> int:
@@ -377,7 +377,7 @@ class Function:
         elif self.argument_names[at + 1:at + 2] == ["capacity"]:
             self.rows = name
             self.outputs.insert(0, Output(f"std::vector<{of}>", name, ""))
-            self.passed += ["detail::in_c(rows_)" if of.startswith("muslin::") else "rows_", "capacity_", "count_"]
+            self.passed += ["to.rows", "to.capacity", "to.count"]
             return 3
         elif self.elementwise:
             self.take_elements(name, of)
@@ -399,7 +399,8 @@ class Function:
 
     @staticmethod
     def argument_number(name: str) -> str:
-        return "MUSLIN_ARG_FACTOR" if name in ("factors", "counts") else "MUSLIN_ARG_ROWS"
+        return {"factors": "MUSLIN_ARG_FACTOR", "counts": "MUSLIN_ARG_FACTOR", "given": "MUSLIN_ARG_PLACES"}.get(
+            name, "MUSLIN_ARG_ROWS")
 
     def enum_of(self, argument: Record) -> Optional[str]:
         told = TOLD_ENUMS.get(f"{self.c_name}.{argument['name']}")
@@ -451,8 +452,8 @@ class Function:
         after = " const" if self.owner and not self.makes and self.is_const else ""
         after += " noexcept" if not self.is_asked else ""
         of = f"answer<{self.returns}>" if self.is_asked else self.returns
-        return [*opening, *fill(f"{before}{'' if self.is_asked else '[[nodiscard]] '}{of} {self.name}(".replace(
-            "inline [[nodiscard]]", "[[nodiscard]] inline"), words, ")" + after)]
+        nodiscard = "" if self.is_asked else "[[nodiscard]] "
+        return [*opening, *fill(f"{nodiscard}{before}{of} {self.name}(", words, ")" + after, 4 if self.owner else 0)]
 
     @property
     def is_asked(self) -> bool:
@@ -467,60 +468,52 @@ class Function:
             elif self.returns.startswith("muslin::"):
                 answer = f"static_cast<{self.returns}>({answer})"
             return [f"    return {answer};"]
-        lines, result, outputs = self.results()
-        lines += [f"    detail::teller<std::remove_reference_t<Progress>> {self.callback}_({self.callback});"] \
-            if self.callback else []
-        passed = [outputs.get(value, value) for value in self.passed]
-        how, taken = "ask", "muslin_problem *problem" if "problem" in self.passed or self.checks or self.elementwise \
-            else "muslin_problem *"
-        first = result
-        if self.rows:
-            how, first = "ask_rows", f"{result}, {result + '.' if self.several else ''}{self.rows}"
-            row = next(of for of in self.outputs if of.name == self.rows).type[len("std::vector<"):-1]
-            pointer = "auto *rows_" if not self.is_struct(row) else f"{row} *rows_"
-            passed = [f"detail::in_c(rows_)" if value == "rows_" and self.is_struct(row) else value for value in passed]
-            taken = f"{pointer}, std::size_t capacity_, std::size_t *count_, {taken}"
-        elif self.text:
-            how, first = "ask_text", f"{result}, {result + '.' if self.several else ''}text"
-            taken = f"char *buf_, std::size_t cap_, std::size_t *need_, {taken}"
-        inner = self.inner(passed)
+        lines, result, instead = self.results()
+        if self.callback:
+            lines.append(f"    detail::teller<std::remove_reference_t<Progress>> {self.callback}_({self.callback});")
+        told = "problem" in self.passed or self.checks
+        how, first, taken = "ask", result, "muslin_problem *problem" if told else "muslin_problem *"
+        if self.rows or self.text:
+            within = f"{result}." if self.several else ""
+            how, first = "ask_rows" if self.rows else "ask_text", f"{result}, {within}{self.rows or self.text}"
+            first = first if self.several else f"{result}, {result}"
+            taken = "auto to, " + taken
+        inner = self.inner([instead.get(value, value) for value in self.passed])
         return [*lines, f"    return asking::{how}({first}, [&]({taken}) {{", *indented(inner, " " * 8), "    });"]
-
-    def is_struct(self, of: str) -> bool:
-        return of not in PLAIN_TYPES.values()
 
     def results(self) -> "tuple[List[str], str, Dict[str, str]]":
         """The lines that declare what is written, its name, and what C gets instead of the outputs' own names."""
         if self.elementwise:
-            return ([f"    std::size_t done_ = {self.counted}.size();"], "done_", {})
+            return ([f"    std::size_t count = {self.counted}.size();"], "count", {})
         if not self.several:
             of = self.outputs[0]
-            name = of.name if of.name != self.name else of.name + "_"
-            swapped = {value: value.replace(of.name, name) for value in self.passed} if name != of.name else {}
-            return [f"    {of.type} {name}{of.start};"], name, swapped
+            return [f"    {of.type} {of.name}{of.start};"], of.name, {}
         instead = {}
         for of in self.outputs:
             for value in (f"detail::in_c(&{of.name})", f"&{of.name}", f"{of.name}.data()", f"{of.name}.made()"):
-                instead[value] = value.replace(of.name, f"answer_.{of.name}")
-        lines = [f"    muslin::{self.several} answer_;"]
-        lines += [f"    answer_.{of.name}.resize{of.start};" for of in self.outputs if of.start.startswith("(")]
-        return lines, "answer_", instead
+                instead[value] = value.replace(of.name, f"answer.{of.name}")
+        lines = [f"    muslin::{self.several} answer;"]
+        lines += [f"    answer.{of.name}.resize{of.start};" for of in self.outputs if of.start.startswith("(")]
+        return lines, "answer", instead
 
     def inner(self, passed: List[str]) -> List[str]:
         """What is done in C's terms."""
         lines: List[str] = []
+        deep = 12 if self.owner else 8
+
+        def call(before: str, after: str) -> List[str]:
+            return fill(f"{before}{self.c_name}(", passed, after, deep)
+
         for check in self.checks:
-            lines += fill("if (const muslin_status status = detail::same_size(", [*check.split(", "), "problem"], "))")
+            lines += fill("if (const muslin_status status = detail::same_size(", [*check.split(", "), "problem"], "))",
+                          deep)
             lines += ["    return status;"]
         if self.elementwise:
-            # Without a problem of its own, the call says where it stopped.
-            return [*lines, "std::size_t failed = 0;", *fill(f"const muslin_status status = {self.c_name}(", passed,
-                                                             ");"),
-                    "if (status != MUSLIN_OK) {", "    detail::describe(*problem, status);",
-                    "    problem->at = static_cast<std::int64_t>(failed);", "}", "return status;"]
+            return [*lines, "std::size_t failed = 0;", *call("const muslin_status status = ", ");"),
+                    "return detail::failed_at(status, failed, problem);"]
         if self.callback:
-            return [*lines, *fill(f"return {self.callback}_.done({self.c_name}(", passed, "));")]
-        return [*lines, *fill(f"return {self.c_name}(", passed, ");")]
+            return [*lines, *call(f"return {self.callback}_.done(", "));")]
+        return [*lines, *call("return ", ");")]
 
     def words(self) -> List[str]:
         before = self.api.words.before.get(self.c_name, "") or self.words_of_spec()

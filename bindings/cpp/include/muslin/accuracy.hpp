@@ -10,7 +10,7 @@
 
 namespace muslin {
 
-/** struct muslin_accuracy_row_spec.  */
+/** struct muslin_accuracy_row_spec. */
 struct MUSLIN_CPP_TWIN accuracy_row_spec {
     using c_type = muslin_accuracy_row_spec;
 
@@ -27,7 +27,7 @@ struct MUSLIN_CPP_TWIN accuracy_row_spec {
 };
 static_assert(detail::is_twin<accuracy_row_spec>);
 
-/** struct muslin_accuracy_row_errors.  */
+/** struct muslin_accuracy_row_errors. */
 struct MUSLIN_CPP_TWIN accuracy_row_errors {
     using c_type = muslin_accuracy_row_errors;
 
@@ -46,7 +46,7 @@ struct MUSLIN_CPP_TWIN accuracy_row_errors {
 };
 static_assert(detail::is_twin<accuracy_row_errors>);
 
-/** struct muslin_accuracy_top_spec.  */
+/** struct muslin_accuracy_top_spec. */
 struct MUSLIN_CPP_TWIN accuracy_top_spec {
     using c_type = muslin_accuracy_top_spec;
 
@@ -67,7 +67,7 @@ struct MUSLIN_CPP_TWIN accuracy_top_spec {
 };
 static_assert(detail::is_twin<accuracy_top_spec>);
 
-/** struct muslin_accuracy_top_errors.  */
+/** struct muslin_accuracy_top_errors. */
 struct MUSLIN_CPP_TWIN accuracy_top_errors {
     using c_type = muslin_accuracy_top_errors;
 
@@ -96,7 +96,7 @@ struct MUSLIN_CPP_TWIN accuracy_top_errors {
 };
 static_assert(detail::is_twin<accuracy_top_errors>);
 
-/** struct muslin_accuracy_meet_spec.  */
+/** struct muslin_accuracy_meet_spec. */
 struct MUSLIN_CPP_TWIN accuracy_meet_spec {
     using c_type = muslin_accuracy_meet_spec;
 
@@ -113,7 +113,7 @@ struct MUSLIN_CPP_TWIN accuracy_meet_spec {
 };
 static_assert(detail::is_twin<accuracy_meet_spec>);
 
-/** struct muslin_accuracy_meeting.  */
+/** struct muslin_accuracy_meeting. */
 struct MUSLIN_CPP_TWIN accuracy_meeting {
     using c_type = muslin_accuracy_meeting;
 
@@ -143,8 +143,8 @@ struct MUSLIN_CPP_TWIN accuracy_meeting {
     /** the first seam at which twice the likely one passes the tolerance: from it on about one in twenty misses, or
      * more; 0: none */
     std::int64_t twice_likely_first_missed = 0;
-    /** the largest e for which twice the likely one is within the tolerance at all n, down to a tick; also 0 when the
-     * cuts alone are too much */
+    /** the largest e for which twice the likely one is within the tolerance at all n, down to a tick; also 0 when
+     * the cuts alone are too much */
     muslin::length twice_likely_largest_seam_error{};
     /** 1 when twice the likely one is within the tolerance at all n seams */
     muslin::truth twice_likely_meets{};
@@ -179,8 +179,8 @@ inline answer<muslin::accuracy_top_errors> accuracy_top(const muslin::accuracy_t
 
 /** Whether the seams of two neighbouring rows meet. The rows are cut alike, laid edge to edge at one end, and eased
  * nowhere. Before the k-th seam lie k pieces, so its place is off by k seams (its own counted in full, which is on
- * the safe side) and 2 k cuts in each row; the two rows are independent of each other. Pinned in the middle instead,
- * only half the seams lie between.
+ * the safe side) and 2 k cuts in each row; the two rows are independent of each other. Pinned in the middle
+ * instead, only half the seams lie between.
  * muslin_accuracy_meet() in muslin/accuracy.h. Since 0.1. */
 inline answer<muslin::accuracy_meeting> accuracy_meet(const muslin::accuracy_meet_spec &spec = {})
 {

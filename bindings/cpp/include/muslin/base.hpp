@@ -405,35 +405,35 @@ inline namespace MUSLIN_CPP_FORM {
     return muslin_warning_name(detail::in_c(warning));
 }
 
-/** One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null. Constant
- * time.
+/** One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.
+ * Constant time.
  * muslin_warning_sentence() in muslin/base.h. Since 0.1. */
 [[nodiscard]] inline std::string_view warning_sentence(muslin::warning warning) noexcept
 {
     return muslin_warning_sentence(detail::in_c(warning));
 }
 
-/** Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX), flags,
- * ticks per unit. For languages without a preprocessor, and for whoever was built against an older version, since
- * limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count - 1,
- * whose order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for MUSLIN_SIZE_MAX; it
- * is "" and the value 0 for a place that is none. Never null. Constant time.
+/** Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
+ * flags, ticks per unit. For languages without a preprocessor, and for whoever was built against an older version,
+ * since limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count -
+ * 1, whose order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for
+ * MUSLIN_SIZE_MAX; it is "" and the value 0 for a place that is none. Never null. Constant time.
  * muslin_constant_count() in muslin/base.h. Since 0.1. */
 [[nodiscard]] inline std::int32_t constant_count() noexcept
 {
     return muslin_constant_count();
 }
 
-/** Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX), flags,
- * ticks per unit.
+/** Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
+ * flags, ticks per unit.
  * muslin_constant_name() in muslin/base.h. Since 0.1. */
 [[nodiscard]] inline std::string_view constant_name(std::int32_t index) noexcept
 {
     return muslin_constant_name(index);
 }
 
-/** Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX), flags,
- * ticks per unit.
+/** Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
+ * flags, ticks per unit.
  * muslin_constant_value() in muslin/base.h. Since 0.1. */
 [[nodiscard]] inline std::int64_t constant_value(std::int32_t index) noexcept
 {

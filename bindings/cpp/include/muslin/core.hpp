@@ -117,8 +117,14 @@ constexpr length literal()
 /** 2.5_in, 1_ft, 3_yd, 6_mm, 63.5_cm, 1.5_m, 20320_ticks: exact, or the program does not compile. */
 namespace literals {
 
-template <char... Digits> constexpr length operator""_ticks() { return detail::literal<1, Digits...>(); }
-template <char... Digits> constexpr length operator""_in() { return detail::literal<MUSLIN_TICKS_PER_INCH, Digits...>(); }
+template <char... Digits> constexpr length operator""_ticks()
+{
+    return detail::literal<1, Digits...>();
+}
+template <char... Digits> constexpr length operator""_in()
+{
+    return detail::literal<MUSLIN_TICKS_PER_INCH, Digits...>();
+}
 template <char... Digits> constexpr length operator""_ft()
 {
     return detail::literal<12 * MUSLIN_TICKS_PER_INCH, Digits...>();
@@ -127,7 +133,10 @@ template <char... Digits> constexpr length operator""_yd()
 {
     return detail::literal<36 * MUSLIN_TICKS_PER_INCH, Digits...>();
 }
-template <char... Digits> constexpr length operator""_mm() { return detail::literal<MUSLIN_TICKS_PER_MM, Digits...>(); }
+template <char... Digits> constexpr length operator""_mm()
+{
+    return detail::literal<MUSLIN_TICKS_PER_MM, Digits...>();
+}
 template <char... Digits> constexpr length operator""_cm()
 {
     return detail::literal<10 * MUSLIN_TICKS_PER_MM, Digits...>();
@@ -213,13 +222,10 @@ private:
     std::size_t size_ = 0;
 };
 
-/** Where handles get their memory: the struct of C. */
-using allocator = muslin_allocator;
-
-/** That of the C library. */
-[[nodiscard]] inline allocator libc_allocator() noexcept
+/** The allocator of the C library: where handles get their memory unless told otherwise. */
+[[nodiscard]] inline muslin_allocator libc_allocator() noexcept
 {
-    allocator made{};
+    muslin_allocator made{};
     muslin_allocator_libc(&made);
     return made;
 }
@@ -314,6 +320,8 @@ std::underlying_type_t<Enum> *in_c(Enum *choice) noexcept
     return reinterpret_cast<std::underlying_type_t<Enum> *>(choice);
 }
 
+constexpr std::int64_t *in_c(std::int64_t *number) noexcept { return number; }
+
 /** Whether a struct may be handed to C as the one that it names. Its members' places are compared in the tests. */
 template <class Twin>
 inline constexpr bool is_twin = sizeof(Twin) == sizeof(typename Twin::c_type) &&
@@ -352,6 +360,16 @@ inline muslin_status same_size(std::size_t size, std::size_t wanted, muslin_argu
     problem->limit = static_cast<std::int64_t>(wanted);
     describe(*problem, MUSLIN_ERR_BUFFER);
     return MUSLIN_ERR_BUFFER;
+}
+
+/** The problem of an array form, which tells only its status and where it stopped. */
+inline muslin_status failed_at(muslin_status status, std::size_t failed, muslin_problem *problem) noexcept
+{
+    if (status != MUSLIN_OK) {
+        describe(*problem, status);
+        problem->at = static_cast<std::int64_t>(failed);
+    }
+    return status;
 }
 
 /** Room for one number a place: no more than any call takes, and never none, so that C says what is wrong with it. */
@@ -501,19 +519,35 @@ answer<T> ask(T &result, Call &&call)
     return answered(call(&problem), problem, result);
 }
 
+/** Where a call writes its rows, or only how many there are. */
+template <class Row>
+struct page {
+    Row *rows;
+    std::size_t capacity;
+    std::size_t *count;
+};
+
 /** How many rows are there, then the rows. */
 template <class T, class Row, class Call>
 answer<T> ask_rows(T &result, std::vector<Row> &rows, Call &&call)
 {
     return ask(result, [&](muslin_problem *problem) {
+        using row = std::remove_pointer_t<decltype(detail::in_c(rows.data()))>;
         std::size_t count = 0;
-        const muslin_status status = call(rows.data(), std::size_t{0}, &count, problem);
+        const muslin_status status = call(page<row>{nullptr, 0, &count}, problem);
         if (status != MUSLIN_OK || count == 0)
             return status;
         rows.resize(count);
-        return call(rows.data(), count, &count, problem);
+        return call(page<row>{detail::in_c(rows.data()), count, &count}, problem);
     });
 }
+
+/** Where a call writes its text, or only how long it is. */
+struct line {
+    char *text;
+    std::size_t capacity;
+    std::size_t *need;
+};
 
 /** How long is the text, then the text. */
 template <class T, class Call>
@@ -521,11 +555,11 @@ answer<T> ask_text(T &result, std::string &text, Call &&call)
 {
     return ask(result, [&](muslin_problem *problem) {
         std::size_t need = 0;
-        const muslin_status status = call(nullptr, std::size_t{0}, &need, problem);
+        const muslin_status status = call(line{nullptr, 0, &need}, problem);
         if (status != MUSLIN_OK || need == 0)
             return status;
-        text.resize(need - 1); // the terminator has its room in any string
-        return call(text.data(), need, &need, problem);
+        text.resize(need - 1); // any string has room for the terminator
+        return call(line{text.data(), need, &need}, problem);
     });
 }
 
@@ -538,7 +572,9 @@ answer<T> ask_text(T &result, std::string &text, Call &&call)
 inline length operator+(length a, length b)
 {
     length sum;
-    return asking::ask(sum, [&](muslin_problem *) { return muslin_length_add(a.ticks(), b.ticks(), detail::in_c(&sum)); });
+    return asking::ask(sum, [&](muslin_problem *) {
+        return muslin_length_add(a.ticks(), b.ticks(), detail::in_c(&sum));
+    });
 }
 inline length operator-(length a, length b)
 {

@@ -58,7 +58,7 @@ struct MUSLIN_CPP_TWIN cutlist_row {
 };
 static_assert(detail::is_twin<cutlist_row>);
 
-/** struct muslin_cutlist_spec.  */
+/** struct muslin_cutlist_spec. */
 struct MUSLIN_CPP_TWIN cutlist_spec {
     using c_type = muslin_cutlist_spec;
 
@@ -76,7 +76,7 @@ struct MUSLIN_CPP_TWIN cutlist_spec {
 };
 static_assert(detail::is_twin<cutlist_spec>);
 
-/** struct muslin_cutlist_yardage.  */
+/** struct muslin_cutlist_yardage. */
 struct MUSLIN_CPP_TWIN cutlist_yardage {
     using c_type = muslin_cutlist_yardage;
 
@@ -89,8 +89,8 @@ struct MUSLIN_CPP_TWIN cutlist_yardage {
     std::int64_t spare_pieces = 0;
     /** the strips one behind the other, plus straightening */
     muslin::length cloth_length{};
-    /** a bound only: the pieces' area over the usable width, up to a tick; no plan needs less, and hardly any gets by
-     * with it */
+    /** a bound only: the pieces' area over the usable width, up to a tick; no plan needs less, and hardly any gets
+     * by with it */
     muslin::length area_bound{};
     /** the narrowest usable width at which cloth_length is the same */
     muslin::length narrowest_width{};
@@ -109,7 +109,7 @@ struct MUSLIN_CPP_TWIN cutlist_yardage {
 };
 static_assert(detail::is_twin<cutlist_yardage>);
 
-/** struct muslin_cutlist_stock.  */
+/** struct muslin_cutlist_stock. */
 struct MUSLIN_CPP_TWIN cutlist_stock {
     using c_type = muslin_cutlist_stock;
 
@@ -171,7 +171,7 @@ struct MUSLIN_CPP_TWIN cutlist_part {
 };
 static_assert(detail::is_twin<cutlist_part>);
 
-/** struct muslin_cutlist_sets.  */
+/** struct muslin_cutlist_sets. */
 struct MUSLIN_CPP_TWIN cutlist_sets {
     using c_type = muslin_cutlist_sets;
 
@@ -201,7 +201,7 @@ struct MUSLIN_CPP_TWIN cutlist_sets {
 };
 static_assert(detail::is_twin<cutlist_sets>);
 
-/** struct muslin_substitution.  */
+/** struct muslin_substitution. */
 struct MUSLIN_CPP_TWIN substitution {
     using c_type = muslin_substitution;
 
@@ -271,22 +271,22 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_yardage_rows(
     muslin::span<const muslin::cutlist_piece_spec> rows, const muslin::cutlist_spec &spec = {})
 {
     std::vector<muslin::cutlist_row> found;
-    return asking::ask_rows(found, found, [&](muslin::cutlist_row *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
+    return asking::ask_rows(found, found, [&](auto to, muslin_problem *problem) {
         return muslin_cutlist_yardage_rows(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                           detail::in_c(&spec), detail::in_c(rows_), sizeof(muslin::cutlist_row), capacity_,
-                                           count_, problem);
+                                           detail::in_c(&spec), to.rows, sizeof(muslin::cutlist_row), to.capacity,
+                                           to.count, problem);
     });
 }
 
 /** The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth. Row by row,
- * strips as long as the stock is wide are cut one behind the other; a row goes on in the piece of stock that the row
- * before has left, as long as a strip fits behind; then it takes a new one, and no row goes back. A row lies turned
- * when it then ends earlier: in an earlier piece of stock, or further forward in the same. (That is the best of all
- * ways of turning rows: whoever begins earlier ends earlier.) A strip of a bundle gives the pieces that are as high
- * as the strip is, or lower ones, which the result calls trimmed. The stated width and length are used as they are:
- * to line up the other point of pinked edges, or to square the ends, state what is left. status::no_yield names
- * argument::usable_width or argument::cloth_length, for the piece as it is listed. Source: Cutting up a 10 inch
- * square (teacher's blog) for one size; common practice, no source, for several.
+ * strips as long as the stock is wide are cut one behind the other; a row goes on in the piece of stock that the
+ * row before has left, as long as a strip fits behind; then it takes a new one, and no row goes back. A row lies
+ * turned when it then ends earlier: in an earlier piece of stock, or further forward in the same. (That is the best
+ * of all ways of turning rows: whoever begins earlier ends earlier.) A strip of a bundle gives the pieces that are
+ * as high as the strip is, or lower ones, which the result calls trimmed. The stated width and length are used as
+ * they are: to line up the other point of pinked edges, or to square the ends, state what is left. status::no_yield
+ * names argument::usable_width or argument::cloth_length, for the piece as it is listed. Source: Cutting up a 10
+ * inch square (teacher's blog) for one size; common practice, no source, for several.
  * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1. */
 inline answer<muslin::cutlist_stock> cutlist_from_stock(muslin::span<const muslin::cutlist_piece_spec> rows,
                                                         const muslin::stock_spec &stock = {})
@@ -305,26 +305,26 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_stock_rows(muslin::span<
                                                                    const muslin::stock_spec &stock = {})
 {
     std::vector<muslin::cutlist_row> found;
-    return asking::ask_rows(found, found, [&](muslin::cutlist_row *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
+    return asking::ask_rows(found, found, [&](auto to, muslin_problem *problem) {
         return muslin_cutlist_stock_rows(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                         detail::in_c(&stock), detail::in_c(rows_), sizeof(muslin::cutlist_row), capacity_,
-                                         count_, problem);
+                                         detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_row), to.capacity,
+                                         to.count, problem);
     });
 }
 
 /** Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
  * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
- * from the last. `found_size` is the caller's sizeof of one of them. status::buffer when they do not fit; the others
- * as above. Source: as above.
+ * from the last. `found_size` is the caller's sizeof of one of them. status::buffer when they do not fit; the
+ * others as above. Source: as above.
  * muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1. */
 inline answer<std::vector<muslin::cutlist_part>> cutlist_stock_parts(
     muslin::span<const muslin::cutlist_piece_spec> rows, const muslin::stock_spec &stock = {})
 {
     std::vector<muslin::cutlist_part> found;
-    return asking::ask_rows(found, found, [&](muslin::cutlist_part *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
+    return asking::ask_rows(found, found, [&](auto to, muslin_problem *problem) {
         return muslin_cutlist_stock_parts(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                          detail::in_c(&stock), detail::in_c(rows_), sizeof(muslin::cutlist_part), capacity_,
-                                          count_, problem);
+                                          detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_part), to.capacity,
+                                          to.count, problem);
     });
 }
 
@@ -338,23 +338,23 @@ inline answer<muslin::cutlist_sets> cutlist_sets_from_stock(muslin::span<const m
 {
     muslin::cutlist_sets out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_cutlist_sets_from_stock(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                              detail::in_c(&stock), detail::in_c(&out), problem);
+        return muslin_cutlist_sets_from_stock(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec),
+                                              rows.size(), detail::in_c(&stock), detail::in_c(&out), problem);
     });
 }
 
 /** How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
- * another way than for one list. `found_size` is the caller's sizeof of one of them. status::buffer when they do not
- * fit; the others as above. Source: geometry.
+ * another way than for one list. `found_size` is the caller's sizeof of one of them. status::buffer when they do
+ * not fit; the others as above. Source: geometry.
  * muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1. */
 inline answer<std::vector<muslin::cutlist_row>> cutlist_sets_rows(muslin::span<const muslin::cutlist_piece_spec> rows,
                                                                   const muslin::stock_spec &stock = {})
 {
     std::vector<muslin::cutlist_row> found;
-    return asking::ask_rows(found, found, [&](muslin::cutlist_row *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
+    return asking::ask_rows(found, found, [&](auto to, muslin_problem *problem) {
         return muslin_cutlist_sets_rows(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                        detail::in_c(&stock), detail::in_c(rows_), sizeof(muslin::cutlist_row), capacity_,
-                                        count_, problem);
+                                        detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_row), to.capacity,
+                                        to.count, problem);
     });
 }
 

@@ -103,7 +103,7 @@ struct MUSLIN_CPP_TWIN blank_spec {
 };
 static_assert(detail::is_twin<blank_spec>);
 
-/** struct muslin_cutplan_stock_spec.  */
+/** struct muslin_cutplan_stock_spec. */
 struct MUSLIN_CPP_TWIN cutplan_stock_spec {
     using c_type = muslin_cutplan_stock_spec;
 
@@ -160,7 +160,7 @@ struct MUSLIN_CPP_TWIN cutplan_spec {
 };
 static_assert(detail::is_twin<cutplan_spec>);
 
-/** struct muslin_cutplan_total.  */
+/** struct muslin_cutplan_total. */
 struct MUSLIN_CPP_TWIN cutplan_total {
     using c_type = muslin_cutplan_total;
 
@@ -190,8 +190,8 @@ struct MUSLIN_CPP_TWIN cutplan_total {
     /** doubled square ticks of the cloth that is used up or cut into that become no piece: trims, losses and what is
      * left over; spare pieces, one too many and what joins take of JOINED strips count as pieces */
     std::int64_t waste = 0;
-    /** of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes less; JOINED ones
-     * in whole strips and one shorter one; straightening included; else 0 */
+    /** of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes less; JOINED
+     * ones in whole strips and one shorter one; straightening included; else 0 */
     muslin::length own_strips_length{};
     /** of a bolt: the pieces' area over its width, up: a plain bound, whatever the lengths of JOINED strips; else 0 */
     muslin::length area_bound{};
@@ -203,14 +203,14 @@ struct MUSLIN_CPP_TWIN cutplan_total {
     muslin::truth proven{};
     /** enum cutplan_stopped */
     muslin::cutplan_stopped stopped{};
-    /** 1: strips of JOINED pieces might have other lengths, with which a plan might cost less than least: some have a
-     * least_part that is heeded */
+    /** 1: strips of JOINED pieces might have other lengths, with which a plan might cost less than least: some have
+     * a least_part that is heeded */
     muslin::truth other_lengths{};
     std::int32_t pad = 0;
 };
 static_assert(detail::is_twin<cutplan_total>);
 
-/** struct muslin_cutplan_strip.  */
+/** struct muslin_cutplan_strip. */
 struct MUSLIN_CPP_TWIN cutplan_strip {
     using c_type = muslin_cutplan_strip;
 
@@ -225,12 +225,13 @@ struct MUSLIN_CPP_TWIN cutplan_strip {
     /** its pieces: rows of cutplan::places() */
     std::int64_t first_place = 0;
     std::int64_t places = 0;
-    /** lower left corner of the first: from the left selvage (FOLDED: that of both layers) or the holder's left edge, */
+    /** lower left corner of the first: from the left selvage (FOLDED: that of both layers) or the holder's left
+     * edge, */
     muslin::length x{};
     /** and from the straightened end of the bolt or the holder's lower edge; STOCK: 0 */
     muslin::length y{};
-    /** along the strip, before end_loss: of a bolt, of its half when FOLDED, of the stock; SLIT: up to the last slit;
-     * beside it what is left */
+    /** along the strip, before end_loss: of a bolt, of its half when FOLDED, of the stock; SLIT: up to the last
+     * slit; beside it what is left */
     muslin::length width{};
     /** how far along the cloth it goes */
     muslin::length height{};
@@ -244,7 +245,7 @@ struct MUSLIN_CPP_TWIN cutplan_strip {
 };
 static_assert(detail::is_twin<cutplan_strip>);
 
-/** struct muslin_cutplan_place.  */
+/** struct muslin_cutplan_place. */
 struct MUSLIN_CPP_TWIN cutplan_place {
     using c_type = muslin_cutplan_place;
 
@@ -274,7 +275,7 @@ struct MUSLIN_CPP_TWIN cutplan_place {
 };
 static_assert(detail::is_twin<cutplan_place>);
 
-/** struct muslin_cutplan_blank.  */
+/** struct muslin_cutplan_blank. */
 struct MUSLIN_CPP_TWIN cutplan_blank {
     using c_type = muslin_cutplan_blank;
 
@@ -308,14 +309,14 @@ struct MUSLIN_CPP_TWIN cutplan_blank {
 };
 static_assert(detail::is_twin<cutplan_blank>);
 
-/** struct muslin_cutplan_left_over.  */
+/** struct muslin_cutplan_left_over. */
 struct MUSLIN_CPP_TWIN cutplan_left_over {
     using c_type = muslin_cutplan_left_over;
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
-    /** row of cutplan::strips(): the strip that it is the end of, the panel or piece of stock that it is the rest of,
-     * the slit pieces that it lies above */
+    /** row of cutplan::strips(): the strip that it is the end of, the panel or piece of stock that it is the rest
+     * of, the slit pieces that it lies above */
     std::int64_t strip = 0;
     std::int64_t count = 0;
     /** its lower left corner, from that row's */
@@ -327,7 +328,7 @@ struct MUSLIN_CPP_TWIN cutplan_left_over {
 };
 static_assert(detail::is_twin<cutplan_left_over>);
 
-/** struct muslin_cutplan_piece.  */
+/** struct muslin_cutplan_piece. */
 struct MUSLIN_CPP_TWIN cutplan_piece {
     using c_type = muslin_cutplan_piece;
 
@@ -339,13 +340,13 @@ struct MUSLIN_CPP_TWIN cutplan_piece {
     std::int64_t made = 0;
     /** the rest of it: 0, but with MUSLIN_CUTPLAN_BY_PRIORITY */
     std::int64_t missing = 0;
-    /** for it, made or more: with the spare pieces, and of FOLDED cloth the one too many, of its size where it is the
-     * last row that gets some; of JOINED strips */
+    /** for it, made or more: with the spare pieces, and of FOLDED cloth the one too many, of its size where it is
+     * the last row that gets some; of JOINED strips */
     std::int64_t cut = 0;
 };
 static_assert(detail::is_twin<cutplan_piece>);
 
-/** struct muslin_cutplan_stock_used.  */
+/** struct muslin_cutplan_stock_used. */
 struct MUSLIN_CPP_TWIN cutplan_stock_used {
     using c_type = muslin_cutplan_stock_used;
 
@@ -360,7 +361,7 @@ struct MUSLIN_CPP_TWIN cutplan_stock_used {
 };
 static_assert(detail::is_twin<cutplan_stock_used>);
 
-/** struct muslin_cutplan_width.  */
+/** struct muslin_cutplan_width. */
 struct MUSLIN_CPP_TWIN cutplan_width {
     using c_type = muslin_cutplan_width;
 
@@ -377,7 +378,7 @@ struct MUSLIN_CPP_TWIN cutplan_width {
 };
 static_assert(detail::is_twin<cutplan_width>);
 
-/** struct muslin_cutplan_size.  */
+/** struct muslin_cutplan_size. */
 struct MUSLIN_CPP_TWIN cutplan_size {
     using c_type = muslin_cutplan_size;
 
@@ -407,7 +408,7 @@ struct MUSLIN_CPP_TWIN cutplan_size {
 };
 static_assert(detail::is_twin<cutplan_size>);
 
-/** struct muslin_cutplan_way.  */
+/** struct muslin_cutplan_way. */
 struct MUSLIN_CPP_TWIN cutplan_way {
     using c_type = muslin_cutplan_way;
 
@@ -428,7 +429,7 @@ struct MUSLIN_CPP_TWIN cutplan_way {
 };
 static_assert(detail::is_twin<cutplan_way>);
 
-/** struct muslin_cutplan_case.  */
+/** struct muslin_cutplan_case. */
 struct MUSLIN_CPP_TWIN cutplan_case {
     using c_type = muslin_cutplan_case;
 
@@ -457,7 +458,7 @@ struct MUSLIN_CPP_TWIN cutplan_case {
 };
 static_assert(detail::is_twin<cutplan_case>);
 
-/** struct muslin_cutplan_worth.  */
+/** struct muslin_cutplan_worth. */
 struct MUSLIN_CPP_TWIN cutplan_worth {
     using c_type = muslin_cutplan_worth;
 
@@ -474,7 +475,7 @@ struct MUSLIN_CPP_TWIN cutplan_worth {
 };
 static_assert(detail::is_twin<cutplan_worth>);
 
-/** struct muslin_cutplan_checked.  */
+/** struct muslin_cutplan_checked. */
 struct MUSLIN_CPP_TWIN cutplan_checked {
     using c_type = muslin_cutplan_checked;
 
@@ -488,8 +489,8 @@ struct MUSLIN_CPP_TWIN cutplan_checked {
     std::int64_t cases = 0;
     /** 0: all is well; else what is wrong first: enum cutplan_fault */
     std::int64_t fault = 0;
-    /** the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips, pieces
-     * laid or things as the search noted them */
+    /** the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips,
+     * pieces laid or things as the search noted them */
     std::int64_t at = 0;
 };
 static_assert(detail::is_twin<cutplan_checked>);
@@ -510,37 +511,40 @@ public:
      * plan is valid from the first moments on and gets better until it is proven, the work limit is reached or progress
      * says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than the
      * strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at their
-     * height; the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan leaves over,
-     * up to 16 strips of that, makes whole ones needless: then a plan is sought for these, and so on while it gets
-     * shorter (not with OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit then, and each one
-     * after it part of what is left, one in n + 1 with n such rows. First cuts run along the length of stock only where
-     * each piece of the request may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no direction of the print.
-     * LENGTHWISE pieces from stock lie in strips as high as they are long. Nothing wanted is a plan of nothing.
-     * status::range, _CHOICE, _FLAGS: a member outside its range, choices or kind. status::no_yield: a piece is larger
-     * than the cloth in each way that it may lie; the problem names the side and the room for it, and in `at` its row,
-     * from 0. status::not_enough: the stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set;
-     * status::work_limit: no plan from stock was found, and it was not shown that there is none; of both, rows being
-     * made from the highest pieces down, the problem says at which row it ends, how many pieces that wants, and for how
-     * many of them there is a plan. status::overflow: all pieces one above the other, or each from a piece of the
-     * dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. status::no_memory. Memory: up to 16 MiB, 8 more
-     * where a least_part is heeded, and 2 KiB for each row; time follows the work limit, up to five times that where
-     * stock does not suffice: about a hundred looks at parts of the request, each a 32nd of the limit; and half as much
-     * again each where up to 16 pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the bound; Lodi,
-     * Martello and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips by height.
+     * height; the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan leaves
+     * over, up to 16 strips of that, makes whole ones needless: then a plan is sought for these, and so on while it
+     * gets shorter (not with OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit then, and each
+     * one after it part of what is left, one in n + 1 with n such rows. First cuts run along the length of stock only
+     * where each piece of the request may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no direction of the
+     * print. LENGTHWISE pieces from stock lie in strips as high as they are long. Nothing wanted is a plan of nothing.
+     * status::range, status::choice, status::flags: a member outside its range, choices or kind. status::no_yield: a
+     * piece is larger than the cloth in each way that it may lie; the problem names the side and the room for it, and
+     * in `at` its row, from 0. status::not_enough: the stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY
+     * is not set; status::work_limit: no plan from stock was found, and it was not shown that there is none; of both,
+     * rows being made from the highest pieces down, the problem says at which row it ends, how many pieces that wants,
+     * and for how many of them there is a plan. status::overflow: all pieces one above the other, or each from a piece
+     * of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. status::no_memory. Memory: up to 16 MiB,
+     * 8 more where a least_part is heeded, and 2 KiB for each row; time follows the work limit, up to five times that
+     * where stock does not suffice: about a hundred looks at parts of the request, each a 32nd of the limit; and half
+     * as much again each where up to 16 pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the
+     * bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips by height.
      * muslin_cutplan_create() in muslin/cutplan.h. Since 0.1. */
     template <class Progress = no_progress>
-    static answer<muslin::cutplan> create(const muslin::cutplan_spec &spec, muslin::span<const muslin::blank_spec> pieces,
+    static answer<muslin::cutplan> create(const muslin::cutplan_spec &spec,
+                                          muslin::span<const muslin::blank_spec> pieces,
                                           muslin::span<const muslin::cutplan_stock_spec> stock = {},
-                                          const muslin::allocator &allocator = libc_allocator(), Progress &&progress = {})
+                                          const muslin_allocator &allocator = libc_allocator(),
+                                          Progress &&progress = {})
     {
         muslin::cutplan out;
         detail::teller<std::remove_reference_t<Progress>> progress_(progress);
         return asking::ask(out, [&](muslin_problem *problem) {
             return progress_.done(muslin_cutplan_create(detail::in_c(&spec), detail::in_c(pieces.data()),
-                                                        sizeof(muslin::blank_spec), pieces.size(), detail::in_c(stock.data()),
-                                                        sizeof(muslin::cutplan_stock_spec), stock.size(), &allocator,
-                                                        progress_.template callback<muslin_progress>(), progress_.context(),
-                                                        out.made(), problem));
+                                                        sizeof(muslin::blank_spec), pieces.size(),
+                                                        detail::in_c(stock.data()), sizeof(muslin::cutplan_stock_spec),
+                                                        stock.size(), &allocator,
+                                                        progress_.template callback<muslin_progress>(),
+                                                        progress_.context(), out.made(), problem));
         });
     }
 
@@ -560,33 +564,33 @@ public:
     answer<std::vector<muslin::cutplan_strip>> strips() const
     {
         std::vector<muslin::cutplan_strip> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_strip *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_strips(get(), detail::in_c(rows_), sizeof(muslin::cutplan_strip), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_strips(get(), to.rows, sizeof(muslin::cutplan_strip), to.capacity, to.count, problem);
         });
     }
 
-    /** What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over. Rows
-     * that want one size get its pieces one row after the other. Time follows the places.
+    /** What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over.
+     * Rows that want one size get its pieces one row after the other. Time follows the places.
      * muslin_cutplan_places() in muslin/cutplan.h. Since 0.1. */
     answer<std::vector<muslin::cutplan_place>> places() const
     {
         std::vector<muslin::cutplan_place> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_place *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_places(get(), detail::in_c(rows_), sizeof(muslin::cutplan_place), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_places(get(), to.rows, sizeof(muslin::cutplan_place), to.capacity, to.count, problem);
         });
     }
 
     /** Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in the
-     * order of cutting. As many as `capacity` are written, and count gets how many there are from `first` to the end, so
-     * millions can be had a page at a time; status::buffer is never returned. A piece of stock lies as its row says,
+     * order of cutting. As many as `capacity` are written, and count gets how many there are from `first` to the end,
+     * so millions can be had a page at a time; status::buffer is never returned. A piece of stock lies as its row says,
      * also where first cuts run along it: then its strips stand upright. status::range: `first` not in 0 .. the number
      * of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds.
      * muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1. */
     answer<std::vector<muslin::cutplan_blank>> blanks(std::int64_t first) const
     {
         std::vector<muslin::cutplan_blank> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_blank *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_blanks(get(), first, detail::in_c(rows_), sizeof(muslin::cutplan_blank), capacity_, count_,
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_blanks(get(), first, to.rows, sizeof(muslin::cutplan_blank), to.capacity, to.count,
                                          problem);
         });
     }
@@ -599,9 +603,9 @@ public:
     answer<std::vector<muslin::cutplan_left_over>> left_overs(muslin::length least_side) const
     {
         std::vector<muslin::cutplan_left_over> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_left_over *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_left_overs(get(), detail::in_c(least_side), detail::in_c(rows_),
-                                             sizeof(muslin::cutplan_left_over), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_left_overs(get(), detail::in_c(least_side), to.rows,
+                                             sizeof(muslin::cutplan_left_over), to.capacity, to.count, problem);
         });
     }
 
@@ -610,8 +614,8 @@ public:
     answer<std::vector<muslin::cutplan_piece>> pieces() const
     {
         std::vector<muslin::cutplan_piece> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_piece *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_pieces(get(), detail::in_c(rows_), sizeof(muslin::cutplan_piece), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_pieces(get(), to.rows, sizeof(muslin::cutplan_piece), to.capacity, to.count, problem);
         });
     }
 
@@ -620,24 +624,25 @@ public:
     answer<std::vector<muslin::cutplan_stock_used>> stock() const
     {
         std::vector<muslin::cutplan_stock_used> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_stock_used *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_stock(get(), detail::in_c(rows_), sizeof(muslin::cutplan_stock_used), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_stock(get(), to.rows, sizeof(muslin::cutplan_stock_used), to.capacity, to.count,
+                                        problem);
         });
     }
 
     /** The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose
-     * cloth differs. A plan at one width is also one at all wider, so lengths never rise from row to row. The work limit
-     * holds for each. status::choice: a plan from stock. status::range: widths below 1, most below least; `widths`
-     * outside 2 .. 1000, or not 1 where least is most. status::overflow, _NO_MEMORY: as cutplan::create(). Capacity 0
-     * asks and searches nothing.
+     * cloth differs. A plan at one width is also one at all wider, so lengths never rise from row to row. The work
+     * limit holds for each. status::choice: a plan from stock. status::range: widths below 1, most below least;
+     * `widths` outside 2 .. 1000, or not 1 where least is most. status::overflow, status::no_memory: as
+     * cutplan::create(). Capacity 0 asks and searches nothing.
      * muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1. */
     answer<std::vector<muslin::cutplan_width>> widths(muslin::length least_width, muslin::length most_width,
                                                       std::int64_t widths) const
     {
         std::vector<muslin::cutplan_width> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_width *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_widths(get(), detail::in_c(least_width), detail::in_c(most_width), widths, detail::in_c(rows_),
-                                         sizeof(muslin::cutplan_width), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_widths(get(), detail::in_c(least_width), detail::in_c(most_width), widths, to.rows,
+                                         sizeof(muslin::cutplan_width), to.capacity, to.count, problem);
         });
     }
 
@@ -659,19 +664,19 @@ public:
     answer<std::vector<muslin::cutplan_size>> sizes() const
     {
         std::vector<muslin::cutplan_size> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_size *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_sizes(get(), detail::in_c(rows_), sizeof(muslin::cutplan_size), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_sizes(get(), to.rows, sizeof(muslin::cutplan_size), to.capacity, to.count, problem);
         });
     }
 
-    /** The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high. Strips need only
-     * be as high as a size is. Time follows the ways.
+    /** The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high. Strips need
+     * only be as high as a size is. Time follows the ways.
      * muslin_cutplan_ways() in muslin/cutplan.h. Since 0.1. */
     answer<std::vector<muslin::cutplan_way>> ways() const
     {
         std::vector<muslin::cutplan_way> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_way *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_ways(get(), detail::in_c(rows_), sizeof(muslin::cutplan_way), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_ways(get(), to.rows, sizeof(muslin::cutplan_way), to.capacity, to.count, problem);
         });
     }
 
@@ -681,25 +686,25 @@ public:
     answer<std::vector<muslin::cutplan_case>> cases() const
     {
         std::vector<muslin::cutplan_case> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::cutplan_case *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_cases(get(), detail::in_c(rows_), sizeof(muslin::cutplan_case), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_cases(get(), to.rows, sizeof(muslin::cutplan_case), to.capacity, to.count, problem);
         });
     }
 
-    /** The worths that prove a case, one for each size, each condition on the way to the case, and each stock. A thing of
-     * a way may not be worth more than its cost: what its pieces are worth, with what conditions of its way and stock
-     * add. Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the plan -
-     * 1), up; and up once more, to the next number that costs of ways can add up to (from a bolt in heights, looked at
-     * where the plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is that, and
-     * never more than the cost of the plan. scale: worths are over it. status::index: no such case, or one without
-     * worths of its own. Time follows the result.
+    /** The worths that prove a case, one for each size, each condition on the way to the case, and each stock. A thing
+     * of a way may not be worth more than its cost: what its pieces are worth, with what conditions of its way and
+     * stock add. Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the
+     * plan - 1), up; and up once more, to the next number that costs of ways can add up to (from a bolt in heights,
+     * looked at where the plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is
+     * that, and never more than the cost of the plan. scale: worths are over it. status::index: no such case, or one
+     * without worths of its own. Time follows the result.
      * muslin_cutplan_worths() in muslin/cutplan.h. Since 0.1. */
     answer<muslin::cutplan_worths_answer> worths(std::int64_t of_case) const
     {
-        muslin::cutplan_worths_answer answer_;
-        return asking::ask_rows(answer_, answer_.rows, [&](muslin::cutplan_worth *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_cutplan_worths(get(), of_case, detail::in_c(rows_), sizeof(muslin::cutplan_worth), capacity_, count_,
-                                         &answer_.scale, problem);
+        muslin::cutplan_worths_answer answer;
+        return asking::ask_rows(answer, answer.rows, [&](auto to, muslin_problem *problem) {
+            return muslin_cutplan_worths(get(), of_case, to.rows, sizeof(muslin::cutplan_worth), to.capacity, to.count,
+                                         &answer.scale, problem);
         });
     }
 

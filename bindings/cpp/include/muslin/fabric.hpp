@@ -48,7 +48,7 @@ enum class stock_kind : std::int32_t {
     fat_eighth = MUSLIN_STOCK_FAT_EIGHTH,
 };
 
-/** struct muslin_purchase_spec.  */
+/** struct muslin_purchase_spec. */
 struct MUSLIN_CPP_TWIN purchase_spec {
     using c_type = muslin_purchase_spec;
 
@@ -67,7 +67,7 @@ struct MUSLIN_CPP_TWIN purchase_spec {
 };
 static_assert(detail::is_twin<purchase_spec>);
 
-/** struct muslin_purchase.  */
+/** struct muslin_purchase. */
 struct MUSLIN_CPP_TWIN purchase {
     using c_type = muslin_purchase;
 
@@ -89,7 +89,7 @@ struct MUSLIN_CPP_TWIN purchase {
 };
 static_assert(detail::is_twin<purchase>);
 
-/** struct muslin_cloth_spec.  */
+/** struct muslin_cloth_spec. */
 struct MUSLIN_CPP_TWIN cloth_spec {
     using c_type = muslin_cloth_spec;
 
@@ -112,7 +112,7 @@ struct MUSLIN_CPP_TWIN cloth_spec {
 };
 static_assert(detail::is_twin<cloth_spec>);
 
-/** struct muslin_cloth_pieces.  */
+/** struct muslin_cloth_pieces. */
 struct MUSLIN_CPP_TWIN cloth_pieces {
     using c_type = muslin_cloth_pieces;
 
@@ -143,7 +143,7 @@ struct MUSLIN_CPP_TWIN cloth_pieces {
 };
 static_assert(detail::is_twin<cloth_pieces>);
 
-/** struct muslin_strips_spec.  */
+/** struct muslin_strips_spec. */
 struct MUSLIN_CPP_TWIN strips_spec {
     using c_type = muslin_strips_spec;
 
@@ -164,7 +164,7 @@ struct MUSLIN_CPP_TWIN strips_spec {
 };
 static_assert(detail::is_twin<strips_spec>);
 
-/** struct muslin_strips.  */
+/** struct muslin_strips. */
 struct MUSLIN_CPP_TWIN strips {
     using c_type = muslin_strips;
 
@@ -215,7 +215,7 @@ struct MUSLIN_CPP_TWIN stock_spec {
 };
 static_assert(detail::is_twin<stock_spec>);
 
-/** struct muslin_stock_yield.  */
+/** struct muslin_stock_yield. */
 struct MUSLIN_CPP_TWIN stock_yield {
     using c_type = muslin_stock_yield;
 
@@ -249,9 +249,9 @@ struct stock_size_answer {
 
 inline namespace MUSLIN_CPP_FORM {
 
-/** Usable width from the labelled width (1 .. MUSLIN_SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down to a
- * tick. shrinkage 0 .. 999999 ppm. status::range for `selvage` also when two of them leave nothing. Source: ISO 5077
- * for what shrinkage is a share of (the size before washing); geometry.
+/** Usable width from the labelled width (1 .. MUSLIN_SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down to
+ * a tick. shrinkage 0 .. 999999 ppm. status::range for `selvage` also when two of them leave nothing. Source: ISO
+ * 5077 for what shrinkage is a share of (the size before washing); geometry.
  * muslin_fabric_usable_width() in muslin/fabric.h. Since 0.1. */
 inline answer<muslin::length> fabric_usable_width(muslin::length labelled, muslin::length selvage,
                                                   std::int32_t shrinkage)
@@ -301,9 +301,9 @@ inline answer<muslin::strips> fabric_strips(const muslin::strips_spec &spec = {}
     });
 }
 
-/** The least length of cloth whose area is `area` (doubled square ticks, 0 .. MUSLIN_LENGTH_MAX) at this usable width
- * (1 .. MUSLIN_SIZE_MAX): area / (2 x width), up to a tick. A lower bound only, since it ignores how pieces lie.
- * Source: fall block swap question (public forum), area over width.
+/** The least length of cloth whose area is `area` (doubled square ticks, 0 .. MUSLIN_LENGTH_MAX) at this usable
+ * width (1 .. MUSLIN_SIZE_MAX): area / (2 x width), up to a tick. A lower bound only, since it ignores how pieces
+ * lie. Source: fall block swap question (public forum), area over width.
  * muslin_fabric_area_bound() in muslin/fabric.h. Since 0.1. */
 inline answer<muslin::length> fabric_area_bound(std::int64_t area, muslin::length usable_width)
 {
@@ -320,10 +320,10 @@ inline answer<muslin::length> fabric_area_bound(std::int64_t area, muslin::lengt
  * muslin_stock_size() in muslin/fabric.h. Since 0.1. */
 inline answer<muslin::stock_size_answer> stock_size(const muslin::stock_spec &stock, muslin::edge align)
 {
-    muslin::stock_size_answer answer_;
-    return asking::ask(answer_, [&](muslin_problem *problem) {
-        return muslin_stock_size(detail::in_c(&stock), detail::in_c(align), detail::in_c(&answer_.width),
-                                 detail::in_c(&answer_.length), problem);
+    muslin::stock_size_answer answer;
+    return asking::ask(answer, [&](muslin_problem *problem) {
+        return muslin_stock_size(detail::in_c(&stock), detail::in_c(align), detail::in_c(&answer.width),
+                                 detail::in_c(&answer.length), problem);
     });
 }
 
@@ -337,21 +337,23 @@ inline answer<muslin::stock_yield> stock_strips(const muslin::stock_spec &stock,
 {
     muslin::stock_yield out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_stock_strips(detail::in_c(&stock), detail::in_c(strip_cut), strips_wanted, detail::in_c(&out), problem);
+        return muslin_stock_strips(detail::in_c(&stock), detail::in_c(strip_cut), strips_wanted, detail::in_c(&out),
+                                   problem);
     });
 }
 
 /** What to say when these fabrics meet in one top: a sum of enum warning bits. MIXED_WASH: some are washed, some are
  * not. PRECUT_WASHED: a strip or a square is washed. MIXED_EDGES: they do not all have the same kind of edge. Every
- * row speaks, whatever its count. Rows are stock_spec at stride row_size (at least the first published size, at most
- * 4096, and no row's own size above it: else status::struct_size); the first bad row fails the call and is the
+ * row speaks, whatever its count. Rows are stock_spec at stride row_size (at least the first published size, at
+ * most 4096, and no row's own size above it: else status::struct_size); the first bad row fails the call and is the
  * problem's `at`. n = 0 gives 0, and rows may then be null. One pass. Common practice, no source.
  * muslin_stock_check() in muslin/fabric.h. Since 0.1. */
 inline answer<std::uint32_t> stock_check(muslin::span<const muslin::stock_spec> rows)
 {
     std::uint32_t warnings = 0;
     return asking::ask(warnings, [&](muslin_problem *problem) {
-        return muslin_stock_check(detail::in_c(rows.data()), sizeof(muslin::stock_spec), rows.size(), &warnings, problem);
+        return muslin_stock_check(detail::in_c(rows.data()), sizeof(muslin::stock_spec), rows.size(), &warnings,
+                                  problem);
     });
 }
 

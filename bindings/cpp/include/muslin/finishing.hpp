@@ -52,7 +52,7 @@ enum class panel_role : std::int32_t {
     insert = MUSLIN_PANEL_ROLE_INSERT,
 };
 
-/** struct muslin_binding_width_spec.  */
+/** struct muslin_binding_width_spec. */
 struct MUSLIN_CPP_TWIN binding_width_spec {
     using c_type = muslin_binding_width_spec;
 
@@ -78,7 +78,7 @@ struct MUSLIN_CPP_TWIN binding_width_spec {
 };
 static_assert(detail::is_twin<binding_width_spec>);
 
-/** struct muslin_binding_width.  */
+/** struct muslin_binding_width. */
 struct MUSLIN_CPP_TWIN binding_width {
     using c_type = muslin_binding_width;
 
@@ -90,14 +90,14 @@ struct MUSLIN_CPP_TWIN binding_width {
     muslin::length back{};
     /** width after folding, before sewing: C/2 up for a double fold, C for a single one */
     muslin::length folded{};
-    /** warning::binding_uneven beyond the limit; warning::back_too_narrow when the back shows less than the front, so
-     * that the seam stays bare; half ticks counted */
+    /** warning::binding_uneven beyond the limit; warning::back_too_narrow when the back shows less than the front,
+     * so that the seam stays bare; half ticks counted */
     std::uint32_t warnings = 0;
     std::uint32_t pad = 0;
 };
 static_assert(detail::is_twin<binding_width>);
 
-/** struct muslin_binding_spec.  */
+/** struct muslin_binding_spec. */
 struct MUSLIN_CPP_TWIN binding_spec {
     using c_type = muslin_binding_spec;
 
@@ -131,7 +131,7 @@ struct MUSLIN_CPP_TWIN binding_spec {
 };
 static_assert(detail::is_twin<binding_spec>);
 
-/** struct muslin_binding.  */
+/** struct muslin_binding. */
 struct MUSLIN_CPP_TWIN binding {
     using c_type = muslin_binding;
 
@@ -165,7 +165,7 @@ struct MUSLIN_CPP_TWIN binding {
 };
 static_assert(detail::is_twin<binding>);
 
-/** struct muslin_bias_spec.  */
+/** struct muslin_bias_spec. */
 struct MUSLIN_CPP_TWIN bias_spec {
     using c_type = muslin_bias_spec;
 
@@ -186,7 +186,7 @@ struct MUSLIN_CPP_TWIN bias_spec {
 };
 static_assert(detail::is_twin<bias_spec>);
 
-/** struct muslin_bias.  */
+/** struct muslin_bias. */
 struct MUSLIN_CPP_TWIN bias {
     using c_type = muslin_bias;
 
@@ -207,7 +207,7 @@ struct MUSLIN_CPP_TWIN bias {
 };
 static_assert(detail::is_twin<bias>);
 
-/** struct muslin_batting_spec.  */
+/** struct muslin_batting_spec. */
 struct MUSLIN_CPP_TWIN batting_spec {
     using c_type = muslin_batting_spec;
 
@@ -228,7 +228,7 @@ struct MUSLIN_CPP_TWIN batting_spec {
 };
 static_assert(detail::is_twin<batting_spec>);
 
-/** struct muslin_batting.  */
+/** struct muslin_batting. */
 struct MUSLIN_CPP_TWIN batting {
     using c_type = muslin_batting;
 
@@ -259,7 +259,7 @@ struct MUSLIN_CPP_TWIN batting {
 };
 static_assert(detail::is_twin<batting>);
 
-/** struct muslin_backing_spec.  */
+/** struct muslin_backing_spec. */
 struct MUSLIN_CPP_TWIN backing_spec {
     using c_type = muslin_backing_spec;
 
@@ -294,7 +294,7 @@ struct MUSLIN_CPP_TWIN backing_spec {
 };
 static_assert(detail::is_twin<backing_spec>);
 
-/** struct muslin_backing.  */
+/** struct muslin_backing. */
 struct MUSLIN_CPP_TWIN backing {
     using c_type = muslin_backing;
 
@@ -342,7 +342,7 @@ struct MUSLIN_CPP_TWIN backing {
 };
 static_assert(detail::is_twin<backing>);
 
-/** struct muslin_panel.  */
+/** struct muslin_panel. */
 struct MUSLIN_CPP_TWIN panel {
     using c_type = muslin_panel;
 
@@ -361,7 +361,7 @@ struct MUSLIN_CPP_TWIN panel {
 };
 static_assert(detail::is_twin<panel>);
 
-/** struct muslin_hanging_spec.  */
+/** struct muslin_hanging_spec. */
 struct MUSLIN_CPP_TWIN hanging_spec {
     using c_type = muslin_hanging_spec;
 
@@ -394,7 +394,7 @@ struct MUSLIN_CPP_TWIN hanging_spec {
 };
 static_assert(detail::is_twin<hanging_spec>);
 
-/** struct muslin_hanging.  */
+/** struct muslin_hanging. */
 struct MUSLIN_CPP_TWIN hanging {
     using c_type = muslin_hanging;
 
@@ -420,10 +420,10 @@ static_assert(detail::is_twin<hanging>);
 
 inline namespace MUSLIN_CPP_FORM {
 
-/** The cut width of a binding from what it shall show, or what a given cut width shows. Double fold: C = 2 (s + front
- * + t + back), so the back shows C/2 - s - front - t. Single fold: C = s + front + t + back + turn_under, the back C
- * - s - front - t - turn_under. Source: geometry; 4 w + 1/2 in and 6 w + ease, the rules in print, are special
- * cases.
+/** The cut width of a binding from what it shall show, or what a given cut width shows. Double fold: C = 2 (s +
+ * front + t + back), so the back shows C/2 - s - front - t. Single fold: C = s + front + t + back + turn_under, the
+ * back C - s - front - t - turn_under. Source: geometry; 4 w + 1/2 in and 6 w + ease, the rules in print, are
+ * special cases.
  * muslin_binding_measure() in muslin/finishing.h. Since 0.1. */
 inline answer<muslin::binding_width> binding_measure(const muslin::binding_width_spec &spec = {})
 {
@@ -435,7 +435,8 @@ inline answer<muslin::binding_width> binding_measure(const muslin::binding_width
 
 /** Length, strips, joins and cloth for a binding; the run is run_plan()'s. status::no_yield when a join eats a whole
  * strip and one strip is not enough; status::range also when the run passes the longest that run_plan() takes;
- * status::overflow when it needs more than MUSLIN_COUNT_MAX strips. Source: sums, and common practice for the extra.
+ * status::overflow when it needs more than MUSLIN_COUNT_MAX strips. Source: sums, and common practice for the
+ * extra.
  * muslin_binding_plan() in muslin/finishing.h. Since 0.1. */
 inline answer<muslin::binding> binding_plan(const muslin::binding_spec &spec = {})
 {
@@ -446,11 +447,11 @@ inline answer<muslin::binding> binding_plan(const muslin::binding_spec &spec = {
 }
 
 /** The continuous tube from a rectangle a x b (a the shorter side; a square is cut on its diagonal, of a longer
- * rectangle a 45 degree corner is moved to the other end). The first seam takes 2 s off b, so there are n = floor((b
- * - 2 s) / (sqrt 2 w)) rounds, each sqrt 2 a long; the tube's own seam crosses the strip n - 1 times. Length n sqrt
- * 2 a - (n - 1) 2 sqrt 2 s, ends at 45 degrees. Exact, rounded once. Source: geometry. No round at all is an answer
- * (length 0), and so it is when the seams take up the whole of a: a <= 2 s. status::range also when n x a passes
- * MUSLIN_SIZE_MAX.
+ * rectangle a 45 degree corner is moved to the other end). The first seam takes 2 s off b, so there are n =
+ * floor((b - 2 s) / (sqrt 2 w)) rounds, each sqrt 2 a long; the tube's own seam crosses the strip n - 1 times.
+ * Length n sqrt 2 a - (n - 1) 2 sqrt 2 s, ends at 45 degrees. Exact, rounded once. Source: geometry. No round at
+ * all is an answer (length 0), and so it is when the seams take up the whole of a: a <= 2 s. status::range also
+ * when n x a passes MUSLIN_SIZE_MAX.
  * muslin_bias_tube() in muslin/finishing.h. Since 0.1. */
 inline answer<muslin::bias> bias_tube(const muslin::bias_spec &spec = {})
 {
@@ -506,17 +507,17 @@ inline answer<muslin::batting> batting_plan(const muslin::batting_spec &spec = {
  * the others are for a wider need. SEAMS n panels joined are n u - 2 q (n - 1) wide; the least n, 2 or more. None
  * when u <= 2 q. CENTRE side = (need - u + 4 q) / 2 up to a tick: both from one further panel if 2 sides fit in u,
  * from one each if one does, else it fails. INSERT x = need - u + 4 q, no wider than u / 2, cut across the cloth in
- * n strips u long, joined end to end until n u - 2 q (n - 1) is at least the panel's length, and then trimmed to it.
- * Rounding length by length takes each panel up to the step, the insert's strips together, and the extra repeat.
- * status::no_fit when no layout serves; the limit is the fabric width that would. status::range also when the
- * selvages leave nothing. status::buffer, status::struct_size for the rows. Source: geometry; whole repeats for
+ * n strips u long, joined end to end until n u - 2 q (n - 1) is at least the panel's length, and then trimmed to
+ * it. Rounding length by length takes each panel up to the step, the insert's strips together, and the extra
+ * repeat. status::no_fit when no layout serves; the limit is the fabric width that would. status::range also when
+ * the selvages leave nothing. status::buffer, status::struct_size for the rows. Source: geometry; whole repeats for
  * every length are common practice in workrooms.
  * muslin_backing_layouts() in muslin/finishing.h. Since 0.1. */
 inline answer<std::vector<muslin::backing>> backing_layouts(const muslin::backing_spec &spec = {})
 {
     std::vector<muslin::backing> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::backing *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_backing_layouts(detail::in_c(&spec), detail::in_c(rows_), sizeof(muslin::backing), capacity_, count_,
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_backing_layouts(detail::in_c(&spec), to.rows, sizeof(muslin::backing), to.capacity, to.count,
                                       problem);
     });
 }
@@ -530,16 +531,16 @@ inline answer<std::vector<muslin::panel>> backing_panels(const muslin::backing_s
                                                          muslin::backing_layout layout)
 {
     std::vector<muslin::panel> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::panel *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_backing_panels(detail::in_c(&spec), detail::in_c(layout), detail::in_c(rows_), sizeof(muslin::panel),
-                                     capacity_, count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_backing_panels(detail::in_c(&spec), detail::in_c(layout), to.rows, sizeof(muslin::panel),
+                                     to.capacity, to.count, problem);
     });
 }
 
-/** Hanging sleeve (one, or two with a gap), label, corner triangles. A sleeve's length is (quilt_width - 2 inset - (n
- * - 1) gap) / n, down to a tick. A folded square lies in the quilt's corner: each of its raw sides loses one
- * allowance to the other's seam and one at the tip, where the fold runs at 45 degrees. status::range also when inset
- * and gap leave no sleeve. Source: common practice, no source, and geometry.
+/** Hanging sleeve (one, or two with a gap), label, corner triangles. A sleeve's length is (quilt_width - 2 inset -
+ * (n - 1) gap) / n, down to a tick. A folded square lies in the quilt's corner: each of its raw sides loses one
+ * allowance to the other's seam and one at the tip, where the fold runs at 45 degrees. status::range also when
+ * inset and gap leave no sleeve. Source: common practice, no source, and geometry.
  * muslin_hanging_plan() in muslin/finishing.h. Since 0.1. */
 inline answer<muslin::hanging> hanging_plan(const muslin::hanging_spec &spec = {})
 {

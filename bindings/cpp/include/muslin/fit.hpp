@@ -61,7 +61,7 @@ enum class fit_rank : std::int32_t {
     largest_block = MUSLIN_FIT_RANK_LARGEST_BLOCK,
 };
 
-/** struct muslin_bed_spec.  */
+/** struct muslin_bed_spec. */
 struct MUSLIN_CPP_TWIN bed_spec {
     using c_type = muslin_bed_spec;
 
@@ -97,7 +97,7 @@ struct MUSLIN_CPP_TWIN bed_spec {
 };
 static_assert(detail::is_twin<bed_spec>);
 
-/** struct muslin_bed.  */
+/** struct muslin_bed. */
 struct MUSLIN_CPP_TWIN bed {
     using c_type = muslin_bed;
 
@@ -130,7 +130,7 @@ struct MUSLIN_CPP_TWIN bed {
 };
 static_assert(detail::is_twin<bed>);
 
-/** struct muslin_bed_covered_spec.  */
+/** struct muslin_bed_covered_spec. */
 struct MUSLIN_CPP_TWIN bed_covered_spec {
     using c_type = muslin_bed_covered_spec;
 
@@ -156,13 +156,14 @@ struct MUSLIN_CPP_TWIN bed_covered_spec {
 };
 static_assert(detail::is_twin<bed_covered_spec>);
 
-/** struct muslin_bed_cover.  */
+/** struct muslin_bed_cover. */
 struct MUSLIN_CPP_TWIN bed_cover {
     using c_type = muslin_bed_cover;
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
-    /** on each side, half of what is left over, down to a tick; below 0 where the quilt is narrower than the mattress */
+    /** on each side, half of what is left over, down to a tick; below 0 where the quilt is narrower than the
+     * mattress */
     muslin::length side_drop{};
     /** what is left of the length; below 0 where the quilt does not reach the foot */
     muslin::length foot_drop{};
@@ -232,8 +233,8 @@ struct MUSLIN_CPP_TWIN fit_spec {
     std::int64_t rows_most = 100;
     /** list so many only; 0: all, to MUSLIN_COUNT_MAX */
     std::int64_t best = 0;
-    /** the most combinations of kind, block, sash and border that are tried, and the most settings that may be found,
-     * listed or not; 1 .. MUSLIN_COUNT_MAX */
+    /** the most combinations of kind, block, sash and border that are tried, and the most settings that may be
+     * found, listed or not; 1 .. MUSLIN_COUNT_MAX */
     std::int64_t work_limit = 1000000;
     /** enum fit_rank */
     muslin::fit_rank rank = muslin::fit_rank::nearest;
@@ -278,7 +279,7 @@ struct MUSLIN_CPP_TWIN fit {
 };
 static_assert(detail::is_twin<fit>);
 
-/** struct muslin_fit_across_spec.  */
+/** struct muslin_fit_across_spec. */
 struct MUSLIN_CPP_TWIN fit_across_spec {
     using c_type = muslin_fit_across_spec;
 
@@ -300,7 +301,7 @@ struct MUSLIN_CPP_TWIN fit_across_spec {
 };
 static_assert(detail::is_twin<fit_across_spec>);
 
-/** struct muslin_fit_across_blocks.  */
+/** struct muslin_fit_across_blocks. */
 struct MUSLIN_CPP_TWIN fit_across_blocks {
     using c_type = muslin_fit_across_blocks;
 
@@ -312,8 +313,8 @@ struct MUSLIN_CPP_TWIN fit_across_blocks {
     muslin::length finished_width{};
     /** finished_width - wanted */
     muslin::length off{};
-    /** the blocks that would fill it, exact as a fraction: room / pitch, where room is wanted - 2 border + sash, or -
-     * sash when framed, ... */
+    /** the blocks that would fill it, exact as a fraction: room / pitch, where room is wanted - 2 border + sash, or
+     * - sash when framed, ... */
     muslin::length room{};
     /** ... and pitch is block + sash */
     muslin::length pitch{};
@@ -323,7 +324,7 @@ struct MUSLIN_CPP_TWIN fit_across_blocks {
 };
 static_assert(detail::is_twin<fit_across_blocks>);
 
-/** struct muslin_fit_triangles_spec.  */
+/** struct muslin_fit_triangles_spec. */
 struct MUSLIN_CPP_TWIN fit_triangles_spec {
     using c_type = muslin_fit_triangles_spec;
 
@@ -346,7 +347,7 @@ struct MUSLIN_CPP_TWIN fit_triangles_spec {
 };
 static_assert(detail::is_twin<fit_triangles_spec>);
 
-/** struct muslin_fit_triangle_rows.  */
+/** struct muslin_fit_triangle_rows. */
 struct MUSLIN_CPP_TWIN fit_triangle_rows {
     using c_type = muslin_fit_triangle_rows;
 
@@ -374,8 +375,8 @@ struct MUSLIN_CPP_TWIN fit_triangle_rows {
     /** of the quilt, with E = 2 s + u on it: nearest tick */
     muslin::length unfinished_width{};
     muslin::length unfinished_length{};
-    /** cut width of the strips for triangles with sharp tips: height + 3/2 E (3 s where nothing is taken up), up to a
-     * tick */
+    /** cut width of the strips for triangles with sharp tips: height + 3/2 E (3 s where nothing is taken up), up to
+     * a tick */
     muslin::length strip_cut{};
     /** ... where the ruler cuts the upper tip off level with its allowance: height + E */
     muslin::length strip_cut_blunt{};
@@ -388,7 +389,7 @@ struct MUSLIN_CPP_TWIN fit_triangle_rows {
 };
 static_assert(detail::is_twin<fit_triangle_rows>);
 
-/** struct muslin_fit_rescale_spec.  */
+/** struct muslin_fit_rescale_spec. */
 struct MUSLIN_CPP_TWIN fit_rescale_spec {
     using c_type = muslin_fit_rescale_spec;
 
@@ -421,8 +422,8 @@ struct MUSLIN_CPP_TWIN fit_rescale_row {
     std::int64_t rest = 0;
     /** new_finished + 2 s + u */
     muslin::length new_cut{};
-    /** the largest cut size on the grid that is not larger than the exact one; 0 where nothing would be seen of it (2
-     * s + u or less) */
+    /** the largest cut size on the grid that is not larger than the exact one; 0 where nothing would be seen of it
+     * (2 s + u or less) */
     muslin::length cut_below{};
     /** the nearest on the grid, ties up, of those of which something is seen (above 2 s + u): cut_above where the
      * nearest of all is no such one */
@@ -435,7 +436,7 @@ struct MUSLIN_CPP_TWIN fit_rescale_row {
 };
 static_assert(detail::is_twin<fit_rescale_row>);
 
-/** struct muslin_fit_rescaled.  */
+/** struct muslin_fit_rescaled. */
 struct MUSLIN_CPP_TWIN fit_rescaled {
     using c_type = muslin_fit_rescaled;
 
@@ -445,8 +446,8 @@ struct MUSLIN_CPP_TWIN fit_rescaled {
     std::int64_t off_grid = 0;
     /** the largest measure of which all finished sizes are whole multiples */
     muslin::length unit{};
-    /** what that unit may become so that every cut size lies on the grid: the next one not above the scale asked for,
-     * 0 if there is none ... */
+    /** what that unit may become so that every cut size lies on the grid: the next one not above the scale asked
+     * for, 0 if there is none ... */
     muslin::length unit_below{};
     /** ... and the next one not below it, 0 if there is none */
     muslin::length unit_above{};
@@ -466,7 +467,7 @@ inline namespace MUSLIN_CPP_FORM {
  * magazine, 2022) and How to make a bed quilt the right size; the corner is geometry: cloth hangs over the
  * mattress's corner as far as the corner of the quilt is from it, and a circle that touches both edges reaches as
  * far as the longer drop. status::range also when a side of the top would pass MUSLIN_SIZE_MAX
- * (argument::quilt_width, _LENGTH).
+ * (argument::quilt_width, MUSLIN_ERR_LENGTH).
  * muslin_bed_size() in muslin/fit.h. Since 0.1. */
 inline answer<muslin::bed> bed_size(const muslin::bed_spec &spec = {})
 {
@@ -495,22 +496,22 @@ inline answer<muslin::bed_cover> bed_covered(const muslin::bed_covered_spec &spe
  * also for a most below its least. status::work_limit, before anything is written; the problem's limit is
  * work_limit. With `at` 0 there are more combinations than that: value is their number (INT64_MAX: or more). With
  * `at` 1 more settings are found: value is how many were when the search ended, so there may be more. Columns and
- * rows are solved for, not tried, so one combination takes constant time; n settings found take O(n log n) to put in
- * order, in the caller's rows. Source: sizes by geometry.
+ * rows are solved for, not tried, so one combination takes constant time; n settings found take O(n log n) to put
+ * in order, in the caller's rows. Source: sizes by geometry.
  * muslin_fit_settings() in muslin/fit.h. Since 0.1. */
 inline answer<std::vector<muslin::fit>> fit_settings(const muslin::fit_spec &spec = {})
 {
     std::vector<muslin::fit> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::fit *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_fit_settings(detail::in_c(&spec), detail::in_c(rows_), sizeof(muslin::fit), capacity_, count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_fit_settings(detail::in_c(&spec), to.rows, sizeof(muslin::fit), to.capacity, to.count, problem);
     });
 }
 
 /** The one setting that comes nearest to the wanted size, whatever the tolerances, `best` and `rank` say (they must
  * still be in range); its rank_key is that of fit_rank::nearest, and equals are decided in the order above. No side
- * of it passes MUSLIN_SIZE_MAX. status::no_fit when there is none: no count of the parity asked for lies between its
- * least and its most, or even the least counts are too large. Other statuses as above; the work limit holds for the
- * combinations alone.
+ * of it passes MUSLIN_SIZE_MAX. status::no_fit when there is none: no count of the parity asked for lies between
+ * its least and its most, or even the least counts are too large. Other statuses as above; the work limit holds for
+ * the combinations alone.
  * muslin_fit_nearest() in muslin/fit.h. Since 0.1. */
 inline answer<muslin::fit> fit_nearest(const muslin::fit_spec &spec = {})
 {
@@ -546,24 +547,24 @@ inline answer<muslin::fit_triangle_rows> fit_triangles(const muslin::fit_triangl
     });
 }
 
-/** A pattern made larger or smaller: n finished sizes in the array (n 1 .. MUSLIN_COUNT_MAX), each scaled exactly and
- * given its seams back, and set against the marks of the ruler; and the nearest scales that keep all of them on the
- * marks. A new size is whole ruler marks less seams for every size at once only when the unit, which all of them are
- * multiples of, becomes one of every `grid` ticks; so no scale is searched for, and none is overlooked. There is
- * none where the seams do not suit the marks (allowances of 1/16 in with marks at 1/4 in, and sizes of 1 and 2
- * units). A scale whose sizes would pass MUSLIN_SIZE_MAX is left out. Rows are fit_rescale_row at stride row_size;
- * each row's own `size` is read, and only the members behind `finished` are written. status::overflow: a new size
- * passes MUSLIN_SIZE_MAX (argument::ratio; `at` names the row, `value` its finished size). Nothing is written before
- * all rows are checked. O(n). Source: Learn how to resize quilt blocks (take the seams off, scale, put them back)
- * and geometry.
+/** A pattern made larger or smaller: n finished sizes in the array (n 1 .. MUSLIN_COUNT_MAX), each scaled exactly
+ * and given its seams back, and set against the marks of the ruler; and the nearest scales that keep all of them on
+ * the marks. A new size is whole ruler marks less seams for every size at once only when the unit, which all of
+ * them are multiples of, becomes one of every `grid` ticks; so no scale is searched for, and none is overlooked.
+ * There is none where the seams do not suit the marks (allowances of 1/16 in with marks at 1/4 in, and sizes of 1
+ * and 2 units). A scale whose sizes would pass MUSLIN_SIZE_MAX is left out. Rows are fit_rescale_row at stride
+ * row_size; each row's own `size` is read, and only the members behind `finished` are written. status::overflow: a
+ * new size passes MUSLIN_SIZE_MAX (argument::ratio; `at` names the row, `value` its finished size). Nothing is
+ * written before all rows are checked. O(n). Source: Learn how to resize quilt blocks (take the seams off, scale,
+ * put them back) and geometry.
  * muslin_fit_rescale() in muslin/fit.h. Since 0.1. */
 inline answer<muslin::fit_rescaled> fit_rescale(const muslin::fit_rescale_spec &spec,
                                                 muslin::span<muslin::fit_rescale_row> rows)
 {
     muslin::fit_rescaled out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_fit_rescale(detail::in_c(&spec), detail::in_c(rows.data()), sizeof(muslin::fit_rescale_row), rows.size(),
-                                  detail::in_c(&out), problem);
+        return muslin_fit_rescale(detail::in_c(&spec), detail::in_c(rows.data()), sizeof(muslin::fit_rescale_row),
+                                  rows.size(), detail::in_c(&out), problem);
     });
 }
 

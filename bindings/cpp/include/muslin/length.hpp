@@ -47,8 +47,8 @@ enum class style : std::int32_t {
 /** struct muslin_rounding_spec. The rounding a caller asks for. Grid is the step in ticks (1016 for 1/8 in), 1 ..
  * MUSLIN_SIZE_MAX. Tolerance, 0 .. grid - 1, is what may be overlooked when rounding up or down: with direction up
  * the result is the least grid point not below the exact value less the tolerance, with down the greatest not above
- * it plus the tolerance. It has no effect on nearest. It keeps 23.8774 in from becoming 24 for two thousandths of an
- * inch. */
+ * it plus the tolerance. It has no effect on nearest. It keeps 23.8774 in from becoming 24 for two thousandths of
+ * an inch. */
 struct MUSLIN_CPP_TWIN rounding_spec {
     using c_type = muslin_rounding_spec;
 
@@ -62,9 +62,9 @@ struct MUSLIN_CPP_TWIN rounding_spec {
 };
 static_assert(detail::is_twin<rounding_spec>);
 
-/** struct muslin_rounded. A rounded result. The error value - exact lies in [error, error + 1) ticks; when `exact` is
- * 1 it is exactly `error` and that is 0 too. `on_tick` is 1 when the exact value is a whole number of ticks, so that
- * `error` is exact. */
+/** struct muslin_rounded. A rounded result. The error value - exact lies in [error, error + 1) ticks; when `exact`
+ * is 1 it is exactly `error` and that is 0 too. `on_tick` is 1 when the exact value is a whole number of ticks, so
+ * that `error` is exact. */
 struct MUSLIN_CPP_TWIN rounded {
     using c_type = muslin_rounded;
 
@@ -81,7 +81,7 @@ struct MUSLIN_CPP_TWIN rounded {
 };
 static_assert(detail::is_twin<rounded>);
 
-/** struct muslin_parse_spec.  */
+/** struct muslin_parse_spec. */
 struct MUSLIN_CPP_TWIN parse_spec {
     using c_type = muslin_parse_spec;
 
@@ -94,7 +94,7 @@ struct MUSLIN_CPP_TWIN parse_spec {
 };
 static_assert(detail::is_twin<parse_spec>);
 
-/** struct muslin_parsed.  */
+/** struct muslin_parsed. */
 struct MUSLIN_CPP_TWIN parsed {
     using c_type = muslin_parsed;
 
@@ -190,7 +190,8 @@ inline answer<muslin::rounded> length_scale(muslin::length a, std::int64_t numer
 {
     muslin::rounded out;
     return asking::ask(out, [&](muslin_problem *) {
-        return muslin_length_scale(detail::in_c(a), numerator, denominator, detail::in_c(&rounding), detail::in_c(&out));
+        return muslin_length_scale(detail::in_c(a), numerator, denominator, detail::in_c(&rounding),
+                                   detail::in_c(&out));
     });
 }
 
@@ -236,18 +237,18 @@ inline answer<muslin::length> length_dot(muslin::span<const muslin::length> leng
     });
 }
 
-/** One call for n values. With `statuses` (n of them), each element gets its own status, failed elements of `out` are
- * untouched, and the call returns status::ok. Without (null), the call stops at the first failing element, returns
- * its status and writes its index to failed if that is given; earlier results stand. `out` may be an input exactly;
- * no other overlap. n = 0 succeeds, with null arrays too. What is wrong for all elements (a null array, the
- * rounding, the denominator) is returned with statuses as without, before anything is written; failed is untouched
- * then, and at success. O(n).
+/** One call for n values. With `statuses` (n of them), each element gets its own status, failed elements of `out`
+ * are untouched, and the call returns status::ok. Without (null), the call stops at the first failing element,
+ * returns its status and writes its index to failed if that is given; earlier results stand. `out` may be an input
+ * exactly; no other overlap. n = 0 succeeds, with null arrays too. What is wrong for all elements (a null array,
+ * the rounding, the denominator) is returned with statuses as without, before anything is written; failed is
+ * untouched then, and at success. O(n).
  * muslin_length_add_n() in muslin/length.h. Since 0.1. */
 inline answer<std::size_t> length_add_n(muslin::span<const muslin::length> a, muslin::span<const muslin::length> b,
                                         muslin::span<muslin::length> out, muslin::span<muslin::status> statuses = {})
 {
-    std::size_t done_ = a.size();
-    return asking::ask(done_, [&](muslin_problem *problem) {
+    std::size_t count = a.size();
+    return asking::ask(count, [&](muslin_problem *problem) {
         if (const muslin_status status = detail::same_size(b.size(), a.size(), MUSLIN_ARG_ROWS, problem))
             return status;
         if (const muslin_status status = detail::same_size(out.size(), a.size(), MUSLIN_ARG_OUTPUT, problem))
@@ -257,12 +258,9 @@ inline answer<std::size_t> length_add_n(muslin::span<const muslin::length> a, mu
             return status;
         std::size_t failed = 0;
         const muslin_status status = muslin_length_add_n(detail::in_c(a.data()), detail::in_c(b.data()), a.size(),
-                                                         detail::in_c(out.data()), detail::in_c(statuses.data()), &failed);
-        if (status != MUSLIN_OK) {
-            detail::describe(*problem, status);
-            problem->at = static_cast<std::int64_t>(failed);
-        }
-        return status;
+                                                         detail::in_c(out.data()), detail::in_c(statuses.data()),
+                                                         &failed);
+        return detail::failed_at(status, failed, problem);
     });
 }
 
@@ -272,8 +270,8 @@ inline answer<std::size_t> length_subtract_n(muslin::span<const muslin::length> 
                                              muslin::span<muslin::length> out,
                                              muslin::span<muslin::status> statuses = {})
 {
-    std::size_t done_ = a.size();
-    return asking::ask(done_, [&](muslin_problem *problem) {
+    std::size_t count = a.size();
+    return asking::ask(count, [&](muslin_problem *problem) {
         if (const muslin_status status = detail::same_size(b.size(), a.size(), MUSLIN_ARG_ROWS, problem))
             return status;
         if (const muslin_status status = detail::same_size(out.size(), a.size(), MUSLIN_ARG_OUTPUT, problem))
@@ -283,12 +281,9 @@ inline answer<std::size_t> length_subtract_n(muslin::span<const muslin::length> 
             return status;
         std::size_t failed = 0;
         const muslin_status status = muslin_length_subtract_n(detail::in_c(a.data()), detail::in_c(b.data()), a.size(),
-                                                              detail::in_c(out.data()), detail::in_c(statuses.data()), &failed);
-        if (status != MUSLIN_OK) {
-            detail::describe(*problem, status);
-            problem->at = static_cast<std::int64_t>(failed);
-        }
-        return status;
+                                                              detail::in_c(out.data()), detail::in_c(statuses.data()),
+                                                              &failed);
+        return detail::failed_at(status, failed, problem);
     });
 }
 
@@ -298,8 +293,8 @@ inline answer<std::size_t> length_multiply_n(muslin::span<const muslin::length> 
                                              muslin::span<const std::int64_t> factors, muslin::span<muslin::length> out,
                                              muslin::span<muslin::status> statuses = {})
 {
-    std::size_t done_ = a.size();
-    return asking::ask(done_, [&](muslin_problem *problem) {
+    std::size_t count = a.size();
+    return asking::ask(count, [&](muslin_problem *problem) {
         if (const muslin_status status = detail::same_size(factors.size(), a.size(), MUSLIN_ARG_FACTOR, problem))
             return status;
         if (const muslin_status status = detail::same_size(out.size(), a.size(), MUSLIN_ARG_OUTPUT, problem))
@@ -309,12 +304,9 @@ inline answer<std::size_t> length_multiply_n(muslin::span<const muslin::length> 
             return status;
         std::size_t failed = 0;
         const muslin_status status = muslin_length_multiply_n(detail::in_c(a.data()), factors.data(), a.size(),
-                                                              detail::in_c(out.data()), detail::in_c(statuses.data()), &failed);
-        if (status != MUSLIN_OK) {
-            detail::describe(*problem, status);
-            problem->at = static_cast<std::int64_t>(failed);
-        }
-        return status;
+                                                              detail::in_c(out.data()), detail::in_c(statuses.data()),
+                                                              &failed);
+        return detail::failed_at(status, failed, problem);
     });
 }
 
@@ -324,8 +316,8 @@ inline answer<std::size_t> length_scale_n(muslin::span<const muslin::length> a, 
                                           std::int64_t denominator, const muslin::rounding_spec &rounding,
                                           muslin::span<muslin::length> out, muslin::span<muslin::status> statuses = {})
 {
-    std::size_t done_ = a.size();
-    return asking::ask(done_, [&](muslin_problem *problem) {
+    std::size_t count = a.size();
+    return asking::ask(count, [&](muslin_problem *problem) {
         if (const muslin_status status = detail::same_size(out.size(), a.size(), MUSLIN_ARG_OUTPUT, problem))
             return status;
         if (const muslin_status status = detail::same_size(statuses.empty() ? a.size() : statuses.size(), a.size(),
@@ -335,11 +327,7 @@ inline answer<std::size_t> length_scale_n(muslin::span<const muslin::length> a, 
         const muslin_status status = muslin_length_scale_n(detail::in_c(a.data()), a.size(), numerator, denominator,
                                                            detail::in_c(&rounding), detail::in_c(out.data()),
                                                            detail::in_c(statuses.data()), &failed);
-        if (status != MUSLIN_OK) {
-            detail::describe(*problem, status);
-            problem->at = static_cast<std::int64_t>(failed);
-        }
-        return status;
+        return detail::failed_at(status, failed, problem);
     });
 }
 
@@ -348,8 +336,8 @@ inline answer<std::size_t> length_scale_n(muslin::span<const muslin::length> a, 
 inline answer<std::size_t> length_snap_n(muslin::span<const muslin::length> a, const muslin::rounding_spec &rounding,
                                          muslin::span<muslin::length> out, muslin::span<muslin::status> statuses = {})
 {
-    std::size_t done_ = a.size();
-    return asking::ask(done_, [&](muslin_problem *problem) {
+    std::size_t count = a.size();
+    return asking::ask(count, [&](muslin_problem *problem) {
         if (const muslin_status status = detail::same_size(out.size(), a.size(), MUSLIN_ARG_OUTPUT, problem))
             return status;
         if (const muslin_status status = detail::same_size(statuses.empty() ? a.size() : statuses.size(), a.size(),
@@ -357,12 +345,9 @@ inline answer<std::size_t> length_snap_n(muslin::span<const muslin::length> a, c
             return status;
         std::size_t failed = 0;
         const muslin_status status = muslin_length_snap_n(detail::in_c(a.data()), a.size(), detail::in_c(&rounding),
-                                                          detail::in_c(out.data()), detail::in_c(statuses.data()), &failed);
-        if (status != MUSLIN_OK) {
-            detail::describe(*problem, status);
-            problem->at = static_cast<std::int64_t>(failed);
-        }
-        return status;
+                                                          detail::in_c(out.data()), detail::in_c(statuses.data()),
+                                                          &failed);
+        return detail::failed_at(status, failed, problem);
     });
 }
 
@@ -455,14 +440,15 @@ inline answer<muslin::rounded> length_root_of_area(std::int64_t area, const musl
  * once, for the whole text, to the nearest tick, and reported as inexact. spec null means MUSLIN_PARSE_SPEC_INIT.
  * Statuses, those of the text with place and length in problem: status::null (spec and problem may be null, and the
  * text of length 0), the struct statuses, status::choice (unit, decimal sign); status::text_encoding: not UTF-8,
- * looked for first and in the whole text; names one byte; status::text_empty: the text ends before its first number;
- * length 0, at the end; status::text_syntax: no number where the first one, a denominator or decimals should stand;
- * names what stands there, length 0 at the end; status::text_decimal: the other decimal sign, at the start or right
- * behind a number; names it; status::text_unit: a word that is no unit, or a unit not smaller than the one before;
- * names the word, or the number whose default unit is out of order; status::text_trailing: something more behind a
- * whole length; names all the rest; status::text_zero_denominator: names the denominator; status::overflow: the
- * length passes MUSLIN_LENGTH_MAX; or a number has more than 18 digits, zeros at its outer ends not counted; or
- * several parts have fractions of a tick whose common denominator passes 2^62 - 1. Names the number. O(length).
+ * looked for first and in the whole text; names one byte; status::text_empty: the text ends before its first
+ * number; length 0, at the end; status::text_syntax: no number where the first one, a denominator or decimals
+ * should stand; names what stands there, length 0 at the end; status::text_decimal: the other decimal sign, at the
+ * start or right behind a number; names it; status::text_unit: a word that is no unit, or a unit not smaller than
+ * the one before; names the word, or the number whose default unit is out of order; status::text_trailing:
+ * something more behind a whole length; names all the rest; status::text_zero_denominator: names the denominator;
+ * status::overflow: the length passes MUSLIN_LENGTH_MAX; or a number has more than 18 digits, zeros at its outer
+ * ends not counted; or several parts have fractions of a tick whose common denominator passes 2^62 - 1. Names the
+ * number. O(length).
  * muslin_length_parse() in muslin/length.h. Since 0.1. */
 inline answer<muslin::parsed> length_parse(std::string_view text, const muslin::parse_spec &spec = {})
 {
@@ -475,18 +461,18 @@ inline answer<muslin::parsed> length_parse(std::string_view text, const muslin::
 /** Writes the length as terminated text. need (may be null) gets the bytes needed including the terminator; exact
  * (may be null) gets 1 when the text says exactly this length. With cap 0 (buf may then be null) it only asks:
  * writes need and exact and succeeds. If cap is too small: status::buffer, and only need is written. Promise:
- * whenever exact is 1, parsing the text (with the same decimal sign, and the style's unit as default) gives the same
- * length back, exact. Minus zero is never shown. spec null means MUSLIN_FORMAT_SPEC_INIT. Statuses: status::null
- * (buf, when cap is not 0), the struct statuses, status::range (length beyond MUSLIN_LENGTH_MAX; denominator and
- * decimals, each checked in every style), status::choice (style, direction, decimal sign), status::buffer. The
- * longest text is under 64 bytes.
+ * whenever exact is 1, parsing the text (with the same decimal sign, and the style's unit as default) gives the
+ * same length back, exact. Minus zero is never shown. spec null means MUSLIN_FORMAT_SPEC_INIT. Statuses:
+ * status::null (buf, when cap is not 0), the struct statuses, status::range (length beyond MUSLIN_LENGTH_MAX;
+ * denominator and decimals, each checked in every style), status::choice (style, direction, decimal sign),
+ * status::buffer. The longest text is under 64 bytes.
  * muslin_length_format() in muslin/length.h. Since 0.1. */
 inline answer<muslin::length_format_answer> length_format(muslin::length a, const muslin::format_spec &spec = {})
 {
-    muslin::length_format_answer answer_;
-    return asking::ask_text(answer_, answer_.text, [&](char *buf_, std::size_t cap_, std::size_t *need_, muslin_problem *problem) {
-        return muslin_length_format(detail::in_c(a), detail::in_c(&spec), buf_, cap_, need_, detail::in_c(&answer_.exact),
-                                    problem);
+    muslin::length_format_answer answer;
+    return asking::ask_text(answer, answer.text, [&](auto to, muslin_problem *problem) {
+        return muslin_length_format(detail::in_c(a), detail::in_c(&spec), to.text, to.capacity, to.need,
+                                    detail::in_c(&answer.exact), problem);
     });
 }
 

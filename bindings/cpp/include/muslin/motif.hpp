@@ -10,7 +10,7 @@
 
 namespace muslin {
 
-/** struct muslin_motif_spec.  */
+/** struct muslin_motif_spec. */
 struct MUSLIN_CPP_TWIN motif_spec {
     using c_type = muslin_motif_spec;
 
@@ -37,7 +37,7 @@ struct MUSLIN_CPP_TWIN motif_spec {
 };
 static_assert(detail::is_twin<motif_spec>);
 
-/** struct muslin_motif.  */
+/** struct muslin_motif. */
 struct MUSLIN_CPP_TWIN motif {
     using c_type = muslin_motif;
 
@@ -77,11 +77,11 @@ struct MUSLIN_CPP_TWIN motif {
     muslin::length cloth_certain{};
     /** ... with rows_lucky */
     muslin::length cloth_lucky{};
-    /** per_row_lucky holds when the first whole window begins no farther than this from the edge of the usable width;
-     * 0 when the width is one repeat */
+    /** per_row_lucky holds when the first whole window begins no farther than this from the edge of the usable
+     * width; 0 when the width is one repeat */
     muslin::length lucky_within{};
-    /** the cloth may be this much narrower before a row more is needed; 0 when the width is one repeat, since how the
-     * print lies in it is not known */
+    /** the cloth may be this much narrower before a row more is needed; 0 when the width is one repeat, since how
+     * the print lies in it is not known */
     muslin::length narrower_by{};
     /** this much wider, the least, and fewer rows are needed; 0 when no width saves one, or the width is one repeat */
     muslin::length wider_for_less{};
@@ -97,7 +97,7 @@ struct MUSLIN_CPP_TWIN motif {
 };
 static_assert(detail::is_twin<motif>);
 
-/** struct muslin_motif_yield.  */
+/** struct muslin_motif_yield. */
 struct MUSLIN_CPP_TWIN motif_yield {
     using c_type = muslin_motif_yield;
 
@@ -125,7 +125,7 @@ struct MUSLIN_CPP_TWIN motif_yield {
 };
 static_assert(detail::is_twin<motif_yield>);
 
-/** struct muslin_stack_spec.  */
+/** struct muslin_stack_spec. */
 struct MUSLIN_CPP_TWIN stack_spec {
     using c_type = muslin_stack_spec;
 
@@ -148,7 +148,7 @@ struct MUSLIN_CPP_TWIN stack_spec {
 };
 static_assert(detail::is_twin<stack_spec>);
 
-/** struct muslin_stack.  */
+/** struct muslin_stack. */
 struct MUSLIN_CPP_TWIN stack {
     using c_type = muslin_stack;
 

@@ -49,7 +49,7 @@ struct MUSLIN_CPP_TWIN pressing_spec {
 };
 static_assert(detail::is_twin<pressing_spec>);
 
-/** struct muslin_pressing_total.  */
+/** struct muslin_pressing_total. */
 struct MUSLIN_CPP_TWIN pressing_total {
     using c_type = muslin_pressing_total;
 
@@ -66,8 +66,8 @@ struct MUSLIN_CPP_TWIN pressing_total {
     std::int64_t alternating = 0;
     /** meetings left out, as a seam is pressed open */
     std::int64_t open = 0;
-    /** copies of nodes with seams of their own that are the other way, pressed or turned; where those seams are open,
-     * turned alone */
+    /** copies of nodes with seams of their own that are the other way, pressed or turned; where those seams are
+     * open, turned alone */
     std::int64_t other_way = 0;
     /** steps taken */
     std::int64_t work = 0;
@@ -79,7 +79,7 @@ struct MUSLIN_CPP_TWIN pressing_total {
 };
 static_assert(detail::is_twin<pressing_total>);
 
-/** struct muslin_pressing_seam.  */
+/** struct muslin_pressing_seam. */
 struct MUSLIN_CPP_TWIN pressing_seam {
     using c_type = muslin_pressing_seam;
 
@@ -111,7 +111,7 @@ struct MUSLIN_CPP_TWIN pressing_seam {
 };
 static_assert(detail::is_twin<pressing_seam>);
 
-/** struct muslin_pressing_child.  */
+/** struct muslin_pressing_child. */
 struct MUSLIN_CPP_TWIN pressing_child {
     using c_type = muslin_pressing_child;
 
@@ -123,17 +123,17 @@ struct MUSLIN_CPP_TWIN pressing_child {
     muslin::id child{};
     /** ... which is its child of this number */
     std::int64_t place = 0;
-    /** 1 when it takes its child the other way than that is shown; the whole may be taken the other way again by what
-     * it is part of */
+    /** 1 when it takes its child the other way than that is shown; the whole may be taken the other way again by
+     * what it is part of */
     muslin::truth other_way{};
     /** quarters by which the child is turned where it is the other way; 0: it is pressed. The same in every place of
-     * the child, also where other_way is 0: what the node is part of may be the other way, and then this place, too.
-     * By itself it says nothing of this place */
+     * the child, also where other_way is 0: what the node is part of may be the other way, and then this place,
+     * too. By itself it says nothing of this place */
     std::int32_t turn = 0;
 };
 static_assert(detail::is_twin<pressing_child>);
 
-/** struct muslin_pressing_exception.  */
+/** struct muslin_pressing_exception. */
 struct MUSLIN_CPP_TWIN pressing_exception {
     using c_type = muslin_pressing_exception;
 
@@ -169,12 +169,12 @@ public:
      * by step and not proved. Meetings of seams that are pressed open are left out. The plan is the best there is when
      * `proven` says so (small trees always), and never has more exceptions than all pressed in turn, see `alternating`,
      * or without turning. Whether what asks for a way may be turned is looked through node by node, as far as the work
-     * limit goes. In joins of more than 64 children that repeat after 32 or fewer, places that lie two repeats apart are
-     * taken alike; meetings there are told once, at the first. Same request, same plan. status::range, status::choice: a
-     * member outside its range or choices. status::work_limit: edges of different nodes have more than 2^26 pieces in
-     * all. status::no_memory. Time follows meetings of different parts, plus the work limit, up to four times where
-     * joins ask for a way. Source: a system of linear equations over two elements, solved by elimination; branch and
-     * bound where not all can hold.
+     * limit goes. In joins of more than 64 children that repeat after 32 or fewer, places that lie two repeats apart
+     * are taken alike; meetings there are told once, at the first. Same request, same plan. status::range,
+     * status::choice: a member outside its range or choices. status::work_limit: edges of different nodes have more
+     * than 2^26 pieces in all. status::no_memory. Time follows meetings of different parts, plus the work limit, up to
+     * four times where joins ask for a way. Source: a system of linear equations over two elements, solved by
+     * elimination; branch and bound where not all can hold.
      * muslin_pressing_create() in muslin/pressing.h. Since 0.1. */
     static answer<muslin::pressing> create(const muslin::solution &solution, const muslin::pressing_spec &spec = {})
     {
@@ -201,21 +201,22 @@ public:
     answer<std::vector<muslin::pressing_seam>> seams() const
     {
         std::vector<muslin::pressing_seam> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::pressing_seam *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_pressing_seams(get(), detail::in_c(rows_), sizeof(muslin::pressing_seam), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_pressing_seams(get(), to.rows, sizeof(muslin::pressing_seam), to.capacity, to.count, problem);
         });
     }
 
-    /** Which places take a child the other way: a row for each child with seams, in the order of the nodes. From the root
-     * down: a child is the other way when its place says so and what it is part of is not, or the reverse. One with a
-     * `turn` is then turned as a whole, and all in it is as its own places say; of any other all in it is the other way
-     * than they say. Time follows the children.
+    /** Which places take a child the other way: a row for each child with seams, in the order of the nodes. From the
+     * root down: a child is the other way when its place says so and what it is part of is not, or the reverse. One
+     * with a `turn` is then turned as a whole, and all in it is as its own places say; of any other all in it is the
+     * other way than they say. Time follows the children.
      * muslin_pressing_children() in muslin/pressing.h. Since 0.1. */
     answer<std::vector<muslin::pressing_child>> children() const
     {
         std::vector<muslin::pressing_child> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::pressing_child *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_pressing_children(get(), detail::in_c(rows_), sizeof(muslin::pressing_child), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_pressing_children(get(), to.rows, sizeof(muslin::pressing_child), to.capacity, to.count,
+                                            problem);
         });
     }
 
@@ -226,8 +227,8 @@ public:
     answer<std::vector<muslin::pressing_exception>> exceptions() const
     {
         std::vector<muslin::pressing_exception> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::pressing_exception *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_pressing_exceptions(get(), detail::in_c(rows_), sizeof(muslin::pressing_exception), capacity_, count_,
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_pressing_exceptions(get(), to.rows, sizeof(muslin::pressing_exception), to.capacity, to.count,
                                               problem);
         });
     }

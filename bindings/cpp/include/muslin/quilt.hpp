@@ -91,7 +91,7 @@ struct MUSLIN_CPP_TWIN quilt_spec {
 };
 static_assert(detail::is_twin<quilt_spec>);
 
-/** struct muslin_quilt_fabric_spec.  */
+/** struct muslin_quilt_fabric_spec. */
 struct MUSLIN_CPP_TWIN quilt_fabric_spec {
     using c_type = muslin_quilt_fabric_spec;
 
@@ -106,7 +106,7 @@ struct MUSLIN_CPP_TWIN quilt_fabric_spec {
 };
 static_assert(detail::is_twin<quilt_fabric_spec>);
 
-/** struct muslin_quilt_sum_spec.  */
+/** struct muslin_quilt_sum_spec. */
 struct MUSLIN_CPP_TWIN quilt_sum_spec {
     using c_type = muslin_quilt_sum_spec;
 
@@ -118,7 +118,7 @@ struct MUSLIN_CPP_TWIN quilt_sum_spec {
 };
 static_assert(detail::is_twin<quilt_sum_spec>);
 
-/** struct muslin_quilt_patch_spec.  */
+/** struct muslin_quilt_patch_spec. */
 struct MUSLIN_CPP_TWIN quilt_patch_spec {
     using c_type = muslin_quilt_patch_spec;
 
@@ -137,7 +137,7 @@ struct MUSLIN_CPP_TWIN quilt_patch_spec {
 };
 static_assert(detail::is_twin<quilt_patch_spec>);
 
-/** struct muslin_quilt_unit_spec.  */
+/** struct muslin_quilt_unit_spec. */
 struct MUSLIN_CPP_TWIN quilt_unit_spec {
     using c_type = muslin_quilt_unit_spec;
 
@@ -176,7 +176,7 @@ struct MUSLIN_CPP_TWIN quilt_join_spec {
 };
 static_assert(detail::is_twin<quilt_join_spec>);
 
-/** struct muslin_quilt_trim_spec.  */
+/** struct muslin_quilt_trim_spec. */
 struct MUSLIN_CPP_TWIN quilt_trim_spec {
     using c_type = muslin_quilt_trim_spec;
 
@@ -190,7 +190,7 @@ struct MUSLIN_CPP_TWIN quilt_trim_spec {
 };
 static_assert(detail::is_twin<quilt_trim_spec>);
 
-/** struct muslin_quilt_pinwheel_spec.  */
+/** struct muslin_quilt_pinwheel_spec. */
 struct MUSLIN_CPP_TWIN quilt_pinwheel_spec {
     using c_type = muslin_quilt_pinwheel_spec;
 
@@ -209,7 +209,7 @@ struct MUSLIN_CPP_TWIN quilt_pinwheel_spec {
 };
 static_assert(detail::is_twin<quilt_pinwheel_spec>);
 
-/** struct muslin_quilt_set_in_spec.  */
+/** struct muslin_quilt_set_in_spec. */
 struct MUSLIN_CPP_TWIN quilt_set_in_spec {
     using c_type = muslin_quilt_set_in_spec;
 
@@ -230,7 +230,7 @@ struct MUSLIN_CPP_TWIN quilt_set_in_spec {
 };
 static_assert(detail::is_twin<quilt_set_in_spec>);
 
-/** struct muslin_quilt_log_spec.  */
+/** struct muslin_quilt_log_spec. */
 struct MUSLIN_CPP_TWIN quilt_log_spec {
     using c_type = muslin_quilt_log_spec;
 
@@ -245,7 +245,7 @@ struct MUSLIN_CPP_TWIN quilt_log_spec {
 };
 static_assert(detail::is_twin<quilt_log_spec>);
 
-/** struct muslin_quilt_surround_spec.  */
+/** struct muslin_quilt_surround_spec. */
 struct MUSLIN_CPP_TWIN quilt_surround_spec {
     using c_type = muslin_quilt_surround_spec;
 
@@ -267,7 +267,7 @@ struct MUSLIN_CPP_TWIN quilt_surround_spec {
 };
 static_assert(detail::is_twin<quilt_surround_spec>);
 
-/** struct muslin_quilt_sashed_spec.  */
+/** struct muslin_quilt_sashed_spec. */
 struct MUSLIN_CPP_TWIN quilt_sashed_spec {
     using c_type = muslin_quilt_sashed_spec;
 
@@ -287,7 +287,7 @@ struct MUSLIN_CPP_TWIN quilt_sashed_spec {
 };
 static_assert(detail::is_twin<quilt_sashed_spec>);
 
-/** struct muslin_quilt_diagonal_spec.  */
+/** struct muslin_quilt_diagonal_spec. */
 struct MUSLIN_CPP_TWIN quilt_diagonal_spec {
     using c_type = muslin_quilt_diagonal_spec;
 
@@ -314,7 +314,7 @@ struct MUSLIN_CPP_TWIN quilt_diagonal_spec {
 };
 static_assert(detail::is_twin<quilt_diagonal_spec>);
 
-/** struct muslin_quilt_sixty_spec.  */
+/** struct muslin_quilt_sixty_spec. */
 struct MUSLIN_CPP_TWIN quilt_sixty_spec {
     using c_type = muslin_quilt_sixty_spec;
 
@@ -334,7 +334,7 @@ struct MUSLIN_CPP_TWIN quilt_sixty_spec {
 };
 static_assert(detail::is_twin<quilt_sixty_spec>);
 
-/** struct muslin_quilt_sixty_piece_spec.  */
+/** struct muslin_quilt_sixty_piece_spec. */
 struct MUSLIN_CPP_TWIN quilt_sixty_piece_spec {
     using c_type = muslin_quilt_sixty_piece_spec;
 
@@ -346,7 +346,7 @@ struct MUSLIN_CPP_TWIN quilt_sixty_piece_spec {
 };
 static_assert(detail::is_twin<quilt_sixty_piece_spec>);
 
-/** struct muslin_tree_measure.  */
+/** struct muslin_tree_measure. */
 struct MUSLIN_CPP_TWIN tree_measure {
     using c_type = muslin_tree_measure;
 
@@ -365,7 +365,7 @@ struct MUSLIN_CPP_TWIN tree_measure {
 };
 static_assert(detail::is_twin<tree_measure>);
 
-/** struct muslin_node.  */
+/** struct muslin_node. */
 struct MUSLIN_CPP_TWIN node {
     using c_type = muslin_node;
 
@@ -386,7 +386,7 @@ struct MUSLIN_CPP_TWIN node {
 };
 static_assert(detail::is_twin<node>);
 
-/** struct muslin_part_counts.  */
+/** struct muslin_part_counts. */
 struct MUSLIN_CPP_TWIN part_counts {
     using c_type = muslin_part_counts;
 
@@ -418,12 +418,12 @@ inline namespace MUSLIN_CPP_FORM {
 /** struct muslin_quilt, owned: it is moved, never copied, and given back at its end. */
 class quilt : public handle<muslin_quilt, muslin_quilt_free> {
 public:
-    /** An empty quilt, with two measures: its seam allowance and its take-up. The allocator is copied; its functions must
-     * serve as long as the quilt and its solutions. out is written on success alone. Two quilts of one tag take each
-     * other's ids for their own.
+    /** An empty quilt, with two measures: its seam allowance and its take-up. The allocator is copied; its functions
+     * must serve as long as the quilt and its solutions. out is written on success alone. Two quilts of one tag take
+     * each other's ids for their own.
      * muslin_quilt_create() in muslin/quilt.h. Since 0.1. */
     static answer<muslin::quilt> create(const muslin::quilt_spec &spec = {},
-                                        const muslin::allocator &allocator = libc_allocator())
+                                        const muslin_allocator &allocator = libc_allocator())
     {
         muslin::quilt out;
         return asking::ask(out, [&](muslin_problem *problem) {
@@ -438,7 +438,8 @@ public:
     {
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_quilt_fabric(get(), detail::in_c(&spec), name.data(), name.size(), detail::in_c(&out), problem);
+            return muslin_quilt_fabric(get(), detail::in_c(&spec), name.data(), name.size(), detail::in_c(&out),
+                                       problem);
         });
     }
 
@@ -449,7 +450,8 @@ public:
     {
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_quilt_measure(get(), name.data(), name.size(), detail::in_c(value), detail::in_c(&out), problem);
+            return muslin_quilt_measure(get(), name.data(), name.size(), detail::in_c(value), detail::in_c(&out),
+                                        problem);
         });
     }
 
@@ -484,13 +486,14 @@ public:
         });
     }
 
-    /** The quilt's seam allowance and its take-up, as measures: give them values when solving. Either output may be null.
+    /** The quilt's seam allowance and its take-up, as measures: give them values when solving. Either output may be
+     * null.
      * muslin_quilt_seam() in muslin/quilt.h. Since 0.1. */
     answer<muslin::quilt_seam_answer> seam() const
     {
-        muslin::quilt_seam_answer answer_;
-        return asking::ask(answer_, [&](muslin_problem *problem) {
-            return muslin_quilt_seam(get(), detail::in_c(&answer_.allowance), detail::in_c(&answer_.take_up), problem);
+        muslin::quilt_seam_answer answer;
+        return asking::ask(answer, [&](muslin_problem *problem) {
+            return muslin_quilt_seam(get(), detail::in_c(&answer.allowance), detail::in_c(&answer.take_up), problem);
         });
     }
 
@@ -500,8 +503,8 @@ public:
     answer<std::string> name(muslin::id id) const
     {
         std::string text;
-        return asking::ask_text(text, text, [&](char *buf_, std::size_t cap_, std::size_t *need_, muslin_problem *problem) {
-            return muslin_quilt_name(get(), detail::in_c(id), buf_, cap_, need_, problem);
+        return asking::ask_text(text, text, [&](auto to, muslin_problem *problem) {
+            return muslin_quilt_name(get(), detail::in_c(id), to.text, to.capacity, to.need, problem);
         });
     }
 
@@ -517,29 +520,30 @@ public:
 
     /** A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
      * unit_outlines() draws it and sewn with the quilt's seam. Where its pieces come together in the middle, two halves
-     * are joined by one seam straight through it: of a quarter-square from the lower right to the upper left, of a split
-     * quarter along the large triangle, of an eight-pointed star upright, of a kaleidoscope from the right one of the
-     * two points below to the left one above. status::method: the kind is not made so. status::range: another number of
-     * fabrics, or a measure that the kind does not take. Whether its sizes suit the kind is known when it is solved.
+     * are joined by one seam straight through it: of a quarter-square from the lower right to the upper left, of a
+     * split quarter along the large triangle, of an eight-pointed star upright, of a kaleidoscope from the right one of
+     * the two points below to the left one above. status::method: the kind is not made so. status::range: another
+     * number of fabrics, or a measure that the kind does not take. Whether its sizes suit the kind is known when it is
+     * solved.
      * muslin_quilt_unit() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> unit(const muslin::quilt_unit_spec &spec, muslin::span<const muslin::id> fabrics)
     {
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_quilt_unit(get(), detail::in_c(&spec), detail::in_c(fabrics.data()), fabrics.size(), detail::in_c(&out),
-                                     problem);
+            return muslin_quilt_unit(get(), detail::in_c(&spec), detail::in_c(fabrics.data()), fabrics.size(),
+                                     detail::in_c(&out), problem);
         });
     }
 
     /** A unit of the caller's own, drawn as shape.h says, outline first, with straight edges and an outline that is an
-     * upright rectangle from (0, 0); `fabrics` has one for each piece. Allowances and tips of the corners are not looked
-     * at: the quilt's seam is used, and raw points are sharp. Its size is the outline's, times width / outline width and
-     * height / outline height, each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses also as of
-     * shape_check(), which is asked first. status::shape also for arcs and an outline that is no rectangle.
+     * upright rectangle from (0, 0); `fabrics` has one for each piece. Allowances and tips of the corners are not
+     * looked at: the quilt's seam is used, and raw points are sharp. Its size is the outline's, times width / outline
+     * width and height / outline height, each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses
+     * also as of shape_check(), which is asked first. status::shape also for arcs and an outline that is no rectangle.
      * status::range also for a piece of more than MUSLIN_QUILT_CORNERS_MAX corners, and for other than `pieces` pieces.
-     * Solving fails with status::shape where it becomes so small that neighbouring corners of a piece fall together, and
-     * with status::overflow where a raw point would reach more than MUSLIN_TEMPLATE_REACH_MAX beyond its finished one.
-     * Time as of shape_check().
+     * Solving fails with status::shape where it becomes so small that neighbouring corners of a piece fall together,
+     * and with status::overflow where a raw point would reach more than MUSLIN_TEMPLATE_REACH_MAX beyond its finished
+     * one. Time as of shape_check().
      * muslin_quilt_shape() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> shape(muslin::span<const muslin::corner_spec> corners, muslin::span<const muslin::id> fabrics,
                              muslin::id width, muslin::id height)
@@ -547,8 +551,8 @@ public:
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
             return muslin_quilt_shape(get(), detail::in_c(corners.data()), sizeof(muslin::corner_spec), corners.size(),
-                                      detail::in_c(fabrics.data()), fabrics.size(), detail::in_c(width), detail::in_c(height),
-                                      detail::in_c(&out), problem);
+                                      detail::in_c(fabrics.data()), fabrics.size(), detail::in_c(width),
+                                      detail::in_c(height), detail::in_c(&out), problem);
         });
     }
 
@@ -559,8 +563,8 @@ public:
     {
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_quilt_join(get(), detail::in_c(&spec), detail::in_c(children.data()), children.size(), detail::in_c(&out),
-                                     problem);
+            return muslin_quilt_join(get(), detail::in_c(&spec), detail::in_c(children.data()), children.size(),
+                                     detail::in_c(&out), problem);
         });
     }
 
@@ -571,14 +575,14 @@ public:
     {
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_quilt_grid(get(), columns, rows, detail::in_c(children.data()), children.size(), detail::in_c(&out),
-                                     problem);
+            return muslin_quilt_grid(get(), columns, rows, detail::in_c(children.data()), children.size(),
+                                     detail::in_c(&out), problem);
         });
     }
 
     /** One node columns x rows times, turned by a pattern that repeats: turns[(row % pattern_rows) x pattern_columns +
-     * column % pattern_columns] quarter turns, each 0 .. 3. n is pattern_columns x pattern_rows; rows are made once each
-     * and shared. Columns and rows 1 .. 2^20.
+     * column % pattern_columns] quarter turns, each 0 .. 3. n is pattern_columns x pattern_rows; rows are made once
+     * each and shared. Columns and rows 1 .. 2^20.
      * muslin_quilt_repeat() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> repeat(muslin::id node, std::int64_t columns, std::int64_t rows,
                               muslin::span<const std::int32_t> turns, std::int64_t pattern_columns,
@@ -586,8 +590,8 @@ public:
     {
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_quilt_repeat(get(), detail::in_c(node), columns, rows, turns.data(), turns.size(), pattern_columns,
-                                       pattern_rows, detail::in_c(&out), problem);
+            return muslin_quilt_repeat(get(), detail::in_c(node), columns, rows, turns.data(), turns.size(),
+                                       pattern_columns, pattern_rows, detail::in_c(&out), problem);
         });
     }
 
@@ -613,8 +617,8 @@ public:
         });
     }
 
-    /** Both in one step, without a node in between: first mirrored, where `mirrored` is 1 (else 0), then turned clockwise
-     * by quarter_turns (0 .. 3), as node tells of a turn.
+    /** Both in one step, without a node in between: first mirrored, where `mirrored` is 1 (else 0), then turned
+     * clockwise by quarter_turns (0 .. 3), as node tells of a turn.
      * muslin_quilt_lay() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> lay(muslin::id node, std::int32_t quarter_turns, bool mirrored)
     {
@@ -636,8 +640,8 @@ public:
     }
 
     /** Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which
-     * the first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it is
-     * solved: the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then
+     * the first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it
+     * is solved: the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then
      * lies in its corner and the centre against left and top, and the whole is as large as the largest of its rows and
      * columns. The mirror image turns the other way. Source: geometry.
      * muslin_quilt_pinwheel() in muslin/quilt.h. Since 0.1. */
@@ -652,8 +656,8 @@ public:
     /** Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to the
      * outer one, and stitching along the centre stops one allowance from the edge there, so that the corner can be set
      * in. Where a neighbour is missing, a strip's end is square. Strips have the quilt's allowance all round. A mitred
-     * border has all four strips, an attic window two. status::range: no strip at all, a fabric without a strip; when it
-     * is solved, a strip of no width. Source: geometry.
+     * border has all four strips, an attic window two. status::range: no strip at all, a fabric without a strip; when
+     * it is solved, a strip of no width. Source: geometry.
      * muslin_quilt_set_in() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> set_in(const muslin::quilt_set_in_spec &spec = {})
     {
@@ -670,8 +674,8 @@ public:
     {
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_quilt_logs(get(), detail::in_c(centre), detail::in_c(logs.data()), sizeof(muslin::quilt_log_spec),
-                                     logs.size(), detail::in_c(&out), problem);
+            return muslin_quilt_logs(get(), detail::in_c(centre), detail::in_c(logs.data()),
+                                     sizeof(muslin::quilt_log_spec), logs.size(), detail::in_c(&out), problem);
         });
     }
 
@@ -686,16 +690,16 @@ public:
         });
     }
 
-    /** Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long as the
-     * first block of its row is high, or of its column wide. Without cornerstones a sash between two rows is as long as
-     * the upper one with its sashes, the frame's top as the first. Rows are joined across, then all down.
+    /** Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long as
+     * the first block of its row is high, or of its column wide. Without cornerstones a sash between two rows is as
+     * long as the upper one with its sashes, the frame's top as the first. Rows are joined across, then all down.
      * muslin_quilt_sashed() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> sashed(const muslin::quilt_sashed_spec &spec, muslin::span<const muslin::id> blocks)
     {
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_quilt_sashed(get(), detail::in_c(&spec), detail::in_c(blocks.data()), blocks.size(), detail::in_c(&out),
-                                       problem);
+            return muslin_quilt_sashed(get(), detail::in_c(&spec), detail::in_c(blocks.data()), blocks.size(),
+                                       detail::in_c(&out), problem);
         });
     }
 
@@ -704,35 +708,35 @@ public:
      * is solved. A block's top edge becomes its upper right one: it is turned clockwise by an eighth of a turn. Inside
      * the turned frame everything is exact; the outside is as setting_point() has it for the layout, rounded once, to
      * the nearest tick: in PLAIN c B sqrt 2 + 2 f by r B sqrt 2 + 2 f. Pieces Counts and cuts are those of
-     * setting_point(), as the solve's policy asks. Whole sashes and cornerstones are patches, B by w, w by B and w by w,
-     * upright in the turned frame: up to three children more, which follow the blocks, see quilt::children(). Triangles,
-     * and in SASH_INNER the sashes that end at the edge, are the field's own pieces. Rows Rows run down to the right.
-     * Where there are sashes, they stand between the blocks of a row and in SASH_OUTER and SASH_CUT also at its ends; a
-     * row of sashes and cornerstones lies between two rows of blocks, and in those layouts beyond the first and the last
-     * one. Side triangles close rows of blocks. In SASH_OUTER a triangle is as long as its row and one row of sashes are
-     * high: sew that one to the row first. A triangle that would need one row of sashes where the triangle at the other
-     * end needs the other one, which is where c and r differ by 2 or more, is set into its corner from mark to mark.
-     * Seams Seams of rows, and last those of the corners, are straight from edge to edge, and stop at the leg of a
-     * triangle of SASH_OUTER. So where blocks float, the seam below a row runs on beyond the tips, between two
-     * triangles, and each is drawn as far as it is left. status::range for argument::children: another number of blocks;
-     * for argument::depth: more than MUSLIN_QUILT_POINT_DEPTH_MAX such fields within each other; for argument::measure
-     * (`at` 0 the set-off, 1 the sash) or argument::fabric (`at` 2 of the sashes, 3 of the cornerstones): an id where
-     * the layout has none, or none where it needs one. Solving fails with status::range for argument::sash_width when w
-     * is not above 0, and for argument::block_width when blocks of SASH_INNER are not larger than w; `at` is the field's
-     * number. Source: geometry.
+     * setting_point(), as the solve's policy asks. Whole sashes and cornerstones are patches, B by w, w by B and w by
+     * w, upright in the turned frame: up to three children more, which follow the blocks, see quilt::children().
+     * Triangles, and in SASH_INNER the sashes that end at the edge, are the field's own pieces. Rows Rows run down to
+     * the right. Where there are sashes, they stand between the blocks of a row and in SASH_OUTER and SASH_CUT also at
+     * its ends; a row of sashes and cornerstones lies between two rows of blocks, and in those layouts beyond the first
+     * and the last one. Side triangles close rows of blocks. In SASH_OUTER a triangle is as long as its row and one row
+     * of sashes are high: sew that one to the row first. A triangle that would need one row of sashes where the
+     * triangle at the other end needs the other one, which is where c and r differ by 2 or more, is set into its corner
+     * from mark to mark. Seams Seams of rows, and last those of the corners, are straight from edge to edge, and stop
+     * at the leg of a triangle of SASH_OUTER. So where blocks float, the seam below a row runs on beyond the tips,
+     * between two triangles, and each is drawn as far as it is left. status::range for argument::children: another
+     * number of blocks; for argument::depth: more than MUSLIN_QUILT_POINT_DEPTH_MAX such fields within each other; for
+     * argument::measure (`at` 0 the set-off, 1 the sash) or argument::fabric (`at` 2 of the sashes, 3 of the
+     * cornerstones): an id where the layout has none, or none where it needs one. Solving fails with status::range for
+     * argument::sash_width when w is not above 0, and for argument::block_width when blocks of SASH_INNER are not
+     * larger than w; `at` is the field's number. Source: geometry.
      * muslin_quilt_diagonal() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> diagonal(const muslin::quilt_diagonal_spec &spec, muslin::span<const muslin::id> blocks)
     {
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_quilt_diagonal(get(), detail::in_c(&spec), detail::in_c(blocks.data()), blocks.size(), detail::in_c(&out),
-                                         problem);
+            return muslin_quilt_diagonal(get(), detail::in_c(&spec), detail::in_c(blocks.data()), blocks.size(),
+                                         detail::in_c(&out), problem);
         });
     }
 
     /** Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
-     * three triangles' room (n pieces in all; a row's pieces must end with it, else status::range with `at` the piece, n
-     * where there are too few), and closed at both ends by half-triangles. A row is H high and (cells + 1) H / sqrt 3
+     * three triangles' room (n pieces in all; a row's pieces must end with it, else status::range with `at` the piece,
+     * n where there are too few), and closed at both ends by half-triangles. A row is H high and (cells + 1) H / sqrt 3
      * wide, to the nearest tick; corners lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut from
      * strips as unit.h says, half-triangles as half-rectangles. Source: geometry.
      * muslin_quilt_sixty() in muslin/quilt.h. Since 0.1. */
@@ -742,7 +746,8 @@ public:
         muslin::id out{};
         return asking::ask(out, [&](muslin_problem *problem) {
             return muslin_quilt_sixty(get(), detail::in_c(&spec), detail::in_c(pieces.data()),
-                                      sizeof(muslin::quilt_sixty_piece_spec), pieces.size(), detail::in_c(&out), problem);
+                                      sizeof(muslin::quilt_sixty_piece_spec), pieces.size(), detail::in_c(&out),
+                                      problem);
         });
     }
 
@@ -783,9 +788,9 @@ public:
     answer<std::vector<muslin::quilt_sum_spec>> read_terms(muslin::id measure) const
     {
         std::vector<muslin::quilt_sum_spec> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::quilt_sum_spec *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_quilt_read_terms(get(), detail::in_c(measure), detail::in_c(rows_), sizeof(muslin::quilt_sum_spec),
-                                           capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_quilt_read_terms(get(), detail::in_c(measure), to.rows, sizeof(muslin::quilt_sum_spec),
+                                           to.capacity, to.count, problem);
         });
     }
 
@@ -808,14 +813,14 @@ public:
     answer<std::vector<muslin::id>> children(muslin::id node) const
     {
         std::vector<muslin::id> ids;
-        return asking::ask_rows(ids, ids, [&](auto *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_quilt_children(get(), detail::in_c(node), detail::in_c(rows_), capacity_, count_, problem);
+        return asking::ask_rows(ids, ids, [&](auto to, muslin_problem *problem) {
+            return muslin_quilt_children(get(), detail::in_c(node), to.rows, to.capacity, to.count, problem);
         });
     }
 
-    /** What a node was made with: each of these reads one kind. status::choice for argument::kind: the node is of another
-     * kind, which is `value`. What a trim, a join, a turn and a field on point are made of, quilt::children() tells; how
-     * a turn lies, quilt::node(). Time follows what is written.
+    /** What a node was made with: each of these reads one kind. status::choice for argument::kind: the node is of
+     * another kind, which is `value`. What a trim, a join, a turn and a field on point are made of, quilt::children()
+     * tells; how a turn lies, quilt::node(). Time follows what is written.
      * muslin_quilt_read_patch() in muslin/quilt.h. Since 0.1. */
     answer<muslin::quilt_patch_spec> read_patch(muslin::id node) const
     {
@@ -900,9 +905,10 @@ public:
     answer<std::vector<muslin::quilt_sixty_piece_spec>> read_sixty_pieces(muslin::id node) const
     {
         std::vector<muslin::quilt_sixty_piece_spec> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::quilt_sixty_piece_spec *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_quilt_read_sixty_pieces(get(), detail::in_c(node), detail::in_c(rows_),
-                                                  sizeof(muslin::quilt_sixty_piece_spec), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_quilt_read_sixty_pieces(get(), detail::in_c(node), to.rows,
+                                                  sizeof(muslin::quilt_sixty_piece_spec), to.capacity, to.count,
+                                                  problem);
         });
     }
 
@@ -913,10 +919,11 @@ public:
      * muslin_quilt_read_shape() in muslin/quilt.h. Since 0.1. */
     answer<muslin::quilt_read_shape_answer> read_shape(muslin::id node) const
     {
-        muslin::quilt_read_shape_answer answer_;
-        return asking::ask_rows(answer_, answer_.corners, [&](muslin::corner_spec *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_quilt_read_shape(get(), detail::in_c(node), detail::in_c(rows_), sizeof(muslin::corner_spec), capacity_,
-                                           count_, detail::in_c(&answer_.width), detail::in_c(&answer_.height), problem);
+        muslin::quilt_read_shape_answer answer;
+        return asking::ask_rows(answer, answer.corners, [&](auto to, muslin_problem *problem) {
+            return muslin_quilt_read_shape(get(), detail::in_c(node), to.rows, sizeof(muslin::corner_spec), to.capacity,
+                                           to.count, detail::in_c(&answer.width), detail::in_c(&answer.height),
+                                           problem);
         });
     }
 
@@ -925,8 +932,8 @@ public:
     answer<std::vector<muslin::id>> read_fabrics(muslin::id node) const
     {
         std::vector<muslin::id> ids;
-        return asking::ask_rows(ids, ids, [&](auto *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_quilt_read_fabrics(get(), detail::in_c(node), detail::in_c(rows_), capacity_, count_, problem);
+        return asking::ask_rows(ids, ids, [&](auto to, muslin_problem *problem) {
+            return muslin_quilt_read_fabrics(get(), detail::in_c(node), to.rows, to.capacity, to.count, problem);
         });
     }
 

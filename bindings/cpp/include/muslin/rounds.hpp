@@ -98,7 +98,7 @@ struct MUSLIN_CPP_TWIN logcabin_spec {
 };
 static_assert(detail::is_twin<logcabin_spec>);
 
-/** struct muslin_logcabin.  */
+/** struct muslin_logcabin. */
 struct MUSLIN_CPP_TWIN logcabin {
     using c_type = muslin_logcabin;
 
@@ -195,7 +195,7 @@ struct MUSLIN_CPP_TWIN logcabin_strip {
 };
 static_assert(detail::is_twin<logcabin_strip>);
 
-/** struct muslin_logcabin_fit_spec.  */
+/** struct muslin_logcabin_fit_spec. */
 struct MUSLIN_CPP_TWIN logcabin_fit_spec {
     using c_type = muslin_logcabin_fit_spec;
 
@@ -217,7 +217,7 @@ struct MUSLIN_CPP_TWIN logcabin_fit_spec {
 };
 static_assert(detail::is_twin<logcabin_fit_spec>);
 
-/** struct muslin_logcabin_fit.  */
+/** struct muslin_logcabin_fit. */
 struct MUSLIN_CPP_TWIN logcabin_fit {
     using c_type = muslin_logcabin_fit;
 
@@ -244,8 +244,8 @@ struct MUSLIN_CPP_TWIN logcabin_fit {
 };
 static_assert(detail::is_twin<logcabin_fit>);
 
-/** struct muslin_frame_spec. Four pieces with 45 degree ends round an opening, cut by template: top and bottom alike,
- * the two sides alike. */
+/** struct muslin_frame_spec. Four pieces with 45 degree ends round an opening, cut by template: top and bottom
+ * alike, the two sides alike. */
 struct MUSLIN_CPP_TWIN frame_spec {
     using c_type = muslin_frame_spec;
 
@@ -263,7 +263,7 @@ struct MUSLIN_CPP_TWIN frame_spec {
 };
 static_assert(detail::is_twin<frame_spec>);
 
-/** struct muslin_frame.  */
+/** struct muslin_frame. */
 struct MUSLIN_CPP_TWIN frame {
     using c_type = muslin_frame;
 
@@ -390,7 +390,7 @@ struct MUSLIN_CPP_TWIN medallion_row {
 };
 static_assert(detail::is_twin<medallion_row>);
 
-/** struct muslin_medallion.  */
+/** struct muslin_medallion. */
 struct MUSLIN_CPP_TWIN medallion {
     using c_type = muslin_medallion;
 
@@ -411,7 +411,7 @@ struct MUSLIN_CPP_TWIN medallion {
 };
 static_assert(detail::is_twin<medallion>);
 
-/** struct muslin_repeat_spec.  */
+/** struct muslin_repeat_spec. */
 struct MUSLIN_CPP_TWIN repeat_spec {
     using c_type = muslin_repeat_spec;
 
@@ -430,7 +430,7 @@ struct MUSLIN_CPP_TWIN repeat_spec {
 };
 static_assert(detail::is_twin<repeat_spec>);
 
-/** struct muslin_repeat.  */
+/** struct muslin_repeat. */
 struct MUSLIN_CPP_TWIN repeat {
     using c_type = muslin_repeat;
 
@@ -475,7 +475,7 @@ struct MUSLIN_CPP_TWIN repeat {
 };
 static_assert(detail::is_twin<repeat>);
 
-/** struct muslin_common_repeat.  */
+/** struct muslin_common_repeat. */
 struct MUSLIN_CPP_TWIN common_repeat {
     using c_type = muslin_common_repeat;
 
@@ -515,7 +515,7 @@ struct MUSLIN_CPP_TWIN point_border_spec {
 };
 static_assert(detail::is_twin<point_border_spec>);
 
-/** struct muslin_point_border.  */
+/** struct muslin_point_border. */
 struct MUSLIN_CPP_TWIN point_border {
     using c_type = muslin_point_border;
 
@@ -555,8 +555,8 @@ struct MUSLIN_CPP_TWIN point_border {
     std::int64_t end_triangles = 0;
     /** two a run */
     std::int64_t end_squares = 0;
-    /** what rounding makes of a run: its squares as cut, sewn with the seams given, less as many of D, to the nearest
-     * tick; negative when shorter */
+    /** what rounding makes of a run: its squares as cut, sewn with the seams given, less as many of D, to the
+     * nearest tick; negative when shorter */
     muslin::length run_longer_by{};
 };
 static_assert(detail::is_twin<point_border>);
@@ -568,8 +568,9 @@ inline namespace MUSLIN_CPP_FORM {
  * of their own: n = rounds, one for each round, or n = the number of logs, one for each in sewing order; else
  * status::range. A row of strips is counted for each half and cut width (see logcabin_strips()).
  * status::seam_too_wide when a centre or a log, given as cut, is m or less; status::range also when the finished
- * block would pass MUSLIN_SIZE_MAX; status::no_yield when the longest log of a half is longer than the strip without
- * its end loss (join strips first, and give the joined length as usable width). O(logs x kinds). Source: geometry.
+ * block would pass MUSLIN_SIZE_MAX; status::no_yield when the longest log of a half is longer than the strip
+ * without its end loss (join strips first, and give the joined length as usable width). O(logs x kinds). Source:
+ * geometry.
  * muslin_logcabin_plan() in muslin/rounds.h. Since 0.1. */
 inline answer<muslin::logcabin> logcabin_plan(const muslin::logcabin_spec &spec,
                                               muslin::span<const muslin::length> widths)
@@ -588,26 +589,26 @@ inline answer<std::vector<muslin::logcabin_log>> logcabin_logs(const muslin::log
                                                                muslin::span<const muslin::length> widths)
 {
     std::vector<muslin::logcabin_log> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::logcabin_log *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_logcabin_logs(detail::in_c(&spec), detail::in_c(widths.data()), widths.size(), detail::in_c(rows_),
-                                    sizeof(muslin::logcabin_log), capacity_, count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_logcabin_logs(detail::in_c(&spec), detail::in_c(widths.data()), widths.size(), to.rows,
+                                    sizeof(muslin::logcabin_log), to.capacity, to.count, problem);
     });
 }
 
 /** Strips for all blocks, a row for each half and cut width, the first half first, in sewing order of their first
  * logs (ask-then-fill). strips_least is the plain book sum, which forgets that a log does not run on from one strip
  * to the next. `strips` is a plan that works: the row's logs in the reverse order of sewing, each for all blocks
- * before the next, a log from the strip at hand while it reaches, else from a new one, and the old one is done with.
- * It can be more than the best plan, never fewer. Statuses as for logcabin_plan(). O(logs x kinds). Source: common
- * practice, no source, for both ways; geometry.
+ * before the next, a log from the strip at hand while it reaches, else from a new one, and the old one is done
+ * with. It can be more than the best plan, never fewer. Statuses as for logcabin_plan(). O(logs x kinds). Source:
+ * common practice, no source, for both ways; geometry.
  * muslin_logcabin_strips() in muslin/rounds.h. Since 0.1. */
 inline answer<std::vector<muslin::logcabin_strip>> logcabin_strips(const muslin::logcabin_spec &spec,
                                                                    muslin::span<const muslin::length> widths)
 {
     std::vector<muslin::logcabin_strip> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::logcabin_strip *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_logcabin_strips(detail::in_c(&spec), detail::in_c(widths.data()), widths.size(), detail::in_c(rows_),
-                                      sizeof(muslin::logcabin_strip), capacity_, count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_logcabin_strips(detail::in_c(&spec), detail::in_c(widths.data()), widths.size(), to.rows,
+                                      sizeof(muslin::logcabin_strip), to.capacity, to.count, problem);
     });
 }
 
@@ -659,9 +660,9 @@ inline answer<std::vector<muslin::frame_corner>> frame_outline(const muslin::fra
                                                                const muslin::rounding_spec &rounding = {})
 {
     std::vector<muslin::frame_corner> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::frame_corner *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_frame_outline(detail::in_c(&spec), detail::in_c(&rounding), detail::in_c(rows_),
-                                    sizeof(muslin::frame_corner), capacity_, count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_frame_outline(detail::in_c(&spec), detail::in_c(&rounding), to.rows, sizeof(muslin::frame_corner),
+                                    to.capacity, to.count, problem);
     });
 }
 
@@ -669,19 +670,19 @@ inline answer<std::vector<muslin::frame_corner>> frame_outline(const muslin::fra
  * that leaves a rest is no failure: its row says so. A COPING round stands directly before a PIECED one (else
  * status::choice, naming the kind). With the next round's repeat r, the least k with k r >= run + 2 width is taken
  * for the sides and for top and bottom apart, and the strips get (k r - run) / 2; run is the side, or, for top and
- * bottom that run through the corners, the side with two unit depths. status::no_fit when equal strips are asked for
- * and no width does for both (limit 0), or else when that passes `most` on any side (the limit is the wider strip,
- * with which as `most` the round comes out). status::range also when `most` is below `width`, or the finished quilt
- * would pass MUSLIN_SIZE_MAX. On failure no row is touched. Two passes. Source: geometry; the coping strip is common
- * practice, no source.
+ * bottom that run through the corners, the side with two unit depths. status::no_fit when equal strips are asked
+ * for and no width does for both (limit 0), or else when that passes `most` on any side (the limit is the wider
+ * strip, with which as `most` the round comes out). status::range also when `most` is below `width`, or the
+ * finished quilt would pass MUSLIN_SIZE_MAX. On failure no row is touched. Two passes. Source: geometry; the coping
+ * strip is common practice, no source.
  * muslin_medallion_plan() in muslin/rounds.h. Since 0.1. */
 inline answer<muslin::medallion> medallion_plan(const muslin::medallion_spec &spec,
                                                 muslin::span<muslin::medallion_row> rows)
 {
     muslin::medallion out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_medallion_plan(detail::in_c(&spec), detail::in_c(rows.data()), sizeof(muslin::medallion_row), rows.size(),
-                                     detail::in_c(&out), problem);
+        return muslin_medallion_plan(detail::in_c(&spec), detail::in_c(rows.data()), sizeof(muslin::medallion_row),
+                                     rows.size(), detail::in_c(&out), problem);
     });
 }
 
@@ -698,9 +699,9 @@ inline answer<muslin::repeat> repeat_plan(const muslin::repeat_spec &spec = {},
     });
 }
 
-/** The largest repeat from `least` (0 or more) to `most` (1 or more) that divides both sides of a quilt: a whole part
- * of their greatest common measure. status::range also when most is below least; status::no_fit when the largest
- * that does not pass `most` is below `least` (limit 0). O(log size). Source: geometry.
+/** The largest repeat from `least` (0 or more) to `most` (1 or more) that divides both sides of a quilt: a whole
+ * part of their greatest common measure. status::range also when most is below least; status::no_fit when the
+ * largest that does not pass `most` is below `least` (limit 0). O(log size). Source: geometry.
  * muslin_repeat_common() in muslin/rounds.h. Since 0.1. */
 inline answer<muslin::common_repeat> repeat_common(muslin::length width, muslin::length height, muslin::length least,
                                                    muslin::length most, const muslin::rounding_spec &rounding = {})
@@ -712,12 +713,13 @@ inline answer<muslin::common_repeat> repeat_common(muslin::length width, muslin:
     });
 }
 
-/** A pieced border of squares on point: sizes to cut, counts, and what the side leaves. The long edges of the setting
- * triangles lie on the border's edge, with the grain. `cutting` rounds what is cut and `measuring` what is reported
- * as finished; in the problem their members have `at` 0 and 1. status::range also when the squares would be less
- * than a tick from tip to tip; status::no_fit when not one of the given diagonal fits the side (problem: the side,
- * and the diagonal), or when rounding leaves nothing of a square but its seams (the grid, limit 0). Sources: Why I
- * cut strips at 1.91 inches for that border (blog, 2008) for the squares, geometry for the triangles.
+/** A pieced border of squares on point: sizes to cut, counts, and what the side leaves. The long edges of the
+ * setting triangles lie on the border's edge, with the grain. `cutting` rounds what is cut and `measuring` what is
+ * reported as finished; in the problem their members have `at` 0 and 1. status::range also when the squares would
+ * be less than a tick from tip to tip; status::no_fit when not one of the given diagonal fits the side (problem:
+ * the side, and the diagonal), or when rounding leaves nothing of a square but its seams (the grid, limit 0).
+ * Sources: Why I cut strips at 1.91 inches for that border (blog, 2008) for the squares, geometry for the
+ * triangles.
  * muslin_point_border_plan() in muslin/rounds.h. Since 0.1. */
 inline answer<muslin::point_border> point_border_plan(const muslin::point_border_spec &spec = {},
                                                       const muslin::rounding_spec &cutting = {},

@@ -10,7 +10,7 @@
 
 namespace muslin {
 
-/** struct muslin_scatter_spec.  */
+/** struct muslin_scatter_spec. */
 struct MUSLIN_CPP_TWIN scatter_spec {
     using c_type = muslin_scatter_spec;
 
@@ -25,7 +25,7 @@ struct MUSLIN_CPP_TWIN scatter_spec {
 };
 static_assert(detail::is_twin<scatter_spec>);
 
-/** struct muslin_touch_spec.  */
+/** struct muslin_touch_spec. */
 struct MUSLIN_CPP_TWIN touch_spec {
     using c_type = muslin_touch_spec;
 
@@ -39,7 +39,7 @@ struct MUSLIN_CPP_TWIN touch_spec {
 };
 static_assert(detail::is_twin<touch_spec>);
 
-/** struct muslin_scattered.  */
+/** struct muslin_scattered. */
 struct MUSLIN_CPP_TWIN scattered {
     using c_type = muslin_scattered;
 
@@ -59,7 +59,7 @@ struct MUSLIN_CPP_TWIN scattered {
 };
 static_assert(detail::is_twin<scattered>);
 
-/** struct muslin_scatter_blocks_spec.  */
+/** struct muslin_scatter_blocks_spec. */
 struct MUSLIN_CPP_TWIN scatter_blocks_spec {
     using c_type = muslin_scatter_blocks_spec;
 
@@ -94,7 +94,7 @@ struct MUSLIN_CPP_TWIN edge_prints_spec {
 };
 static_assert(detail::is_twin<edge_prints_spec>);
 
-/** struct muslin_placed_block.  */
+/** struct muslin_placed_block. */
 struct MUSLIN_CPP_TWIN placed_block {
     using c_type = muslin_placed_block;
 
@@ -135,30 +135,30 @@ struct scatter_touches_answer {
 inline namespace MUSLIN_CPP_FORM {
 
 /** Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
- * them, 1 .. 2^20), `touches` which places touch (touch_n, 0 .. 2^27; a pair named twice counts twice), `given[p]` a
- * print that place p must have, or -1; given may be null. Writes one print number for each place to `out`. Where it
- * costs no touch, every print lies spread over the whole. The lower bound counts what is given, packs pairs, rings
- * and cliques of places that cannot all differ because few kinds are there, and knows that more of a print than can
- * lie apart must touch. status::choice: a place that touches itself. status::not_enough also for a print that is
- * given to more places than it suffices for (`at`: the print).
+ * them, 1 .. 2^20), `touches` which places touch (touch_n, 0 .. 2^27; a pair named twice counts twice), `given[p]`
+ * a print that place p must have, or -1; given may be null. Writes one print number for each place to `out`. Where
+ * it costs no touch, every print lies spread over the whole. The lower bound counts what is given, packs pairs,
+ * rings and cliques of places that cannot all differ because few kinds are there, and knows that more of a print
+ * than can lie apart must touch. status::choice: a place that touches itself. status::not_enough also for a print
+ * that is given to more places than it suffices for (`at`: the print).
  * muslin_scatter_prints() in muslin/scatter.h. Since 0.1. */
 inline answer<muslin::scatter_prints_answer> scatter_prints(const muslin::scatter_spec &spec,
-                                                            const muslin::allocator &allocator,
+                                                            const muslin_allocator &allocator,
                                                             muslin::span<const std::int64_t> prints,
                                                             muslin::span<const muslin::touch_spec> touches,
                                                             muslin::span<const std::int64_t> given = {})
 {
-    muslin::scatter_prints_answer answer_;
-    answer_.out.resize(detail::places(spec.places));
-    return asking::ask(answer_, [&](muslin_problem *problem) {
+    muslin::scatter_prints_answer answer;
+    answer.out.resize(detail::places(spec.places));
+    return asking::ask(answer, [&](muslin_problem *problem) {
         if (const muslin_status status = detail::same_size(given.empty() ? 0 : given.size(),
-                                                           given.empty() ? 0 : detail::places(spec.places), MUSLIN_ARG_ROWS,
-                                                           problem))
+                                                           given.empty() ? 0 : detail::places(spec.places),
+                                                           MUSLIN_ARG_PLACES, problem))
             return status;
         return muslin_scatter_prints(detail::in_c(&spec), &allocator, prints.data(), prints.size(),
                                      detail::in_c(touches.data()), sizeof(muslin::touch_spec), touches.size(),
-                                     given.empty() ? nullptr : given.data(), answer_.out.data(), detail::in_c(&answer_.result),
-                                     problem);
+                                     given.empty() ? nullptr : given.data(), answer.out.data(),
+                                     detail::in_c(&answer.result), problem);
     });
 }
 
@@ -168,14 +168,15 @@ inline answer<muslin::scatter_prints_answer> scatter_prints(const muslin::scatte
  * can lie apart.
  * muslin_scatter_blocks() in muslin/scatter.h. Since 0.1. */
 inline answer<muslin::scatter_blocks_answer> scatter_blocks(const muslin::scatter_blocks_spec &spec,
-                                                            const muslin::allocator &allocator,
+                                                            const muslin_allocator &allocator,
                                                             muslin::span<const muslin::edge_prints_spec> blocks)
 {
-    muslin::scatter_blocks_answer answer_;
-    return asking::ask_rows(answer_, answer_.rows, [&](muslin::placed_block *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
+    muslin::scatter_blocks_answer answer;
+    return asking::ask_rows(answer, answer.rows, [&](auto to, muslin_problem *problem) {
         return muslin_scatter_blocks(detail::in_c(&spec), &allocator, detail::in_c(blocks.data()),
-                                     sizeof(muslin::edge_prints_spec), blocks.size(), detail::in_c(rows_),
-                                     sizeof(muslin::placed_block), capacity_, count_, detail::in_c(&answer_.result), problem);
+                                     sizeof(muslin::edge_prints_spec), blocks.size(), to.rows,
+                                     sizeof(muslin::placed_block), to.capacity, to.count, detail::in_c(&answer.result),
+                                     problem);
     });
 }
 
@@ -187,15 +188,15 @@ inline answer<muslin::scatter_blocks_answer> scatter_blocks(const muslin::scatte
  * shuffles. Source: pigeonhole.
  * muslin_scatter_sets() in muslin/scatter.h. Since 0.1. */
 inline answer<muslin::scatter_sets_answer> scatter_sets(const muslin::scatter_spec &spec,
-                                                        const muslin::allocator &allocator,
+                                                        const muslin_allocator &allocator,
                                                         muslin::span<const std::int64_t> prints, std::int64_t sets,
                                                         std::int64_t strips_per_set)
 {
-    muslin::scatter_sets_answer answer_;
-    answer_.out.resize(detail::places(spec.places));
-    return asking::ask(answer_, [&](muslin_problem *problem) {
+    muslin::scatter_sets_answer answer;
+    answer.out.resize(detail::places(spec.places));
+    return asking::ask(answer, [&](muslin_problem *problem) {
         return muslin_scatter_sets(detail::in_c(&spec), &allocator, prints.data(), prints.size(), sets, strips_per_set,
-                                   answer_.out.data(), detail::in_c(&answer_.result), problem);
+                                   answer.out.data(), detail::in_c(&answer.result), problem);
     });
 }
 
@@ -208,12 +209,12 @@ inline answer<muslin::scatter_sets_answer> scatter_sets(const muslin::scatter_sp
  * edges; memory from the allocator, about 50 bytes an edge. Source: geometry.
  * muslin_scatter_touches() in muslin/scatter.h. Since 0.1. */
 inline answer<muslin::scatter_touches_answer> scatter_touches(const muslin::solution &solution, muslin::id fabric,
-                                                              const muslin::allocator &allocator = libc_allocator())
+                                                              const muslin_allocator &allocator = libc_allocator())
 {
-    muslin::scatter_touches_answer answer_;
-    return asking::ask_rows(answer_, answer_.rows, [&](muslin::touch_spec *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_scatter_touches(solution.get(), detail::in_c(fabric), &allocator, detail::in_c(rows_),
-                                      sizeof(muslin::touch_spec), capacity_, count_, &answer_.places, problem);
+    muslin::scatter_touches_answer answer;
+    return asking::ask_rows(answer, answer.rows, [&](auto to, muslin_problem *problem) {
+        return muslin_scatter_touches(solution.get(), detail::in_c(fabric), &allocator, to.rows,
+                                      sizeof(muslin::touch_spec), to.capacity, to.count, &answer.places, problem);
     });
 }
 

@@ -20,7 +20,7 @@ enum class allowance_policy : std::int32_t {
     oversize = MUSLIN_ALLOWANCE_POLICY_OVERSIZE,
 };
 
-/** struct muslin_seam_spec.  */
+/** struct muslin_seam_spec. */
 struct MUSLIN_CPP_TWIN seam_spec {
     using c_type = muslin_seam_spec;
 
@@ -33,7 +33,7 @@ struct MUSLIN_CPP_TWIN seam_spec {
 };
 static_assert(detail::is_twin<seam_spec>);
 
-/** struct muslin_piece_spec.  */
+/** struct muslin_piece_spec. */
 struct MUSLIN_CPP_TWIN piece_spec {
     using c_type = muslin_piece_spec;
 
@@ -53,7 +53,7 @@ struct MUSLIN_CPP_TWIN piece_spec {
 };
 static_assert(detail::is_twin<piece_spec>);
 
-/** struct muslin_piece.  */
+/** struct muslin_piece. */
 struct MUSLIN_CPP_TWIN piece {
     using c_type = muslin_piece;
 
@@ -73,7 +73,7 @@ struct MUSLIN_CPP_TWIN piece {
 };
 static_assert(detail::is_twin<piece>);
 
-/** struct muslin_sewn_row.  */
+/** struct muslin_sewn_row. */
 struct MUSLIN_CPP_TWIN sewn_row {
     using c_type = muslin_sewn_row;
 
@@ -96,7 +96,7 @@ struct MUSLIN_CPP_TWIN sewn_row {
 };
 static_assert(detail::is_twin<sewn_row>);
 
-/** struct muslin_calibration.  */
+/** struct muslin_calibration. */
 struct MUSLIN_CPP_TWIN calibration {
     using c_type = muslin_calibration;
 
@@ -123,7 +123,7 @@ struct MUSLIN_CPP_TWIN calibration {
 };
 static_assert(detail::is_twin<calibration>);
 
-/** struct muslin_carry_on_spec.  */
+/** struct muslin_carry_on_spec. */
 struct MUSLIN_CPP_TWIN carry_on_spec {
     using c_type = muslin_carry_on_spec;
 
@@ -170,15 +170,15 @@ inline answer<muslin::length> seam_finished_from_cut(muslin::length cut, const m
 }
 
 /** Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
- * and the call succeeds, without it stops at the first failing element and says which in failed. The seam is checked
- * first, n = 0 or not; with n = 0 the arrays may be null. One pass. Since 0.1 both.
+ * and the call succeeds, without it stops at the first failing element and says which in failed. The seam is
+ * checked first, n = 0 or not; with n = 0 the arrays may be null. One pass. Since 0.1 both.
  * muslin_seam_cut_from_finished_n() in muslin/seam.h. Since 0.1. */
 inline answer<std::size_t> seam_cut_from_finished_n(muslin::span<const muslin::length> finished,
                                                     const muslin::seam_spec &seam, muslin::span<muslin::length> out,
                                                     muslin::span<muslin::status> statuses = {})
 {
-    std::size_t done_ = finished.size();
-    return asking::ask(done_, [&](muslin_problem *problem) {
+    std::size_t count = finished.size();
+    return asking::ask(count, [&](muslin_problem *problem) {
         if (const muslin_status status = detail::same_size(out.size(), finished.size(), MUSLIN_ARG_OUTPUT, problem))
             return status;
         if (const muslin_status status = detail::same_size(statuses.empty() ? finished.size() : statuses.size(),
@@ -188,11 +188,7 @@ inline answer<std::size_t> seam_cut_from_finished_n(muslin::span<const muslin::l
         const muslin_status status = muslin_seam_cut_from_finished_n(detail::in_c(finished.data()), finished.size(),
                                                                      detail::in_c(&seam), detail::in_c(out.data()),
                                                                      detail::in_c(statuses.data()), &failed);
-        if (status != MUSLIN_OK) {
-            detail::describe(*problem, status);
-            problem->at = static_cast<std::int64_t>(failed);
-        }
-        return status;
+        return detail::failed_at(status, failed, problem);
     });
 }
 
@@ -203,22 +199,18 @@ inline answer<std::size_t> seam_finished_from_cut_n(muslin::span<const muslin::l
                                                     const muslin::seam_spec &seam, muslin::span<muslin::length> out,
                                                     muslin::span<muslin::status> statuses = {})
 {
-    std::size_t done_ = cut.size();
-    return asking::ask(done_, [&](muslin_problem *problem) {
+    std::size_t count = cut.size();
+    return asking::ask(count, [&](muslin_problem *problem) {
         if (const muslin_status status = detail::same_size(out.size(), cut.size(), MUSLIN_ARG_OUTPUT, problem))
             return status;
         if (const muslin_status status = detail::same_size(statuses.empty() ? cut.size() : statuses.size(), cut.size(),
                                                            MUSLIN_ARG_OUTPUT, problem))
             return status;
         std::size_t failed = 0;
-        const muslin_status status = muslin_seam_finished_from_cut_n(detail::in_c(cut.data()), cut.size(), detail::in_c(&seam),
-                                                                     detail::in_c(out.data()), detail::in_c(statuses.data()),
-                                                                     &failed);
-        if (status != MUSLIN_OK) {
-            detail::describe(*problem, status);
-            problem->at = static_cast<std::int64_t>(failed);
-        }
-        return status;
+        const muslin_status status = muslin_seam_finished_from_cut_n(detail::in_c(cut.data()), cut.size(),
+                                                                     detail::in_c(&seam), detail::in_c(out.data()),
+                                                                     detail::in_c(statuses.data()), &failed);
+        return detail::failed_at(status, failed, problem);
     });
 }
 
@@ -254,12 +246,14 @@ inline answer<muslin::sewn_row> seam_row(muslin::span<const muslin::length> cuts
 {
     muslin::sewn_row out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_seam_row(detail::in_c(cuts.data()), cuts.size(), detail::in_c(&seam), detail::in_c(&out), problem);
+        return muslin_seam_row(detail::in_c(cuts.data()), cuts.size(), detail::in_c(&seam), detail::in_c(&out),
+                               problem);
     });
 }
 
 /** Backwards: the cut width of `pieces` (1 .. MUSLIN_COUNT_MAX) equal strips that together shall finish at
- * `finished`: finished / pieces + 2 s + u, rounded once, as asked. Source: Nine patch perfected, finished / 3 + 1/2.
+ * `finished`: finished / pieces + 2 s + u, rounded once, as asked. Source: Nine patch perfected, finished / 3 +
+ * 1/2.
  * muslin_seam_strip_for_finished() in muslin/seam.h. Since 0.1. */
 inline answer<muslin::rounded> seam_strip_for_finished(muslin::length finished, std::int64_t pieces,
                                                        const muslin::seam_spec &seam = {},
@@ -267,14 +261,14 @@ inline answer<muslin::rounded> seam_strip_for_finished(muslin::length finished, 
 {
     muslin::rounded out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_seam_strip_for_finished(detail::in_c(finished), pieces, detail::in_c(&seam), detail::in_c(&rounding),
-                                              detail::in_c(&out), problem);
+        return muslin_seam_strip_for_finished(detail::in_c(finished), pieces, detail::in_c(&seam),
+                                              detail::in_c(&rounding), detail::in_c(&out), problem);
     });
 }
 
-/** A cut size resized with its block: take the seams off, scale by numerator / denominator (both 1 .. INT64_MAX), put
- * them back on, rounded once, as asked. status::divide_by_zero: denominator 0. status::seam_too_wide: cut below 2 s
- * + u. status::overflow: the result passes MUSLIN_LENGTH_MAX. Source: Learn how to resize quilt blocks.
+/** A cut size resized with its block: take the seams off, scale by numerator / denominator (both 1 .. INT64_MAX),
+ * put them back on, rounded once, as asked. status::divide_by_zero: denominator 0. status::seam_too_wide: cut below
+ * 2 s + u. status::overflow: the result passes MUSLIN_LENGTH_MAX. Source: Learn how to resize quilt blocks.
  * muslin_seam_resize_cut() in muslin/seam.h. Since 0.1. */
 inline answer<muslin::rounded> seam_resize_cut(muslin::length cut, std::int64_t numerator, std::int64_t denominator,
                                                const muslin::seam_spec &seam = {},
@@ -282,8 +276,8 @@ inline answer<muslin::rounded> seam_resize_cut(muslin::length cut, std::int64_t 
 {
     muslin::rounded out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_seam_resize_cut(detail::in_c(cut), numerator, denominator, detail::in_c(&seam), detail::in_c(&rounding),
-                                      detail::in_c(&out), problem);
+        return muslin_seam_resize_cut(detail::in_c(cut), numerator, denominator, detail::in_c(&seam),
+                                      detail::in_c(&rounding), detail::in_c(&out), problem);
     });
 }
 
@@ -291,27 +285,28 @@ inline answer<muslin::rounded> seam_resize_cut(muslin::length cut, std::int64_t 
  * width edge to edge, `stitched` the allowance one meant to sew. n 2 .. MUSLIN_COUNT_MAX; each cut 1 ..
  * MUSLIN_SIZE_MAX and at least 2 s (else status::seam_too_wide, `at` names it); measured 1 .. the sum of cuts (else
  * status::range). status::seam_too_wide for `measured` when the cure would be below 0: u is then above 2 s. One
- * pass. For a trio, a centre measured between its two seams says the same: centre = cut - 2 e, so e = (cut - centre)
- * / 2. The fractions are not in lowest terms. Source: 1/4 inch seam test (T. Pereira), centre = cut - 1/2; geometry.
+ * pass. For a trio, a centre measured between its two seams says the same: centre = cut - 2 e, so e = (cut -
+ * centre) / 2. The fractions are not in lowest terms. Source: 1/4 inch seam test (T. Pereira), centre = cut - 1/2;
+ * geometry.
  * muslin_seam_calibrate() in muslin/seam.h. Since 0.1. */
 inline answer<muslin::calibration> seam_calibrate(muslin::span<const muslin::length> cuts, muslin::length measured,
                                                   muslin::length stitched)
 {
     muslin::calibration out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_seam_calibrate(detail::in_c(cuts.data()), cuts.size(), detail::in_c(measured), detail::in_c(stitched),
-                                     detail::in_c(&out), problem);
+        return muslin_seam_calibrate(detail::in_c(cuts.data()), cuts.size(), detail::in_c(measured),
+                                     detail::in_c(stitched), detail::in_c(&out), problem);
     });
 }
 
-/** The carry-on plan: sets that came out wrong are kept, and a later piece planned at c is cut to suit. With E = (T -
- * M) / (n - 1) as really sewn and P = 2 s + u as planned, the planned finished size c - P is scaled by (M - E) / (D
- * - P), where D = T - (n - 1) P is the planned width, and gets E back: (c - P) (M - E) / (D - P) + E = ((c - P) (n M
- * - T) + (T - M) (T - n P)) / ((n - 1) (T - n P)), whose right side is whole above and below the line (91 and 61
- * bits at most) and is rounded once, as asked. So a piece that was to be as long as its set is wide (a square block)
- * becomes M. The result is at most 2^61. status::seam_too_wide: c below P; T not above n P (nothing of the plan
- * would be seen); or n M below T (nothing of the sewn set is). In the problem c is argument::segment_cut and T is
- * argument::cut. Source: geometry.
+/** The carry-on plan: sets that came out wrong are kept, and a later piece planned at c is cut to suit. With E = (T
+ * - M) / (n - 1) as really sewn and P = 2 s + u as planned, the planned finished size c - P is scaled by (M - E) /
+ * (D - P), where D = T - (n - 1) P is the planned width, and gets E back: (c - P) (M - E) / (D - P) + E = ((c - P)
+ * (n M - T) + (T - M) (T - n P)) / ((n - 1) (T - n P)), whose right side is whole above and below the line (91 and
+ * 61 bits at most) and is rounded once, as asked. So a piece that was to be as long as its set is wide (a square
+ * block) becomes M. The result is at most 2^61. status::seam_too_wide: c below P; T not above n P (nothing of the
+ * plan would be seen); or n M below T (nothing of the sewn set is). In the problem c is argument::segment_cut and T
+ * is argument::cut. Source: geometry.
  * muslin_seam_carry_on() in muslin/seam.h. Since 0.1. */
 inline answer<muslin::rounded> seam_carry_on(const muslin::carry_on_spec &spec = {},
                                              const muslin::rounding_spec &rounding = {})
@@ -345,8 +340,8 @@ inline answer<muslin::length> seam_error_limit(muslin::length tolerance, std::in
 }
 
 /** The share of fabric that disappears into seams, in ppm to the nearest, ties up: (cut - finished) / cut, for any
- * two areas in doubled square ticks (a patch, a strip set, a whole top). cut_area 1 .. INT64_MAX, finished_area 0 ..
- * cut_area. In the problem, `at` is 0 for the cut area and 1 for the finished one. Source: geometry.
+ * two areas in doubled square ticks (a patch, a strip set, a whole top). cut_area 1 .. INT64_MAX, finished_area 0
+ * .. cut_area. In the problem, `at` is 0 for the cut area and 1 for the finished one. Source: geometry.
  * muslin_seam_share() in muslin/seam.h. Since 0.1. */
 inline answer<std::int32_t> seam_share(std::int64_t cut_area, std::int64_t finished_area)
 {

@@ -76,9 +76,9 @@ enum class point_layout : std::int32_t {
     sash_outer = MUSLIN_POINT_LAYOUT_SASH_OUTER,
     /** the same, the edge runs through the middle of the outer cornerstones: triangles */
     sash_cut = MUSLIN_POINT_LAYOUT_SASH_CUT,
-    /** no sash outside the corner blocks; the outer blocks touch the edge by their tips, sashes beside side triangles
-     * end at the edge, cut off at 45 degrees: there the edge is bias, even beside triangles. A single block has no
-     * such sash */
+    /** no sash outside the corner blocks; the outer blocks touch the edge by their tips, sashes beside side
+     * triangles end at the edge, cut off at 45 degrees: there the edge is bias, even beside triangles. A single
+     * block has no such sash */
     sash_inner = MUSLIN_POINT_LAYOUT_SASH_INNER,
 };
 
@@ -90,7 +90,7 @@ enum class point_edge : std::int32_t {
     half_blocks = MUSLIN_POINT_EDGE_HALF_BLOCKS,
 };
 
-/** struct muslin_setting_spec.  */
+/** struct muslin_setting_spec. */
 struct MUSLIN_CPP_TWIN setting_spec {
     using c_type = muslin_setting_spec;
 
@@ -115,7 +115,7 @@ struct MUSLIN_CPP_TWIN setting_spec {
 };
 static_assert(detail::is_twin<setting_spec>);
 
-/** struct muslin_setting.  */
+/** struct muslin_setting. */
 struct MUSLIN_CPP_TWIN setting {
     using c_type = muslin_setting;
 
@@ -153,7 +153,7 @@ struct MUSLIN_CPP_TWIN block_spec {
 };
 static_assert(detail::is_twin<block_spec>);
 
-/** struct muslin_block.  */
+/** struct muslin_block. */
 struct MUSLIN_CPP_TWIN block {
     using c_type = muslin_block;
 
@@ -177,7 +177,7 @@ struct MUSLIN_CPP_TWIN block {
 };
 static_assert(detail::is_twin<block>);
 
-/** struct muslin_run_spec.  */
+/** struct muslin_run_spec. */
 struct MUSLIN_CPP_TWIN run_spec {
     using c_type = muslin_run_spec;
 
@@ -197,7 +197,7 @@ struct MUSLIN_CPP_TWIN run_spec {
 };
 static_assert(detail::is_twin<run_spec>);
 
-/** struct muslin_run.  */
+/** struct muslin_run. */
 struct MUSLIN_CPP_TWIN run {
     using c_type = muslin_run;
 
@@ -248,7 +248,7 @@ struct MUSLIN_CPP_TWIN border_spec {
 };
 static_assert(detail::is_twin<border_spec>);
 
-/** struct muslin_border.  */
+/** struct muslin_border. */
 struct MUSLIN_CPP_TWIN border {
     using c_type = muslin_border;
 
@@ -316,7 +316,7 @@ struct MUSLIN_CPP_TWIN setting_sashed_spec {
 };
 static_assert(detail::is_twin<setting_sashed_spec>);
 
-/** struct muslin_setting_sashed_plan.  */
+/** struct muslin_setting_sashed_plan. */
 struct MUSLIN_CPP_TWIN setting_sashed_plan {
     using c_type = muslin_setting_sashed_plan;
 
@@ -351,7 +351,7 @@ struct MUSLIN_CPP_TWIN setting_sashed_plan {
 };
 static_assert(detail::is_twin<setting_sashed_plan>);
 
-/** struct muslin_sash_piece.  */
+/** struct muslin_sash_piece. */
 struct MUSLIN_CPP_TWIN sash_piece {
     using c_type = muslin_sash_piece;
 
@@ -383,7 +383,7 @@ struct MUSLIN_CPP_TWIN sash_piece {
 };
 static_assert(detail::is_twin<sash_piece>);
 
-/** struct muslin_setting_alternate_spec.  */
+/** struct muslin_setting_alternate_spec. */
 struct MUSLIN_CPP_TWIN setting_alternate_spec {
     using c_type = muslin_setting_alternate_spec;
 
@@ -406,7 +406,7 @@ struct MUSLIN_CPP_TWIN setting_alternate_spec {
 };
 static_assert(detail::is_twin<setting_alternate_spec>);
 
-/** struct muslin_setting_alternate_plan.  */
+/** struct muslin_setting_alternate_plan. */
 struct MUSLIN_CPP_TWIN setting_alternate_plan {
     using c_type = muslin_setting_alternate_plan;
 
@@ -447,7 +447,7 @@ struct MUSLIN_CPP_TWIN setting_line_spec {
 };
 static_assert(detail::is_twin<setting_line_spec>);
 
-/** struct muslin_setting_line_plan.  */
+/** struct muslin_setting_line_plan. */
 struct MUSLIN_CPP_TWIN setting_line_plan {
     using c_type = muslin_setting_line_plan;
 
@@ -464,7 +464,7 @@ struct MUSLIN_CPP_TWIN setting_line_plan {
 };
 static_assert(detail::is_twin<setting_line_plan>);
 
-/** struct muslin_setting_line_place.  */
+/** struct muslin_setting_line_place. */
 struct MUSLIN_CPP_TWIN setting_line_place {
     using c_type = muslin_setting_line_place;
 
@@ -524,7 +524,7 @@ struct MUSLIN_CPP_TWIN setting_point_spec {
 };
 static_assert(detail::is_twin<setting_point_spec>);
 
-/** struct muslin_setting_point_plan.  */
+/** struct muslin_setting_point_plan. */
 struct MUSLIN_CPP_TWIN setting_point_plan {
     using c_type = muslin_setting_point_plan;
 
@@ -593,8 +593,8 @@ struct MUSLIN_CPP_TWIN setting_point_plan {
     muslin::length edge_cornerstone_cut{};
     /** 1 when the whole outer edge lies on the straight grain: neither half-blocks nor edge sashes */
     muslin::truth straight_grain{};
-    /** warning::bias_edge when it does not; warning::off_grid when a square that was rounded by its diagonal does not
-     * lie on the cutting grid */
+    /** warning::bias_edge when it does not; warning::off_grid when a square that was rounded by its diagonal does
+     * not lie on the cutting grid */
     std::uint32_t warnings = 0;
     /** as of the side square; 0 without edge cornerstones */
     muslin::length edge_cornerstone_need{};
@@ -623,8 +623,8 @@ inline answer<muslin::setting> setting_straight(const muslin::setting_spec &spec
     });
 }
 
-/** The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX: the
- * first block is not turned, its neighbours are. `turning` is an enum turning.
+/** The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX:
+ * the first block is not turned, its neighbours are. `turning` is an enum turning.
  * muslin_setting_turn() in muslin/setting.h. Since 0.1. */
 inline answer<std::int32_t> setting_turn(muslin::turning turning, std::int64_t column, std::int64_t row)
 {
@@ -634,9 +634,9 @@ inline answer<std::int32_t> setting_turn(muslin::turning turning, std::int64_t c
     });
 }
 
-/** The block that segments make, and whether it is square. status::seam_too_wide when nothing of segment or set would
- * be seen (2 s + u or less); status::range also when the block would be wider than MUSLIN_SIZE_MAX unfinished.
- * Source: geometry.
+/** The block that segments make, and whether it is square. status::seam_too_wide when nothing of segment or set
+ * would be seen (2 s + u or less); status::range also when the block would be wider than MUSLIN_SIZE_MAX
+ * unfinished. Source: geometry.
  * muslin_block_from_segments() in muslin/setting.h. Since 0.1. */
 inline answer<muslin::block> block_from_segments(const muslin::block_spec &spec = {})
 {
@@ -654,8 +654,8 @@ inline answer<muslin::length> join_loss(muslin::join join, muslin::length strip_
 {
     muslin::length out{};
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_join_loss(detail::in_c(join), detail::in_c(strip_cut), detail::in_c(allowance), detail::in_c(&out),
-                                problem);
+        return muslin_join_loss(detail::in_c(join), detail::in_c(strip_cut), detail::in_c(allowance),
+                                detail::in_c(&out), problem);
     });
 }
 
@@ -672,15 +672,15 @@ inline answer<muslin::run> run_plan(const muslin::run_spec &spec = {})
 
 /** One border; for several, from the inside outwards, the unfinished sizes of one are the input of the next. A side
  * or top is as long as the raw edge it is sewn to, so no allowance is added to a butted length: sides first, L and
- * then width + 2 W; top first the other way round; with cornerstones, the four edges as they are and four squares of
- * the cut width. A mitred piece along the raw edge L needs L + 2 W + 2 sqrt 2 s, up to a tick, plus mitre_extra; the
- * take-up of mitre and joins, a thread or two, is left to mitre_extra and spare. Across the width the four pieces
- * are cut from one run, as run_plan() does. Lengthwise they lie side by side, as many as the usable width holds,
- * longest first. Cornerstones come from a strip of the same cut width and are not counted in total_length. Printed
- * lengths are the arithmetic: measure the real top through the middle in three places, cut to that, and ease to fit.
- * status::seam_too_wide when a side of the top is less than 2 s + u; status::no_yield and status::overflow as in
- * run_plan(); status::no_fit when, lengthwise, the cloth does not hold one piece. Sources: 4Bs: borders (group
- * sampler lesson), geometry for the mitre, where print adds anything from 1/2 to 6 in.
+ * then width + 2 W; top first the other way round; with cornerstones, the four edges as they are and four squares
+ * of the cut width. A mitred piece along the raw edge L needs L + 2 W + 2 sqrt 2 s, up to a tick, plus mitre_extra;
+ * the take-up of mitre and joins, a thread or two, is left to mitre_extra and spare. Across the width the four
+ * pieces are cut from one run, as run_plan() does. Lengthwise they lie side by side, as many as the usable width
+ * holds, longest first. Cornerstones come from a strip of the same cut width and are not counted in total_length.
+ * Printed lengths are the arithmetic: measure the real top through the middle in three places, cut to that, and
+ * ease to fit. status::seam_too_wide when a side of the top is less than 2 s + u; status::no_yield and
+ * status::overflow as in run_plan(); status::no_fit when, lengthwise, the cloth does not hold one piece. Sources:
+ * 4Bs: borders (group sampler lesson), geometry for the mitre, where print adds anything from 1/2 to 6 in.
  * muslin_border_plan() in muslin/setting.h. Since 0.1. */
 inline answer<muslin::border> border_plan(const muslin::border_spec &spec = {})
 {
@@ -707,16 +707,16 @@ inline answer<muslin::setting_sashed_plan> setting_sashed(const muslin::setting_
 
 /** The strips across the cloth for each kind of piece that there is, in the order of enum sash_kind: one to three
  * rows, none for a top without sashes. A piece longer than a strip is cut from strips joined end to end with
- * straight seams, 2 s lost in each. Statuses of setting_sashed(), and status::no_yield when a join would eat a whole
- * strip; status::overflow when pieces or strips pass MUSLIN_COUNT_MAX; status::buffer and status::struct_size for
- * the rows. Source: How much fabric do I need for quilt sashing? (tutorial site); geometry.
+ * straight seams, 2 s lost in each. Statuses of setting_sashed(), and status::no_yield when a join would eat a
+ * whole strip; status::overflow when pieces or strips pass MUSLIN_COUNT_MAX; status::buffer and status::struct_size
+ * for the rows. Source: How much fabric do I need for quilt sashing? (tutorial site); geometry.
  * muslin_setting_sashed_pieces() in muslin/setting.h. Since 0.1. */
 inline answer<std::vector<muslin::sash_piece>> setting_sashed_pieces(const muslin::setting_sashed_spec &spec = {})
 {
     std::vector<muslin::sash_piece> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::sash_piece *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_setting_sashed_pieces(detail::in_c(&spec), detail::in_c(rows_), sizeof(muslin::sash_piece), capacity_,
-                                            count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_setting_sashed_pieces(detail::in_c(&spec), to.rows, sizeof(muslin::sash_piece), to.capacity,
+                                            to.count, problem);
     });
 }
 
@@ -740,7 +740,8 @@ inline answer<muslin::setting_line_plan> setting_line(muslin::span<const muslin:
 {
     muslin::setting_line_plan out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_setting_line(detail::in_c(sizes.data()), sizes.size(), detail::in_c(&spec), detail::in_c(&out), problem);
+        return muslin_setting_line(detail::in_c(sizes.data()), sizes.size(), detail::in_c(&spec), detail::in_c(&out),
+                                   problem);
     });
 }
 
@@ -751,9 +752,9 @@ inline answer<std::vector<muslin::setting_line_place>> setting_line_places(musli
                                                                            const muslin::setting_line_spec &spec = {})
 {
     std::vector<muslin::setting_line_place> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::setting_line_place *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_setting_line_places(detail::in_c(sizes.data()), sizes.size(), detail::in_c(&spec), detail::in_c(rows_),
-                                          sizeof(muslin::setting_line_place), capacity_, count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_setting_line_places(detail::in_c(sizes.data()), sizes.size(), detail::in_c(&spec), to.rows,
+                                          sizeof(muslin::setting_line_place), to.capacity, to.count, problem);
     });
 }
 
@@ -780,8 +781,8 @@ inline answer<muslin::setting_point_plan> setting_point(const muslin::setting_po
 {
     muslin::setting_point_plan out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_setting_point(detail::in_c(&spec), detail::in_c(&cutting), detail::in_c(&measuring), detail::in_c(&out),
-                                    problem);
+        return muslin_setting_point(detail::in_c(&spec), detail::in_c(&cutting), detail::in_c(&measuring),
+                                    detail::in_c(&out), problem);
     });
 }
 
@@ -801,11 +802,11 @@ inline answer<muslin::length> setting_point_block_for_width(const muslin::settin
     });
 }
 
-/** The finished block that a given side square (cut twice, `side_square_cut` 1 .. MUSLIN_SIZE_MAX) can frame exactly,
- * rounded once, as asked: the exact need solved for B. Of the spec, sash, set-off, allowance, take-up and layout
- * count. status::no_fit when the square leaves no block of a tick, in SASH_INNER none a tick above the sash (the
- * limit is the least square that does), or when rounding leaves none (the problem names the block as rounded, and
- * the limit is the least on the grid). Source: geometry.
+/** The finished block that a given side square (cut twice, `side_square_cut` 1 .. MUSLIN_SIZE_MAX) can frame
+ * exactly, rounded once, as asked: the exact need solved for B. Of the spec, sash, set-off, allowance, take-up and
+ * layout count. status::no_fit when the square leaves no block of a tick, in SASH_INNER none a tick above the sash
+ * (the limit is the least square that does), or when rounding leaves none (the problem names the block as rounded,
+ * and the limit is the least on the grid). Source: geometry.
  * muslin_setting_point_block_from_side() in muslin/setting.h. Since 0.1. */
 inline answer<muslin::rounded> setting_point_block_from_side(const muslin::setting_point_spec &spec,
                                                              muslin::length side_square_cut,
@@ -813,8 +814,8 @@ inline answer<muslin::rounded> setting_point_block_from_side(const muslin::setti
 {
     muslin::rounded out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_setting_point_block_from_side(detail::in_c(&spec), detail::in_c(side_square_cut), detail::in_c(&rounding),
-                                                    detail::in_c(&out), problem);
+        return muslin_setting_point_block_from_side(detail::in_c(&spec), detail::in_c(side_square_cut),
+                                                    detail::in_c(&rounding), detail::in_c(&out), problem);
     });
 }
 

@@ -34,7 +34,7 @@ enum class sewing_kind : std::int32_t {
     sixty = MUSLIN_SEWING_SIXTY,
 };
 
-/** struct muslin_sewing_step.  */
+/** struct muslin_sewing_step. */
 struct MUSLIN_CPP_TWIN sewing_step {
     using c_type = muslin_sewing_step;
 
@@ -68,7 +68,7 @@ struct MUSLIN_CPP_TWIN sewing_step {
 };
 static_assert(detail::is_twin<sewing_step>);
 
-/** struct muslin_sewing_feed.  */
+/** struct muslin_sewing_feed. */
 struct MUSLIN_CPP_TWIN sewing_feed {
     using c_type = muslin_sewing_feed;
 
@@ -83,7 +83,7 @@ struct MUSLIN_CPP_TWIN sewing_feed {
 };
 static_assert(detail::is_twin<sewing_feed>);
 
-/** struct muslin_sewing_total.  */
+/** struct muslin_sewing_total. */
 struct MUSLIN_CPP_TWIN sewing_total {
     using c_type = muslin_sewing_total;
 
@@ -110,21 +110,22 @@ static_assert(detail::is_twin<sewing_total>);
 
 inline namespace MUSLIN_CPP_FORM {
 
-/** The steps, a row each, in the order of their nodes. A strip-pieced join is two: its set, then its segments. Turned
- * nodes take no step of their own; mirror images are sewn along with what they mirror, the other way round. Seams of
- * units and shapes, and mitres, are as long as their finished seams, to the nearest tick, plus an allowance e at
- * each end; one that joins two halves of a unit through its middle, see quilt::unit(), counts once. In a field on
- * point, in every layout, an end that lies on the outer edge counts e sqrt 2, also where of what is sewn together
- * one piece ends square there and the other, longer one at 45 degrees; every other end counts e. Rows are sewn with
- * their triangles, then to each other, corners last. A triangle of SASH_OUTER that is set into a corner, see
- * quilt::diagonal(), comes once the rows of sashes on both sides of its row are sewn to it: into the angle of the
- * row's end and of the row of sashes that runs on, two seams from mark to mark, which count like the others.
+/** The steps, a row each, in the order of their nodes. A strip-pieced join is two: its set, then its segments.
+ * Turned nodes take no step of their own; mirror images are sewn along with what they mirror, the other way round.
+ * Seams of units and shapes, and mitres, are as long as their finished seams, to the nearest tick, plus an
+ * allowance e at each end; one that joins two halves of a unit through its middle, see quilt::unit(), counts once.
+ * In a field on point, in every layout, an end that lies on the outer edge counts e sqrt 2, also where of what is
+ * sewn together one piece ends square there and the other, longer one at 45 degrees; every other end counts e. Rows
+ * are sewn with their triangles, then to each other, corners last. A triangle of SASH_OUTER that is set into a
+ * corner, see quilt::diagonal(), comes once the rows of sashes on both sides of its row are sewn to it: into the
+ * angle of the row's end and of the row of sashes that runs on, two seams from mark to mark, which count like the
+ * others.
  * muslin_sewing_steps() in muslin/sewing.h. Since 0.1. */
 inline answer<std::vector<muslin::sewing_step>> sewing_steps(const muslin::solution &solution)
 {
     std::vector<muslin::sewing_step> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::sewing_step *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_sewing_steps(solution.get(), detail::in_c(rows_), sizeof(muslin::sewing_step), capacity_, count_,
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_sewing_steps(solution.get(), to.rows, sizeof(muslin::sewing_step), to.capacity, to.count,
                                    problem);
     });
 }
@@ -136,8 +137,8 @@ inline answer<std::vector<muslin::sewing_step>> sewing_steps(const muslin::solut
 inline answer<std::vector<muslin::sewing_feed>> sewing_feeds(const muslin::solution &solution, std::int64_t step)
 {
     std::vector<muslin::sewing_feed> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::sewing_feed *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_sewing_feeds(solution.get(), step, detail::in_c(rows_), sizeof(muslin::sewing_feed), capacity_, count_,
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_sewing_feeds(solution.get(), step, to.rows, sizeof(muslin::sewing_feed), to.capacity, to.count,
                                    problem);
     });
 }
@@ -148,8 +149,8 @@ inline answer<std::vector<muslin::sewing_feed>> sewing_feeds(const muslin::solut
 inline answer<std::string> sewing_label(std::int64_t number)
 {
     std::string text;
-    return asking::ask_text(text, text, [&](char *buf_, std::size_t cap_, std::size_t *need_, muslin_problem *problem) {
-        return muslin_sewing_label(number, buf_, cap_, need_, problem);
+    return asking::ask_text(text, text, [&](auto to, muslin_problem *problem) {
+        return muslin_sewing_label(number, to.text, to.capacity, to.need, problem);
     });
 }
 
@@ -162,8 +163,8 @@ inline answer<muslin::sewing_total> sewing_totals(const muslin::solution &soluti
 {
     muslin::sewing_total out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_sewing_totals(solution.get(), detail::in_c(seam_error), detail::in_c(cut_error), detail::in_c(&out),
-                                    problem);
+        return muslin_sewing_totals(solution.get(), detail::in_c(seam_error), detail::in_c(cut_error),
+                                    detail::in_c(&out), problem);
     });
 }
 

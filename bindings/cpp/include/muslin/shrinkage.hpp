@@ -28,7 +28,7 @@ enum class governing_source : std::int32_t {
     both = MUSLIN_GOVERNING_SOURCE_BOTH,
 };
 
-/** struct muslin_wash_spec.  */
+/** struct muslin_wash_spec. */
 struct MUSLIN_CPP_TWIN wash_spec {
     using c_type = muslin_wash_spec;
 
@@ -42,7 +42,7 @@ struct MUSLIN_CPP_TWIN wash_spec {
 };
 static_assert(detail::is_twin<wash_spec>);
 
-/** struct muslin_wash_change.  */
+/** struct muslin_wash_change. */
 struct MUSLIN_CPP_TWIN wash_change {
     using c_type = muslin_wash_change;
 
@@ -60,7 +60,7 @@ struct MUSLIN_CPP_TWIN wash_change {
 };
 static_assert(detail::is_twin<wash_change>);
 
-/** struct muslin_shrinkage_spec.  */
+/** struct muslin_shrinkage_spec. */
 struct MUSLIN_CPP_TWIN shrinkage_spec {
     using c_type = muslin_shrinkage_spec;
 
@@ -78,7 +78,7 @@ struct MUSLIN_CPP_TWIN shrinkage_spec {
 };
 static_assert(detail::is_twin<shrinkage_spec>);
 
-/** struct muslin_size_to_make.  */
+/** struct muslin_size_to_make. */
 struct MUSLIN_CPP_TWIN size_to_make {
     using c_type = muslin_size_to_make;
 
@@ -106,7 +106,7 @@ struct MUSLIN_CPP_TWIN size_to_make {
 };
 static_assert(detail::is_twin<size_to_make>);
 
-/** struct muslin_washed_size.  */
+/** struct muslin_washed_size. */
 struct MUSLIN_CPP_TWIN washed_size {
     using c_type = muslin_washed_size;
 
@@ -126,7 +126,7 @@ struct MUSLIN_CPP_TWIN washed_size {
 };
 static_assert(detail::is_twin<washed_size>);
 
-/** struct muslin_governing.  */
+/** struct muslin_governing. */
 struct MUSLIN_CPP_TWIN governing {
     using c_type = muslin_governing;
 
@@ -139,7 +139,7 @@ struct MUSLIN_CPP_TWIN governing {
 };
 static_assert(detail::is_twin<governing>);
 
-/** struct muslin_prewash_spec.  */
+/** struct muslin_prewash_spec. */
 struct MUSLIN_CPP_TWIN prewash_spec {
     using c_type = muslin_prewash_spec;
 
@@ -156,7 +156,7 @@ struct MUSLIN_CPP_TWIN prewash_spec {
 };
 static_assert(detail::is_twin<prewash_spec>);
 
-/** struct muslin_prewash.  */
+/** struct muslin_prewash. */
 struct MUSLIN_CPP_TWIN prewash {
     using c_type = muslin_prewash;
 
@@ -226,8 +226,8 @@ inline answer<muslin::washed_size> shrinkage_becomes(const muslin::shrinkage_spe
 
 /** The size to make straight from a measured sample, without a percentage between that could be rounded: target x
  * before / after, rounded once, as asked. before and after 1 .. MUSLIN_SIZE_MAX (`at` 0 and 1), target 0 ..
- * MUSLIN_SIZE_MAX. The sample is made, quilted and washed as the quilt will be; one call for each direction. Source:
- * How to make a quilt finish at a certain size (blog, 2020).
+ * MUSLIN_SIZE_MAX. The sample is made, quilted and washed as the quilt will be; one call for each direction.
+ * Source: How to make a quilt finish at a certain size (blog, 2020).
  * muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 0.1. */
 inline answer<muslin::rounded> shrinkage_from_sample(muslin::length before, muslin::length after, muslin::length target,
                                                      const muslin::rounding_spec &rounding = {})
@@ -253,9 +253,9 @@ inline answer<muslin::governing> shrinkage_governs(std::int32_t fabric, std::int
     });
 }
 
-/** What to wash so that enough cloth is left. First ask for the width, work out the length needed of cloth that wide,
- * then ask again: narrower cloth may need more strips. Buying steps and extras are for fabric_purchase(), with its
- * shrinkage at 0. Source: as for the size to make.
+/** What to wash so that enough cloth is left. First ask for the width, work out the length needed of cloth that
+ * wide, then ask again: narrower cloth may need more strips. Buying steps and extras are for fabric_purchase(),
+ * with its shrinkage at 0. Source: as for the size to make.
  * muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 0.1. */
 inline answer<muslin::prewash> shrinkage_prewash(const muslin::prewash_spec &spec = {})
 {

@@ -36,8 +36,8 @@ enum class cut_source : std::int32_t {
     setting = MUSLIN_CUT_SOURCE_SETTING,
     /** a piece of a 60 degree row, cut from a strip */
     sixty = MUSLIN_CUT_SOURCE_SIXTY,
-    /** a strip with mitred ends, cut as a rectangle to its longest edge; so is a sash on point that ends at the edge,
-     * cut off at 45 degrees */
+    /** a strip with mitred ends, cut as a rectangle to its longest edge; so is a sash on point that ends at the
+     * edge, cut off at 45 degrees */
     mitred = MUSLIN_CUT_SOURCE_MITRED,
 };
 
@@ -66,7 +66,7 @@ enum class term_kind : std::int32_t {
     half = MUSLIN_TERM_HALF,
 };
 
-/** struct muslin_solution_spec.  */
+/** struct muslin_solution_spec. */
 struct MUSLIN_CPP_TWIN solution_spec {
     using c_type = muslin_solution_spec;
 
@@ -102,7 +102,7 @@ struct MUSLIN_CPP_TWIN solution_spec {
 };
 static_assert(detail::is_twin<solution_spec>);
 
-/** struct muslin_solution_value_spec.  */
+/** struct muslin_solution_value_spec. */
 struct MUSLIN_CPP_TWIN solution_value_spec {
     using c_type = muslin_solution_value_spec;
 
@@ -116,7 +116,7 @@ struct MUSLIN_CPP_TWIN solution_value_spec {
 };
 static_assert(detail::is_twin<solution_value_spec>);
 
-/** struct muslin_node_size.  */
+/** struct muslin_node_size. */
 struct MUSLIN_CPP_TWIN node_size {
     using c_type = muslin_node_size;
 
@@ -156,7 +156,7 @@ struct MUSLIN_CPP_TWIN node_size {
 };
 static_assert(detail::is_twin<node_size>);
 
-/** struct muslin_solution_total.  */
+/** struct muslin_solution_total. */
 struct MUSLIN_CPP_TWIN solution_total {
     using c_type = muslin_solution_total;
 
@@ -187,7 +187,7 @@ struct MUSLIN_CPP_TWIN solution_total {
 };
 static_assert(detail::is_twin<solution_total>);
 
-/** struct muslin_misfit.  */
+/** struct muslin_misfit. */
 struct MUSLIN_CPP_TWIN misfit {
     using c_type = muslin_misfit;
 
@@ -203,8 +203,8 @@ struct MUSLIN_CPP_TWIN misfit {
     muslin::length second_size{};
     /** first less second; 0 where one is mixed */
     muslin::length difference{};
-    /** seams to stretch or gather over: pieces along the edge that gives way, the one with more of them; of ALLOWANCE
-     * 0 */
+    /** seams to stretch or gather over: pieces along the edge that gives way, the one with more of them; of
+     * ALLOWANCE 0 */
     std::int64_t pieces = 0;
     /** what each of them takes up: the difference over pieces, up to a tick; else 0 */
     muslin::length ease_each{};
@@ -216,7 +216,7 @@ struct MUSLIN_CPP_TWIN misfit {
 };
 static_assert(detail::is_twin<misfit>);
 
-/** struct muslin_solution_cut.  */
+/** struct muslin_solution_cut. */
 struct MUSLIN_CPP_TWIN solution_cut {
     using c_type = muslin_solution_cut;
 
@@ -287,7 +287,7 @@ struct MUSLIN_CPP_TWIN solution_cut {
 };
 static_assert(detail::is_twin<solution_cut>);
 
-/** struct muslin_strip_set.  */
+/** struct muslin_strip_set. */
 struct MUSLIN_CPP_TWIN strip_set {
     using c_type = muslin_strip_set;
 
@@ -328,7 +328,7 @@ struct MUSLIN_CPP_TWIN strip_set {
 };
 static_assert(detail::is_twin<strip_set>);
 
-/** struct muslin_term.  */
+/** struct muslin_term. */
 struct MUSLIN_CPP_TWIN term {
     using c_type = muslin_term;
 
@@ -348,7 +348,7 @@ struct MUSLIN_CPP_TWIN term {
 };
 static_assert(detail::is_twin<term>);
 
-/** struct muslin_outline.  */
+/** struct muslin_outline. */
 struct MUSLIN_CPP_TWIN outline {
     using c_type = muslin_outline;
 
@@ -362,10 +362,10 @@ struct MUSLIN_CPP_TWIN outline {
     /** counter-clockwise */
     std::int64_t corners = 0;
     /** of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the left, right from the top,
-     * bottom, left, then corners upper left, lower right, upper right, lower left; then, cut off at the edge, sashes
-     * that stand in the turned frame at the top, right, bottom, left, those that lie at the right, bottom, top,
-     * left, or cornerstones so; piece from 1 of rows: those given, then the left and the right half-triangle of each
-     * row; 1 of a patch */
+     * bottom, left, then corners upper left, lower right, upper right, lower left; then, cut off at the edge,
+     * sashes that stand in the turned frame at the top, right, bottom, left, those that lie at the right, bottom,
+     * top, left, or cornerstones so; piece from 1 of rows: those given, then the left and the right half-triangle
+     * of each row; 1 of a patch */
     std::int32_t region = 0;
     /** how its print lies: clockwise */
     std::int32_t quarter_turns = 0;
@@ -377,7 +377,7 @@ struct MUSLIN_CPP_TWIN outline {
 };
 static_assert(detail::is_twin<outline>);
 
-/** struct muslin_outline_corner.  */
+/** struct muslin_outline_corner. */
 struct MUSLIN_CPP_TWIN outline_corner {
     using c_type = muslin_outline_corner;
 
@@ -406,13 +406,13 @@ inline namespace MUSLIN_CPP_FORM {
 class solution : public handle<muslin_solution, muslin_solution_free> {
 public:
     /** Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that
-     * measures and fabrics have. Only what the root needs is worked out. Edges that do not meet do not make it fail: see
-     * solution::misfits(). status::range: a sum of measures, a size or a trimmed size outside 1 .. MUSLIN_SIZE_MAX (a
-     * sum may be 0), more pieces than MUSLIN_COUNT_MAX; `at` is the number of the measure or node (id_number()).
+     * measures and fabrics have. Only what the root needs is worked out. Edges that do not meet do not make it fail:
+     * see solution::misfits(). status::range: a sum of measures, a size or a trimmed size outside 1 .. MUSLIN_SIZE_MAX
+     * (a sum may be 0), more pieces than MUSLIN_COUNT_MAX; `at` is the number of the measure or node (id_number()).
      * Statuses of the recipes of units and setting triangles (unit.h, setting.h), `at` the node. status::method: a join
      * that must be strip-pieced has pieces that are not patches of one length. status::no_yield: a strip set as wide as
-     * its fabric gives no segment. status::no_memory. Time and memory follow the nodes of the quilt up to the root, plus
-     * a sort of the cut list.
+     * its fabric gives no segment. status::no_memory. Time and memory follow the nodes of the quilt up to the root,
+     * plus a sort of the cut list.
      * muslin_solution_create() in muslin/solution.h. Since 0.1. */
     static answer<muslin::solution> create(const muslin::quilt &quilt, muslin::id root,
                                            const muslin::solution_spec &spec = {},
@@ -420,8 +420,9 @@ public:
     {
         muslin::solution out;
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_solution_create(quilt.get(), detail::in_c(root), detail::in_c(&spec), detail::in_c(values.data()),
-                                          sizeof(muslin::solution_value_spec), values.size(), out.made(), problem);
+            return muslin_solution_create(quilt.get(), detail::in_c(root), detail::in_c(&spec),
+                                          detail::in_c(values.data()), sizeof(muslin::solution_value_spec),
+                                          values.size(), out.made(), problem);
         });
     }
 
@@ -435,14 +436,14 @@ public:
         });
     }
 
-    /** The value a measure has in this solution. status::foreign also for a measure that the root does not need. Constant
-     * time.
+    /** The value a measure has in this solution. status::foreign also for a measure that the root does not need.
+     * Constant time.
      * muslin_solution_value() in muslin/solution.h. Since 0.1. */
     answer<muslin::length> value(muslin::id measure) const
     {
-        muslin::length value_{};
-        return asking::ask(value_, [&](muslin_problem *problem) {
-            return muslin_solution_value(get(), detail::in_c(measure), detail::in_c(&value_), problem);
+        muslin::length value{};
+        return asking::ask(value, [&](muslin_problem *problem) {
+            return muslin_solution_value(get(), detail::in_c(measure), detail::in_c(&value), problem);
         });
     }
 
@@ -461,8 +462,8 @@ public:
     answer<std::vector<muslin::misfit>> misfits() const
     {
         std::vector<muslin::misfit> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::misfit *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_solution_misfits(get(), detail::in_c(rows_), sizeof(muslin::misfit), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_solution_misfits(get(), to.rows, sizeof(muslin::misfit), to.capacity, to.count, problem);
         });
     }
 
@@ -473,25 +474,25 @@ public:
     answer<std::vector<std::int64_t>> path(muslin::id node) const
     {
         std::vector<std::int64_t> steps;
-        return asking::ask_rows(steps, steps, [&](auto *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_solution_path(get(), detail::in_c(node), rows_, capacity_, count_, problem);
+        return asking::ask_rows(steps, steps, [&](auto to, muslin_problem *problem) {
+            return muslin_solution_path(get(), detail::in_c(node), to.rows, to.capacity, to.count, problem);
         });
     }
 
-    /** What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal in
-     * all but counts are one row (templates of one shape only). Units alike in size, kind, method and fabrics share
+    /** What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal
+     * in all but counts are one row (templates of one shape only). Units alike in size, kind, method and fabrics share
      * their recipes, whatever their nodes are called. Mitred strips that are mitred alike at both ends are one row on
-     * whichever sides they lie; where the ends differ, side and hand stay apart. Fields on point share equal squares for
-     * setting triangles, and 60 degree rows equal rectangles for half-triangles: what all need together is rounded up.
-     * Rectangles round templates and mitred strips have their raw outline's corners, to the nearest tick. The
+     * whichever sides they lie; where the ends differ, side and hand stay apart. Fields on point share equal squares
+     * for setting triangles, and 60 degree rows equal rectangles for half-triangles: what all need together is rounded
+     * up. Rectangles round templates and mitred strips have their raw outline's corners, to the nearest tick. The
      * half-triangles at the ends of 60 degree rows are cut in pairs from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2
      * by H + (3 + sqrt 3) E / 2, E = 2 s + u, rounded once. Source: geometry.
      * muslin_solution_cuts() in muslin/solution.h. Since 0.1. */
     answer<std::vector<muslin::solution_cut>> cuts() const
     {
         std::vector<muslin::solution_cut> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::solution_cut *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_solution_cuts(get(), detail::in_c(rows_), sizeof(muslin::solution_cut), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_solution_cuts(get(), to.rows, sizeof(muslin::solution_cut), to.capacity, to.count, problem);
         });
     }
 
@@ -501,34 +502,35 @@ public:
     answer<std::vector<muslin::id>> cut_nodes(std::int64_t row) const
     {
         std::vector<muslin::id> ids;
-        return asking::ask_rows(ids, ids, [&](auto *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_solution_cut_nodes(get(), row, detail::in_c(rows_), capacity_, count_, problem);
+        return asking::ask_rows(ids, ids, [&](auto to, muslin_problem *problem) {
+            return muslin_solution_cut_nodes(get(), row, to.rows, to.capacity, to.count, problem);
         });
     }
 
     /** Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the
-     * same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the
-     * cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut
+     * same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from
+     * the cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut
      * straight through. Yields are stripset_yield()'s.
      * muslin_solution_strip_sets() in muslin/solution.h. Since 0.1. */
     answer<std::vector<muslin::strip_set>> strip_sets() const
     {
         std::vector<muslin::strip_set> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::strip_set *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_solution_strip_sets(get(), detail::in_c(rows_), sizeof(muslin::strip_set), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_solution_strip_sets(get(), to.rows, sizeof(muslin::strip_set), to.capacity, to.count,
+                                              problem);
         });
     }
 
-    /** The sum that leads to the width (axis::across) or height (axis::down) of a node: the finished size first, then its
-     * allowances up to the unfinished size, which is the last row's sum. Runs of equal children are one term. Time
+    /** The sum that leads to the width (axis::across) or height (axis::down) of a node: the finished size first, then
+     * its allowances up to the unfinished size, which is the last row's sum. Runs of equal children are one term. Time
      * follows the children.
      * muslin_solution_explain() in muslin/solution.h. Since 0.1. */
     answer<std::vector<muslin::term>> explain(muslin::id node, muslin::axis axis) const
     {
         std::vector<muslin::term> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::term *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_solution_explain(get(), detail::in_c(node), detail::in_c(axis), detail::in_c(rows_), sizeof(muslin::term),
-                                           capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_solution_explain(get(), detail::in_c(node), detail::in_c(axis), to.rows, sizeof(muslin::term),
+                                           to.capacity, to.count, problem);
         });
     }
 
@@ -538,20 +540,20 @@ public:
      * row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is
      * drawn exactly; a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node
      * is drawn as it is after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row
-     * without corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a gap.
-     * Along an edge lies the seam by which it is sewn on, also where it only lies on a part of that seam. status::range:
-     * `first` not in 0 .. the number of patches. Time follows outlines x depth.
+     * without corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a
+     * gap. Along an edge lies the seam by which it is sewn on, also where it only lies on a part of that seam.
+     * status::range: `first` not in 0 .. the number of patches. Time follows outlines x depth.
      * muslin_solution_outlines() in muslin/solution.h. Since 0.1. */
     answer<muslin::solution_outlines_answer> outlines(muslin::id node, muslin::stage stage, std::int64_t first,
                                                       muslin::span<muslin::outline> rows,
                                                       muslin::span<muslin::outline_corner> corners) const
     {
-        muslin::solution_outlines_answer answer_;
-        return asking::ask(answer_, [&](muslin_problem *problem) {
-            return muslin_solution_outlines(get(), detail::in_c(node), detail::in_c(stage), first, detail::in_c(rows.data()),
-                                            sizeof(muslin::outline), rows.size(), detail::in_c(corners.data()),
-                                            sizeof(muslin::outline_corner), corners.size(), &answer_.count, &answer_.given,
-                                            problem);
+        muslin::solution_outlines_answer answer;
+        return asking::ask(answer, [&](muslin_problem *problem) {
+            return muslin_solution_outlines(get(), detail::in_c(node), detail::in_c(stage), first,
+                                            detail::in_c(rows.data()), sizeof(muslin::outline), rows.size(),
+                                            detail::in_c(corners.data()), sizeof(muslin::outline_corner),
+                                            corners.size(), &answer.count, &answer.given, problem);
         });
     }
 };

@@ -26,7 +26,7 @@ enum class set_pressing : std::int32_t {
     to_bottom = MUSLIN_SET_PRESSING_TO_BOTTOM,
 };
 
-/** struct muslin_stripquilt_spec.  */
+/** struct muslin_stripquilt_spec. */
 struct MUSLIN_CPP_TWIN stripquilt_spec {
     using c_type = muslin_stripquilt_spec;
 
@@ -68,7 +68,7 @@ struct MUSLIN_CPP_TWIN stripquilt_spec {
 };
 static_assert(detail::is_twin<stripquilt_spec>);
 
-/** struct muslin_stripquilt.  */
+/** struct muslin_stripquilt. */
 struct MUSLIN_CPP_TWIN stripquilt {
     using c_type = muslin_stripquilt;
 
@@ -136,7 +136,7 @@ struct MUSLIN_CPP_TWIN stripquilt {
     std::int64_t places_not_nesting = 0;
     /** 1 when a block is square to the tick */
     muslin::truth block_square{};
-    /** warning::no_slack, _NEST_CONFLICT, _SET_REPEATS, _SMALL_QUILT */
+    /** warning::no_slack, MUSLIN_ERR_NEST_CONFLICT, MUSLIN_ERR_SET_REPEATS, MUSLIN_ERR_SMALL_QUILT */
     std::uint32_t warnings = 0;
 };
 static_assert(detail::is_twin<stripquilt>);
@@ -159,8 +159,8 @@ struct MUSLIN_CPP_TWIN block_group {
     std::uint32_t not_nesting = 0;
     /** 1 when a set occurs twice in each of these blocks */
     muslin::truth repeats{};
-    /** enum set_pressing: the way segment 0 ends up pressed, turning counted; from there the segments alternate where
-     * they nest */
+    /** enum set_pressing: the way segment 0 ends up pressed, turning counted; from there the segments alternate
+     * where they nest */
     muslin::set_pressing first_pressing{};
     std::int32_t pad = 0;
     /** numbers of the sets, from 1; 0 behind the last */
@@ -178,14 +178,14 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** Plans the quilt. The sets to sew are the least that give the segments for the tops planned. Warnings:
  * warning::no_slack when the yield stands on its edge; _NEST_CONFLICT when some segment is turned or some join does
- * not nest; _SET_REPEATS when the sets are fewer than a block's segments; _SMALL_QUILT when both finished sides of a
- * top are 60 in or less (a cautious limit: common practice, no source; the caution itself is that of the American
+ * not nest; _SET_REPEATS when the sets are fewer than a block's segments; _SMALL_QUILT when both finished sides of
+ * a top are 60 in or less (a cautious limit: common practice, no source; the caution itself is that of the American
  * Academy of Pediatrics, 2022: no loose bedding in an infant's sleep space). Statuses: status::range, also when the
  * set would be wider, a block wider unfinished or a finished top larger than MUSLIN_SIZE_MAX, or a top of more than
  * MUSLIN_COUNT_MAX blocks; status::choice (turning, nesting); status::seam_too_wide when nothing of a strip or a
- * segment would be seen; status::not_square (a quarter turn of a block that is not square, or segment_cut 0 where no
- * whole tick makes it square, both beyond square_tolerance: problem->value is the finished width, problem->limit the
- * height); status::no_yield (a set gives no segment: problem->limit is the usable length that gives one);
+ * segment would be seen; status::not_square (a quarter turn of a block that is not square, or segment_cut 0 where
+ * no whole tick makes it square, both beyond square_tolerance: problem->value is the finished width, problem->limit
+ * the height); status::no_yield (a set gives no segment: problem->limit is the usable length that gives one);
  * status::not_enough (the strips do not give the tops wished for, or not one: problem->value is what is wanted,
  * problem->limit what they give, in tops). Source: common practice, no source, for the way; geometry for the sizes.
  * muslin_stripquilt_plan() in muslin/stripquilt.h. Since 0.1. */
@@ -205,25 +205,25 @@ inline answer<muslin::stripquilt> stripquilt_plan(const muslin::stripquilt_spec 
 inline answer<std::vector<muslin::block_group>> stripquilt_groups(const muslin::stripquilt_spec &spec = {})
 {
     std::vector<muslin::block_group> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::block_group *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_stripquilt_groups(detail::in_c(&spec), detail::in_c(rows_), sizeof(muslin::block_group), capacity_,
-                                        count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_stripquilt_groups(detail::in_c(&spec), to.rows, sizeof(muslin::block_group), to.capacity,
+                                        to.count, problem);
     });
 }
 
 /** Which way to press all seams of set `set` (from 1), and how many segments its stack gives. Set 1 goes to its top.
- * The others are chosen so that the fewest segments of all planned tops lie the wrong way for their neighbours: with
- * two segments a block, so that the fewest joins do not nest; with more, so that the fewest segments need be turned,
- * while another pressing may leave fewer joins to name. That it is the fewest is tested against all pressings of
- * small plans and against an exact search of larger ones. The rest is in block_group's `turned` or `not_nesting`.
- * status::index for a set outside 1 .. sets. `segments` may be null.
+ * The others are chosen so that the fewest segments of all planned tops lie the wrong way for their neighbours:
+ * with two segments a block, so that the fewest joins do not nest; with more, so that the fewest segments need be
+ * turned, while another pressing may leave fewer joins to name. That it is the fewest is tested against all
+ * pressings of small plans and against an exact search of larger ones. The rest is in block_group's `turned` or
+ * `not_nesting`. status::index for a set outside 1 .. sets. `segments` may be null.
  * muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 0.1. */
 inline answer<muslin::stripquilt_pressing_answer> stripquilt_pressing(const muslin::stripquilt_spec &spec,
                                                                       std::int64_t set)
 {
-    muslin::stripquilt_pressing_answer answer_;
-    return asking::ask(answer_, [&](muslin_problem *problem) {
-        return muslin_stripquilt_pressing(detail::in_c(&spec), set, detail::in_c(&answer_.pressing), &answer_.segments,
+    muslin::stripquilt_pressing_answer answer;
+    return asking::ask(answer, [&](muslin_problem *problem) {
+        return muslin_stripquilt_pressing(detail::in_c(&spec), set, detail::in_c(&answer.pressing), &answer.segments,
                                           problem);
     });
 }

@@ -33,7 +33,7 @@ struct MUSLIN_CPP_TWIN yield_spec {
 };
 static_assert(detail::is_twin<yield_spec>);
 
-/** struct muslin_yield.  */
+/** struct muslin_yield. */
 struct MUSLIN_CPP_TWIN yield {
     using c_type = muslin_yield;
 
@@ -52,8 +52,8 @@ struct MUSLIN_CPP_TWIN yield {
     muslin::length left_over{};
     /** the strip may be this much shorter before a segment is lost; 0 when N is 0 */
     muslin::length shorter_by{};
-    /** it must be this much longer to give more: one more from each end that is cut from; never 0, and for N = 0 what
-     * is missing to the first */
+    /** it must be this much longer to give more: one more from each end that is cut from; never 0, and for N = 0
+     * what is missing to the first */
     muslin::length longer_for_more{};
     /** warning::no_slack when shorter_by is 0 and N is not */
     std::uint32_t warnings = 0;
@@ -61,7 +61,7 @@ struct MUSLIN_CPP_TWIN yield {
 };
 static_assert(detail::is_twin<yield>);
 
-/** struct muslin_need_spec.  */
+/** struct muslin_need_spec. */
 struct MUSLIN_CPP_TWIN need_spec {
     using c_type = muslin_need_spec;
 
@@ -80,7 +80,7 @@ struct MUSLIN_CPP_TWIN need_spec {
 };
 static_assert(detail::is_twin<need_spec>);
 
-/** struct muslin_need.  */
+/** struct muslin_need. */
 struct MUSLIN_CPP_TWIN need {
     using c_type = muslin_need;
 
@@ -101,7 +101,7 @@ struct MUSLIN_CPP_TWIN need {
 };
 static_assert(detail::is_twin<need>);
 
-/** struct muslin_harvest_spec.  */
+/** struct muslin_harvest_spec. */
 struct MUSLIN_CPP_TWIN harvest_spec {
     using c_type = muslin_harvest_spec;
 
@@ -120,7 +120,7 @@ struct MUSLIN_CPP_TWIN harvest_spec {
 };
 static_assert(detail::is_twin<harvest_spec>);
 
-/** struct muslin_harvest.  */
+/** struct muslin_harvest. */
 struct MUSLIN_CPP_TWIN harvest {
     using c_type = muslin_harvest;
 
@@ -179,12 +179,12 @@ struct stripset_prints_answer {
 
 inline namespace MUSLIN_CPP_FORM {
 
-/** How many segments one set gives. From both ends N = 2 max { k : t + k a + r floor((k - 1) / m) <= (L - z) / 2 }, k
- * = 0 always fits, with no squaring after the last cut; from one end N = max { k : 2 t + k a + r floor((k - 1) / m)
- * <= L }. Lengths are whole ticks, so halving an odd L - z loses nothing. N = 0 is an answer, and so is a trim or a
- * clear zone longer than the strip. status::range also for a fold_clear with FROM_ONE_END. Exact for every input in
- * range. Source: geometry; that some teachers cut from both ends and keep clear of the fold, and square again every
- * 2 or 3 cuts, is common practice.
+/** How many segments one set gives. From both ends N = 2 max { k : t + k a + r floor((k - 1) / m) <= (L - z) / 2 },
+ * k = 0 always fits, with no squaring after the last cut; from one end N = max { k : 2 t + k a + r floor((k - 1) /
+ * m) <= L }. Lengths are whole ticks, so halving an odd L - z loses nothing. N = 0 is an answer, and so is a trim
+ * or a clear zone longer than the strip. status::range also for a fold_clear with FROM_ONE_END. Exact for every
+ * input in range. Source: geometry; that some teachers cut from both ends and keep clear of the fold, and square
+ * again every 2 or 3 cuts, is common practice.
  * muslin_stripset_yield() in muslin/stripset.h. Since 0.1. */
 inline answer<muslin::yield> stripset_yield(const muslin::yield_spec &spec = {})
 {
@@ -200,16 +200,16 @@ inline answer<muslin::yield> stripset_yield(const muslin::yield_spec &spec = {})
  * muslin_stripset_shortest() in muslin/stripset.h. Since 0.1. */
 inline answer<muslin::stripset_shortest_answer> stripset_shortest(muslin::span<const muslin::length> lengths)
 {
-    muslin::stripset_shortest_answer answer_;
-    return asking::ask(answer_, [&](muslin_problem *problem) {
-        return muslin_stripset_shortest(detail::in_c(lengths.data()), lengths.size(), detail::in_c(&answer_.shortest),
-                                        &answer_.index, &answer_.warnings, problem);
+    muslin::stripset_shortest_answer answer;
+    return asking::ask(answer, [&](muslin_problem *problem) {
+        return muslin_stripset_shortest(detail::in_c(lengths.data()), lengths.size(), detail::in_c(&answer.shortest),
+                                        &answer.index, &answer.warnings, problem);
     });
 }
 
-/** Segments wanted -> sets -> strips -> bundles or a length of cloth. status::no_yield when segments_per_set is 0 and
- * segments are wanted; status::overflow when the cloth would be longer than MUSLIN_LENGTH_MAX. No segments wanted:
- * all zero. Source: Quick rail fence from 2.5 inch strips (handout).
+/** Segments wanted -> sets -> strips -> bundles or a length of cloth. status::no_yield when segments_per_set is 0
+ * and segments are wanted; status::overflow when the cloth would be longer than MUSLIN_LENGTH_MAX. No segments
+ * wanted: all zero. Source: Quick rail fence from 2.5 inch strips (handout).
  * muslin_stripset_need() in muslin/stripset.h. Since 0.1. */
 inline answer<muslin::need> stripset_need(const muslin::need_spec &spec = {})
 {
@@ -234,16 +234,16 @@ inline answer<muslin::harvest> stripset_harvest(const muslin::harvest_spec &spec
 /** With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 sets becomes sets_wanted.
  * Written are sets, scarcest (may be null: the row of the print that allows the fewest sets, the first of equals)
  * and every row's `left`, which alone is changed in it. At least one row must have per_set above 0, so n = 0 is
- * status::range too. A row's own size may not pass row_size, nor row_size 4096 (status::struct_size). In the problem
- * `at` is the row. On failure no row is touched. Two passes.
+ * status::range too. A row's own size may not pass row_size, nor row_size 4096 (status::struct_size). In the
+ * problem `at` is the row. On failure no row is touched. Two passes.
  * muslin_stripset_prints() in muslin/stripset.h. Since 0.1. */
 inline answer<muslin::stripset_prints_answer> stripset_prints(muslin::span<muslin::stripset_print> rows,
                                                               std::int64_t sets_wanted)
 {
-    muslin::stripset_prints_answer answer_;
-    return asking::ask(answer_, [&](muslin_problem *problem) {
-        return muslin_stripset_prints(detail::in_c(rows.data()), sizeof(muslin::stripset_print), rows.size(), sets_wanted,
-                                      &answer_.sets, &answer_.scarcest, problem);
+    muslin::stripset_prints_answer answer;
+    return asking::ask(answer, [&](muslin_problem *problem) {
+        return muslin_stripset_prints(detail::in_c(rows.data()), sizeof(muslin::stripset_print), rows.size(),
+                                      sets_wanted, &answer.sets, &answer.scarcest, problem);
     });
 }
 

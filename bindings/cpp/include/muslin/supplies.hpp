@@ -52,7 +52,7 @@ enum class cost_kind : std::int32_t {
     bundles = MUSLIN_COST_BUNDLES,
 };
 
-/** struct muslin_piecing_spec.  */
+/** struct muslin_piecing_spec. */
 struct MUSLIN_CPP_TWIN piecing_spec {
     using c_type = muslin_piecing_spec;
 
@@ -83,7 +83,7 @@ struct MUSLIN_CPP_TWIN piecing_spec {
 };
 static_assert(detail::is_twin<piecing_spec>);
 
-/** struct muslin_piecing.  */
+/** struct muslin_piecing. */
 struct MUSLIN_CPP_TWIN piecing {
     using c_type = muslin_piecing;
 
@@ -133,7 +133,7 @@ struct MUSLIN_CPP_TWIN thread_spec {
 };
 static_assert(detail::is_twin<thread_spec>);
 
-/** struct muslin_thread.  */
+/** struct muslin_thread. */
 struct MUSLIN_CPP_TWIN thread {
     using c_type = muslin_thread;
 
@@ -164,7 +164,7 @@ struct MUSLIN_CPP_TWIN thread {
 };
 static_assert(detail::is_twin<thread>);
 
-/** struct muslin_quilting_spec.  */
+/** struct muslin_quilting_spec. */
 struct MUSLIN_CPP_TWIN quilting_spec {
     using c_type = muslin_quilting_spec;
 
@@ -190,7 +190,7 @@ struct MUSLIN_CPP_TWIN quilting_spec {
 };
 static_assert(detail::is_twin<quilting_spec>);
 
-/** struct muslin_quilting.  */
+/** struct muslin_quilting. */
 struct MUSLIN_CPP_TWIN quilting {
     using c_type = muslin_quilting;
 
@@ -207,8 +207,8 @@ struct MUSLIN_CPP_TWIN quilting {
     /** straight lines: from the last one to where another might lie; diagonals: 0 */
     muslin::length left_first{};
     muslin::length left_second{};
-    /** straight lines: the widest spacing with as many lines, down to a tick, which uses up what is left; 0 below two
-     * lines and for diagonals */
+    /** straight lines: the widest spacing with as many lines, down to a tick, which uses up what is left; 0 below
+     * two lines and for diagonals */
     muslin::length even_first{};
     muslin::length even_second{};
     /** 1 when the length is a whole number of ticks */
@@ -221,7 +221,7 @@ struct MUSLIN_CPP_TWIN quilting {
 };
 static_assert(detail::is_twin<quilting>);
 
-/** struct muslin_weight_spec.  */
+/** struct muslin_weight_spec. */
 struct MUSLIN_CPP_TWIN weight_spec {
     using c_type = muslin_weight_spec;
 
@@ -248,7 +248,7 @@ struct MUSLIN_CPP_TWIN weight_spec {
 };
 static_assert(detail::is_twin<weight_spec>);
 
-/** struct muslin_weight.  */
+/** struct muslin_weight. */
 struct MUSLIN_CPP_TWIN weight {
     using c_type = muslin_weight;
 
@@ -285,7 +285,7 @@ struct MUSLIN_CPP_TWIN cost_spec {
 };
 static_assert(detail::is_twin<cost_spec>);
 
-/** struct muslin_cost.  */
+/** struct muslin_cost. */
 struct MUSLIN_CPP_TWIN cost {
     using c_type = muslin_cost;
 
@@ -312,8 +312,8 @@ struct stitch_count_answer {
 inline namespace MUSLIN_CPP_FORM {
 
 /** Length of all seams of strip sets and of tops of blocks. A seam is sewn from raw edge to raw edge, so it is as
- * long as the unfinished piece: finished + 2 s + u. Borders, backing and binding are not in it; length_dot() adds up
- * other seams. status::overflow when seams or a length pass MUSLIN_LENGTH_MAX. Source: geometry.
+ * long as the unfinished piece: finished + 2 s + u. Borders, backing and binding are not in it; length_dot() adds
+ * up other seams. status::overflow when seams or a length pass MUSLIN_LENGTH_MAX. Source: geometry.
  * muslin_piecing_plan() in muslin/supplies.h. Since 0.1. */
 inline answer<muslin::piecing> piecing_plan(const muslin::piecing_spec &spec = {})
 {
@@ -324,12 +324,12 @@ inline answer<muslin::piecing> piecing_plan(const muslin::piecing_spec &spec = {
 }
 
 /** Sewing thread for seams in lockstitch (ISO 4915 type 301), half of it from the needle, half from the bobbin. By
- * the ratio, thread = seam x above / below: 5 : 2 is usual for 301. By the formula, thread = seam x (2 + 2 T S) with
- * S stitches to the unit: each of the two threads lies once along the seam and goes once through the thickness a
- * stitch. The two agree for patchwork. status::overflow when the thread passes MUSLIN_LENGTH_MAX. Sources: Stitch
+ * the ratio, thread = seam x above / below: 5 : 2 is usual for 301. By the formula, thread = seam x (2 + 2 T S)
+ * with S stitches to the unit: each of the two threads lies once along the seam and goes once through the thickness
+ * a stitch. The two agree for patchwork. status::overflow when the thread passes MUSLIN_LENGTH_MAX. Sources: Stitch
  * classes 300-400 (Apparel Science) for 2.5 and 1 : 1; Sewing thread consumption guide (textile blog) for the
- * formula; Measuring actual thread consumption (Apparel Science) for 10 to 15 % waste, a thread-industry handout for
- * 15 to 20 %.
+ * formula; Measuring actual thread consumption (Apparel Science) for 10 to 15 % waste, a thread-industry handout
+ * for 15 to 20 %.
  * muslin_thread_plan() in muslin/supplies.h. Since 0.1. */
 inline answer<muslin::thread> thread_plan(const muslin::thread_spec &spec = {})
 {
@@ -341,16 +341,16 @@ inline answer<muslin::thread> thread_plan(const muslin::thread_spec &spec = {})
 
 /** How many stitches of `stitch_length` (1 .. MUSLIN_SIZE_MAX) lie in `length` (0 .. MUSLIN_SIZE_MAX; an inch is
  * 8128): thousandths gets length / stitch_length with so many decimals (0 .. 3), rounded as `direction` (enum
- * direction) says, always counted in thousandths; exact, which may be null, becomes 1 when nothing was lost. Source:
- * Convert metric stitch length to stitches per inch (public blog), 25.4 / mm.
+ * direction) says, always counted in thousandths; exact, which may be null, becomes 1 when nothing was lost.
+ * Source: Convert metric stitch length to stitches per inch (public blog), 25.4 / mm.
  * muslin_stitch_count() in muslin/supplies.h. Since 0.1. */
 inline answer<muslin::stitch_count_answer> stitch_count(muslin::length length, muslin::length stitch_length,
                                                         std::int32_t decimals, muslin::direction direction)
 {
-    muslin::stitch_count_answer answer_;
-    return asking::ask(answer_, [&](muslin_problem *problem) {
+    muslin::stitch_count_answer answer;
+    return asking::ask(answer, [&](muslin_problem *problem) {
         return muslin_stitch_count(detail::in_c(length), detail::in_c(stitch_length), decimals, detail::in_c(direction),
-                                   &answer_.thousandths, detail::in_c(&answer_.exact), problem);
+                                   &answer.thousandths, detail::in_c(&answer.exact), problem);
     });
 }
 
@@ -362,19 +362,20 @@ inline answer<muslin::rounded> stitch_length(muslin::length length, std::int64_t
 {
     muslin::rounded out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_stitch_length(detail::in_c(length), thousandths, detail::in_c(&rounding), detail::in_c(&out), problem);
+        return muslin_stitch_length(detail::in_c(length), thousandths, detail::in_c(&rounding), detail::in_c(&out),
+                                    problem);
     });
 }
 
 /** Number and length of the lines of quilting on a rectangle. Straight lines lie at offset, offset + d, ... from the
  * first edge and no nearer than the offset to the last; with an offset of 0 a line on the edge itself counts.
- * Diagonals from an offset lie at offset, offset + d, ... from the corner they cut off, measured square to them, and
- * no nearer than the offset to the far corner; at 0 a line would be a point and is not counted. Diagonals from a
- * corner: one starts in it, and others lie at d, 2 d, ... on both sides as far as they meet the area. The second way
- * is the mirror image of the first. Lines end at the edges of the area; tails and turns belong into the waste of the
- * thread. No line at all is an answer. status::overflow when an outline times its passes passes MUSLIN_LENGTH_MAX.
- * Source: geometry: a diagonal of a w x h area at the distance p from a corner is 2 p long, then sqrt 2 x the
- * shorter side, then sqrt 2 (w + h) - 2 p.
+ * Diagonals from an offset lie at offset, offset + d, ... from the corner they cut off, measured square to them,
+ * and no nearer than the offset to the far corner; at 0 a line would be a point and is not counted. Diagonals from
+ * a corner: one starts in it, and others lie at d, 2 d, ... on both sides as far as they meet the area. The second
+ * way is the mirror image of the first. Lines end at the edges of the area; tails and turns belong into the waste
+ * of the thread. No line at all is an answer. status::overflow when an outline times its passes passes
+ * MUSLIN_LENGTH_MAX. Source: geometry: a diagonal of a w x h area at the distance p from a corner is 2 p long, then
+ * sqrt 2 x the shorter side, then sqrt 2 (w + h) - 2 p.
  * muslin_quilting_lines() in muslin/supplies.h. Since 0.1. */
 inline answer<muslin::quilting> quilting_lines(const muslin::quilting_spec &spec = {})
 {
@@ -386,8 +387,8 @@ inline answer<muslin::quilting> quilting_lines(const muslin::quilting_spec &spec
 
 /** What a quilt weighs, layer by layer, from what its cloth weighs for a square metre (its maker says, or weigh a
  * piece of known size). Thread is left out: it is a few grams. One square metre is 320000 x 320000 square ticks, so
- * each mass is exact before it is rounded. In the problem the densities have `at` 0 to 3 in the order of the struct.
- * Source: geometry.
+ * each mass is exact before it is rounded. In the problem the densities have `at` 0 to 3 in the order of the
+ * struct. Source: geometry.
  * muslin_weight_plan() in muslin/supplies.h. Since 0.1. */
 inline answer<muslin::weight> weight_plan(const muslin::weight_spec &spec = {})
 {
@@ -397,9 +398,9 @@ inline answer<muslin::weight> weight_plan(const muslin::weight_spec &spec = {})
     });
 }
 
-/** Ounces for a square yard, in thousandths of an ounce (0 .. MUSLIN_COUNT_MAX), as mg for a square metre, rounded as
- * `direction` (enum direction) says. Source: NIST Handbook 44 and SP 811: the pound is 453.59237 g, the yard 0.9144
- * m, exactly.
+/** Ounces for a square yard, in thousandths of an ounce (0 .. MUSLIN_COUNT_MAX), as mg for a square metre, rounded
+ * as `direction` (enum direction) says. Source: NIST Handbook 44 and SP 811: the pound is 453.59237 g, the yard
+ * 0.9144 m, exactly.
  * muslin_density_from_ounces() in muslin/supplies.h. Since 0.1. */
 inline answer<std::int64_t> density_from_ounces(std::int64_t thousandths, muslin::direction direction)
 {
@@ -434,8 +435,8 @@ inline answer<muslin::cost> cost_plan(const muslin::cost_spec &spec = {})
 
 /** The sum of a list, each row rounded on its own as a bill does it, and the sum not rounded again. Rows are
  * cost_spec at stride row_size (at least the first published size, at most 4096, and no row's own size above it:
- * else status::struct_size); the first bad row fails the call and is the problem's `at`. n = 0 gives 0, and rows may
- * then be null. status::overflow when a cost or the sum passes MUSLIN_MONEY_MAX. One pass. Source: geometry.
+ * else status::struct_size); the first bad row fails the call and is the problem's `at`. n = 0 gives 0, and rows
+ * may then be null. status::overflow when a cost or the sum passes MUSLIN_MONEY_MAX. One pass. Source: geometry.
  * muslin_cost_total() in muslin/supplies.h. Since 0.1. */
 inline answer<std::int64_t> cost_total(muslin::span<const muslin::cost_spec> rows)
 {

@@ -18,8 +18,8 @@ enum class unit_kind : std::int32_t {
     half_square = MUSLIN_UNIT_HALF_SQUARE,
     /** a square of four triangles, two fabrics facing; W. Regions 1 and 2 */
     quarter_square = MUSLIN_UNIT_QUARTER_SQUARE,
-    /** one half (region 1) and two quarters (2, 3); W. Has hands: the same pieces make both, and TWO_AT_A_TIME always
-     * two of each */
+    /** one half (region 1) and two quarters (2, 3); W. Has hands: the same pieces make both, and TWO_AT_A_TIME
+     * always two of each */
     split_quarter = MUSLIN_UNIT_SPLIT_QUARTER,
     /** a goose (1) between two triangles (2); W, H = W / 2 (or 0) */
     flying_geese = MUSLIN_UNIT_FLYING_GEESE,
@@ -31,8 +31,8 @@ enum class unit_kind : std::int32_t {
     half_rectangle = MUSLIN_UNIT_HALF_RECTANGLE,
     /** an equilateral triangle; H, its height. finished_width: its side */
     triangle_60 = MUSLIN_UNIT_TRIANGLE_60,
-    /** a 60 degree diamond; H, between two parallel sides. finished_width: its side, not the extent, which is half as
-     * much again */
+    /** a 60 degree diamond; H, between two parallel sides. finished_width: its side, not the extent, which is half
+     * as much again */
     diamond_60 = MUSLIN_UNIT_DIAMOND_60,
     /** a 45 degree diamond; H, between two parallel sides. finished_width: its side */
     diamond_45 = MUSLIN_UNIT_DIAMOND_45,
@@ -187,8 +187,8 @@ enum class unit_step_kind : std::int32_t {
     set_in = MUSLIN_UNIT_STEP_SET_IN,
     /** sew from the raw edge in the middle outwards and stop at the mark */
     partial = MUSLIN_UNIT_STEP_PARTIAL,
-    /** cut across the strip by parallel cuts at `angle`, `measure` apart: for diamonds as far as the strip is wide as
-     * cut */
+    /** cut across the strip by parallel cuts at `angle`, `measure` apart: for diamonds as far as the strip is wide
+     * as cut */
     cut_slanted = MUSLIN_UNIT_STEP_CUT_SLANTED,
     /** cut from the strip alternately up and down, `angle` from its edge */
     cut_turning = MUSLIN_UNIT_STEP_CUT_TURNING,
@@ -265,9 +265,9 @@ enum class unit_step_kind : std::int32_t {
 };
 
 /** struct muslin_unit_spec. A recipe wanted. `trim` is added once to the squares that triangles are cut from by
- * PIECES, TWO_AT_A_TIME and FOUR_ALL_ROUND, to the strips and the squares on point of BIAS_STRIPS, and to both sides
- * of a half-rectangle; twice by FOUR_MIDPOINTS and EIGHT_AT_A_TIME; of geese by FOUR_AT_A_TIME to the four small
- * squares alone. It changes nothing in a rectangle, by STRIPS, by FLIPPED_CORNERS, and in the square within a
+ * PIECES, TWO_AT_A_TIME and FOUR_ALL_ROUND, to the strips and the squares on point of BIAS_STRIPS, and to both
+ * sides of a half-rectangle; twice by FOUR_MIDPOINTS and EIGHT_AT_A_TIME; of geese by FOUR_AT_A_TIME to the four
+ * small squares alone. It changes nothing in a rectangle, by STRIPS, by FLIPPED_CORNERS, and in the square within a
  * square, an octagon, a star's diamonds and corner squares and a kaleidoscope's wedges. */
 struct MUSLIN_CPP_TWIN unit_spec {
     using c_type = muslin_unit_spec;
@@ -312,7 +312,7 @@ struct MUSLIN_CPP_TWIN unit_spec {
 };
 static_assert(detail::is_twin<unit_spec>);
 
-/** struct muslin_unit_plan.  */
+/** struct muslin_unit_plan. */
 struct MUSLIN_CPP_TWIN unit_plan {
     using c_type = muslin_unit_plan;
 
@@ -364,7 +364,7 @@ struct MUSLIN_CPP_TWIN unit_plan {
 };
 static_assert(detail::is_twin<unit_plan>);
 
-/** struct muslin_unit_piece.  */
+/** struct muslin_unit_piece. */
 struct MUSLIN_CPP_TWIN unit_piece {
     using c_type = muslin_unit_piece;
 
@@ -379,8 +379,8 @@ struct MUSLIN_CPP_TWIN unit_piece {
     muslin::length surplus_height{};
     /** along a strip: each further `gives` pieces take this much, up to a tick */
     muslin::length pitch{};
-    /** the longer of a strip shape's two edges along the strip, as cut, up to a tick; any edge of an octagon; 0 for a
-     * rectangle */
+    /** the longer of a strip shape's two edges along the strip, as cut, up to a tick; any edge of an octagon; 0 for
+     * a rectangle */
     muslin::length wide_edge{};
     /** the shorter one: 0 for a sharp tip */
     muslin::length narrow_edge{};
@@ -400,8 +400,8 @@ struct MUSLIN_CPP_TWIN unit_piece {
     muslin::grain grain{};
     /** 1: the first hand or none; 2: mirrored */
     std::int32_t hand = 0;
-    /** degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0 for
-     * a rectangle */
+    /** degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0
+     * for a rectangle */
     std::int32_t angle = 0;
     std::int32_t pad = 0;
     /** of a star's squares: cut - what its diamonds as cut ask for, down to a tick; below 0 where it is smaller; 0
@@ -430,7 +430,7 @@ struct MUSLIN_CPP_TWIN unit_stock_spec {
 };
 static_assert(detail::is_twin<unit_stock_spec>);
 
-/** struct muslin_unit_yield.  */
+/** struct muslin_unit_yield. */
 struct MUSLIN_CPP_TWIN unit_yield {
     using c_type = muslin_unit_yield;
 
@@ -457,7 +457,7 @@ struct MUSLIN_CPP_TWIN unit_yield {
 };
 static_assert(detail::is_twin<unit_yield>);
 
-/** struct muslin_unit_corner.  */
+/** struct muslin_unit_corner. */
 struct MUSLIN_CPP_TWIN unit_corner {
     using c_type = muslin_unit_corner;
 
@@ -478,7 +478,7 @@ struct MUSLIN_CPP_TWIN unit_corner {
 };
 static_assert(detail::is_twin<unit_corner>);
 
-/** struct muslin_unit_step.  */
+/** struct muslin_unit_step. */
 struct MUSLIN_CPP_TWIN unit_step {
     using c_type = muslin_unit_step;
 
@@ -529,43 +529,43 @@ inline answer<muslin::unit_plan> unit_recipe(const muslin::unit_spec &spec = {})
 /** The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. Mirrored half-rectangles
  * and slices add rows of hand 2: a rectangle cut on its other diagonal gives triangles of the other hand, a strip
  * set cut the other way slices of it, and no turning makes one into the other. Right side up, a half-rectangle's
- * rectangles lying `cut_width` wide, a strip set along the width, those of hand 1 are cut from the lower left to the
- * upper right, those of hand 2 from the upper left to the lower right. What lies along a strip follows from the
+ * rectangles lying `cut_width` wide, a strip set along the width, those of hand 1 are cut from the lower left to
+ * the upper right, those of hand 2 from the upper left to the lower right. What lies along a strip follows from the
  * strip as cut, cut_height: slanted edges keep their angle and the narrow edge its exact width, so that a strip cut
  * higher than the need makes the wide edge longer; diamonds stay diamonds.
  * muslin_unit_pieces() in muslin/unit.h. Since 0.1. */
 inline answer<std::vector<muslin::unit_piece>> unit_pieces(const muslin::unit_spec &spec = {})
 {
     std::vector<muslin::unit_piece> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::unit_piece *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_unit_pieces(detail::in_c(&spec), detail::in_c(rows_), sizeof(muslin::unit_piece), capacity_, count_,
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_unit_pieces(detail::in_c(&spec), to.rows, sizeof(muslin::unit_piece), to.capacity, to.count,
                                   problem);
     });
 }
 
-/** How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else status::index, with the
- * last one as limit; a null output is status::null). Their order may change between versions. Since 0.1 both.
+/** How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else status::index, with
+ * the last one as limit; a null output is status::null). Their order may change between versions. Since 0.1 both.
  * muslin_unit_recipe_count() in muslin/unit.h. Since 0.1. */
 [[nodiscard]] inline std::int64_t unit_recipe_count() noexcept
 {
     return muslin_unit_recipe_count();
 }
 
-/** How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else status::index, with the
- * last one as limit; a null output is status::null).
+/** How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else status::index, with
+ * the last one as limit; a null output is status::null).
  * muslin_unit_recipe_at() in muslin/unit.h. Since 0.1. */
 inline answer<muslin::unit_recipe_at_answer> unit_recipe_at(std::int64_t index)
 {
-    muslin::unit_recipe_at_answer answer_;
-    return asking::ask(answer_, [&](muslin_problem *problem) {
-        return muslin_unit_recipe_at(index, detail::in_c(&answer_.kind), detail::in_c(&answer_.method), problem);
+    muslin::unit_recipe_at_answer answer;
+    return asking::ask(answer, [&](muslin_problem *problem) {
+        return muslin_unit_recipe_at(index, detail::in_c(&answer.kind), detail::in_c(&answer.method), problem);
     });
 }
 
-/** What the stock yields for a recipe of given size. Each rectangle of stock is cut for one row of pieces, in a plain
- * grid, never turned (strip shapes along its width); a region with several rows divides its rectangles so that the
- * number of whole recipes, at most MUSLIN_COUNT_MAX, is greatest. Hands are not counted. Zero recipes is an answer.
- * Source: geometry.
+/** What the stock yields for a recipe of given size. Each rectangle of stock is cut for one row of pieces, in a
+ * plain grid, never turned (strip shapes along its width); a region with several rows divides its rectangles so
+ * that the number of whole recipes, at most MUSLIN_COUNT_MAX, is greatest. Hands are not counted. Zero recipes is
+ * an answer. Source: geometry.
  * muslin_unit_from_stock() in muslin/unit.h. Since 0.1. */
 inline answer<muslin::unit_yield> unit_from_stock(const muslin::unit_spec &spec = {},
                                                   const muslin::unit_stock_spec &stock = {})
@@ -576,9 +576,9 @@ inline answer<muslin::unit_yield> unit_from_stock(const muslin::unit_spec &spec 
     });
 }
 
-/** The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of it.
- * The spec's own sizes only give the proportion of W to H and corner, which is kept exactly: tried are all multiples
- * of it whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up to
+/** The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of
+ * it. The spec's own sizes only give the proportion of W to H and corner, which is kept exactly: tried are all
+ * multiples of it whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up to
  * MUSLIN_UNIT_SIZE_MAX. status::no_fit when not even the least of them fits (value: the stock's height; limit: what
  * the least would need). Source: geometry.
  * muslin_unit_largest() in muslin/unit.h. Since 0.1. */
@@ -591,32 +591,32 @@ inline answer<muslin::unit_yield> unit_largest(const muslin::unit_spec &spec = {
     });
 }
 
-/** Every recipe that the stock can make, each at its largest size, in the order of unit_recipe_at(); a half-rectangle
- * is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a corner of one third.
- * Of the spec, kind, method, sizes and mirrored are not looked at. A recipe that uses a customary addition too small
- * for it is not offered, where the other calls return status::customary. Statuses also as in base.h for
- * ask-then-fill rows.
+/** Every recipe that the stock can make, each at its largest size, in the order of unit_recipe_at(); a
+ * half-rectangle is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a
+ * corner of one third. Of the spec, kind, method, sizes and mirrored are not looked at. A recipe that uses a
+ * customary addition too small for it is not offered, where the other calls return status::customary. Statuses also
+ * as in base.h for ask-then-fill rows.
  * muslin_unit_makes() in muslin/unit.h. Since 0.1. */
 inline answer<std::vector<muslin::unit_yield>> unit_makes(const muslin::unit_spec &spec = {},
                                                           const muslin::unit_stock_spec &stock = {})
 {
     std::vector<muslin::unit_yield> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::unit_yield *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_unit_makes(detail::in_c(&spec), detail::in_c(&stock), detail::in_c(rows_), sizeof(muslin::unit_yield),
-                                 capacity_, count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_unit_makes(detail::in_c(&spec), detail::in_c(&stock), to.rows, sizeof(muslin::unit_yield),
+                                 to.capacity, to.count, problem);
     });
 }
 
-/** Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw ones
- * in the same order. The origin is the lower left of the smallest upright rectangle round the finished unit; raw
- * corners reach below 0. A coordinate is found exactly and rounded once, nested roots (the raw wedges of a
+/** Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw
+ * ones in the same order. The origin is the lower left of the smallest upright rectangle round the finished unit;
+ * raw corners reach below 0. A coordinate is found exactly and rounded once, nested roots (the raw wedges of a
  * kaleidoscope) included. `hand` 1 draws the first hand, 2 its mirror image, left for right; kinds without hands
  * take both. As hand 1 lies: the seam of a half-square or half-rectangle rises to the right, region 1 below it; a
  * split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top; a
  * goose points up; triangles, half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms;
  * diamonds and slices lean to the right. Patches are numbered by region, then counterclockwise from the bottom or
- * the lower left; a quarter-square's and a kaleidoscope's wedges counterclockwise from the bottom, its regions 1 and
- * 2 in turn. With tip::blunt the raw point across the strip is cut off at e beyond the finished point, at right
+ * the lower left; a quarter-square's and a kaleidoscope's wedges counterclockwise from the bottom, its regions 1
+ * and 2 in turn. With tip::blunt the raw point across the strip is cut off at e beyond the finished point, at right
  * angles to the height: of TRIANGLE_60 the upper point, of a kaleidoscope's wedges that in the middle, of
  * HALF_SQUARE by STRIPS those where the seam ends at the upper right. It makes no difference elsewhere: all other
  * points are whole. Where the corners of a snowball meet in the middle of a side, or a trapezoid's ends meet above,
@@ -626,9 +626,9 @@ inline answer<std::vector<muslin::unit_yield>> unit_makes(const muslin::unit_spe
 inline answer<std::vector<muslin::unit_corner>> unit_outlines(const muslin::unit_spec &spec, std::int32_t hand)
 {
     std::vector<muslin::unit_corner> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::unit_corner *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_unit_outlines(detail::in_c(&spec), hand, detail::in_c(rows_), sizeof(muslin::unit_corner), capacity_,
-                                    count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_unit_outlines(detail::in_c(&spec), hand, to.rows, sizeof(muslin::unit_corner), to.capacity,
+                                    to.count, problem);
     });
 }
 
@@ -645,8 +645,8 @@ inline answer<std::vector<muslin::unit_corner>> unit_outlines(const muslin::unit
 inline answer<std::vector<muslin::unit_step>> unit_steps(const muslin::unit_spec &spec = {})
 {
     std::vector<muslin::unit_step> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::unit_step *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_unit_steps(detail::in_c(&spec), detail::in_c(rows_), sizeof(muslin::unit_step), capacity_, count_,
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_unit_steps(detail::in_c(&spec), to.rows, sizeof(muslin::unit_step), to.capacity, to.count,
                                  problem);
     });
 }

@@ -18,7 +18,7 @@ enum class long_pieces : std::int32_t {
     joined = MUSLIN_LONG_PIECES_JOINED,
 };
 
-/** struct muslin_yardage_spec.  */
+/** struct muslin_yardage_spec. */
 struct MUSLIN_CPP_TWIN yardage_spec {
     using c_type = muslin_yardage_spec;
 
@@ -79,7 +79,7 @@ struct MUSLIN_CPP_TWIN extra_cut_spec {
 };
 static_assert(detail::is_twin<extra_cut_spec>);
 
-/** struct muslin_fabric_yardage.  */
+/** struct muslin_fabric_yardage. */
 struct MUSLIN_CPP_TWIN fabric_yardage {
     using c_type = muslin_fabric_yardage;
 
@@ -117,24 +117,26 @@ class yardage : public handle<muslin_yardage, muslin_yardage_free> {
 public:
     /** The whole way, for every fabric of which something is cut, with n rows of extra cuts. The solution need not
      * outlive it. Allocator null: status::null. `progress` is told as for a plan, fabric after fabric, beginning anew
-     * with each; when it ends the search, the fabrics that follow get their first plan only. status::range, _CHOICE,
-     * _FLAGS, _FOREIGN: a member; of the extra cuts `at` is the row. What plans and purchases can return comes with the
-     * fabric's number (id_number()) as `at`: status::no_yield: a piece does not fit, with its size as value and what
-     * there is room for as limit; status::range: more rows, pieces of a row or cloth than one plan or purchase can take,
-     * or joins that take a whole strip; status::overflow; status::no_memory. Time and memory: those of the plans.
+     * with each; when it ends the search, the fabrics that follow get their first plan only. status::range,
+     * status::choice, status::flags, status::foreign: a member; of the extra cuts `at` is the row. What plans and
+     * purchases can return comes with the fabric's number (id_number()) as `at`: status::no_yield: a piece does not
+     * fit, with its size as value and what there is room for as limit; status::range: more rows, pieces of a row or
+     * cloth than one plan or purchase can take, or joins that take a whole strip; status::overflow; status::no_memory.
+     * Time and memory: those of the plans.
      * muslin_yardage_create() in muslin/yardage.h. Since 0.1. */
     template <class Progress = no_progress>
     static answer<muslin::yardage> create(const muslin::solution &solution, const muslin::yardage_spec &spec = {},
                                           muslin::span<const muslin::extra_cut_spec> cuts = {},
-                                          const muslin::allocator &allocator = libc_allocator(), Progress &&progress = {})
+                                          const muslin_allocator &allocator = libc_allocator(),
+                                          Progress &&progress = {})
     {
         muslin::yardage out;
         detail::teller<std::remove_reference_t<Progress>> progress_(progress);
         return asking::ask(out, [&](muslin_problem *problem) {
             return progress_.done(muslin_yardage_create(solution.get(), detail::in_c(&spec), detail::in_c(cuts.data()),
                                                         sizeof(muslin::extra_cut_spec), cuts.size(), &allocator,
-                                                        progress_.template callback<muslin_progress>(), progress_.context(),
-                                                        out.made(), problem));
+                                                        progress_.template callback<muslin_progress>(),
+                                                        progress_.context(), out.made(), problem));
         });
     }
 
@@ -144,8 +146,9 @@ public:
     answer<std::vector<muslin::fabric_yardage>> fabrics() const
     {
         std::vector<muslin::fabric_yardage> rows;
-        return asking::ask_rows(rows, rows, [&](muslin::fabric_yardage *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-            return muslin_yardage_fabrics(get(), detail::in_c(rows_), sizeof(muslin::fabric_yardage), capacity_, count_, problem);
+        return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+            return muslin_yardage_fabrics(get(), to.rows, sizeof(muslin::fabric_yardage), to.capacity, to.count,
+                                          problem);
         });
     }
 
@@ -164,16 +167,16 @@ public:
 
 /** The pieces of one fabric as a request, ask-then-fill: rows of the cut list as said above, `label` the row there,
  * priority 0. Of the spec what a strip has room for matters, join_loss, least_part, long_pieces and mitre_extra.
- * status::foreign: not a fabric of the solution's quilt. status::range, _CHOICE: a member of the spec. Time follows
- * the cut list.
+ * status::foreign: not a fabric of the solution's quilt. status::range, status::choice: a member of the spec. Time
+ * follows the cut list.
  * muslin_yardage_pieces() in muslin/yardage.h. Since 0.1. */
 inline answer<std::vector<muslin::blank_spec>> yardage_pieces(const muslin::solution &solution, muslin::id fabric,
                                                               const muslin::yardage_spec &spec = {})
 {
     std::vector<muslin::blank_spec> rows;
-    return asking::ask_rows(rows, rows, [&](muslin::blank_spec *rows_, std::size_t capacity_, std::size_t *count_, muslin_problem *problem) {
-        return muslin_yardage_pieces(solution.get(), detail::in_c(fabric), detail::in_c(&spec), detail::in_c(rows_),
-                                     sizeof(muslin::blank_spec), capacity_, count_, problem);
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_yardage_pieces(solution.get(), detail::in_c(fabric), detail::in_c(&spec), to.rows,
+                                     sizeof(muslin::blank_spec), to.capacity, to.count, problem);
     });
 }
 
