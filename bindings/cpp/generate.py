@@ -137,7 +137,7 @@ def comment(indent: str, *texts: str) -> List[str]:
     if len(texts) == 1 and len(indent) + len(texts[0]) + 7 <= WIDTH:
         return [f"{indent}/** {texts[0]} */"]
     lines = [line for text in texts for line in
-             textwrap.wrap(text, WIDTH - len(indent) - 7, break_long_words=False, break_on_hyphens=False)]
+             textwrap.wrap(text, WIDTH - len(indent) - 8, break_long_words=False, break_on_hyphens=False)]
     return [f"{indent}/** {lines[0]}", *(f"{indent} * {line}" for line in lines[1:-1]), f"{indent} * {lines[-1]} */"] \
         if len(lines) > 1 else [f"{indent}/** {lines[0]} */"]
 

@@ -415,8 +415,8 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
  * flags, ticks per unit. For languages without a preprocessor, and for whoever was built against an older version,
- * since limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count -
- * 1, whose order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for
+ * since limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count
+ * - 1, whose order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for
  * MUSLIN_SIZE_MAX; it is "" and the value 0 for a place that is none. Never null. Constant time.
  * muslin_constant_count() in muslin/base.h. Since 0.1. */
 [[nodiscard]] inline std::int32_t constant_count() noexcept

@@ -52,8 +52,8 @@ struct MUSLIN_CPP_TWIN cutlist_row {
     std::int64_t last_stock = 0;
     /** 1 when the pieces lie turned a quarter */
     muslin::truth turned{};
-    /** 1 when the strips must be cut from the stock; 0 when a piece of stock is as narrow as the strip already, from
-     * yardage, or without a strip */
+    /** 1 when the strips must be cut from the stock; 0 when a piece of stock is as narrow as the strip already,
+     * from yardage, or without a strip */
     muslin::truth trimmed{};
 };
 static_assert(detail::is_twin<cutlist_row>);
@@ -234,13 +234,13 @@ struct MUSLIN_CPP_TWIN substitution {
     muslin::truth possible{};
     /** 1 when what is in hand suffices */
     muslin::truth enough{};
-    /** warning::no_slack when a piece is wanted and narrower_by is 0 or, where it is enough or from pieces of stock,
-     * shorter_by */
+    /** warning::no_slack when a piece is wanted and narrower_by is 0 or, where it is enough or from pieces of
+     * stock, shorter_by */
     std::uint32_t warnings = 0;
     /** 1 when the pieces of some row lie turned a quarter */
     muslin::truth turned{};
-    /** as in cutlist_stock: of a list of one row, so many more than spare_pieces come from the stock that is needed;
-     * from yardage 0 */
+    /** as in cutlist_stock: of a list of one row, so many more than spare_pieces come from the stock that is
+     * needed; from yardage 0 */
     std::int64_t rest_pieces = 0;
 };
 static_assert(detail::is_twin<substitution>);
@@ -263,8 +263,8 @@ inline answer<muslin::cutlist_yardage> cutlist_from_yardage(muslin::span<const m
     });
 }
 
-/** How each row is cut then (ask-then-fill): n rows in the order of the list. `found_size` is the caller's sizeof of
- * one of them. status::buffer when they do not fit; the others as above. Source: Start quilting, lesson two (M.
+/** How each row is cut then (ask-then-fill): n rows in the order of the list. `found_size` is the caller's sizeof
+ * of one of them. status::buffer when they do not fit; the others as above. Source: Start quilting, lesson two (M.
  * Hohn).
  * muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 0.1. */
 inline answer<std::vector<muslin::cutlist_row>> cutlist_yardage_rows(
@@ -281,12 +281,12 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_yardage_rows(
 /** The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth. Row by row,
  * strips as long as the stock is wide are cut one behind the other; a row goes on in the piece of stock that the
  * row before has left, as long as a strip fits behind; then it takes a new one, and no row goes back. A row lies
- * turned when it then ends earlier: in an earlier piece of stock, or further forward in the same. (That is the best
- * of all ways of turning rows: whoever begins earlier ends earlier.) A strip of a bundle gives the pieces that are
- * as high as the strip is, or lower ones, which the result calls trimmed. The stated width and length are used as
- * they are: to line up the other point of pinked edges, or to square the ends, state what is left. status::no_yield
- * names argument::usable_width or argument::cloth_length, for the piece as it is listed. Source: Cutting up a 10
- * inch square (teacher's blog) for one size; common practice, no source, for several.
+ * turned when it then ends earlier: in an earlier piece of stock, or further forward in the same. (That is the
+ * best of all ways of turning rows: whoever begins earlier ends earlier.) A strip of a bundle gives the pieces
+ * that are as high as the strip is, or lower ones, which the result calls trimmed. The stated width and length are
+ * used as they are: to line up the other point of pinked edges, or to square the ends, state what is left.
+ * status::no_yield names argument::usable_width or argument::cloth_length, for the piece as it is listed. Source:
+ * Cutting up a 10 inch square (teacher's blog) for one size; common practice, no source, for several.
  * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1. */
 inline answer<muslin::cutlist_stock> cutlist_from_stock(muslin::span<const muslin::cutlist_piece_spec> rows,
                                                         const muslin::stock_spec &stock = {})
@@ -298,8 +298,8 @@ inline answer<muslin::cutlist_stock> cutlist_from_stock(muslin::span<const musli
     });
 }
 
-/** How each row is cut then (ask-then-fill): n rows in the order of the list. `found_size` is the caller's sizeof of
- * one of them. status::buffer when they do not fit; the others as above. Source: as above.
+/** How each row is cut then (ask-then-fill): n rows in the order of the list. `found_size` is the caller's sizeof
+ * of one of them. status::buffer when they do not fit; the others as above. Source: as above.
  * muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 0.1. */
 inline answer<std::vector<muslin::cutlist_row>> cutlist_stock_rows(muslin::span<const muslin::cutlist_piece_spec> rows,
                                                                    const muslin::stock_spec &stock = {})
@@ -328,10 +328,10 @@ inline answer<std::vector<muslin::cutlist_part>> cutlist_stock_parts(
     });
 }
 
-/** How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
- * taken so many times and then cut as in cutlist_from_stock(): row by row, not list by list. No list is an answer,
- * not an error. status::range for the number of pieces also when the list asks for nothing; status::overflow when
- * there are more than MUSLIN_COUNT_MAX lists. Source: geometry.
+/** How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all
+ * rows taken so many times and then cut as in cutlist_from_stock(): row by row, not list by list. No list is an
+ * answer, not an error. status::range for the number of pieces also when the list asks for nothing;
+ * status::overflow when there are more than MUSLIN_COUNT_MAX lists. Source: geometry.
  * muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1. */
 inline answer<muslin::cutlist_sets> cutlist_sets_from_stock(muslin::span<const muslin::cutlist_piece_spec> rows,
                                                             const muslin::stock_spec &stock = {})
@@ -360,8 +360,8 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_sets_rows(muslin::span<c
 
 /** The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
  * better is the caller's to say. `prints` is the number of different fabrics in the stock (1 .. MUSLIN_COUNT_MAX):
- * of a bundle or a set of fat quarters; for stock_kind::yardage it must be 1, and the answer is a length, worked as
- * in cutlist_from_yardage() with nothing lost, against count x length in hand. Other kinds are worked as in
+ * of a bundle or a set of fat quarters; for stock_kind::yardage it must be 1, and the answer is a length, worked
+ * as in cutlist_from_yardage() with nothing lost, against count x length in hand. Other kinds are worked as in
  * cutlist_from_stock(). Stock that is missing is taken to be of the same prints. A row that does not fit is an
  * answer, not an error; whether it would fit turned, or turning saves, is known by asking once more with
  * MUSLIN_CUTLIST_PIECE_MAY_TURN in its flags. status::overflow as with yardage. Source: geometry.

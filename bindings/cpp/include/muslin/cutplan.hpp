@@ -122,9 +122,9 @@ struct MUSLIN_CPP_TWIN cutplan_stock_spec {
 };
 static_assert(detail::is_twin<cutplan_stock_spec>);
 
-/** struct muslin_cutplan_spec. from stock: what it does not suffice for is left out: rows in turn, by priority, then
- * from the highest pieces down, each get as many pieces as a plan is found for beside the rows before; what a large
- * piece leaves, later ones may still use */
+/** struct muslin_cutplan_spec. from stock: what it does not suffice for is left out: rows in turn, by priority,
+ * then from the highest pieces down, each get as many pieces as a plan is found for beside the rows before; what a
+ * large piece leaves, later ones may still use */
 struct MUSLIN_CPP_TWIN cutplan_spec {
     using c_type = muslin_cutplan_spec;
 
@@ -187,8 +187,8 @@ struct MUSLIN_CPP_TWIN cutplan_total {
     std::int64_t least = 0;
     /** pieces of stock that are cut into; 0 from a bolt */
     std::int64_t stock_pieces = 0;
-    /** doubled square ticks of the cloth that is used up or cut into that become no piece: trims, losses and what is
-     * left over; spare pieces, one too many and what joins take of JOINED strips count as pieces */
+    /** doubled square ticks of the cloth that is used up or cut into that become no piece: trims, losses and what
+     * is left over; spare pieces, one too many and what joins take of JOINED strips count as pieces */
     std::int64_t waste = 0;
     /** of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes less; JOINED
      * ones in whole strips and one shorter one; straightening included; else 0 */
@@ -251,8 +251,8 @@ struct MUSLIN_CPP_TWIN cutplan_place {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
-    /** row of the request; of FOLDED cloth that of the upper piece: where the row wants only one more, the lower one
-     * is for the next row of this size */
+    /** row of the request; of FOLDED cloth that of the upper piece: where the row wants only one more, the lower
+     * one is for the next row of this size */
     std::int64_t piece = 0;
     /** row of cutplan::strips() */
     std::int64_t strip = 0;
@@ -295,8 +295,8 @@ struct MUSLIN_CPP_TWIN cutplan_blank {
     muslin::length x{};
     /** and from the straightened end of the bolt or piece of stock */
     muslin::length y{};
-    /** across the bolt or piece of stock; SLOPED: from its left corner to its right one, so that neighbours overlap;
-     * JOINED and FOLDED: unfolded, it may go round the fold */
+    /** across the bolt or piece of stock; SLOPED: from its left corner to its right one, so that neighbours
+     * overlap; JOINED and FOLDED: unfolded, it may go round the fold */
     muslin::length width{};
     muslin::length height{};
     /** 1: turned a quarter from what its row says */
@@ -389,8 +389,8 @@ struct MUSLIN_CPP_TWIN cutplan_size {
     /** wanted, spare ones included, of all rows alike; FOLDED: blanks, of two pieces each, or of one where it goes
      * round the fold */
     std::int64_t count = 0;
-    /** of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is given with its longer
-     * side across */
+    /** of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is given with its
+     * longer side across */
     muslin::length taken{};
     muslin::length height{};
     muslin::length run_in{};
@@ -449,8 +449,8 @@ struct MUSLIN_CPP_TWIN cutplan_case {
     std::int64_t last_way = 0;
     /** -1: so many strips, panels or pieces of stock; else so many of this size in them, and first_way = last_way */
     std::int64_t plan_size = 0;
-    /** -1, or a way that is one strip: nothing is of this case, because the conditions on the way to it ask for more
-     * pieces than fit into as many strips of this way as they allow */
+    /** -1, or a way that is one strip: nothing is of this case, because the conditions on the way to it ask for
+     * more pieces than fit into as many strips of this way as they allow */
     std::int64_t packed_way = 0;
     /** 1: at least `wanted`, 0: at most */
     muslin::truth at_least{};
@@ -508,26 +508,27 @@ class cutplan : public handle<muslin_cutplan, muslin_cutplan_free> {
 public:
     /** A plan for a list of pieces, n rows of blank_spec, from the bolt (stock_n 0), or from stock_n rows of
      * cutplan_stock_spec. Allocator null: the usual one is not linked in, so status::null. `progress` may be null. The
-     * plan is valid from the first moments on and gets better until it is proven, the work limit is reached or progress
-     * says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than the
-     * strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at their
-     * height; the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan leaves
-     * over, up to 16 strips of that, makes whole ones needless: then a plan is sought for these, and so on while it
-     * gets shorter (not with OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit then, and each
-     * one after it part of what is left, one in n + 1 with n such rows. First cuts run along the length of stock only
-     * where each piece of the request may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no direction of the
-     * print. LENGTHWISE pieces from stock lie in strips as high as they are long. Nothing wanted is a plan of nothing.
-     * status::range, status::choice, status::flags: a member outside its range, choices or kind. status::no_yield: a
-     * piece is larger than the cloth in each way that it may lie; the problem names the side and the room for it, and
-     * in `at` its row, from 0. status::not_enough: the stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY
-     * is not set; status::work_limit: no plan from stock was found, and it was not shown that there is none; of both,
-     * rows being made from the highest pieces down, the problem says at which row it ends, how many pieces that wants,
-     * and for how many of them there is a plan. status::overflow: all pieces one above the other, or each from a piece
-     * of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. status::no_memory. Memory: up to 16 MiB,
-     * 8 more where a least_part is heeded, and 2 KiB for each row; time follows the work limit, up to five times that
-     * where stock does not suffice: about a hundred looks at parts of the request, each a 32nd of the limit; and half
-     * as much again each where up to 16 pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the
-     * bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips by height.
+     * plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
+     * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher
+     * than the strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at
+     * their height; the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan
+     * leaves over, up to 16 strips of that, makes whole ones needless: then a plan is sought for these, and so on
+     * while it gets shorter (not with OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit
+     * then, and each one after it part of what is left, one in n + 1 with n such rows. First cuts run along the length
+     * of stock only where each piece of the request may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no
+     * direction of the print. LENGTHWISE pieces from stock lie in strips as high as they are long. Nothing wanted is a
+     * plan of nothing. status::range, status::choice, status::flags: a member outside its range, choices or kind.
+     * status::no_yield: a piece is larger than the cloth in each way that it may lie; the problem names the side and
+     * the room for it, and in `at` its row, from 0. status::not_enough: the stock in hand does not suffice, and
+     * MUSLIN_CUTPLAN_BY_PRIORITY is not set; status::work_limit: no plan from stock was found, and it was not shown
+     * that there is none; of both, rows being made from the highest pieces down, the problem says at which row it
+     * ends, how many pieces that wants, and for how many of them there is a plan. status::overflow: all pieces one
+     * above the other, or each from a piece of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would.
+     * status::no_memory. Memory: up to 16 MiB, 8 more where a least_part is heeded, and 2 KiB for each row; time
+     * follows the work limit, up to five times that where stock does not suffice: about a hundred looks at parts of
+     * the request, each a 32nd of the limit; and half as much again each where up to 16 pieces are dealt out in every
+     * way. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
+     * Righini 2008 for strips by height.
      * muslin_cutplan_create() in muslin/cutplan.h. Since 0.1. */
     template <class Progress = no_progress>
     static answer<muslin::cutplan> create(const muslin::cutplan_spec &spec,
@@ -558,8 +559,8 @@ public:
         });
     }
 
-    /** The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together; what
-     * a panel or piece of stock holds follows it. Time follows the strips.
+    /** The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together;
+     * what a panel or piece of stock holds follows it. Time follows the strips.
      * muslin_cutplan_strips() in muslin/cutplan.h. Since 0.1. */
     answer<std::vector<muslin::cutplan_strip>> strips() const
     {
@@ -582,9 +583,9 @@ public:
 
     /** Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in the
      * order of cutting. As many as `capacity` are written, and count gets how many there are from `first` to the end,
-     * so millions can be had a page at a time; status::buffer is never returned. A piece of stock lies as its row says,
-     * also where first cuts run along it: then its strips stand upright. status::range: `first` not in 0 .. the number
-     * of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds.
+     * so millions can be had a page at a time; status::buffer is never returned. A piece of stock lies as its row
+     * says, also where first cuts run along it: then its strips stand upright. status::range: `first` not in 0 .. the
+     * number of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds.
      * muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1. */
     answer<std::vector<muslin::cutplan_blank>> blanks(std::int64_t first) const
     {
@@ -597,8 +598,8 @@ public:
 
     /** Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the
      * rest of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth
-     * one layer beside a JOINED strip that goes round the fold and is not whole. Other trims along pieces are waste and
-     * are not listed. Time: strips and places.
+     * one layer beside a JOINED strip that goes round the fold and is not whole. Other trims along pieces are waste
+     * and are not listed. Time: strips and places.
      * muslin_cutplan_left_overs() in muslin/cutplan.h. Since 0.1. */
     answer<std::vector<muslin::cutplan_left_over>> left_overs(muslin::length least_side) const
     {
@@ -680,8 +681,8 @@ public:
         });
     }
 
-    /** Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack
-     * its strips shows, or has a bound not below the plan's. Time follows the cases.
+    /** Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to
+     * pack its strips shows, or has a bound not below the plan's. Time follows the cases.
      * muslin_cutplan_cases() in muslin/cutplan.h. Since 0.1. */
     answer<std::vector<muslin::cutplan_case>> cases() const
     {

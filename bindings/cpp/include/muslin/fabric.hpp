@@ -329,8 +329,8 @@ inline answer<muslin::stock_size_answer> stock_size(const muslin::stock_spec &st
 
 /** Strips of cut width strip_cut (1 or more) from stock, cut across its width (each strip as long as the stock is
  * wide). The stated width and length are used as they are: to line up the other point of pinked edges, state what
- * stock_size gives. status::no_yield when a piece gives none (the problem names its length and the least that would
- * do). Source: Fat quarter conversion (public forum).
+ * stock_size gives. status::no_yield when a piece gives none (the problem names its length and the least that
+ * would do). Source: Fat quarter conversion (public forum).
  * muslin_stock_strips() in muslin/fabric.h. Since 0.1. */
 inline answer<muslin::stock_yield> stock_strips(const muslin::stock_spec &stock, muslin::length strip_cut,
                                                 std::int64_t strips_wanted)
@@ -342,11 +342,11 @@ inline answer<muslin::stock_yield> stock_strips(const muslin::stock_spec &stock,
     });
 }
 
-/** What to say when these fabrics meet in one top: a sum of enum warning bits. MIXED_WASH: some are washed, some are
- * not. PRECUT_WASHED: a strip or a square is washed. MIXED_EDGES: they do not all have the same kind of edge. Every
- * row speaks, whatever its count. Rows are stock_spec at stride row_size (at least the first published size, at
- * most 4096, and no row's own size above it: else status::struct_size); the first bad row fails the call and is the
- * problem's `at`. n = 0 gives 0, and rows may then be null. One pass. Common practice, no source.
+/** What to say when these fabrics meet in one top: a sum of enum warning bits. MIXED_WASH: some are washed, some
+ * are not. PRECUT_WASHED: a strip or a square is washed. MIXED_EDGES: they do not all have the same kind of edge.
+ * Every row speaks, whatever its count. Rows are stock_spec at stride row_size (at least the first published size,
+ * at most 4096, and no row's own size above it: else status::struct_size); the first bad row fails the call and is
+ * the problem's `at`. n = 0 gives 0, and rows may then be null. One pass. Common practice, no source.
  * muslin_stock_check() in muslin/fabric.h. Since 0.1. */
 inline answer<std::uint32_t> stock_check(muslin::span<const muslin::stock_spec> rows)
 {
@@ -357,9 +357,9 @@ inline answer<std::uint32_t> stock_check(muslin::span<const muslin::stock_spec> 
     });
 }
 
-/** allowed becomes 1 when a piece of this print may lie turned by so many quarter turns (0 .. 3, else status::range)
- * without showing it, else 0: without direction any; two-way and stripes a half turn; one-way no turn. Source:
- * geometry.
+/** allowed becomes 1 when a piece of this print may lie turned by so many quarter turns (0 .. 3, else
+ * status::range) without showing it, else 0: without direction any; two-way and stripes a half turn; one-way no
+ * turn. Source: geometry.
  * muslin_print_may_turn() in muslin/fabric.h. Since 0.1. */
 inline answer<muslin::truth> print_may_turn(muslin::print print, std::int32_t quarter_turns)
 {

@@ -421,8 +421,8 @@ static_assert(detail::is_twin<hanging>);
 inline namespace MUSLIN_CPP_FORM {
 
 /** The cut width of a binding from what it shall show, or what a given cut width shows. Double fold: C = 2 (s +
- * front + t + back), so the back shows C/2 - s - front - t. Single fold: C = s + front + t + back + turn_under, the
- * back C - s - front - t - turn_under. Source: geometry; 4 w + 1/2 in and 6 w + ease, the rules in print, are
+ * front + t + back), so the back shows C/2 - s - front - t. Single fold: C = s + front + t + back + turn_under,
+ * the back C - s - front - t - turn_under. Source: geometry; 4 w + 1/2 in and 6 w + ease, the rules in print, are
  * special cases.
  * muslin_binding_measure() in muslin/finishing.h. Since 0.1. */
 inline answer<muslin::binding_width> binding_measure(const muslin::binding_width_spec &spec = {})
@@ -433,10 +433,10 @@ inline answer<muslin::binding_width> binding_measure(const muslin::binding_width
     });
 }
 
-/** Length, strips, joins and cloth for a binding; the run is run_plan()'s. status::no_yield when a join eats a whole
- * strip and one strip is not enough; status::range also when the run passes the longest that run_plan() takes;
- * status::overflow when it needs more than MUSLIN_COUNT_MAX strips. Source: sums, and common practice for the
- * extra.
+/** Length, strips, joins and cloth for a binding; the run is run_plan()'s. status::no_yield when a join eats a
+ * whole strip and one strip is not enough; status::range also when the run passes the longest that run_plan()
+ * takes; status::overflow when it needs more than MUSLIN_COUNT_MAX strips. Source: sums, and common practice for
+ * the extra.
  * muslin_binding_plan() in muslin/finishing.h. Since 0.1. */
 inline answer<muslin::binding> binding_plan(const muslin::binding_spec &spec = {})
 {
@@ -462,10 +462,11 @@ inline answer<muslin::bias> bias_tube(const muslin::bias_spec &spec = {})
 }
 
 /** The least square, on the rounding's grid, whose tube gives `wanted`. rounding's direction must be up
- * (status::choice) and its tolerance 0 (status::range). Area rules in print are too small in places: the tube loses
- * two allowances a round and whole rounds at its edge. status::range also when no square up to MUSLIN_SIZE_MAX will
- * do (the limit is what the largest gives), or when the least one gives so much more than wanted that bias_tube()
- * would refuse it. Source: geometry, as for the tube. Cost: the logarithm of MUSLIN_SIZE_MAX / grid.
+ * (status::choice) and its tolerance 0 (status::range). Area rules in print are too small in places: the tube
+ * loses two allowances a round and whole rounds at its edge. status::range also when no square up to
+ * MUSLIN_SIZE_MAX will do (the limit is what the largest gives), or when the least one gives so much more than
+ * wanted that bias_tube() would refuse it. Source: geometry, as for the tube. Cost: the logarithm of
+ * MUSLIN_SIZE_MAX / grid.
  * muslin_bias_least_square() in muslin/finishing.h. Since 0.1. */
 inline answer<muslin::bias> bias_least_square(const muslin::bias_spec &spec = {},
                                               const muslin::rounding_spec &rounding = {})
@@ -476,11 +477,11 @@ inline answer<muslin::bias> bias_least_square(const muslin::bias_spec &spec = {}
     });
 }
 
-/** Separate strips cut side by side from both halves of a square (`width`; `length` must equal it or be 0), parallel
- * to its diagonal, ends left at 45 degrees, every other one turned end for end, joined into one run: in each half n
- * = floor(S / (sqrt 2 w)) strips, down to the short ones in the corner; measured along their middle they add up to
- * sqrt 2 n S - n n w a half, and each of the 2 n - 1 joins takes 2 sqrt 2 s. Down to a tick. No strip at all is an
- * answer (length 0). status::range also when n x S passes MUSLIN_SIZE_MAX. Source: geometry.
+/** Separate strips cut side by side from both halves of a square (`width`; `length` must equal it or be 0),
+ * parallel to its diagonal, ends left at 45 degrees, every other one turned end for end, joined into one run: in
+ * each half n = floor(S / (sqrt 2 w)) strips, down to the short ones in the corner; measured along their middle
+ * they add up to sqrt 2 n S - n n w a half, and each of the 2 n - 1 joins takes 2 sqrt 2 s. Down to a tick. No
+ * strip at all is an answer (length 0). status::range also when n x S passes MUSLIN_SIZE_MAX. Source: geometry.
  * muslin_bias_strips() in muslin/finishing.h. Since 0.1. */
 inline answer<muslin::bias> bias_strips(const muslin::bias_spec &spec = {})
 {
@@ -503,15 +504,15 @@ inline answer<muslin::batting> batting_plan(const muslin::batting_spec &spec = {
 }
 
 /** All layouts compared, one row each, in the order of the enum (ask-then-fill; eight rows in this version, later
- * versions may know more). `need` is the side that the panels' widths must cover. ONE_WIDTH serves while need <= u;
- * the others are for a wider need. SEAMS n panels joined are n u - 2 q (n - 1) wide; the least n, 2 or more. None
- * when u <= 2 q. CENTRE side = (need - u + 4 q) / 2 up to a tick: both from one further panel if 2 sides fit in u,
- * from one each if one does, else it fails. INSERT x = need - u + 4 q, no wider than u / 2, cut across the cloth in
- * n strips u long, joined end to end until n u - 2 q (n - 1) is at least the panel's length, and then trimmed to
- * it. Rounding length by length takes each panel up to the step, the insert's strips together, and the extra
- * repeat. status::no_fit when no layout serves; the limit is the fabric width that would. status::range also when
- * the selvages leave nothing. status::buffer, status::struct_size for the rows. Source: geometry; whole repeats for
- * every length are common practice in workrooms.
+ * versions may know more). `need` is the side that the panels' widths must cover. ONE_WIDTH serves while need <=
+ * u; the others are for a wider need. SEAMS n panels joined are n u - 2 q (n - 1) wide; the least n, 2 or more.
+ * None when u <= 2 q. CENTRE side = (need - u + 4 q) / 2 up to a tick: both from one further panel if 2 sides fit
+ * in u, from one each if one does, else it fails. INSERT x = need - u + 4 q, no wider than u / 2, cut across the
+ * cloth in n strips u long, joined end to end until n u - 2 q (n - 1) is at least the panel's length, and then
+ * trimmed to it. Rounding length by length takes each panel up to the step, the insert's strips together, and the
+ * extra repeat. status::no_fit when no layout serves; the limit is the fabric width that would. status::range also
+ * when the selvages leave nothing. status::buffer, status::struct_size for the rows. Source: geometry; whole
+ * repeats for every length are common practice in workrooms.
  * muslin_backing_layouts() in muslin/finishing.h. Since 0.1. */
 inline answer<std::vector<muslin::backing>> backing_layouts(const muslin::backing_spec &spec = {})
 {
@@ -524,8 +525,8 @@ inline answer<std::vector<muslin::backing>> backing_layouts(const muslin::backin
 
 /** One layout piece by piece, in sewing order across the quilt (ask-then-fill): the cut widths, of the insert its
  * cut_length, less 2 q a seam, are exactly the joined size of backing_layouts(). Halves of an odd number of ticks
- * differ by one. status::choice for an unknown layout, status::no_fit for one that cannot serve, status::buffer and
- * status::struct_size for the rows, else as backing_layouts(). O(rows).
+ * differ by one. status::choice for an unknown layout, status::no_fit for one that cannot serve, status::buffer
+ * and status::struct_size for the rows, else as backing_layouts(). O(rows).
  * muslin_backing_panels() in muslin/finishing.h. Since 0.1. */
 inline answer<std::vector<muslin::panel>> backing_panels(const muslin::backing_spec &spec,
                                                          muslin::backing_layout layout)

@@ -38,8 +38,8 @@ enum class fit_kind : std::int32_t {
     sashed = MUSLIN_FIT_SASHED,
     /** and one round the outside: c B + (c + 1) S + 2 b */
     framed = MUSLIN_FIT_FRAMED,
-    /** on their corners, c and r counted along the edges, (c - 1)(r - 1) alternate blocks between them: c B sqrt 2 +
-     * 2 b */
+    /** on their corners, c and r counted along the edges, (c - 1)(r - 1) alternate blocks between them: c B sqrt 2
+     * + 2 b */
     on_point = MUSLIN_FIT_ON_POINT,
 };
 
@@ -113,8 +113,8 @@ struct MUSLIN_CPP_TWIN bed {
     /** finished width of the top to piece: the same and quilting_extra */
     muslin::length top_width{};
     muslin::length top_length{};
-    /** how far below the mattress a foot corner reaches along the cloth, up to a tick: its point, sqrt(side drop^2 +
-     * foot drop^2), so 1.414 drops where they are equal; when rounded, the longer of the two drops */
+    /** how far below the mattress a foot corner reaches along the cloth, up to a tick: its point, sqrt(side drop^2
+     * + foot drop^2), so 1.414 drops where they are equal; when rounded, the longer of the two drops */
     muslin::length corner_hang{};
     /** of the quarter circle to draw: the shorter of the two drops; 0 when square */
     muslin::length corner_radius{};
@@ -183,8 +183,8 @@ struct MUSLIN_CPP_TWIN bed_cover {
     muslin::truth corner_touches{};
     /** warning::small_quilt: no side of quilt or of mattress is longer than 60 in */
     std::uint32_t warnings = 0;
-    /** how far each side hangs below the mattress's lower edge, down to a tick: side_drop less the depth; 0: it just
-     * reaches it, below 0: it falls short */
+    /** how far each side hangs below the mattress's lower edge, down to a tick: side_drop less the depth; 0: it
+     * just reaches it, below 0: it falls short */
     muslin::length beyond_side{};
     /** the same at the foot */
     muslin::length beyond_foot{};
@@ -380,11 +380,11 @@ struct MUSLIN_CPP_TWIN fit_triangle_rows {
     muslin::length strip_cut{};
     /** ... where the ruler cuts the upper tip off level with its allowance: height + E */
     muslin::length strip_cut_blunt{};
-    /** of a whole triangle along the strip, from raw point to raw point, whether the upper tip is sharp or blunt: (2
-     * height + 3 E) / sqrt 3, up to a tick */
+    /** of a whole triangle along the strip, from raw point to raw point, whether the upper tip is sharp or blunt:
+     * (2 height + 3 E) / sqrt 3, up to a tick */
     muslin::length cut_base{};
-    /** of a half triangle along the strip, from its straight side, which has its allowance too: cut_base / 2 + E / 2
-     * before rounding, up to a tick */
+    /** of a half triangle along the strip, from its straight side, which has its allowance too: cut_base / 2 + E /
+     * 2 before rounding, up to a tick */
     muslin::length half_cut_base{};
 };
 static_assert(detail::is_twin<fit_triangle_rows>);
@@ -477,8 +477,8 @@ inline answer<muslin::bed> bed_size(const muslin::bed_spec &spec = {})
     });
 }
 
-/** Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by. Source: the
- * same sums turned round.
+/** Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by. Source:
+ * the same sums turned round.
  * muslin_bed_covered() in muslin/fit.h. Since 0.1. */
 inline answer<muslin::bed_cover> bed_covered(const muslin::bed_covered_spec &spec = {})
 {
@@ -489,8 +489,8 @@ inline answer<muslin::bed_cover> bed_covered(const muslin::bed_covered_spec &spe
 }
 
 /** Every setting of the kinds, sizes and counts allowed whose width and length lie within the tolerances, compared
- * exactly, on point too, and do not pass MUSLIN_SIZE_MAX; ranked as asked, and the same list every time: equals are
- * ordered by what they are off, then fewer blocks, kind, larger block, narrower sash, narrower border, fewer
+ * exactly, on point too, and do not pass MUSLIN_SIZE_MAX; ranked as asked, and the same list every time: equals
+ * are ordered by what they are off, then fewer blocks, kind, larger block, narrower sash, narrower border, fewer
  * columns. Ask, fill: see base.h; a count of 0 is an answer too (see fit_nearest). No setting is found twice, but
  * different ones may have one size. status::choice for argument::setting_kind: no kind is allowed. status::range
  * also for a most below its least. status::work_limit, before anything is written; the problem's limit is
@@ -508,10 +508,10 @@ inline answer<std::vector<muslin::fit>> fit_settings(const muslin::fit_spec &spe
 }
 
 /** The one setting that comes nearest to the wanted size, whatever the tolerances, `best` and `rank` say (they must
- * still be in range); its rank_key is that of fit_rank::nearest, and equals are decided in the order above. No side
- * of it passes MUSLIN_SIZE_MAX. status::no_fit when there is none: no count of the parity asked for lies between
- * its least and its most, or even the least counts are too large. Other statuses as above; the work limit holds for
- * the combinations alone.
+ * still be in range); its rank_key is that of fit_rank::nearest, and equals are decided in the order above. No
+ * side of it passes MUSLIN_SIZE_MAX. status::no_fit when there is none: no count of the parity asked for lies
+ * between its least and its most, or even the least counts are too large. Other statuses as above; the work limit
+ * holds for the combinations alone.
  * muslin_fit_nearest() in muslin/fit.h. Since 0.1. */
 inline answer<muslin::fit> fit_nearest(const muslin::fit_spec &spec = {})
 {
@@ -548,8 +548,8 @@ inline answer<muslin::fit_triangle_rows> fit_triangles(const muslin::fit_triangl
 }
 
 /** A pattern made larger or smaller: n finished sizes in the array (n 1 .. MUSLIN_COUNT_MAX), each scaled exactly
- * and given its seams back, and set against the marks of the ruler; and the nearest scales that keep all of them on
- * the marks. A new size is whole ruler marks less seams for every size at once only when the unit, which all of
+ * and given its seams back, and set against the marks of the ruler; and the nearest scales that keep all of them
+ * on the marks. A new size is whole ruler marks less seams for every size at once only when the unit, which all of
  * them are multiples of, becomes one of every `grid` ticks; so no scale is searched for, and none is overlooked.
  * There is none where the seams do not suit the marks (allowances of 1/16 in with marks at 1/4 in, and sizes of 1
  * and 2 units). A scale whose sizes would pass MUSLIN_SIZE_MAX is left out. Rows are fit_rescale_row at stride

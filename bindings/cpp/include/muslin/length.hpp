@@ -46,9 +46,9 @@ enum class style : std::int32_t {
 
 /** struct muslin_rounding_spec. The rounding a caller asks for. Grid is the step in ticks (1016 for 1/8 in), 1 ..
  * MUSLIN_SIZE_MAX. Tolerance, 0 .. grid - 1, is what may be overlooked when rounding up or down: with direction up
- * the result is the least grid point not below the exact value less the tolerance, with down the greatest not above
- * it plus the tolerance. It has no effect on nearest. It keeps 23.8774 in from becoming 24 for two thousandths of
- * an inch. */
+ * the result is the least grid point not below the exact value less the tolerance, with down the greatest not
+ * above it plus the tolerance. It has no effect on nearest. It keeps 23.8774 in from becoming 24 for two
+ * thousandths of an inch. */
 struct MUSLIN_CPP_TWIN rounding_spec {
     using c_type = muslin_rounding_spec;
 
@@ -169,9 +169,9 @@ inline answer<muslin::length> length_multiply(muslin::length a, std::int64_t fac
     });
 }
 
-/** a / divisor, rounded as asked. divisor any int64_t but 0 (status::divide_by_zero). Statuses of the rounding, here
- * and wherever one is given: status::null, status::range (grid, tolerance), status::choice (direction), the struct
- * statuses. status::overflow when the grid point lies beyond MUSLIN_LENGTH_MAX.
+/** a / divisor, rounded as asked. divisor any int64_t but 0 (status::divide_by_zero). Statuses of the rounding,
+ * here and wherever one is given: status::null, status::range (grid, tolerance), status::choice (direction), the
+ * struct statuses. status::overflow when the grid point lies beyond MUSLIN_LENGTH_MAX.
  * muslin_length_divide() in muslin/length.h. Since 0.1. */
 inline answer<muslin::rounded> length_divide(muslin::length a, std::int64_t divisor,
                                              const muslin::rounding_spec &rounding = {})
@@ -212,9 +212,9 @@ inline answer<muslin::rounded> length_snap(muslin::length a, const muslin::round
     return muslin_length_compare(detail::in_c(a), detail::in_c(b));
 }
 
-/** The sum of n lengths; the status does not depend on their order, because partial sums may pass the range, and any
- * length out of range gives status::range before status::overflow is considered. n = 0 gives 0 (values may then be
- * null). O(n).
+/** The sum of n lengths; the status does not depend on their order, because partial sums may pass the range, and
+ * any length out of range gives status::range before status::overflow is considered. n = 0 gives 0 (values may
+ * then be null). O(n).
  * muslin_length_sum() in muslin/length.h. Since 0.1. */
 inline answer<muslin::length> length_sum(muslin::span<const muslin::length> values)
 {
@@ -428,27 +428,27 @@ inline answer<muslin::rounded> length_root_of_area(std::int64_t area, const musl
 
 /** Reads one length from `length` bytes of UTF-8 text, which need not be terminated. Grammar: [sign] part { part },
  * with blanks around and between. A part is a number and, except for a last or only part, a unit; units of several
- * parts go from larger to smaller ("1 yd 4 1/2 in", "5' 6\""), and the sign holds for the whole. A number without a
- * unit takes the default one, and must be in its place in the order. Number: whole "2", decimal "2.5" or ".5",
+ * parts go from larger to smaller ("1 yd 4 1/2 in", "5' 6\""), and the sign holds for the whole. A number without
+ * a unit takes the default one, and must be in its place in the order. Number: whole "2", decimal "2.5" or ".5",
  * fraction "5/8", mixed "2 1/2", "2-1/2", "2 (vulgar half)" with blanks, one hyphen or, before a vulgar fraction,
  * nothing between; with ASCII digits. The fraction may use / or U+2044 or U+2215, without blanks; vulgar fractions
- * are those of U+00BC..00BE and U+2150..215E, U+2189. Sign: + - or U+2212. Unit: in in. inch inches " U+2033 U+201D
- * U+201C or a foot mark twice; ft ft. foot feet ' U+2032 U+2019 U+2018; yd yd. yds yds. yard yards; mm; cm; m; and
- * millimetre(s), centimetre(s), metre(s) in both spellings; letters in either case. Blank: space, tab, line feed,
- * carriage return, U+00A0 no-break, U+202F narrow no-break, U+2009 thin space. The decimal sign is the one that the
- * spec names; the other one is refused (status::text_decimal), never guessed. Values off the tick grid are rounded
- * once, for the whole text, to the nearest tick, and reported as inexact. spec null means MUSLIN_PARSE_SPEC_INIT.
- * Statuses, those of the text with place and length in problem: status::null (spec and problem may be null, and the
- * text of length 0), the struct statuses, status::choice (unit, decimal sign); status::text_encoding: not UTF-8,
- * looked for first and in the whole text; names one byte; status::text_empty: the text ends before its first
- * number; length 0, at the end; status::text_syntax: no number where the first one, a denominator or decimals
- * should stand; names what stands there, length 0 at the end; status::text_decimal: the other decimal sign, at the
- * start or right behind a number; names it; status::text_unit: a word that is no unit, or a unit not smaller than
- * the one before; names the word, or the number whose default unit is out of order; status::text_trailing:
- * something more behind a whole length; names all the rest; status::text_zero_denominator: names the denominator;
- * status::overflow: the length passes MUSLIN_LENGTH_MAX; or a number has more than 18 digits, zeros at its outer
- * ends not counted; or several parts have fractions of a tick whose common denominator passes 2^62 - 1. Names the
- * number. O(length).
+ * are those of U+00BC..00BE and U+2150..215E, U+2189. Sign: + - or U+2212. Unit: in in. inch inches " U+2033
+ * U+201D U+201C or a foot mark twice; ft ft. foot feet ' U+2032 U+2019 U+2018; yd yd. yds yds. yard yards; mm; cm;
+ * m; and millimetre(s), centimetre(s), metre(s) in both spellings; letters in either case. Blank: space, tab, line
+ * feed, carriage return, U+00A0 no-break, U+202F narrow no-break, U+2009 thin space. The decimal sign is the one
+ * that the spec names; the other one is refused (status::text_decimal), never guessed. Values off the tick grid
+ * are rounded once, for the whole text, to the nearest tick, and reported as inexact. spec null means
+ * MUSLIN_PARSE_SPEC_INIT. Statuses, those of the text with place and length in problem: status::null (spec and
+ * problem may be null, and the text of length 0), the struct statuses, status::choice (unit, decimal sign);
+ * status::text_encoding: not UTF-8, looked for first and in the whole text; names one byte; status::text_empty:
+ * the text ends before its first number; length 0, at the end; status::text_syntax: no number where the first one,
+ * a denominator or decimals should stand; names what stands there, length 0 at the end; status::text_decimal: the
+ * other decimal sign, at the start or right behind a number; names it; status::text_unit: a word that is no unit,
+ * or a unit not smaller than the one before; names the word, or the number whose default unit is out of order;
+ * status::text_trailing: something more behind a whole length; names all the rest; status::text_zero_denominator:
+ * names the denominator; status::overflow: the length passes MUSLIN_LENGTH_MAX; or a number has more than 18
+ * digits, zeros at its outer ends not counted; or several parts have fractions of a tick whose common denominator
+ * passes 2^62 - 1. Names the number. O(length).
  * muslin_length_parse() in muslin/length.h. Since 0.1. */
 inline answer<muslin::parsed> length_parse(std::string_view text, const muslin::parse_spec &spec = {})
 {

@@ -87,8 +87,8 @@ struct MUSLIN_CPP_TWIN motif {
     muslin::length wider_for_less{};
     /** so many they then are; 0 when no width saves one */
     std::int64_t wider_rows = 0;
-    /** warning::no_slack when a piece is wanted and narrower_by is 0; where the width is one repeat, when the window
-     * is as wide as the cloth */
+    /** warning::no_slack when a piece is wanted and narrower_by is 0; where the width is one repeat, when the
+     * window is as wide as the cloth */
     std::uint32_t warnings = 0;
     std::int32_t pad = 0;
     /** cloth_length without what lies behind the windows of the last row: less by waste_per_row where the start is
@@ -212,8 +212,8 @@ inline answer<muslin::motif> motif_plan(const muslin::motif_spec &spec = {})
 }
 
 /** Windows that a cloth so long (0 .. MUSLIN_SIZE_MAX) gives, counted as in motif_plan(); spec->pieces is not used,
- * but must be in its range. No row is an answer, not an error. status::no_yield and status::range as there. Source:
- * geometry.
+ * but must be in its range. No row is an answer, not an error. status::no_yield and status::range as there.
+ * Source: geometry.
  * muslin_motif_from_cloth() in muslin/motif.h. Since 0.1. */
 inline answer<muslin::motif_yield> motif_from_cloth(const muslin::motif_spec &spec, muslin::length cloth_length)
 {

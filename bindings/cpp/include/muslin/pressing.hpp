@@ -126,8 +126,8 @@ struct MUSLIN_CPP_TWIN pressing_child {
     /** 1 when it takes its child the other way than that is shown; the whole may be taken the other way again by
      * what it is part of */
     muslin::truth other_way{};
-    /** quarters by which the child is turned where it is the other way; 0: it is pressed. The same in every place of
-     * the child, also where other_way is 0: what the node is part of may be the other way, and then this place,
+    /** quarters by which the child is turned where it is the other way; 0: it is pressed. The same in every place
+     * of the child, also where other_way is 0: what the node is part of may be the other way, and then this place,
      * too. By itself it says nothing of this place */
     std::int32_t turn = 0;
 };
@@ -165,16 +165,16 @@ public:
      * joins ask for is kept in every copy: a node that asks is taken as it is, or it is turned, or what holds it. Then
      * come few copies pressed the other way: as few as can be taken the other way, and of these turned what can be,
      * small nodes before what they are part of, by a quarter rather than by a half. Then comes the preference for the
-     * darker side: fabrics whose darkness is stated and differs, else the first region of a unit. These are sought step
-     * by step and not proved. Meetings of seams that are pressed open are left out. The plan is the best there is when
-     * `proven` says so (small trees always), and never has more exceptions than all pressed in turn, see `alternating`,
-     * or without turning. Whether what asks for a way may be turned is looked through node by node, as far as the work
-     * limit goes. In joins of more than 64 children that repeat after 32 or fewer, places that lie two repeats apart
-     * are taken alike; meetings there are told once, at the first. Same request, same plan. status::range,
-     * status::choice: a member outside its range or choices. status::work_limit: edges of different nodes have more
-     * than 2^26 pieces in all. status::no_memory. Time follows meetings of different parts, plus the work limit, up to
-     * four times where joins ask for a way. Source: a system of linear equations over two elements, solved by
-     * elimination; branch and bound where not all can hold.
+     * darker side: fabrics whose darkness is stated and differs, else the first region of a unit. These are sought
+     * step by step and not proved. Meetings of seams that are pressed open are left out. The plan is the best there is
+     * when `proven` says so (small trees always), and never has more exceptions than all pressed in turn, see
+     * `alternating`, or without turning. Whether what asks for a way may be turned is looked through node by node, as
+     * far as the work limit goes. In joins of more than 64 children that repeat after 32 or fewer, places that lie two
+     * repeats apart are taken alike; meetings there are told once, at the first. Same request, same plan.
+     * status::range, status::choice: a member outside its range or choices. status::work_limit: edges of different
+     * nodes have more than 2^26 pieces in all. status::no_memory. Time follows meetings of different parts, plus the
+     * work limit, up to four times where joins ask for a way. Source: a system of linear equations over two elements,
+     * solved by elimination; branch and bound where not all can hold.
      * muslin_pressing_create() in muslin/pressing.h. Since 0.1. */
     static answer<muslin::pressing> create(const muslin::solution &solution, const muslin::pressing_spec &spec = {})
     {
@@ -195,8 +195,8 @@ public:
     }
 
     /** Every seam of every different node, in their order. A node is shown as most of its copies are pressed, or as it
-     * asks to be. Of strip-pieced joins they are the set's, and all of a set is pressed alike: copies the other way are
-     * cut from another set, or turned end for end. Time follows the seams.
+     * asks to be. Of strip-pieced joins they are the set's, and all of a set is pressed alike: copies the other way
+     * are cut from another set, or turned end for end. Time follows the seams.
      * muslin_pressing_seams() in muslin/pressing.h. Since 0.1. */
     answer<std::vector<muslin::pressing_seam>> seams() const
     {

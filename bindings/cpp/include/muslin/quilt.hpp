@@ -519,12 +519,12 @@ public:
     }
 
     /** A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
-     * unit_outlines() draws it and sewn with the quilt's seam. Where its pieces come together in the middle, two halves
-     * are joined by one seam straight through it: of a quarter-square from the lower right to the upper left, of a
-     * split quarter along the large triangle, of an eight-pointed star upright, of a kaleidoscope from the right one of
-     * the two points below to the left one above. status::method: the kind is not made so. status::range: another
-     * number of fabrics, or a measure that the kind does not take. Whether its sizes suit the kind is known when it is
-     * solved.
+     * unit_outlines() draws it and sewn with the quilt's seam. Where its pieces come together in the middle, two
+     * halves are joined by one seam straight through it: of a quarter-square from the lower right to the upper left,
+     * of a split quarter along the large triangle, of an eight-pointed star upright, of a kaleidoscope from the right
+     * one of the two points below to the left one above. status::method: the kind is not made so. status::range:
+     * another number of fabrics, or a measure that the kind does not take. Whether its sizes suit the kind is known
+     * when it is solved.
      * muslin_quilt_unit() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> unit(const muslin::quilt_unit_spec &spec, muslin::span<const muslin::id> fabrics)
     {
@@ -540,10 +540,10 @@ public:
      * looked at: the quilt's seam is used, and raw points are sharp. Its size is the outline's, times width / outline
      * width and height / outline height, each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses
      * also as of shape_check(), which is asked first. status::shape also for arcs and an outline that is no rectangle.
-     * status::range also for a piece of more than MUSLIN_QUILT_CORNERS_MAX corners, and for other than `pieces` pieces.
-     * Solving fails with status::shape where it becomes so small that neighbouring corners of a piece fall together,
-     * and with status::overflow where a raw point would reach more than MUSLIN_TEMPLATE_REACH_MAX beyond its finished
-     * one. Time as of shape_check().
+     * status::range also for a piece of more than MUSLIN_QUILT_CORNERS_MAX corners, and for other than `pieces`
+     * pieces. Solving fails with status::shape where it becomes so small that neighbouring corners of a piece fall
+     * together, and with status::overflow where a raw point would reach more than MUSLIN_TEMPLATE_REACH_MAX beyond its
+     * finished one. Time as of shape_check().
      * muslin_quilt_shape() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> shape(muslin::span<const muslin::corner_spec> corners, muslin::span<const muslin::id> fabrics,
                              muslin::id width, muslin::id height)
@@ -641,9 +641,9 @@ public:
 
     /** Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which
      * the first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it
-     * is solved: the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then
-     * lies in its corner and the centre against left and top, and the whole is as large as the largest of its rows and
-     * columns. The mirror image turns the other way. Source: geometry.
+     * is solved: the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node
+     * then lies in its corner and the centre against left and top, and the whole is as large as the largest of its
+     * rows and columns. The mirror image turns the other way. Source: geometry.
      * muslin_quilt_pinwheel() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> pinwheel(const muslin::quilt_pinwheel_spec &spec = {})
     {
@@ -703,27 +703,28 @@ public:
         });
     }
 
-    /** Blocks on point in diagonal rows, closed by setting triangles. `blocks` has the c x r main blocks row by row from
-     * the top, then the (c - 1)(r - 1) alternates so, n in all. All are squares of one size B, which is checked when it
-     * is solved. A block's top edge becomes its upper right one: it is turned clockwise by an eighth of a turn. Inside
-     * the turned frame everything is exact; the outside is as setting_point() has it for the layout, rounded once, to
-     * the nearest tick: in PLAIN c B sqrt 2 + 2 f by r B sqrt 2 + 2 f. Pieces Counts and cuts are those of
-     * setting_point(), as the solve's policy asks. Whole sashes and cornerstones are patches, B by w, w by B and w by
-     * w, upright in the turned frame: up to three children more, which follow the blocks, see quilt::children().
-     * Triangles, and in SASH_INNER the sashes that end at the edge, are the field's own pieces. Rows Rows run down to
-     * the right. Where there are sashes, they stand between the blocks of a row and in SASH_OUTER and SASH_CUT also at
-     * its ends; a row of sashes and cornerstones lies between two rows of blocks, and in those layouts beyond the first
-     * and the last one. Side triangles close rows of blocks. In SASH_OUTER a triangle is as long as its row and one row
-     * of sashes are high: sew that one to the row first. A triangle that would need one row of sashes where the
-     * triangle at the other end needs the other one, which is where c and r differ by 2 or more, is set into its corner
-     * from mark to mark. Seams Seams of rows, and last those of the corners, are straight from edge to edge, and stop
-     * at the leg of a triangle of SASH_OUTER. So where blocks float, the seam below a row runs on beyond the tips,
-     * between two triangles, and each is drawn as far as it is left. status::range for argument::children: another
-     * number of blocks; for argument::depth: more than MUSLIN_QUILT_POINT_DEPTH_MAX such fields within each other; for
-     * argument::measure (`at` 0 the set-off, 1 the sash) or argument::fabric (`at` 2 of the sashes, 3 of the
-     * cornerstones): an id where the layout has none, or none where it needs one. Solving fails with status::range for
-     * argument::sash_width when w is not above 0, and for argument::block_width when blocks of SASH_INNER are not
-     * larger than w; `at` is the field's number. Source: geometry.
+    /** Blocks on point in diagonal rows, closed by setting triangles. `blocks` has the c x r main blocks row by row
+     * from the top, then the (c - 1)(r - 1) alternates so, n in all. All are squares of one size B, which is checked
+     * when it is solved. A block's top edge becomes its upper right one: it is turned clockwise by an eighth of a
+     * turn. Inside the turned frame everything is exact; the outside is as setting_point() has it for the layout,
+     * rounded once, to the nearest tick: in PLAIN c B sqrt 2 + 2 f by r B sqrt 2 + 2 f. Pieces Counts and cuts are
+     * those of setting_point(), as the solve's policy asks. Whole sashes and cornerstones are patches, B by w, w by B
+     * and w by w, upright in the turned frame: up to three children more, which follow the blocks, see
+     * quilt::children(). Triangles, and in SASH_INNER the sashes that end at the edge, are the field's own pieces.
+     * Rows Rows run down to the right. Where there are sashes, they stand between the blocks of a row and in
+     * SASH_OUTER and SASH_CUT also at its ends; a row of sashes and cornerstones lies between two rows of blocks, and
+     * in those layouts beyond the first and the last one. Side triangles close rows of blocks. In SASH_OUTER a
+     * triangle is as long as its row and one row of sashes are high: sew that one to the row first. A triangle that
+     * would need one row of sashes where the triangle at the other end needs the other one, which is where c and r
+     * differ by 2 or more, is set into its corner from mark to mark. Seams Seams of rows, and last those of the
+     * corners, are straight from edge to edge, and stop at the leg of a triangle of SASH_OUTER. So where blocks float,
+     * the seam below a row runs on beyond the tips, between two triangles, and each is drawn as far as it is left.
+     * status::range for argument::children: another number of blocks; for argument::depth: more than
+     * MUSLIN_QUILT_POINT_DEPTH_MAX such fields within each other; for argument::measure (`at` 0 the set-off, 1 the
+     * sash) or argument::fabric (`at` 2 of the sashes, 3 of the cornerstones): an id where the layout has none, or
+     * none where it needs one. Solving fails with status::range for argument::sash_width when w is not above 0, and
+     * for argument::block_width when blocks of SASH_INNER are not larger than w; `at` is the field's number. Source:
+     * geometry.
      * muslin_quilt_diagonal() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> diagonal(const muslin::quilt_diagonal_spec &spec, muslin::span<const muslin::id> blocks)
     {
@@ -736,9 +737,9 @@ public:
 
     /** Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
      * three triangles' room (n pieces in all; a row's pieces must end with it, else status::range with `at` the piece,
-     * n where there are too few), and closed at both ends by half-triangles. A row is H high and (cells + 1) H / sqrt 3
-     * wide, to the nearest tick; corners lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut from
-     * strips as unit.h says, half-triangles as half-rectangles. Source: geometry.
+     * n where there are too few), and closed at both ends by half-triangles. A row is H high and (cells + 1) H / sqrt
+     * 3 wide, to the nearest tick; corners lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut
+     * from strips as unit.h says, half-triangles as half-rectangles. Source: geometry.
      * muslin_quilt_sixty() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> sixty(const muslin::quilt_sixty_spec &spec,
                              muslin::span<const muslin::quilt_sixty_piece_spec> pieces)
@@ -807,8 +808,8 @@ public:
     /** The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
      * left), repeats repeated: ask, then fill. Patches that were not given follow the blocks of a field on point with
      * sashes: its sash that lies (B wide), the one that stands, its cornerstone; in SASH_INNER the sashes only where
-     * there are alternates, and no cornerstone of one block alone in SASH_CUT and SASH_INNER, for whole ones are not in
-     * it. So solution::size() knows every child of what it solved.
+     * there are alternates, and no cornerstone of one block alone in SASH_CUT and SASH_INNER, for whole ones are not
+     * in it. So solution::size() knows every child of what it solved.
      * muslin_quilt_children() in muslin/quilt.h. Since 0.1. */
     answer<std::vector<muslin::id>> children(muslin::id node) const
     {

@@ -76,28 +76,28 @@ inline answer<muslin::reference> reference_row(muslin::table table, std::int64_t
     });
 }
 
-/** A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
- * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know,
- * above all where other lists disagree, or "" where there is nothing to say. All three are "" for a row that does
- * not exist, and never null. Their wording may improve.
+/** A row's name in the trade's words; where its figures come from: a title with the kind of publication and its
+ * year where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to
+ * know, above all where other lists disagree, or "" where there is nothing to say. All three are "" for a row that
+ * does not exist, and never null. Their wording may improve.
  * muslin_reference_name() in muslin/reference.h. Since 0.1. */
 [[nodiscard]] inline std::string_view reference_name(muslin::table table, std::int64_t index) noexcept
 {
     return muslin_reference_name(detail::in_c(table), index);
 }
 
-/** A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
- * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know,
- * above all where other lists disagree, or "" where there is nothing to say.
+/** A row's name in the trade's words; where its figures come from: a title with the kind of publication and its
+ * year where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to
+ * know, above all where other lists disagree, or "" where there is nothing to say.
  * muslin_reference_source() in muslin/reference.h. Since 0.1. */
 [[nodiscard]] inline std::string_view reference_source(muslin::table table, std::int64_t index) noexcept
 {
     return muslin_reference_source(detail::in_c(table), index);
 }
 
-/** A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
- * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know,
- * above all where other lists disagree, or "" where there is nothing to say.
+/** A row's name in the trade's words; where its figures come from: a title with the kind of publication and its
+ * year where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to
+ * know, above all where other lists disagree, or "" where there is nothing to say.
  * muslin_reference_note() in muslin/reference.h. Since 0.1. */
 [[nodiscard]] inline std::string_view reference_note(muslin::table table, std::int64_t index) noexcept
 {

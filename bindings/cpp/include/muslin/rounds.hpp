@@ -131,8 +131,8 @@ struct MUSLIN_CPP_TWIN logcabin {
     /** 1 when the block is as wide as high */
     muslin::truth square{};
     std::int32_t pad = 0;
-    /** width of the strips the centres are cut from: their height or their width as cut, whichever takes less cloth,
-     * then the lesser; 0 when not counted, as all below */
+    /** width of the strips the centres are cut from: their height or their width as cut, whichever takes less
+     * cloth, then the lesser; 0 when not counted, as all below */
     muslin::length centre_strip_cut{};
     std::int64_t centres_per_strip = 0;
     /** for all blocks, up */
@@ -331,8 +331,8 @@ static_assert(detail::is_twin<medallion_spec>);
 
 /** struct muslin_medallion_row. A round, from the inside outwards: the first five members are given, the others are
  * answered. Left and right are the sides, which run along the height; top and bottom run along the width. Coping
- * that is not needed on the sides has a side_pair of 0: then side_finished, side_cut and side_length are 0 too, and
- * likewise for top and bottom; there are corner squares only where neither pair is 0. */
+ * that is not needed on the sides has a side_pair of 0: then side_finished, side_cut and side_length are 0 too,
+ * and likewise for top and bottom; there are corner squares only where neither pair is 0. */
 struct MUSLIN_CPP_TWIN medallion_row {
     using c_type = muslin_medallion_row;
 
@@ -564,9 +564,9 @@ static_assert(detail::is_twin<point_border>);
 inline namespace MUSLIN_CPP_FORM {
 
 /** A log cabin block: its size, its logs, and the strips for all blocks. Every log is as long as the raw edge it is
- * sewn to: it is cut as long as the block there measures unfinished. `widths` (null with n 0) gives the logs widths
- * of their own: n = rounds, one for each round, or n = the number of logs, one for each in sewing order; else
- * status::range. A row of strips is counted for each half and cut width (see logcabin_strips()).
+ * sewn to: it is cut as long as the block there measures unfinished. `widths` (null with n 0) gives the logs
+ * widths of their own: n = rounds, one for each round, or n = the number of logs, one for each in sewing order;
+ * else status::range. A row of strips is counted for each half and cut width (see logcabin_strips()).
  * status::seam_too_wide when a centre or a log, given as cut, is m or less; status::range also when the finished
  * block would pass MUSLIN_SIZE_MAX; status::no_yield when the longest log of a half is longer than the strip
  * without its end loss (join strips first, and give the joined length as usable width). O(logs x kinds). Source:
@@ -582,8 +582,8 @@ inline answer<muslin::logcabin> logcabin_plan(const muslin::logcabin_spec &spec,
     });
 }
 
-/** The logs of one block in sewing order (ask-then-fill), as many as logcabin.logs. Statuses as for logcabin_plan(),
- * but the strips are not asked about. O(logs). Source: geometry.
+/** The logs of one block in sewing order (ask-then-fill), as many as logcabin.logs. Statuses as for
+ * logcabin_plan(), but the strips are not asked about. O(logs). Source: geometry.
  * muslin_logcabin_logs() in muslin/rounds.h. Since 0.1. */
 inline answer<std::vector<muslin::logcabin_log>> logcabin_logs(const muslin::logcabin_spec &spec,
                                                                muslin::span<const muslin::length> widths)
@@ -596,11 +596,11 @@ inline answer<std::vector<muslin::logcabin_log>> logcabin_logs(const muslin::log
 }
 
 /** Strips for all blocks, a row for each half and cut width, the first half first, in sewing order of their first
- * logs (ask-then-fill). strips_least is the plain book sum, which forgets that a log does not run on from one strip
- * to the next. `strips` is a plan that works: the row's logs in the reverse order of sewing, each for all blocks
- * before the next, a log from the strip at hand while it reaches, else from a new one, and the old one is done
- * with. It can be more than the best plan, never fewer. Statuses as for logcabin_plan(). O(logs x kinds). Source:
- * common practice, no source, for both ways; geometry.
+ * logs (ask-then-fill). strips_least is the plain book sum, which forgets that a log does not run on from one
+ * strip to the next. `strips` is a plan that works: the row's logs in the reverse order of sewing, each for all
+ * blocks before the next, a log from the strip at hand while it reaches, else from a new one, and the old one is
+ * done with. It can be more than the best plan, never fewer. Statuses as for logcabin_plan(). O(logs x kinds).
+ * Source: common practice, no source, for both ways; geometry.
  * muslin_logcabin_strips() in muslin/rounds.h. Since 0.1. */
 inline answer<std::vector<muslin::logcabin_strip>> logcabin_strips(const muslin::logcabin_spec &spec,
                                                                    muslin::span<const muslin::length> widths)
@@ -637,12 +637,12 @@ inline answer<muslin::logcabin_fit> logcabin_rounds_for(const muslin::logcabin_f
     });
 }
 
-/** Raw edges of the pieces, every seam, mitre included, with its m / 2 on each piece. Round an opening L, with sharp
- * tips: long L + 2 W + (1 + sqrt 2) m, short L + (sqrt 2 - 1) m; for an unfinished side L + m and no take-up, long
- * is what border_plan() gives a mitred piece. The long edge is rounded and the piece cut from it, so the short edge
- * is off by as much. A strip holds the pieces nested: what their long edges have beyond the cut width, and the cut
- * width once more for the slanting ends. Round up to be sure of the tips. status::no_fit when rounding leaves
- * nothing of a short edge (problem: the grid, limit 0). Source: geometry.
+/** Raw edges of the pieces, every seam, mitre included, with its m / 2 on each piece. Round an opening L, with
+ * sharp tips: long L + 2 W + (1 + sqrt 2) m, short L + (sqrt 2 - 1) m; for an unfinished side L + m and no
+ * take-up, long is what border_plan() gives a mitred piece. The long edge is rounded and the piece cut from it, so
+ * the short edge is off by as much. A strip holds the pieces nested: what their long edges have beyond the cut
+ * width, and the cut width once more for the slanting ends. Round up to be sure of the tips. status::no_fit when
+ * rounding leaves nothing of a short edge (problem: the grid, limit 0). Source: geometry.
  * muslin_frame_pieces() in muslin/rounds.h. Since 0.1. */
 inline answer<muslin::frame> frame_pieces(const muslin::frame_spec &spec = {},
                                           const muslin::rounding_spec &rounding = {})
@@ -673,8 +673,8 @@ inline answer<std::vector<muslin::frame_corner>> frame_outline(const muslin::fra
  * bottom that run through the corners, the side with two unit depths. status::no_fit when equal strips are asked
  * for and no width does for both (limit 0), or else when that passes `most` on any side (the limit is the wider
  * strip, with which as `most` the round comes out). status::range also when `most` is below `width`, or the
- * finished quilt would pass MUSLIN_SIZE_MAX. On failure no row is touched. Two passes. Source: geometry; the coping
- * strip is common practice, no source.
+ * finished quilt would pass MUSLIN_SIZE_MAX. On failure no row is touched. Two passes. Source: geometry; the
+ * coping strip is common practice, no source.
  * muslin_medallion_plan() in muslin/rounds.h. Since 0.1. */
 inline answer<muslin::medallion> medallion_plan(const muslin::medallion_spec &spec,
                                                 muslin::span<muslin::medallion_row> rows)
@@ -686,9 +686,9 @@ inline answer<muslin::medallion> medallion_plan(const muslin::medallion_spec &sp
     });
 }
 
-/** Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share what
- * is left. status::no_fit when the spacers alone pass the side (problem: the side, and what they need). Source:
- * geometry.
+/** Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share
+ * what is left. status::no_fit when the spacers alone pass the side (problem: the side, and what they need).
+ * Source: geometry.
  * muslin_repeat_plan() in muslin/rounds.h. Since 0.1. */
 inline answer<muslin::repeat> repeat_plan(const muslin::repeat_spec &spec = {},
                                           const muslin::rounding_spec &rounding = {})

@@ -180,12 +180,12 @@ inline answer<muslin::scatter_blocks_answer> scatter_blocks(const muslin::scatte
     });
 }
 
-/** Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24 each),
- * lying in their order in `out` (sets x strips_per_set print numbers, and spec->places must say as many: else
- * status::range). As few equal strips as possible lie in one set, and next to each other: its touches are all pairs
- * in a set, neighbours with double weight; `pairs` counts each once. Of prints of which there are too many, strips
- * stay over. No search is needed: the answer is always the least there is, `proven` is 1 and `work` 0; the seed
- * shuffles. Source: pigeonhole.
+/** Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24
+ * each), lying in their order in `out` (sets x strips_per_set print numbers, and spec->places must say as many:
+ * else status::range). As few equal strips as possible lie in one set, and next to each other: its touches are all
+ * pairs in a set, neighbours with double weight; `pairs` counts each once. Of prints of which there are too many,
+ * strips stay over. No search is needed: the answer is always the least there is, `proven` is 1 and `work` 0; the
+ * seed shuffles. Source: pigeonhole.
  * muslin_scatter_sets() in muslin/scatter.h. Since 0.1. */
 inline answer<muslin::scatter_sets_answer> scatter_sets(const muslin::scatter_spec &spec,
                                                         const muslin_allocator &allocator,
@@ -200,13 +200,13 @@ inline answer<muslin::scatter_sets_answer> scatter_sets(const muslin::scatter_sp
     });
 }
 
-/** The places of a fabric in a solved top, for scatter_prints(): its patches in the order of solution::outlines() of
- * the root, and which of them touch along an edge (longer than a corner: than 1/1000 in), each pair once, in order,
- * with weight 1. places gets their number, on success. Edges that lie within 1/1000 in of one line across, down or
- * at 45 degrees count as on it, since fields on point are rounded; a slanting edge of another direction touches
- * where it has both ends in common, or is drawn exactly. status::foreign: no fabric of this quilt. status::range:
- * the top has more than 2^24 patches, of all fabrics. Time follows all outlines x depth, and a sort of the fabric's
- * edges; memory from the allocator, about 50 bytes an edge. Source: geometry.
+/** The places of a fabric in a solved top, for scatter_prints(): its patches in the order of solution::outlines()
+ * of the root, and which of them touch along an edge (longer than a corner: than 1/1000 in), each pair once, in
+ * order, with weight 1. places gets their number, on success. Edges that lie within 1/1000 in of one line across,
+ * down or at 45 degrees count as on it, since fields on point are rounded; a slanting edge of another direction
+ * touches where it has both ends in common, or is drawn exactly. status::foreign: no fabric of this quilt.
+ * status::range: the top has more than 2^24 patches, of all fabrics. Time follows all outlines x depth, and a sort
+ * of the fabric's edges; memory from the allocator, about 50 bytes an edge. Source: geometry.
  * muslin_scatter_touches() in muslin/scatter.h. Since 0.1. */
 inline answer<muslin::scatter_touches_answer> scatter_touches(const muslin::solution &solution, muslin::id fabric,
                                                               const muslin_allocator &allocator = libc_allocator())

@@ -146,8 +146,8 @@ static_assert(detail::is_twin<carry_on_spec>);
 
 inline namespace MUSLIN_CPP_FORM {
 
-/** The cut size of a piece that shall finish at `finished` (0 .. MUSLIN_SIZE_MAX) and is sewn into its neighbours on
- * both sides: finished + 2 s + u. The unfinished size of a sewn unit follows by the same sum. Source: Moonlight
+/** The cut size of a piece that shall finish at `finished` (0 .. MUSLIN_SIZE_MAX) and is sewn into its neighbours
+ * on both sides: finished + 2 s + u. The unfinished size of a sewn unit follows by the same sum. Source: Moonlight
  * Quilters Guild, Tip - On Point Settings.
  * muslin_seam_cut_from_finished() in muslin/seam.h. Since 0.1. */
 inline answer<muslin::length> seam_cut_from_finished(muslin::length finished, const muslin::seam_spec &seam = {})
@@ -225,10 +225,10 @@ inline answer<muslin::piece> seam_piece(const muslin::piece_spec &spec = {})
     });
 }
 
-/** Equal pieces sewn side by side: a row of patches or the width of a strip set. pieces 1 .. MUSLIN_COUNT_MAX, cut 1
- * .. MUSLIN_SIZE_MAX. Each piece bears two half seams, so a cut below 2 s + u is status::seam_too_wide. The longest
- * row possible fits a length, so nothing overflows. Source: Vicki, Hints and tips 20: how wide should my strip set
- * be? (take-up by geometry).
+/** Equal pieces sewn side by side: a row of patches or the width of a strip set. pieces 1 .. MUSLIN_COUNT_MAX, cut
+ * 1 .. MUSLIN_SIZE_MAX. Each piece bears two half seams, so a cut below 2 s + u is status::seam_too_wide. The
+ * longest row possible fits a length, so nothing overflows. Source: Vicki, Hints and tips 20: how wide should my
+ * strip set be? (take-up by geometry).
  * muslin_seam_row_equal() in muslin/seam.h. Since 0.1. */
 inline answer<muslin::sewn_row> seam_row_equal(muslin::length cut, std::int64_t pieces,
                                                const muslin::seam_spec &seam = {})
@@ -267,8 +267,8 @@ inline answer<muslin::rounded> seam_strip_for_finished(muslin::length finished, 
 }
 
 /** A cut size resized with its block: take the seams off, scale by numerator / denominator (both 1 .. INT64_MAX),
- * put them back on, rounded once, as asked. status::divide_by_zero: denominator 0. status::seam_too_wide: cut below
- * 2 s + u. status::overflow: the result passes MUSLIN_LENGTH_MAX. Source: Learn how to resize quilt blocks.
+ * put them back on, rounded once, as asked. status::divide_by_zero: denominator 0. status::seam_too_wide: cut
+ * below 2 s + u. status::overflow: the result passes MUSLIN_LENGTH_MAX. Source: Learn how to resize quilt blocks.
  * muslin_seam_resize_cut() in muslin/seam.h. Since 0.1. */
 inline answer<muslin::rounded> seam_resize_cut(muslin::length cut, std::int64_t numerator, std::int64_t denominator,
                                                const muslin::seam_spec &seam = {},
@@ -283,9 +283,9 @@ inline answer<muslin::rounded> seam_resize_cut(muslin::length cut, std::int64_t 
 
 /** The effective allowance from a measured set of n strips or a test trio: cuts as cut, `measured` the unfinished
  * width edge to edge, `stitched` the allowance one meant to sew. n 2 .. MUSLIN_COUNT_MAX; each cut 1 ..
- * MUSLIN_SIZE_MAX and at least 2 s (else status::seam_too_wide, `at` names it); measured 1 .. the sum of cuts (else
- * status::range). status::seam_too_wide for `measured` when the cure would be below 0: u is then above 2 s. One
- * pass. For a trio, a centre measured between its two seams says the same: centre = cut - 2 e, so e = (cut -
+ * MUSLIN_SIZE_MAX and at least 2 s (else status::seam_too_wide, `at` names it); measured 1 .. the sum of cuts
+ * (else status::range). status::seam_too_wide for `measured` when the cure would be below 0: u is then above 2 s.
+ * One pass. For a trio, a centre measured between its two seams says the same: centre = cut - 2 e, so e = (cut -
  * centre) / 2. The fractions are not in lowest terms. Source: 1/4 inch seam test (T. Pereira), centre = cut - 1/2;
  * geometry.
  * muslin_seam_calibrate() in muslin/seam.h. Since 0.1. */
@@ -305,8 +305,8 @@ inline answer<muslin::calibration> seam_calibrate(muslin::span<const muslin::len
  * (n M - T) + (T - M) (T - n P)) / ((n - 1) (T - n P)), whose right side is whole above and below the line (91 and
  * 61 bits at most) and is rounded once, as asked. So a piece that was to be as long as its set is wide (a square
  * block) becomes M. The result is at most 2^61. status::seam_too_wide: c below P; T not above n P (nothing of the
- * plan would be seen); or n M below T (nothing of the sewn set is). In the problem c is argument::segment_cut and T
- * is argument::cut. Source: geometry.
+ * plan would be seen); or n M below T (nothing of the sewn set is). In the problem c is argument::segment_cut and
+ * T is argument::cut. Source: geometry.
  * muslin_seam_carry_on() in muslin/seam.h. Since 0.1. */
 inline answer<muslin::rounded> seam_carry_on(const muslin::carry_on_spec &spec = {},
                                              const muslin::rounding_spec &rounding = {})
@@ -328,8 +328,8 @@ inline answer<muslin::length> seam_error_total(muslin::length error_per_seam, st
     });
 }
 
-/** The largest error per seam, either way, that keeps the total within `tolerance` (0 .. MUSLIN_SIZE_MAX): tolerance
- * / seams, down to a tick. seams 1 .. MUSLIN_COUNT_MAX. Source: geometry.
+/** The largest error per seam, either way, that keeps the total within `tolerance` (0 .. MUSLIN_SIZE_MAX):
+ * tolerance / seams, down to a tick. seams 1 .. MUSLIN_COUNT_MAX. Source: geometry.
  * muslin_seam_error_limit() in muslin/seam.h. Since 0.1. */
 inline answer<muslin::length> seam_error_limit(muslin::length tolerance, std::int64_t seams)
 {

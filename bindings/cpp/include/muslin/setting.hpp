@@ -167,8 +167,8 @@ struct MUSLIN_CPP_TWIN block {
     muslin::length finished_height{};
     /** a - 2 s - u */
     muslin::length segment_finished{};
-    /** the segment cut that would make the block square, down to a tick: the finished height over the segments, plus
-     * 2 s + u; 0 if nothing would be seen of them */
+    /** the segment cut that would make the block square, down to a tick: the finished height over the segments,
+     * plus 2 s + u; 0 if nothing would be seen of them */
     muslin::length square_segment_cut{};
     /** 1 when width and height are equal */
     muslin::truth square{};
@@ -495,22 +495,22 @@ struct MUSLIN_CPP_TWIN setting_point_spec {
     std::int64_t rows = 1;
     /** w; 0 in PLAIN, else 1 or more */
     muslin::length sash{};
-    /** f: blocks float this far inside the edge, and it stays; 0 in SASH_CUT, SASH_INNER and with half-blocks, where
-     * something is cut at the edge itself */
+    /** f: blocks float this far inside the edge, and it stays; 0 in SASH_CUT, SASH_INNER and with half-blocks,
+     * where something is cut at the edge itself */
     muslin::length set_off{};
     /** s */
     muslin::length allowance = muslin::length::of_ticks(2032);
     /** u */
     muslin::length take_up{};
-    /** added to the cut squares, half of it stands out at the edge and is trimmed away after sewing; 0 unless policy
-     * is OVERSIZE */
+    /** added to the cut squares, half of it stands out at the edge and is trimmed away after sewing; 0 unless
+     * policy is OVERSIZE */
     muslin::length trim_room{};
     /** customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in */
     muslin::length side_addition{};
     /** ... to a square cut once; 0: 7 s / 2 + 7 u / 4, 7/8 in for 1/4 in */
     muslin::length corner_addition{};
-    /** customary diagonal of a square, for instance 1414 over 1000: 0 (with a denominator of 0) for the root itself,
-     * or 1 .. 1000000 */
+    /** customary diagonal of a square, for instance 1414 over 1000: 0 (with a denominator of 0) for the root
+     * itself, or 1 .. 1000000 */
     std::int64_t factor_numerator = 0;
     /** 0 or 1 .. 1000000; additions and factor are not used with the exact policy */
     std::int64_t factor_denominator = 0;
@@ -610,10 +610,10 @@ static_assert(detail::is_twin<setting_point_plan>);
 
 inline namespace MUSLIN_CPP_FORM {
 
-/** The size of a top of columns x rows blocks in a straight setting. status::not_square when a quarter turn is asked
- * of a block whose sides differ by more than square_tolerance, even if none would be turned (where they differ by
- * less, the sizes here are those of the blocks not turned, and the difference is eased in); status::range also when
- * a finished side would pass MUSLIN_SIZE_MAX. Source: geometry.
+/** The size of a top of columns x rows blocks in a straight setting. status::not_square when a quarter turn is
+ * asked of a block whose sides differ by more than square_tolerance, even if none would be turned (where they
+ * differ by less, the sizes here are those of the blocks not turned, and the difference is eased in);
+ * status::range also when a finished side would pass MUSLIN_SIZE_MAX. Source: geometry.
  * muslin_setting_straight() in muslin/setting.h. Since 0.1. */
 inline answer<muslin::setting> setting_straight(const muslin::setting_spec &spec = {})
 {
@@ -659,8 +659,8 @@ inline answer<muslin::length> join_loss(muslin::join join, muslin::length strip_
     });
 }
 
-/** Strips joined end to end into one run (borders, binding). status::no_yield when a join eats a whole strip and one
- * strip is not enough; status::overflow when more than MUSLIN_COUNT_MAX strips are needed. Source: geometry.
+/** Strips joined end to end into one run (borders, binding). status::no_yield when a join eats a whole strip and
+ * one strip is not enough; status::overflow when more than MUSLIN_COUNT_MAX strips are needed. Source: geometry.
  * muslin_run_plan() in muslin/setting.h. Since 0.1. */
 inline answer<muslin::run> run_plan(const muslin::run_spec &spec = {})
 {
@@ -673,14 +673,15 @@ inline answer<muslin::run> run_plan(const muslin::run_spec &spec = {})
 /** One border; for several, from the inside outwards, the unfinished sizes of one are the input of the next. A side
  * or top is as long as the raw edge it is sewn to, so no allowance is added to a butted length: sides first, L and
  * then width + 2 W; top first the other way round; with cornerstones, the four edges as they are and four squares
- * of the cut width. A mitred piece along the raw edge L needs L + 2 W + 2 sqrt 2 s, up to a tick, plus mitre_extra;
- * the take-up of mitre and joins, a thread or two, is left to mitre_extra and spare. Across the width the four
- * pieces are cut from one run, as run_plan() does. Lengthwise they lie side by side, as many as the usable width
- * holds, longest first. Cornerstones come from a strip of the same cut width and are not counted in total_length.
- * Printed lengths are the arithmetic: measure the real top through the middle in three places, cut to that, and
- * ease to fit. status::seam_too_wide when a side of the top is less than 2 s + u; status::no_yield and
- * status::overflow as in run_plan(); status::no_fit when, lengthwise, the cloth does not hold one piece. Sources:
- * 4Bs: borders (group sampler lesson), geometry for the mitre, where print adds anything from 1/2 to 6 in.
+ * of the cut width. A mitred piece along the raw edge L needs L + 2 W + 2 sqrt 2 s, up to a tick, plus
+ * mitre_extra; the take-up of mitre and joins, a thread or two, is left to mitre_extra and spare. Across the width
+ * the four pieces are cut from one run, as run_plan() does. Lengthwise they lie side by side, as many as the
+ * usable width holds, longest first. Cornerstones come from a strip of the same cut width and are not counted in
+ * total_length. Printed lengths are the arithmetic: measure the real top through the middle in three places, cut
+ * to that, and ease to fit. status::seam_too_wide when a side of the top is less than 2 s + u; status::no_yield
+ * and status::overflow as in run_plan(); status::no_fit when, lengthwise, the cloth does not hold one piece.
+ * Sources: 4Bs: borders (group sampler lesson), geometry for the mitre, where print adds anything from 1/2 to 6
+ * in.
  * muslin_border_plan() in muslin/setting.h. Since 0.1. */
 inline answer<muslin::border> border_plan(const muslin::border_spec &spec = {})
 {
@@ -693,9 +694,9 @@ inline answer<muslin::border> border_plan(const muslin::border_spec &spec = {})
 /** Blocks with sashes between them: how many pieces of each kind, their cut sizes, and the size of the top. Without
  * cornerstones each row is sewn first, blocks and vertical sashes, and long horizontal sashes join the rows. With
  * cornerstones both kinds of sashes must be wider than 0. status::range also when a finished side would pass
- * MUSLIN_SIZE_MAX or the end loss the usable width; sash_width and sash_height are argument::sash_width with `at` 0
- * and 1. Sources: Quilt math: algorithms for cornerstones and sashes (blog, 2009) for the counts in a frame; How to
- * make quilt sashing with cornerstones (J. Wickell) for the cut sizes; geometry for the rest.
+ * MUSLIN_SIZE_MAX or the end loss the usable width; sash_width and sash_height are argument::sash_width with `at`
+ * 0 and 1. Sources: Quilt math: algorithms for cornerstones and sashes (blog, 2009) for the counts in a frame; How
+ * to make quilt sashing with cornerstones (J. Wickell) for the cut sizes; geometry for the rest.
  * muslin_setting_sashed() in muslin/setting.h. Since 0.1. */
 inline answer<muslin::setting_sashed_plan> setting_sashed(const muslin::setting_sashed_spec &spec = {})
 {
@@ -708,8 +709,9 @@ inline answer<muslin::setting_sashed_plan> setting_sashed(const muslin::setting_
 /** The strips across the cloth for each kind of piece that there is, in the order of enum sash_kind: one to three
  * rows, none for a top without sashes. A piece longer than a strip is cut from strips joined end to end with
  * straight seams, 2 s lost in each. Statuses of setting_sashed(), and status::no_yield when a join would eat a
- * whole strip; status::overflow when pieces or strips pass MUSLIN_COUNT_MAX; status::buffer and status::struct_size
- * for the rows. Source: How much fabric do I need for quilt sashing? (tutorial site); geometry.
+ * whole strip; status::overflow when pieces or strips pass MUSLIN_COUNT_MAX; status::buffer and
+ * status::struct_size for the rows. Source: How much fabric do I need for quilt sashing? (tutorial site);
+ * geometry.
  * muslin_setting_sashed_pieces() in muslin/setting.h. Since 0.1. */
 inline answer<std::vector<muslin::sash_piece>> setting_sashed_pieces(const muslin::setting_sashed_spec &spec = {})
 {
@@ -732,8 +734,8 @@ inline answer<muslin::setting_alternate_plan> setting_alternate(const muslin::se
 }
 
 /** The whole of a line of n columns or rows with finished sizes `sizes` (1 .. MUSLIN_SIZE_MAX each), and how far it
- * is from the size wanted. n is 1 .. MUSLIN_COUNT_MAX. status::range also when the line would pass MUSLIN_SIZE_MAX.
- * One pass. Source: geometry.
+ * is from the size wanted. n is 1 .. MUSLIN_COUNT_MAX. status::range also when the line would pass
+ * MUSLIN_SIZE_MAX. One pass. Source: geometry.
  * muslin_setting_line() in muslin/setting.h. Since 0.1. */
 inline answer<muslin::setting_line_plan> setting_line(muslin::span<const muslin::length> sizes,
                                                       const muslin::setting_line_spec &spec = {})
@@ -759,21 +761,21 @@ inline answer<std::vector<muslin::setting_line_place>> setting_line_places(musli
 }
 
 /** A setting on point: counts, squares to cut for its triangles, and the size of the centre. A square cut twice on
- * the diagonal keeps the straight grain on the long side of its triangles, as the edge needs it; one cut once keeps
- * it on the short sides, as the corner needs it. With t = 2 s + u, the exact needs are side leg sqrt 2 + 2 f + (1 +
- * sqrt 2) t (4.8284 s without take-up) corner long side / sqrt 2 + 2 f + (1 + 1 / sqrt 2) t (3.4142 s) and the
- * customary figures leg x factor + 2 f + side_addition and long side / factor + 2 f + corner_addition, or, with
- * MUSLIN_SETTING_POINT_DIAGONAL_FIRST, the rounded diagonal (half of it for a corner, up to a tick) plus the same;
- * OVERSIZE adds trim_room. A square larger by x makes a triangle that stands out x / 2 farther at the edge: cut
- * twice, its height is half of the square; cut once, its corner moves outwards by x / sqrt 2, which is x / 2 from
- * both edges. Two set-off triangles meet beyond each block's tip, where one covers the other before trimming.
- * `cutting` rounds what is cut and `measuring` what is reported as finished; in the problem their members have `at`
- * 0 and 1. status::customary when a customary total, before trimming room and before the sum is rounded, is below
- * the exact need: the value is the total down to a tick, the limit the need up to a tick, `at` 0 side, 1 corner, 2
- * edge cornerstone. status::no_fit for half-blocks where a layout has none. status::divide_by_zero: factor over
- * zero. status::range also when a finished side would pass MUSLIN_SIZE_MAX, and where a layout bounds sash, set-off
- * or block. Sources: Tip - On Point Settings (Moonlight Quilters Guild), Setting and corner triangle chart (Tani)
- * for the customary figures; geometry for the others, verified by drawing.
+ * the diagonal keeps the straight grain on the long side of its triangles, as the edge needs it; one cut once
+ * keeps it on the short sides, as the corner needs it. With t = 2 s + u, the exact needs are side leg sqrt 2 + 2 f
+ * + (1 + sqrt 2) t (4.8284 s without take-up) corner long side / sqrt 2 + 2 f + (1 + 1 / sqrt 2) t (3.4142 s) and
+ * the customary figures leg x factor + 2 f + side_addition and long side / factor + 2 f + corner_addition, or,
+ * with MUSLIN_SETTING_POINT_DIAGONAL_FIRST, the rounded diagonal (half of it for a corner, up to a tick) plus the
+ * same; OVERSIZE adds trim_room. A square larger by x makes a triangle that stands out x / 2 farther at the edge:
+ * cut twice, its height is half of the square; cut once, its corner moves outwards by x / sqrt 2, which is x / 2
+ * from both edges. Two set-off triangles meet beyond each block's tip, where one covers the other before trimming.
+ * `cutting` rounds what is cut and `measuring` what is reported as finished; in the problem their members have
+ * `at` 0 and 1. status::customary when a customary total, before trimming room and before the sum is rounded, is
+ * below the exact need: the value is the total down to a tick, the limit the need up to a tick, `at` 0 side, 1
+ * corner, 2 edge cornerstone. status::no_fit for half-blocks where a layout has none. status::divide_by_zero:
+ * factor over zero. status::range also when a finished side would pass MUSLIN_SIZE_MAX, and where a layout bounds
+ * sash, set-off or block. Sources: Tip - On Point Settings (Moonlight Quilters Guild), Setting and corner triangle
+ * chart (Tani) for the customary figures; geometry for the others, verified by drawing.
  * muslin_setting_point() in muslin/setting.h. Since 0.1. */
 inline answer<muslin::setting_point_plan> setting_point(const muslin::setting_point_spec &spec = {},
                                                         const muslin::rounding_spec &cutting = {},

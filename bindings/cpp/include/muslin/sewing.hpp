@@ -115,9 +115,9 @@ inline namespace MUSLIN_CPP_FORM {
  * Seams of units and shapes, and mitres, are as long as their finished seams, to the nearest tick, plus an
  * allowance e at each end; one that joins two halves of a unit through its middle, see quilt::unit(), counts once.
  * In a field on point, in every layout, an end that lies on the outer edge counts e sqrt 2, also where of what is
- * sewn together one piece ends square there and the other, longer one at 45 degrees; every other end counts e. Rows
- * are sewn with their triangles, then to each other, corners last. A triangle of SASH_OUTER that is set into a
- * corner, see quilt::diagonal(), comes once the rows of sashes on both sides of its row are sewn to it: into the
+ * sewn together one piece ends square there and the other, longer one at 45 degrees; every other end counts e.
+ * Rows are sewn with their triangles, then to each other, corners last. A triangle of SASH_OUTER that is set into
+ * a corner, see quilt::diagonal(), comes once the rows of sashes on both sides of its row are sewn to it: into the
  * angle of the row's end and of the row of sashes that runs on, two seams from mark to mark, which count like the
  * others.
  * muslin_sewing_steps() in muslin/sewing.h. Since 0.1. */
@@ -130,9 +130,9 @@ inline answer<std::vector<muslin::sewing_step>> sewing_steps(const muslin::solut
     });
 }
 
-/** What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first use.
- * Of a set, the patches that its strips become; of segments, their set, by the join's id. Pieces that are no nodes,
- * of units, setting triangles and the like, are in the cut list alone. status::index: no such step.
+/** What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first
+ * use. Of a set, the patches that its strips become; of segments, their set, by the join's id. Pieces that are no
+ * nodes, of units, setting triangles and the like, are in the cut list alone. status::index: no such step.
  * muslin_sewing_feeds() in muslin/sewing.h. Since 0.1. */
 inline answer<std::vector<muslin::sewing_feed>> sewing_feeds(const muslin::solution &solution, std::int64_t step)
 {
@@ -155,8 +155,8 @@ inline answer<std::string> sewing_label(std::int64_t number)
 }
 
 /** All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
- * seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as accuracy_row() says; the
- * rounding of on-point and 60 degree parts is not in it.
+ * seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as accuracy_row() says;
+ * the rounding of on-point and 60 degree parts is not in it.
  * muslin_sewing_totals() in muslin/sewing.h. Since 0.1. */
 inline answer<muslin::sewing_total> sewing_totals(const muslin::solution &solution, muslin::length seam_error,
                                                   muslin::length cut_error)

@@ -237,16 +237,16 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** Whether the drawing is a unit: outline and pieces are simple shapes that run counter-clockwise, and the pieces
  * cover the outline exactly once. The outline and at least one piece must be given. status::shape, with the row in
- * the problem: fewer than three corners (two where an edge is an arc), an edge without length, a corner that is not
- * within a tick of its arc's circle, an arc of more than half a turn, edges of one piece that cross, touch or lie
- * on each other, a piece that runs clockwise. status::not_tiled, with the row of the edge: a stretch of that edge
- * is answered by no neighbour and not by the outline, or by too many. A straight edge may meet several neighbours;
- * an arc must be the same arc on both sides, from corner to corner. Source: geometry: where every piece and the
- * outline go round once, and their boundaries cancel, stretch by stretch, the pieces' winding numbers add up to the
- * outline's, which is 1 at each point inside. Exact, but for one thing: as corners may lie a tick off their arcs,
- * an arc of radius r and its neighbour may meet a second time within 6 sqrt(r) ticks of their common corner, and
- * are then taken to touch there. Time grows with the square of the rows, times the corners that lie on one edge;
- * nothing is allocated.
+ * the problem: fewer than three corners (two where an edge is an arc), an edge without length, a corner that is
+ * not within a tick of its arc's circle, an arc of more than half a turn, edges of one piece that cross, touch or
+ * lie on each other, a piece that runs clockwise. status::not_tiled, with the row of the edge: a stretch of that
+ * edge is answered by no neighbour and not by the outline, or by too many. A straight edge may meet several
+ * neighbours; an arc must be the same arc on both sides, from corner to corner. Source: geometry: where every
+ * piece and the outline go round once, and their boundaries cancel, stretch by stretch, the pieces' winding
+ * numbers add up to the outline's, which is 1 at each point inside. Exact, but for one thing: as corners may lie a
+ * tick off their arcs, an arc of radius r and its neighbour may meet a second time within 6 sqrt(r) ticks of their
+ * common corner, and are then taken to touch there. Time grows with the square of the rows, times the corners that
+ * lie on one edge; nothing is allocated.
  * muslin_shape_check() in muslin/shape.h. Since 0.1. */
 inline answer<muslin::shape> shape_check(muslin::span<const muslin::corner_spec> corners)
 {
@@ -258,18 +258,18 @@ inline answer<muslin::shape> shape_check(muslin::span<const muslin::corner_spec>
 }
 
 /** The template of one piece as cut: each edge moved out by its effective allowance, each corner where the moved
- * edges meet, x and y rounded on their own to the grid. Rows come in the order of the piece, counter-clockwise. Two
- * rows share a finished corner where a tip is cut off, and where edges in one line have unequal allowances. The
- * outline may be missing. Only this piece is checked, as shape_check() does it. status::index: no such piece, or
- * the outline. status::choice: a tip other than SHARP where an arc ends or starts. status::seam_too_wide, with the
- * row: a concave arc of radius e or less, moved edges that do not meet, or an edge that the allowances of its
+ * edges meet, x and y rounded on their own to the grid. Rows come in the order of the piece, counter-clockwise.
+ * Two rows share a finished corner where a tip is cut off, and where edges in one line have unequal allowances.
+ * The outline may be missing. Only this piece is checked, as shape_check() does it. status::index: no such piece,
+ * or the outline. status::choice: a tip other than SHARP where an arc ends or starts. status::seam_too_wide, with
+ * the row: a concave arc of radius e or less, moved edges that do not meet, or an edge that the allowances of its
  * neighbours eat. status::overflow: a sharp tip beyond MUSLIN_TEMPLATE_REACH_MAX. status::shape also where a
  * straight edge meets an arc and is neither parallel to x or y nor radial (its line passes the centre within a
  * tick; it is then taken to run from the centre through the corner): that corner has a root within a root and is
- * not worked out; and where arc and edge touch at the corner and no longer do when moved. status::buffer: more rows
- * are needed; count says how many. Whether allowances far apart overlap, as in a deep narrow notch, is not checked.
- * Source: geometry; for arcs also common practice (convex r + s, concave r - s). Time grows with the square of the
- * piece's corners.
+ * not worked out; and where arc and edge touch at the corner and no longer do when moved. status::buffer: more
+ * rows are needed; count says how many. Whether allowances far apart overlap, as in a deep narrow notch, is not
+ * checked. Source: geometry; for arcs also common practice (convex r + s, concave r - s). Time grows with the
+ * square of the piece's corners.
  * muslin_shape_template() in muslin/shape.h. Since 0.1. */
 inline answer<std::vector<muslin::template_corner>> shape_template(muslin::span<const muslin::corner_spec> corners,
                                                                    std::int32_t piece,
@@ -286,8 +286,8 @@ inline answer<std::vector<muslin::template_corner>> shape_template(muslin::span<
 /** What one needs to know before cutting a piece: areas, the rectangle to cut it from, grain. Recommended is the
  * straight grain along the longest straight edge on the outline, else along the longest straight edge, else along
  * x; the first of equals. The template is the one that shape_template() gives with the same rounding, and so are
- * the statuses, without status::buffer. The rectangle with a margin is the cut size of a foundation or of the cloth
- * for a piece sewn onto one. Straight grain on the outside edges is common practice, no source; the rest is
+ * the statuses, without status::buffer. The rectangle with a margin is the cut size of a foundation or of the
+ * cloth for a piece sewn onto one. Straight grain on the outside edges is common practice, no source; the rest is
  * geometry. Time grows with the square of the rows.
  * muslin_shape_measure() in muslin/shape.h. Since 0.1. */
 inline answer<muslin::shape_piece> shape_measure(muslin::span<const muslin::corner_spec> corners,
@@ -320,10 +320,10 @@ inline answer<muslin::shape_foundation_answer> shape_foundation(muslin::span<con
 }
 
 /** The two pieces of a square with a quarter circle about one corner: the convex one (a slice of the disc) and the
- * concave one (the background). With e = allowance + take-up / 2 the legs are e + sqrt((r + e)^2 - e^2) and F + e -
- * sqrt((r - e)^2 - e^2). status::range: also a radius of F or more. status::seam_too_wide: r below 2 e, so that the
- * concave cut arc does not reach the cut edges. Source: geometry; convex r + s, concave r - s is common practice,
- * no source. Constant time.
+ * concave one (the background). With e = allowance + take-up / 2 the legs are e + sqrt((r + e)^2 - e^2) and F + e
+ * - sqrt((r - e)^2 - e^2). status::range: also a radius of F or more. status::seam_too_wide: r below 2 e, so that
+ * the concave cut arc does not reach the cut edges. Source: geometry; convex r + s, concave r - s is common
+ * practice, no source. Constant time.
  * muslin_shape_quarter_circle() in muslin/shape.h. Since 0.1. */
 inline answer<muslin::quarter_circle> shape_quarter_circle(const muslin::quarter_circle_spec &spec = {},
                                                            const muslin::rounding_spec &rounding = {})
@@ -347,9 +347,9 @@ inline answer<muslin::rounded> arc_length(muslin::length radius, std::int32_t qu
     });
 }
 
-/** The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else status::choice) from one
- * of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it. status::overflow when the area
- * passes MUSLIN_LENGTH_MAX. Source: geometry. Constant time.
+/** The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else status::choice) from
+ * one of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it. status::overflow when the
+ * area passes MUSLIN_LENGTH_MAX. Source: geometry. Constant time.
  * muslin_shape_regular_polygon() in muslin/shape.h. Since 0.1. */
 inline answer<muslin::regular_polygon> shape_regular_polygon(std::int32_t sides, muslin::polygon_measure measure,
                                                              muslin::length length,

@@ -239,10 +239,11 @@ inline answer<muslin::rounded> shrinkage_from_sample(muslin::length before, musl
     });
 }
 
-/** The share to reckon with when fabric and batting shrink differently. `fabric` (`at` 0) and `batting` (`at` 1) are
- * shares lost; status::choice when the rule is no enum governing_rule. A rule of thumb: what really happens depends
- * on how close the quilting is, and a washed sample tells more. Source: Post: planning for 3-5% batting shrinkage
- * (quilting forum, 2014) for the batting in a closely quilted quilt; the other rules common practice, no source.
+/** The share to reckon with when fabric and batting shrink differently. `fabric` (`at` 0) and `batting` (`at` 1)
+ * are shares lost; status::choice when the rule is no enum governing_rule. A rule of thumb: what really happens
+ * depends on how close the quilting is, and a washed sample tells more. Source: Post: planning for 3-5% batting
+ * shrinkage (quilting forum, 2014) for the batting in a closely quilted quilt; the other rules common practice, no
+ * source.
  * muslin_shrinkage_governs() in muslin/shrinkage.h. Since 0.1. */
 inline answer<muslin::governing> shrinkage_governs(std::int32_t fabric, std::int32_t batting,
                                                    muslin::governing_rule governing_rule)

@@ -251,14 +251,14 @@ struct MUSLIN_CPP_TWIN solution_cut {
     /** different nodes that need it */
     std::int64_t nodes = 0;
     /** pieces needed that lie with their print as cut, and turned by one, two and three quarters in the top. Strips
-     * are cut across the cloth: in a set joined down a print lies as its patch does, in one joined across a quarter
-     * further */
+     * are cut across the cloth: in a set joined down a print lies as its patch does, in one joined across a
+     * quarter further */
     std::int64_t upright = 0;
     std::int64_t quarter = 0;
     std::int64_t half = 0;
     std::int64_t three_quarter = 0;
-    /** pieces needed whose print lies as the method brings it: of units all but rectangles to which corners are sewn
-     * and octagons; setting triangles; 60 degree pieces */
+    /** pieces needed whose print lies as the method brings it: of units all but rectangles to which corners are
+     * sewn and octagons; setting triangles; 60 degree pieces */
     std::int64_t scattered = 0;
     /** enum cut_source */
     muslin::cut_source source{};
@@ -270,8 +270,8 @@ struct MUSLIN_CPP_TWIN solution_cut {
     std::int32_t gives = 0;
     /** enum grain */
     muslin::grain grain{};
-    /** 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the square
-     * one, rises to the right */
+    /** 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the
+     * square one, rises to the right */
     std::int32_t hand = 0;
     /** degrees, as in unit_piece */
     std::int32_t angle = 0;
@@ -361,8 +361,8 @@ struct MUSLIN_CPP_TWIN outline {
     std::int64_t first_corner = 0;
     /** counter-clockwise */
     std::int64_t corners = 0;
-    /** of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the left, right from the top,
-     * bottom, left, then corners upper left, lower right, upper right, lower left; then, cut off at the edge,
+    /** of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the left, right from the
+     * top, bottom, left, then corners upper left, lower right, upper right, lower left; then, cut off at the edge,
      * sashes that stand in the turned frame at the top, right, bottom, left, those that lie at the right, bottom,
      * top, left, or cornerstones so; piece from 1 of rows: those given, then the left and the right half-triangle
      * of each row; 1 of a patch */
@@ -371,8 +371,8 @@ struct MUSLIN_CPP_TWIN outline {
     std::int32_t quarter_turns = 0;
     /** 1 when it is a mirror image: left for right first, then turned */
     muslin::truth mirrored{};
-    /** 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that lies in another, where
-     * two eighths are a quarter), or a sash cut off at its edge */
+    /** 1 when it is turned by an eighth more, clockwise: in a field on point (not in one that lies in another,
+     * where two eighths are a quarter), or a sash cut off at its edge */
     muslin::truth on_point{};
 };
 static_assert(detail::is_twin<outline>);
@@ -409,10 +409,10 @@ public:
      * measures and fabrics have. Only what the root needs is worked out. Edges that do not meet do not make it fail:
      * see solution::misfits(). status::range: a sum of measures, a size or a trimmed size outside 1 .. MUSLIN_SIZE_MAX
      * (a sum may be 0), more pieces than MUSLIN_COUNT_MAX; `at` is the number of the measure or node (id_number()).
-     * Statuses of the recipes of units and setting triangles (unit.h, setting.h), `at` the node. status::method: a join
-     * that must be strip-pieced has pieces that are not patches of one length. status::no_yield: a strip set as wide as
-     * its fabric gives no segment. status::no_memory. Time and memory follow the nodes of the quilt up to the root,
-     * plus a sort of the cut list.
+     * Statuses of the recipes of units and setting triangles (unit.h, setting.h), `at` the node. status::method: a
+     * join that must be strip-pieced has pieces that are not patches of one length. status::no_yield: a strip set as
+     * wide as its fabric gives no segment. status::no_memory. Time and memory follow the nodes of the quilt up to the
+     * root, plus a sort of the cut list.
      * muslin_solution_create() in muslin/solution.h. Since 0.1. */
     static answer<muslin::solution> create(const muslin::quilt &quilt, muslin::id root,
                                            const muslin::solution_spec &spec = {},
@@ -507,10 +507,10 @@ public:
         });
     }
 
-    /** Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the
-     * same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from
-     * the cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut
-     * straight through. Yields are stripset_yield()'s.
+    /** Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with
+     * the same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip
+     * from the cloth and one for each piece or segment from its strip; patches of one fabric and cut size share
+     * strips, cut straight through. Yields are stripset_yield()'s.
      * muslin_solution_strip_sets() in muslin/solution.h. Since 0.1. */
     answer<std::vector<muslin::strip_set>> strip_sets() const
     {
@@ -534,15 +534,15 @@ public:
         });
     }
 
-    /** The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
-     * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners). count gets how
-     * many there are from `first` to the end, given how many were written; with capacity 0 it only counts. Corners of a
-     * row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is
-     * drawn exactly; a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node
-     * is drawn as it is after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row
-     * without corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a
-     * gap. Along an edge lies the seam by which it is sewn on, also where it only lies on a part of that seam.
-     * status::range: `first` not in 0 .. the number of patches. Time follows outlines x depth.
+    /** The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as
+     * `capacity` rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners).
+     * count gets how many there are from `first` to the end, given how many were written; with capacity 0 it only
+     * counts. Corners of a row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0.
+     * Everything exact is drawn exactly; a corner in a turned frame is rounded once in each, and shared corners round
+     * alike. A trimmed node is drawn as it is after trimming, new corners to the nearest tick, and a patch of which
+     * nothing is left is a row without corners (raw: all as before trimming). Edges that differ in length are drawn as
+     * they are, and leave a gap. Along an edge lies the seam by which it is sewn on, also where it only lies on a part
+     * of that seam. status::range: `first` not in 0 .. the number of patches. Time follows outlines x depth.
      * muslin_solution_outlines() in muslin/solution.h. Since 0.1. */
     answer<muslin::solution_outlines_answer> outlines(muslin::id node, muslin::stage stage, std::int64_t first,
                                                       muslin::span<muslin::outline> rows,

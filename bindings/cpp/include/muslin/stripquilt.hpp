@@ -141,8 +141,8 @@ struct MUSLIN_CPP_TWIN stripquilt {
 };
 static_assert(detail::is_twin<stripquilt>);
 
-/** struct muslin_block_group. Blocks that are made alike: `blocks` of them, each taking one segment from each listed
- * stack, left to right. */
+/** struct muslin_block_group. Blocks that are made alike: `blocks` of them, each taking one segment from each
+ * listed stack, left to right. */
 struct MUSLIN_CPP_TWIN block_group {
     using c_type = muslin_block_group;
 
@@ -177,17 +177,18 @@ struct stripquilt_pressing_answer {
 inline namespace MUSLIN_CPP_FORM {
 
 /** Plans the quilt. The sets to sew are the least that give the segments for the tops planned. Warnings:
- * warning::no_slack when the yield stands on its edge; _NEST_CONFLICT when some segment is turned or some join does
- * not nest; _SET_REPEATS when the sets are fewer than a block's segments; _SMALL_QUILT when both finished sides of
- * a top are 60 in or less (a cautious limit: common practice, no source; the caution itself is that of the American
- * Academy of Pediatrics, 2022: no loose bedding in an infant's sleep space). Statuses: status::range, also when the
- * set would be wider, a block wider unfinished or a finished top larger than MUSLIN_SIZE_MAX, or a top of more than
- * MUSLIN_COUNT_MAX blocks; status::choice (turning, nesting); status::seam_too_wide when nothing of a strip or a
- * segment would be seen; status::not_square (a quarter turn of a block that is not square, or segment_cut 0 where
- * no whole tick makes it square, both beyond square_tolerance: problem->value is the finished width, problem->limit
- * the height); status::no_yield (a set gives no segment: problem->limit is the usable length that gives one);
- * status::not_enough (the strips do not give the tops wished for, or not one: problem->value is what is wanted,
- * problem->limit what they give, in tops). Source: common practice, no source, for the way; geometry for the sizes.
+ * warning::no_slack when the yield stands on its edge; _NEST_CONFLICT when some segment is turned or some join
+ * does not nest; _SET_REPEATS when the sets are fewer than a block's segments; _SMALL_QUILT when both finished
+ * sides of a top are 60 in or less (a cautious limit: common practice, no source; the caution itself is that of
+ * the American Academy of Pediatrics, 2022: no loose bedding in an infant's sleep space). Statuses: status::range,
+ * also when the set would be wider, a block wider unfinished or a finished top larger than MUSLIN_SIZE_MAX, or a
+ * top of more than MUSLIN_COUNT_MAX blocks; status::choice (turning, nesting); status::seam_too_wide when nothing
+ * of a strip or a segment would be seen; status::not_square (a quarter turn of a block that is not square, or
+ * segment_cut 0 where no whole tick makes it square, both beyond square_tolerance: problem->value is the finished
+ * width, problem->limit the height); status::no_yield (a set gives no segment: problem->limit is the usable length
+ * that gives one); status::not_enough (the strips do not give the tops wished for, or not one: problem->value is
+ * what is wanted, problem->limit what they give, in tops). Source: common practice, no source, for the way;
+ * geometry for the sizes.
  * muslin_stripquilt_plan() in muslin/stripquilt.h. Since 0.1. */
 inline answer<muslin::stripquilt> stripquilt_plan(const muslin::stripquilt_spec &spec = {})
 {
@@ -211,12 +212,12 @@ inline answer<std::vector<muslin::block_group>> stripquilt_groups(const muslin::
     });
 }
 
-/** Which way to press all seams of set `set` (from 1), and how many segments its stack gives. Set 1 goes to its top.
- * The others are chosen so that the fewest segments of all planned tops lie the wrong way for their neighbours:
- * with two segments a block, so that the fewest joins do not nest; with more, so that the fewest segments need be
- * turned, while another pressing may leave fewer joins to name. That it is the fewest is tested against all
- * pressings of small plans and against an exact search of larger ones. The rest is in block_group's `turned` or
- * `not_nesting`. status::index for a set outside 1 .. sets. `segments` may be null.
+/** Which way to press all seams of set `set` (from 1), and how many segments its stack gives. Set 1 goes to its
+ * top. The others are chosen so that the fewest segments of all planned tops lie the wrong way for their
+ * neighbours: with two segments a block, so that the fewest joins do not nest; with more, so that the fewest
+ * segments need be turned, while another pressing may leave fewer joins to name. That it is the fewest is tested
+ * against all pressings of small plans and against an exact search of larger ones. The rest is in block_group's
+ * `turned` or `not_nesting`. status::index for a set outside 1 .. sets. `segments` may be null.
  * muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 0.1. */
 inline answer<muslin::stripquilt_pressing_answer> stripquilt_pressing(const muslin::stripquilt_spec &spec,
                                                                       std::int64_t set)

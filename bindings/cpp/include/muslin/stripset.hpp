@@ -47,8 +47,8 @@ struct MUSLIN_CPP_TWIN yield {
     std::int64_t resquarings = 0;
     /** the shortest strip that gives as many; 0 when N is 0 */
     muslin::length least_length{};
-    /** L less trims, segments and squaring losses, not below 0: from both ends the middle piece, fold included; from
-     * one end L - 2 t - k a - r floor((k - 1) / m) */
+    /** L less trims, segments and squaring losses, not below 0: from both ends the middle piece, fold included;
+     * from one end L - 2 t - k a - r floor((k - 1) / m) */
     muslin::length left_over{};
     /** the strip may be this much shorter before a segment is lost; 0 when N is 0 */
     muslin::length shorter_by{};

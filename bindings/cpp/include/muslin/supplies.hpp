@@ -325,11 +325,11 @@ inline answer<muslin::piecing> piecing_plan(const muslin::piecing_spec &spec = {
 
 /** Sewing thread for seams in lockstitch (ISO 4915 type 301), half of it from the needle, half from the bobbin. By
  * the ratio, thread = seam x above / below: 5 : 2 is usual for 301. By the formula, thread = seam x (2 + 2 T S)
- * with S stitches to the unit: each of the two threads lies once along the seam and goes once through the thickness
- * a stitch. The two agree for patchwork. status::overflow when the thread passes MUSLIN_LENGTH_MAX. Sources: Stitch
- * classes 300-400 (Apparel Science) for 2.5 and 1 : 1; Sewing thread consumption guide (textile blog) for the
- * formula; Measuring actual thread consumption (Apparel Science) for 10 to 15 % waste, a thread-industry handout
- * for 15 to 20 %.
+ * with S stitches to the unit: each of the two threads lies once along the seam and goes once through the
+ * thickness a stitch. The two agree for patchwork. status::overflow when the thread passes MUSLIN_LENGTH_MAX.
+ * Sources: Stitch classes 300-400 (Apparel Science) for 2.5 and 1 : 1; Sewing thread consumption guide (textile
+ * blog) for the formula; Measuring actual thread consumption (Apparel Science) for 10 to 15 % waste, a
+ * thread-industry handout for 15 to 20 %.
  * muslin_thread_plan() in muslin/supplies.h. Since 0.1. */
 inline answer<muslin::thread> thread_plan(const muslin::thread_spec &spec = {})
 {
@@ -367,15 +367,15 @@ inline answer<muslin::rounded> stitch_length(muslin::length length, std::int64_t
     });
 }
 
-/** Number and length of the lines of quilting on a rectangle. Straight lines lie at offset, offset + d, ... from the
- * first edge and no nearer than the offset to the last; with an offset of 0 a line on the edge itself counts.
+/** Number and length of the lines of quilting on a rectangle. Straight lines lie at offset, offset + d, ... from
+ * the first edge and no nearer than the offset to the last; with an offset of 0 a line on the edge itself counts.
  * Diagonals from an offset lie at offset, offset + d, ... from the corner they cut off, measured square to them,
  * and no nearer than the offset to the far corner; at 0 a line would be a point and is not counted. Diagonals from
  * a corner: one starts in it, and others lie at d, 2 d, ... on both sides as far as they meet the area. The second
  * way is the mirror image of the first. Lines end at the edges of the area; tails and turns belong into the waste
  * of the thread. No line at all is an answer. status::overflow when an outline times its passes passes
- * MUSLIN_LENGTH_MAX. Source: geometry: a diagonal of a w x h area at the distance p from a corner is 2 p long, then
- * sqrt 2 x the shorter side, then sqrt 2 (w + h) - 2 p.
+ * MUSLIN_LENGTH_MAX. Source: geometry: a diagonal of a w x h area at the distance p from a corner is 2 p long,
+ * then sqrt 2 x the shorter side, then sqrt 2 (w + h) - 2 p.
  * muslin_quilting_lines() in muslin/supplies.h. Since 0.1. */
 inline answer<muslin::quilting> quilting_lines(const muslin::quilting_spec &spec = {})
 {
@@ -386,8 +386,8 @@ inline answer<muslin::quilting> quilting_lines(const muslin::quilting_spec &spec
 }
 
 /** What a quilt weighs, layer by layer, from what its cloth weighs for a square metre (its maker says, or weigh a
- * piece of known size). Thread is left out: it is a few grams. One square metre is 320000 x 320000 square ticks, so
- * each mass is exact before it is rounded. In the problem the densities have `at` 0 to 3 in the order of the
+ * piece of known size). Thread is left out: it is a few grams. One square metre is 320000 x 320000 square ticks,
+ * so each mass is exact before it is rounded. In the problem the densities have `at` 0 to 3 in the order of the
  * struct. Source: geometry.
  * muslin_weight_plan() in muslin/supplies.h. Since 0.1. */
 inline answer<muslin::weight> weight_plan(const muslin::weight_spec &spec = {})

@@ -267,8 +267,8 @@ enum class unit_step_kind : std::int32_t {
 /** struct muslin_unit_spec. A recipe wanted. `trim` is added once to the squares that triangles are cut from by
  * PIECES, TWO_AT_A_TIME and FOUR_ALL_ROUND, to the strips and the squares on point of BIAS_STRIPS, and to both
  * sides of a half-rectangle; twice by FOUR_MIDPOINTS and EIGHT_AT_A_TIME; of geese by FOUR_AT_A_TIME to the four
- * small squares alone. It changes nothing in a rectangle, by STRIPS, by FLIPPED_CORNERS, and in the square within a
- * square, an octagon, a star's diamonds and corner squares and a kaleidoscope's wedges. */
+ * small squares alone. It changes nothing in a rectangle, by STRIPS, by FLIPPED_CORNERS, and in the square within
+ * a square, an octagon, a star's diamonds and corner squares and a kaleidoscope's wedges. */
 struct MUSLIN_CPP_TWIN unit_spec {
     using c_type = muslin_unit_spec;
 
@@ -321,8 +321,8 @@ struct MUSLIN_CPP_TWIN unit_plan {
     /** as the kind says; nearest tick where it is irrational */
     muslin::length finished_width{};
     muslin::length finished_height{};
-    /** trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with slanted sides, which is not
-     * trimmed */
+    /** trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with slanted sides, which is
+     * not trimmed */
     muslin::length unfinished_width{};
     /** ... finished + E */
     muslin::length unfinished_height{};
@@ -530,9 +530,9 @@ inline answer<muslin::unit_plan> unit_recipe(const muslin::unit_spec &spec = {})
  * and slices add rows of hand 2: a rectangle cut on its other diagonal gives triangles of the other hand, a strip
  * set cut the other way slices of it, and no turning makes one into the other. Right side up, a half-rectangle's
  * rectangles lying `cut_width` wide, a strip set along the width, those of hand 1 are cut from the lower left to
- * the upper right, those of hand 2 from the upper left to the lower right. What lies along a strip follows from the
- * strip as cut, cut_height: slanted edges keep their angle and the narrow edge its exact width, so that a strip cut
- * higher than the need makes the wide edge longer; diamonds stay diamonds.
+ * the upper right, those of hand 2 from the upper left to the lower right. What lies along a strip follows from
+ * the strip as cut, cut_height: slanted edges keep their angle and the narrow edge its exact width, so that a
+ * strip cut higher than the need makes the wide edge longer; diamonds stay diamonds.
  * muslin_unit_pieces() in muslin/unit.h. Since 0.1. */
 inline answer<std::vector<muslin::unit_piece>> unit_pieces(const muslin::unit_spec &spec = {})
 {
@@ -578,9 +578,9 @@ inline answer<muslin::unit_yield> unit_from_stock(const muslin::unit_spec &spec 
 
 /** The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of
  * it. The spec's own sizes only give the proportion of W to H and corner, which is kept exactly: tried are all
- * multiples of it whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up to
- * MUSLIN_UNIT_SIZE_MAX. status::no_fit when not even the least of them fits (value: the stock's height; limit: what
- * the least would need). Source: geometry.
+ * multiples of it whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up
+ * to MUSLIN_UNIT_SIZE_MAX. status::no_fit when not even the least of them fits (value: the stock's height; limit:
+ * what the least would need). Source: geometry.
  * muslin_unit_largest() in muslin/unit.h. Since 0.1. */
 inline answer<muslin::unit_yield> unit_largest(const muslin::unit_spec &spec = {},
                                                const muslin::unit_stock_spec &stock = {})
@@ -594,8 +594,8 @@ inline answer<muslin::unit_yield> unit_largest(const muslin::unit_spec &spec = {
 /** Every recipe that the stock can make, each at its largest size, in the order of unit_recipe_at(); a
  * half-rectangle is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a
  * corner of one third. Of the spec, kind, method, sizes and mirrored are not looked at. A recipe that uses a
- * customary addition too small for it is not offered, where the other calls return status::customary. Statuses also
- * as in base.h for ask-then-fill rows.
+ * customary addition too small for it is not offered, where the other calls return status::customary. Statuses
+ * also as in base.h for ask-then-fill rows.
  * muslin_unit_makes() in muslin/unit.h. Since 0.1. */
 inline answer<std::vector<muslin::unit_yield>> unit_makes(const muslin::unit_spec &spec = {},
                                                           const muslin::unit_stock_spec &stock = {})
@@ -612,16 +612,16 @@ inline answer<std::vector<muslin::unit_yield>> unit_makes(const muslin::unit_spe
  * raw corners reach below 0. A coordinate is found exactly and rounded once, nested roots (the raw wedges of a
  * kaleidoscope) included. `hand` 1 draws the first hand, 2 its mirror image, left for right; kinds without hands
  * take both. As hand 1 lies: the seam of a half-square or half-rectangle rises to the right, region 1 below it; a
- * split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top; a
- * goose points up; triangles, half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms;
+ * split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top;
+ * a goose points up; triangles, half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms;
  * diamonds and slices lean to the right. Patches are numbered by region, then counterclockwise from the bottom or
  * the lower left; a quarter-square's and a kaleidoscope's wedges counterclockwise from the bottom, its regions 1
- * and 2 in turn. With tip::blunt the raw point across the strip is cut off at e beyond the finished point, at right
- * angles to the height: of TRIANGLE_60 the upper point, of a kaleidoscope's wedges that in the middle, of
+ * and 2 in turn. With tip::blunt the raw point across the strip is cut off at e beyond the finished point, at
+ * right angles to the height: of TRIANGLE_60 the upper point, of a kaleidoscope's wedges that in the middle, of
  * HALF_SQUARE by STRIPS those where the seam ends at the upper right. It makes no difference elsewhere: all other
- * points are whole. Where the corners of a snowball meet in the middle of a side, or a trapezoid's ends meet above,
- * the finished patch has an edge of no length, and its raw patch is cut level there. status::choice: `hand` is
- * neither 1 nor 2. Statuses also as in base.h for ask-then-fill rows, and those of the spec. Source: geometry.
+ * points are whole. Where the corners of a snowball meet in the middle of a side, or a trapezoid's ends meet
+ * above, the finished patch has an edge of no length, and its raw patch is cut level there. status::choice: `hand`
+ * is neither 1 nor 2. Statuses also as in base.h for ask-then-fill rows, and those of the spec. Source: geometry.
  * muslin_unit_outlines() in muslin/unit.h. Since 0.1. */
 inline answer<std::vector<muslin::unit_corner>> unit_outlines(const muslin::unit_spec &spec, std::int32_t hand)
 {
@@ -635,12 +635,12 @@ inline answer<std::vector<muslin::unit_corner>> unit_outlines(const muslin::unit
 /** How the pieces of one recipe become its units, a row each step in the order of the work. Piece numbers count the
  * first hand's rows; for rows of the second hand count on behind them, and cut strip sets the other way; join the
  * short sides of mirrored split quarters by PIECES the other way round. Lines are drawn on region 2, the lighter
- * fabric, and half-squares pressed towards region 1, the darker. A rectangle takes no step. Units are trimmed last,
- * where they are trimmed; a half-rectangle that is a square is trimmed as a half-square. Points to be set in are
- * marked in the inner corner alone and sewn from there to the raw edge, so that what rounding made too large hangs
- * outside. Distances from a line or an edge are the allowance s: the take-up is what the fold eats afterwards.
- * Statuses also as in base.h for ask-then-fill rows, and those of the spec. Source: common practice, no source;
- * half-squares from middle to middle: P. Speth, Half square triangles finished size 2 inches, 2012.
+ * fabric, and half-squares pressed towards region 1, the darker. A rectangle takes no step. Units are trimmed
+ * last, where they are trimmed; a half-rectangle that is a square is trimmed as a half-square. Points to be set in
+ * are marked in the inner corner alone and sewn from there to the raw edge, so that what rounding made too large
+ * hangs outside. Distances from a line or an edge are the allowance s: the take-up is what the fold eats
+ * afterwards. Statuses also as in base.h for ask-then-fill rows, and those of the spec. Source: common practice,
+ * no source; half-squares from middle to middle: P. Speth, Half square triangles finished size 2 inches, 2012.
  * muslin_unit_steps() in muslin/unit.h. Since 0.1. */
 inline answer<std::vector<muslin::unit_step>> unit_steps(const muslin::unit_spec &spec = {})
 {
