@@ -291,7 +291,10 @@ public:
     std::int64_t small() { return one_of({0, 1, 1, 2, 2, 3, 4, 6, 9, 500}); }
     std::int64_t length() { return one_of({0, 2032, 4064, 8128, 16256, 20320, 40640, 48768, 97536, 325120, 731520}); }
     std::size_t rows() { return next() % 5; }
-    std::size_t places(std::int64_t wanted) { return wanted < 1 || wanted > (1 << 24) ? 1 : static_cast<std::size_t>(wanted); }
+    std::size_t places(std::int64_t wanted)
+    {
+        return wanted < 1 || wanted > (1 << 24) ? 1 : static_cast<std::size_t>(wanted);
+    }
     std::string text()
     {
         static const char *const texts[] = {"2 1/2 in", "6 cm", "1 yd 3 in", "blue", "", "3/0", "9 9", "1/3"};

@@ -59,7 +59,7 @@ def value_of(holder: Record, struct: str = "") -> str:
         return f"from.one_of({{{', '.join(map(str, ENUMS[enum]['values'].values()))}}})"
     if of == "muslin_id":
         for kind in ("fabric", "measure"):
-            if kind in name or (kind == "measure" and re.search("width|height|length|border|sash|log|first|cell", name)):
+            if kind in name or kind == "measure" and re.search("width|height|length|border|sash|log|first|cell", name):
                 return f"from.{kind}()"
         return "from.part()" if name == "id" else "from.node()"
     if of == "muslin_len":
@@ -78,7 +78,8 @@ def vary(struct: Record) -> List[str]:
         name = member["name"]
         if name in ("size", "flags", "tag", "decimal_sign") or name.startswith("pad") or "count" in member:
             continue
-        lines.append(f"    if (it.{name} == 0 ? from.mostly() : from.often()) it.{name} = static_cast<decltype(it.{name})>({value_of(member)});")
+        lines += [f"    if (it.{name} == 0 ? from.mostly() : from.often())",
+                  f"        it.{name} = static_cast<decltype(it.{name})>({value_of(member)});"]
     return [*lines, "    known(it, from);", "}", ""]
 
 
@@ -217,7 +218,7 @@ class Asked:
                             "    std::vector<muslin::status> statuses_too(statuses.size());"]
             self.c.append("statuses.empty() ? nullptr : statuses.data()")
             self.cpp.append("statuses_too")
-            self.after.append("    same_bytes(statuses_too.data(), statuses.data(), statuses.size() * sizeof(int32_t));")
+            self.after.append("    same_bytes(statuses_too.data(), statuses.data(), 4 * statuses.size());")
         elif self.many and not argument.get("const"):
             self.before += [f"    std::vector<{of}> {name}({self.counted}.size());",
                             f"    std::vector<{CPP[of]}> {name}_too({self.counted}.size());"]
@@ -270,8 +271,8 @@ class Asked:
         return [f"same(got.{member}, {value});" for member, value in self.outputs]
 
     def lines(self) -> List[str]:
-        own = next((f"muslin_{cpp_name(handle)}_" for handle in HANDLES if self.method == f"from.cpp_{cpp_name(handle)}()."),
-                   "muslin_")
+        own = next((f"muslin_{cpp_name(handle)}_" for handle in HANDLES
+                    if self.method == f"from.cpp_{cpp_name(handle)}()."), "muslin_")
         call = f"{self.method or 'muslin::'}{self.name[len(own):]}"
         handle = next((struct_of(a) for a in self.arguments if a.get("pointer") == 2 and not a.get("const")), "")
         if handle:

@@ -93,9 +93,10 @@ constexpr std::int64_t ticks_of(const char (&digits)[N], std::int64_t unit)
             decimals = true;
             continue;
         }
-        if (sign < '0' || sign > '9' || number > (MUSLIN_LENGTH_MAX - 9) / 10 || parts > MUSLIN_LENGTH_MAX / 10)
+        const int digit = sign - '0';
+        if (digit < 0 || digit > 9 || number > (MUSLIN_LENGTH_MAX - digit) / 10 || parts > MUSLIN_LENGTH_MAX / 10)
             return no_length;
-        number = 10 * number + (sign - '0');
+        number = 10 * number + digit;
         parts *= decimals ? 10 : 1;
     }
     if (number > MUSLIN_LENGTH_MAX / unit || number * unit % parts != 0)
@@ -108,7 +109,7 @@ constexpr length literal()
 {
     constexpr char digits[] = {Digits...};
     constexpr std::int64_t ticks = ticks_of(digits, Unit);
-    static_assert(ticks != no_length, "no decimal number of this unit that is a whole number of ticks of 1/8128 in");
+    static_assert(ticks != no_length, "a literal is a decimal number, a whole number of ticks of 1/8128 in: 2.5_in");
     return length::of_ticks(ticks);
 }
 
@@ -382,7 +383,8 @@ inline std::size_t places(std::int64_t wanted) noexcept
 
 // ---- handles and progress ------------------------------------------------------------------------------------------
 
-/** Owns what C made, and gives it back. One that was moved from, or never made, owns nothing: its calls fail. */
+/** Owns what C made, and gives it back. One that was moved from, or never made, owns nothing: its calls fail. What was
+ * made from it reads it, wherever it is moved to, and must be given back before it. */
 template <class C, void (*Free)(C *)>
 class handle {
 public:
