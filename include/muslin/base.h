@@ -29,6 +29,9 @@
  *   Names       An enumerator begins with its enum's name, without a final _KIND, but for MUSLIN_OK, MUSLIN_ERR_,
  *               MUSLIN_ARG_ and MUSLIN_WARN_; a flag begins as its struct does, without _SPEC; what a call fills row
  *               by row is the singular of its name.
+ *   Choices     An enum begins at 1. Only one with a value that says there is nothing to report has a 0, which is that
+ *               value: MUSLIN_OK, MUSLIN_ARG_NONE, MUSLIN_CUTPLAN_STOPPED_DONE, MUSLIN_CUTPLAN_FAULT_NONE.
+ *   Order       A handle or spec and all other inputs, the allocator, `progress` with its `context`, outputs, problem.
  *   Memory      Strings that a call returns are constants of the library: never free them; they stay valid as long as
  *               it is loaded.
  */
@@ -394,7 +397,8 @@ struct muslin_problem {
 
 /* ---- warnings -------------------------------------------------------------------------------------------------- */
 
-/* A result is right and still deserves a word. Results carry a `warnings` member: a sum of these. */
+/* A result is right and still deserves a word. Results carry a `warnings` member: a sum of these. Bit 31 of each such
+ * member is kept free: should the others ever run out, it will say that more stands in a later member. */
 enum muslin_warning {
     MUSLIN_WARN_NO_SLACK = 1 << 0,        /* a yield stands exactly on its edge: any shorter and a piece is lost */
     MUSLIN_WARN_MIXED_WASH = 1 << 1,      /* washed and unwashed fabric meet in one top */
@@ -442,12 +446,12 @@ MUSLIN_API int64_t muslin_constant_value(int32_t index);
 
 /* ---- allocator ------------------------------------------------------------------------------------------------- */
 
-/* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers.
- * `alloc` and `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are
- * never 0; old sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and
- * nothing ever asks for more. What is made from one quilt uses that quilt's allocator: who solves and plans one quilt
- * in several threads at a time gives it an allocator that can be called from all of them, as that of the C library
- * can. */
+/* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers. `alloc` and
+ * `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are never 0; old
+ * sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and nothing ever
+ * asks for more. What is made from one quilt uses that quilt's allocator, if none is given: who solves and plans one
+ * quilt in several threads at a time gives it an allocator that can be called from all of them, as that of the C
+ * library can. */
 struct muslin_allocator {
     void *(*alloc)(void *context, size_t size);
     void *(*realloc)(void *context, void *block, size_t old_size, size_t size);
@@ -459,6 +463,16 @@ struct muslin_allocator {
  * program that never calls it links without libc. MUSLIN_ERR_NULL: out is null. Constant time.
  * Example: struct muslin_allocator a; muslin_allocator_libc(&a). Since 0.1. */
 MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
+
+/* ---- progress -------------------------------------------------------------------------------------------------- */
+
+/* How a search stands: told from its first answer on, after so many steps each time, never by a clock, so that the same
+ * request tells the same on every machine. `work` is the steps taken, `best` the best answer so far and `bound` what no
+ * answer is below, as the call says. Returns 0 to go on. Anything else ends the search there as its work limit would:
+ * the best answer so far stands, the call succeeds and tells no more; a check, which has no half answer, fails with
+ * MUSLIN_ERR_WORK_LIMIT. Null: nobody is told. `context` is the caller's own and not looked at. It is called in the
+ * thread of the call, and may ask anything of the library but of what is being made. */
+typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 
 #ifdef __cplusplus
 }
