@@ -334,7 +334,7 @@ class Function:
 
     def take_filled(self, at: int, name: str, of: str) -> int:
         """Rows that a call fills: a vector, or the caller's own spans where a call fills a page."""
-        if "given" in self.argument_names[at:] or self.elementwise:
+        if sum(other.endswith("capacity") for other in self.argument_names) == 2:
             self.parameters.append(Parameter(f"muslin::span<{of}>", name))
             self.passed += [f"detail::in_c({name}.data())", f"sizeof({of})", f"{name}.size()"]
             return 3
@@ -537,7 +537,7 @@ def functions_of(names: Names) -> List[Function]:
     api = names.api
     freed = {handle["free"] for handle in api.handles.values()}
     return [Function(names, function) for function in api.data["functions"]
-            if function["name"] not in freed and not function["name"].endswith("_spec_init")
+            if function["name"] not in freed and not function["name"].endswith("_init")
             and not any(api.frozen(argument["type"]) and not argument.get("const")
                         for argument in function["arguments"])]
 

@@ -100,6 +100,7 @@ class Asked:
         self.method = ""
         self.makes = ""
         self.many = "statuses" in self.names
+        self.paged = sum(name.endswith("capacity") for name in self.names) == 2
         self.counted = ""
         at = 0
         while at < len(self.arguments):
@@ -167,11 +168,11 @@ class Asked:
         twin = f"muslin::{cpp_name(struct)}"
         if not const and "capacity" in self.names:
             self.before.append(f"    std::vector<{struct}> {name}({MOST_ROWS});")
-            if "given" in self.names:
-                self.before.append(f"    std::vector<{twin}> {name}_too({MOST_ROWS});")
+            if self.paged:
+                self.before.append(f"    std::vector<{twin}> {name}_too = twins<{twin}>({name});")
                 self.c += [f"{name}.data()", f"sizeof({struct})", str(MOST_ROWS)]
                 self.cpp.append(f"{name}_too")
-                self.after.append(f'    same_bytes({name}_too.data(), {name}.data(), given * sizeof({struct}));')
+                self.after.append(f"    same_bytes({name}_too.data(), {name}.data(), {name}.size() * sizeof({struct}));")
                 return 3
             self.before.append(f"    std::size_t {name}_count = 0;")
             self.c += [f"{name}.data()", f"sizeof({struct})", str(MOST_ROWS), f"&{name}_count"]
@@ -291,7 +292,7 @@ class Asked:
 
 def program() -> str:
     functions = [function for function in API["functions"]
-                 if function["name"] not in FREE and not function["name"].endswith("_spec_init")
+                 if function["name"] not in FREE and not function["name"].endswith("_init")
                  and function["name"] != "muslin_allocator_libc"]
     lines = ['#include "every_call.hpp"', ""]
     for struct in API["structs"]:

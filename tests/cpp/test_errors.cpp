@@ -90,10 +90,9 @@ TEST_CASE("arrays that belong together must be equally long")
     CHECK(out == std::vector<muslin::length>{0_in, 0_in});
     muslin::scatter_spec places;
     places.places = 9;
-    CHECK(failure([&] {
-              return muslin::scatter_prints(places, muslin::libc_allocator(), {5, 4}, {}, {-1, -1});
-          }).argument() == muslin::argument::places);
+    CHECK(failure([&] { return muslin::scatter_prints(places, {5, 4}, {}, {-1, -1}); }).argument() ==
+          muslin::argument::places);
     places.places = -1;
-    CHECK(failure([&] { return muslin::scatter_prints(places, muslin::libc_allocator(), {5, 4}, {}); }).status() ==
+    CHECK(failure([&] { return muslin::scatter_prints(places, {5, 4}, {}); }).status() ==
           muslin::status::range);
 }

@@ -307,7 +307,7 @@ TEST_CASE("pressing, sewing, scatter")
     // four strips of two prints into two sets: one of each
     muslin::scatter_spec spec;
     spec.places = 4;
-    const auto dealt = muslin::scatter_sets(spec, muslin::libc_allocator(), {2, 2}, 2, 2);
+    const auto dealt = muslin::scatter_sets(spec, {2, 2}, 2, 2);
     REQUIRE(dealt.out.size() == 4);
     CHECK((dealt.result.touching == 0 && dealt.out[0] != dealt.out[1] && dealt.out[2] != dealt.out[3]));
 }

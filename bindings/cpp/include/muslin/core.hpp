@@ -337,14 +337,12 @@ inline void prepare(muslin_problem &problem) noexcept
     problem.size = sizeof problem;
     problem.flags = 0;
     problem.status = MUSLIN_OK;
-    problem.argument = MUSLIN_ARG_NONE;
-    problem.at = problem.length = problem.value = problem.limit = 0;
-    problem.text[0] = '\0';
 }
 
 /** The problem of a call that tells only its status, or of what this header refuses itself. */
 inline void describe(muslin_problem &problem, muslin_status status) noexcept
 {
+    problem = MUSLIN_PROBLEM_INIT;
     problem.status = status;
     std::strncpy(problem.text, muslin_status_sentence(status), sizeof problem.text - 1);
     problem.text[sizeof problem.text - 1] = '\0';
@@ -356,10 +354,10 @@ inline muslin_status same_size(std::size_t size, std::size_t wanted, muslin_argu
 {
     if (size == wanted)
         return MUSLIN_OK;
+    describe(*problem, MUSLIN_ERR_BUFFER);
     problem->argument = which;
     problem->value = static_cast<std::int64_t>(size);
     problem->limit = static_cast<std::int64_t>(wanted);
-    describe(*problem, MUSLIN_ERR_BUFFER);
     return MUSLIN_ERR_BUFFER;
 }
 

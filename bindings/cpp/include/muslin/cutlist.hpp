@@ -171,14 +171,14 @@ struct MUSLIN_CPP_TWIN cutlist_part {
 };
 static_assert(detail::is_twin<cutlist_part>);
 
-/** struct muslin_cutlist_sets. */
-struct MUSLIN_CPP_TWIN cutlist_sets {
-    using c_type = muslin_cutlist_sets;
+/** struct muslin_cutlist_lists. */
+struct MUSLIN_CPP_TWIN cutlist_lists {
+    using c_type = muslin_cutlist_lists;
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
     /** whole lists that the stock in hand gives */
-    std::int64_t sets = 0;
+    std::int64_t lists = 0;
     /** pieces of stock for them */
     std::int64_t stock_used = 0;
     /** in hand and not touched */
@@ -199,7 +199,7 @@ struct MUSLIN_CPP_TWIN cutlist_sets {
     std::uint32_t warnings = 0;
     std::int32_t pad = 0;
 };
-static_assert(detail::is_twin<cutlist_sets>);
+static_assert(detail::is_twin<cutlist_lists>);
 
 /** struct muslin_substitution. */
 struct MUSLIN_CPP_TWIN substitution {
@@ -332,29 +332,29 @@ inline answer<std::vector<muslin::cutlist_part>> cutlist_stock_parts(
  * rows taken so many times and then cut as in cutlist_from_stock(): row by row, not list by list. No list is an
  * answer, not an error. status::range for the number of pieces also when the list asks for nothing;
  * status::overflow when there are more than MUSLIN_COUNT_MAX lists. Source: geometry.
- * muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1. */
-inline answer<muslin::cutlist_sets> cutlist_sets_from_stock(muslin::span<const muslin::cutlist_piece_spec> rows,
-                                                            const muslin::stock_spec &stock = {})
+ * muslin_cutlist_lists_from_stock() in muslin/cutlist.h. Since 0.1. */
+inline answer<muslin::cutlist_lists> cutlist_lists_from_stock(muslin::span<const muslin::cutlist_piece_spec> rows,
+                                                              const muslin::stock_spec &stock = {})
 {
-    muslin::cutlist_sets out;
+    muslin::cutlist_lists out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_cutlist_sets_from_stock(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec),
-                                              rows.size(), detail::in_c(&stock), detail::in_c(&out), problem);
+        return muslin_cutlist_lists_from_stock(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec),
+                                               rows.size(), detail::in_c(&stock), detail::in_c(&out), problem);
     });
 }
 
 /** How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
  * another way than for one list. `found_size` is the caller's sizeof of one of them. status::buffer when they do
  * not fit; the others as above. Source: geometry.
- * muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1. */
-inline answer<std::vector<muslin::cutlist_row>> cutlist_sets_rows(muslin::span<const muslin::cutlist_piece_spec> rows,
-                                                                  const muslin::stock_spec &stock = {})
+ * muslin_cutlist_lists_rows() in muslin/cutlist.h. Since 0.1. */
+inline answer<std::vector<muslin::cutlist_row>> cutlist_lists_rows(muslin::span<const muslin::cutlist_piece_spec> rows,
+                                                                   const muslin::stock_spec &stock = {})
 {
     std::vector<muslin::cutlist_row> found;
     return asking::ask_rows(found, found, [&](auto to, muslin_problem *problem) {
-        return muslin_cutlist_sets_rows(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                        detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_row), to.capacity,
-                                        to.count, problem);
+        return muslin_cutlist_lists_rows(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
+                                         detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_row), to.capacity,
+                                         to.count, problem);
     });
 }
 

@@ -57,6 +57,8 @@ enum class cutplan_strip_kind : std::int32_t {
 
 /** enum muslin_cutplan_fault */
 enum class cutplan_fault : std::int32_t {
+    /** all is well */
+    none = MUSLIN_CUTPLAN_FAULT_NONE,
     /** fewer pieces of a size than are wanted */
     missing = MUSLIN_CUTPLAN_FAULT_MISSING,
     /** a strip holds more than its room, or pieces overlap */
@@ -151,7 +153,7 @@ struct MUSLIN_CPP_TWIN cutplan_spec {
     /** taken off the bolt, or the length of each piece of stock, once */
     muslin::length straightening{};
     /** more pieces of each size than all rows of it want; none of JOINED ones */
-    std::int64_t spare = 0;
+    std::int64_t spare_pieces = 0;
     /** steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans */
     std::int64_t work_limit = 400000000;
     /** enum print: with a direction no piece is turned */
@@ -487,8 +489,9 @@ struct MUSLIN_CPP_TWIN cutplan_checked {
     std::int64_t least = 0;
     /** cases looked at */
     std::int64_t cases = 0;
-    /** 0: all is well; else what is wrong first: enum cutplan_fault */
-    std::int64_t fault = 0;
+    /** enum cutplan_fault: what is wrong first */
+    muslin::cutplan_fault fault{};
+    std::int32_t pad = 0;
     /** the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips,
      * pieces laid or things as the search noted them */
     std::int64_t at = 0;
@@ -507,28 +510,28 @@ inline namespace MUSLIN_CPP_FORM {
 class cutplan : public handle<muslin_cutplan, muslin_cutplan_free> {
 public:
     /** A plan for a list of pieces, n rows of blank_spec, from the bolt (stock_n 0), or from stock_n rows of
-     * cutplan_stock_spec. Allocator null: the usual one is not linked in, so status::null. `progress` may be null. The
-     * plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
-     * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher
-     * than the strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at
-     * their height; the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan
-     * leaves over, up to 16 strips of that, makes whole ones needless: then a plan is sought for these, and so on
-     * while it gets shorter (not with OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit
-     * then, and each one after it part of what is left, one in n + 1 with n such rows. First cuts run along the length
-     * of stock only where each piece of the request may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no
-     * direction of the print. LENGTHWISE pieces from stock lie in strips as high as they are long. Nothing wanted is a
-     * plan of nothing. status::range, status::choice, status::flags: a member outside its range, choices or kind.
-     * status::no_yield: a piece is larger than the cloth in each way that it may lie; the problem names the side and
-     * the room for it, and in `at` its row, from 0. status::not_enough: the stock in hand does not suffice, and
-     * MUSLIN_CUTPLAN_BY_PRIORITY is not set; status::work_limit: no plan from stock was found, and it was not shown
-     * that there is none; of both, rows being made from the highest pieces down, the problem says at which row it
-     * ends, how many pieces that wants, and for how many of them there is a plan. status::overflow: all pieces one
-     * above the other, or each from a piece of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would.
-     * status::no_memory. Memory: up to 16 MiB, 8 more where a least_part is heeded, and 2 KiB for each row; time
-     * follows the work limit, up to five times that where stock does not suffice: about a hundred looks at parts of
-     * the request, each a 32nd of the limit; and half as much again each where up to 16 pieces are dealt out in every
-     * way. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and
-     * Righini 2008 for strips by height.
+     * cutplan_stock_spec. Allocator null: the usual one is not linked in, so status::null. `progress` is told both as
+     * `cost` in the totals; when JOINED strips get other lengths the bound begins anew. The plan is valid from the
+     * first moments on and gets better until it is proven, the work limit is reached or progress says so; what then is
+     * known stands in the totals. Blanks lie in their narrowest way that is not higher than the strip. JOINED pieces
+     * become whole strips and one shorter one, from stock as long as its longest room at their height; the one piece
+     * of a row with a least_part, from a bolt, gets other lengths where what the plan leaves over, up to 16 strips of
+     * that, makes whole ones needless: then a plan is sought for these, and so on while it gets shorter (not with
+     * OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit then, and each one after it part of
+     * what is left, one in n + 1 with n such rows. First cuts run along the length of stock only where each piece of
+     * the request may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE
+     * pieces from stock lie in strips as high as they are long. Nothing wanted is a plan of nothing. status::range,
+     * status::choice, status::flags: a member outside its range, choices or kind. status::no_yield: a piece is larger
+     * than the cloth in each way that it may lie; the problem names the side and the room for it, and in `at` its row,
+     * from 0. status::not_enough: the stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set;
+     * status::work_limit: no plan from stock was found, and it was not shown that there is none; of both, rows being
+     * made from the highest pieces down, the problem says at which row it ends, how many pieces that wants, and for
+     * how many of them there is a plan. status::overflow: all pieces one above the other, or each from a piece of the
+     * dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. status::no_memory. Memory: up to 16 MiB, 8 more
+     * where a least_part is heeded, and 2 KiB for each row; time follows the work limit, up to five times that where
+     * stock does not suffice: about a hundred looks at parts of the request, each a 32nd of the limit; and half as
+     * much again each where up to 16 pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the bound;
+     * Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips by height.
      * muslin_cutplan_create() in muslin/cutplan.h. Since 0.1. */
     template <class Progress = no_progress>
     static answer<muslin::cutplan> create(const muslin::cutplan_spec &spec,
@@ -633,17 +636,22 @@ public:
 
     /** The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose
      * cloth differs. A plan at one width is also one at all wider, so lengths never rise from row to row. The work
-     * limit holds for each. status::choice: a plan from stock. status::range: widths below 1, most below least;
-     * `widths` outside 2 .. 1000, or not 1 where least is most. status::overflow, status::no_memory: as
-     * cutplan::create(). Capacity 0 asks and searches nothing.
+     * limit holds for each; `progress` is told as for a plan, beginning anew with each width, and when it ends the
+     * search, the widths that follow get their first plan only. status::choice: a plan from stock. status::range:
+     * widths below 1, most below least; `widths` outside 2 .. 1000, or not 1 where least is most. status::overflow,
+     * status::no_memory: as cutplan::create(). Capacity 0 asks and searches nothing.
      * muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1. */
+    template <class Progress = no_progress>
     answer<std::vector<muslin::cutplan_width>> widths(muslin::length least_width, muslin::length most_width,
-                                                      std::int64_t widths) const
+                                                      std::int64_t widths, Progress &&progress = {}) const
     {
         std::vector<muslin::cutplan_width> rows;
+        detail::teller<std::remove_reference_t<Progress>> progress_(progress);
         return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
-            return muslin_cutplan_widths(get(), detail::in_c(least_width), detail::in_c(most_width), widths, to.rows,
-                                         sizeof(muslin::cutplan_width), to.capacity, to.count, problem);
+            return progress_.done(muslin_cutplan_widths(get(), detail::in_c(least_width), detail::in_c(most_width),
+                                                        widths, progress_.template callback<muslin_progress>(),
+                                                        progress_.context(), to.rows, sizeof(muslin::cutplan_width),
+                                                        to.capacity, to.count, problem));
         });
     }
 
@@ -710,14 +718,18 @@ public:
     }
 
     /** Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
-     * search. Allocates with the plan's allocator: status::no_memory. status::work_limit: it would take more than 2^40
-     * steps, or keep more than 2^20 sums at once. Time: cases x ways x what fits in a strip.
+     * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound.
+     * Allocates with the plan's allocator: status::no_memory. status::work_limit: it would take more than 2^40 steps,
+     * or keep more than 2^20 sums at once, or `progress` ended it. Time: cases x ways x what fits in a strip.
      * muslin_cutplan_check() in muslin/cutplan.h. Since 0.1. */
-    answer<muslin::cutplan_checked> check() const
+    template <class Progress = no_progress>
+    answer<muslin::cutplan_checked> check(Progress &&progress = {}) const
     {
         muslin::cutplan_checked out;
+        detail::teller<std::remove_reference_t<Progress>> progress_(progress);
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_cutplan_check(get(), detail::in_c(&out), problem);
+            return progress_.done(muslin_cutplan_check(get(), progress_.template callback<muslin_progress>(),
+                                                       progress_.context(), detail::in_c(&out), problem));
         });
     }
 };

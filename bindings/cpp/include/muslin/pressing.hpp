@@ -170,17 +170,24 @@ public:
      * when `proven` says so (small trees always), and never has more exceptions than all pressed in turn, see
      * `alternating`, or without turning. Whether what asks for a way may be turned is looked through node by node, as
      * far as the work limit goes. In joins of more than 64 children that repeat after 32 or fewer, places that lie two
-     * repeats apart are taken alike; meetings there are told once, at the first. Same request, same plan.
-     * status::range, status::choice: a member outside its range or choices. status::work_limit: edges of different
-     * nodes have more than 2^26 pieces in all. status::no_memory. Time follows meetings of different parts, plus the
-     * work limit, up to four times where joins ask for a way. Source: a system of linear equations over two elements,
-     * solved by elimination; branch and bound where not all can hold.
+     * repeats apart are taken alike; meetings there are told once, at the first. Same request, same plan. Allocator
+     * null: the quilt's. `progress` is told exceptions, beginning with those of all pressed in turn. status::range,
+     * status::choice: a member outside its range or choices. status::work_limit: edges of different nodes have more
+     * than 2^26 pieces in all. status::no_memory. Time follows meetings of different parts, plus the work limit, up to
+     * four times where joins ask for a way. Source: a system of linear equations over two elements, solved by
+     * elimination; branch and bound where not all can hold.
      * muslin_pressing_create() in muslin/pressing.h. Since 0.1. */
-    static answer<muslin::pressing> create(const muslin::solution &solution, const muslin::pressing_spec &spec = {})
+    template <class Progress = no_progress>
+    static answer<muslin::pressing> create(const muslin::solution &solution, const muslin::pressing_spec &spec = {},
+                                           const muslin_allocator &allocator = libc_allocator(),
+                                           Progress &&progress = {})
     {
         muslin::pressing out;
+        detail::teller<std::remove_reference_t<Progress>> progress_(progress);
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_pressing_create(solution.get(), detail::in_c(&spec), out.made(), problem);
+            return progress_.done(muslin_pressing_create(solution.get(), detail::in_c(&spec), &allocator,
+                                                         progress_.template callback<muslin_progress>(),
+                                                         progress_.context(), out.made(), problem));
         });
     }
 

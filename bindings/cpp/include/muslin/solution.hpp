@@ -171,7 +171,7 @@ struct MUSLIN_CPP_TWIN solution_total {
     /** of one top: what its finished outlines cover, each in its own frame */
     std::int64_t patch_area = 0;
     /** where edges meet, the two differ by no more than this; 0 where everything is exact */
-    std::int64_t area_bound = 0;
+    std::int64_t area_error = 0;
     /** rows of solution::misfits() that are no ease, ... */
     std::int64_t misfits = 0;
     /** ... and that are */
@@ -411,18 +411,19 @@ public:
      * (a sum may be 0), more pieces than MUSLIN_COUNT_MAX; `at` is the number of the measure or node (id_number()).
      * Statuses of the recipes of units and setting triangles (unit.h, setting.h), `at` the node. status::method: a
      * join that must be strip-pieced has pieces that are not patches of one length. status::no_yield: a strip set as
-     * wide as its fabric gives no segment. status::no_memory. Time and memory follow the nodes of the quilt up to the
-     * root, plus a sort of the cut list.
+     * wide as its fabric gives no segment. status::no_memory. Allocator null: the quilt's. Time and memory follow the
+     * nodes of the quilt up to the root, plus a sort of the cut list.
      * muslin_solution_create() in muslin/solution.h. Since 0.1. */
     static answer<muslin::solution> create(const muslin::quilt &quilt, muslin::id root,
                                            const muslin::solution_spec &spec = {},
-                                           muslin::span<const muslin::solution_value_spec> values = {})
+                                           muslin::span<const muslin::solution_value_spec> values = {},
+                                           const muslin_allocator &allocator = libc_allocator())
     {
         muslin::solution out;
         return asking::ask(out, [&](muslin_problem *problem) {
             return muslin_solution_create(quilt.get(), detail::in_c(root), detail::in_c(&spec),
                                           detail::in_c(values.data()), sizeof(muslin::solution_value_spec),
-                                          values.size(), out.made(), problem);
+                                          values.size(), &allocator, out.made(), problem);
         });
     }
 
