@@ -35,8 +35,10 @@
 // The structs of these headers are laid out as those of C, and handed to it as such: the compiler is told.
 #if defined __GNUC__
 #  define MUSLIN_CPP_TWIN __attribute__((__may_alias__))
+#  define MUSLIN_CPP_SELDOM __attribute__((__cold__, __noinline__))
 #else
 #  define MUSLIN_CPP_TWIN
+#  define MUSLIN_CPP_SELDOM
 #endif
 
 namespace muslin {
@@ -495,28 +497,29 @@ template <class T> using answer = expected<T>;
 #endif
 
 namespace asking {
+/** What comes of a failed call; apart, so that calls that succeed stay short. */
 template <class T>
-answer<T> answered(muslin_status status, muslin_problem &problem, T &result)
+MUSLIN_CPP_SELDOM answer<T> failed(muslin_status status, muslin_problem &problem)
 {
-    if (status != MUSLIN_OK) {
-        if (problem.status == MUSLIN_OK)
-            detail::describe(problem, status);
+    if (problem.status == MUSLIN_OK)
+        detail::describe(problem, status);
 #ifdef MUSLIN_CPP_THROWS
-        throw error(problem);
+    throw error(problem);
 #else
-        return error(problem);
+    return error(problem);
 #endif
-    }
-    return std::move(result);
 }
 
 /** One call of C that writes into the result. */
 template <class T, class Call>
-answer<T> ask(T &result, Call &&call)
+inline answer<T> ask(T &result, Call &&call)
 {
     muslin_problem problem;
     detail::prepare(problem);
-    return answered(call(&problem), problem, result);
+    const muslin_status status = call(&problem);
+    if (status != MUSLIN_OK)
+        return failed<T>(status, problem);
+    return std::move(result);
 }
 
 /** Where a call writes its rows, or only how many there are. */
