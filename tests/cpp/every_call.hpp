@@ -107,7 +107,7 @@ inline void same_problem(const muslin::error &failed, muslin_status status, cons
     if (problem == nullptr ? failed.sentence() != muslin_status_sentence(status) :
             failed.sentence() != problem->text || static_cast<int>(failed.argument()) != problem->argument ||
             failed.at() != problem->at || failed.value() != problem->value || failed.limit() != problem->limit ||
-            failed.bytes() != problem->length)
+            failed.bytes() != problem->bytes)
         differs("the problem");
 }
 

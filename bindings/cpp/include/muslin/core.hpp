@@ -252,7 +252,7 @@ public:
     /** Byte in the text, or number of the row or element, at which it was found; else 0. */
     [[nodiscard]] std::int64_t at() const noexcept { return problem_.at; }
     /** Bytes of text concerned, else 0. */
-    [[nodiscard]] std::int64_t bytes() const noexcept { return problem_.length; }
+    [[nodiscard]] std::int64_t bytes() const noexcept { return problem_.bytes; }
     /** The offending value as its argument is measured: ticks, count, ppm or choice. */
     [[nodiscard]] std::int64_t value() const noexcept { return problem_.value; }
     /** The limit that it broke, in the same unit; 0 where there is none. */

@@ -61,7 +61,6 @@ struct MUSLIN_CPP_TWIN binding_width_spec {
     /** enum fold */
     muslin::fold fold = muslin::fold::double_;
     std::int32_t pad = 0;
-    /** s, from the raw edge of the binding to its seam; an allowance */
     muslin::length seam = muslin::length::of_ticks(2032);
     /** finished width shown on the front, from the seam to the edge of the quilt */
     muslin::length front = muslin::length::of_ticks(2032);
@@ -198,7 +197,6 @@ struct MUSLIN_CPP_TWIN bias {
     std::int64_t joins = 0;
     /** of bias strip obtained, down to a tick; 0 if none */
     muslin::length length{};
-    /** side of the square to cut (least square), else 0 */
     muslin::length square{};
     /** sqrt(wanted x w), nearest tick (least square), else 0: the published rule, a lower bound only */
     muslin::length area_rule{};
@@ -279,9 +277,7 @@ struct MUSLIN_CPP_TWIN backing_spec {
     muslin::length fabric_width = muslin::length::of_ticks(325120);
     /** cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more */
     muslin::length selvage{};
-    /** q, allowance of the backing's seams */
     muslin::length seam = muslin::length::of_ticks(4064);
-    /** added to each panel's length, for squaring */
     muslin::length end_trim{};
     /** pattern repeat along the cloth; each length cut is a whole number of them, the first too; 0 for none */
     muslin::length repeat{};

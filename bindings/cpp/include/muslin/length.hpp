@@ -426,7 +426,7 @@ inline answer<muslin::rounded> length_root_of_area(std::int64_t area, const musl
     return muslin_length_unit_word(detail::in_c(unit));
 }
 
-/** Reads one length from `length` bytes of UTF-8 text, which need not be terminated. Grammar: [sign] part { part },
+/** Reads one length from `bytes` bytes of UTF-8 text, which need not be terminated. Grammar: [sign] part { part },
  * with blanks around and between. A part is a number and, except for a last or only part, a unit; units of several
  * parts go from larger to smaller ("1 yd 4 1/2 in", "5' 6\""), and the sign holds for the whole. A number without
  * a unit takes the default one, and must be in its place in the order. Number: whole "2", decimal "2.5" or ".5",
@@ -438,17 +438,17 @@ inline answer<muslin::rounded> length_root_of_area(std::int64_t area, const musl
  * feed, carriage return, U+00A0 no-break, U+202F narrow no-break, U+2009 thin space. The decimal sign is the one
  * that the spec names; the other one is refused (status::text_decimal), never guessed. Values off the tick grid
  * are rounded once, for the whole text, to the nearest tick, and reported as inexact. spec null means
- * MUSLIN_PARSE_SPEC_INIT. Statuses, those of the text with place and length in problem: status::null (spec and
- * problem may be null, and the text of length 0), the struct statuses, status::choice (unit, decimal sign);
+ * MUSLIN_PARSE_SPEC_INIT. Statuses, those of the text with place and bytes in problem: status::null (spec and
+ * problem may be null, and the text of 0 bytes), the struct statuses, status::choice (unit, decimal sign);
  * status::text_encoding: not UTF-8, looked for first and in the whole text; names one byte; status::text_empty:
- * the text ends before its first number; length 0, at the end; status::text_syntax: no number where the first one,
- * a denominator or decimals should stand; names what stands there, length 0 at the end; status::text_decimal: the
+ * the text ends before its first number; bytes 0, at the end; status::text_syntax: no number where the first one,
+ * a denominator or decimals should stand; names what stands there, bytes 0 at the end; status::text_decimal: the
  * other decimal sign, at the start or right behind a number; names it; status::text_unit: a word that is no unit,
  * or a unit not smaller than the one before; names the word, or the number whose default unit is out of order;
  * status::text_trailing: something more behind a whole length; names all the rest; status::text_zero_denominator:
  * names the denominator; status::overflow: the length passes MUSLIN_LENGTH_MAX; or a number has more than 18
  * digits, zeros at its outer ends not counted; or several parts have fractions of a tick whose common denominator
- * passes 2^62 - 1. Names the number. O(length).
+ * passes 2^62 - 1. Names the number. O(bytes).
  * muslin_length_parse() in muslin/length.h. Since 0.1. */
 inline answer<muslin::parsed> length_parse(std::string_view text, const muslin::parse_spec &spec = {})
 {

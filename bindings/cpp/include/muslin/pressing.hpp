@@ -33,7 +33,7 @@ enum class other_way : std::int32_t {
     turned = MUSLIN_OTHER_WAY_TURNED,
 };
 
-/** struct muslin_pressing_spec. opaque */
+/** struct muslin_pressing_spec. */
 struct MUSLIN_CPP_TWIN pressing_spec {
     using c_type = muslin_pressing_spec;
 
@@ -41,7 +41,7 @@ struct MUSLIN_CPP_TWIN pressing_spec {
     std::uint32_t flags = 0;
     /** steps of the search, 0 .. 2^40; when it runs out the best plan so far stands */
     std::int64_t work_limit = 20000000;
-    /** 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers */
+    /** enum muslin_prefer */
     muslin::truth prefer = true;
     /** 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are preferred, where their
      * fabrics do not say which is darker, and give way to nesting */
@@ -74,7 +74,6 @@ struct MUSLIN_CPP_TWIN pressing_total {
     /** 1 when exceptions = least */
     muslin::truth proven{};
     std::int32_t pad = 0;
-    /** of those, copies that are turned and not pressed the other way */
     std::int64_t turned = 0;
 };
 static_assert(detail::is_twin<pressing_total>);
@@ -99,11 +98,11 @@ struct MUSLIN_CPP_TWIN pressing_seam {
     muslin::length to_y{};
     /** enum press, in the node as it was made */
     muslin::press press{};
-    /** 1: towards its first piece (the left or upper one), 2: the second, 0: open */
+    /** enum muslin_towards */
     std::int32_t towards = 0;
     /** enum other_way */
     muslin::other_way other{};
-    /** 1: as preferred, 2: against it, 0: no preference */
+    /** enum muslin_preferred */
     std::int32_t preferred = 0;
     /** other_way::turned: quarter turns of the copies the other way; else 0 */
     std::int32_t turn = 0;
@@ -177,17 +176,11 @@ public:
      * four times where joins ask for a way. Source: a system of linear equations over two elements, solved by
      * elimination; branch and bound where not all can hold.
      * muslin_pressing_create() in muslin/pressing.h. Since 0.1. */
-    template <class Progress = no_progress>
-    static answer<muslin::pressing> create(const muslin::solution &solution, const muslin::pressing_spec &spec = {},
-                                           const muslin_allocator &allocator = libc_allocator(),
-                                           Progress &&progress = {})
+    static answer<muslin::pressing> create(const muslin::solution &solution, const muslin::pressing_spec &spec = {})
     {
         muslin::pressing out;
-        detail::teller<std::remove_reference_t<Progress>> progress_(progress);
         return asking::ask(out, [&](muslin_problem *problem) {
-            return progress_.done(muslin_pressing_create(solution.get(), detail::in_c(&spec), &allocator,
-                                                         progress_.template callback<muslin_progress>(),
-                                                         progress_.context(), out.made(), problem));
+            return muslin_pressing_create(solution.get(), detail::in_c(&spec), out.made(), problem);
         });
     }
 

@@ -30,7 +30,7 @@ enum class axis : std::int32_t {
 
 /** enum muslin_strip_piecing */
 enum class strip_piecing : std::int32_t {
-    /** as a strip set where that takes fewer cuts and pays, see strip_set */
+    /** as a strip set where that takes fewer cuts and pays, see muslin_stripset */
     where_fewer = MUSLIN_STRIP_PIECING_WHERE_FEWER,
     /** as a strip set; solving fails where the pieces do not allow it */
     always = MUSLIN_STRIP_PIECING_ALWAYS,
@@ -85,8 +85,9 @@ struct MUSLIN_CPP_TWIN quilt_spec {
     muslin::length take_up{};
     /** fabrics, measures and nodes together, each with sixteen numbers on the average; 1 .. 2^27 */
     std::int64_t most = 67108864;
-    /** what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory: one made later in
-     * its place may get it again */
+    /** what marks this quilt's ids, 1 .. 2^20 - 1: whoever has several quilts numbers them, so that none takes
+     * another's ids. 0: taken from where the quilt lies in memory, another one in every run; one made later in its
+     * place may get it again */
     std::int64_t tag = 0;
 };
 static_assert(detail::is_twin<quilt_spec>);
@@ -152,7 +153,7 @@ struct MUSLIN_CPP_TWIN quilt_unit_spec {
     muslin::unit_kind kind = muslin::unit_kind::half_square;
     /** enum unit_method */
     muslin::unit_method method = muslin::unit_method::two_at_a_time;
-    /** 1 or 2; 1 for kinds without hands */
+    /** enum muslin_hand; FIRST for kinds without hands */
     std::int32_t hand = 1;
     std::int32_t pad = 0;
 };
@@ -267,7 +268,7 @@ struct MUSLIN_CPP_TWIN quilt_surround_spec {
 };
 static_assert(detail::is_twin<quilt_surround_spec>);
 
-/** struct muslin_quilt_sashed_spec. */
+/** struct muslin_quilt_sashed_spec. squares where sashes cross; else sashes between rows run through */
 struct MUSLIN_CPP_TWIN quilt_sashed_spec {
     using c_type = muslin_quilt_sashed_spec;
 
@@ -279,9 +280,8 @@ struct MUSLIN_CPP_TWIN quilt_sashed_spec {
     /** finished width */
     muslin::id sash{};
     muslin::id sash_fabric{};
-    /** fabric of the squares where sashes cross; 0: sashes between rows run through */
+    /** fabric of CORNERSTONES; 0: as the sashes; without them 0 */
     muslin::id cornerstone{};
-    /** 1: sashes also round the outside; 0: between blocks only */
     muslin::truth frame{};
     std::int32_t pad = 0;
 };
@@ -328,7 +328,7 @@ struct MUSLIN_CPP_TWIN quilt_sixty_spec {
     muslin::id height{};
     /** of the half-triangles that close both ends */
     muslin::id end_fabric{};
-    /** 1: the first row begins with a triangle that stands on its side, and rows alternate; 2: with one on its point */
+    /** enum muslin_sixty_first */
     std::int32_t first = 1;
     std::int32_t pad = 0;
 };
@@ -431,7 +431,7 @@ public:
         });
     }
 
-    /** A new fabric. `name` is any text of `length` bytes (0 .. 200), kept as it is; names need not differ, and every
+    /** A new fabric. `name` is any text of `bytes` bytes (0 .. 200), kept as it is; names need not differ, and every
      * call makes another fabric.
      * muslin_quilt_fabric() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> fabric(const muslin::quilt_fabric_spec &spec, std::string_view name)
@@ -693,6 +693,7 @@ public:
     /** Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long as
      * the first block of its row is high, or of its column wide. Without cornerstones a sash between two rows is as
      * long as the upper one with its sashes, the frame's top as the first. Rows are joined across, then all down.
+     * status::range for argument::fabric (`at` 1): a fabric for cornerstones without CORNERSTONES.
      * muslin_quilt_sashed() in muslin/quilt.h. Since 0.1. */
     answer<muslin::id> sashed(const muslin::quilt_sashed_spec &spec, muslin::span<const muslin::id> blocks)
     {

@@ -83,13 +83,12 @@ struct MUSLIN_CPP_TWIN solution_spec {
     /** as in unit_spec; 0: its usual ones */
     muslin::length half_addition{};
     muslin::length quarter_addition{};
-    /** OVERSIZE: room to trim units and setting triangles */
     muslin::length trim{};
-    /** strip sets, as in yield_spec */
+    /** strip sets: taken off each end, as in yield_spec */
     muslin::length end_trim{};
     muslin::length resquare_loss{};
     std::int64_t resquare_every = 0;
-    /** 0: cut straight through from one end; else from both */
+    /** must be 0 with FROM_ONE_END */
     muslin::length fold_clear{};
     /** enum allowance_policy */
     muslin::allowance_policy policy = muslin::allowance_policy::exact;
@@ -170,15 +169,13 @@ struct MUSLIN_CPP_TWIN solution_total {
     std::int64_t finished_area = 0;
     /** of one top: what its finished outlines cover, each in its own frame */
     std::int64_t patch_area = 0;
-    /** where edges meet, the two differ by no more than this; 0 where everything is exact */
-    std::int64_t area_error = 0;
+    std::int64_t area_bound = 0;
     /** rows of solution::misfits() that are no ease, ... */
     std::int64_t misfits = 0;
     /** ... and that are */
     std::int64_t eased = 0;
     /** rows of solution::cuts() */
     std::int64_t cuts = 0;
-    /** rows of solution::strip_sets() */
     std::int64_t strip_sets = 0;
     /** all that the rows of cuts, and of strip sets that are used, carry */
     std::uint32_t warnings = 0;
@@ -270,8 +267,8 @@ struct MUSLIN_CPP_TWIN solution_cut {
     std::int32_t gives = 0;
     /** enum grain */
     muslin::grain grain{};
-    /** 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the
-     * square one, rises to the right */
+    /** enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen upwards from the square
+     * one, rises to the right */
     std::int32_t hand = 0;
     /** degrees, as in unit_piece */
     std::int32_t angle = 0;
@@ -293,36 +290,20 @@ struct MUSLIN_CPP_TWIN strip_set {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
-    /** the join */
     muslin::id node{};
-    /** in a set */
     std::int64_t strips = 0;
-    /** width of the set, edge to edge */
     muslin::length set_unfinished{};
-    /** what is cut across from it: unfinished length of the patches */
     muslin::length segment_cut{};
-    /** of the narrowest fabric in it */
     muslin::length strip_length{};
-    /** needed */
     std::int64_t segments = 0;
     std::int64_t segments_per_set = 0;
-    /** up */
     std::int64_t sets = 0;
-    /** segments beyond the need */
     std::int64_t spare = 0;
-    /** cuts when every patch is cut by itself: strips of its height, cut across */
     std::int64_t cuts_apart = 0;
-    /** cuts when it is strip-pieced */
     std::int64_t cuts_in_sets = 0;
-    /** strips may be this much shorter before a set gives less */
     muslin::length shorter_by{};
-    /** 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts, at least half of its
-     * segments are needed, and no print would show that it lies turned in strips */
     muslin::truth used{};
-    /** 1 when a segment turned end for end looks the same and its order need not stay */
     muslin::truth turns{};
-    /** warning::no_slack, warning::mixed_widths; warning::print_turned: in strips a print lies otherwise than in
-     * patches cut by themselves */
     std::uint32_t warnings = 0;
     std::int32_t pad = 0;
 };
@@ -416,14 +397,13 @@ public:
      * muslin_solution_create() in muslin/solution.h. Since 0.1. */
     static answer<muslin::solution> create(const muslin::quilt &quilt, muslin::id root,
                                            const muslin::solution_spec &spec = {},
-                                           muslin::span<const muslin::solution_value_spec> values = {},
-                                           const muslin_allocator &allocator = libc_allocator())
+                                           muslin::span<const muslin::solution_value_spec> values = {})
     {
         muslin::solution out;
         return asking::ask(out, [&](muslin_problem *problem) {
             return muslin_solution_create(quilt.get(), detail::in_c(root), detail::in_c(&spec),
                                           detail::in_c(values.data()), sizeof(muslin::solution_value_spec),
-                                          values.size(), &allocator, out.made(), problem);
+                                          values.size(), out.made(), problem);
         });
     }
 
@@ -508,10 +488,7 @@ public:
         });
     }
 
-    /** Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with
-     * the same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip
-     * from the cloth and one for each piece or segment from its strip; patches of one fabric and cut size share
-     * strips, cut straight through. Yields are stripset_yield()'s.
+    /** The nodes that need a row of the cut list, in their order; of a strip the join.
      * muslin_solution_strip_sets() in muslin/solution.h. Since 0.1. */
     answer<std::vector<muslin::strip_set>> strip_sets() const
     {
@@ -537,13 +514,14 @@ public:
 
     /** The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as
      * `capacity` rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners).
-     * count gets how many there are from `first` to the end, given how many were written; with capacity 0 it only
-     * counts. Corners of a row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0.
-     * Everything exact is drawn exactly; a corner in a turned frame is rounded once in each, and shared corners round
-     * alike. A trimmed node is drawn as it is after trimming, new corners to the nearest tick, and a patch of which
-     * nothing is left is a row without corners (raw: all as before trimming). Edges that differ in length are drawn as
-     * they are, and leave a gap. Along an edge lies the seam by which it is sewn on, also where it only lies on a part
-     * of that seam. status::range: `first` not in 0 .. the number of patches. Time follows outlines x depth.
+     * count gets how many there are from `first` to the end, written how many rows were written; with capacity 0 it
+     * only counts. Corners of a row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach
+     * below 0. Everything exact is drawn exactly; a corner in a turned frame is rounded once in each, and shared
+     * corners round alike. A trimmed node is drawn as it is after trimming, new corners to the nearest tick, and a
+     * patch of which nothing is left is a row without corners (raw: all as before trimming). Edges that differ in
+     * length are drawn as they are, and leave a gap. Along an edge lies the seam by which it is sewn on, also where it
+     * only lies on a part of that seam. status::range: `first` not in 0 .. the number of patches. Time follows
+     * outlines x depth.
      * muslin_solution_outlines() in muslin/solution.h. Since 0.1. */
     answer<muslin::solution_outlines_answer> outlines(muslin::id node, muslin::stage stage, std::int64_t first,
                                                       muslin::span<muslin::outline> rows,

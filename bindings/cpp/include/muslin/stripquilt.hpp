@@ -54,7 +54,7 @@ struct MUSLIN_CPP_TWIN stripquilt_spec {
     muslin::length allowance = muslin::length::of_ticks(2032);
     /** u */
     muslin::length take_up{};
-    /** as in yield_spec */
+    /** taken off each end, as in yield_spec */
     muslin::length end_trim{};
     muslin::length resquare_loss{};
     std::int64_t resquare_every = 0;
@@ -164,7 +164,7 @@ struct MUSLIN_CPP_TWIN block_group {
     muslin::set_pressing first_pressing{};
     std::int32_t pad = 0;
     /** numbers of the sets, from 1; 0 behind the last */
-    std::int64_t sets[32]{};
+    std::int64_t sets[16]{};
 };
 static_assert(detail::is_twin<block_group>);
 

@@ -159,7 +159,6 @@ struct MUSLIN_CPP_TWIN stripset_print {
     std::int64_t in_hand = 0;
     /** strips of it in each set, 0 or more */
     std::int64_t per_set = 0;
-    /** out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for */
     std::int64_t left = 0;
 };
 static_assert(detail::is_twin<stripset_print>);
@@ -233,8 +232,8 @@ inline answer<muslin::harvest> stripset_harvest(const muslin::harvest_spec &spec
 
 /** With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 sets becomes sets_wanted.
  * Written are sets, scarcest (may be null: the row of the print that allows the fewest sets, the first of equals)
- * and every row's `left`, which alone is changed in it. At least one row must have per_set above 0, so n = 0 is
- * status::range too. A row's own size may not pass row_size, nor row_size 4096 (status::struct_size). In the
+ * and every row's `left_over`, which alone is changed in it. At least one row must have per_set above 0, so n = 0
+ * is status::range too. A row's own size may not pass row_size, nor row_size 4096 (status::struct_size). In the
  * problem `at` is the row. On failure no row is touched. Two passes.
  * muslin_stripset_prints() in muslin/stripset.h. Since 0.1. */
 inline answer<muslin::stripset_prints_answer> stripset_prints(muslin::span<muslin::stripset_print> rows,

@@ -288,7 +288,6 @@ struct MUSLIN_CPP_TWIN unit_spec {
     muslin::length half_addition{};
     /** ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
     muslin::length quarter_addition{};
-    /** OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0 */
     muslin::length trim{};
     /** cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin::length grid = muslin::length::of_ticks(1016);
@@ -398,7 +397,7 @@ struct MUSLIN_CPP_TWIN unit_piece {
     std::int32_t gives = 0;
     /** enum grain, of the pieces in the end */
     muslin::grain grain{};
-    /** 1: the first hand or none; 2: mirrored */
+    /** enum muslin_hand */
     std::int32_t hand = 0;
     /** degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0
      * for a rectangle */
@@ -610,18 +609,19 @@ inline answer<std::vector<muslin::unit_yield>> unit_makes(const muslin::unit_spe
 /** Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw
  * ones in the same order. The origin is the lower left of the smallest upright rectangle round the finished unit;
  * raw corners reach below 0. A coordinate is found exactly and rounded once, nested roots (the raw wedges of a
- * kaleidoscope) included. `hand` 1 draws the first hand, 2 its mirror image, left for right; kinds without hands
- * take both. As hand 1 lies: the seam of a half-square or half-rectangle rises to the right, region 1 below it; a
- * split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top;
- * a goose points up; triangles, half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms;
- * diamonds and slices lean to the right. Patches are numbered by region, then counterclockwise from the bottom or
- * the lower left; a quarter-square's and a kaleidoscope's wedges counterclockwise from the bottom, its regions 1
- * and 2 in turn. With tip::blunt the raw point across the strip is cut off at e beyond the finished point, at
- * right angles to the height: of TRIANGLE_60 the upper point, of a kaleidoscope's wedges that in the middle, of
- * HALF_SQUARE by STRIPS those where the seam ends at the upper right. It makes no difference elsewhere: all other
- * points are whole. Where the corners of a snowball meet in the middle of a side, or a trapezoid's ends meet
- * above, the finished patch has an edge of no length, and its raw patch is cut level there. status::choice: `hand`
- * is neither 1 nor 2. Statuses also as in base.h for ask-then-fill rows, and those of the spec. Source: geometry.
+ * kaleidoscope) included. `hand` (enum muslin_hand) draws the first hand or its mirror image, left for right;
+ * kinds without hands take both. As the first hand lies: the seam of a half-square or half-rectangle rises to the
+ * right, region 1 below it; a split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has
+ * region 1 at bottom and top; a goose points up; triangles, half-hexagons and trapezoids stand on their long side;
+ * hexagons have flat bottoms; diamonds and slices lean to the right. Patches are numbered by region, then
+ * counterclockwise from the bottom or the lower left; a quarter-square's and a kaleidoscope's wedges
+ * counterclockwise from the bottom, its regions 1 and 2 in turn. With tip::blunt the raw point across the strip is
+ * cut off at e beyond the finished point, at right angles to the height: of TRIANGLE_60 the upper point, of a
+ * kaleidoscope's wedges that in the middle, of HALF_SQUARE by STRIPS those where the seam ends at the upper right.
+ * It makes no difference elsewhere: all other points are whole. Where the corners of a snowball meet in the middle
+ * of a side, or a trapezoid's ends meet above, the finished patch has an edge of no length, and its raw patch is
+ * cut level there. status::choice: `hand` is neither. Statuses also as in base.h for ask-then-fill rows, and those
+ * of the spec. Source: geometry.
  * muslin_unit_outlines() in muslin/unit.h. Since 0.1. */
 inline answer<std::vector<muslin::unit_corner>> unit_outlines(const muslin::unit_spec &spec, std::int32_t hand)
 {
