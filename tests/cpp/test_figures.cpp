@@ -131,7 +131,7 @@ TEST_CASE("stripset: T11-02, T11-03")
     prints[1].in_hand = 14;
     prints[1].per_set = 1;
     CHECK(muslin::stripset_prints(prints, 0).sets == 14);
-    CHECK((prints[0].left == 0 && prints[1].left == 0));
+    CHECK((prints[0].left_over == 0 && prints[1].left_over == 0));
     const auto shortest = muslin::stripset_shortest({42_in, 40_in, 41_in});
     CHECK((shortest.shortest == 40_in && shortest.index == 1));
 }
@@ -281,13 +281,13 @@ TEST_CASE("outlines come a page at a time into the caller's arrays")
     std::int64_t drawn = 0, area = 0;
     for (std::size_t left = 1; left != 0;) {
         const auto page = solution.outlines(nine.top, muslin::stage::finished, drawn, rows, corners);
-        for (std::size_t i = 0; i < page.given; i++) {
+        for (std::size_t i = 0; i < page.written; i++) {
             REQUIRE(rows[i].corners == 4);
             const muslin::outline_corner *of = corners + rows[i].first_corner;
             area += (of[2].x - of[0].x).ticks() * (of[2].y - of[0].y).ticks();
         }
-        drawn += static_cast<std::int64_t>(page.given);
-        left = page.count - page.given;
+        drawn += static_cast<std::int64_t>(page.written);
+        left = page.count - page.written;
     }
     CHECK(drawn == 81);
     CHECK(area == (18_in).ticks() * (18_in).ticks()); // without gap or overlap

@@ -171,25 +171,35 @@ struct MUSLIN_CPP_TWIN cutlist_part {
 };
 static_assert(detail::is_twin<cutlist_part>);
 
-/** struct muslin_cutlist_sets. */
-struct MUSLIN_CPP_TWIN cutlist_sets {
-    using c_type = muslin_cutlist_sets;
+/** struct muslin_cutlist_lists. */
+struct MUSLIN_CPP_TWIN cutlist_lists {
+    using c_type = muslin_cutlist_lists;
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
-    std::int64_t sets = 0;
+    /** whole lists that the stock in hand gives */
+    std::int64_t lists = 0;
+    /** pieces of stock for them */
     std::int64_t stock_used = 0;
+    /** in hand and not touched */
     std::int64_t stock_left = 0;
+    /** pieces of stock to add for one list more */
     std::int64_t stock_for_one_more = 0;
+    /** length of the last piece of stock used behind its last strip */
     muslin::length left_over{};
+    /** each piece of stock may be this much narrower before a list is lost; 0 for none */
     muslin::length narrower_by{};
+    /** ... or this much shorter */
     muslin::length shorter_by{};
+    /** this much narrower, and the strips for those lists stay as they are */
     muslin::length as_cut_narrower_by{};
+    /** ... or this much shorter */
     muslin::length as_cut_shorter_by{};
+    /** warning::no_slack when there is a list and narrower_by or shorter_by is 0 */
     std::uint32_t warnings = 0;
     std::int32_t pad = 0;
 };
-static_assert(detail::is_twin<cutlist_sets>);
+static_assert(detail::is_twin<cutlist_lists>);
 
 /** struct muslin_substitution. */
 struct MUSLIN_CPP_TWIN substitution {
@@ -243,13 +253,13 @@ inline namespace MUSLIN_CPP_FORM {
  * status::no_yield names argument::usable_width; status::overflow when the cloth would be longer than
  * MUSLIN_LENGTH_MAX. Source: 52 4-inch and 20 3-inch squares (public forum).
  * muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1. */
-inline answer<muslin::cutlist_yardage> cutlist_from_yardage(muslin::span<const muslin::cutlist_piece_spec> rows,
+inline answer<muslin::cutlist_yardage> cutlist_from_yardage(muslin::span<const muslin::cutlist_piece_spec> pieces,
                                                             const muslin::cutlist_spec &spec = {})
 {
     muslin::cutlist_yardage out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_cutlist_from_yardage(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                           detail::in_c(&spec), detail::in_c(&out), problem);
+        return muslin_cutlist_from_yardage(detail::in_c(pieces.data()), sizeof(muslin::cutlist_piece_spec),
+                                           pieces.size(), detail::in_c(&spec), detail::in_c(&out), problem);
     });
 }
 
@@ -257,13 +267,13 @@ inline answer<muslin::cutlist_yardage> cutlist_from_yardage(muslin::span<const m
  * the others as above. Source: Start quilting, lesson two (M. Hohn).
  * muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 0.1. */
 inline answer<std::vector<muslin::cutlist_row>> cutlist_yardage_rows(
-    muslin::span<const muslin::cutlist_piece_spec> rows, const muslin::cutlist_spec &spec = {})
+    muslin::span<const muslin::cutlist_piece_spec> pieces, const muslin::cutlist_spec &spec = {})
 {
-    std::vector<muslin::cutlist_row> found;
-    return asking::ask_rows(found, found, [&](auto to, muslin_problem *problem) {
-        return muslin_cutlist_yardage_rows(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                           detail::in_c(&spec), to.rows, sizeof(muslin::cutlist_row), to.capacity,
-                                           to.count, problem);
+    std::vector<muslin::cutlist_row> rows;
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_cutlist_yardage_rows(detail::in_c(pieces.data()), sizeof(muslin::cutlist_piece_spec),
+                                           pieces.size(), detail::in_c(&spec), to.rows, sizeof(muslin::cutlist_row),
+                                           to.capacity, to.count, problem);
     });
 }
 
@@ -277,12 +287,12 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_yardage_rows(
  * status::no_yield names argument::usable_width or argument::cloth_length, for the piece as it is listed. Source:
  * Cutting up a 10 inch square (teacher's blog) for one size; common practice, no source, for several.
  * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1. */
-inline answer<muslin::cutlist_stock> cutlist_from_stock(muslin::span<const muslin::cutlist_piece_spec> rows,
+inline answer<muslin::cutlist_stock> cutlist_from_stock(muslin::span<const muslin::cutlist_piece_spec> pieces,
                                                         const muslin::stock_spec &stock = {})
 {
     muslin::cutlist_stock out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_cutlist_from_stock(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
+        return muslin_cutlist_from_stock(detail::in_c(pieces.data()), sizeof(muslin::cutlist_piece_spec), pieces.size(),
                                          detail::in_c(&stock), detail::in_c(&out), problem);
     });
 }
@@ -290,12 +300,12 @@ inline answer<muslin::cutlist_stock> cutlist_from_stock(muslin::span<const musli
 /** How each row is cut then (ask-then-fill): n rows in the order of the list. status::buffer when they do not fit;
  * the others as above. Source: as above.
  * muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 0.1. */
-inline answer<std::vector<muslin::cutlist_row>> cutlist_stock_rows(muslin::span<const muslin::cutlist_piece_spec> rows,
-                                                                   const muslin::stock_spec &stock = {})
+inline answer<std::vector<muslin::cutlist_row>> cutlist_stock_rows(
+    muslin::span<const muslin::cutlist_piece_spec> pieces, const muslin::stock_spec &stock = {})
 {
-    std::vector<muslin::cutlist_row> found;
-    return asking::ask_rows(found, found, [&](auto to, muslin_problem *problem) {
-        return muslin_cutlist_stock_rows(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
+    std::vector<muslin::cutlist_row> rows;
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_cutlist_stock_rows(detail::in_c(pieces.data()), sizeof(muslin::cutlist_piece_spec), pieces.size(),
                                          detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_row), to.capacity,
                                          to.count, problem);
     });
@@ -306,42 +316,42 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_stock_rows(muslin::span<
  * from the last. status::buffer when they do not fit; the others as above. Source: as above.
  * muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1. */
 inline answer<std::vector<muslin::cutlist_part>> cutlist_stock_parts(
-    muslin::span<const muslin::cutlist_piece_spec> rows, const muslin::stock_spec &stock = {})
+    muslin::span<const muslin::cutlist_piece_spec> pieces, const muslin::stock_spec &stock = {})
 {
-    std::vector<muslin::cutlist_part> found;
-    return asking::ask_rows(found, found, [&](auto to, muslin_problem *problem) {
-        return muslin_cutlist_stock_parts(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                          detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_part), to.capacity,
-                                          to.count, problem);
+    std::vector<muslin::cutlist_part> rows;
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_cutlist_stock_parts(detail::in_c(pieces.data()), sizeof(muslin::cutlist_piece_spec),
+                                          pieces.size(), detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_part),
+                                          to.capacity, to.count, problem);
     });
 }
 
-/** Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
- * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
- * from the last.
- * muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1. */
-inline answer<muslin::cutlist_sets> cutlist_sets_from_stock(muslin::span<const muslin::cutlist_piece_spec> rows,
-                                                            const muslin::stock_spec &stock = {})
+/** How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all
+ * rows taken so many times and then cut as in cutlist_from_stock(): row by row, not list by list. No list is an
+ * answer, not an error. status::range for the number of pieces also when the list asks for nothing;
+ * status::overflow when there are more than MUSLIN_COUNT_MAX lists. Source: geometry.
+ * muslin_cutlist_lists_from_stock() in muslin/cutlist.h. Since 0.1. */
+inline answer<muslin::cutlist_lists> cutlist_lists_from_stock(muslin::span<const muslin::cutlist_piece_spec> pieces,
+                                                              const muslin::stock_spec &stock = {})
 {
-    muslin::cutlist_sets out;
+    muslin::cutlist_lists out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_cutlist_sets_from_stock(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec),
-                                              rows.size(), detail::in_c(&stock), detail::in_c(&out), problem);
+        return muslin_cutlist_lists_from_stock(detail::in_c(pieces.data()), sizeof(muslin::cutlist_piece_spec),
+                                               pieces.size(), detail::in_c(&stock), detail::in_c(&out), problem);
     });
 }
 
-/** Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
- * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
- * from the last.
- * muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1. */
-inline answer<std::vector<muslin::cutlist_row>> cutlist_sets_rows(muslin::span<const muslin::cutlist_piece_spec> rows,
-                                                                  const muslin::stock_spec &stock = {})
+/** How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
+ * another way than for one list. status::buffer when they do not fit; the others as above. Source: geometry.
+ * muslin_cutlist_lists_rows() in muslin/cutlist.h. Since 0.1. */
+inline answer<std::vector<muslin::cutlist_row>> cutlist_lists_rows(
+    muslin::span<const muslin::cutlist_piece_spec> pieces, const muslin::stock_spec &stock = {})
 {
-    std::vector<muslin::cutlist_row> found;
-    return asking::ask_rows(found, found, [&](auto to, muslin_problem *problem) {
-        return muslin_cutlist_sets_rows(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
-                                        detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_row), to.capacity,
-                                        to.count, problem);
+    std::vector<muslin::cutlist_row> rows;
+    return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
+        return muslin_cutlist_lists_rows(detail::in_c(pieces.data()), sizeof(muslin::cutlist_piece_spec), pieces.size(),
+                                         detail::in_c(&stock), to.rows, sizeof(muslin::cutlist_row), to.capacity,
+                                         to.count, problem);
     });
 }
 
@@ -353,12 +363,12 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_sets_rows(muslin::span<c
  * answer, not an error; whether it would fit turned, or turning saves, is known by asking once more with
  * MUSLIN_CUTLIST_PIECE_MAY_TURN in its flags. status::overflow as with yardage. Source: geometry.
  * muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1. */
-inline answer<muslin::substitution> cutlist_substitute(muslin::span<const muslin::cutlist_piece_spec> rows,
+inline answer<muslin::substitution> cutlist_substitute(muslin::span<const muslin::cutlist_piece_spec> pieces,
                                                        const muslin::stock_spec &stock, std::int64_t prints)
 {
     muslin::substitution out;
     return asking::ask(out, [&](muslin_problem *problem) {
-        return muslin_cutlist_substitute(detail::in_c(rows.data()), sizeof(muslin::cutlist_piece_spec), rows.size(),
+        return muslin_cutlist_substitute(detail::in_c(pieces.data()), sizeof(muslin::cutlist_piece_spec), pieces.size(),
                                          detail::in_c(&stock), prints, detail::in_c(&out), problem);
     });
 }

@@ -57,6 +57,8 @@ enum class cutplan_strip_kind : std::int32_t {
 
 /** enum muslin_cutplan_fault */
 enum class cutplan_fault : std::int32_t {
+    /** all is well */
+    none = MUSLIN_CUTPLAN_FAULT_NONE,
     /** fewer pieces of a size than are wanted */
     missing = MUSLIN_CUTPLAN_FAULT_MISSING,
     /** a strip holds more than its room, or pieces overlap */
@@ -150,7 +152,8 @@ struct MUSLIN_CPP_TWIN cutplan_spec {
     std::int64_t resquare_every = 0;
     /** taken off the bolt, or the length of each piece of stock, once */
     muslin::length straightening{};
-    std::int64_t spare = 0;
+    /** more pieces of each size than all rows of it want; none of JOINED ones */
+    std::int64_t spare_pieces = 0;
     /** steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans */
     std::int64_t work_limit = 400000000;
     /** enum print: with a direction no piece is turned */
@@ -487,7 +490,8 @@ struct MUSLIN_CPP_TWIN cutplan_checked {
     /** cases looked at */
     std::int64_t cases = 0;
     /** enum cutplan_fault: what is wrong first */
-    std::int64_t fault = 0;
+    muslin::cutplan_fault fault{};
+    std::int32_t pad = 0;
     /** the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips,
      * pieces laid or things as the search noted them */
     std::int64_t at = 0;
@@ -637,13 +641,17 @@ public:
      * widths below 1, most below least; `widths` outside 2 .. 1000, or not 1 where least is most. status::overflow,
      * status::no_memory: as cutplan::create(). Capacity 0 asks and searches nothing.
      * muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1. */
+    template <class Progress = no_progress>
     answer<std::vector<muslin::cutplan_width>> widths(muslin::length least_width, muslin::length most_width,
-                                                      std::int64_t widths) const
+                                                      std::int64_t widths, Progress &&progress = {}) const
     {
         std::vector<muslin::cutplan_width> rows;
+        detail::teller<std::remove_reference_t<Progress>> progress_(progress);
         return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
-            return muslin_cutplan_widths(get(), detail::in_c(least_width), detail::in_c(most_width), widths, to.rows,
-                                         sizeof(muslin::cutplan_width), to.capacity, to.count, problem);
+            return progress_.done(muslin_cutplan_widths(get(), detail::in_c(least_width), detail::in_c(most_width),
+                                                        widths, progress_.template callback<muslin_progress>(),
+                                                        progress_.context(), to.rows, sizeof(muslin::cutplan_width),
+                                                        to.capacity, to.count, problem));
         });
     }
 
@@ -714,11 +722,14 @@ public:
      * Allocates with the plan's allocator: status::no_memory. status::work_limit: it would take more than 2^40 steps,
      * or keep more than 2^20 sums at once, or `progress` ended it. Time: cases x ways x what fits in a strip.
      * muslin_cutplan_check() in muslin/cutplan.h. Since 0.1. */
-    answer<muslin::cutplan_checked> check() const
+    template <class Progress = no_progress>
+    answer<muslin::cutplan_checked> check(Progress &&progress = {}) const
     {
         muslin::cutplan_checked out;
+        detail::teller<std::remove_reference_t<Progress>> progress_(progress);
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_cutplan_check(get(), detail::in_c(&out), problem);
+            return progress_.done(muslin_cutplan_check(get(), progress_.template callback<muslin_progress>(),
+                                                       progress_.context(), detail::in_c(&out), problem));
         });
     }
 };

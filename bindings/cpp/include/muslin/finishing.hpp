@@ -61,7 +61,8 @@ struct MUSLIN_CPP_TWIN binding_width_spec {
     /** enum fold */
     muslin::fold fold = muslin::fold::double_;
     std::int32_t pad = 0;
-    muslin::length seam = muslin::length::of_ticks(2032);
+    /** s, from the raw edge of the binding to its seam */
+    muslin::length allowance = muslin::length::of_ticks(2032);
     /** finished width shown on the front, from the seam to the edge of the quilt */
     muslin::length front = muslin::length::of_ticks(2032);
     /** t of the quilt sandwich at the edge */
@@ -197,7 +198,8 @@ struct MUSLIN_CPP_TWIN bias {
     std::int64_t joins = 0;
     /** of bias strip obtained, down to a tick; 0 if none */
     muslin::length length{};
-    muslin::length square{};
+    /** side of the square to cut (least square), else 0 */
+    muslin::length square_cut{};
     /** sqrt(wanted x w), nearest tick (least square), else 0: the published rule, a lower bound only */
     muslin::length area_rule{};
     /** length - wanted (least square), else 0 */
@@ -277,8 +279,10 @@ struct MUSLIN_CPP_TWIN backing_spec {
     muslin::length fabric_width = muslin::length::of_ticks(325120);
     /** cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more */
     muslin::length selvage{};
-    muslin::length seam = muslin::length::of_ticks(4064);
-    muslin::length end_trim{};
+    /** q, allowance of the backing's seams */
+    muslin::length allowance = muslin::length::of_ticks(4064);
+    /** added to each panel's length, for squaring */
+    muslin::length end_loss{};
     /** pattern repeat along the cloth; each length cut is a whole number of them, the first too; 0 for none */
     muslin::length repeat{};
     /** purchase step, 1 or more */

@@ -10,6 +10,13 @@
 
 namespace muslin {
 
+/** enum muslin_prefer */
+enum class prefer : std::int32_t {
+    nothing = MUSLIN_PREFER_NOTHING,
+    /** seams go towards the darker fabric where nesting leaves the choice */
+    darker = MUSLIN_PREFER_DARKER,
+};
+
 /** enum muslin_press */
 enum class press : std::int32_t {
     left = MUSLIN_PRESS_LEFT,
@@ -33,6 +40,25 @@ enum class other_way : std::int32_t {
     turned = MUSLIN_OTHER_WAY_TURNED,
 };
 
+/** enum muslin_towards */
+enum class towards : std::int32_t {
+    /** open */
+    neither = MUSLIN_TOWARDS_NEITHER,
+    /** the left or upper one */
+    first = MUSLIN_TOWARDS_FIRST,
+    second = MUSLIN_TOWARDS_SECOND,
+};
+
+/** enum muslin_preferred */
+enum class preferred : std::int32_t {
+    /** neither way is preferred */
+    neither = MUSLIN_PREFERRED_NEITHER,
+    /** pressed as preferred */
+    kept = MUSLIN_PREFERRED_KEPT,
+    /** ... against it */
+    against = MUSLIN_PREFERRED_AGAINST,
+};
+
 /** struct muslin_pressing_spec. */
 struct MUSLIN_CPP_TWIN pressing_spec {
     using c_type = muslin_pressing_spec;
@@ -41,8 +67,8 @@ struct MUSLIN_CPP_TWIN pressing_spec {
     std::uint32_t flags = 0;
     /** steps of the search, 0 .. 2^40; when it runs out the best plan so far stands */
     std::int64_t work_limit = 20000000;
-    /** enum muslin_prefer */
-    muslin::truth prefer = true;
+    /** enum prefer */
+    muslin::prefer prefer = muslin::prefer::darker;
     /** 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are preferred, where their
      * fabrics do not say which is darker, and give way to nesting */
     muslin::truth units{};
@@ -74,7 +100,8 @@ struct MUSLIN_CPP_TWIN pressing_total {
     /** 1 when exceptions = least */
     muslin::truth proven{};
     std::int32_t pad = 0;
-    std::int64_t turned = 0;
+    /** of those, copies that are turned and not pressed the other way */
+    std::int64_t copies_turned = 0;
 };
 static_assert(detail::is_twin<pressing_total>);
 
@@ -98,12 +125,12 @@ struct MUSLIN_CPP_TWIN pressing_seam {
     muslin::length to_y{};
     /** enum press, in the node as it was made */
     muslin::press press{};
-    /** enum muslin_towards */
-    std::int32_t towards = 0;
+    /** enum towards */
+    muslin::towards towards{};
     /** enum other_way */
     muslin::other_way other{};
-    /** enum muslin_preferred */
-    std::int32_t preferred = 0;
+    /** enum preferred */
+    muslin::preferred preferred{};
     /** other_way::turned: quarter turns of the copies the other way; else 0 */
     std::int32_t turn = 0;
     std::int32_t pad = 0;
@@ -176,11 +203,17 @@ public:
      * four times where joins ask for a way. Source: a system of linear equations over two elements, solved by
      * elimination; branch and bound where not all can hold.
      * muslin_pressing_create() in muslin/pressing.h. Since 0.1. */
-    static answer<muslin::pressing> create(const muslin::solution &solution, const muslin::pressing_spec &spec = {})
+    template <class Progress = no_progress>
+    static answer<muslin::pressing> create(const muslin::solution &solution, const muslin::pressing_spec &spec = {},
+                                           const muslin_allocator &allocator = libc_allocator(),
+                                           Progress &&progress = {})
     {
         muslin::pressing out;
+        detail::teller<std::remove_reference_t<Progress>> progress_(progress);
         return asking::ask(out, [&](muslin_problem *problem) {
-            return muslin_pressing_create(solution.get(), detail::in_c(&spec), out.made(), problem);
+            return progress_.done(muslin_pressing_create(solution.get(), detail::in_c(&spec), &allocator,
+                                                         progress_.template callback<muslin_progress>(),
+                                                         progress_.context(), out.made(), problem));
         });
     }
 

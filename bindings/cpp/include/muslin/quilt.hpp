@@ -30,7 +30,7 @@ enum class axis : std::int32_t {
 
 /** enum muslin_strip_piecing */
 enum class strip_piecing : std::int32_t {
-    /** as a strip set where that takes fewer cuts and pays, see muslin_stripset */
+    /** as a strip set where that takes fewer cuts and pays, see stripset */
     where_fewer = MUSLIN_STRIP_PIECING_WHERE_FEWER,
     /** as a strip set; solving fails where the pieces do not allow it */
     always = MUSLIN_STRIP_PIECING_ALWAYS,
@@ -48,6 +48,12 @@ enum class seam_press : std::int32_t {
     to_last = MUSLIN_SEAM_PRESS_TO_LAST,
     /** half to either side: does not nest, and needs not */
     open = MUSLIN_SEAM_PRESS_OPEN,
+};
+
+/** enum muslin_sixty_first */
+enum class sixty_first : std::int32_t {
+    on_side = MUSLIN_SIXTY_FIRST_ON_SIDE,
+    on_point = MUSLIN_SIXTY_FIRST_ON_POINT,
 };
 
 /** enum muslin_measure_kind */
@@ -88,7 +94,7 @@ struct MUSLIN_CPP_TWIN quilt_spec {
     /** what marks this quilt's ids, 1 .. 2^20 - 1: whoever has several quilts numbers them, so that none takes
      * another's ids. 0: taken from where the quilt lies in memory, another one in every run; one made later in its
      * place may get it again */
-    std::int64_t tag = 0;
+    std::int64_t tag = 1;
 };
 static_assert(detail::is_twin<quilt_spec>);
 
@@ -153,8 +159,8 @@ struct MUSLIN_CPP_TWIN quilt_unit_spec {
     muslin::unit_kind kind = muslin::unit_kind::half_square;
     /** enum unit_method */
     muslin::unit_method method = muslin::unit_method::two_at_a_time;
-    /** enum muslin_hand; FIRST for kinds without hands */
-    std::int32_t hand = 1;
+    /** enum hand; FIRST for kinds without hands */
+    muslin::hand hand = muslin::hand::first;
     std::int32_t pad = 0;
 };
 static_assert(detail::is_twin<quilt_unit_spec>);
@@ -272,6 +278,9 @@ static_assert(detail::is_twin<quilt_surround_spec>);
 struct MUSLIN_CPP_TWIN quilt_sashed_spec {
     using c_type = muslin_quilt_sashed_spec;
 
+    static constexpr std::uint32_t frame = MUSLIN_QUILT_SASHED_FRAME;
+    static constexpr std::uint32_t cornerstones = MUSLIN_QUILT_SASHED_CORNERSTONES;
+
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
     /** of blocks, 1 .. MUSLIN_COUNT_MAX */
@@ -282,8 +291,6 @@ struct MUSLIN_CPP_TWIN quilt_sashed_spec {
     muslin::id sash_fabric{};
     /** fabric of CORNERSTONES; 0: as the sashes; without them 0 */
     muslin::id cornerstone{};
-    muslin::truth frame{};
-    std::int32_t pad = 0;
 };
 static_assert(detail::is_twin<quilt_sashed_spec>);
 
@@ -328,8 +335,8 @@ struct MUSLIN_CPP_TWIN quilt_sixty_spec {
     muslin::id height{};
     /** of the half-triangles that close both ends */
     muslin::id end_fabric{};
-    /** enum muslin_sixty_first */
-    std::int32_t first = 1;
+    /** enum sixty_first */
+    muslin::sixty_first first = muslin::sixty_first::on_side;
     std::int32_t pad = 0;
 };
 static_assert(detail::is_twin<quilt_sixty_spec>);

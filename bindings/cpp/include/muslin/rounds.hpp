@@ -339,9 +339,9 @@ struct MUSLIN_CPP_TWIN medallion_row {
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
     /** enum round_kind */
-    muslin::round_kind kind{};
+    muslin::round_kind kind = muslin::round_kind::plain;
     /** enum round_corner */
-    muslin::round_corner corner{};
+    muslin::round_corner corner = muslin::round_corner::squares;
     /** finished width of the border, of PIECED the depth of a unit; of COPING the least width wanted, which may be 0 */
     muslin::length width{};
     /** PIECED: finished length of a unit along the border; else not used, 0 or more */

@@ -142,23 +142,27 @@ inline namespace MUSLIN_CPP_FORM {
  * than can lie apart must touch. status::choice: a place that touches itself. status::not_enough also for a print
  * that is given to more places than it suffices for (`at`: the print).
  * muslin_scatter_prints() in muslin/scatter.h. Since 0.1. */
-inline answer<muslin::scatter_prints_answer> scatter_prints(const muslin::scatter_spec &spec,
-                                                            const muslin_allocator &allocator,
-                                                            muslin::span<const std::int64_t> prints,
-                                                            muslin::span<const muslin::touch_spec> touches,
-                                                            muslin::span<const std::int64_t> given = {})
+template <class Progress = no_progress>
+answer<muslin::scatter_prints_answer> scatter_prints(const muslin::scatter_spec &spec,
+                                                     muslin::span<const std::int64_t> prints,
+                                                     muslin::span<const muslin::touch_spec> touches,
+                                                     muslin::span<const std::int64_t> given = {},
+                                                     const muslin_allocator &allocator = libc_allocator(),
+                                                     Progress &&progress = {})
 {
     muslin::scatter_prints_answer answer;
     answer.out.resize(detail::places(spec.places));
+    detail::teller<std::remove_reference_t<Progress>> progress_(progress);
     return asking::ask(answer, [&](muslin_problem *problem) {
         if (const muslin_status status = detail::same_size(given.empty() ? 0 : given.size(),
                                                            given.empty() ? 0 : detail::places(spec.places),
                                                            MUSLIN_ARG_PLACES, problem))
             return status;
-        return muslin_scatter_prints(detail::in_c(&spec), &allocator, prints.data(), prints.size(),
-                                     detail::in_c(touches.data()), sizeof(muslin::touch_spec), touches.size(),
-                                     given.empty() ? nullptr : given.data(), answer.out.data(),
-                                     detail::in_c(&answer.result), problem);
+        return progress_.done(muslin_scatter_prints(detail::in_c(&spec), prints.data(), prints.size(),
+                                                    detail::in_c(touches.data()), sizeof(muslin::touch_spec),
+                                                    touches.size(), given.empty() ? nullptr : given.data(), &allocator,
+                                                    progress_.template callback<muslin_progress>(), progress_.context(),
+                                                    answer.out.data(), detail::in_c(&answer.result), problem));
     });
 }
 
@@ -167,16 +171,20 @@ inline answer<muslin::scatter_prints_answer> scatter_prints(const muslin::scatte
  * writes nothing but the count. The lower bound counts lines in which more blocks show one print at both ends than
  * can lie apart.
  * muslin_scatter_blocks() in muslin/scatter.h. Since 0.1. */
-inline answer<muslin::scatter_blocks_answer> scatter_blocks(const muslin::scatter_blocks_spec &spec,
-                                                            const muslin_allocator &allocator,
-                                                            muslin::span<const muslin::edge_prints_spec> blocks)
+template <class Progress = no_progress>
+answer<muslin::scatter_blocks_answer> scatter_blocks(const muslin::scatter_blocks_spec &spec,
+                                                     muslin::span<const muslin::edge_prints_spec> blocks,
+                                                     const muslin_allocator &allocator = libc_allocator(),
+                                                     Progress &&progress = {})
 {
     muslin::scatter_blocks_answer answer;
+    detail::teller<std::remove_reference_t<Progress>> progress_(progress);
     return asking::ask_rows(answer, answer.rows, [&](auto to, muslin_problem *problem) {
-        return muslin_scatter_blocks(detail::in_c(&spec), &allocator, detail::in_c(blocks.data()),
-                                     sizeof(muslin::edge_prints_spec), blocks.size(), to.rows,
-                                     sizeof(muslin::placed_block), to.capacity, to.count, detail::in_c(&answer.result),
-                                     problem);
+        return progress_.done(muslin_scatter_blocks(detail::in_c(&spec), detail::in_c(blocks.data()),
+                                                    sizeof(muslin::edge_prints_spec), blocks.size(), &allocator,
+                                                    progress_.template callback<muslin_progress>(), progress_.context(),
+                                                    to.rows, sizeof(muslin::placed_block), to.capacity, to.count,
+                                                    detail::in_c(&answer.result), problem));
     });
 }
 
@@ -188,14 +196,14 @@ inline answer<muslin::scatter_blocks_answer> scatter_blocks(const muslin::scatte
  * seed shuffles. Source: pigeonhole.
  * muslin_scatter_sets() in muslin/scatter.h. Since 0.1. */
 inline answer<muslin::scatter_sets_answer> scatter_sets(const muslin::scatter_spec &spec,
-                                                        const muslin_allocator &allocator,
                                                         muslin::span<const std::int64_t> prints, std::int64_t sets,
-                                                        std::int64_t strips_per_set)
+                                                        std::int64_t strips_per_set,
+                                                        const muslin_allocator &allocator = libc_allocator())
 {
     muslin::scatter_sets_answer answer;
     answer.out.resize(detail::places(spec.places));
     return asking::ask(answer, [&](muslin_problem *problem) {
-        return muslin_scatter_sets(detail::in_c(&spec), &allocator, prints.data(), prints.size(), sets, strips_per_set,
+        return muslin_scatter_sets(detail::in_c(&spec), prints.data(), prints.size(), sets, strips_per_set, &allocator,
                                    answer.out.data(), detail::in_c(&answer.result), problem);
     });
 }

@@ -122,7 +122,8 @@ struct MUSLIN_CPP_TWIN setting {
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
     std::int64_t blocks = 0;
-    std::int64_t turned = 0;
+    /** of them, turned: half of all, down, unless none is */
+    std::int64_t blocks_turned = 0;
     /** of the top without borders */
     muslin::length finished_width{};
     muslin::length finished_length{};

@@ -70,8 +70,10 @@ enum class term_kind : std::int32_t {
 struct MUSLIN_CPP_TWIN solution_spec {
     using c_type = muslin_solution_spec;
 
+    static constexpr std::uint32_t from_one_end = MUSLIN_YIELD_FROM_ONE_END;
+
     std::uint32_t size = sizeof(c_type);
-    std::uint32_t flags = 0;
+    std::uint32_t flags = 1;
     /** how many of the root are made; 1 .. MUSLIN_COUNT_MAX */
     std::int64_t tops = 1;
     /** edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX */
@@ -83,7 +85,8 @@ struct MUSLIN_CPP_TWIN solution_spec {
     /** as in unit_spec; 0: its usual ones */
     muslin::length half_addition{};
     muslin::length quarter_addition{};
-    muslin::length trim{};
+    /** OVERSIZE: room to trim units and setting triangles */
+    muslin::length trim_room{};
     /** strip sets: taken off each end, as in yield_spec */
     muslin::length end_trim{};
     muslin::length resquare_loss{};
@@ -169,14 +172,16 @@ struct MUSLIN_CPP_TWIN solution_total {
     std::int64_t finished_area = 0;
     /** of one top: what its finished outlines cover, each in its own frame */
     std::int64_t patch_area = 0;
-    std::int64_t area_bound = 0;
+    /** where edges meet, the two differ by no more than this; 0 where everything is exact */
+    std::int64_t area_error = 0;
     /** rows of solution::misfits() that are no ease, ... */
     std::int64_t misfits = 0;
     /** ... and that are */
     std::int64_t eased = 0;
     /** rows of solution::cuts() */
     std::int64_t cuts = 0;
-    std::int64_t strip_sets = 0;
+    /** rows of solution::stripsets() */
+    std::int64_t stripsets = 0;
     /** all that the rows of cuts, and of strip sets that are used, carry */
     std::uint32_t warnings = 0;
     /** 1 when nothing in it was rounded */
@@ -267,9 +272,9 @@ struct MUSLIN_CPP_TWIN solution_cut {
     std::int32_t gives = 0;
     /** enum grain */
     muslin::grain grain{};
-    /** enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen upwards from the square
-     * one, rises to the right */
-    std::int32_t hand = 0;
+    /** enum hand; of a sash cut off at the edge FIRST when the slanted end, seen upwards from the square one, rises
+     * to the right */
+    muslin::hand hand{};
     /** degrees, as in unit_piece */
     std::int32_t angle = 0;
     /** of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0 */
@@ -284,30 +289,46 @@ struct MUSLIN_CPP_TWIN solution_cut {
 };
 static_assert(detail::is_twin<solution_cut>);
 
-/** struct muslin_strip_set. */
-struct MUSLIN_CPP_TWIN strip_set {
-    using c_type = muslin_strip_set;
+/** struct muslin_stripset. */
+struct MUSLIN_CPP_TWIN stripset {
+    using c_type = muslin_stripset;
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** the join */
     muslin::id node{};
+    /** in a set */
     std::int64_t strips = 0;
+    /** width of the set, edge to edge */
     muslin::length set_unfinished{};
+    /** what is cut across from it: unfinished length of the patches */
     muslin::length segment_cut{};
+    /** of the narrowest fabric in it */
     muslin::length strip_length{};
+    /** needed */
     std::int64_t segments = 0;
     std::int64_t segments_per_set = 0;
+    /** up */
     std::int64_t sets = 0;
+    /** segments beyond the need */
     std::int64_t spare = 0;
+    /** cuts when every patch is cut by itself: strips of its height, cut across */
     std::int64_t cuts_apart = 0;
+    /** cuts when it is strip-pieced */
     std::int64_t cuts_in_sets = 0;
+    /** strips may be this much shorter before a set gives less */
     muslin::length shorter_by{};
+    /** 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts, at least half of its
+     * segments are needed, and no print would show that it lies turned in strips */
     muslin::truth used{};
+    /** 1 when a segment turned end for end looks the same and its order need not stay */
     muslin::truth turns{};
+    /** warning::no_slack, warning::mixed_widths; warning::print_turned: in strips a print lies otherwise than in
+     * patches cut by themselves */
     std::uint32_t warnings = 0;
     std::int32_t pad = 0;
 };
-static_assert(detail::is_twin<strip_set>);
+static_assert(detail::is_twin<stripset>);
 
 /** struct muslin_term. */
 struct MUSLIN_CPP_TWIN term {
@@ -378,7 +399,7 @@ static_assert(detail::is_twin<outline_corner>);
 /** What solution::outlines() answers. */
 struct solution_outlines_answer {
     std::size_t count = 0;
-    std::size_t given = 0;
+    std::size_t written = 0;
 };
 
 inline namespace MUSLIN_CPP_FORM {
@@ -397,13 +418,14 @@ public:
      * muslin_solution_create() in muslin/solution.h. Since 0.1. */
     static answer<muslin::solution> create(const muslin::quilt &quilt, muslin::id root,
                                            const muslin::solution_spec &spec = {},
-                                           muslin::span<const muslin::solution_value_spec> values = {})
+                                           muslin::span<const muslin::solution_value_spec> values = {},
+                                           const muslin_allocator &allocator = libc_allocator())
     {
         muslin::solution out;
         return asking::ask(out, [&](muslin_problem *problem) {
             return muslin_solution_create(quilt.get(), detail::in_c(root), detail::in_c(&spec),
                                           detail::in_c(values.data()), sizeof(muslin::solution_value_spec),
-                                          values.size(), out.made(), problem);
+                                          values.size(), &allocator, out.made(), problem);
         });
     }
 
@@ -488,14 +510,16 @@ public:
         });
     }
 
-    /** The nodes that need a row of the cut list, in their order; of a strip the join.
-     * muslin_solution_strip_sets() in muslin/solution.h. Since 0.1. */
-    answer<std::vector<muslin::strip_set>> strip_sets() const
+    /** Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with
+     * the same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip
+     * from the cloth and one for each piece or segment from its strip; patches of one fabric and cut size share
+     * strips, cut straight through. Yields are stripset_yield()'s.
+     * muslin_solution_stripsets() in muslin/solution.h. Since 0.1. */
+    answer<std::vector<muslin::stripset>> stripsets() const
     {
-        std::vector<muslin::strip_set> rows;
+        std::vector<muslin::stripset> rows;
         return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
-            return muslin_solution_strip_sets(get(), to.rows, sizeof(muslin::strip_set), to.capacity, to.count,
-                                              problem);
+            return muslin_solution_stripsets(get(), to.rows, sizeof(muslin::stripset), to.capacity, to.count, problem);
         });
     }
 
@@ -532,7 +556,7 @@ public:
             return muslin_solution_outlines(get(), detail::in_c(node), detail::in_c(stage), first,
                                             detail::in_c(rows.data()), sizeof(muslin::outline), rows.size(),
                                             detail::in_c(corners.data()), sizeof(muslin::outline_corner),
-                                            corners.size(), &answer.count, &answer.given, problem);
+                                            corners.size(), &answer.count, &answer.written, problem);
         });
     }
 };

@@ -164,7 +164,7 @@ struct MUSLIN_CPP_TWIN block_group {
     muslin::set_pressing first_pressing{};
     std::int32_t pad = 0;
     /** numbers of the sets, from 1; 0 behind the last */
-    std::int64_t sets[16]{};
+    std::int64_t sets[32]{};
 };
 static_assert(detail::is_twin<block_group>);
 

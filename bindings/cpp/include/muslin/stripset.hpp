@@ -159,7 +159,8 @@ struct MUSLIN_CPP_TWIN stripset_print {
     std::int64_t in_hand = 0;
     /** strips of it in each set, 0 or more */
     std::int64_t per_set = 0;
-    std::int64_t left = 0;
+    /** out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for */
+    std::int64_t left_over = 0;
 };
 static_assert(detail::is_twin<stripset_print>);
 

@@ -122,6 +122,13 @@ enum class grain : std::int32_t {
     strip_edges = MUSLIN_GRAIN_STRIP_EDGES,
 };
 
+/** enum muslin_hand */
+enum class hand : std::int32_t {
+    /** as the kinds say, and all that have no hands */
+    first = MUSLIN_HAND_FIRST,
+    mirrored = MUSLIN_HAND_MIRRORED,
+};
+
 /** enum muslin_stage */
 enum class stage : std::int32_t {
     /** what is seen of a patch: the finished patches fill the unit without gap or overlap */
@@ -288,7 +295,8 @@ struct MUSLIN_CPP_TWIN unit_spec {
     muslin::length half_addition{};
     /** ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
     muslin::length quarter_addition{};
-    muslin::length trim{};
+    /** OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0 */
+    muslin::length trim_room{};
     /** cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin::length grid = muslin::length::of_ticks(1016);
     /** below grid */
@@ -397,8 +405,8 @@ struct MUSLIN_CPP_TWIN unit_piece {
     std::int32_t gives = 0;
     /** enum grain, of the pieces in the end */
     muslin::grain grain{};
-    /** enum muslin_hand */
-    std::int32_t hand = 0;
+    /** enum hand */
+    muslin::hand hand{};
     /** degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0
      * for a rectangle */
     std::int32_t angle = 0;
@@ -609,10 +617,10 @@ inline answer<std::vector<muslin::unit_yield>> unit_makes(const muslin::unit_spe
 /** Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw
  * ones in the same order. The origin is the lower left of the smallest upright rectangle round the finished unit;
  * raw corners reach below 0. A coordinate is found exactly and rounded once, nested roots (the raw wedges of a
- * kaleidoscope) included. `hand` (enum muslin_hand) draws the first hand or its mirror image, left for right;
- * kinds without hands take both. As the first hand lies: the seam of a half-square or half-rectangle rises to the
- * right, region 1 below it; a split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has
- * region 1 at bottom and top; a goose points up; triangles, half-hexagons and trapezoids stand on their long side;
+ * kaleidoscope) included. `hand` (enum hand) draws the first hand or its mirror image, left for right; kinds
+ * without hands take both. As the first hand lies: the seam of a half-square or half-rectangle rises to the right,
+ * region 1 below it; a split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has region
+ * 1 at bottom and top; a goose points up; triangles, half-hexagons and trapezoids stand on their long side;
  * hexagons have flat bottoms; diamonds and slices lean to the right. Patches are numbered by region, then
  * counterclockwise from the bottom or the lower left; a quarter-square's and a kaleidoscope's wedges
  * counterclockwise from the bottom, its regions 1 and 2 in turn. With tip::blunt the raw point across the strip is
@@ -623,12 +631,12 @@ inline answer<std::vector<muslin::unit_yield>> unit_makes(const muslin::unit_spe
  * cut level there. status::choice: `hand` is neither. Statuses also as in base.h for ask-then-fill rows, and those
  * of the spec. Source: geometry.
  * muslin_unit_outlines() in muslin/unit.h. Since 0.1. */
-inline answer<std::vector<muslin::unit_corner>> unit_outlines(const muslin::unit_spec &spec, std::int32_t hand)
+inline answer<std::vector<muslin::unit_corner>> unit_outlines(const muslin::unit_spec &spec, muslin::hand hand)
 {
     std::vector<muslin::unit_corner> rows;
     return asking::ask_rows(rows, rows, [&](auto to, muslin_problem *problem) {
-        return muslin_unit_outlines(detail::in_c(&spec), hand, to.rows, sizeof(muslin::unit_corner), to.capacity,
-                                    to.count, problem);
+        return muslin_unit_outlines(detail::in_c(&spec), detail::in_c(hand), to.rows, sizeof(muslin::unit_corner),
+                                    to.capacity, to.count, problem);
     });
 }
 

@@ -35,7 +35,7 @@ struct MUSLIN_CPP_TWIN yardage_spec {
     muslin::length resquare_loss{};
     std::int64_t resquare_every = 0;
     muslin::length straightening{};
-    std::int64_t spare = 0;
+    std::int64_t spare_pieces = 0;
     /** of each fabric */
     std::int64_t work_limit = 400000000;
     /** of pieces that are joined here, as in blank_spec */
