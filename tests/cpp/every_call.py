@@ -37,7 +37,8 @@ def cpp_name(name: str) -> str:
 
 
 def struct_of(argument: Record) -> str:
-    return argument["type"][len("struct "):] if argument["type"].startswith("struct ") else ""
+    of = str(argument["type"])
+    return of[len("struct "):] if of.startswith("struct ") else ""
 
 
 # ---- requests -------------------------------------------------------------------------------------------------------
@@ -107,7 +108,7 @@ class Asked:
             at += self.take(at)
 
     def following(self, at: int, count: int = 1) -> str:
-        return self.names[at + count] if at + count < len(self.names) else ""
+        return str(self.names[at + count]) if at + count < len(self.names) else ""
 
     def take(self, at: int) -> int:
         argument = self.arguments[at]
