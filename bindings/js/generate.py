@@ -18,17 +18,12 @@ HERE = Path(__file__).resolve().parent
 PACKAGE = HERE / "muslin"
 sys.path.insert(0, str(HERE.parent))
 
-from described import (OPTIONAL_ARRAYS, TRUTHS, Api, Member, Record, enum_class, enum_members, inches, keep_current,
-                       start_of, without_prefix, without_struct)
+from described import (OPTIONAL_ARRAYS, TOLD_ENUMS, TRUTHS, TRUTHS_GIVEN, Api, Member, Record, counts_follow,
+                       enum_class, enum_members, inches, keep_current, one_a_place, start_of, without_prefix,
+                       without_struct)
 
 WIDTH = 120
 
-# Integers whose enum the API does not tell: arguments by function and name, and what a function returns.
-TOLD_ENUMS = {"muslin_unit_recipe_at.kind": "muslin_unit_kind", "muslin_unit_recipe_at.method": "muslin_unit_method",
-              "muslin_unit_step_sentence.step": "muslin_unit_step_kind", "muslin_id_sort": "muslin_sort",
-              "muslin_status_name.status": "muslin_status_code", "muslin_status_sentence.status": "muslin_status_code"}
-# Arguments that are truth values.
-TRUTHS_GIVEN = {"mirrored"}
 # 64-bit results that are no counts: they are BigInt, as lengths are. Names of members, and of outputs of functions.
 LARGE = re.compile(r"area|^(waste|worth|scale|rank_key|cost|total)$")
 # Prefixes of enum values that are longer than the enum's name.
@@ -176,7 +171,7 @@ class Function:
         name, of = argument["name"], argument["type"]
         many = {"muslin_len": "lengths", "muslin_id": "ids", "int64_t": "int64s", "int32_t": "int32s"}
         if argument.get("const"):
-            if self.counts_follow(at):
+            if counts_follow(self.arguments, at):
                 self.put(name, many[of])
             else:
                 self.put(name, "places", way="?")
@@ -185,24 +180,12 @@ class Function:
             return 3
         elif self.elementwise:
             self.put(name, "statuses" if name == "statuses" else "many", way="?" if name == "statuses" else ">")
-        elif name == "out" and of == "int64_t" and self.one_a_place():
+        elif name == "out" and of == "int64_t" and one_a_place(self.api, self.function):
             self.put(name, "places", way=">")
         else:
             kind, detail = (self.plain(argument, out=True) + [""])[:2]
             self.put(name, kind, detail, ">")
         return 1
-
-    def one_a_place(self) -> bool:
-        """Whether plain numbers without a count of their own stand for the places that the spec counts."""
-        spec = next((without_struct(argument["type"]) for argument in self.arguments if argument["name"] == "spec"), "")
-        return any(member["name"] == "places" for member in self.api.structs.get(spec, {}).get("members", []))
-
-    def counts_follow(self, at: int) -> bool:
-        """Whether an array, or one of those read with it, is followed by its count."""
-        rest = self.arguments[at + 1:]
-        while rest and rest[0].get("const") and not rest[0]["type"].startswith("struct "):
-            rest = rest[1:]
-        return bool(rest) and rest[0]["type"] == "size_t"
 
     def plain(self, argument: Record, out: bool = False) -> List[str]:
         """The kind of a plain number."""
