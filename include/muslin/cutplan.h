@@ -126,9 +126,9 @@ struct muslin_cutplan_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_t size);
 
-/* Told now and then, from the first plan on, how the search stands: steps taken, the best plan so far and the bound,
- * both as `cost` in the totals; when JOINED strips get other lengths the bound begins anew. Returns 0 to go on;
- * anything else ends the search with what it has. */
+/* Told from the first plan on, every few million steps and often more often, how the search stands: steps taken, the
+ * best plan so far and the bound, both as `cost` in the totals; when JOINED strips get other lengths the bound begins
+ * anew. Returns 0 to go on; anything else ends the search with what it has. */
 typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 
 /* A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of

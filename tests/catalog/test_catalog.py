@@ -63,8 +63,9 @@ def test_off_the_grid_by_hand(worked: Path) -> None:
 
 def test_strips_for_sets_off_the_grid_by_hand(tmp_path: Path) -> None:
     """Three strips of 2 in finished, seams of 6 mm: strips are cut 50.8 + 12 = 62.8 mm, and the segments, 6 in tall
-    when finished, 152.4 + 12 = 164.4 mm; the borders, 2 in wide, are cut 62.8 mm too. The top is 24 in wide without them: the
-    sides are cut 609.6 + 12 mm long, the others 4 in longer. Moss and chalk have strips, chalk has the borders."""
+    when finished, 152.4 + 12 = 164.4 mm; the borders, 2 in wide, are cut 62.8 mm too. The top is 24 in wide without
+    them: the sides are cut 609.6 + 12 mm long, the others 4 in longer. Moss and chalk have strips, chalk has the
+    borders."""
     rail = [{"patch": fabric, "width": "2 in", "height": "6 in"} for fabric in ("moss", "chalk", "moss")]
     rails = {**pattern("Rails"), "seam": {"allowance": "6 mm"}, "cutting": {}, "parts": {"rail": {"across": rail}},
              "top": {"repeat": "rail", "columns": 4, "rows": 4}, "measures": {}, "counts": {},

@@ -63,7 +63,8 @@ static void bind_word(sqlite3_stmt *statement, int at)
 {
     static const char *const words[] = {
         "2 1/2 in", "40 in", "6 mm", "1/4 in", "", "in", "mm", "yd", "up", "nearest", "half-square", "hexagon",
-        "flying-geese", "pieces", "strips", "two-at-a-time", "lap", "queen", "1/0 in", "999999999999 yd", "2,5 cm", "one end",
+        "flying-geese", "pieces", "strips", "two-at-a-time", "lap", "queen", "1/0 in", "999999999999 yd", "2,5 cm",
+        "one end",
         "[{\"count\": 20, \"width\": \"5 in\", \"height_ticks\": 9}]", "[]", "[1]", "{}", "[{\"width\": 1}]",
         "[{\"count\": 3, \"width\": \"5 in\", \"height\": \"60 in\", \"lengthwise\": 1}]", "\xff\xfe", "\xe2\x80\xb3",
         "[{\"count\": 9, \"width\": \"3 in\", \"height\": \"2 in\", \"turn\": true, \"name\": \"x\"}]", "snowball"

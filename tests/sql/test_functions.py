@@ -105,7 +105,7 @@ def test_other_types_are_refused_by_name(sql: Asked, name: str, least: int, most
     ("muslin_cut('2,5 cm')", "The finished size has a comma at byte 1: write decimals with a point, as in '2.5 in'"),
     ("muslin_length('2,5', 'cm')", "The length has a comma at byte 1"),
     ("muslin_yield('6 in', '40 in', 0, '1 in', 'one end')", "Width kept clear at the fold is 1 in, but must be"),
-    ("muslin_yield('6 in', '40 in', 0, 0, 'left')", 'The end that is cut from cannot be "left": it is both ends or one'),
+    ("muslin_yield('6 in', '40 in', 0, 0, 'left')", 'The end that is cut from cannot be "left": it is both ends or'),
     ("muslin_text('1 in', 'in', 8, 'sideways')", "it is up, down or nearest"),
     ("muslin_text('1 in', 'in', 0)", "The denominator is 0, but must be 1 to 64."),
     ("muslin_text('1 in', 'cm', -1)", "The number of decimals is -1, but must be 0 to 6."),
