@@ -16,7 +16,7 @@ from typing import Dict, List, NamedTuple, Optional
 
 HERE = Path(__file__).resolve().parent
 PACKAGE = HERE / "muslin"
-sys.path.insert(0, str(HERE.parent))
+sys.path[:0] = [str(HERE.parent), str(HERE)]
 
 from described import (OPTIONAL_ARRAYS, TRUTHS, Api, Member, Record, enum_class, enum_members, inches, keep_current,
                        plain, start_of, without_prefix, without_struct)

@@ -178,6 +178,10 @@ START_TEST(ids_of_another_quilt_are_foreign)
         ck_assert_int_eq(problem.at, i);
         *measures[i] = was;
     }
+    patch.width = 0;
+    ck_status(muslin_quilt_patch(s.quilt, &patch, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_str_eq(problem.text, "Measure is missing, but one is needed here.");
+    patch.width = s.two;
     ck_status(muslin_quilt_patch(s.quilt, NULL, &out, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_turn(s.quilt, theirs, 1, &out, &problem), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);
@@ -279,6 +283,7 @@ START_TEST(fabrics_and_measures_have_their_ranges)
     spec.darkness = 100;
     ck_status(muslin_quilt_fabric(s.quilt, &spec, name, 201, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NAME);
+    ck_assert_str_eq(problem.text, "Name is 201 bytes, but must be at most 200.");
     ck_status(muslin_quilt_fabric(s.quilt, &spec, NULL, 1, &out, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_fabric(s.quilt, &spec, "x", 1, NULL, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_fabric(s.quilt, NULL, "x", 1, &out, NULL), MUSLIN_ERR_NULL);
