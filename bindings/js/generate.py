@@ -485,8 +485,8 @@ def write_struct(api: Api, wording: Wording, struct: str, asked: bool) -> List[s
 
 # Of calls with many values at a time.
 ELEMENTWISE = ("The same of each of many values. Without `statuses` the first that fails ends it with its error, whose `at` "
-               "says which it is. With `statuses`, an Int32Array with a place for each value, each gets its own status "
-               "there, 0 where all is well, and the result of one that failed is 0.")
+               "says which it is. With `statuses`, an Int32Array with a place for each value, each gets its own "
+               "status there, 0 where all is well, and the result of one that failed is 0.")
 
 
 def words_before(function: Function, wording: Wording) -> List[str]:
@@ -526,7 +526,7 @@ def write_types(api: Api) -> List[str]:
     lines += ["", 'import type { Filled, Formatted, Handle, Id, Length, LengthLike, LengthsLike, Progress, Whole,',
               '    WholeNumbers } from "./muslin.js";']
     for enum in api.data["enums"]:
-        lines += ["", *comment("", f"enum {enum['name']}, muslin/{enum['header']}"),
+        lines += ["", *comment("", f"enum {enum['name']} in muslin/{enum['header']}."),
                   f"export type {enum_class(enum['name'])} ="]
         for (c_name, _, _), name in zip(enum_members(enum), choices(enum)):
             lines += [*comment("    ", wording.renamed(api.words.beside.get(c_name, ""), enum["header"])),
@@ -536,7 +536,7 @@ def write_types(api: Api) -> List[str]:
         lines += write_struct(api, wording, struct, struct in asked)
     for handle in api.data["handles"]:
         own = [function for function in functions if function.owner == handle and not function.makes]
-        lines += ["", *comment("", f"struct {handle['name']}, muslin/{handle['header']}"),
+        lines += ["", *comment("", f"struct {handle['name']} in muslin/{handle['header']}."),
                   f"export interface {large(handle['name'])} extends Handle {{"]
         for function in own:
             lines += write_function(function, wording)

@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: MIT
 """The headers' words in JavaScript's terms: names as JavaScript has them, and nothing of what only C does."""
 import re
-from typing import Callable, Dict, List, Optional, Set
+from typing import Any, Callable, Dict, List, Optional, Set, Tuple
 
 from described import Api, Record, flag_keyword, without_struct
 
@@ -15,16 +15,17 @@ CODE = re.compile(r"&\w|->|puts\(|\); ?\w|; ?\w+\(|\+\+|\bstruct |\w+\.\w+ = |\b
 NEVER_ONE = r"\b(?:%s|the struct statuses)\b" % "|".join(sorted(NEVER))
 NEVER_HERE = rf"{NEVER_ONE}(?:(?:, | and |, and ){NEVER_ONE})*"
 # What is said of C within others.
-BITS_OF_C = [(rf"{NEVER_HERE}: [^.;]*(?:[.;]|$)", ""),
-             (rf"{NEVER_HERE}(?: \([^)]*\)| (?:for|when|where|of) [^.;,]*)?(?:[,;] (?:and )?|(?=[.]))", ""),
-             (r"(?:Statuses: )?[,;]? ?(?<=[ :])[.]$", ""),
-             (r"[,;]? ?\(?\b[Aa]sk[,-] ?then[- ]fill\)?[,;.]?", ""), (r"\basks? then fills?\b", "asks"),
-             (r"\s*\b[Nn]ever null\b[.;]?", ""), (r"\b(may|can) (then )?be null\b", r"\1 be left out"),
-             (r"\bnull means\b", "left out means"), (r"\bterminated text\b", "text"), (r"\bint64_t\b", "whole number"),
-             (r"\bMUSLIN_(\w+)_INIT\b", lambda found: f"muslin_{found[1].lower()}_init()"),
-             (r"\bstock_n rows\b", "rows"), (r"\bstock_n 0\b", "no stock"),
-             (r"\*(\w)", r"\1"), (r"\bmuslin_status\b", "an error"),
-             (r"\bmuslin_(len|id)\b", lambda found: {"len": "Length", "id": "Id"}[found[1]])]
+BITS_OF_C: List[Tuple[str, Any]] = [
+    (rf"{NEVER_HERE}: [^.;]*(?:[.;]|$)", ""),
+    (rf"{NEVER_HERE}(?: \([^)]*\)| (?:for|when|where|of) [^.;,]*)?(?:[,;] (?:and )?|(?=[.]))", ""),
+    (r"(?:Statuses: )?[,;]? ?(?<=[ :])[.]$", ""),
+    (r"[,;]? ?\(?\b[Aa]sk[,-] ?then[- ]fill\)?[,;.]?", ""), (r"\basks? then fills?\b", "asks"),
+    (r"\s*\b[Nn]ever null\b[.;]?", ""), (r"\b(may|can) (then )?be null\b", r"\1 be left out"),
+    (r"\bnull means\b", "left out means"), (r"\bterminated text\b", "text"), (r"\bint64_t\b", "whole number"),
+    (r"\bMUSLIN_(\w+)_INIT\b", lambda found: f"muslin_{found[1].lower()}_init()"),
+    (r"\bstock_n rows\b", "rows"), (r"\bstock_n 0\b", "no stock"),
+    (r"\*(\w)", r"\1"), (r"\bmuslin_status\b", "an error"),
+    (r"\bmuslin_(len|id)\b", lambda found: {"len": "Length", "id": "Id"}[found[1]])]
 SENTENCE_END = re.compile(r"(?<=[^.\d][.])\s+(?=[A-Z\"'(])")
 ABBREVIATED = re.compile(r"\b(e\.g|i\.e|cf|vs|No)\.$")
 
@@ -124,7 +125,8 @@ class Wording:
         before = found.string[found.start() - 1:found.start()]
         if len(found[0]) < 3 or before in ("_", ".", '"'):
             return found[0]
-        may_be = self.short.get(header, {}).get(found[0], set())
+        own = self.short.get(header, {}).get(found[0], set())
+        may_be = own or {name for of in self.short.values() for name in of.get(found[0], ())}
         if len(may_be) > 1:  # a choice and a flag of one name
             may_be = {name for name in may_be if name.strip('"').lower() == found[0].replace("_", "").lower()}
         return next(iter(may_be)) if len(may_be) == 1 else found[0]

@@ -121,6 +121,41 @@ if (isMainThread) {
 }`), "12 1/2 in\n"); // a Length arrives as a plain object with its ticks, and is taken as such
 });
 
+// ---- comments ------------------------------------------------------------------------------------------------------
+
+const types = readFileSync(join(home, "muslin", "api.d.ts"), "utf-8");
+const comments = [...types.matchAll(/\/\*\*([^]*?)\*\//g)].map(([, text]) => text.replace(/\s*\n\s*\* ?/g, " ").trim());
+
+test("comments speak JavaScript: no C but where a comment names the function that it is", () => {
+    for (const text of comments) {
+        const said = text.replace(/(muslin_\w+\(\)|(struct|enum) muslin_\w+) in muslin\/\w+\.h\./g, "");
+        assert.doesNotMatch(said, /\bmuslin_|\bMUSLIN_|\b(row_size|capacity|sizeof|size_t|int64_t)\b|[Aa]sk, then/, text);
+    }
+});
+
+test("comments are whole: flags with their meaning, ranges, errors, examples", () => {
+    const before = (declared) => {
+        const at = types.indexOf(declared);
+        assert.ok(at > 0, declared);
+        return types.slice(types.lastIndexOf("/**", at), at).replace(/\s*\n\s*\* ?/g, " ");
+    };
+    assert.match(before("    readonly fromOneEnd?: boolean"), /cut straight through from one end; .*Initially false\./);
+    assert.match(before("    readonly foldClear?: LengthLike"), /must be 0 with fromOneEnd/);
+    assert.match(before("    stripsetYield("), /@throws \{MuslinRangeError\}/);
+    assert.match(before("    stripsetYield("), /Example: 40 in, 6 1\/2 in segments, .* with 1 in kept clear: four\./);
+    assert.match(before("    readonly stacked?: boolean"), /may be cut again into a stack of pieces/);
+    assert.doesNotMatch(types, /The flag MUSLIN/);
+});
+
+test("each error that a comment says is thrown is there, and can come", () => {
+    const thrown = new Set([...types.matchAll(/@throws \{(\w+)\}/g)].map(([, name]) => name));
+    assert.ok(thrown.size > 10);
+    for (const name of thrown) {
+        assert.ok(muslin[name]?.prototype instanceof muslin.MuslinError, name);
+        assert.doesNotMatch(name, /^Muslin(Null|StructSize|Buffer|Flags)Error$/);
+    }
+});
+
 // ---- types ----------------------------------------------------------------------------------------------------------
 
 const typed = `import { load, MuslinSeamTooWideError, constants } from "muslin";

@@ -15,7 +15,7 @@ declare global {
     }
 }
 
-/** An address as text or URL, bytes, a Response, or a WebAssembly.Module: said without types of browsers or of Node. */
+/** An address as text or URL, bytes, a Response, or a WebAssembly.Module: without types of browsers or of Node. */
 export type WasmSource = string | object;
 
 export interface LoadOptions {
