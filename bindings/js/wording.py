@@ -93,7 +93,7 @@ class Wording:
     @staticmethod
     def is_method(function: Record, handle: Record) -> bool:
         first = function["arguments"][0] if function["arguments"] else {"type": ""}
-        return without_struct(first["type"]) == handle["name"]
+        return bool(without_struct(first["type"]) == handle["name"])
 
     # ---- what is said ----
 
