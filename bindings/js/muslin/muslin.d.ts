@@ -51,11 +51,17 @@ export declare class Length {
     /** Inches with a fraction where 1/64 in suffices, else exact millimetres: given back as text, it is this length. */
     toString(): string;
     toJSON(): string;
-    /** Lengths compare with < and >; beside text they are text. */
+    /**
+     * Two Lengths compare with < and >; beside text, and with +, they are text. Equal are those of equal ticks: == asks
+     * whether they are one object.
+     */
     [Symbol.toPrimitive](hint: string): bigint | string;
 }
 
-/** What is taken for a length: a Length, BigInt ticks, or text that says one exactly. A bare number has no unit. */
+/**
+ * What is taken for a length: a Length, BigInt ticks, or text that says one exactly ("2 1/2 in", "6.35 cm"; without a
+ * unit it is inches). A bare number is refused: it does not say whether it is ticks.
+ */
 export type LengthLike = Length | { readonly ticks: bigint } | bigint | string;
 
 export type LengthsLike = Iterable<LengthLike>;
@@ -104,7 +110,10 @@ export declare class MuslinError extends Error {
     readonly status: Status;
     /** The input that was at fault; "none" where the call does not say. */
     readonly argument: Argument;
-    /** Byte offset in the text (as UTF-8), or the number of the row or element, at which it was found; else 0. */
+    /**
+     * Byte offset in the text (as UTF-8), the number of the row or element, or, where members of a spec share one word,
+     * which of them it is, in their order (of a patch's measures 0 is its width, 1 its height); else 0. From 0.
+     */
     readonly at: number;
     /** Bytes of text concerned, else 0. */
     readonly length: number;
