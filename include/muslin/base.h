@@ -9,8 +9,9 @@
  *   Statuses    A function that can fail returns muslin_status. 0 is success. On failure no output is touched; the
  *               optional struct muslin_problem, which exists to be written then, is the one exception.
  *   Structs     Each public struct begins with `size` and `flags`. The caller sets `size` to its own sizeof. Inputs
- *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call;
- *               outputs need only `size`. Structs grow at their end only, and a member added later means "as before"
+ *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call,
+ *               rows that are asked with and answered from MUSLIN_..._INIT or muslin_..._init(); outputs need only
+ *               `size`. Structs grow at their end only, and a member added later means "as before"
  *               when it is zero. A size of 0, below the first published one or above 4096 is refused, and so are
  *               unknown flags, pads that are not zero, and non-zero bytes behind the members this library knows. An
  *               output is zeroed behind what the library knows.
@@ -29,6 +30,9 @@
  *   Names       An enumerator begins with its enum's name, without a final _KIND, but for MUSLIN_OK, MUSLIN_ERR_,
  *               MUSLIN_ARG_ and MUSLIN_WARN_; a flag begins as its struct does, without _SPEC; what a call fills row
  *               by row is the singular of its name.
+ *   Choices     An enum begins at 1. Only one with a value that says there is nothing to report has a 0, which is that
+ *               value: MUSLIN_OK, MUSLIN_ARG_NONE, MUSLIN_CUTPLAN_STOPPED_DONE, MUSLIN_CUTPLAN_FAULT_NONE.
+ *   Order       A handle or spec and all other inputs, the allocator, `progress` with its `context`, outputs, problem.
  *   Memory      Strings that a call returns are constants of the library: never free them; they stay valid as long as
  *               it is loaded.
  */
@@ -75,8 +79,8 @@ MUSLIN_API const char *muslin_version_text(void);
 /* A length in ticks of 1/8128 inch. */
 typedef int64_t muslin_len;
 
-#define MUSLIN_TICKS_PER_INCH 8128
-#define MUSLIN_TICKS_PER_MM 320
+#define MUSLIN_TICKS_PER_INCH INT64_C(8128)
+#define MUSLIN_TICKS_PER_MM INT64_C(320)
 
 /* The largest magnitude of a length in plain sums: 2^62 - 1 ticks. */
 #define MUSLIN_LENGTH_MAX INT64_C(4611686018427387903)
@@ -385,16 +389,20 @@ struct muslin_problem {
     int32_t status;   /* the status that the call returned */
     int32_t argument; /* one of enum muslin_argument */
     int64_t at;       /* byte offset in the text, or the number of the row, at which it was found; else 0 */
-    int64_t length;   /* bytes of text concerned, else 0 */
+    int64_t bytes;    /* bytes of text concerned, else 0 */
     int64_t value;    /* the offending value: ticks, count, ppm or choice, as its argument is measured */
     int64_t limit;    /* the limit it broke, in the same unit; 0 where there is none */
     char text[200];   /* one sentence naming argument, value and limit; always terminated */
 };
 #define MUSLIN_PROBLEM_INIT { sizeof(struct muslin_problem), 0, 0, 0, 0, 0, 0, 0, "" }
+/* Writes the values above to the first `size` bytes of *problem. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Constant
+ * time. Example: muslin_problem_init(&problem, sizeof problem). Since 0.1. */
+MUSLIN_API muslin_status muslin_problem_init(struct muslin_problem *problem, uint32_t size);
 
 /* ---- warnings -------------------------------------------------------------------------------------------------- */
 
-/* A result is right and still deserves a word. Results carry a `warnings` member: a sum of these. */
+/* A result is right and still deserves a word. Results carry a `warnings` member: a sum of these. Bit 31 of each such
+ * member is kept free: should the others ever run out, it will say that more stands in a later member. */
 enum muslin_warning {
     MUSLIN_WARN_NO_SLACK = 1 << 0,        /* a yield stands exactly on its edge: any shorter and a piece is lost */
     MUSLIN_WARN_MIXED_WASH = 1 << 1,      /* washed and unwashed fabric meet in one top */
@@ -442,12 +450,12 @@ MUSLIN_API int64_t muslin_constant_value(int32_t index);
 
 /* ---- allocator ------------------------------------------------------------------------------------------------- */
 
-/* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers.
- * `alloc` and `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are
- * never 0; old sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and
- * nothing ever asks for more. What is made from one quilt uses that quilt's allocator: who solves and plans one quilt
- * in several threads at a time gives it an allocator that can be called from all of them, as that of the C library
- * can. */
+/* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers. `alloc` and
+ * `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are never 0; old
+ * sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and nothing ever
+ * asks for more. What is made from one quilt uses that quilt's allocator, if none is given: who solves and plans one
+ * quilt in several threads at a time gives it an allocator that can be called from all of them, as that of the C
+ * library can. */
 struct muslin_allocator {
     void *(*alloc)(void *context, size_t size);
     void *(*realloc)(void *context, void *block, size_t old_size, size_t size);
@@ -459,6 +467,16 @@ struct muslin_allocator {
  * program that never calls it links without libc. MUSLIN_ERR_NULL: out is null. Constant time.
  * Example: struct muslin_allocator a; muslin_allocator_libc(&a). Since 0.1. */
 MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
+
+/* ---- progress -------------------------------------------------------------------------------------------------- */
+
+/* How a search stands: told from its first answer on, after so many steps each time, never by a clock, so that the same
+ * request tells the same on every machine. `work` is the steps taken, `best` the best answer so far and `bound` what no
+ * answer is below, as the call says. Returns 0 to go on. Anything else ends the search there as its work limit would:
+ * the best answer so far stands, the call succeeds and tells no more; a check, which has no half answer, fails with
+ * MUSLIN_ERR_WORK_LIMIT. Null: nobody is told. `context` is the caller's own and not looked at. It is called in the
+ * thread of the call, and may ask anything of the library but of what is being made. */
+typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 
 #ifdef __cplusplus
 }
