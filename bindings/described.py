@@ -98,9 +98,18 @@ class Words:
                 self.before[name] = comment
             if found.group(2):
                 self.read_members(name, text[found.end():text.index("\n};", found.end())])
+        self.read_flags(text)
         for found in re.finditer(r"^    (MUSLIN_\w+) = [^,\n]*?,? *(/\*.*?\*/)$", text, re.M | re.S):
             if "\n" not in found.group(0).split("/*")[0]:
                 self.beside[found.group(1)] = plain(found.group(2)[2:-2])
+
+    def read_flags(self, text: str) -> None:
+        """What stands beside flags, or before them: before several it is said of each."""
+        said = ""
+        for found in re.finditer(r"^#define (MUSLIN_\w+) +\d+u(?: +(/\*[^/]*?\*/))?$", text, re.M):
+            before = self.comment_before(text[:found.start()].rstrip())
+            said = found.group(2)[2:-2] if found.group(2) else before or said
+            self.beside[found.group(1)] = plain(said)
 
     @staticmethod
     def comment_before(text: str) -> str:
