@@ -281,6 +281,10 @@ def of_enums(items: List[Item]) -> Dict[str, str]:
     return said
 
 
+def listed(words: List[str]) -> str:
+    return " and ".join(words) if len(words) < 3 else ", ".join(words[:-1]) + " and " + words[-1]
+
+
 def of_structs(items: List[Item]) -> Dict[str, str]:
     """What is said of each struct: its own comment, or which functions of its header read or fill it."""
     said = {item.name: item.comment for item in items if item.kind in ("struct", "handle")}
@@ -288,7 +292,7 @@ def of_structs(items: List[Item]) -> Dict[str, str]:
         reads, fills = ([item.name + "()" for item in items if item.kind == "function" and
                          not item.name.endswith("_spec_init") and re.search(pattern % name, item.text)]
                         for pattern in (r"const struct %s \*", r"(?<!const )struct %s \*"))
-        said[name] = " ".join(f"What {' and '.join(functions)} {verb}." for functions, verb in
+        said[name] = " ".join(f"What {listed(functions)} {verb}." for functions, verb in
                               ((reads, "reads" if len(reads) == 1 else "read"),
                                (fills, "fills" if len(fills) == 1 else "fill")) if functions)
     return said
