@@ -24,6 +24,8 @@
  * fault that the check finds, is `wrong`, and the exit status 1. */
 #include "measure.h"
 
+#include "counted.h"
+
 #include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>

@@ -8,6 +8,8 @@
  * linear cost is 10 (of the different ones). Nothing is passed or failed here. */
 #include "measure.h"
 
+#include "counted.h"
+
 #include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>
