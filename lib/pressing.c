@@ -280,7 +280,7 @@ static void ask_seams(struct muslin_pressing *plan, uint32_t node)
         if (press == MUSLIN_SEAM_PRESS_OPEN)
             way.held = MSL_HELD_OPEN;
         const struct msl_seam seam = msl_seam(plan->solution, node, k);
-        if (plan->spec.prefer != 0 && way.held != MSL_HELD_OPEN)
+        if (plan->spec.prefer == MUSLIN_PREFER_DARKER && way.held != MSL_HELD_OPEN)
             way.wish = wish_of(plan->solution, node, &seam);
         if (plan->spec.units != 0 && is_unit(plan->solution, node))
             way = held_way(plan->solution, node, &seam);
@@ -424,7 +424,7 @@ static void sum_up(struct muslin_pressing *plan)
         if (msl_own_seams(plan, node) == 0 || is_taken_alike(plan, pressed))
             continue;
         plan->totals.other_way += pressed->other_way;
-        plan->totals.turned += pressed->turn != 0 ? pressed->other_way : 0;
+        plan->totals.copies_turned += pressed->turn != 0 ? pressed->other_way : 0;
     }
     plan->totals.proven = plan->totals.exceptions == plan->totals.least;
 }
@@ -672,7 +672,7 @@ muslin_status muslin_pressing_create(const struct muslin_solution *solution, con
     if (check.status != MUSLIN_OK)
         return check.status;
     msl_want_between(&check, MUSLIN_ARG_WORK_LIMIT, in.work_limit, 0, WORK_MOST);
-    msl_want_choice(&check, MUSLIN_ARG_PREFER, in.prefer, 0, 1);
+    msl_want_choice(&check, MUSLIN_ARG_PREFER, in.prefer, MUSLIN_PREFER_NOTHING, MUSLIN_PREFER_DARKER);
     check.at = 1;
     msl_want_choice(&check, MUSLIN_ARG_PREFER, in.units, 0, 1);
     check.at = 0;

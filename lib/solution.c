@@ -100,7 +100,7 @@ void muslin_solution_free(struct muslin_solution *s)
     msl_scratch_free(&a, s->cut, s->root, sizeof s->cut[0]);
     msl_free_rows(&a, &s->slots, sizeof(struct msl_slot));
     msl_free_rows(&a, &s->misfits, sizeof(struct muslin_misfit));
-    msl_free_rows(&a, &s->sets, sizeof(struct muslin_strip_set));
+    msl_free_rows(&a, &s->sets, sizeof(struct muslin_stripset));
     msl_free_rows(&a, &s->cuts, sizeof(struct muslin_solution_cut));
     msl_free_rows(&a, &s->needs, sizeof(struct msl_need));
     msl_free_rows(&a, &s->feeds, sizeof(struct msl_feed));
@@ -373,11 +373,12 @@ static void want_solve_spec(struct msl_check *check, const struct muslin_solutio
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, in->grid_tolerance, 0, in->grid - 1);
     msl_want_between(check, MUSLIN_ARG_HALF_ADDITION, in->half_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
     msl_want_between(check, MUSLIN_ARG_QUARTER_ADDITION, in->quarter_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
-    msl_want_between(check, MUSLIN_ARG_TRIM, in->trim, 0, MUSLIN_UNIT_SIZE_MAX / 8);
+    msl_want_between(check, MUSLIN_ARG_TRIM, in->trim_room, 0, MUSLIN_UNIT_SIZE_MAX / 8);
     msl_want_size(check, MUSLIN_ARG_END_TRIM, in->end_trim);
     msl_want_size(check, MUSLIN_ARG_RESQUARE_LOSS, in->resquare_loss);
     msl_want_count(check, MUSLIN_ARG_RESQUARE_EVERY, in->resquare_every);
-    msl_want_size(check, MUSLIN_ARG_FOLD_CLEAR, in->fold_clear);
+    msl_want_between(check, MUSLIN_ARG_FOLD_CLEAR, in->fold_clear, 0,
+                     (in->flags & MUSLIN_YIELD_FROM_ONE_END) != 0 ? 0 : MUSLIN_SIZE_MAX);
     msl_want_choice(check, MUSLIN_ARG_POLICY, in->policy, MUSLIN_ALLOWANCE_POLICY_EXACT,
                     MUSLIN_ALLOWANCE_POLICY_OVERSIZE);
     msl_want_choice(check, MUSLIN_ARG_TIP, in->tip, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
@@ -395,7 +396,7 @@ muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id
     struct msl_check check = msl_check_start(problem);
     struct muslin_solution_spec in;
     msl_want_quilt(&check, quilt, out);
-    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, SOLVE_SPEC_LEAST, 0, spec);
+    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, SOLVE_SPEC_LEAST, MUSLIN_YIELD_FROM_ONE_END, spec);
     uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, root);
     if (n != 0) {
         msl_want_pointer(&check, MUSLIN_ARG_ROWS, values);

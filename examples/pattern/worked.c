@@ -169,7 +169,7 @@ static void read_laid(struct worked *worked)
 static void read_cuts(struct worked *worked)
 {
     READ_ROWS(worked->cuts, worked->cuts_count, muslin_solution_cuts, worked->solution);
-    READ_ROWS(worked->sets, worked->sets_count, muslin_solution_strip_sets, worked->solution);
+    READ_ROWS(worked->sets, worked->sets_count, muslin_solution_stripsets, worked->solution);
 }
 
 /* ---- sewing and pressing ----------------------------------------------------------------------------------------- */

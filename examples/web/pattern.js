@@ -355,6 +355,7 @@ export class Design {
                           ...sash,
                           sashFabric: this.#fabric(value.fabric),
                           cornerstone: this.#fabric(value.cornerstone),
+                          cornerstones: value.cornerstone !== undefined,
                           frame: value.frame === true,
                       })
                   )
@@ -409,7 +410,7 @@ export class Design {
         const method = words.method[value.method] ?? this.#usualMethod(kind);
         const fabrics = value.fabrics.map((name) => this.#fabric(name));
         const unit = this.#askUnit(place, value, kind, () =>
-            this.quilt.unit(fabrics, { kind, method, hand: value.hand ?? 1, ...spec })
+            this.quilt.unit(fabrics, { kind, method, hand: value.hand === 2 ? "mirrored" : "first", ...spec })
         );
         if (unit !== 0n && !this.unitKinds.has(unit)) this.unitKinds.set(unit, kind);
         return unit;
@@ -561,7 +562,7 @@ export class Design {
                 rows: rows.length,
                 ...spec,
                 endFabric: this.#fabric(value["end fabric"]),
-                first: words.first[value.first] ?? 1,
+                first: words.first[value.first] ?? "onSide",
             })
         );
     }
@@ -774,15 +775,17 @@ export class Design {
 
     #choose() {
         const { seam, cutting = {}, pressing = {}, buying = {}, tops } = this.file;
+        const foldClear = this.length(cutting, "fold clear");
         this.solve = {
             ...(tops === undefined ? {} : { tops: this.#count(this.file, "tops") }),
             ease: this.length(seam, "ease"),
             grid: this.length(cutting, "grid", ["1/8 in", "1 mm"]),
-            trim: this.length(cutting, "trim"),
+            trimRoom: this.length(cutting, "trim"),
             endTrim: this.length(cutting, "end trim", SQUARING),
             resquareLoss: this.length(cutting, "resquare loss"),
             resquareEvery: cutting["resquare every"] ?? 0,
-            foldClear: this.length(cutting, "fold clear"),
+            foldClear,
+            fromOneEnd: foldClear.ticks === 0n,
             policy: cutting.policy ?? "exact",
             tip: cutting.tips ?? "blunt",
             direction: cutting.round ?? "up",
@@ -790,7 +793,7 @@ export class Design {
         };
         this.pressing = {
             units: words.pressed[pressing.units] ?? true,
-            ...("towards dark" in pressing ? { prefer: pressing["towards dark"] } : {}),
+            ...("towards dark" in pressing ? { prefer: pressing["towards dark"] ? "darker" : "nothing" } : {}),
         };
         const longPieces = words.long[buying["long strips"]] ?? "joined";
         this.buying = {
@@ -843,7 +846,7 @@ export class Design {
             tops: "/tops",
             ease: "/seam/ease",
             grid: "/cutting/grid",
-            trim: "/cutting/trim",
+            trimRoom: "/cutting/trim",
             endTrim: "/cutting/end trim",
             resquareLoss: "/cutting/resquare loss",
             foldClear: "/cutting/fold clear",

@@ -193,7 +193,7 @@ function pieceWords(cut) {
         AGAIN[cut.again] && `${AGAIN[cut.again]}: ${cut.pieces} pieces`,
         cut.joined && "joined from strips",
         cut.border && "after the top is measured",
-        cut.hand === 2 && "reversed",
+        cut.hand === "mirrored" && "reversed",
     ].filter(Boolean);
     return [name, ...more].join(", ");
 }

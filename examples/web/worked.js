@@ -473,7 +473,7 @@ export class Worked {
             fabrics: design.fabrics,
             cuts: this.order.map((index) => this.#cutRow(index)),
             sets: solution
-                .stripSets()
+                .stripsets()
                 .filter((set) => set.used)
                 .map((set) => this.#setRow(set)),
             steps: this.steps.map((step, index) => this.#stepRow(step, index, seams)),

@@ -9,8 +9,9 @@
  *   Statuses    A function that can fail returns muslin_status. 0 is success. On failure no output is touched; the
  *               optional struct muslin_problem, which exists to be written then, is the one exception.
  *   Structs     Each public struct begins with `size` and `flags`. The caller sets `size` to its own sizeof. Inputs
- *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call;
- *               outputs need only `size`. Structs grow at their end only, and a member added later means "as before"
+ *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call,
+ *               rows that are asked with and answered from MUSLIN_..._INIT or muslin_..._init(); outputs need only
+ *               `size`. Structs grow at their end only, and a member added later means "as before"
  *               when it is zero. A size of 0, below the first published one or above 4096 is refused, and so are
  *               unknown flags, pads that are not zero, and non-zero bytes behind the members this library knows. An
  *               output is zeroed behind what the library knows.
@@ -75,8 +76,8 @@ MUSLIN_API const char *muslin_version_text(void);
 /* A length in ticks of 1/8128 inch. */
 typedef int64_t muslin_len;
 
-#define MUSLIN_TICKS_PER_INCH 8128
-#define MUSLIN_TICKS_PER_MM 320
+#define MUSLIN_TICKS_PER_INCH INT64_C(8128)
+#define MUSLIN_TICKS_PER_MM INT64_C(320)
 
 /* The largest magnitude of a length in plain sums: 2^62 - 1 ticks. */
 #define MUSLIN_LENGTH_MAX INT64_C(4611686018427387903)
@@ -385,12 +386,15 @@ struct muslin_problem {
     int32_t status;   /* the status that the call returned */
     int32_t argument; /* one of enum muslin_argument */
     int64_t at;       /* byte offset in the text, or the number of the row, at which it was found; else 0 */
-    int64_t length;   /* bytes of text concerned, else 0 */
+    int64_t bytes;    /* bytes of text concerned, else 0 */
     int64_t value;    /* the offending value: ticks, count, ppm or choice, as its argument is measured */
     int64_t limit;    /* the limit it broke, in the same unit; 0 where there is none */
     char text[200];   /* one sentence naming argument, value and limit; always terminated */
 };
 #define MUSLIN_PROBLEM_INIT { sizeof(struct muslin_problem), 0, 0, 0, 0, 0, 0, 0, "" }
+/* Writes the values above to the first `size` bytes of *problem. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Constant
+ * time. Example: muslin_problem_init(&problem, sizeof problem). Since 0.1. */
+MUSLIN_API muslin_status muslin_problem_init(struct muslin_problem *problem, uint32_t size);
 
 /* ---- warnings -------------------------------------------------------------------------------------------------- */
 

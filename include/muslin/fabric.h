@@ -28,7 +28,7 @@ extern "C" {
 /* ---- width and length of cloth --------------------------------------------------------------------------------- */
 
 /* The careful planning figure for the usable width of quilting cotton, 40 in; sources use 40, 42 and 44. */
-#define MUSLIN_USABLE_WIDTH_USUAL 325120
+#define MUSLIN_USABLE_WIDTH_USUAL INT64_C(325120)
 
 /* Usable width from the labelled width (1 .. MUSLIN_SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down to a
  * tick. shrinkage 0 .. 999999 ppm. MUSLIN_ERR_RANGE for `selvage` also when two of them leave nothing. Source: ISO 5077

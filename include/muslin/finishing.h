@@ -31,7 +31,7 @@ struct muslin_binding_width_spec {
     uint32_t flags;          /* 0 */
     int32_t fold;            /* enum muslin_fold */
     int32_t pad;             /* 0 */
-    muslin_len seam;         /* s, from the raw edge of the binding to its seam; an allowance */
+    muslin_len allowance;    /* s, from the raw edge of the binding to its seam */
     muslin_len front;        /* finished width shown on the front, from the seam to the edge of the quilt */
     muslin_len thickness;    /* t of the quilt sandwich at the edge */
     muslin_len back;         /* finished width wanted on the back; not used when binding_cut is given */
@@ -135,7 +135,7 @@ struct muslin_bias {
     int64_t rounds;          /* of the tube; for separate strips: how many strips */
     int64_t joins;           /* that take 2 sqrt 2 s off the run each: rounds - 1; 0 without a round */
     muslin_len length;       /* of bias strip obtained, down to a tick; 0 if none */
-    muslin_len square;       /* side of the square to cut (least square), else 0 */
+    muslin_len square_cut;   /* side of the square to cut (least square), else 0 */
     muslin_len area_rule;    /* sqrt(wanted x w), nearest tick (least square), else 0: the published rule, a lower
                                 bound only */
     muslin_len spare;        /* length - wanted (least square), else 0 */
@@ -236,8 +236,8 @@ struct muslin_backing_spec {
     muslin_len margin_bottom;
     muslin_len fabric_width;    /* from edge to edge of the cloth, 1 or more */
     muslin_len selvage;         /* cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more */
-    muslin_len seam;            /* q, allowance of the backing's seams */
-    muslin_len end_trim;        /* added to each panel's length, for squaring */
+    muslin_len allowance;       /* q, allowance of the backing's seams */
+    muslin_len end_loss;        /* added to each panel's length, for squaring */
     muslin_len repeat;          /* pattern repeat along the cloth; each length cut is a whole number of them, the first
                                    too; 0 for none */
     muslin_len step;            /* purchase step, 1 or more */

@@ -377,6 +377,10 @@ struct muslin_fit_rescale_row {
     int32_t on_grid;           /* 1 when the exact cut size lies on the grid: all four are then the same */
     int32_t pad;
 };
+/* All zero: the size is still to be given. */
+#define MUSLIN_FIT_RESCALE_ROW_INIT { sizeof(struct muslin_fit_rescale_row), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *row. Since 0.1. */
+MUSLIN_API muslin_status muslin_fit_rescale_row_init(struct muslin_fit_rescale_row *row, uint32_t size);
 
 struct muslin_fit_rescaled {
     uint32_t size;

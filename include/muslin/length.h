@@ -190,7 +190,7 @@ struct muslin_parsed {
     int32_t unit;  /* enum muslin_length_unit: of the last part, named or the default */
 };
 
-/* Reads one length from `length` bytes of UTF-8 text, which need not be terminated.
+/* Reads one length from `bytes` bytes of UTF-8 text, which need not be terminated.
  *
  * Grammar:  [sign] part { part }, with blanks around and between. A part is a number and, except for a last or only
  *           part, a unit; units of several parts go from larger to smaller ("1 yd 4 1/2 in", "5' 6\""), and the sign
@@ -208,13 +208,13 @@ struct muslin_parsed {
  * Values off the tick grid are rounded once, for the whole text, to the nearest tick, and reported as inexact.
  * spec null means MUSLIN_PARSE_SPEC_INIT.
  *
- * Statuses, those of the text with place and length in *problem:
- *   MUSLIN_ERR_NULL (spec and problem may be null, and the text of length 0), the struct statuses, MUSLIN_ERR_CHOICE
+ * Statuses, those of the text with place and bytes in *problem:
+ *   MUSLIN_ERR_NULL (spec and problem may be null, and the text of 0 bytes), the struct statuses, MUSLIN_ERR_CHOICE
  *     (unit, decimal sign);
  *   MUSLIN_ERR_TEXT_ENCODING: not UTF-8, looked for first and in the whole text; names one byte;
- *   MUSLIN_ERR_TEXT_EMPTY: the text ends before its first number; length 0, at the end;
+ *   MUSLIN_ERR_TEXT_EMPTY: the text ends before its first number; bytes 0, at the end;
  *   MUSLIN_ERR_TEXT_SYNTAX: no number where the first one, a denominator or decimals should stand; names what stands
- *     there, length 0 at the end;
+ *     there, bytes 0 at the end;
  *   MUSLIN_ERR_TEXT_DECIMAL: the other decimal sign, at the start or right behind a number; names it;
  *   MUSLIN_ERR_TEXT_UNIT: a word that is no unit, or a unit not smaller than the one before; names the word, or the
  *     number whose default unit is out of order;
@@ -223,8 +223,8 @@ struct muslin_parsed {
  *   MUSLIN_ERR_OVERFLOW: the length passes MUSLIN_LENGTH_MAX; or a number has more than 18 digits, zeros at its outer
  *     ends not counted; or several parts have fractions of a tick whose common denominator passes 2^62 - 1. Names the
  *     number.
- * O(length). Example: muslin_length_parse("2 1/2", 5, NULL, &parsed, NULL) gives 20320. Since 0.1. */
-MUSLIN_API muslin_status muslin_length_parse(const char *text, size_t length, const struct muslin_parse_spec *spec,
+ * O(bytes). Example: muslin_length_parse("2 1/2", 5, NULL, &parsed, NULL) gives 20320. Since 0.1. */
+MUSLIN_API muslin_status muslin_length_parse(const char *text, size_t bytes, const struct muslin_parse_spec *spec,
                                              struct muslin_parsed *out, struct muslin_problem *problem);
 
 /* ---- text out -------------------------------------------------------------------------------------------------- */

@@ -69,11 +69,16 @@ extern "C" {
 
 struct muslin_pressing; /* opaque */
 
+enum muslin_prefer {
+    MUSLIN_PREFER_NOTHING = 0,
+    MUSLIN_PREFER_DARKER = 1 /* seams go towards the darker fabric where nesting leaves the choice */
+};
+
 struct muslin_pressing_spec {
     uint32_t size;
     uint32_t flags;      /* 0 */
     int64_t work_limit;  /* steps of the search, 0 .. 2^40; when it runs out the best plan so far stands */
-    int32_t prefer;      /* 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers */
+    int32_t prefer;      /* enum muslin_prefer */
     int32_t units;       /* 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are
                             preferred, where their fabrics do not say which is darker, and give way to nesting */
 };
@@ -118,7 +123,7 @@ struct muslin_pressing_total {
     int64_t work;           /* steps taken */
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
-    int64_t turned;         /* of those, copies that are turned and not pressed the other way */
+    int64_t copies_turned;  /* of those, copies that are turned and not pressed the other way */
 };
 /* How well it nests. Constant time. Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every
  * edge between two of them and one wherever four come together; no exception. Since 0.1. */
@@ -141,6 +146,19 @@ enum muslin_other_way {
                                        same; segments of strip sets end for end */
 };
 
+/* Which of its two pieces a seam is pressed towards. */
+enum muslin_towards {
+    MUSLIN_TOWARDS_NEITHER = 0, /* open */
+    MUSLIN_TOWARDS_FIRST = 1,   /* the left or upper one */
+    MUSLIN_TOWARDS_SECOND = 2
+};
+
+enum muslin_preferred {
+    MUSLIN_PREFERRED_NEITHER = 0, /* neither way is preferred */
+    MUSLIN_PREFERRED_KEPT = 1,    /* pressed as preferred */
+    MUSLIN_PREFERRED_AGAINST = 2  /* ... against it */
+};
+
 struct muslin_pressing_seam {
     uint32_t size;
     uint32_t flags;
@@ -154,9 +172,9 @@ struct muslin_pressing_seam {
     muslin_len to_x;
     muslin_len to_y;
     int32_t press;             /* enum muslin_press, in the node as it was made */
-    int32_t towards;           /* 1: towards its first piece (the left or upper one), 2: the second, 0: open */
+    int32_t towards;           /* enum muslin_towards */
     int32_t other;             /* enum muslin_other_way */
-    int32_t preferred;         /* 1: as preferred, 2: against it, 0: no preference */
+    int32_t preferred;         /* enum muslin_preferred */
     int32_t turn;              /* MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0 */
     int32_t pad;
 };

@@ -65,11 +65,12 @@ struct muslin_quilt_spec {
     muslin_len take_up;   /* u, so; 0 .. MUSLIN_SIZE_MAX / 8 */
     int64_t most;         /* fabrics, measures and nodes together, each with sixteen numbers on
                              the average; 1 .. 2^27 */
-    int64_t tag;          /* what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory:
-                             one made later in its place may get it again */
+    int64_t tag;          /* what marks this quilt's ids, 1 .. 2^20 - 1: whoever has several quilts
+                             numbers them, so that none takes another's ids. 0: taken from where the quilt lies
+                             in memory, another one in every run; one made later in its place may get it again */
 };
-/* 1/4 in seams without take-up, up to 2^26 parts, a tag of its own. */
-#define MUSLIN_QUILT_SPEC_INIT { sizeof(struct muslin_quilt_spec), 0, MUSLIN_QUARTER_INCH, 0, 67108864, 0 }
+/* 1/4 in seams without take-up, up to 2^26 parts, tag 1: the same ids in every run. */
+#define MUSLIN_QUILT_SPEC_INIT { sizeof(struct muslin_quilt_spec), 0, MUSLIN_QUARTER_INCH, 0, 67108864, 1 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
  * muslin_quilt_spec_init(&spec, sizeof spec). Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_spec_init(struct muslin_quilt_spec *spec, uint32_t size);
@@ -107,10 +108,10 @@ struct muslin_quilt_fabric_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_fabric_spec_init(struct muslin_quilt_fabric_spec *spec, uint32_t size);
 
-/* A new fabric. `name` is any text of `length` bytes (0 .. 200), kept as it is; names need not differ, and every call
+/* A new fabric. `name` is any text of `bytes` bytes (0 .. 200), kept as it is; names need not differ, and every call
  * makes another fabric. Example: muslin_quilt_fabric(quilt, &spec, "blue", 4, &blue, NULL). Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_fabric(struct muslin_quilt *quilt, const struct muslin_quilt_fabric_spec *spec,
-                                             const char *name, size_t length, muslin_id *out,
+                                             const char *name, size_t bytes, muslin_id *out,
                                              struct muslin_problem *problem);
 
 /* ---- measures -------------------------------------------------------------------------------------------------- */
@@ -118,7 +119,7 @@ MUSLIN_API muslin_status muslin_quilt_fabric(struct muslin_quilt *quilt, const s
 /* A new measure with a name (as of a fabric) and the value it has until another is given, 0 .. MUSLIN_SIZE_MAX. Every
  * call makes another measure, whatever its name and value. Example: muslin_quilt_measure(quilt, "strip", 5, 16256,
  * &strip, NULL). Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t length,
+MUSLIN_API muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t bytes,
                                               muslin_len value, muslin_id *out, struct muslin_problem *problem);
 
 /* A length that no size of the design changes, 0 .. MUSLIN_SIZE_MAX; equal ones are one measure. Example: 1/2 in of
@@ -194,7 +195,7 @@ struct muslin_quilt_unit_spec {
     int32_t kind;     /* enum muslin_unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON,
                          EIGHT_POINTED_STAR, KALEIDOSCOPE */
     int32_t method;   /* enum muslin_unit_method */
-    int32_t hand;     /* 1 or 2; 1 for kinds without hands */
+    int32_t hand;     /* enum muslin_hand; FIRST for kinds without hands */
     int32_t pad;      /* 0 */
 };
 /* One half-square, two at a time, of the first hand; its width is still to be given. */
@@ -234,7 +235,7 @@ MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const st
 
 enum muslin_strip_piecing {
     MUSLIN_STRIP_PIECING_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts and pays, see
-                                             muslin_strip_set */
+                                             muslin_stripset */
     MUSLIN_STRIP_PIECING_ALWAYS = 2,      /* as a strip set; solving fails where the pieces do not allow it */
     MUSLIN_STRIP_PIECING_NEVER = 3        /* piece by piece */
 };
@@ -416,26 +417,28 @@ MUSLIN_API muslin_status muslin_quilt_surround(struct muslin_quilt *quilt,
                                                const struct muslin_quilt_surround_spec *spec, muslin_id *out,
                                                struct muslin_problem *problem);
 
+#define MUSLIN_QUILT_SASHED_FRAME 1u        /* sashes also round the outside, not only between the blocks */
+#define MUSLIN_QUILT_SASHED_CORNERSTONES 2u /* squares where sashes cross; else sashes between rows run through */
+
 struct muslin_quilt_sashed_spec {
     uint32_t size;
-    uint32_t flags;        /* 0 */
+    uint32_t flags;        /* MUSLIN_QUILT_SASHED_... or 0 */
     int64_t columns;       /* of blocks, 1 .. MUSLIN_COUNT_MAX */
     int64_t rows;
     muslin_id sash;        /* finished width */
     muslin_id sash_fabric;
-    muslin_id cornerstone; /* fabric of the squares where sashes cross; 0: sashes between rows run through */
-    int32_t frame;         /* 1: sashes also round the outside; 0: between blocks only */
-    int32_t pad;           /* 0 */
+    muslin_id cornerstone; /* fabric of CORNERSTONES; 0: as the sashes; without them 0 */
 };
-/* One block without a frame; the sash is still to be given. */
-#define MUSLIN_QUILT_SASHED_SPEC_INIT { sizeof(struct muslin_quilt_sashed_spec), 0, 1, 1, 0, 0, 0, 0, 0 }
+/* One block without frame and cornerstones; the sash is still to be given. */
+#define MUSLIN_QUILT_SASHED_SPEC_INIT { sizeof(struct muslin_quilt_sashed_spec), 0, 1, 1, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_sashed_spec_init(struct muslin_quilt_sashed_spec *spec, uint32_t size);
 
 /* Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long as the
  * first block of its row is high, or of its column wide. Without cornerstones a sash between two rows is as long as the
- * upper one with its sashes, the frame's top as the first. Rows are joined across, then all down. Example: 3 x 3 blocks
- * of 12 in with 2 in sashes and a frame finish 44 in. Since 0.1. */
+ * upper one with its sashes, the frame's top as the first. Rows are joined across, then all down. MUSLIN_ERR_RANGE for
+ * MUSLIN_ARG_FABRIC (`at` 1): a fabric for cornerstones without CORNERSTONES. Example: 3 x 3 blocks of 12 in with 2 in
+ * sashes and a frame finish 44 in. Since 0.1. */
 MUSLIN_API muslin_status muslin_quilt_sashed(struct muslin_quilt *quilt, const struct muslin_quilt_sashed_spec *spec,
                                              const muslin_id *blocks, size_t n, muslin_id *out,
                                              struct muslin_problem *problem);
@@ -490,6 +493,12 @@ MUSLIN_API muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt,
                                                const struct muslin_quilt_diagonal_spec *spec, const muslin_id *blocks,
                                                size_t n, muslin_id *out, struct muslin_problem *problem);
 
+/* How the triangle stands with which the first row begins; rows alternate. */
+enum muslin_sixty_first {
+    MUSLIN_SIXTY_FIRST_ON_SIDE = 1,
+    MUSLIN_SIXTY_FIRST_ON_POINT = 2
+};
+
 struct muslin_quilt_sixty_spec {
     uint32_t size;
     uint32_t flags;         /* 0 */
@@ -497,8 +506,7 @@ struct muslin_quilt_sixty_spec {
     int64_t rows;           /* 1 .. 2^20 */
     muslin_id height;       /* H, finished, of a row */
     muslin_id end_fabric;   /* of the half-triangles that close both ends */
-    int32_t first;          /* 1: the first row begins with a triangle that stands on its side, and rows alternate;
-                               2: with one on its point */
+    int32_t first;          /* enum muslin_sixty_first */
     int32_t pad;            /* 0 */
 };
 /* One triangle standing on its side; height and fabric are still to be given. */

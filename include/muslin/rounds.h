@@ -359,6 +359,12 @@ struct muslin_medallion_row {
                                           for top or bottom is with its corner squares */
     muslin_len after_unfinished_height;
 };
+/* A plain round with corner squares; its width is still to be given. */
+#define MUSLIN_MEDALLION_ROW_INIT \
+    { sizeof(struct muslin_medallion_row), 0, 1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, \
+      0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *row. Since 0.1. */
+MUSLIN_API muslin_status muslin_medallion_row_init(struct muslin_medallion_row *row, uint32_t size);
 
 struct muslin_medallion {
     uint32_t size;

@@ -32,7 +32,7 @@ extern "C" {
 #endif
 
 /* 1/4 in, the usual allowance: a default of the ..._SPEC_INIT values, never a hidden constant. */
-#define MUSLIN_QUARTER_INCH 2032
+#define MUSLIN_QUARTER_INCH INT64_C(2032)
 
 /* What is added to the finished size of a piece that is cut on the diagonal, so that its seams find room: a choice that
  * pieced units (unit.h) and settings on point (setting.h) share. */

@@ -64,7 +64,7 @@ struct muslin_setting {
     uint32_t size;
     uint32_t flags;
     int64_t blocks;
-    int64_t turned;                  /* of them, turned: half of all, down, unless none is */
+    int64_t blocks_turned;           /* of them, turned: half of all, down, unless none is */
     muslin_len finished_width;       /* of the top without borders */
     muslin_len finished_length;
     muslin_len unfinished_width;     /* finished + 2 s + u */

@@ -37,27 +37,27 @@ struct muslin_solution; /* opaque */
 
 struct muslin_solution_spec {
     uint32_t size;
-    uint32_t flags;              /* 0 */
+    uint32_t flags;              /* MUSLIN_YIELD_FROM_ONE_END, of strip sets, or 0: from both ends */
     int64_t tops;                /* how many of the root are made; 1 .. MUSLIN_COUNT_MAX */
     muslin_len ease;             /* edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX */
     muslin_len grid;             /* pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin_len grid_tolerance;   /* below grid */
     muslin_len half_addition;    /* as in struct muslin_unit_spec; 0: its usual ones */
     muslin_len quarter_addition;
-    muslin_len trim;             /* OVERSIZE: room to trim units and setting triangles */
-    muslin_len end_trim;         /* strip sets, as in struct muslin_yield_spec */
+    muslin_len trim_room;        /* OVERSIZE: room to trim units and setting triangles */
+    muslin_len end_trim;         /* strip sets: taken off each end, as in struct muslin_yield_spec */
     muslin_len resquare_loss;
     int64_t resquare_every;
-    muslin_len fold_clear;       /* 0: cut straight through from one end; else from both */
+    muslin_len fold_clear;       /* must be 0 with FROM_ONE_END */
     int32_t policy;              /* enum muslin_allowance_policy */
     int32_t tip;                 /* enum muslin_tip */
     int32_t direction;           /* enum muslin_direction, of cut sizes that are rounded */
     int32_t strip_piecing;       /* enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER */
 };
 /* One top, nothing eased; exact triangles up to 1/8 in, blunt tips; strip sets where they take fewer cuts, cut straight
- * through with nothing trimmed and nothing kept clear. */
+ * through from one end with nothing trimmed. */
 #define MUSLIN_SOLUTION_SPEC_INIT \
-    { sizeof(struct muslin_solution_spec), 0, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
+    { sizeof(struct muslin_solution_spec), MUSLIN_YIELD_FROM_ONE_END, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_spec_init(struct muslin_solution_spec *spec, uint32_t size);
 
@@ -137,7 +137,7 @@ struct muslin_solution_total {
     int64_t misfits;           /* rows of muslin_solution_misfits() that are no ease, ... */
     int64_t eased;             /* ... and that are */
     int64_t cuts;              /* rows of muslin_solution_cuts() */
-    int64_t strip_sets;        /* rows of muslin_solution_strip_sets() */
+    int64_t stripsets;         /* rows of muslin_solution_stripsets() */
     uint32_t warnings;         /* all that the rows of cuts, and of strip sets that are used, carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
@@ -234,7 +234,7 @@ struct muslin_solution_cut {
     int32_t again;             /* enum muslin_cut_again */
     int32_t gives;             /* pieces from each: pieces = count x gives */
     int32_t grain;             /* enum muslin_grain */
-    int32_t hand;              /* 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen
+    int32_t hand;              /* enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen
                                   upwards from the square one, rises to the right */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
     int32_t region;            /* of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its
@@ -264,7 +264,7 @@ MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solu
 MUSLIN_API muslin_status muslin_solution_cut_nodes(const struct muslin_solution *solution, int64_t row, muslin_id *ids,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
 
-struct muslin_strip_set {
+struct muslin_stripset {
     uint32_t size;
     uint32_t flags;
     muslin_id node;             /* the join */
@@ -292,9 +292,9 @@ struct muslin_strip_set {
  * cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight
  * through. Yields are muslin_stripset_yield()'s. Example: nine rows of three 2 in squares: segments of 2 1/2 in,
  * sixteen from a 40 in set, one set. Since 0.1. */
-MUSLIN_API muslin_status muslin_solution_strip_sets(const struct muslin_solution *solution,
-                                                    struct muslin_strip_set *rows, size_t row_size, size_t capacity,
-                                                    size_t *count, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_solution_stripsets(const struct muslin_solution *solution, struct muslin_stripset *rows,
+                                                   size_t row_size, size_t capacity, size_t *count,
+                                                   struct muslin_problem *problem);
 
 /* ---- explained ------------------------------------------------------------------------------------------------- */
 
@@ -360,8 +360,8 @@ struct muslin_outline_corner {
 };
 /* The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
  * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners). *count gets how many
- * there are from `first` to the end, *given how many were written; with capacity 0 it only counts. Corners of a row are
- * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn
+ * there are from `first` to the end, *written how many rows were written; with capacity 0 it only counts. Corners of a
+ * row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn
  * exactly; a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn
  * as it is after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without
  * corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an
@@ -372,7 +372,7 @@ MUSLIN_API muslin_status muslin_solution_outlines(const struct muslin_solution *
                                                   int64_t first, struct muslin_outline *rows, size_t row_size,
                                                   size_t capacity, struct muslin_outline_corner *corners,
                                                   size_t corner_size, size_t corner_capacity, size_t *count,
-                                                  size_t *given, struct muslin_problem *problem);
+                                                  size_t *written, struct muslin_problem *problem);
 
 #ifdef __cplusplus
 }

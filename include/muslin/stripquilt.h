@@ -55,7 +55,7 @@ struct muslin_stripquilt_spec {
     muslin_len segment_cut;       /* 0 for the cut that makes the block square */
     muslin_len allowance;         /* s */
     muslin_len take_up;           /* u */
-    muslin_len end_trim;          /* as in muslin_yield_spec */
+    muslin_len end_trim;          /* taken off each end, as in muslin_yield_spec */
     muslin_len resquare_loss;
     int64_t resquare_every;
     muslin_len fold_clear;

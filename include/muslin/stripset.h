@@ -148,14 +148,19 @@ MUSLIN_API muslin_status muslin_stripset_harvest(const struct muslin_harvest_spe
 /* Sets that hold a given number of strips of each print: one row a print. */
 struct muslin_stripset_print {
     uint32_t size;
-    uint32_t flags;   /* 0 */
-    int64_t in_hand;  /* strips of this print */
-    int64_t per_set;  /* strips of it in each set, 0 or more */
-    int64_t left;     /* out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for */
+    uint32_t flags;    /* 0 */
+    int64_t in_hand;   /* strips of this print */
+    int64_t per_set;   /* strips of it in each set, 0 or more */
+    int64_t left_over; /* out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for */
 };
+/* No strips, none in a set; both are still to be given. */
+#define MUSLIN_STRIPSET_PRINT_INIT { sizeof(struct muslin_stripset_print), 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *print. Since 0.1. */
+MUSLIN_API muslin_status muslin_stripset_print_init(struct muslin_stripset_print *print, uint32_t size);
+
 /* With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 *sets becomes sets_wanted.
  * Written are *sets, *scarcest (may be null: the row of the print that allows the fewest sets, the first of equals) and
- * every row's `left`, which alone is changed in it. At least one row must have per_set above 0, so n = 0 is
+ * every row's `left_over`, which alone is changed in it. At least one row must have per_set above 0, so n = 0 is
  * MUSLIN_ERR_RANGE too. A row's own size may not pass row_size, nor row_size 4096 (MUSLIN_ERR_STRUCT_SIZE). In the
  * problem `at` is the row. On failure no row is touched. Two passes. Example: 20 dark strips, 4 a set, and 11 light
  * ones, 2 a set: 5 sets, 0 and 1 strips left, the dark print is the scarcest. Since 0.1. */

@@ -126,7 +126,7 @@ struct muslin_unit_spec {
     muslin_len take_up;          /* u */
     muslin_len half_addition;    /* customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick */
     muslin_len quarter_addition; /* ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
-    muslin_len trim;             /* OVERSIZE: room to trim each unit, beyond the customary size, where it is said above;
+    muslin_len trim_room;        /* OVERSIZE: room to trim each unit, beyond the customary size, where it is said above;
                                     else 0 */
     muslin_len grid;             /* cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin_len tolerance;        /* below grid */
@@ -184,6 +184,12 @@ struct muslin_unit_plan {
 MUSLIN_API muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct muslin_unit_plan *out,
                                             struct muslin_problem *problem);
 
+/* Of shapes that lie in two ways, each the other's mirror image. */
+enum muslin_hand {
+    MUSLIN_HAND_FIRST = 1,   /* as the kinds say, and all that have no hands */
+    MUSLIN_HAND_MIRRORED = 2
+};
+
 struct muslin_unit_piece {
     uint32_t size;
     uint32_t flags;
@@ -202,7 +208,7 @@ struct muslin_unit_piece {
     int32_t again;              /* enum muslin_cut_again */
     int32_t gives;              /* pieces from each: 1, 2 or 4 */
     int32_t grain;              /* enum muslin_grain, of the pieces in the end */
-    int32_t hand;               /* 1: the first hand or none; 2: mirrored */
+    int32_t hand;               /* enum muslin_hand */
     int32_t angle;              /* degrees: of a wedge its point, of another strip shape or an octagon where a slanted
                                    cut leaves the edge; 0 for a rectangle */
     int32_t pad;                /* 0 */
@@ -311,19 +317,20 @@ struct muslin_unit_corner {
 /* Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw ones in
  * the same order. The origin is the lower left of the smallest upright rectangle round the finished unit; raw corners
  * reach below 0. A coordinate is found exactly and rounded once, nested roots (the raw wedges of a kaleidoscope)
- * included. `hand` 1 draws the first hand, 2 its mirror image, left for right; kinds without hands take both. As hand 1
- * lies: the seam of a half-square or half-rectangle rises to the right, region 1 below it; a split quarter has its half
- * so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top; a goose points up; triangles,
- * half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms; diamonds and slices lean to the
- * right. Patches are numbered by region, then counterclockwise from the bottom or the lower left; a quarter-square's
- * and a kaleidoscope's wedges counterclockwise from the bottom, its regions 1 and 2 in turn. With MUSLIN_TIP_BLUNT the
- * raw point across the strip is cut off at e beyond the finished point, at right angles to the height: of TRIANGLE_60
- * the upper point, of a kaleidoscope's wedges that in the middle, of HALF_SQUARE by STRIPS those where the seam ends at
- * the upper right. It makes no difference elsewhere: all other points are whole. Where the corners of a snowball meet
- * in the middle of a side, or a trapezoid's ends meet above, the finished patch has an edge of no length, and its raw
- * patch is cut level there. MUSLIN_ERR_CHOICE: `hand` is neither 1 nor 2. Statuses also as in base.h for ask-then-fill
- * rows, and those of the spec. Source: geometry. Example: the first finished patch of a half-square of 3 in has corners
- * at (0, 0), (3, 0) and (3, 3) in; its raw patch begins at (-(1 + sqrt 2)/4, -1/4) in. Since 0.1. */
+ * included. `hand` (enum muslin_hand) draws the first hand or its mirror image, left for right; kinds without hands
+ * take both. As the first hand lies: the seam of a half-square or half-rectangle rises to the right, region 1 below it;
+ * a split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top; a
+ * goose points up; triangles, half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms;
+ * diamonds and slices lean to the right. Patches are numbered by region, then counterclockwise from the bottom or the
+ * lower left; a quarter-square's and a kaleidoscope's wedges counterclockwise from the bottom, its regions 1 and 2 in
+ * turn. With MUSLIN_TIP_BLUNT the raw point across the strip is cut off at e beyond the finished point, at right angles
+ * to the height: of TRIANGLE_60 the upper point, of a kaleidoscope's wedges that in the middle, of HALF_SQUARE by
+ * STRIPS those where the seam ends at the upper right. It makes no difference elsewhere: all other points are whole.
+ * Where the corners of a snowball meet in the middle of a side, or a trapezoid's ends meet above, the finished patch
+ * has an edge of no length, and its raw patch is cut level there. MUSLIN_ERR_CHOICE: `hand` is neither. Statuses also
+ * as in base.h for ask-then-fill rows, and those of the spec. Source: geometry. Example: the first finished patch of a
+ * half-square of 3 in has corners at (0, 0), (3, 0) and (3, 3) in; its raw patch begins at (-(1 + sqrt 2)/4, -1/4) in.
+ * Since 0.1. */
 MUSLIN_API muslin_status muslin_unit_outlines(const struct muslin_unit_spec *spec, int32_t hand,
                                               struct muslin_unit_corner *rows, size_t row_size, size_t capacity,
                                               size_t *count, struct muslin_problem *problem);

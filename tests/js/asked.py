@@ -73,7 +73,7 @@ def told(function: Any, found: Any) -> Any:
 
 def refusal(error: muslin.MuslinError) -> Dict[str, Any]:
     return {"status": answer(error.status), "argument": answer(error.argument), "at": str(error.at),
-            "length": str(error.length), "value": str(error.value), "limit": str(error.limit), "message": str(error)}
+            "bytes": str(error.bytes), "value": str(error.value), "limit": str(error.limit), "message": str(error)}
 
 
 # ---- what is asked --------------------------------------------------------------------------------------------------

@@ -122,7 +122,7 @@ static void show_solved(json_t *row, const struct design *design, const struct m
     set_whole(row, "patches", totals.patches);
     set_whole(row, "misfits", totals.misfits);
     set_whole(row, "eased", totals.eased);
-    set_whole(row, "strip sets", totals.strip_sets);
+    set_whole(row, "strip sets", totals.stripsets);
     set_whole(row, "cuts", totals.cuts);
     set(row, "names", names_of(design, solution));
     set(row, "borders", borders_of(design, solution));

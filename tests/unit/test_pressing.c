@@ -421,7 +421,7 @@ START_TEST(nine_patches_are_all_pressed_alike_and_every_other_one_is_turned)
     ck_assert_int_eq(seams[6].node, row);
     ck_assert_int_eq(seams[6].other, MUSLIN_OTHER_WAY_PRESSED);
     ck_assert_int_eq(seams[6].other_way, 1);
-    ck_assert_int_eq(totals_of(plan).turned, 4);
+    ck_assert_int_eq(totals_of(plan).copies_turned, 4);
     ck_assert_int_eq(totals_of(plan).other_way, 5);
     free(seams);
     struct muslin_pressing_child *children = children_of(plan, &n);
@@ -480,9 +480,9 @@ START_TEST(prints_and_labels_forbid_to_turn_what_looks_otherwise)
                     of_print(prints[i], flags, MUSLIN_SEAM_PRESS_TO_LAST, turned);
                 ck_assert_int_eq(is_free.exceptions, 0);
                 ck_assert_int_eq(is_free.other_way, 1);
-                ck_assert_int_eq(is_free.turned, may);
+                ck_assert_int_eq(is_free.copies_turned, may);
                 ck_assert_int_eq(asked.exceptions, may ? 0 : 2);
-                ck_assert_int_eq(asked.turned, may);
+                ck_assert_int_eq(asked.copies_turned, may);
                 ck_assert_int_eq(asked.proven, 1);
             }
 }
@@ -507,7 +507,7 @@ static int64_t turned_of_edges(muslin_len first, muslin_len second)
     const struct muslin_pressing_total totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
     ck_assert_int_eq(totals.other_way, 1);
     end_sewing(&s);
-    return totals.turned;
+    return totals.copies_turned;
 }
 
 START_TEST(edges_that_are_turned_have_the_same_allowances)
@@ -581,7 +581,7 @@ START_TEST(a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is)
         ck_assert_int_eq(totals.exceptions, 1);
         ck_assert_int_eq(totals.least, work > 0);
         ck_assert_int_eq(totals.proven, work > 0);
-        ck_assert_int_eq(totals.turned, 0);
+        ck_assert_int_eq(totals.copies_turned, 0);
         muslin_pressing_free(plan);
     }
     muslin_solution_free(solution);
@@ -612,7 +612,7 @@ START_TEST(blocks_that_are_asked_for_are_turned_one_by_one)
     ck_assert_int_eq(totals.meetings, 4 * 4 + 2 * 2 + 4 + 1);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.proven, 1);
-    ck_assert_int_eq(totals.turned, 2);
+    ck_assert_int_eq(totals.copies_turned, 2);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -636,7 +636,7 @@ START_TEST(open_seams_are_told_when_they_are_turned)
     ck_assert_int_eq(totals.meetings, 2);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.other_way, 1);
-    ck_assert_int_eq(totals.turned, 1);
+    ck_assert_int_eq(totals.copies_turned, 1);
     size_t n;
     struct muslin_pressing_seam *seams = seams_of(plan, &n);
     ck_assert_uint_eq(n, 5);
@@ -675,7 +675,7 @@ START_TEST(what_is_inside_must_look_the_same_as_well)
     struct muslin_pressing *plan = pressed(solution);
     size_t n;
     struct muslin_pressing_child *children = children_of(plan, &n);
-    ck_assert_int_eq(totals_of(plan).turned, 1);
+    ck_assert_int_eq(totals_of(plan).copies_turned, 1);
     ck_assert_int_eq(children[n - 1].child, block);
     ck_assert_int_eq(children[n - 1].turn, 2);
     free(children);
@@ -706,7 +706,7 @@ START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
     const struct muslin_pressing_total totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.other_way, 2);
-    ck_assert_int_eq(totals.turned, 0);
+    ck_assert_int_eq(totals.copies_turned, 0);
     const muslin_len corner = 700;
     muslin_id ball = 0;
     spec.kind = MUSLIN_UNIT_SNOWBALL;
@@ -718,7 +718,7 @@ START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
     const struct muslin_pressing_total balls = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, both, 2));
     ck_assert_int_eq(balls.exceptions, 0);
     ck_assert_int_eq(balls.other_way, 2);
-    ck_assert_int_eq(balls.turned, 1); /* the ball, in the block that is pressed the other way */
+    ck_assert_int_eq(balls.copies_turned, 1); /* the ball, in the block that is pressed the other way */
     end_sewing(&s);
 }
 END_TEST

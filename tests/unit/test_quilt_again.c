@@ -180,8 +180,8 @@ static void draw_sashed(struct drawn *d)
     spec.columns = spec.rows = 2;
     spec.sash = measure(d);
     spec.sash_fabric = fabric(d);
-    spec.cornerstone = draw_from(&d->state, 0, 1) ? fabric(d) : 0;
-    spec.frame = (int32_t)draw_from(&d->state, 0, 1);
+    spec.flags = (uint32_t)draw_from(&d->state, 0, 3);
+    spec.cornerstone = (spec.flags & MUSLIN_QUILT_SASHED_CORNERSTONES) != 0 ? fabric(d) : 0;
     ck_ok(muslin_quilt_sashed(d->quilt, &spec, blocks, 4, &id, NULL));
 }
 

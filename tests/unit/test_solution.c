@@ -370,11 +370,12 @@ START_TEST(solving_has_its_ranges)
     WRONG(grid_tolerance, 1016, RANGE, TOLERANCE);
     WRONG(half_addition, -1, RANGE, HALF_ADDITION);
     WRONG(quarter_addition, -1, RANGE, QUARTER_ADDITION);
-    WRONG(trim, -1, RANGE, TRIM);
+    WRONG(trim_room, -1, RANGE, TRIM);
     WRONG(end_trim, -1, RANGE, END_TRIM);
     WRONG(resquare_loss, -1, RANGE, RESQUARE_LOSS);
     WRONG(resquare_every, -1, RANGE, RESQUARE_EVERY);
     WRONG(fold_clear, -1, RANGE, FOLD_CLEAR);
+    WRONG(fold_clear, 1, RANGE, FOLD_CLEAR); /* cut from one end */
     WRONG(policy, 0, CHOICE, POLICY);
     WRONG(tip, 3, CHOICE, TIP);
     WRONG(direction, 4, CHOICE, DIRECTION);

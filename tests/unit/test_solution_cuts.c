@@ -487,7 +487,7 @@ static void ck_sets(const struct garden *garden, const struct lain *lain)
     int64_t strips = 0;
     int64_t pieces = 0;
     for (size_t i = 0; i < lain->listed->set_count; i++) {
-        const struct muslin_strip_set *set = &lain->listed->sets[i];
+        const struct muslin_stripset *set = &lain->listed->sets[i];
         for (int32_t node = 0; node < garden->nodes; node++)
             if (garden->made[node].id == set->node && set->used && garden->made[node].axis != 0) {
                 ck_assert_int_eq(set->segments, lain->segments[node]);

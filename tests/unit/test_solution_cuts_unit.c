@@ -94,7 +94,7 @@ static void ck_recipe(struct sewn *sewn, const muslin_id *fabrics, int32_t kind,
     spec.tip = solve->tip;
     spec.grid = solve->grid;
     spec.policy = solve->policy;
-    spec.trim = solve->trim;
+    spec.trim_room = solve->trim_room;
     ck_ok(muslin_unit_pieces(&spec, pieces, sizeof pieces[0], 6, &count, NULL));
     patches_drawn(&spec, patches);
     size_t regions = patches[2] > 0 ? 3 : 2;
@@ -137,10 +137,10 @@ START_TEST(every_recipe_comes_into_the_list)
         for (solve.tops = 1; solve.tops < 10; solve.tops++) {
             solve.tip = solve.tops % 2 ? MUSLIN_TIP_SHARP : MUSLIN_TIP_BLUNT;
             solve.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
-            solve.trim = 0;
+            solve.trim_room = 0;
             ck_recipe(&sewn, fabrics, kind, method, &solve);
             solve.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
-            solve.trim = IN(0, 1, 8);
+            solve.trim_room = IN(0, 1, 8);
             ck_recipe(&sewn, fabrics, kind, method, &solve);
         }
     }
@@ -689,7 +689,7 @@ START_TEST(setting_triangles_are_those_of_the_setting)
             struct muslin_rounding_spec rounding = MUSLIN_ROUNDING_SPEC_INIT;
             struct muslin_setting_point_plan point = { .size = sizeof point };
             solve.policy = spec.policy = policy;
-            solve.trim = spec.trim_room = policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? IN(0, 1, 2) : 0;
+            solve.trim_room = spec.trim_room = policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? IN(0, 1, 2) : 0;
             solve.grid = rounding.grid = IN(0, 1, 16);
             solve.tops = 3;
             rounding.direction = MUSLIN_DIRECTION_UP;
@@ -843,7 +843,7 @@ START_TEST(ends_of_rows_are_cut_in_pairs_from_rectangles)
     end_list(&listed);
     struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     solve.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
-    solve.trim = IN(0, 1, 4);
+    solve.trim_room = IN(0, 1, 4);
     list_with(&listed, sewn.quilt, triangles_of(&sewn, 5, 3, 1, WHOLE_IN(3)), &solve);
     ck_assert_int_eq(listed.cuts[1].cut_width, IN(2, 3, 4));
     ck_assert_int_eq(listed.cuts[1].cut_height, IN(4, 1, 2));

@@ -503,15 +503,14 @@ static void ck_sashed(const struct muslin_setting_sashed_spec *plan)
     muslin_id sash = fixed_of(s.quilt, plan->sash_width);
     muslin_id block = piece_of(&s, plan->block_width, plan->block_height);
     int cornerstones = (plan->flags & MUSLIN_SETTING_SASHED_CORNERSTONES) != 0;
+    const uint32_t frame = (plan->flags & MUSLIN_SETTING_SASHED_FRAME) != 0 ? MUSLIN_QUILT_SASHED_FRAME : 0;
     struct muslin_quilt_sashed_spec spec = { sizeof spec,
-                                             0,
+                                             frame | (cornerstones ? MUSLIN_QUILT_SASHED_CORNERSTONES : 0),
                                              plan->columns,
                                              plan->rows,
                                              sash,
                                              s.white,
-                                             cornerstones ? s.blue : 0,
-                                             (plan->flags & MUSLIN_SETTING_SASHED_FRAME) != 0,
-                                             0 };
+                                             cornerstones ? s.blue : 0 };
     muslin_id top = sashed_of(&s, &spec, block);
     struct muslin_solution *solution = solved(s.quilt, top);
     struct muslin_node_size size = size_of(solution, top);
@@ -550,7 +549,7 @@ START_TEST(three_by_three_blocks_with_sashes)
     struct sewn s;
     begin_sewing(&s);
     muslin_id block = piece_of(&s, WHOLE_IN(12), WHOLE_IN(12));
-    struct muslin_quilt_sashed_spec spec = { sizeof spec, 0, 3, 3, s.two, s.white, 0, 1, 0 };
+    struct muslin_quilt_sashed_spec spec = { sizeof spec, MUSLIN_QUILT_SASHED_FRAME, 3, 3, s.two, s.white, 0 };
     muslin_id top = sashed_of(&s, &spec, block);
     struct muslin_solution *solution = solved(s.quilt, top);
     struct muslin_node_size size = size_of(solution, top);
@@ -579,7 +578,7 @@ START_TEST(sashes_are_cut_as_setting_cuts_them)
     ck_assert_uint_eq(count, 2);
     begin_sewing(&s);
     muslin_id block = piece_of(&s, WHOLE_IN(8), WHOLE_IN(8));
-    struct muslin_quilt_sashed_spec spec = { sizeof spec, 0, 2, 3, s.two, s.white, 0, 1, 0 };
+    struct muslin_quilt_sashed_spec spec = { sizeof spec, MUSLIN_QUILT_SASHED_FRAME, 2, 3, s.two, s.white, 0 };
     muslin_id top = sashed_of(&s, &spec, block);
     muslin_id five[7];
     ck_ok(muslin_quilt_children(s.quilt, top, five, 7, &count, NULL));

@@ -148,7 +148,7 @@ START_TEST(recipes_must_suit_the_solving)
     spec.half_addition = IN(0, 3, 4);
     ck_unsolved(&s, node, &spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_HALF_ADDITION);
     spec.half_addition = 0;
-    spec.trim = IN(0, 1, 8); /* room to trim goes with OVERSIZE alone */
+    spec.trim_room = IN(0, 1, 8); /* room to trim goes with OVERSIZE alone */
     ck_unsolved(&s, node, &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_TRIM);
     spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     struct muslin_solution *solution = NULL;
@@ -160,7 +160,7 @@ START_TEST(recipes_must_suit_the_solving)
     const struct muslin_solution_value_spec value = { sizeof value, 0, allowance, MUSLIN_UNIT_SIZE_MAX / 8 + 1 };
     struct muslin_problem problem = PROBLEM;
     spec.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
-    spec.trim = 0;
+    spec.trim_room = 0;
     solution = NULL;
     ck_status(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, &solution, &problem),
               MUSLIN_ERR_RANGE);

@@ -116,7 +116,7 @@ static void agrees_with_its_parts(const struct muslin_stripquilt_spec *s, const 
     ck_assert(quilt->block_finished_width == block.finished_width);
     ck_assert(quilt->block_finished_height == block.finished_height);
     ck_assert(quilt->segment_finished == block.segment_finished);
-    ck_assert(quilt->blocks_per_top == top.blocks && quilt->blocks_turned == top.turned);
+    ck_assert(quilt->blocks_per_top == top.blocks && quilt->blocks_turned == top.blocks_turned);
     ck_assert(quilt->top_finished_width == top.finished_width && quilt->top_finished_length == top.finished_length);
     ck_assert(quilt->top_unfinished_width == top.unfinished_width);
     ck_assert(quilt->top_unfinished_length == top.unfinished_length);

@@ -94,7 +94,7 @@ def plan(spec, one_end):
         "block_finished_width": block["finished_width"],
         "block_finished_height": block["finished_height"],
         "blocks_per_top": top["blocks"],
-        "blocks_turned": top["turned"],
+        "blocks_turned": top["blocks_turned"],
         "top_finished_width": top["finished_width"],
         "top_finished_length": top["finished_length"],
         "top_unfinished_width": top["unfinished_width"],

@@ -107,7 +107,7 @@ class Finishing:
         spec = SimpleNamespace(
             quilt_width=int(self.quilt.top.width), quilt_length=int(self.quilt.top.height), margin_left=margin,
             margin_right=margin, margin_top=margin, margin_bottom=margin, fabric_width=wide,
-            selvage=length("selvage", "0 in", "0 mm"), seam=length("seam", "1/2 in", "12 mm"), end_trim=0,
+            selvage=length("selvage", "0 in", "0 mm"), allowance=length("seam", "1/2 in", "12 mm"), end_loss=0,
             repeat=length("repeat", "0 in", "0 mm"), step=int(self.quilt.step), print=prints.index(kind))
         self.back = spec
         rows = self.quilt.once("backings", lambda: [row for row in backings.layouts(spec, 0) if row])
