@@ -52,7 +52,7 @@
     X(bias_blunt_ends, "BIAS_BLUNT_ENDS", INT64_C(1)) \
     X(batting_fixed, "BATTING_FIXED", INT64_C(1)) \
     X(backing_round_panels, "BACKING_ROUND_PANELS", INT64_C(1)) \
-    X(stripquilt_segments_max, "STRIPQUILT_SEGMENTS_MAX", INT64_C(16)) \
+    X(stripquilt_segments_max, "STRIPQUILT_SEGMENTS_MAX", INT64_C(32)) \
     X(thread_ready_bobbins, "THREAD_READY_BOBBINS", INT64_C(1)) \
     X(money_max, "MONEY_MAX", INT64_C(4611686018427387903)) \
     X(quilt_depth_max, "QUILT_DEPTH_MAX", INT64_C(4096)) \

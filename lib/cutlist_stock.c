@@ -398,27 +398,27 @@ static int64_t most_times(struct msl_job *job)
 }
 
 /* What once more needs is less than twice what is in hand and one piece more for each row, so it is no large number. */
-static struct muslin_cutlist_sets sets_of(struct msl_job *job, int64_t times)
+static struct muslin_cutlist_lists lists_of(struct msl_job *job, int64_t times)
 {
-    struct muslin_cutlist_sets sets = { 0 };
+    struct muslin_cutlist_lists lists = { 0 };
     job->times = times + 1;
-    sets.stock_for_one_more = end_of(job, MUSLIN_LENGTH_MAX).stock - job->stock.count;
+    lists.stock_for_one_more = end_of(job, MUSLIN_LENGTH_MAX).stock - job->stock.count;
     job->times = times;
     struct place end = end_of(job, job->stock.count);
-    sets.sets = times;
-    sets.stock_used = end.stock;
-    sets.stock_left = job->stock.count - end.stock;
-    sets.left_over = job->stock.length - end.used;
+    lists.lists = times;
+    lists.stock_used = end.stock;
+    lists.stock_left = job->stock.count - end.stock;
+    lists.left_over = job->stock.length - end.used;
     if (times == 0)
-        return sets;
+        return lists;
     struct slack slack = slack_of(job, job->stock.count);
     struct slack as_cut = slack_as_cut(job);
-    sets.narrower_by = slack.narrower_by;
-    sets.shorter_by = slack.shorter_by;
-    sets.as_cut_narrower_by = as_cut.narrower_by;
-    sets.as_cut_shorter_by = as_cut.shorter_by;
-    sets.warnings = slack.warnings;
-    return sets;
+    lists.narrower_by = slack.narrower_by;
+    lists.shorter_by = slack.shorter_by;
+    lists.as_cut_narrower_by = as_cut.narrower_by;
+    lists.as_cut_shorter_by = as_cut.shorter_by;
+    lists.warnings = slack.warnings;
+    return lists;
 }
 
 /* How often the list comes from the stock in hand; 0 after a failure. */
@@ -435,9 +435,9 @@ static int64_t want_times(struct msl_check *check, struct msl_job *job)
     return times;
 }
 
-muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
-                                             const struct muslin_stock_spec *stock, struct muslin_cutlist_sets *out,
-                                             struct muslin_problem *problem)
+muslin_status muslin_cutlist_lists_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
+                                              const struct muslin_stock_spec *stock, struct muslin_cutlist_lists *out,
+                                              struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
@@ -445,15 +445,15 @@ muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cutlist_piece_s
     int64_t times = want_times(&check, &job);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_cutlist_sets sets = sets_of(&job, times);
-    msl_write_struct(out, &sets, (uint32_t)sizeof sets);
+    struct muslin_cutlist_lists lists = lists_of(&job, times);
+    msl_write_struct(out, &lists, (uint32_t)sizeof lists);
     return MUSLIN_OK;
 }
 
-muslin_status muslin_cutlist_sets_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
-                                       const struct muslin_stock_spec *stock, struct muslin_cutlist_row *found,
-                                       size_t found_size, size_t capacity, size_t *count,
-                                       struct muslin_problem *problem)
+muslin_status muslin_cutlist_lists_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
+                                        const struct muslin_stock_spec *stock, struct muslin_cutlist_row *found,
+                                        size_t found_size, size_t capacity, size_t *count,
+                                        struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);

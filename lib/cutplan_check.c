@@ -512,7 +512,7 @@ muslin_status msl_found_check(const struct msl_cutting *cutting, const struct ms
     const size_t bytes = (numbers + (size_t)words) * sizeof(int64_t) +
                          (size_t)found->case_count * sizeof(struct known) +
                          (size_t)cutting->size_count * sizeof(struct msl_repacked);
-    struct muslin_cutplan_checked checked = { out->size, out->flags, 0, 0, 0, 0, 0 };
+    struct muslin_cutplan_checked checked = { .size = out->size, .flags = out->flags };
     struct proof proof = { .cutting = cutting, .found = found, .out = &checked };
     muslin_status status = msl_most_start(&proof.most, cutting, most_steps, allocator);
     int64_t *room = status == MUSLIN_OK ? allocator->alloc(allocator->context, bytes) : NULL;

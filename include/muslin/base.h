@@ -30,6 +30,8 @@
  *   Names       An enumerator begins with its enum's name, without a final _KIND, but for MUSLIN_OK, MUSLIN_ERR_,
  *               MUSLIN_ARG_ and MUSLIN_WARN_; a flag begins as its struct does, without _SPEC; what a call fills row
  *               by row is the singular of its name.
+ *   Choices     An enum begins at 1. Only one with a value that says there is nothing to report has a 0, which is that
+ *               value: MUSLIN_OK, MUSLIN_ARG_NONE, MUSLIN_CUTPLAN_STOPPED_DONE, MUSLIN_CUTPLAN_FAULT_NONE.
  *   Memory      Strings that a call returns are constants of the library: never free them; they stay valid as long as
  *               it is loaded.
  */
@@ -398,7 +400,8 @@ MUSLIN_API muslin_status muslin_problem_init(struct muslin_problem *problem, uin
 
 /* ---- warnings -------------------------------------------------------------------------------------------------- */
 
-/* A result is right and still deserves a word. Results carry a `warnings` member: a sum of these. */
+/* A result is right and still deserves a word. Results carry a `warnings` member: a sum of these. Bit 31 of each such
+ * member is kept free: should the others ever run out, it will say that more stands in a later member. */
 enum muslin_warning {
     MUSLIN_WARN_NO_SLACK = 1 << 0,        /* a yield stands exactly on its edge: any shorter and a piece is lost */
     MUSLIN_WARN_MIXED_WASH = 1 << 1,      /* washed and unwashed fabric meet in one top */

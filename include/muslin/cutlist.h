@@ -193,10 +193,10 @@ MUSLIN_API muslin_status muslin_cutlist_stock_parts(const struct muslin_cutlist_
                                                     struct muslin_cutlist_part *found, size_t found_size,
                                                     size_t capacity, size_t *count, struct muslin_problem *problem);
 
-struct muslin_cutlist_sets {
+struct muslin_cutlist_lists {
     uint32_t size;
     uint32_t flags;
-    int64_t sets;                /* whole lists that the stock in hand gives */
+    int64_t lists;               /* whole lists that the stock in hand gives */
     int64_t stock_used;          /* pieces of stock for them */
     int64_t stock_left;          /* in hand and not touched */
     int64_t stock_for_one_more;  /* pieces of stock to add for one list more */
@@ -213,19 +213,19 @@ struct muslin_cutlist_sets {
  * answer, not an error. MUSLIN_ERR_RANGE for the number of pieces also when the list asks for nothing;
  * MUSLIN_ERR_OVERFLOW when there are more than MUSLIN_COUNT_MAX lists. Source: geometry. Example: 4 squares of 5 in and
  * 4 of 2 1/2 in from 10 squares of 10 in: 8 times. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
-                                                        size_t n, const struct muslin_stock_spec *stock,
-                                                        struct muslin_cutlist_sets *out,
-                                                        struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_cutlist_lists_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
+                                                         size_t n, const struct muslin_stock_spec *stock,
+                                                         struct muslin_cutlist_lists *out,
+                                                         struct muslin_problem *problem);
 
 /* How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
  * another way than for one list. `found_size` is the caller's sizeof of one of them. MUSLIN_ERR_BUFFER when they do not
  * fit; the others as above. Source: geometry. Example: 24 pieces of 8 1/2 x 4 1/2 in that may turn, from a cloth 40 x
  * 72 in: twice, 6 strips of 8 1/2 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_sets_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
-                                                  size_t n, const struct muslin_stock_spec *stock,
-                                                  struct muslin_cutlist_row *found, size_t found_size, size_t capacity,
-                                                  size_t *count, struct muslin_problem *problem);
+MUSLIN_API muslin_status muslin_cutlist_lists_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
+                                                   size_t n, const struct muslin_stock_spec *stock,
+                                                   struct muslin_cutlist_row *found, size_t found_size, size_t capacity,
+                                                   size_t *count, struct muslin_problem *problem);
 
 /* ---- one stock for another ------------------------------------------------------------------------------------- */
 

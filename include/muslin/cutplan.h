@@ -115,7 +115,7 @@ struct muslin_cutplan_spec {
                                   of JOINED pieces are not cross-cut and take no more */
     int64_t resquare_every;    /* 1 or more with a loss, else 0 */
     muslin_len straightening;  /* taken off the bolt, or the length of each piece of stock, once */
-    int64_t spare;             /* more pieces of each size than all rows of it want; none of JOINED ones */
+    int64_t spare_pieces;      /* more pieces of each size than all rows of it want; none of JOINED ones */
     int64_t work_limit;        /* steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a
                                   second. 0: only first plans */
     int32_t print;             /* enum muslin_print: with a direction no piece is turned */
@@ -461,17 +461,8 @@ MUSLIN_API muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan
                                                struct muslin_cutplan_worth *rows, size_t row_size, size_t capacity,
                                                size_t *count, int64_t *scale, struct muslin_problem *problem);
 
-struct muslin_cutplan_checked {
-    uint32_t size;
-    uint32_t flags;
-    int64_t cost;       /* of the plan, added up anew */
-    int64_t least;      /* the bound, proved anew */
-    int64_t cases;      /* cases looked at */
-    int64_t fault;      /* 0: all is well; else what is wrong first: enum muslin_cutplan_fault */
-    int64_t at;         /* the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of
-                           the strips, pieces laid or things as the search noted them */
-};
 enum muslin_cutplan_fault {
+    MUSLIN_CUTPLAN_FAULT_NONE = 0,     /* all is well */
     MUSLIN_CUTPLAN_FAULT_MISSING = 1,  /* fewer pieces of a size than are wanted */
     MUSLIN_CUTPLAN_FAULT_OVERFULL = 2, /* a strip holds more than its room, or pieces overlap */
     MUSLIN_CUTPLAN_FAULT_TOO_HIGH = 3, /* a piece is higher than its strip, or lies as it may not */
@@ -479,6 +470,18 @@ enum muslin_cutplan_fault {
     MUSLIN_CUTPLAN_FAULT_GAP = 5,      /* two cases do not make up the one that they split */
     MUSLIN_CUTPLAN_FAULT_BOUND = 6,    /* worths do not prove what they are said to prove */
     MUSLIN_CUTPLAN_FAULT_STOCK = 7     /* more pieces of stock than there are */
+};
+
+struct muslin_cutplan_checked {
+    uint32_t size;
+    uint32_t flags;
+    int64_t cost;       /* of the plan, added up anew */
+    int64_t least;      /* the bound, proved anew */
+    int64_t cases;      /* cases looked at */
+    int32_t fault;      /* enum muslin_cutplan_fault: what is wrong first */
+    int32_t pad;
+    int64_t at;         /* the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of
+                           the strips, pieces laid or things as the search noted them */
 };
 /* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
  * search. Allocates with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than

@@ -133,7 +133,7 @@ struct muslin_solution_total {
     int64_t different_nodes;   /* that the root holds, itself included */
     int64_t finished_area;     /* of one top: width x height */
     int64_t patch_area;        /* of one top: what its finished outlines cover, each in its own frame */
-    int64_t area_bound;        /* where edges meet, the two differ by no more than this; 0 where everything is exact */
+    int64_t area_error;        /* where edges meet, the two differ by no more than this; 0 where everything is exact */
     int64_t misfits;           /* rows of muslin_solution_misfits() that are no ease, ... */
     int64_t eased;             /* ... and that are */
     int64_t cuts;              /* rows of muslin_solution_cuts() */

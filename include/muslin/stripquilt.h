@@ -33,7 +33,7 @@ extern "C" {
 #endif
 
 /* Segments in one block, at most. */
-#define MUSLIN_STRIPQUILT_SEGMENTS_MAX 16
+#define MUSLIN_STRIPQUILT_SEGMENTS_MAX 32
 
 /* What to do when two sets that meet in a block are pressed the same way. */
 enum muslin_nesting {
@@ -141,7 +141,7 @@ struct muslin_block_group {
     int32_t segments;                               /* members of `sets` in use */
     uint32_t turned;                                /* bit j: segment j, from 0, is turned end for end */
     uint32_t not_nesting;                           /* bit j: segments j and j + 1 do not nest */
-    uint32_t repeats;                               /* 1 when a set occurs twice in each of these blocks */
+    int32_t repeats;                                /* 1 when a set occurs twice in each of these blocks */
     int32_t first_pressing;                         /* enum muslin_set_pressing: the way segment 0 ends up pressed,
                                                        turning counted; from there the segments alternate where they
                                                        nest */

@@ -47,7 +47,7 @@ struct muslin_yardage_spec {
     muslin_len resquare_loss;
     int64_t resquare_every;
     muslin_len straightening;
-    int64_t spare;
+    int64_t spare_pieces;
     int64_t work_limit;       /* of each fabric */
     muslin_len join_loss;     /* of pieces that are joined here, as in struct muslin_blank_spec */
     muslin_len extra;         /* these four as in struct muslin_purchase_spec, of each fabric */

@@ -327,10 +327,10 @@ CASES: List[Case] = [
         HALF_STRIPS, FAT_QUARTERS)], [(80, 12)]),
     ("cutlist_stock_parts", lambda: [some(part, "strips", "first_stock", "last_stock") for part in
                                      muslin.cutlist_stock_parts(HALF_STRIPS, FAT_QUARTERS)], [(7, 1, 11), (3, 12, 12)]),
-    ("cutlist_sets_rows", lambda: [some(row, "pieces", "strips") for row in muslin.cutlist_sets_rows(
+    ("cutlist_lists_rows", lambda: [some(row, "pieces", "strips") for row in muslin.cutlist_lists_rows(
         [CutlistPieceSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1))], [(4, 2)]),
-    ("cutlist_sets_from_stock", lambda: muslin.cutlist_sets_from_stock(
-        [CutlistPieceSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1)).sets, 4),
+    ("cutlist_lists_from_stock", lambda: muslin.cutlist_lists_from_stock(
+        [CutlistPieceSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1)).lists, 4),
     ("cutlist_substitute", lambda: some(muslin.cutlist_substitute(HALF_STRIPS, 8, FAT_QUARTERS), "possible", "fabrics",
                                         "per_fabric_most"), (True, 8, 2)),
     # two half squares of 3 in: each with two edges outside; their tips are 1/4 in x (1 + sqrt 2) = 0.6036 beyond

@@ -102,7 +102,7 @@ END_TEST
 START_TEST(spare_pieces_belong_to_sizes_not_rows)
 {
     start(&p, WHOLE_IN(42));
-    p.spec.spare = 2;
+    p.spec.spare_pieces = 2;
     want_square(3, WHOLE_IN(5));
     want_square(4, WHOLE_IN(5));
     want_square(0, WHOLE_IN(6));
@@ -152,7 +152,7 @@ START_TEST(joined_pieces_are_whole_strips_and_one_shorter)
     ck_assert_int_eq(p.totals.cuts, 7 + 1); /* across, and one of the two ends of the short one is there */
     muslin_cutplan_free(p.plan);
     p.pieces[0].cut_width = WHOLE_IN(40); /* one strip, nothing to join */
-    p.spec.spare = 3;
+    p.spec.spare_pieces = 3;
     make_plan(&p);
     ck_assert_int_eq(p.totals.pieces, 1);
     muslin_cutplan_free(p.plan);

@@ -108,7 +108,7 @@ static void split(struct made *made, int32_t number, int32_t kind, int32_t way, 
 static struct muslin_cutplan_checked checked(const struct made *made)
 {
     struct failing_allocator failing;
-    struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
+    struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, 0, -1 };
     failing_start(&failing, 0);
     ck_ok(msl_found_check(&made->cutting, &made->found, MSL_CHECK_STEPS_MAX, &failing.allocator, &out));
     ck_assert(failing_is_clean(&failing));
@@ -124,7 +124,7 @@ static void expect_well(const struct made *made, int64_t cost, int64_t least)
     ck_assert_int_eq(out.cases, made->found.case_count);
 }
 
-static void expect_fault(const struct made *made, int64_t fault, int64_t at)
+static void expect_fault(const struct made *made, int32_t fault, int64_t at)
 {
     struct muslin_cutplan_checked out = checked(made);
     ck_assert_int_eq(out.fault, fault);
@@ -1110,7 +1110,7 @@ START_TEST(every_allocation_fails)
             made.cutting.one_size = one_size;
             EVERY_ALLOCATION_FAILS_ONCE(failing)
             {
-                struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
+                struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, 0, -1 };
                 const muslin_status status = msl_found_check(&made.cutting, &made.found, MSL_CHECK_STEPS_MAX,
                                                              &failing.allocator, &out);
                 ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
@@ -1128,7 +1128,7 @@ START_TEST(too_much_work)
     void (*const making[])(struct made *) = { make_one_size, make_packed, make_panel };
     for (size_t i = 0; i < sizeof making / sizeof making[0]; i++) {
         int64_t steps = 0;
-        struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
+        struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, 0, -1 };
         making[i](&made);
         for (muslin_status status = MUSLIN_ERR_WORK_LIMIT; status != MUSLIN_OK; steps++) {
             failing_start(&failing, 0);

@@ -53,7 +53,7 @@ START_TEST(members_out_of_their_range_are_named)
         SPEC_OUTSIDE(usable_width, 1, MUSLIN_SIZE_MAX, USABLE_WIDTH),
         SPEC_OUTSIDE(end_loss, 0, MUSLIN_SIZE_MAX, END_LOSS),
         SPEC_OUTSIDE(straightening, 0, MUSLIN_SIZE_MAX, STRAIGHTENING),
-        SPEC_OUTSIDE(spare, 0, MUSLIN_COUNT_MAX, SPARE_PIECES),
+        SPEC_OUTSIDE(spare_pieces, 0, MUSLIN_COUNT_MAX, SPARE_PIECES),
         SPEC_OUTSIDE(work_limit, 0, INT64_C(1) << 40, WORK_LIMIT),
         SPEC_OUTSIDE(resquare_every, 0, 0, RESQUARE_EVERY),
         NOT_A_CHOICE(muslin_cutplan_spec, print, MUSLIN_PRINT_STRIPE_ACROSS, MUSLIN_ARG_PRINT_DIRECTION),
@@ -301,12 +301,12 @@ END_TEST
 START_TEST(requests_beyond_all_cloth_are_refused)
 {
     start(&p, MUSLIN_SIZE_MAX);
-    p.spec.spare = MUSLIN_COUNT_MAX;
+    p.spec.spare_pieces = MUSLIN_COUNT_MAX;
     for (int64_t i = 0; i < 3; i++)
         want(&p, 1, MUSLIN_SIZE_MAX - i, MUSLIN_SIZE_MAX);
     ck_said(MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_PIECES, 1, NULL);
     start(&p, 0);
-    p.spec.spare = MUSLIN_COUNT_MAX;
+    p.spec.spare_pieces = MUSLIN_COUNT_MAX;
     have(&p, 1, 10, 10)->cost = MUSLIN_COUNT_MAX;
     want(&p, 1, 1, 1);
     want(&p, 1, 2, 2);

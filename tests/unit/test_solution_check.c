@@ -286,7 +286,7 @@ START_TEST(the_whole_at_a_glance)
     ck_assert_int_eq(totals.different_nodes, 5);
     ck_assert_int_eq(totals.finished_area, 2 * WHOLE_IN(36) * WHOLE_IN(36));
     ck_assert_int_eq(totals.patch_area, totals.finished_area);
-    ck_assert_int_eq(totals.area_bound, 0);
+    ck_assert_int_eq(totals.area_error, 0);
     ck_assert_int_eq(totals.misfits, 0);
     ck_assert_int_eq(totals.eased, 0);
     ck_assert_int_eq(totals.exact, 1);

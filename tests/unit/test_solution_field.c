@@ -135,7 +135,7 @@ START_TEST(what_hangs_on_a_field_is_not_exact)
         ck_ok(muslin_solution_totals(solution, &totals, NULL));
         ck_assert_int_eq(size_of(solution, patch).exact, i == 2);
         ck_assert_int_eq(totals.exact, i == 2);
-        ck_assert_int_eq(totals.area_bound, 0);
+        ck_assert_int_eq(totals.area_error, 0);
         muslin_solution_free(solution);
     }
     end_sewing(&s);
@@ -340,11 +340,11 @@ START_TEST(pieces_fill_the_field)
         ck_assert_uint_eq(drawn.count, (size_t)size.patches);
         if (set_off == 0)
             ck_assert_int_eq(area_drawn(), area);
-        ck_assert_int_le(llabs(area_drawn() - area), totals.area_bound);
+        ck_assert_int_le(llabs(area_drawn() - area), totals.area_error);
         ck_assert_int_eq(totals.exact, 0);
         ck_assert_int_eq(totals.finished_area, area);
-        ck_assert_int_gt(totals.area_bound, 0);
-        ck_assert_int_le(llabs(totals.patch_area - area), totals.area_bound);
+        ck_assert_int_gt(totals.area_error, 0);
+        ck_assert_int_le(llabs(totals.patch_area - area), totals.area_error);
         muslin_solution_free(solution);
         end_sewing(&s);
     }
@@ -472,7 +472,7 @@ START_TEST(fields_lie_within_each_other)
     draw_all(solution, nodes[4], MUSLIN_STAGE_FINISHED);
     ck_assert_uint_eq(drawn.count, 17);
     const struct muslin_solution_total totals = totals_of(solution);
-    ck_assert_int_le(llabs(totals.patch_area - totals.finished_area), totals.area_bound);
+    ck_assert_int_le(llabs(totals.patch_area - totals.finished_area), totals.area_error);
     muslin_solution_free(solution);
     end_sewing(&s);
 }
@@ -658,7 +658,7 @@ START_TEST(pieces_fill_the_rows)
         /* rows share their level sides, and all else shares corners: nothing is lost at all */
         ck_assert_int_eq(area_drawn(), 2 * size.finished_width * size.finished_height);
         ck_assert_int_eq(totals.patch_area, totals.finished_area);
-        ck_assert_int_gt(totals.area_bound, 0);
+        ck_assert_int_gt(totals.area_error, 0);
         muslin_solution_free(solution);
         end_sewing(&s);
     }

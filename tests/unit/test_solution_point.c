@@ -716,8 +716,8 @@ START_TEST(pieces_fill_fields_of_all_layouts)
         struct muslin_solution *solution = solved(p.s.quilt, field);
         const struct muslin_solution_total totals = totals_of(solution);
         const int64_t lost = totals.finished_area - totals.patch_area;
-        ck_assert_int_le(llabs(lost), totals.area_bound);
-        ck_assert_int_lt(totals.area_bound, totals.finished_area / 10);
+        ck_assert_int_le(llabs(lost), totals.area_error);
+        ck_assert_int_lt(totals.area_error, totals.finished_area / 10);
         ck_assert_int_eq(totals.misfits, 0);
         muslin_solution_free(solution);
         end_sewing(&p.s);

@@ -7,7 +7,7 @@ from . import seam, setting, stripset
 from .base import COUNT_MAX, WARN_SET_REPEATS, WARN_SMALL_QUILT, Refused, Wants
 
 NESTING_TURN, NESTING_NAME = 1, 2
-STRIPQUILT_SEGMENTS_MAX = 16
+STRIPQUILT_SEGMENTS_MAX = 32
 SMALL_QUILT_SIDE = 60 * 8128
 
 
