@@ -147,7 +147,9 @@ def read(text: str) -> List[Item]:
             item, _ = declared(text, found.start(), line)
             at = item.end
         if item:
-            item.comment = "\n".join(part for part in (above, item.comment) if part)
+            before = items[-1] if items else item
+            close = item.kind == before.kind == "define" and not text[before.end:found.start()].strip(" ")[1:]
+            item.comment = "\n".join(part for part in (above, item.comment) if part) or before.comment * close
             items.append(item)
         above = ""
 
@@ -236,7 +238,7 @@ def said_once(items: List[Item]) -> Dict[str, str]:
 SORTS = [set(words.split()) for words in (
     "left right top bottom", "width height length", "columns rows", "x y", "first second", "allowance takeup",
     "cut unfinished finished", "before after", "across along", "least most", "batting backing binding",
-    "vertical horizontal cornerstone", "long short")]
+    "vertical horizontal cornerstone", "long short", "worst likely")]
 
 
 def alike(before: str, name: str) -> bool:
@@ -248,14 +250,16 @@ def alike(before: str, name: str) -> bool:
 
 def of_members(item: Item) -> Dict[str, str]:
     """What is said of each member of a struct or value of an enum. A member's comment also speaks for those right behind
-    it whose names are alike; size, flags and pads are as base.h says of every struct. An enum's comment speaks for values
+    it whose names are alike, or which say "so"; size, flags and pads are as base.h says of every struct. An enum's comment speaks for values
     of which none has a comment, because their names are words enough."""
     named = item.kind == "enum" and not any(member.comment for member in item.members)
     said: Dict[str, str] = {}
     speaker: Optional[Member] = None
     before = ""
     for member in item.members:
-        if member.comment:
+        if member.comment == "so" and speaker:
+            said[member.name] = f"As {speaker.name}: {speaker.comment}"
+        elif member.comment:
             speaker, said[member.name] = member, member.comment
         elif item.kind == "struct" and re.match(r"(size|flags|pad\w*)$", member.name):
             speaker, said[member.name] = None, "As every struct has it."
