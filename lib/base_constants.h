@@ -59,6 +59,8 @@
     X(quilt_point_depth_max, "QUILT_POINT_DEPTH_MAX", INT64_C(4)) \
     X(quilt_corners_max, "QUILT_CORNERS_MAX", INT64_C(32)) \
     X(quilt_join_keeps_order, "QUILT_JOIN_KEEPS_ORDER", INT64_C(1)) \
+    X(quilt_sashed_frame, "QUILT_SASHED_FRAME", INT64_C(1)) \
+    X(quilt_sashed_cornerstones, "QUILT_SASHED_CORNERSTONES", INT64_C(2)) \
     X(edge_prints_turns_half, "EDGE_PRINTS_TURNS_HALF", INT64_C(1)) \
     X(edge_prints_turns_quarter, "EDGE_PRINTS_TURNS_QUARTER", INT64_C(2)) \
     X(cutplan_rows_max, "CUTPLAN_ROWS_MAX", INT64_C(4096)) \

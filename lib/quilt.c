@@ -64,6 +64,15 @@ void msl_want_allocator(struct msl_check *check, const struct muslin_allocator *
         msl_fail(check, MUSLIN_ERR_NULL, MUSLIN_ARG_ALLOCATOR, 0, 0);
 }
 
+const struct muslin_allocator *msl_allocator_or(struct msl_check *check, const struct muslin_allocator *allocator,
+                                                const struct muslin_quilt *quilt)
+{
+    if (allocator == NULL)
+        return &quilt->allocator;
+    msl_want_allocator(check, allocator);
+    return allocator;
+}
+
 muslin_status muslin_quilt_create(const struct muslin_quilt_spec *spec, const struct muslin_allocator *allocator,
                                   struct muslin_quilt **out, struct muslin_problem *problem)
 {

@@ -133,6 +133,9 @@ uint32_t msl_keep_name(struct msl_check *check, struct muslin_quilt *quilt, cons
 
 /* An allocator and its three functions. */
 void msl_want_allocator(struct msl_check *check, const struct muslin_allocator *allocator);
+/* The same allocator, where one is given; else the quilt's. */
+const struct muslin_allocator *msl_allocator_or(struct msl_check *check, const struct muslin_allocator *allocator,
+                                                const struct muslin_quilt *quilt);
 /* Bytes of so many rows; more than any machine has where their number would not fit 32 bits, or their size size_t. */
 size_t msl_bytes(uint64_t count, size_t row_size);
 /* A block of another size, or the first one. */

@@ -67,9 +67,8 @@ static void clear_nodes(struct muslin_solution *s)
 }
 
 static struct muslin_solution *allocate(struct msl_check *check, const struct muslin_quilt *quilt, uint32_t root,
-                                        const struct muslin_solution_spec *in)
+                                        const struct muslin_solution_spec *in, const struct muslin_allocator *a)
 {
-    const struct muslin_allocator *a = &quilt->allocator;
     const struct msl_rows none = { NULL, 0, 0 };
     struct muslin_solution *s = msl_scratch(check, a, 1, sizeof *s);
     if (s == NULL)
@@ -391,7 +390,8 @@ static void want_solve_spec(struct msl_check *check, const struct muslin_solutio
 muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id root,
                                      const struct muslin_solution_spec *spec,
                                      const struct muslin_solution_value_spec *values, size_t row_size, size_t n,
-                                     struct muslin_solution **out, struct muslin_problem *problem)
+                                     const struct muslin_allocator *allocator, struct muslin_solution **out,
+                                     struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_solution_spec in;
@@ -404,10 +404,11 @@ muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id
     }
     if (check.status != MUSLIN_OK)
         return check.status;
+    allocator = msl_allocator_or(&check, allocator, quilt);
     want_solve_spec(&check, &in);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct msl_solving solving = { allocate(&check, quilt, number, &in), &check };
+    struct msl_solving solving = { allocate(&check, quilt, number, &in, allocator), &check };
     if (check.status == MUSLIN_OK) {
         usual_values(solving.solution);
         take_values(&check, solving.solution, values, row_size, n);

@@ -267,6 +267,8 @@ class Function:
             more = f" & {{ {'; '.join('readonly ' + one for one in beside)} }}" if beside else ""
             parts.append(f"{token.name}?: {large(token.detail)}{more}")
             beside = []
+        if beside:
+            parts.append(f"more?: {{ {'; '.join('readonly ' + one for one in beside)} }}")
         return ", ".join(parts + [typed(token) for token in self.optional if token.kind == "statuses"])
 
     def result(self) -> str:

@@ -297,7 +297,7 @@ class Call:
         return self.name[len(own):] if own and self.name.startswith(own) else without_prefix(self.name)
 
     def statement(self, opening: str, parts: Iterable[str]) -> List[str]:
-        return statement(opening, parts, self.indent)
+        return statement(opening, parts, self.indent + ("    " if self.callbacks else ""))
 
     # ---- what C takes ----
 
@@ -384,7 +384,7 @@ class Call:
     def take_callback(self, name: str, of: str) -> None:
         """What is told the numbers, and ends the call by answering true."""
         self.optional.append(Parameter(name, "Progress", True))
-        self.before.append(f"{name}_ = Told(structs.{of}, {name})")
+        self.before.append(f"with Told(structs.{of}, {name}) as {name}_:")
         self.passed.append(f"{name}_.function")
         self.callbacks.append(name)
 
@@ -532,6 +532,12 @@ class Call:
         return re.sub(r", from number `first` on|:.*$", "", found.rstrip(".")) + "." if self.paged else found
 
     def body(self) -> List[str]:
+        """What tells how it stands tells until the end."""
+        lines = self.plain_body()
+        at = next((at for at, line in enumerate(lines) if line.startswith("with Told(")), len(lines))
+        return lines[:at + 1] + ["    " + line for line in lines[at + 1:]]
+
+    def plain_body(self) -> List[str]:
         if self.makes:
             return self.body_of_making(self.makes)
         if self.rows or self.numbers:
@@ -563,9 +569,8 @@ class Call:
         """A handle of its own; it keeps the one that it reads."""
         reads = [self.read_handle] if self.read_handle else []
         keep = [f"self.{name} = {name}" for name in reads]
-        failed = [f"{name}_.raise_again()" for name in self.callbacks]
         return [*self.before, *self.statement("call_telling(", [f'"{self.name}"', *self.passed]),
-                *self.statement("self._own(", [f'"{makes["free"]}"', "made", *reads]), *keep, *failed]
+                *self.statement("self._own(", [f'"{makes["free"]}"', "made", *reads]), *keep]
 
     def body_of_asking(self) -> List[str]:
         if self.numbers:

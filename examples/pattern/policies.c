@@ -84,7 +84,8 @@ static muslin_status solve(const struct making *making, muslin_id root, struct m
     const struct muslin_problem fresh = MUSLIN_PROBLEM_INIT;
     *problem = fresh;
     *solution = NULL;
-    muslin_status status = muslin_solution_create(design->quilt, root, &design->solve, NULL, 0, 0, solution, problem);
+    muslin_status status = muslin_solution_create(design->quilt, root, &design->solve, NULL, 0, 0, NULL, solution,
+                                                  problem);
     if (status == MUSLIN_ERR_NO_MEMORY)
         must(status);
     return status;

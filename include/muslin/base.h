@@ -36,6 +36,7 @@
  *               by row is the singular of its name.
  *   Choices     An enum begins at 1. Only one with a value that says there is nothing to report has a 0, which is that
  *               value: MUSLIN_OK, MUSLIN_ARG_NONE, MUSLIN_CUTPLAN_STOPPED_DONE, MUSLIN_CUTPLAN_FAULT_NONE.
+ *   Order       A handle or spec and all other inputs, the allocator, `progress` with its `context`, outputs, problem.
  *   Comments    A comment beside a member speaks for those behind it, too, that have none and are named alike: a height
  *               is as the width before it. "so" beside one says the same of it.
  *   Memory      Strings that a call returns are constants of the library: never free them; they stay valid as long as
@@ -459,12 +460,12 @@ MUSLIN_API int64_t muslin_constant_value(int32_t index);
 
 /* ---- allocator ------------------------------------------------------------------------------------------------- */
 
-/* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers.
- * `alloc` and `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are
- * never 0; old sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and
- * nothing ever asks for more. What is made from one quilt uses that quilt's allocator: who solves and plans one quilt
- * in several threads at a time gives it an allocator that can be called from all of them, as that of the C library
- * can. */
+/* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers. `alloc` and
+ * `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are never 0; old
+ * sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and nothing ever
+ * asks for more. What is made from one quilt uses that quilt's allocator, if none is given: who solves and plans one
+ * quilt in several threads at a time gives it an allocator that can be called from all of them, as that of the C
+ * library can. */
 struct muslin_allocator {
     void *(*alloc)(void *context, size_t size);                                 /* a new block */
     void *(*realloc)(void *context, void *block, size_t old_size, size_t size); /* the same, of another size */
@@ -476,6 +477,16 @@ struct muslin_allocator {
  * program that never calls it links without libc. MUSLIN_ERR_NULL: out is null. Constant time.
  * Example: struct muslin_allocator a; muslin_allocator_libc(&a). Since 0.1. */
 MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
+
+/* ---- progress -------------------------------------------------------------------------------------------------- */
+
+/* How a search stands: told from its first answer on, after so many steps each time, never by a clock, so that the same
+ * request tells the same on every machine. `work` is the steps taken, `best` the best answer so far and `bound` what no
+ * answer is below, as the call says. Returns 0 to go on. Anything else ends the search there as its work limit would:
+ * the best answer so far stands, the call succeeds and tells no more; a check, which has no half answer, fails with
+ * MUSLIN_ERR_WORK_LIMIT. Null: nobody is told. `context` is the caller's own and not looked at. It is called in the
+ * thread of the call, and may ask anything of the library but of what is being made. */
+typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 
 #ifdef __cplusplus
 }

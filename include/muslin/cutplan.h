@@ -128,34 +128,29 @@ struct muslin_cutplan_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_t size);
 
-/* Told now and then, from the first plan on, how the search stands: steps taken, the best plan so far and the bound,
- * both as `cost` in the totals; when JOINED strips get other lengths the bound begins anew. Returns 0 to go on;
- * anything else ends the search with what it has. */
-typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
-
 /* A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
- * muslin_cutplan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` may be
- * null. The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
- * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than
- * the strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at their
- * height; the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan leaves over, up
- * to 16 strips of that, makes whole ones needless: then a plan is sought for these, and so on while it gets shorter
- * (not with OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit then, and each one after it
- * part of what is left, one in n + 1 with n such rows. First cuts run along the length of stock only where each piece
- * of the request may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE
- * pieces from stock lie in strips as high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE,
- * _CHOICE, _FLAGS: a member outside its range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth
- * in each way that it may lie; the problem names the side and the room for it, and in `at` its row, from 0.
- * MUSLIN_ERR_NOT_ENOUGH: the stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set;
- * MUSLIN_ERR_WORK_LIMIT: no plan from stock was found, and it was not shown that there is none; of both, rows being
- * made from the highest pieces down, the problem says at which row it ends, how many pieces that wants, and for how
- * many of them there is a plan. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a piece of the
- * dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB, 8 more
- * where a least_part is heeded, and 2 KiB for each row; time follows the work limit, up to five times that where stock
- * does not suffice: about a hundred looks at parts of the request, each a 32nd of the limit; and half as much again
- * each where up to 16 pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello
- * and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6
- * and 8 of 9 1/2 at 40 in usable: 60 in, proven. Since 0.1. */
+ * muslin_cutplan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` is told
+ * both as `cost` in the totals; when JOINED strips get other lengths the bound begins anew. The plan is valid from the
+ * first moments on and gets better until it is proven, the work limit is reached or progress says so; what then is
+ * known stands in the totals. Blanks lie in their narrowest way that is not higher than the strip. JOINED pieces become
+ * whole strips and one shorter one, from stock as long as its longest room at their height; the one piece of a row with
+ * a least_part, from a bolt, gets other lengths where what the plan leaves over, up to 16 strips of that, makes whole
+ * ones needless: then a plan is sought for these, and so on while it gets shorter (not with OWN_STRIPS, STACKED or
+ * FOLDED). The first search has half of the work limit then, and each one after it part of what is left, one in n + 1
+ * with n such rows. First cuts run along the length of stock only where each piece of the request may lie either way:
+ * MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE pieces from stock lie in strips as
+ * high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a member outside its
+ * range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth in each way that it may lie; the
+ * problem names the side and the room for it, and in `at` its row, from 0. MUSLIN_ERR_NOT_ENOUGH: the stock in hand
+ * does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set; MUSLIN_ERR_WORK_LIMIT: no plan from stock was found, and
+ * it was not shown that there is none; of both, rows being made from the highest pieces down, the problem says at which
+ * row it ends, how many pieces that wants, and for how many of them there is a plan. MUSLIN_ERR_OVERFLOW: all pieces
+ * one above the other, or each from a piece of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would.
+ * MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB, 8 more where a least_part is heeded, and 2 KiB for each row; time follows
+ * the work limit, up to five times that where stock does not suffice: about a hundred looks at parts of the request,
+ * each a 32nd of the limit; and half as much again each where up to 16 pieces are dealt out in every way. Source:
+ * Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips
+ * by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in, proven. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,
                                                const struct muslin_blank_spec *pieces, size_t row_size, size_t n,
                                                const struct muslin_cutplan_stock_spec *stock, size_t stock_size,
@@ -363,14 +358,15 @@ struct muslin_cutplan_width {
 };
 /* The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose cloth
  * differs. A plan at one width is also one at all wider, so lengths never rise from row to row. The work limit holds
- * for each. MUSLIN_ERR_CHOICE: a plan from stock. MUSLIN_ERR_RANGE: widths below 1, most below least; `widths` outside
- * 2 .. 1000, or not 1 where least is most. MUSLIN_ERR_OVERFLOW, _NO_MEMORY: as muslin_cutplan_create(). Capacity 0 asks
- * and searches nothing. Time: that of a plan for each width. Example: 40, 41, 42, 43 and 44 in: widths = 5. Since
- * 0.1. */
+ * for each; `progress` is told as for a plan, beginning anew with each width, and when it ends the search, the widths
+ * that follow get their first plan only. MUSLIN_ERR_CHOICE: a plan from stock. MUSLIN_ERR_RANGE: widths below 1, most
+ * below least; `widths` outside 2 .. 1000, or not 1 where least is most. MUSLIN_ERR_OVERFLOW, _NO_MEMORY: as
+ * muslin_cutplan_create(). Capacity 0 asks and searches nothing. Time: that of a plan for each width.
+ * Example: 40, 41, 42, 43 and 44 in: widths = 5. Since 0.1. */
 MUSLIN_API muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_len least_width,
-                                               muslin_len most_width, int64_t widths, struct muslin_cutplan_width *rows,
-                                               size_t row_size, size_t capacity, size_t *count,
-                                               struct muslin_problem *problem);
+                                               muslin_len most_width, int64_t widths, muslin_progress progress,
+                                               void *context, struct muslin_cutplan_width *rows, size_t row_size,
+                                               size_t capacity, size_t *count, struct muslin_problem *problem);
 
 /* The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece. A bolt
  * narrower than that needs another plan, see above; of nothing 0. MUSLIN_ERR_CHOICE: a plan from stock. Time follows
@@ -487,10 +483,12 @@ struct muslin_cutplan_checked {
                            the strips, pieces laid or things as the search noted them */
 };
 /* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
- * search. Allocates with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than
- * 2^40 steps, or keep more than 2^20 sums at once. Time: cases x ways x what fits in a strip. Example: fault = 0 of
+ * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound. Allocates
+ * with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than 2^40 steps, or keep
+ * more than 2^20 sums at once, or `progress` ended it. Time: cases x ways x what fits in a strip. Example: fault = 0 of
  * every plan that muslin_cutplan_create() makes. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_cutplan_checked *out,
+MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, muslin_progress progress,
+                                              void *context, struct muslin_cutplan_checked *out,
                                               struct muslin_problem *problem);
 
 #ifdef __cplusplus

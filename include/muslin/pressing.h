@@ -88,24 +88,26 @@ struct muslin_pressing_spec {
 /* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size);
 
-/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what
- * joins ask for is kept in every copy: a node that asks is taken as it is, or it is turned, or what holds it. Then
- * come few copies pressed the other way: as few as can be taken the other way, and of these turned what can be,
- * small nodes before what they are part of, by a quarter rather than by a half. Then comes the preference for the
- * darker side: fabrics whose darkness is stated and differs, else the first region of a unit. These are sought step
- * by step and not proved. Meetings of seams that are pressed open are left out. The plan is the best there is when
- * `proven` says so (small trees always), and never has more exceptions than all pressed in turn, see `alternating`,
- * or without turning. Whether what asks for a way may be turned is looked through node by node, as far as the work
- * limit goes. In joins of more than 64 children that repeat after 32 or fewer, places that lie two repeats apart are
- * taken alike; meetings there are told once, at the first. Same request, same plan. MUSLIN_ERR_RANGE,
- * MUSLIN_ERR_CHOICE: a member outside its range or choices. MUSLIN_ERR_WORK_LIMIT: edges of different nodes have
- * more than 2^26 pieces in all. MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts, plus the work limit,
- * up to four times where joins ask for a way. Source: a system of linear equations over two elements, solved by
- * elimination; branch and bound where not all can hold. Example: rows of equal blocks: every other row the other
- * way, no exception. Since 0.1. */
+/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what joins
+ * ask for is kept in every copy: a node that asks is taken as it is, or it is turned, or what holds it. Then come few
+ * copies pressed the other way: as few as can be taken the other way, and of these turned what can be, small nodes
+ * before what they are part of, by a quarter rather than by a half. Then comes the preference for the darker side:
+ * fabrics whose darkness is stated and differs, else the first region of a unit. These are sought step by step and not
+ * proved. Meetings of seams that are pressed open are left out. The plan is the best there is when `proven` says so
+ * (small trees always), and never has more exceptions than all pressed in turn, see `alternating`, or without turning.
+ * Whether what asks for a way may be turned is looked through node by node, as far as the work limit goes. In joins of
+ * more than 64 children that repeat after 32 or fewer, places that lie two repeats apart are taken alike; meetings
+ * there are told once, at the first. Same request, same plan. Allocator null: the quilt's. `progress` is told
+ * exceptions, beginning with those of all pressed in turn. MUSLIN_ERR_RANGE, MUSLIN_ERR_CHOICE: a member outside its
+ * range or choices. MUSLIN_ERR_WORK_LIMIT: edges of different nodes have more than 2^26 pieces in all.
+ * MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts, plus the work limit, up to four times where joins ask
+ * for a way. Source: a system of linear equations over two elements, solved by elimination; branch and bound where not
+ * all can hold. Example: rows of equal blocks: every other row the other way, no exception. Since 0.1. */
 MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *solution,
                                                 const struct muslin_pressing_spec *spec,
-                                                struct muslin_pressing **out, struct muslin_problem *problem);
+                                                const struct muslin_allocator *allocator, muslin_progress progress,
+                                                void *context, struct muslin_pressing **out,
+                                                struct muslin_problem *problem);
 
 /* Gives the plan's memory back; null is fine. Constant time. Example: muslin_pressing_free(pressing). Since 0.1. */
 MUSLIN_API void muslin_pressing_free(struct muslin_pressing *pressing);

@@ -15,7 +15,8 @@
  *               from the allocator and is given back: about 70 bytes a place, 16 a touch, 24 a print.
  *   Search      Places are filled one after the other, the most constrained first; then exchanges that lower the
  *               weight, or leave it, better the answer until it reaches the lower bound or the work limit. A search
- *               with a larger limit goes the same way further. Source: common practice of local search, no source;
+ *               with a larger limit goes the same way further. `progress` is told weights, as `touching` and `least`
+ *               in the result, from the first filling on. Source: common practice of local search, no source;
  *               chance is splitmix64 (Steele, Lea, Flood 2014).
  */
 #ifndef MUSLIN_SCATTER_H
@@ -70,10 +71,12 @@ struct muslin_scattered {
  * given to more places than it suffices for (`at`: the print). Example: 9 blocks of two prints, 5 and 4 of them, in 3 x
  * 3: none touch. Since 0.1. */
 MUSLIN_API muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec,
-                                               const struct muslin_allocator *allocator, const int64_t *prints,
-                                               size_t kinds, const struct muslin_touch_spec *touches,
-                                               size_t touch_size, size_t touch_n, const int64_t *given, int64_t *out,
-                                               struct muslin_scattered *result, struct muslin_problem *problem);
+                                               const int64_t *prints, size_t kinds,
+                                               const struct muslin_touch_spec *touches, size_t touch_size,
+                                               size_t touch_n, const int64_t *given,
+                                               const struct muslin_allocator *allocator, muslin_progress progress,
+                                               void *context, int64_t *out, struct muslin_scattered *result,
+                                               struct muslin_problem *problem);
 
 struct muslin_scatter_blocks_spec {
     uint32_t size;
@@ -119,10 +122,11 @@ struct muslin_placed_block {
  * apart. Example: four blocks with the same print left and right, in one row of four: turned by quarters in turn, none
  * meet. Since 0.1. */
 MUSLIN_API muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spec,
-                                               const struct muslin_allocator *allocator,
                                                const struct muslin_edge_prints_spec *blocks, size_t block_size,
-                                               size_t n, struct muslin_placed_block *rows, size_t row_size,
-                                               size_t capacity, size_t *count, struct muslin_scattered *result,
+                                               size_t n, const struct muslin_allocator *allocator,
+                                               muslin_progress progress, void *context,
+                                               struct muslin_placed_block *rows, size_t row_size, size_t capacity,
+                                               size_t *count, struct muslin_scattered *result,
                                                struct muslin_problem *problem);
 
 /* Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24 each),
@@ -131,9 +135,9 @@ MUSLIN_API muslin_status muslin_scatter_blocks(const struct muslin_scatter_block
  * in a set, neighbours with double weight; `pairs` counts each once. Of prints of which there are too many, strips stay
  * over. No search is needed: the answer is always the least there is, `proven` is 1 and `work` 0; the seed shuffles.
  * Source: pigeonhole. Example: 12 strips of 6 prints, two each, into 2 sets: every set has all six. Since 0.1. */
-MUSLIN_API muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec,
-                                             const struct muslin_allocator *allocator, const int64_t *prints,
-                                             size_t kinds, int64_t sets, int64_t strips_per_set, int64_t *out,
+MUSLIN_API muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec, const int64_t *prints,
+                                             size_t kinds, int64_t sets, int64_t strips_per_set,
+                                             const struct muslin_allocator *allocator, int64_t *out,
                                              struct muslin_scattered *result, struct muslin_problem *problem);
 
 /* The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of

@@ -80,13 +80,14 @@ MUSLIN_API muslin_status muslin_solution_value_spec_init(struct muslin_solution_
  * (a sum may be 0), more pieces than MUSLIN_COUNT_MAX; `at` is the number of the measure or node (muslin_id_number()).
  * Statuses of the recipes of units and setting triangles (unit.h, setting.h), `at` the node. MUSLIN_ERR_METHOD: a join
  * that must be strip-pieced has pieces that are not patches of one length. MUSLIN_ERR_NO_YIELD: a strip set as wide as
- * its fabric gives no segment. MUSLIN_ERR_NO_MEMORY. Time and memory follow the nodes of the quilt up to the root, plus
- * a sort of the cut list. Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0, &solution, NULL). Since 0.1.
- * */
+ * its fabric gives no segment. MUSLIN_ERR_NO_MEMORY. Allocator null: the quilt's. Time and memory follow the nodes of
+ * the quilt up to the root, plus a sort of the cut list. Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0,
+ * NULL, &solution, NULL). Since 0.1. */
 MUSLIN_API muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id root,
                                                 const struct muslin_solution_spec *spec,
                                                 const struct muslin_solution_value_spec *values, size_t row_size,
-                                                size_t n, struct muslin_solution **out, struct muslin_problem *problem);
+                                                size_t n, const struct muslin_allocator *allocator,
+                                                struct muslin_solution **out, struct muslin_problem *problem);
 
 /* Gives the solution's memory back; null is fine. Example: muslin_solution_free(solution). Since 0.1. */
 MUSLIN_API void muslin_solution_free(struct muslin_solution *solution);

@@ -446,7 +446,7 @@ static void compare(const struct request *request, struct tally *tally)
     if (status == MUSLIN_OK)
         status = muslin_cutplan_totals(plan, &totals, NULL);
     if (status == MUSLIN_OK)
-        status = muslin_cutplan_check(plan, &checked, NULL);
+        status = muslin_cutplan_check(plan, NULL, NULL, &checked, NULL);
     tally->plans++;
     tally->proven += totals.proven;
     if (status != MUSLIN_OK || totals.least > least || totals.cost < least || (totals.proven && totals.cost != least) ||

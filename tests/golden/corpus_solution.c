@@ -70,7 +70,8 @@ struct muslin_solution *tree_solve(struct golden *g, struct tree *tree, muslin_i
     for (size_t i = 0; i < VALUES; i++)
         values[i] = draw_value(g, tree);
     shelf_refuse(g, &tree->shelf, 20, 12);
-    told(g, muslin_solution_create(draw_quilt(g, tree), root, &spec, values, sizeof values[0], n, &solution, ask(g)));
+    told(g, muslin_solution_create(draw_quilt(g, tree), root, &spec, values, sizeof values[0], n, NULL, &solution,
+                                   ask(g)));
     tree->shelf.refused = 0;
     take_number(g, solution != NULL);
     return solution;

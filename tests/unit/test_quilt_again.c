@@ -545,7 +545,7 @@ static struct muslin_solution *try_to_solve(const struct muslin_quilt *quilt, in
     const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_quilt_id(quilt, MUSLIN_SORT_NODE, number, root, NULL));
-    muslin_status status = muslin_solution_create(quilt, *root, &spec, NULL, 0, 0, &solution, problem);
+    muslin_status status = muslin_solution_create(quilt, *root, &spec, NULL, 0, 0, NULL, &solution, problem);
     ck_assert_int_eq(status, problem->status);
     return solution;
 }

@@ -148,7 +148,7 @@ START_TEST(pieces_longer_than_the_cloth_is_wide_are_told)
         /* of cloth an inch wider all pieces without a print fit, and so does this width */
         struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
         const struct muslin_solution_value_spec wider = { sizeof wider, 0, cases[i].fabric, WHOLE_IN(41) };
-        ck_ok(muslin_solution_create(sewn.quilt, patch, &spec, &wider, sizeof wider, 1, &listed.solution, NULL));
+        ck_ok(muslin_solution_create(sewn.quilt, patch, &spec, &wider, sizeof wider, 1, NULL, &listed.solution, NULL));
         list_all(&listed);
         ck_assert_uint_eq(listed.cuts[0].warnings, 0);
         end_list(&listed);

@@ -30,7 +30,7 @@ static inline void list_with(struct listed *listed, struct muslin_quilt *quilt, 
                              const struct muslin_solution_spec *spec)
 {
     listed->solution = NULL;
-    ck_ok(muslin_solution_create(quilt, root, spec, NULL, 0, 0, &listed->solution, NULL));
+    ck_ok(muslin_solution_create(quilt, root, spec, NULL, 0, 0, NULL, &listed->solution, NULL));
     list_all(listed);
 }
 

@@ -728,7 +728,8 @@ START_TEST(an_addition_too_small_for_setting_triangles_is_refused)
     muslin_id field = point_of(&sewn, 2, 2, WHOLE_IN(6), 0);
     solve.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     solve.quarter_addition = WHOLE_IN(1);
-    ck_status(muslin_solution_create(sewn.quilt, field, &solve, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_CUSTOMARY);
+    ck_status(muslin_solution_create(sewn.quilt, field, &solve, NULL, 0, 0, NULL, &solution,
+                                     &problem), MUSLIN_ERR_CUSTOMARY);
     ck_assert_int_eq(problem.at, muslin_id_number(field));
     ck_assert_ptr_null(solution);
     end_sewing(&sewn);
@@ -919,7 +920,8 @@ START_TEST(rows_too_high_for_a_strip_are_refused)
     struct muslin_solution *solution = NULL;
     begin_sewing(&sewn);
     muslin_id node = triangles_of(&sewn, 1, 1, 1, MUSLIN_UNIT_SIZE_MAX + 1);
-    ck_status(muslin_solution_create(sewn.quilt, node, &solve, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_solution_create(sewn.quilt, node, &solve, NULL, 0, 0, NULL, &solution,
+                                     &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
     end_sewing(&sewn);
 }
@@ -993,7 +995,7 @@ START_TEST(every_allocation_may_fail)
     for (size_t round = 1; failed; round++) {
         struct muslin_solution *solution = NULL;
         fail_at(&sewn, round);
-        muslin_status status = muslin_solution_create(sewn.quilt, top, &solve, NULL, 0, 0, &solution, NULL);
+        muslin_status status = muslin_solution_create(sewn.quilt, top, &solve, NULL, 0, 0, NULL, &solution, NULL);
         failed = sewn.memory.has_failed;
         ck_status(status, failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
         muslin_solution_free(solution);
@@ -1034,7 +1036,7 @@ START_TEST(what_a_recipe_warns_of_is_told_of_its_cuts)
         solve.direction = cases[i].direction;
         solve.grid = IN(0, 1, 4);
         ck_ok(muslin_quilt_unit(sewn.quilt, &spec, fabrics, 2, &unit, NULL));
-        ck_ok(muslin_solution_create(sewn.quilt, unit, &solve, NULL, 0, 0, &solution, NULL));
+        ck_ok(muslin_solution_create(sewn.quilt, unit, &solve, NULL, 0, 0, NULL, &solution, NULL));
         ck_ok(muslin_solution_cuts(solution, rows, sizeof rows[0], 2, &count, NULL));
         ck_ok(muslin_solution_totals(solution, &totals, NULL));
         ck_assert_uint_eq(count, 2);

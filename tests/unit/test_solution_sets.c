@@ -93,7 +93,7 @@ START_TEST(the_rail_fence_of_the_handout)
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     const struct muslin_solution_value_spec wider[] = { { sizeof wider[0], 0, sewn.blue, WHOLE_IN(42) },
                                                { sizeof wider[0], 0, sewn.white, WHOLE_IN(42) } };
-    ck_ok(muslin_solution_create(sewn.quilt, top, &spec, wider, sizeof wider[0], 2, &listed.solution, NULL));
+    ck_ok(muslin_solution_create(sewn.quilt, top, &spec, wider, sizeof wider[0], 2, NULL, &listed.solution, NULL));
     list_all(&listed);
     ck_assert_int_eq(listed.sets[0].segments_per_set, 4);
     ck_assert_uint_eq(listed.sets[0].warnings, MUSLIN_WARN_NO_SLACK);
@@ -211,13 +211,13 @@ static void ck_not_solved(struct sewn *sewn, muslin_id node, muslin_status statu
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_problem problem = PROBLEM;
     struct muslin_solution *solution = NULL;
-    ck_status(muslin_solution_create(sewn->quilt, node, &spec, NULL, 0, 0, &solution, &problem), status);
+    ck_status(muslin_solution_create(sewn->quilt, node, &spec, NULL, 0, 0, NULL, &solution, &problem), status);
     ck_assert_ptr_null(solution);
     ck_assert_int_eq(problem.argument, argument);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
     /* so does a top that holds it */
-    ck_status(muslin_solution_create(sewn->quilt, repeat_of(sewn->quilt, node, 1, 2), &spec, NULL, 0, 0, &solution,
-                                     &problem), status);
+    ck_status(muslin_solution_create(sewn->quilt, repeat_of(sewn->quilt, node, 1, 2), &spec, NULL, 0, 0, NULL,
+                                     &solution, &problem), status);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
 }
 
@@ -287,11 +287,13 @@ START_TEST(what_cannot_be_a_set_is_told_in_words)
     const muslin_id unlike[] = { square, tall };
     const muslin_id long_ones[] = { tall, tall };
     muslin_id must = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, unlike, 2);
-    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_METHOD);
+    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, NULL, &solution,
+                                     &problem), MUSLIN_ERR_METHOD);
     ck_assert_str_eq(problem.text, "Strip piecing is 2, but its pieces are not all patches of one length: no strip set "
                                    "makes them.");
     must = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, long_ones, 2);
-    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_NO_YIELD);
+    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, NULL, &solution,
+                                     &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_str_eq(problem.text, "Cut size of a segment is 60 1/2 in, but there is room for at most 40 in.");
     end_sewing(&sewn);
 }
@@ -356,7 +358,7 @@ START_TEST(the_narrowest_fabric_rules)
     const struct muslin_solution_value_spec widths[] = { { sizeof widths[0], 0, sewn.white, WHOLE_IN(36) } };
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     spec.tops = 14;
-    ck_ok(muslin_solution_create(sewn.quilt, three_squares(&sewn), &spec, widths, sizeof widths[0], 1,
+    ck_ok(muslin_solution_create(sewn.quilt, three_squares(&sewn), &spec, widths, sizeof widths[0], 1, NULL,
                                  &listed.solution, NULL));
     list_all(&listed);
     ck_assert_int_eq(listed.sets[0].strip_length, WHOLE_IN(36));

@@ -105,6 +105,8 @@ export class Library {
         this.#told.push(told);
         try {
             run();
+        } catch (failure) {
+            throw "raised" in told ? told.raised : failure;
         } finally {
             this.#told.pop();
         }
