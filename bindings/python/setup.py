@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""What pyproject.toml cannot say: a wheel with a copy of the library inside is for one platform, and for any Python 3."""
+"""What pyproject.toml cannot say: a wheel with a copy of the library inside is for one platform and any Python 3."""
 from pathlib import Path
 
 from setuptools import setup

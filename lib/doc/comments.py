@@ -182,7 +182,7 @@ ENTRY = re.compile(r"^( *)(\S+(?: \S+){0,4})( {2,})(?=\S)")
 
 
 def blocks(comment: str) -> List[Block]:
-    """Paragraphs at the margin; an entry is a label, two blanks or more, and text that goes on under its beginning; what
+    """Paragraphs at the margin; an entry is a label, two blanks or more, and text that goes on under its start; what
     stands further in than that is a table; other lines that are indented are bullets and go on further in."""
     found: List[Block] = []
     current: Optional[Block] = None
@@ -249,9 +249,9 @@ def alike(before: str, name: str) -> bool:
 
 
 def of_members(item: Item) -> Dict[str, str]:
-    """What is said of each member of a struct or value of an enum. A member's comment also speaks for those right behind
-    it whose names are alike, or which say "so"; size, flags and pads are as base.h says of every struct. An enum's comment speaks for values
-    of which none has a comment, because their names are words enough."""
+    """What is said of each member of a struct or value of an enum. A member's comment also speaks for those behind
+    it whose names are alike, or which say "so"; size, flags and pads are as base.h says of every struct. An enum's
+    comment speaks for values of which none has a comment, because their names are words enough."""
     named = item.kind == "enum" and not any(member.comment for member in item.members)
     said: Dict[str, str] = {}
     speaker: Optional[Member] = None
@@ -274,7 +274,7 @@ def of_members(item: Item) -> Dict[str, str]:
 
 
 def of_enums(items: List[Item]) -> Dict[str, str]:
-    """What is said of each enum: its own comment, or which members and functions of its header say that they take it."""
+    """What is said of each enum: its own comment, or which members and functions of its header say they take it."""
     said = {item.name: item.comment for item in items if item.kind == "enum"}
     for name in [name for name, comment in said.items() if not comment]:
         mention = re.compile(rf"\benum {name}\b")

@@ -191,13 +191,13 @@ def ending(name: str, others: List[str]) -> Iterator[str]:
 
 def overview(read: Dict[str, List[Item]], version: str) -> Iterator[str]:
     """muslin.3: what all calls have in common, from base.h, and which page answers what."""
-    yield f'.\\" SPDX-License-Identifier: MIT\n.\\" Written by lib/doc/man.py from muslin/base.h.'
+    yield '.\\" SPDX-License-Identifier: MIT\n.\\" Written by lib/doc/man.py from muslin/base.h.'
     yield f".Dd {DATE}\n.Dt MUSLIN 3\n.Os muslin {version}\n.Sh NAME\n.Nm muslin\n.Nd quilt arithmetic as a C library"
     yield ".Sh LIBRARY\nlibmuslin, -lmuslin\n.Sh SYNOPSIS\n.In muslin/muslin.h\n.Pp"
     yield ".Nm cc Ar file.c Li $(pkg-config --cflags --libs muslin)"
     yield ".Sh DESCRIPTION"
-    yield plain("The arithmetic of a quilt: from the sizes that someone wants to see, to what must be cut, sewn, pressed "
-                "and bought, and back again. Results are exact, or rounded once in a direction that the caller names; "
+    yield plain("The arithmetic of a quilt: from the sizes that someone wants to see, to what must be cut, sewn, "
+                "pressed and bought, and back again. Results are exact, or rounded once in a direction that the caller names; "
                 "they carry their working, and tell how near to the edge they stand.")
     yield ".Pp"
     yield plain("One page for each header, from the number to the whole quilt; muslin/muslin.h includes all:")

@@ -6,7 +6,7 @@ usage: documented.py [INCLUDE_FOLDER]      (by default include/muslin)
        documented.py --controls            takes every comment away in turn, and fails where that is not missed
 
 A function's comment says since when it exists and has an example; whether that runs is for tests/consumers/examples.py.
-Its failures, its cost and which threads may call it stand there too, or once for all calls at the head of its header, or
+Its failures, its cost and which threads may call it stand there too, or once for all at the head of its header, or
 in base.h. lib/doc/comments.py says which comment speaks for what; the manual pages and the HTML are made by the same
 rules, so that what passes here is what a reader finds there.
 """
@@ -88,8 +88,8 @@ def speaking(text: str) -> Iterator["re.Match[str]"]:
 
 
 def controls(folder: Path) -> bool:
-    """Takes every speaking comment away, alone, in a copy of its header. A function's must be missed; of others a few are
-    not, because another one speaks for the same: a struct's functions, or the member before that is alike."""
+    """Takes every speaking comment away, alone, in a copy of its header. A function's must be missed; of others a few
+    are not, because another one speaks for the same: a struct's functions, or the member before that is alike."""
     base = conventions(folder)
     counts = {"missed": 0, "not missed": 0, "of functions not missed": 0}
     for path in sorted(folder.glob("*.h")):
