@@ -80,6 +80,14 @@ def faults(text: str, api: Api) -> Iterator[str]:
         yield f"version {api['version']} has no section"
 
 
+def controls(text: str) -> Iterator[Tuple[str, str]]:
+    """Logs that are wrong."""
+    yield "a function left out", text.replace("`muslin_length_add()`,", "")
+    yield "a name that is none", text + "\n`muslin_length_ad()`\n"
+    yield "a member that is none", text + "\n`struct muslin_problem.length`\n"
+    yield "a former name that exists", text + "\n| `muslin_length_add` | `muslin_length_sum` |\n"
+
+
 # ---- writing ---------------------------------------------------------------------------------------------------------
 
 def functions_of(module: str, version: str, versions: List[str], api: Api) -> List[str]:
@@ -164,7 +172,8 @@ def main(arguments: List[str]) -> int:
     if arguments == ["--write"]:
         LOG.write_text(write(text, api), encoding="utf-8")
         return 0
-    wrong = list(faults(text, api))
+    wrong = list(faults(text, api)) + [f"this should be wrong: {what}" for what, broken in controls(text)
+                                       if not list(faults(broken, api))]
     print("\n".join(wrong + [f"{len(set(named(text)))} names, {len(wrong)} wrong"]))
     return 1 if wrong else 0
 
