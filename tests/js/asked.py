@@ -300,7 +300,7 @@ def methods(handle: str) -> List[str]:
 
 SQUARE = [{"piece": piece, "x": x * INCH, "y": y * INCH} for piece in (-1, 0)
           for x, y in ((0, 0), (4, 0), (4, 4), (0, 4))]
-KIT = {"rows": [{"cut_width": 20320, "cut_length": 20320, "count": 4}],
+KIT = {"pieces": [{"cut_width": 20320, "cut_length": 20320, "count": 4}],
        "stock": {"kind": 4, "width": 20 * INCH, "length": 18 * INCH, "count": 30}}
 SURE = [("muslin_seam_calibrate", {"cuts": [20320] * 4, "measured": 68072, "stitched": 2032}),
         ("muslin_cutlist_lists_from_stock", KIT), ("muslin_cutlist_lists_rows", KIT),

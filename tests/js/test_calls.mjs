@@ -120,12 +120,12 @@ test("a refusal is an error of its status, with the library's sentence", () => {
             assert.ok(error instanceof kind);
         assert.equal(error.name, "MuslinSeamTooWideError");
         assert.equal(error.message, "Cut width of a strip is 2 1/2 in, but its seams take 2 1/2 in.");
-        const { status, argument, at, length, value, limit } = error;
-        assert.deepEqual({ status, argument, at, length, value, limit },
-            { status: "seamTooWide", argument: "stripCut", at: 0, length: 0, value: 20320n, limit: 20320n });
+        const { status, argument, at, bytes, value, limit } = error;
+        assert.deepEqual({ status, argument, at, bytes, value, limit },
+            { status: "seamTooWide", argument: "stripCut", at: 0, bytes: 0, value: 20320n, limit: 20320n });
         return true;
     });
-    assert.throws(() => muslin.lengthParse("2 1/2 ells"), { status: "textUnit", at: 6, length: 4 });
+    assert.throws(() => muslin.lengthParse("2 1/2 ells"), { status: "textUnit", at: 6, bytes: 4 });
     assert.throws(() => muslin.lengthParse("2 \ud800"), { status: "textEncoding", at: 2 });
 });
 

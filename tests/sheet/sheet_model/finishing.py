@@ -128,7 +128,7 @@ class Finishing:
         self.panels(best)
         account.take("Join the <n:n> pieces of the insert end to end first", lambda m: account.holds(
             m, best["layout"] in (7, 8) and int(m["n"]) == best["pieces"] - 2 > 1, f"of {best['pieces'] - 2} pieces"))
-        account.take("sew the pieces with <a:L> seams", lambda m: account.same(m, "a", ruler.measured(self.back.seam)))
+        account.take("sew the pieces with <a:L> seams", lambda m: account.same(m, "a", ruler.measured(self.back.allowance)))
         sewn = account.take("Sewn together it measures <size:S> unfinished.", lambda m: account.same(
             m, "size", ruler.by(best["joined_width"], best["joined_length"])))
         if sewn != (pieces > 1):
