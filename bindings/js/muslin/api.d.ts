@@ -581,6 +581,12 @@ export type Grain =
     /** the edges that lay along the strip; the slanted ones are bias */
     | "stripEdges";
 
+/** enum muslin_hand, muslin/unit.h */
+export type Hand =
+    /** as the kinds say, and all that have no hands */
+    | "first"
+    | "mirrored";
+
 /** enum muslin_stage, muslin/unit.h */
 export type Stage =
     /** what is seen of a patch: the finished patches fill the unit without gap or overlap */
@@ -1001,7 +1007,7 @@ export type Axis =
 
 /** enum muslin_strip_piecing, muslin/quilt.h */
 export type StripPiecing =
-    /** as a strip set where that takes fewer cuts and pays, see muslin_strip_set */
+    /** as a strip set where that takes fewer cuts and pays, see muslin_stripset */
     | "whereFewer"
     /** as a strip set; solving fails where the pieces do not allow it */
     | "always"
@@ -1018,6 +1024,11 @@ export type SeamPress =
     | "toLast"
     /** half to either side: does not nest, and needs not */
     | "open";
+
+/** enum muslin_sixty_first, muslin/quilt.h */
+export type SixtyFirst =
+    | "onSide"
+    | "onPoint";
 
 /** enum muslin_measure_kind, muslin/quilt.h */
 export type MeasureKind =
@@ -1097,6 +1108,12 @@ export type TermKind =
     /** half of the measure `id`: the height of geese */
     | "half";
 
+/** enum muslin_prefer, muslin/pressing.h */
+export type Prefer =
+    | "nothing"
+    /** seams go towards the darker fabric where nesting leaves the choice */
+    | "darker";
+
 /** enum muslin_press, muslin/pressing.h */
 export type Press =
     | "left"
@@ -1119,6 +1136,23 @@ export type OtherWay =
      * for end
      */
     | "turned";
+
+/** enum muslin_towards, muslin/pressing.h */
+export type Towards =
+    /** open */
+    | "neither"
+    /** the left or upper one */
+    | "first"
+    | "second";
+
+/** enum muslin_preferred, muslin/pressing.h */
+export type Preferred =
+    /** neither way is preferred */
+    | "neither"
+    /** pressed as preferred */
+    | "kept"
+    /** ... against it */
+    | "against";
 
 /** enum muslin_sewing_kind, muslin/sewing.h */
 export type SewingKind =
@@ -1193,6 +1227,8 @@ export type CutplanStripKind =
 
 /** enum muslin_cutplan_fault, muslin/cutplan.h */
 export type CutplanFault =
+    /** all is well */
+    | "none"
     /** fewer pieces of a size than are wanted */
     | "missing"
     /** a strip holds more than its room, or pieces overlap */
@@ -2041,12 +2077,12 @@ export interface Harvest {
 
 /** struct muslin_stripset_print, muslin/stripset.h */
 export interface StripsetPrint {
-    /** strips of this print */
+    /** strips of this print. Initially 0. */
     readonly inHand?: Whole;
-    /** strips of it in each set, 0 or more */
+    /** strips of it in each set, 0 or more. Initially 0. */
     readonly perSet?: Whole;
-    /** out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for */
-    readonly left?: Whole;
+    /** out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for. Initially 0. */
+    readonly leftOver?: Whole;
 }
 
 /** struct muslin_cutlist_piece_spec, muslin/cutlist.h */
@@ -2182,10 +2218,10 @@ export interface CutlistPart {
     readonly beginsAt: Length;
 }
 
-/** struct muslin_cutlist_sets, muslin/cutlist.h */
-export interface CutlistSets {
+/** struct muslin_cutlist_lists, muslin/cutlist.h */
+export interface CutlistLists {
     /** whole lists that the stock in hand gives */
-    readonly sets: number;
+    readonly lists: number;
     /** pieces of stock for them */
     readonly stockUsed: number;
     /** in hand and not touched */
@@ -2419,7 +2455,7 @@ export interface UnitSpec {
     /** ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick. Initially 0. */
     readonly quarterAddition?: LengthLike;
     /** OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0. Initially 0. */
-    readonly trim?: LengthLike;
+    readonly trimRoom?: LengthLike;
     /** cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX. Initially 1/8 in. */
     readonly grid?: LengthLike;
     /** below grid. Initially 0. */
@@ -2529,8 +2565,8 @@ export interface UnitPiece {
     readonly gives: number;
     /** enum muslin_grain, of the pieces in the end */
     readonly grain: Grain;
-    /** 1: the first hand or none; 2: mirrored */
-    readonly hand: number;
+    /** enum muslin_hand */
+    readonly hand: Hand;
     /**
      * degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0 for a
      * rectangle
@@ -2644,7 +2680,7 @@ export interface SettingSpec {
 export interface Setting {
     readonly blocks: number;
     /** of them, turned: half of all, down, unless none is */
-    readonly turned: number;
+    readonly blocksTurned: number;
     /** of the top without borders */
     readonly finishedWidth: Length;
     readonly finishedLength: Length;
@@ -3295,56 +3331,67 @@ export interface MedallionSpec {
 
 /** struct muslin_medallion_row, muslin/rounds.h */
 export interface MedallionRow {
-    /** enum muslin_round_kind */
+    /** enum muslin_round_kind. Initially "plain". */
     readonly kind?: RoundKind | null;
-    /** enum muslin_round_corner */
+    /** enum muslin_round_corner. Initially "squares". */
     readonly corner?: RoundCorner | null;
-    /** finished width of the border, of PIECED the depth of a unit; of COPING the least width wanted, which may be 0 */
+    /**
+     * finished width of the border, of PIECED the depth of a unit; of COPING the least width wanted, which may be 0.
+     * Initially 0.
+     */
     readonly width?: LengthLike;
-    /** PIECED: finished length of a unit along the border; else not used, 0 or more */
+    /** PIECED: finished length of a unit along the border; else not used, 0 or more. Initially 0. */
     readonly repeat?: LengthLike;
-    /** COPING: the greatest width allowed, width or more; else not used, 0 or more */
+    /** COPING: the greatest width allowed, width or more; else not used, 0 or more. Initially 0. */
     readonly most?: LengthLike;
-    /** out: finished, within this round */
+    /** out: finished, within this round. Initially 0. */
     readonly beforeWidth?: LengthLike;
+    /** Initially 0. */
     readonly beforeHeight?: LengthLike;
-    /** finished, with this round */
+    /** finished, with this round. Initially 0. */
     readonly afterWidth?: LengthLike;
+    /** Initially 0. */
     readonly afterHeight?: LengthLike;
-    /** finished width of both side borders together: after_width - before_width */
+    /** finished width of both side borders together: after_width - before_width. Initially 0. */
     readonly sidePair?: LengthLike;
+    /** Initially 0. */
     readonly topPair?: LengthLike;
-    /** of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider */
+    /** of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider. Initially 0. */
     readonly sideFinished?: LengthLike;
+    /** Initially 0. */
     readonly topFinished?: LengthLike;
-    /** width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip */
+    /** width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip. Initially 0. */
     readonly sideCut?: LengthLike;
+    /** Initially 0. */
     readonly topCut?: LengthLike;
-    /** length of a side as cut, of PIECED unfinished: what it must measure */
+    /** length of a side as cut, of PIECED unfinished: what it must measure. Initially 0. */
     readonly sideLength?: LengthLike;
+    /** Initially 0. */
     readonly topLength?: LengthLike;
-    /** PIECED: whole units in each side ... */
+    /** PIECED: whole units in each side ... Initially 0. */
     readonly sideUnits?: Whole;
-    /** ... and in top and bottom each */
+    /** ... and in top and bottom each. Initially 0. */
     readonly topUnits?: Whole;
-    /** in the round: 2 x both, corner squares apart */
+    /** in the round: 2 x both, corner squares apart. Initially 0. */
     readonly units?: Whole;
-    /** 4 or 0; cut as wide as side_cut and as high as top_cut */
+    /** 4 or 0; cut as wide as side_cut and as high as top_cut. Initially 0. */
     readonly cornerSquares?: Whole;
-    /** PIECED: of the run, beyond its whole units */
+    /** PIECED: of the run, beyond its whole units. Initially 0. */
     readonly sideRest?: LengthLike;
+    /** Initially 0. */
     readonly topRest?: LengthLike;
-    /** PIECED: repeat + m */
+    /** PIECED: repeat + m. Initially 0. */
     readonly unitUnfinished?: LengthLike;
-    /** 1 unless a PIECED round leaves a rest on a side or on the top */
+    /** 1 unless a PIECED round leaves a rest on a side or on the top. Initially 0. */
     readonly divides?: Whole;
-    /** 1 when side and top differ in width: COPING only */
+    /** 1 when side and top differ in width: COPING only. Initially false. */
     readonly unequal?: boolean;
     /**
      * after_width + m: what the top must measure with this round, and how long a row for top or bottom is with its
-     * corner squares
+     * corner squares. Initially 0.
      */
     readonly afterUnfinishedWidth?: LengthLike;
+    /** Initially 0. */
     readonly afterUnfinishedHeight?: LengthLike;
 }
 
@@ -3823,27 +3870,29 @@ export interface FitRescaleSpec {
 
 /** struct muslin_fit_rescale_row, muslin/fit.h */
 export interface FitRescaleRow {
-    /** in: as it is, 1 .. MUSLIN_SIZE_MAX */
+    /** in: as it is, 1 .. MUSLIN_SIZE_MAX. Initially 0. */
     readonly finished?: LengthLike;
-    /** finished x numerator / denominator, to the nearest tick, ties up ... */
+    /** finished x numerator / denominator, to the nearest tick, ties up ... Initially 0. */
     readonly newFinished?: LengthLike;
-    /** ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator */
+    /**
+     * ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator. Initially 0.
+     */
     readonly rest?: Whole;
-    /** new_finished + 2 s + u */
+    /** new_finished + 2 s + u. Initially 0. */
     readonly newCut?: LengthLike;
     /**
      * the largest cut size on the grid that is not larger than the exact one; 0 where nothing would be seen of it (2 s
-     * + u or less)
+     * + u or less). Initially 0.
      */
     readonly cutBelow?: LengthLike;
     /**
      * the nearest on the grid, ties up, of those of which something is seen (above 2 s + u): cut_above where the
-     * nearest of all is no such one
+     * nearest of all is no such one. Initially 0.
      */
     readonly cutNearest?: LengthLike;
-    /** the smallest on the grid that is not smaller */
+    /** the smallest on the grid that is not smaller. Initially 0. */
     readonly cutAbove?: LengthLike;
-    /** 1 when the exact cut size lies on the grid: all four are then the same */
+    /** 1 when the exact cut size lies on the grid: all four are then the same. Initially false. */
     readonly onGrid?: boolean;
 }
 
@@ -3872,8 +3921,8 @@ export interface FitRescaled {
 export interface BindingWidthSpec {
     /** enum muslin_fold. Initially "double". */
     readonly fold?: Fold | null;
-    /** s, from the raw edge of the binding to its seam; an allowance. Initially 1/4 in. */
-    readonly seam?: LengthLike;
+    /** s, from the raw edge of the binding to its seam. Initially 1/4 in. */
+    readonly allowance?: LengthLike;
     /** finished width shown on the front, from the seam to the edge of the quilt. Initially 1/4 in. */
     readonly front?: LengthLike;
     /** t of the quilt sandwich at the edge. Initially 0. */
@@ -3984,7 +4033,7 @@ export interface Bias {
     /** of bias strip obtained, down to a tick; 0 if none */
     readonly length: Length;
     /** side of the square to cut (least square), else 0 */
-    readonly square: Length;
+    readonly squareCut: Length;
     /** sqrt(wanted x w), nearest tick (least square), else 0: the published rule, a lower bound only */
     readonly areaRule: Length;
     /** length - wanted (least square), else 0 */
@@ -4056,9 +4105,9 @@ export interface BackingSpec {
     /** cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more. Initially 0. */
     readonly selvage?: LengthLike;
     /** q, allowance of the backing's seams. Initially 1/2 in. */
-    readonly seam?: LengthLike;
+    readonly allowance?: LengthLike;
     /** added to each panel's length, for squaring. Initially 0. */
-    readonly endTrim?: LengthLike;
+    readonly endLoss?: LengthLike;
     /**
      * pattern repeat along the cloth; each length cut is a whole number of them, the first too; 0 for none. Initially
      * 0.
@@ -4204,7 +4253,7 @@ export interface StripquiltSpec {
     readonly allowance?: LengthLike;
     /** u. Initially 0. */
     readonly takeUp?: LengthLike;
-    /** as in muslin_yield_spec. Initially 0. */
+    /** taken off each end, as in muslin_yield_spec. Initially 0. */
     readonly endTrim?: LengthLike;
     /** Initially 0. */
     readonly resquareLoss?: LengthLike;
@@ -4532,8 +4581,9 @@ export interface QuiltSpec {
      */
     readonly most?: Whole;
     /**
-     * what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory: one made later in its
-     * place may get it again. Initially 0.
+     * what marks this quilt's ids, 1 .. 2^20 - 1: whoever has several quilts numbers them, so that none takes another's
+     * ids. 0: taken from where the quilt lies in memory, another one in every run; one made later in its place may get
+     * it again. Initially 1.
      */
     readonly tag?: Whole;
 }
@@ -4589,8 +4639,8 @@ export interface QuiltUnitSpec {
     readonly kind?: UnitKind | null;
     /** enum muslin_unit_method. Initially "twoAtATime". */
     readonly method?: UnitMethod | null;
-    /** 1 or 2; 1 for kinds without hands. Initially 1. */
-    readonly hand?: Whole;
+    /** enum muslin_hand; FIRST for kinds without hands. Initially "first". */
+    readonly hand?: Hand | null;
 }
 
 /** struct muslin_quilt_join_spec, muslin/quilt.h */
@@ -4697,10 +4747,12 @@ export interface QuiltSashedSpec {
     readonly sash?: Id;
     /** Initially 0. */
     readonly sashFabric?: Id;
-    /** fabric of the squares where sashes cross; 0: sashes between rows run through. Initially 0. */
+    /** fabric of CORNERSTONES; 0: as the sashes; without them 0. Initially 0. */
     readonly cornerstone?: Id;
-    /** 1: sashes also round the outside; 0: between blocks only. Initially false. */
+    /** The flag MUSLIN_QUILT_SASHED_FRAME. Initially false. */
     readonly frame?: boolean;
+    /** The flag MUSLIN_QUILT_SASHED_CORNERSTONES. Initially false. */
+    readonly cornerstones?: boolean;
 }
 
 /** struct muslin_quilt_diagonal_spec, muslin/quilt.h */
@@ -4735,11 +4787,8 @@ export interface QuiltSixtySpec {
     readonly height?: Id;
     /** of the half-triangles that close both ends. Initially 0. */
     readonly endFabric?: Id;
-    /**
-     * 1: the first row begins with a triangle that stands on its side, and rows alternate; 2: with one on its point.
-     * Initially 1.
-     */
-    readonly first?: Whole;
+    /** enum muslin_sixty_first. Initially "onSide". */
+    readonly first?: SixtyFirst | null;
 }
 
 /** struct muslin_quilt_sixty_piece_spec, muslin/quilt.h */
@@ -4804,14 +4853,14 @@ export interface SolutionSpec {
     /** Initially 0. */
     readonly quarterAddition?: LengthLike;
     /** OVERSIZE: room to trim units and setting triangles. Initially 0. */
-    readonly trim?: LengthLike;
-    /** strip sets, as in struct muslin_yield_spec. Initially 0. */
+    readonly trimRoom?: LengthLike;
+    /** strip sets: taken off each end, as in struct muslin_yield_spec. Initially 0. */
     readonly endTrim?: LengthLike;
     /** Initially 0. */
     readonly resquareLoss?: LengthLike;
     /** Initially 0. */
     readonly resquareEvery?: Whole;
-    /** 0: cut straight through from one end; else from both. Initially 0. */
+    /** must be 0 with FROM_ONE_END. Initially 0. */
     readonly foldClear?: LengthLike;
     /** enum muslin_allowance_policy. Initially "exact". */
     readonly policy?: AllowancePolicy | null;
@@ -4821,6 +4870,8 @@ export interface SolutionSpec {
     readonly direction?: Direction | null;
     /** enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER. Initially "whereFewer". */
     readonly stripPiecing?: StripPiecing | null;
+    /** The flag MUSLIN_YIELD_FROM_ONE_END. Initially true. */
+    readonly fromOneEnd?: boolean;
 }
 
 /** struct muslin_solution_value_spec, muslin/solution.h */
@@ -4880,15 +4931,15 @@ export interface SolutionTotal {
     /** of one top: what its finished outlines cover, each in its own frame */
     readonly patchArea: bigint;
     /** where edges meet, the two differ by no more than this; 0 where everything is exact */
-    readonly areaBound: bigint;
+    readonly areaError: bigint;
     /** rows of muslin_solution_misfits() that are no ease, ... */
     readonly misfits: number;
     /** ... and that are */
     readonly eased: number;
     /** rows of muslin_solution_cuts() */
     readonly cuts: number;
-    /** rows of muslin_solution_strip_sets() */
-    readonly stripSets: number;
+    /** rows of muslin_solution_stripsets() */
+    readonly stripsets: number;
     /** all that the rows of cuts, and of strip sets that are used, carry */
     readonly warnings: readonly Warning[];
     /** 1 when nothing in it was rounded */
@@ -4975,10 +5026,10 @@ export interface SolutionCut {
     /** enum muslin_grain */
     readonly grain: Grain;
     /**
-     * 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the square
-     * one, rises to the right
+     * enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen upwards from the square one,
+     * rises to the right
      */
-    readonly hand: number;
+    readonly hand: Hand;
     /** degrees, as in struct muslin_unit_piece */
     readonly angle: number;
     /** of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0 */
@@ -4993,8 +5044,8 @@ export interface SolutionCut {
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_strip_set, muslin/solution.h */
-export interface StripSet {
+/** struct muslin_stripset, muslin/solution.h */
+export interface Stripset {
     /** the join */
     readonly node: Id;
     /** in a set */
@@ -5089,8 +5140,8 @@ export interface OutlineCorner {
 export interface PressingSpec {
     /** steps of the search, 0 .. 2^40; when it runs out the best plan so far stands. Initially 20000000. */
     readonly workLimit?: Whole;
-    /** 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers. Initially true. */
-    readonly prefer?: boolean;
+    /** enum muslin_prefer. Initially "darker". */
+    readonly prefer?: Prefer | null;
     /**
      * 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are preferred, where their
      * fabrics do not say which is darker, and give way to nesting. Initially false.
@@ -5123,7 +5174,7 @@ export interface PressingTotal {
     /** 1 when exceptions = least */
     readonly proven: boolean;
     /** of those, copies that are turned and not pressed the other way */
-    readonly turned: number;
+    readonly copiesTurned: number;
 }
 
 /** struct muslin_pressing_seam, muslin/pressing.h */
@@ -5142,12 +5193,12 @@ export interface PressingSeam {
     readonly toY: Length;
     /** enum muslin_press, in the node as it was made */
     readonly press: Press;
-    /** 1: towards its first piece (the left or upper one), 2: the second, 0: open */
-    readonly towards: number;
+    /** enum muslin_towards */
+    readonly towards: Towards;
     /** enum muslin_other_way */
     readonly other: OtherWay;
-    /** 1: as preferred, 2: against it, 0: no preference */
-    readonly preferred: number;
+    /** enum muslin_preferred */
+    readonly preferred: Preferred;
     /** MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0 */
     readonly turn: number;
 }
@@ -5389,7 +5440,7 @@ export interface CutplanSpec {
     /** taken off the bolt, or the length of each piece of stock, once. Initially 0. */
     readonly straightening?: LengthLike;
     /** more pieces of each size than all rows of it want; none of JOINED ones. Initially 0. */
-    readonly spare?: Whole;
+    readonly sparePieces?: Whole;
     /**
      * steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans. Initially
      * 400000000.
@@ -5701,8 +5752,8 @@ export interface CutplanChecked {
     readonly least: number;
     /** cases looked at */
     readonly cases: number;
-    /** 0: all is well; else what is wrong first: enum muslin_cutplan_fault */
-    readonly fault: number;
+    /** enum muslin_cutplan_fault: what is wrong first */
+    readonly fault: CutplanFault;
     /**
      * the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips, pieces
      * laid or things as the search noted them
@@ -5721,7 +5772,7 @@ export interface YardageSpec {
     /** Initially 0. */
     readonly straightening?: LengthLike;
     /** Initially 0. */
-    readonly spare?: Whole;
+    readonly sparePieces?: Whole;
     /** of each fabric. Initially 400000000. */
     readonly workLimit?: Whole;
     /** of pieces that are joined here, as in struct muslin_blank_spec. Initially 1/2 in. */
@@ -6026,10 +6077,10 @@ export interface Solution extends Handle {
     cutNodes(row: Whole): readonly Id[];
     /**
      * Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the
-     * same allowances at its ends, and a set gives at least one segment. muslin_solution_strip_sets() in
+     * same allowances at its ends, and a set gives at least one segment. muslin_solution_stripsets() in
      * muslin/solution.h. Since 0.1.
      */
-    stripSets(): readonly StripSet[];
+    stripsets(): readonly Stripset[];
     /**
      * The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished size
      * first, then its allowances up to the unfinished size, which is the last row's sum. muslin_solution_explain() in
@@ -6121,7 +6172,8 @@ export interface Cutplan extends Handle {
      * The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose
      * cloth differs. muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1.
      */
-    widths(leastWidth: LengthLike, mostWidth: LengthLike, widths: Whole): readonly CutplanWidth[];
+    widths(leastWidth: LengthLike, mostWidth: LengthLike, widths: Whole, more?: { readonly progress?: Progress }):
+        readonly CutplanWidth[];
     /**
      * The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece.
      * muslin_cutplan_narrowest() in muslin/cutplan.h. Since 0.1.
@@ -6151,7 +6203,7 @@ export interface Cutplan extends Handle {
      * Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
      * search. muslin_cutplan_check() in muslin/cutplan.h. Since 0.1.
      */
-    check(): CutplanChecked;
+    check(more?: { readonly progress?: Progress }): CutplanChecked;
 }
 
 /** struct muslin_yardage, muslin/yardage.h */
@@ -6190,7 +6242,7 @@ export interface Calls {
          * A plan for the whole solution, which it reads and which must outlive it. muslin_pressing_create() in
          * muslin/pressing.h. Since 0.1.
          */
-        new (solution: Solution, spec?: PressingSpec): Pressing;
+        new (solution: Solution, spec?: PressingSpec & { readonly progress?: Progress }): Pressing;
     };
     readonly Cutplan: {
         /**
@@ -6339,7 +6391,7 @@ export interface Calls {
      */
     lengthUnitWord(unit: LengthUnit): string;
     /**
-     * Reads one length from `length` bytes of UTF-8 text, which need not be terminated. muslin_length_parse() in
+     * Reads one length from `bytes` bytes of UTF-8 text, which need not be terminated. muslin_length_parse() in
      * muslin/length.h. Since 0.1.
      */
     lengthParse(text: string, spec?: ParseSpec): Parsed;
@@ -6574,44 +6626,44 @@ export interface Calls {
      * Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as
      * the piece is along the cloth, added up. muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistFromYardage(rows: readonly CutlistPieceSpec[], spec?: CutlistSpec): CutlistYardage;
+    cutlistFromYardage(pieces: readonly CutlistPieceSpec[], spec?: CutlistSpec): CutlistYardage;
     /**
      * How each row is cut then (ask-then-fill): n rows in the order of the list. muslin_cutlist_yardage_rows() in
      * muslin/cutlist.h. Since 0.1.
      */
-    cutlistYardageRows(rows: readonly CutlistPieceSpec[], spec?: CutlistSpec): readonly CutlistRow[];
+    cutlistYardageRows(pieces: readonly CutlistPieceSpec[], spec?: CutlistSpec): readonly CutlistRow[];
     /**
      * The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth.
      * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistFromStock(rows: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistStock;
+    cutlistFromStock(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistStock;
     /**
      * How each row is cut then (ask-then-fill): n rows in the order of the list. muslin_cutlist_stock_rows() in
      * muslin/cutlist.h. Since 0.1.
      */
-    cutlistStockRows(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
+    cutlistStockRows(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
     /**
      * Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
      * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
      * from the last. muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistStockParts(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistPart[];
+    cutlistStockParts(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistPart[];
     /**
      * How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
      * taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list.
-     * muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1.
+     * muslin_cutlist_lists_from_stock() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistSetsFromStock(rows: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistSets;
+    cutlistListsFromStock(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistLists;
     /**
      * How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
-     * another way than for one list. muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1.
+     * another way than for one list. muslin_cutlist_lists_rows() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistSetsRows(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
+    cutlistListsRows(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
     /**
      * The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
      * better is the caller's to say. muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1.
      */
-    cutlistSubstitute(rows: readonly CutlistPieceSpec[], prints: Whole, stock?: StockSpec): Substitution;
+    cutlistSubstitute(pieces: readonly CutlistPieceSpec[], prints: Whole, stock?: StockSpec): Substitution;
     /**
      * Whether the drawing is a unit: outline and pieces are simple shapes that run counter-clockwise, and the pieces
      * cover the outline exactly once. muslin_shape_check() in muslin/shape.h. Since 0.1.
@@ -6686,7 +6738,7 @@ export interface Calls {
      * Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw
      * ones in the same order. muslin_unit_outlines() in muslin/unit.h. Since 0.1.
      */
-    unitOutlines(hand: Whole, spec?: UnitSpec): readonly UnitCorner[];
+    unitOutlines(hand: Hand, spec?: UnitSpec): readonly UnitCorner[];
     /**
      * How the pieces of one recipe become its units, a row each step in the order of the work. muslin_unit_steps() in
      * muslin/unit.h. Since 0.1.
@@ -6994,14 +7046,14 @@ export interface Calls {
      * a print that place p must have, or -1; given may be null. muslin_scatter_prints() in muslin/scatter.h. Since 0.1.
      */
     scatterPrints(prints: WholeNumbers, touches: readonly TouchSpec[], spec?: ScatterSpec & { readonly given?:
-        WholeNumbers }): { readonly out: readonly number[]; readonly result: Scattered };
+        WholeNumbers; readonly progress?: Progress }): { readonly out: readonly number[]; readonly result: Scattered };
     /**
      * Blocks laid out in columns x rows, turned where they may be, so that as few equal prints as possible meet at an
      * edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20. muslin_scatter_blocks() in
      * muslin/scatter.h. Since 0.1.
      */
-    scatterBlocks(blocks: readonly EdgePrintsSpec[], spec?: ScatterBlocksSpec): { readonly rows: readonly PlacedBlock[];
-        readonly result: Scattered };
+    scatterBlocks(blocks: readonly EdgePrintsSpec[], spec?: ScatterBlocksSpec & { readonly progress?: Progress }): {
+        readonly rows: readonly PlacedBlock[]; readonly result: Scattered };
     /**
      * Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24 each),
      * lying in their order in `out` (sets x strips_per_set print numbers, and spec->places must say as many: else
@@ -7051,6 +7103,8 @@ export interface Calls {
     needSpec(): Filled<NeedSpec>;
     /** The initial values. muslin_harvest_spec_init() in muslin/stripset.h. */
     harvestSpec(): Filled<HarvestSpec>;
+    /** The initial values. muslin_stripset_print_init() in muslin/stripset.h. */
+    stripsetPrint(): Filled<StripsetPrint>;
     /** The initial values. muslin_cutlist_piece_spec_init() in muslin/cutlist.h. */
     cutlistPieceSpec(): Filled<CutlistPieceSpec>;
     /** The initial values. muslin_cutlist_spec_init() in muslin/cutlist.h. */
@@ -7089,6 +7143,8 @@ export interface Calls {
     frameSpec(): Filled<FrameSpec>;
     /** The initial values. muslin_medallion_spec_init() in muslin/rounds.h. */
     medallionSpec(): Filled<MedallionSpec>;
+    /** The initial values. muslin_medallion_row_init() in muslin/rounds.h. */
+    medallionRow(): Filled<MedallionRow>;
     /** The initial values. muslin_repeat_spec_init() in muslin/rounds.h. */
     repeatSpec(): Filled<RepeatSpec>;
     /** The initial values. muslin_point_border_spec_init() in muslin/rounds.h. */
@@ -7105,6 +7161,8 @@ export interface Calls {
     fitTrianglesSpec(): Filled<FitTrianglesSpec>;
     /** The initial values. muslin_fit_rescale_spec_init() in muslin/fit.h. */
     fitRescaleSpec(): Filled<FitRescaleSpec>;
+    /** The initial values. muslin_fit_rescale_row_init() in muslin/fit.h. */
+    fitRescaleRow(): Filled<FitRescaleRow>;
     /** The initial values. muslin_binding_width_spec_init() in muslin/finishing.h. */
     bindingWidthSpec(): Filled<BindingWidthSpec>;
     /** The initial values. muslin_binding_spec_init() in muslin/finishing.h. */
@@ -7300,6 +7358,8 @@ export declare const constants: {
     readonly QUILT_POINT_DEPTH_MAX: number;
     readonly QUILT_CORNERS_MAX: number;
     readonly QUILT_JOIN_KEEPS_ORDER: number;
+    readonly QUILT_SASHED_FRAME: number;
+    readonly QUILT_SASHED_CORNERSTONES: number;
     readonly EDGE_PRINTS_TURNS_HALF: number;
     readonly EDGE_PRINTS_TURNS_QUARTER: number;
     readonly CUTPLAN_ROWS_MAX: number;

@@ -9,21 +9,21 @@ from typing import List, Optional, Sequence, Tuple
 from . import _api as structs
 from ._buffers import (Buffer, elementwise, gathered, Integers, integers, Lengths, Numbers, output, places_given,
                        places_out, same_count, statuses_of)
-from ._handle import ALLOCATOR
+from ._handle import ALLOCATOR, Progress, Told
 from ._length import Formatted, Length, LengthLike, ticks_of
 from ._library import library
 from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in, words_out
 from ._values import Id, new, utf8, whole
 from .constants import (AllowancePolicy, Argument, BackingLayout, BorderStyle, CostKind, Direction, Drop, Edge,
-                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LengthUnit, LogOrder, LogTurn,
+                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Hand, Join, LengthUnit, LogOrder, LogTurn,
                         Nesting, Parity, PointEdge, PointLayout, PolygonMeasure, Print, QuiltingPattern, QuiltingStart,
                         SetPressing, Side, Style, Table, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, Warning)
 from .records import (AccuracyMeeting, AccuracyMeetSpec, AccuracyRowErrors, AccuracyRowSpec, AccuracyTopErrors,
                       AccuracyTopSpec, Backing, BackingSpec, Batting, BattingSpec, Bed, BedCover, BedCoveredSpec,
                       BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth, BindingWidthSpec, Block, BlockGroup,
                       BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec, ClothPieces, ClothSpec, CommonRepeat,
-                      CornerSpec, Cost, CostSpec, CutlistPart, CutlistPieceSpec, CutlistRow, CutlistSets, CutlistSpec,
+                      CornerSpec, Cost, CostSpec, CutlistLists, CutlistPart, CutlistPieceSpec, CutlistRow, CutlistSpec,
                       CutlistStock, CutlistYardage, EdgePrintsSpec, Fit, FitAcrossBlocks, FitAcrossSpec, FitRescale,
                       FitRescaled, FitRescaleRow, FitRescaleSpec, FitSpec, FitTriangleRows, FitTrianglesSpec,
                       FormatSpec, Frame, FrameCorner, FrameSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec,
@@ -58,8 +58,8 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "print_may_turn", "motif_plan", "motif_from_cloth", "stack_plan", "reference_count", "reference_row",
            "reference_name", "reference_source", "reference_note", "stripset_yield", "stripset_shortest",
            "stripset_need", "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows",
-           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_stock_parts", "cutlist_sets_from_stock",
-           "cutlist_sets_rows", "cutlist_substitute", "shape_check", "shape_template", "shape_measure",
+           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_stock_parts", "cutlist_lists_from_stock",
+           "cutlist_lists_rows", "cutlist_substitute", "shape_check", "shape_template", "shape_measure",
            "shape_foundation", "shape_quarter_circle", "arc_length", "shape_regular_polygon", "unit_recipe",
            "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
            "unit_outlines", "unit_steps", "unit_step_sentence", "setting_straight", "setting_turn",
@@ -442,7 +442,7 @@ def length_unit_word(unit: LengthUnit) -> str:
 
 def length_parse(text: str, spec: Optional[ParseSpec] = None, *, default_unit: Optional[LengthUnit] = None,
                  decimal_sign: Optional[str] = None) -> Parsed:
-    """Reads one length from `length` bytes of UTF-8 text, which need not be terminated.
+    """Reads one length from `bytes` bytes of UTF-8 text, which need not be terminated.
 
     Keywords: the members of ParseSpec, over those of spec.
 
@@ -1130,7 +1130,7 @@ def stripset_prints(rows: Sequence[StripsetPrint], sets_wanted: int) -> Stripset
     return StripsetPrints(tuple(StripsetPrint._read(row) for row in rows_[:n_]), sets_.value, scarcest_.value)
 
 
-def cutlist_from_yardage(rows: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
+def cutlist_from_yardage(pieces: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
                          usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
                          straightening: Optional[LengthLike] = None, print: Optional[Print] = None) -> CutlistYardage:
     """Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as
@@ -1140,16 +1140,16 @@ def cutlist_from_yardage(rows: Sequence[CutlistPieceSpec], spec: Optional[Cutlis
 
     muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
                                      print=print)
     out_ = new(structs.muslin_cutlist_yardage)
-    call_telling("muslin_cutlist_from_yardage", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+    call_telling("muslin_cutlist_from_yardage", pieces_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
                  ctypes.byref(wish), ctypes.byref(out_))
     return CutlistYardage._read(out_)
 
 
-def cutlist_yardage_rows(rows: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
+def cutlist_yardage_rows(pieces: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
                          usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
                          straightening: Optional[LengthLike] = None, print: Optional[Print] = None) -> List[CutlistRow]:
     """How each row is cut then (ask-then-fill): n rows in the order of the list.
@@ -1158,87 +1158,87 @@ def cutlist_yardage_rows(rows: Sequence[CutlistPieceSpec], spec: Optional[Cutlis
 
     muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
                                      print=print)
-    return asked("muslin_cutlist_yardage_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
+    return asked("muslin_cutlist_yardage_rows", structs.muslin_cutlist_row, CutlistRow._read, pieces_,
                  ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(wish))
 
 
-def cutlist_from_stock(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistStock:
+def cutlist_from_stock(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistStock:
     """The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth.
 
     muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_cutlist_stock)
-    call_telling("muslin_cutlist_from_stock", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+    call_telling("muslin_cutlist_from_stock", pieces_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
                  ctypes.byref(stock_), ctypes.byref(out_))
     return CutlistStock._read(out_)
 
 
-def cutlist_stock_rows(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
+def cutlist_stock_rows(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
     """How each row is cut then (ask-then-fill): n rows in the order of the list.
 
     muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
-    return asked("muslin_cutlist_stock_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
+    return asked("muslin_cutlist_stock_rows", structs.muslin_cutlist_row, CutlistRow._read, pieces_,
                  ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(stock_))
 
 
-def cutlist_stock_parts(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistPart]:
+def cutlist_stock_parts(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistPart]:
     """Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
     without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
     from the last.
 
     muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
-    return asked("muslin_cutlist_stock_parts", structs.muslin_cutlist_part, CutlistPart._read, rows_,
+    return asked("muslin_cutlist_stock_parts", structs.muslin_cutlist_part, CutlistPart._read, pieces_,
                  ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(stock_))
 
 
-def cutlist_sets_from_stock(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistSets:
+def cutlist_lists_from_stock(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistLists:
     """How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
     taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list.
 
-    muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_lists_from_stock() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
-    out_ = new(structs.muslin_cutlist_sets)
-    call_telling("muslin_cutlist_sets_from_stock", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+    out_ = new(structs.muslin_cutlist_lists)
+    call_telling("muslin_cutlist_lists_from_stock", pieces_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
                  ctypes.byref(stock_), ctypes.byref(out_))
-    return CutlistSets._read(out_)
+    return CutlistLists._read(out_)
 
 
-def cutlist_sets_rows(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
+def cutlist_lists_rows(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
     """How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
     another way than for one list.
 
-    muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_lists_rows() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
-    return asked("muslin_cutlist_sets_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
+    return asked("muslin_cutlist_lists_rows", structs.muslin_cutlist_row, CutlistRow._read, pieces_,
                  ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(stock_))
 
 
-def cutlist_substitute(rows: Sequence[CutlistPieceSpec], prints: int,
+def cutlist_substitute(pieces: Sequence[CutlistPieceSpec], prints: int,
                        stock: Optional[StockSpec] = None) -> Substitution:
     """The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
     better is the caller's to say.
 
     muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_substitution)
-    call_telling("muslin_cutlist_substitute", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+    call_telling("muslin_cutlist_substitute", pieces_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
                  ctypes.byref(stock_), whole(prints, "prints"), ctypes.byref(out_))
     return Substitution._read(out_)
 
@@ -1352,7 +1352,7 @@ def unit_recipe(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Len
                 finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
                 allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
                 half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
-                trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+                trim_room: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
                 tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
                 kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                 policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1365,9 +1365,9 @@ def unit_recipe(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Len
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     out_ = new(structs.muslin_unit_plan)
     call_telling("muslin_unit_recipe", ctypes.byref(wish), ctypes.byref(out_))
     return UnitPlan._read(out_)
@@ -1377,7 +1377,7 @@ def unit_pieces(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Len
                 finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
                 allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
                 half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
-                trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+                trim_room: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
                 tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
                 kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                 policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1390,9 +1390,9 @@ def unit_pieces(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Len
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     return asked("muslin_unit_pieces", structs.muslin_unit_piece, UnitPiece._read, ctypes.byref(wish))
 
 
@@ -1421,7 +1421,7 @@ def unit_from_stock(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSp
                     finished_width: Optional[LengthLike] = None, finished_height: Optional[LengthLike] = None,
                     corner: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                     take_up: Optional[LengthLike] = None, half_addition: Optional[LengthLike] = None,
-                    quarter_addition: Optional[LengthLike] = None, trim: Optional[LengthLike] = None,
+                    quarter_addition: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
                     grid: Optional[LengthLike] = None, tolerance: Optional[LengthLike] = None,
                     units: Optional[int] = None, mirrored: Optional[int] = None, kind: Optional[UnitKind] = None,
                     method: Optional[UnitMethod] = None, policy: Optional[AllowancePolicy] = None,
@@ -1434,9 +1434,9 @@ def unit_from_stock(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSp
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     stock_ = struct_of(UnitStockSpec, stock, "stock")
     out_ = new(structs.muslin_unit_yield)
     call_telling("muslin_unit_from_stock", ctypes.byref(wish), ctypes.byref(stock_), ctypes.byref(out_))
@@ -1447,7 +1447,7 @@ def unit_largest(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec]
                  finished_width: Optional[LengthLike] = None, finished_height: Optional[LengthLike] = None,
                  corner: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                  take_up: Optional[LengthLike] = None, half_addition: Optional[LengthLike] = None,
-                 quarter_addition: Optional[LengthLike] = None, trim: Optional[LengthLike] = None,
+                 quarter_addition: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
                  grid: Optional[LengthLike] = None, tolerance: Optional[LengthLike] = None, units: Optional[int] = None,
                  mirrored: Optional[int] = None, kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                  policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1461,9 +1461,9 @@ def unit_largest(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec]
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     stock_ = struct_of(UnitStockSpec, stock, "stock")
     out_ = new(structs.muslin_unit_yield)
     call_telling("muslin_unit_largest", ctypes.byref(wish), ctypes.byref(stock_), ctypes.byref(out_))
@@ -1474,7 +1474,7 @@ def unit_makes(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec] =
                finished_width: Optional[LengthLike] = None, finished_height: Optional[LengthLike] = None,
                corner: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                take_up: Optional[LengthLike] = None, half_addition: Optional[LengthLike] = None,
-               quarter_addition: Optional[LengthLike] = None, trim: Optional[LengthLike] = None,
+               quarter_addition: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
                grid: Optional[LengthLike] = None, tolerance: Optional[LengthLike] = None, units: Optional[int] = None,
                mirrored: Optional[int] = None, kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1489,19 +1489,19 @@ def unit_makes(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec] =
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     stock_ = struct_of(UnitStockSpec, stock, "stock")
     return asked("muslin_unit_makes", structs.muslin_unit_yield, UnitYield._read, ctypes.byref(wish),
                  ctypes.byref(stock_))
 
 
-def unit_outlines(hand: int, spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,
+def unit_outlines(hand: Hand, spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,
                   finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
                   allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
                   half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
-                  trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+                  trim_room: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
                   tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
                   kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                   policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1515,9 +1515,9 @@ def unit_outlines(hand: int, spec: Optional[UnitSpec] = None, *, finished_width:
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     return asked("muslin_unit_outlines", structs.muslin_unit_corner, UnitCorner._read, ctypes.byref(wish),
                  whole(hand, "hand", 32))
 
@@ -1526,7 +1526,7 @@ def unit_steps(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Leng
                finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
                allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
                half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
-               trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+               trim_room: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
                tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
                kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1539,9 +1539,9 @@ def unit_steps(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Leng
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     return asked("muslin_unit_steps", structs.muslin_unit_step, UnitStep._read, ctypes.byref(wish))
 
 
@@ -2210,7 +2210,7 @@ def fit_rescale(rows: Sequence[FitRescaleRow], spec: Optional[FitRescaleSpec] = 
 
 
 def binding_measure(spec: Optional[BindingWidthSpec] = None, *, fold: Optional[Fold] = None,
-                    seam: Optional[LengthLike] = None, front: Optional[LengthLike] = None,
+                    allowance: Optional[LengthLike] = None, front: Optional[LengthLike] = None,
                     thickness: Optional[LengthLike] = None, back: Optional[LengthLike] = None,
                     turn_under: Optional[LengthLike] = None, binding_cut: Optional[LengthLike] = None,
                     uneven_limit: Optional[LengthLike] = None) -> BindingWidth:
@@ -2220,7 +2220,7 @@ def binding_measure(spec: Optional[BindingWidthSpec] = None, *, fold: Optional[F
 
     muslin_binding_measure() in muslin/finishing.h. Since 0.1.
     """
-    wish = merged(BindingWidthSpec, spec, fold=fold, seam=seam, front=front, thickness=thickness, back=back,
+    wish = merged(BindingWidthSpec, spec, fold=fold, allowance=allowance, front=front, thickness=thickness, back=back,
                                           turn_under=turn_under, binding_cut=binding_cut, uneven_limit=uneven_limit)
     out_ = new(structs.muslin_binding_width)
     call_telling("muslin_binding_measure", ctypes.byref(wish), ctypes.byref(out_))
@@ -2328,8 +2328,8 @@ def backing_layouts(spec: Optional[BackingSpec] = None, *, quilt_width: Optional
                     quilt_length: Optional[LengthLike] = None, margin_left: Optional[LengthLike] = None,
                     margin_right: Optional[LengthLike] = None, margin_top: Optional[LengthLike] = None,
                     margin_bottom: Optional[LengthLike] = None, fabric_width: Optional[LengthLike] = None,
-                    selvage: Optional[LengthLike] = None, seam: Optional[LengthLike] = None,
-                    end_trim: Optional[LengthLike] = None, repeat: Optional[LengthLike] = None,
+                    selvage: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                    end_loss: Optional[LengthLike] = None, repeat: Optional[LengthLike] = None,
                     step: Optional[LengthLike] = None, print: Optional[Print] = None,
                     round_panels: Optional[bool] = None) -> List[Backing]:
     """All layouts compared, one row each, in the order of the enum (ask-then-fill; eight rows in this version, later
@@ -2341,7 +2341,7 @@ def backing_layouts(spec: Optional[BackingSpec] = None, *, quilt_width: Optional
     """
     wish = merged(BackingSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, margin_left=margin_left,
                                      margin_right=margin_right, margin_top=margin_top, margin_bottom=margin_bottom,
-                                     fabric_width=fabric_width, selvage=selvage, seam=seam, end_trim=end_trim,
+                                     fabric_width=fabric_width, selvage=selvage, allowance=allowance, end_loss=end_loss,
                                      repeat=repeat, step=step, print=print, round_panels=round_panels)
     return asked("muslin_backing_layouts", structs.muslin_backing, Backing._read, ctypes.byref(wish))
 
@@ -2351,7 +2351,7 @@ def backing_panels(layout: BackingLayout, spec: Optional[BackingSpec] = None, *,
                    margin_left: Optional[LengthLike] = None, margin_right: Optional[LengthLike] = None,
                    margin_top: Optional[LengthLike] = None, margin_bottom: Optional[LengthLike] = None,
                    fabric_width: Optional[LengthLike] = None, selvage: Optional[LengthLike] = None,
-                   seam: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                   allowance: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
                    repeat: Optional[LengthLike] = None, step: Optional[LengthLike] = None,
                    print: Optional[Print] = None, round_panels: Optional[bool] = None) -> List[Panel]:
     """One layout piece by piece, in sewing order across the quilt (ask-then-fill): the cut widths, of the insert its
@@ -2363,7 +2363,7 @@ def backing_panels(layout: BackingLayout, spec: Optional[BackingSpec] = None, *,
     """
     wish = merged(BackingSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, margin_left=margin_left,
                                      margin_right=margin_right, margin_top=margin_top, margin_bottom=margin_bottom,
-                                     fabric_width=fabric_width, selvage=selvage, seam=seam, end_trim=end_trim,
+                                     fabric_width=fabric_width, selvage=selvage, allowance=allowance, end_loss=end_loss,
                                      repeat=repeat, step=step, print=print, round_panels=round_panels)
     return asked("muslin_backing_panels", structs.muslin_panel, Panel._read, ctypes.byref(wish),
                  whole(layout, "layout", 32))
@@ -2661,7 +2661,8 @@ def sewing_label(number: int) -> str:
 
 
 def scatter_prints(prints: Integers, touches: Sequence[TouchSpec], given: Optional[Integers] = None,
-                   spec: Optional[ScatterSpec] = None, *, places: Optional[int] = None, seed: Optional[int] = None,
+                   progress: Optional[Progress] = None, spec: Optional[ScatterSpec] = None, *,
+                   places: Optional[int] = None, seed: Optional[int] = None,
                    work_limit: Optional[int] = None) -> ScatterPrints:
     """Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
     them, 1 .. 2^20), `touches` which places touch (touch_n, 0 .. 2^27; a pair named twice counts twice), `given[p]` a
@@ -2675,15 +2676,18 @@ def scatter_prints(prints: Integers, touches: Sequence[TouchSpec], given: Option
     prints_ = integers(prints, "prints")
     touches_, touch_n_ = rows_of(TouchSpec, touches, "touches")
     given_ = places_given(given, "given", wish.places)
-    out_ = places_out(wish.places)
-    result_ = new(structs.muslin_scattered)
-    call_telling("muslin_scatter_prints", ctypes.byref(wish), ctypes.byref(ALLOCATOR), prints_.numbers, prints_.count,
-                 touches_, ctypes.sizeof(structs.muslin_touch_spec), touch_n_, given_, out_, ctypes.byref(result_))
-    return ScatterPrints(tuple(out_[:wish.places]), Scattered._read(result_))
+    with Told(structs.muslin_progress, progress) as progress_:
+        out_ = places_out(wish.places)
+        result_ = new(structs.muslin_scattered)
+        call_telling("muslin_scatter_prints", ctypes.byref(wish), prints_.numbers, prints_.count, touches_,
+                     ctypes.sizeof(structs.muslin_touch_spec), touch_n_, given_, ctypes.byref(ALLOCATOR),
+                     progress_.function, None, out_, ctypes.byref(result_))
+        return ScatterPrints(tuple(out_[:wish.places]), Scattered._read(result_))
 
 
-def scatter_blocks(blocks: Sequence[EdgePrintsSpec], spec: Optional[ScatterBlocksSpec] = None, *,
-                   columns: Optional[int] = None, rows: Optional[int] = None, seed: Optional[int] = None,
+def scatter_blocks(blocks: Sequence[EdgePrintsSpec], progress: Optional[Progress] = None,
+                   spec: Optional[ScatterBlocksSpec] = None, *, columns: Optional[int] = None,
+                   rows: Optional[int] = None, seed: Optional[int] = None,
                    work_limit: Optional[int] = None) -> ScatterBlocks:
     """Blocks laid out in columns x rows, turned where they may be, so that as few equal prints as possible meet at an
     edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20.
@@ -2694,11 +2698,12 @@ def scatter_blocks(blocks: Sequence[EdgePrintsSpec], spec: Optional[ScatterBlock
     """
     wish = merged(ScatterBlocksSpec, spec, columns=columns, rows=rows, seed=seed, work_limit=work_limit)
     blocks_, n_ = rows_of(EdgePrintsSpec, blocks, "blocks")
-    result_ = new(structs.muslin_scattered)
-    rows_ = asked("muslin_scatter_blocks", structs.muslin_placed_block, PlacedBlock._read, ctypes.byref(wish),
-                  ctypes.byref(ALLOCATOR), blocks_, ctypes.sizeof(structs.muslin_edge_prints_spec), n_,
-                  after=[ctypes.byref(result_)])
-    return ScatterBlocks(tuple(rows_), Scattered._read(result_))
+    with Told(structs.muslin_progress, progress) as progress_:
+        result_ = new(structs.muslin_scattered)
+        rows_ = asked("muslin_scatter_blocks", structs.muslin_placed_block, PlacedBlock._read, ctypes.byref(wish),
+                      blocks_, ctypes.sizeof(structs.muslin_edge_prints_spec), n_, ctypes.byref(ALLOCATOR),
+                      progress_.function, None, after=[ctypes.byref(result_)])
+        return ScatterBlocks(tuple(rows_), Scattered._read(result_))
 
 
 def scatter_sets(prints: Integers, sets: int, strips_per_set: int, spec: Optional[ScatterSpec] = None, *,
@@ -2716,6 +2721,6 @@ def scatter_sets(prints: Integers, sets: int, strips_per_set: int, spec: Optiona
     prints_ = integers(prints, "prints")
     out_ = places_out(wish.places)
     result_ = new(structs.muslin_scattered)
-    call_telling("muslin_scatter_sets", ctypes.byref(wish), ctypes.byref(ALLOCATOR), prints_.numbers, prints_.count,
-                 whole(sets, "sets"), whole(strips_per_set, "strips_per_set"), out_, ctypes.byref(result_))
+    call_telling("muslin_scatter_sets", ctypes.byref(wish), prints_.numbers, prints_.count, whole(sets, "sets"),
+                 whole(strips_per_set, "strips_per_set"), ctypes.byref(ALLOCATOR), out_, ctypes.byref(result_))
     return ScatterSets(tuple(out_[:wish.places]), Scattered._read(result_))

@@ -13,8 +13,8 @@ from ._length import Length, LengthLike, ticks_of
 from ._problem import call_telling
 from ._records import asked, asked_numbers, merged, paged, rows_of, words_out
 from ._values import Id, new, utf8, whole
-from .constants import (AllowancePolicy, Axis, Direction, LongPieces, PointLayout, Print, SeamPress, Sort, Stage,
-                        StripPiecing, Tip, UnitKind, UnitMethod)
+from .constants import (AllowancePolicy, Axis, Direction, Hand, LongPieces, PointLayout, Prefer, Print, SeamPress,
+                        SixtyFirst, Sort, Stage, StripPiecing, Tip, UnitKind, UnitMethod)
 from .records import (BlankSpec, CornerSpec, CutplanBlank, CutplanCase, CutplanChecked, CutplanLeftOver, CutplanPiece,
                       CutplanPlace, CutplanSize, CutplanSpec, CutplanStockSpec, CutplanStockUsed, CutplanStrip,
                       CutplanTotal, CutplanWay, CutplanWidth, CutplanWorth, CutplanWorths, ExtraCutSpec, FabricYardage,
@@ -23,7 +23,7 @@ from .records import (BlankSpec, CornerSpec, CutplanBlank, CutplanCase, CutplanC
                       QuiltLogSpec, QuiltPatchSpec, QuiltPinwheelSpec, QuiltReadShape, QuiltSashedSpec, QuiltSeam,
                       QuiltSetInSpec, QuiltSixtyPieceSpec, QuiltSixtySpec, QuiltSpec, QuiltSumSpec, QuiltSurroundSpec,
                       QuiltTrimSpec, QuiltUnitSpec, ScatterTouches, SewingFeed, SewingStep, SewingTotal, SolutionCut,
-                      SolutionSpec, SolutionTotal, SolutionValueSpec, StripSet, Term, TouchSpec, TreeMeasure,
+                      SolutionSpec, SolutionTotal, SolutionValueSpec, Stripset, Term, TouchSpec, TreeMeasure,
                       YardageSpec)
 
 __all__ = ["Quilt", "Solution", "Pressing", "Cutplan", "Yardage"]
@@ -135,7 +135,7 @@ class Quilt(Handle):
 
     def unit(self, fabrics: Integers, spec: Optional[QuiltUnitSpec] = None, *, width: Optional[Id] = None,
              height: Optional[Id] = None, corner: Optional[Id] = None, kind: Optional[UnitKind] = None,
-             method: Optional[UnitMethod] = None, hand: Optional[int] = None) -> Id:
+             method: Optional[UnitMethod] = None, hand: Optional[Hand] = None) -> Id:
         """A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
         muslin_unit_outlines() draws it and sewn with the quilt's seam.
 
@@ -316,7 +316,8 @@ class Quilt(Handle):
 
     def sashed(self, blocks: Integers, spec: Optional[QuiltSashedSpec] = None, *, columns: Optional[int] = None,
                rows: Optional[int] = None, sash: Optional[Id] = None, sash_fabric: Optional[Id] = None,
-               cornerstone: Optional[Id] = None, frame: Optional[bool] = None) -> Id:
+               cornerstone: Optional[Id] = None, frame: Optional[bool] = None,
+               cornerstones: Optional[bool] = None) -> Id:
         """Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long
         as the first block of its row is high, or of its column wide.
 
@@ -325,7 +326,7 @@ class Quilt(Handle):
         muslin_quilt_sashed() in muslin/quilt.h. Since 0.1.
         """
         wish = merged(QuiltSashedSpec, spec, columns=columns, rows=rows, sash=sash, sash_fabric=sash_fabric,
-                                             cornerstone=cornerstone, frame=frame)
+                                             cornerstone=cornerstone, frame=frame, cornerstones=cornerstones)
         blocks_ = integers(blocks, "blocks")
         out_ = ctypes.c_int64()
         call_telling("muslin_quilt_sashed", self._open(), ctypes.byref(wish), blocks_.numbers, blocks_.count,
@@ -353,7 +354,7 @@ class Quilt(Handle):
 
     def sixty(self, pieces: Sequence[QuiltSixtyPieceSpec], spec: Optional[QuiltSixtySpec] = None, *,
               cells: Optional[int] = None, rows: Optional[int] = None, height: Optional[Id] = None,
-              end_fabric: Optional[Id] = None, first: Optional[int] = None) -> Id:
+              end_fabric: Optional[Id] = None, first: Optional[SixtyFirst] = None) -> Id:
         """Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
         three triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the
         piece, n where there are too few), and closed at both ends by half-triangles.
@@ -538,11 +539,11 @@ class Solution(Handle):
                  spec: Optional[SolutionSpec] = None, *, tops: Optional[int] = None, ease: Optional[LengthLike] = None,
                  grid: Optional[LengthLike] = None, grid_tolerance: Optional[LengthLike] = None,
                  half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
-                 trim: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                 trim_room: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
                  resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
                  fold_clear: Optional[LengthLike] = None, policy: Optional[AllowancePolicy] = None,
                  tip: Optional[Tip] = None, direction: Optional[Direction] = None,
-                 strip_piecing: Optional[StripPiecing] = None) -> None:
+                 strip_piecing: Optional[StripPiecing] = None, from_one_end: Optional[bool] = None) -> None:
         """Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that
         measures and fabrics have.
 
@@ -551,14 +552,15 @@ class Solution(Handle):
         muslin_solution_create() in muslin/solution.h. Since 0.1.
         """
         wish = merged(SolutionSpec, spec, tops=tops, ease=ease, grid=grid, grid_tolerance=grid_tolerance,
-                                          half_addition=half_addition, quarter_addition=quarter_addition, trim=trim,
-                                          end_trim=end_trim, resquare_loss=resquare_loss, resquare_every=resquare_every,
-                                          fold_clear=fold_clear, policy=policy, tip=tip, direction=direction,
-                                          strip_piecing=strip_piecing)
+                                          half_addition=half_addition, quarter_addition=quarter_addition,
+                                          trim_room=trim_room, end_trim=end_trim, resquare_loss=resquare_loss,
+                                          resquare_every=resquare_every, fold_clear=fold_clear, policy=policy, tip=tip,
+                                          direction=direction, strip_piecing=strip_piecing, from_one_end=from_one_end)
         values_, n_ = rows_of(SolutionValueSpec, values or (), "values")
         made = ctypes.POINTER(structs.muslin_solution)()
         call_telling("muslin_solution_create", opened(Quilt, quilt, "quilt"), whole(root, "root"), ctypes.byref(wish),
-                     values_, ctypes.sizeof(structs.muslin_solution_value_spec), n_, ctypes.byref(made))
+                     values_, ctypes.sizeof(structs.muslin_solution_value_spec), n_, ctypes.byref(ALLOCATOR),
+                     ctypes.byref(made))
         self._own("muslin_solution_free", made, quilt)
         self.quilt = quilt
 
@@ -619,13 +621,13 @@ class Solution(Handle):
         """
         return asked_numbers("muslin_solution_cut_nodes", ctypes.c_int64, self._open(), whole(row, "row"))
 
-    def strip_sets(self) -> List[StripSet]:
+    def stripsets(self) -> List[Stripset]:
         """Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with
         the same allowances at its ends, and a set gives at least one segment.
 
-        muslin_solution_strip_sets() in muslin/solution.h. Since 0.1.
+        muslin_solution_stripsets() in muslin/solution.h. Since 0.1.
         """
-        return asked("muslin_solution_strip_sets", structs.muslin_strip_set, StripSet._read, self._open())
+        return asked("muslin_solution_stripsets", structs.muslin_stripset, Stripset._read, self._open())
 
     def explain(self, node: Id, axis: Axis) -> List[Term]:
         """The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished
@@ -688,7 +690,7 @@ class Solution(Handle):
 
     def yardage_pieces(self, fabric: Id, spec: Optional[YardageSpec] = None, *, end_loss: Optional[LengthLike] = None,
                        resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
-                       straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
+                       straightening: Optional[LengthLike] = None, spare_pieces: Optional[int] = None,
                        work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
                        extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None,
                        shrinkage: Optional[int] = None, extra_share: Optional[int] = None,
@@ -704,7 +706,7 @@ class Solution(Handle):
         muslin_yardage_pieces() in muslin/yardage.h. Since 0.1.
         """
         wish = merged(YardageSpec, spec, end_loss=end_loss, resquare_loss=resquare_loss, resquare_every=resquare_every,
-                                         straightening=straightening, spare=spare, work_limit=work_limit,
+                                         straightening=straightening, spare_pieces=spare_pieces, work_limit=work_limit,
                                          join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
                                          extra_share=extra_share, long_pieces=long_pieces, least_part=least_part,
                                          mitre_extra=mitre_extra, no_panels=no_panels, one_height=one_height,
@@ -716,8 +718,9 @@ class Solution(Handle):
 class Pressing(Handle):
     """struct muslin_pressing, muslin/pressing.h"""
 
-    def __init__(self, solution: Solution, spec: Optional[PressingSpec] = None, *, work_limit: Optional[int] = None,
-                 prefer: Optional[bool] = None, units: Optional[bool] = None) -> None:
+    def __init__(self, solution: Solution, progress: Optional[Progress] = None, spec: Optional[PressingSpec] = None, *,
+                 work_limit: Optional[int] = None, prefer: Optional[Prefer] = None,
+                 units: Optional[bool] = None) -> None:
         """A plan for the whole solution, which it reads and which must outlive it.
 
         Keywords: the members of PressingSpec, over those of spec.
@@ -725,11 +728,12 @@ class Pressing(Handle):
         muslin_pressing_create() in muslin/pressing.h. Since 0.1.
         """
         wish = merged(PressingSpec, spec, work_limit=work_limit, prefer=prefer, units=units)
-        made = ctypes.POINTER(structs.muslin_pressing)()
-        call_telling("muslin_pressing_create", opened(Solution, solution, "solution"), ctypes.byref(wish),
-                     ctypes.byref(made))
-        self._own("muslin_pressing_free", made, solution)
-        self.solution = solution
+        with Told(structs.muslin_progress, progress) as progress_:
+            made = ctypes.POINTER(structs.muslin_pressing)()
+            call_telling("muslin_pressing_create", opened(Solution, solution, "solution"), ctypes.byref(wish),
+                         ctypes.byref(ALLOCATOR), progress_.function, None, ctypes.byref(made))
+            self._own("muslin_pressing_free", made, solution)
+            self.solution = solution
 
     def totals(self) -> PressingTotal:
         """How well it nests.
@@ -771,7 +775,7 @@ class Cutplan(Handle):
                  progress: Optional[Progress] = None, spec: Optional[CutplanSpec] = None, *,
                  usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
                  resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
-                 straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
+                 straightening: Optional[LengthLike] = None, spare_pieces: Optional[int] = None,
                  work_limit: Optional[int] = None, print: Optional[Print] = None, no_panels: Optional[bool] = None,
                  one_height: Optional[bool] = None, own_strips: Optional[bool] = None, stacked: Optional[bool] = None,
                  first_cut_across: Optional[bool] = None, folded: Optional[bool] = None,
@@ -784,19 +788,19 @@ class Cutplan(Handle):
         muslin_cutplan_create() in muslin/cutplan.h. Since 0.1.
         """
         wish = merged(CutplanSpec, spec, usable_width=usable_width, end_loss=end_loss, resquare_loss=resquare_loss,
-                                         resquare_every=resquare_every, straightening=straightening, spare=spare,
-                                         work_limit=work_limit, print=print, no_panels=no_panels, one_height=one_height,
-                                         own_strips=own_strips, stacked=stacked, first_cut_across=first_cut_across,
-                                         folded=folded, by_priority=by_priority)
+                                         resquare_every=resquare_every, straightening=straightening,
+                                         spare_pieces=spare_pieces, work_limit=work_limit, print=print,
+                                         no_panels=no_panels, one_height=one_height, own_strips=own_strips,
+                                         stacked=stacked, first_cut_across=first_cut_across, folded=folded,
+                                         by_priority=by_priority)
         pieces_, n_ = rows_of(BlankSpec, pieces, "pieces")
         stock_, stock_n_ = rows_of(CutplanStockSpec, stock or (), "stock")
-        progress_ = Told(structs.muslin_progress, progress)
-        made = ctypes.POINTER(structs.muslin_cutplan)()
-        call_telling("muslin_cutplan_create", ctypes.byref(wish), pieces_, ctypes.sizeof(structs.muslin_blank_spec), n_,
-                     stock_, ctypes.sizeof(structs.muslin_cutplan_stock_spec), stock_n_, ctypes.byref(ALLOCATOR),
-                     progress_.function, None, ctypes.byref(made))
-        self._own("muslin_cutplan_free", made)
-        progress_.raise_again()
+        with Told(structs.muslin_progress, progress) as progress_:
+            made = ctypes.POINTER(structs.muslin_cutplan)()
+            call_telling("muslin_cutplan_create", ctypes.byref(wish), pieces_, ctypes.sizeof(structs.muslin_blank_spec),
+                         n_, stock_, ctypes.sizeof(structs.muslin_cutplan_stock_spec), stock_n_,
+                         ctypes.byref(ALLOCATOR), progress_.function, None, ctypes.byref(made))
+            self._own("muslin_cutplan_free", made)
 
     def totals(self) -> CutplanTotal:
         """Length or cost, the bound and counts.
@@ -855,14 +859,17 @@ class Cutplan(Handle):
         """
         return asked("muslin_cutplan_stock", structs.muslin_cutplan_stock_used, CutplanStockUsed._read, self._open())
 
-    def widths(self, least_width: LengthLike, most_width: LengthLike, widths: int) -> List[CutplanWidth]:
+    def widths(self, least_width: LengthLike, most_width: LengthLike, widths: int,
+               progress: Optional[Progress] = None) -> List[CutplanWidth]:
         """The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers
         whose cloth differs.
 
         muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1.
         """
-        return asked("muslin_cutplan_widths", structs.muslin_cutplan_width, CutplanWidth._read, self._open(),
-                     ticks_of(least_width, "least_width"), ticks_of(most_width, "most_width"), whole(widths, "widths"))
+        with Told(structs.muslin_progress, progress) as progress_:
+            return asked("muslin_cutplan_widths", structs.muslin_cutplan_width, CutplanWidth._read, self._open(),
+                         ticks_of(least_width, "least_width"), ticks_of(most_width, "most_width"),
+                         whole(widths, "widths"), progress_.function, None)
 
     def narrowest(self) -> Length:
         """The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece.
@@ -906,15 +913,16 @@ class Cutplan(Handle):
                       whole(of_case, "of_case"), after=[ctypes.byref(scale_)])
         return CutplanWorths(tuple(rows_), scale_.value)
 
-    def check(self) -> CutplanChecked:
+    def check(self, progress: Optional[Progress] = None) -> CutplanChecked:
         """Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with
         the search.
 
         muslin_cutplan_check() in muslin/cutplan.h. Since 0.1.
         """
-        out_ = new(structs.muslin_cutplan_checked)
-        call_telling("muslin_cutplan_check", self._open(), ctypes.byref(out_))
-        return CutplanChecked._read(out_)
+        with Told(structs.muslin_progress, progress) as progress_:
+            out_ = new(structs.muslin_cutplan_checked)
+            call_telling("muslin_cutplan_check", self._open(), progress_.function, None, ctypes.byref(out_))
+            return CutplanChecked._read(out_)
 
 
 class Yardage(Handle):
@@ -923,7 +931,7 @@ class Yardage(Handle):
     def __init__(self, solution: Solution, cuts: Sequence[ExtraCutSpec], progress: Optional[Progress] = None,
                  spec: Optional[YardageSpec] = None, *, end_loss: Optional[LengthLike] = None,
                  resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
-                 straightening: Optional[LengthLike] = None, spare: Optional[int] = None,
+                 straightening: Optional[LengthLike] = None, spare_pieces: Optional[int] = None,
                  work_limit: Optional[int] = None, join_loss: Optional[LengthLike] = None,
                  extra: Optional[LengthLike] = None, step: Optional[LengthLike] = None, shrinkage: Optional[int] = None,
                  extra_share: Optional[int] = None, long_pieces: Optional[LongPieces] = None,
@@ -937,20 +945,19 @@ class Yardage(Handle):
         muslin_yardage_create() in muslin/yardage.h. Since 0.1.
         """
         wish = merged(YardageSpec, spec, end_loss=end_loss, resquare_loss=resquare_loss, resquare_every=resquare_every,
-                                         straightening=straightening, spare=spare, work_limit=work_limit,
+                                         straightening=straightening, spare_pieces=spare_pieces, work_limit=work_limit,
                                          join_loss=join_loss, extra=extra, step=step, shrinkage=shrinkage,
                                          extra_share=extra_share, long_pieces=long_pieces, least_part=least_part,
                                          mitre_extra=mitre_extra, no_panels=no_panels, one_height=one_height,
                                          own_strips=own_strips, stacked=stacked, folded=folded)
         cuts_, n_ = rows_of(ExtraCutSpec, cuts, "cuts")
-        progress_ = Told(structs.muslin_progress, progress)
-        made = ctypes.POINTER(structs.muslin_yardage)()
-        call_telling("muslin_yardage_create", opened(Solution, solution, "solution"), ctypes.byref(wish), cuts_,
-                     ctypes.sizeof(structs.muslin_extra_cut_spec), n_, ctypes.byref(ALLOCATOR), progress_.function,
-                     None, ctypes.byref(made))
-        self._own("muslin_yardage_free", made, solution)
-        self.solution = solution
-        progress_.raise_again()
+        with Told(structs.muslin_progress, progress) as progress_:
+            made = ctypes.POINTER(structs.muslin_yardage)()
+            call_telling("muslin_yardage_create", opened(Solution, solution, "solution"), ctypes.byref(wish), cuts_,
+                         ctypes.sizeof(structs.muslin_extra_cut_spec), n_, ctypes.byref(ALLOCATOR), progress_.function,
+                         None, ctypes.byref(made))
+            self._own("muslin_yardage_free", made, solution)
+            self.solution = solution
 
     def fabrics(self) -> List[FabricYardage]:
         """A row for each fabric of which something is cut, in the order in which the fabrics were made.
