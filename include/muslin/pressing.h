@@ -30,7 +30,7 @@
  *                   SASH_CUT: their halves                       c at the bottom
  *                 SASH_INNER: sashes that the edge cuts off,   c - 1, r - 1, c - 1,       at the top, right, bottom,
  *                   those that stand                             r - 1                      left: from the left or top
- *                   those that lie                             r - 1, c - 1               at the right, at the bottom
+ *                 SASH_INNER: those that lie                   r - 1, c - 1               at the right, at the bottom
  *                 triangles                                    r - 1, c - 1               at the right, at the bottom
  *                 below each row, of blocks or of sashes       2 (c + r) - 2, in          from the upper right
  *                                                                SASH_INNER 2 (c + r) - 4

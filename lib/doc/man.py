@@ -45,12 +45,31 @@ def entries(blocks: List[Block]) -> Iterator[str]:
     yield ".Bl -tag -width Ds"
     for block in blocks:
         if block.kind == "table":
-            yield from (".Bd -literal -compact", block.text.rstrip("\n").replace("\\", "\\e"), ".Ed")
+            yield from table(block.text.rstrip("\n").split("\n"))
         elif block.label or block.kind == "bullet":
             label, text = (block.label, block.text) if block.label else halves(block.text)
             yield from (f".It {word(label)}", plain(text)) if text else (f".It {word(label)}",)
         else:
             yield plain(block.text)
+    yield ".El"
+
+
+def table(lines: List[str]) -> Iterator[str]:
+    """A table as a list, for terminals are narrow: its first column are the tags. What is indented in the first column,
+    or stands in the others alone, goes on with the row above."""
+    starts = [found.start() for found in re.finditer(r"\S+(?: \S+)*", lines[0])] + [None]
+    cells = [[line[a:b] for a, b in zip(starts, starts[1:])] for line in lines]
+    rows: List[List[str]] = []
+    for row in cells[1:]:
+        if row[0][:1].strip():
+            rows.append([cell.strip() for cell in row])
+        else:
+            rows[-1] = [" ".join(f"{was} {cell}".split()) for was, cell in zip(rows[-1], row)]
+    names = [name.strip() for name in cells[0]]
+    yield ".Bl -tag -width Ds -compact"
+    for row in rows:
+        yield f".It {word(row[0])}"
+        yield plain("; ".join(f"{name}: {cell}" for name, cell in zip(names[1:], row[1:]) if cell))
     yield ".El"
 
 
