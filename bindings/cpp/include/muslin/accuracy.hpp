@@ -156,7 +156,7 @@ static_assert(detail::is_twin<accuracy_meeting>);
 inline namespace MUSLIN_CPP_FORM {
 
 /** How far off a row of pieces may be.
- * muslin_accuracy_row() in muslin/accuracy.h. Since 0.1. */
+ * muslin_accuracy_row() in muslin/accuracy.h. Since 1.0. */
 inline answer<muslin::accuracy_row_errors> accuracy_row(const muslin::accuracy_row_spec &spec = {})
 {
     muslin::accuracy_row_errors out;
@@ -168,7 +168,7 @@ inline answer<muslin::accuracy_row_errors> accuracy_row(const muslin::accuracy_r
 /** How far off a block and a top of such blocks may be, in a straight setting without sashing (for other rows count
  * pieces and seams and ask accuracy_row()). status::range for argument::pieces also when a row of the top has more
  * than MUSLIN_COUNT_MAX pieces; `at` is 0 across, 1 down.
- * muslin_accuracy_top() in muslin/accuracy.h. Since 0.1. */
+ * muslin_accuracy_top() in muslin/accuracy.h. Since 1.0. */
 inline answer<muslin::accuracy_top_errors> accuracy_top(const muslin::accuracy_top_spec &spec = {})
 {
     muslin::accuracy_top_errors out;
@@ -181,7 +181,7 @@ inline answer<muslin::accuracy_top_errors> accuracy_top(const muslin::accuracy_t
  * nowhere. Before the k-th seam lie k pieces, so its place is off by k seams (its own counted in full, which is on
  * the safe side) and 2 k cuts in each row; the two rows are independent of each other. Pinned in the middle
  * instead, only half the seams lie between.
- * muslin_accuracy_meet() in muslin/accuracy.h. Since 0.1. */
+ * muslin_accuracy_meet() in muslin/accuracy.h. Since 1.0. */
 inline answer<muslin::accuracy_meeting> accuracy_meet(const muslin::accuracy_meet_spec &spec = {})
 {
     muslin::accuracy_meeting out;

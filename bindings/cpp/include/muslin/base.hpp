@@ -12,6 +12,7 @@ namespace muslin {
 
 /** enum muslin_status_code */
 enum class status : std::int32_t {
+    /** all went well */
     ok = MUSLIN_OK,
     /** a pointer that must be given is null */
     null = MUSLIN_ERR_NULL,
@@ -339,21 +340,21 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
  * whether headers and library belong together. Constant time.
- * muslin_version() in muslin/base.h. Since 0.1. */
+ * muslin_version() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::uint32_t version() noexcept
 {
     return muslin_version();
 }
 
-/** The same as text, for instance "0.1.0". Constant time.
- * muslin_version_text() in muslin/base.h. Since 0.1. */
+/** The same as text, for instance "1.0.0". Constant time.
+ * muslin_version_text() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::string_view version_text() noexcept
 {
     return muslin_version_text();
 }
 
 /** How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time.
- * muslin_status_count() in muslin/base.h. Since 0.1. */
+ * muslin_status_count() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::int32_t status_count() noexcept
 {
     return muslin_status_count();
@@ -361,7 +362,7 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number
  * outside the list. Never null. Constant time.
- * muslin_status_name() in muslin/base.h. Since 0.1. */
+ * muslin_status_name() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::string_view status_name(muslin::status status) noexcept
 {
     return muslin_status_name(detail::in_c(status));
@@ -369,14 +370,14 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** One plain English sentence on what the status means and what to do. Its wording may improve between versions;
  * match on the number. Never null. Constant time.
- * muslin_status_sentence() in muslin/base.h. Since 0.1. */
+ * muslin_status_sentence() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::string_view status_sentence(muslin::status status) noexcept
 {
     return muslin_status_sentence(detail::in_c(status));
 }
 
 /** How many arguments this library can name, numbered 0 .. count - 1. Constant time.
- * muslin_argument_count() in muslin/base.h. Since 0.1. */
+ * muslin_argument_count() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::int32_t argument_count() noexcept
 {
     return muslin_argument_count();
@@ -384,14 +385,14 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the
  * list. Never null. Constant time.
- * muslin_argument_words() in muslin/base.h. Since 0.1. */
+ * muslin_argument_words() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::string_view argument_words(muslin::argument argument) noexcept
 {
     return muslin_argument_words(detail::in_c(argument));
 }
 
 /** How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. Constant time.
- * muslin_warning_count() in muslin/base.h. Since 0.1. */
+ * muslin_warning_count() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::int32_t warning_count() noexcept
 {
     return muslin_warning_count();
@@ -399,7 +400,7 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything
  * that is not exactly one known bit. Never null. Constant time.
- * muslin_warning_name() in muslin/base.h. Since 0.1. */
+ * muslin_warning_name() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::string_view warning_name(muslin::warning warning) noexcept
 {
     return muslin_warning_name(detail::in_c(warning));
@@ -407,7 +408,7 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.
  * Constant time.
- * muslin_warning_sentence() in muslin/base.h. Since 0.1. */
+ * muslin_warning_sentence() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::string_view warning_sentence(muslin::warning warning) noexcept
 {
     return muslin_warning_sentence(detail::in_c(warning));
@@ -418,7 +419,7 @@ inline namespace MUSLIN_CPP_FORM {
  * since limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count
  * - 1, whose order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for
  * MUSLIN_SIZE_MAX; it is "" and the value 0 for a place that is none. Never null. Constant time.
- * muslin_constant_count() in muslin/base.h. Since 0.1. */
+ * muslin_constant_count() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::int32_t constant_count() noexcept
 {
     return muslin_constant_count();
@@ -426,7 +427,7 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
  * flags, ticks per unit.
- * muslin_constant_name() in muslin/base.h. Since 0.1. */
+ * muslin_constant_name() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::string_view constant_name(std::int32_t index) noexcept
 {
     return muslin_constant_name(index);
@@ -434,7 +435,7 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
  * flags, ticks per unit.
- * muslin_constant_value() in muslin/base.h. Since 0.1. */
+ * muslin_constant_value() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::int64_t constant_value(std::int32_t index) noexcept
 {
     return muslin_constant_value(index);

@@ -22,6 +22,7 @@ struct MUSLIN_CPP_TWIN cutlist_piece_spec {
     muslin::length cut_width{};
     /** along it, 1 or more */
     muslin::length cut_length{};
+    /** wanted */
     std::int64_t count = 1;
 };
 static_assert(detail::is_twin<cutlist_piece_spec>);
@@ -84,6 +85,7 @@ struct MUSLIN_CPP_TWIN cutlist_yardage {
     std::uint32_t flags = 0;
     /** of the whole list */
     std::int64_t pieces = 0;
+    /** of all rows */
     std::int64_t strips = 0;
     /** that the last strips of all rows could still give */
     std::int64_t spare_pieces = 0;
@@ -252,7 +254,7 @@ inline namespace MUSLIN_CPP_FORM {
  * are those of the answer, not of a yield: a strip may give a piece less where the number of strips stays.
  * status::no_yield names argument::usable_width; status::overflow when the cloth would be longer than
  * MUSLIN_LENGTH_MAX. Source: 52 4-inch and 20 3-inch squares (public forum).
- * muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1. */
+ * muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 1.0. */
 inline answer<muslin::cutlist_yardage> cutlist_from_yardage(muslin::span<const muslin::cutlist_piece_spec> pieces,
                                                             const muslin::cutlist_spec &spec = {})
 {
@@ -265,7 +267,7 @@ inline answer<muslin::cutlist_yardage> cutlist_from_yardage(muslin::span<const m
 
 /** How each row is cut then (ask-then-fill): n rows in the order of the list. status::buffer when they do not fit;
  * the others as above. Source: Start quilting, lesson two (M. Hohn).
- * muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 0.1. */
+ * muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 1.0. */
 inline answer<std::vector<muslin::cutlist_row>> cutlist_yardage_rows(
     muslin::span<const muslin::cutlist_piece_spec> pieces, const muslin::cutlist_spec &spec = {})
 {
@@ -286,7 +288,7 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_yardage_rows(
  * used as they are: to line up the other point of pinked edges, or to square the ends, state what is left.
  * status::no_yield names argument::usable_width or argument::cloth_length, for the piece as it is listed. Source:
  * Cutting up a 10 inch square (teacher's blog) for one size; common practice, no source, for several.
- * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1. */
+ * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 1.0. */
 inline answer<muslin::cutlist_stock> cutlist_from_stock(muslin::span<const muslin::cutlist_piece_spec> pieces,
                                                         const muslin::stock_spec &stock = {})
 {
@@ -299,7 +301,7 @@ inline answer<muslin::cutlist_stock> cutlist_from_stock(muslin::span<const musli
 
 /** How each row is cut then (ask-then-fill): n rows in the order of the list. status::buffer when they do not fit;
  * the others as above. Source: as above.
- * muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 0.1. */
+ * muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 1.0. */
 inline answer<std::vector<muslin::cutlist_row>> cutlist_stock_rows(
     muslin::span<const muslin::cutlist_piece_spec> pieces, const muslin::stock_spec &stock = {})
 {
@@ -314,7 +316,7 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_stock_rows(
 /** Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
  * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
  * from the last. status::buffer when they do not fit; the others as above. Source: as above.
- * muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1. */
+ * muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 1.0. */
 inline answer<std::vector<muslin::cutlist_part>> cutlist_stock_parts(
     muslin::span<const muslin::cutlist_piece_spec> pieces, const muslin::stock_spec &stock = {})
 {
@@ -330,7 +332,7 @@ inline answer<std::vector<muslin::cutlist_part>> cutlist_stock_parts(
  * rows taken so many times and then cut as in cutlist_from_stock(): row by row, not list by list. No list is an
  * answer, not an error. status::range for the number of pieces also when the list asks for nothing;
  * status::overflow when there are more than MUSLIN_COUNT_MAX lists. Source: geometry.
- * muslin_cutlist_lists_from_stock() in muslin/cutlist.h. Since 0.1. */
+ * muslin_cutlist_lists_from_stock() in muslin/cutlist.h. Since 1.0. */
 inline answer<muslin::cutlist_lists> cutlist_lists_from_stock(muslin::span<const muslin::cutlist_piece_spec> pieces,
                                                               const muslin::stock_spec &stock = {})
 {
@@ -343,7 +345,7 @@ inline answer<muslin::cutlist_lists> cutlist_lists_from_stock(muslin::span<const
 
 /** How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
  * another way than for one list. status::buffer when they do not fit; the others as above. Source: geometry.
- * muslin_cutlist_lists_rows() in muslin/cutlist.h. Since 0.1. */
+ * muslin_cutlist_lists_rows() in muslin/cutlist.h. Since 1.0. */
 inline answer<std::vector<muslin::cutlist_row>> cutlist_lists_rows(
     muslin::span<const muslin::cutlist_piece_spec> pieces, const muslin::stock_spec &stock = {})
 {
@@ -362,7 +364,7 @@ inline answer<std::vector<muslin::cutlist_row>> cutlist_lists_rows(
  * cutlist_from_stock(). Stock that is missing is taken to be of the same prints. A row that does not fit is an
  * answer, not an error; whether it would fit turned, or turning saves, is known by asking once more with
  * MUSLIN_CUTLIST_PIECE_MAY_TURN in its flags. status::overflow as with yardage. Source: geometry.
- * muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1. */
+ * muslin_cutlist_substitute() in muslin/cutlist.h. Since 1.0. */
 inline answer<muslin::substitution> cutlist_substitute(muslin::span<const muslin::cutlist_piece_spec> pieces,
                                                        const muslin::stock_spec &stock, std::int64_t prints)
 {

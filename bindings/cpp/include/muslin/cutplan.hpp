@@ -175,6 +175,7 @@ struct MUSLIN_CPP_TWIN cutplan_total {
     std::int64_t missing = 0;
     /** cut right across, panels among them, those within panels and stock too */
     std::int64_t strips = 0;
+    /** of those, panels */
     std::int64_t panels = 0;
     /** different strip heights */
     std::int64_t heights = 0;
@@ -226,6 +227,7 @@ struct MUSLIN_CPP_TWIN cutplan_strip {
     std::int64_t stock = 0;
     /** its pieces: rows of cutplan::places() */
     std::int64_t first_place = 0;
+    /** how many */
     std::int64_t places = 0;
     /** lower left corner of the first: from the left selvage (FOLDED: that of both layers) or the holder's left
      * edge, */
@@ -320,6 +322,7 @@ struct MUSLIN_CPP_TWIN cutplan_left_over {
     /** row of cutplan::strips(): the strip that it is the end of, the panel or piece of stock that it is the rest
      * of, the slit pieces that it lies above */
     std::int64_t strip = 0;
+    /** so many alike */
     std::int64_t count = 0;
     /** its lower left corner, from that row's */
     muslin::length x{};
@@ -369,6 +372,7 @@ struct MUSLIN_CPP_TWIN cutplan_width {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** of the cloth */
     muslin::length usable_width{};
     /** straightening included; 0 where a piece does not fit */
     muslin::length cloth_length{};
@@ -394,7 +398,9 @@ struct MUSLIN_CPP_TWIN cutplan_size {
     /** of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is given with its
      * longer side across */
     muslin::length taken{};
+    /** of strip that it needs */
     muslin::length height{};
+    /** as in blank_spec */
     muslin::length run_in{};
     /** 1: may lie turned */
     muslin::truth may_turn{};
@@ -447,7 +453,9 @@ struct MUSLIN_CPP_TWIN cutplan_case {
     std::int64_t least = 0;
     /** what sets this case apart (not of the whole): `wanted` of the ways first_way .. last_way */
     std::int64_t wanted = 0;
+    /** rows of cutplan::ways() */
     std::int64_t first_way = 0;
+    /** ... up to and with this one */
     std::int64_t last_way = 0;
     /** -1: so many strips, panels or pieces of stock; else so many of this size in them, and first_way = last_way */
     std::int64_t plan_size = 0;
@@ -532,7 +540,7 @@ public:
      * stock does not suffice: about a hundred looks at parts of the request, each a 32nd of the limit; and half as
      * much again each where up to 16 pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the bound;
      * Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips by height.
-     * muslin_cutplan_create() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_create() in muslin/cutplan.h. Since 1.0. */
     template <class Progress = no_progress>
     static answer<muslin::cutplan> create(const muslin::cutplan_spec &spec,
                                           muslin::span<const muslin::blank_spec> pieces,
@@ -553,7 +561,7 @@ public:
     }
 
     /** Length or cost, the bound and counts. Constant time.
-     * muslin_cutplan_totals() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_totals() in muslin/cutplan.h. Since 1.0. */
     answer<muslin::cutplan_total> totals() const
     {
         muslin::cutplan_total out;
@@ -564,7 +572,7 @@ public:
 
     /** The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together;
      * what a panel or piece of stock holds follows it. Time follows the strips.
-     * muslin_cutplan_strips() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_strips() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_strip>> strips() const
     {
         std::vector<muslin::cutplan_strip> rows;
@@ -575,7 +583,7 @@ public:
 
     /** What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over.
      * Rows that want one size get its pieces one row after the other. Time follows the places.
-     * muslin_cutplan_places() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_places() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_place>> places() const
     {
         std::vector<muslin::cutplan_place> rows;
@@ -589,7 +597,7 @@ public:
      * so millions can be had a page at a time; status::buffer is never returned. A piece of stock lies as its row
      * says, also where first cuts run along it: then its strips stand upright. status::range: `first` not in 0 .. the
      * number of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds.
-     * muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_blanks() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_blank>> blanks(std::int64_t first) const
     {
         std::vector<muslin::cutplan_blank> rows;
@@ -603,7 +611,7 @@ public:
      * rest of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth
      * one layer beside a JOINED strip that goes round the fold and is not whole. Other trims along pieces are waste
      * and are not listed. Time: strips and places.
-     * muslin_cutplan_left_overs() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_left_overs() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_left_over>> left_overs(muslin::length least_side) const
     {
         std::vector<muslin::cutplan_left_over> rows;
@@ -614,7 +622,7 @@ public:
     }
 
     /** What becomes of each row of pieces. Time: rows squared.
-     * muslin_cutplan_pieces() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_pieces() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_piece>> pieces() const
     {
         std::vector<muslin::cutplan_piece> rows;
@@ -624,7 +632,7 @@ public:
     }
 
     /** How many of each row of stock are used; no rows from a bolt. Time: rows x strips.
-     * muslin_cutplan_stock() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_stock() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_stock_used>> stock() const
     {
         std::vector<muslin::cutplan_stock_used> rows;
@@ -639,8 +647,9 @@ public:
      * limit holds for each; `progress` is told as for a plan, beginning anew with each width, and when it ends the
      * search, the widths that follow get their first plan only. status::choice: a plan from stock. status::range:
      * widths below 1, most below least; `widths` outside 2 .. 1000, or not 1 where least is most. status::overflow,
-     * status::no_memory: as cutplan::create(). Capacity 0 asks and searches nothing.
-     * muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1. */
+     * status::no_memory: as cutplan::create(). Capacity 0 asks and searches nothing. Time: that of a plan for each
+     * width.
+     * muslin_cutplan_widths() in muslin/cutplan.h. Since 1.0. */
     template <class Progress = no_progress>
     answer<std::vector<muslin::cutplan_width>> widths(muslin::length least_width, muslin::length most_width,
                                                       std::int64_t widths, Progress &&progress = {}) const
@@ -658,7 +667,7 @@ public:
     /** The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece. A bolt
      * narrower than that needs another plan, see above; of nothing 0. status::choice: a plan from stock. Time follows
      * the strips.
-     * muslin_cutplan_narrowest() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_narrowest() in muslin/cutplan.h. Since 1.0. */
     answer<muslin::length> narrowest() const
     {
         muslin::length width{};
@@ -669,7 +678,7 @@ public:
 
     /** What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what is
      * missing left out. Time follows the sizes.
-     * muslin_cutplan_sizes() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_sizes() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_size>> sizes() const
     {
         std::vector<muslin::cutplan_size> rows;
@@ -680,7 +689,7 @@ public:
 
     /** The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high. Strips need
      * only be as high as a size is. Time follows the ways.
-     * muslin_cutplan_ways() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_ways() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_way>> ways() const
     {
         std::vector<muslin::cutplan_way> rows;
@@ -691,7 +700,7 @@ public:
 
     /** Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to
      * pack its strips shows, or has a bound not below the plan's. Time follows the cases.
-     * muslin_cutplan_cases() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_cases() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_case>> cases() const
     {
         std::vector<muslin::cutplan_case> rows;
@@ -707,7 +716,7 @@ public:
      * looked at where the plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is
      * that, and never more than the cost of the plan. scale: worths are over it. status::index: no such case, or one
      * without worths of its own. Time follows the result.
-     * muslin_cutplan_worths() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_worths() in muslin/cutplan.h. Since 1.0. */
     answer<muslin::cutplan_worths_answer> worths(std::int64_t of_case) const
     {
         muslin::cutplan_worths_answer answer;
@@ -721,7 +730,7 @@ public:
      * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound.
      * Allocates with the plan's allocator: status::no_memory. status::work_limit: it would take more than 2^40 steps,
      * or keep more than 2^20 sums at once, or `progress` ended it. Time: cases x ways x what fits in a strip.
-     * muslin_cutplan_check() in muslin/cutplan.h. Since 0.1. */
+     * muslin_cutplan_check() in muslin/cutplan.h. Since 1.0. */
     template <class Progress = no_progress>
     answer<muslin::cutplan_checked> check(Progress &&progress = {}) const
     {

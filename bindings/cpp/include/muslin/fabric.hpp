@@ -12,6 +12,7 @@ namespace muslin {
 
 /** enum muslin_edge */
 enum class edge : std::int32_t {
+    /** cut straight */
     straight = MUSLIN_EDGE_STRAIGHT,
     /** zigzag edges, the stated size measured from tip to tip */
     pinked_tips = MUSLIN_EDGE_PINKED_TIPS,
@@ -73,6 +74,7 @@ struct MUSLIN_CPP_TWIN purchase {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** as asked */
     muslin::length needed{};
     /** what shrinks to `needed`, up to a tick */
     muslin::length unshrunk{};
@@ -252,7 +254,7 @@ inline namespace MUSLIN_CPP_FORM {
 /** Usable width from the labelled width (1 .. MUSLIN_SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down to
  * a tick. shrinkage 0 .. 999999 ppm. status::range for `selvage` also when two of them leave nothing. Source: ISO
  * 5077 for what shrinkage is a share of (the size before washing); geometry.
- * muslin_fabric_usable_width() in muslin/fabric.h. Since 0.1. */
+ * muslin_fabric_usable_width() in muslin/fabric.h. Since 1.0. */
 inline answer<muslin::length> fabric_usable_width(muslin::length labelled, muslin::length selvage,
                                                   std::int32_t shrinkage)
 {
@@ -265,7 +267,7 @@ inline answer<muslin::length> fabric_usable_width(muslin::length labelled, musli
 
 /** From a length needed to a length bought. Shrinkage divides by 1 - p, it does not multiply by 1 + p. Source:
  * Mathematically challenged: 80 x 56 backing (public forum) for the step; geometry for the shrinkage.
- * muslin_fabric_purchase() in muslin/fabric.h. Since 0.1. */
+ * muslin_fabric_purchase() in muslin/fabric.h. Since 1.0. */
 inline answer<muslin::purchase> fabric_purchase(const muslin::purchase_spec &spec = {})
 {
     muslin::purchase out;
@@ -279,7 +281,7 @@ inline answer<muslin::purchase> fabric_purchase(const muslin::purchase_spec &spe
  * the losses eat the cloth. With MUSLIN_CLOTH_MAY_TURN the slacks are those of the way reported: beyond them the
  * other way may still give as many. In the problem, piece_width and piece_length are argument::cut with `at` 0 and
  * 1, the losses argument::end_loss with `at` 0 and 1. Source: Number of squares from a fat quarter; geometry.
- * muslin_fabric_pieces() in muslin/fabric.h. Since 0.1. */
+ * muslin_fabric_pieces() in muslin/fabric.h. Since 1.0. */
 inline answer<muslin::cloth_pieces> fabric_pieces(const muslin::cloth_spec &spec = {})
 {
     muslin::cloth_pieces out;
@@ -292,7 +294,7 @@ inline answer<muslin::cloth_pieces> fabric_pieces(const muslin::cloth_spec &spec
  * problem names the usable width and the least that would do). In the problem, piece_across is argument::cut,
  * end_loss and straightening are argument::end_loss with `at` 0 and 1. Source: 52 4-inch and 20 3-inch squares
  * (public forum).
- * muslin_fabric_strips() in muslin/fabric.h. Since 0.1. */
+ * muslin_fabric_strips() in muslin/fabric.h. Since 1.0. */
 inline answer<muslin::strips> fabric_strips(const muslin::strips_spec &spec = {})
 {
     muslin::strips out;
@@ -304,7 +306,7 @@ inline answer<muslin::strips> fabric_strips(const muslin::strips_spec &spec = {}
 /** The least length of cloth whose area is `area` (doubled square ticks, 0 .. MUSLIN_LENGTH_MAX) at this usable
  * width (1 .. MUSLIN_SIZE_MAX): area / (2 x width), up to a tick. A lower bound only, since it ignores how pieces
  * lie. Source: fall block swap question (public forum), area over width.
- * muslin_fabric_area_bound() in muslin/fabric.h. Since 0.1. */
+ * muslin_fabric_area_bound() in muslin/fabric.h. Since 1.0. */
 inline answer<muslin::length> fabric_area_bound(std::int64_t area, muslin::length usable_width)
 {
     muslin::length out{};
@@ -317,7 +319,7 @@ inline answer<muslin::length> fabric_area_bound(std::int64_t area, muslin::lengt
  * (edge::pinked_valleys) throughout: a pinked size measured at the other point changes by two depths each way, one
  * for each of two edges; a straight edge changes nothing. Either output may be null. status::range for pink_depth
  * when nothing is left; status::choice for another align. Source: geometry.
- * muslin_stock_size() in muslin/fabric.h. Since 0.1. */
+ * muslin_stock_size() in muslin/fabric.h. Since 1.0. */
 inline answer<muslin::stock_size_answer> stock_size(const muslin::stock_spec &stock, muslin::edge align)
 {
     muslin::stock_size_answer answer;
@@ -331,7 +333,7 @@ inline answer<muslin::stock_size_answer> stock_size(const muslin::stock_spec &st
  * wide). The stated width and length are used as they are: to line up the other point of pinked edges, state what
  * stock_size gives. status::no_yield when a piece gives none (the problem names its length and the least that
  * would do). Source: Fat quarter conversion (public forum).
- * muslin_stock_strips() in muslin/fabric.h. Since 0.1. */
+ * muslin_stock_strips() in muslin/fabric.h. Since 1.0. */
 inline answer<muslin::stock_yield> stock_strips(const muslin::stock_spec &stock, muslin::length strip_cut,
                                                 std::int64_t strips_wanted)
 {
@@ -347,7 +349,7 @@ inline answer<muslin::stock_yield> stock_strips(const muslin::stock_spec &stock,
  * Every row speaks, whatever its count. Rows are stock_spec at stride row_size (at least the first published size,
  * at most 4096, and no row's own size above it: else status::struct_size); the first bad row fails the call and is
  * the problem's `at`. n = 0 gives 0, and rows may then be null. One pass. Common practice, no source.
- * muslin_stock_check() in muslin/fabric.h. Since 0.1. */
+ * muslin_stock_check() in muslin/fabric.h. Since 1.0. */
 inline answer<std::uint32_t> stock_check(muslin::span<const muslin::stock_spec> rows)
 {
     std::uint32_t warnings = 0;
@@ -360,7 +362,7 @@ inline answer<std::uint32_t> stock_check(muslin::span<const muslin::stock_spec> 
 /** allowed becomes 1 when a piece of this print may lie turned by so many quarter turns (0 .. 3, else
  * status::range) without showing it, else 0: without direction any; two-way and stripes a half turn; one-way no
  * turn. Source: geometry.
- * muslin_print_may_turn() in muslin/fabric.h. Since 0.1. */
+ * muslin_print_may_turn() in muslin/fabric.h. Since 1.0. */
 inline answer<muslin::truth> print_may_turn(muslin::print print, std::int32_t quarter_turns)
 {
     muslin::truth allowed{};

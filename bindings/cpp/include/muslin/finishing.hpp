@@ -424,7 +424,7 @@ inline namespace MUSLIN_CPP_FORM {
  * front + t + back), so the back shows C/2 - s - front - t. Single fold: C = s + front + t + back + turn_under,
  * the back C - s - front - t - turn_under. Source: geometry; 4 w + 1/2 in and 6 w + ease, the rules in print, are
  * special cases.
- * muslin_binding_measure() in muslin/finishing.h. Since 0.1. */
+ * muslin_binding_measure() in muslin/finishing.h. Since 1.0. */
 inline answer<muslin::binding_width> binding_measure(const muslin::binding_width_spec &spec = {})
 {
     muslin::binding_width out;
@@ -437,7 +437,7 @@ inline answer<muslin::binding_width> binding_measure(const muslin::binding_width
  * whole strip and one strip is not enough; status::range also when the run passes the longest that run_plan()
  * takes; status::overflow when it needs more than MUSLIN_COUNT_MAX strips. Source: sums, and common practice for
  * the extra.
- * muslin_binding_plan() in muslin/finishing.h. Since 0.1. */
+ * muslin_binding_plan() in muslin/finishing.h. Since 1.0. */
 inline answer<muslin::binding> binding_plan(const muslin::binding_spec &spec = {})
 {
     muslin::binding out;
@@ -452,7 +452,7 @@ inline answer<muslin::binding> binding_plan(const muslin::binding_spec &spec = {
  * Length n sqrt 2 a - (n - 1) 2 sqrt 2 s, ends at 45 degrees. Exact, rounded once. Source: geometry. No round at
  * all is an answer (length 0), and so it is when the seams take up the whole of a: a <= 2 s. status::range also
  * when n x a passes MUSLIN_SIZE_MAX.
- * muslin_bias_tube() in muslin/finishing.h. Since 0.1. */
+ * muslin_bias_tube() in muslin/finishing.h. Since 1.0. */
 inline answer<muslin::bias> bias_tube(const muslin::bias_spec &spec = {})
 {
     muslin::bias out;
@@ -467,7 +467,7 @@ inline answer<muslin::bias> bias_tube(const muslin::bias_spec &spec = {})
  * MUSLIN_SIZE_MAX will do (the limit is what the largest gives), or when the least one gives so much more than
  * wanted that bias_tube() would refuse it. Source: geometry, as for the tube. Cost: the logarithm of
  * MUSLIN_SIZE_MAX / grid.
- * muslin_bias_least_square() in muslin/finishing.h. Since 0.1. */
+ * muslin_bias_least_square() in muslin/finishing.h. Since 1.0. */
 inline answer<muslin::bias> bias_least_square(const muslin::bias_spec &spec = {},
                                               const muslin::rounding_spec &rounding = {})
 {
@@ -482,7 +482,7 @@ inline answer<muslin::bias> bias_least_square(const muslin::bias_spec &spec = {}
  * each half n = floor(S / (sqrt 2 w)) strips, down to the short ones in the corner; measured along their middle
  * they add up to sqrt 2 n S - n n w a half, and each of the 2 n - 1 joins takes 2 sqrt 2 s. Down to a tick. No
  * strip at all is an answer (length 0). status::range also when n x S passes MUSLIN_SIZE_MAX. Source: geometry.
- * muslin_bias_strips() in muslin/finishing.h. Since 0.1. */
+ * muslin_bias_strips() in muslin/finishing.h. Since 1.0. */
 inline answer<muslin::bias> bias_strips(const muslin::bias_spec &spec = {})
 {
     muslin::bias out;
@@ -494,7 +494,7 @@ inline answer<muslin::bias> bias_strips(const muslin::bias_spec &spec = {})
 /** Batting for a quilt: the size to cut, the package to buy, or the pieces of a roll. That no listed package covers
  * is an answer (package -1), not an error. Source: margins by common practice, the table's rows name theirs;
  * geometry. Cost: rows of the table.
- * muslin_batting_plan() in muslin/finishing.h. Since 0.1. */
+ * muslin_batting_plan() in muslin/finishing.h. Since 1.0. */
 inline answer<muslin::batting> batting_plan(const muslin::batting_spec &spec = {})
 {
     muslin::batting out;
@@ -513,7 +513,7 @@ inline answer<muslin::batting> batting_plan(const muslin::batting_spec &spec = {
  * extra repeat. status::no_fit when no layout serves; the limit is the fabric width that would. status::range also
  * when the selvages leave nothing. status::buffer, status::struct_size for the rows. Source: geometry; whole
  * repeats for every length are common practice in workrooms.
- * muslin_backing_layouts() in muslin/finishing.h. Since 0.1. */
+ * muslin_backing_layouts() in muslin/finishing.h. Since 1.0. */
 inline answer<std::vector<muslin::backing>> backing_layouts(const muslin::backing_spec &spec = {})
 {
     std::vector<muslin::backing> rows;
@@ -527,7 +527,7 @@ inline answer<std::vector<muslin::backing>> backing_layouts(const muslin::backin
  * cut_length, less 2 q a seam, are exactly the joined size of backing_layouts(). Halves of an odd number of ticks
  * differ by one. status::choice for an unknown layout, status::no_fit for one that cannot serve, status::buffer
  * and status::struct_size for the rows, else as backing_layouts(). O(rows).
- * muslin_backing_panels() in muslin/finishing.h. Since 0.1. */
+ * muslin_backing_panels() in muslin/finishing.h. Since 1.0. */
 inline answer<std::vector<muslin::panel>> backing_panels(const muslin::backing_spec &spec,
                                                          muslin::backing_layout layout)
 {
@@ -542,7 +542,7 @@ inline answer<std::vector<muslin::panel>> backing_panels(const muslin::backing_s
  * (n - 1) gap) / n, down to a tick. A folded square lies in the quilt's corner: each of its raw sides loses one
  * allowance to the other's seam and one at the tip, where the fold runs at 45 degrees. status::range also when
  * inset and gap leave no sleeve. Source: common practice, no source, and geometry.
- * muslin_hanging_plan() in muslin/finishing.h. Since 0.1. */
+ * muslin_hanging_plan() in muslin/finishing.h. Since 1.0. */
 inline answer<muslin::hanging> hanging_plan(const muslin::hanging_spec &spec = {})
 {
     muslin::hanging out;

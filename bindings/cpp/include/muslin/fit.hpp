@@ -45,6 +45,7 @@ enum class fit_kind : std::int32_t {
 
 /** enum muslin_parity */
 enum class parity : std::int32_t {
+    /** even or odd */
     any = MUSLIN_PARITY_ANY,
     /** turned blocks that come in fours */
     even = MUSLIN_PARITY_EVEN,
@@ -58,6 +59,7 @@ enum class fit_rank : std::int32_t {
     nearest = MUSLIN_FIT_RANK_NEAREST,
     /** blocks and alternate blocks */
     fewest_blocks = MUSLIN_FIT_RANK_FEWEST_BLOCKS,
+    /** the largest block first */
     largest_block = MUSLIN_FIT_RANK_LARGEST_BLOCK,
 };
 
@@ -105,6 +107,7 @@ struct MUSLIN_CPP_TWIN bed {
     std::uint32_t flags = 0;
     /** on each side, by the rule asked for */
     muslin::length side_drop{};
+    /** at the foot */
     muslin::length foot_drop{};
     /** of the quilt on the bed: mattress + 2 side drops */
     muslin::length finished_width{};
@@ -148,7 +151,9 @@ struct MUSLIN_CPP_TWIN bed_covered_spec {
     muslin::length mattress_depth{};
     /** from the floor to the top of the mattress; 0 if unknown */
     muslin::length floor_height{};
+    /** as in bed_spec */
     muslin::length head_drop{};
+    /** as in bed_spec */
     muslin::length pillow_tuck{};
     /** enum foot_corner */
     muslin::foot_corner foot_corner = muslin::foot_corner::square;
@@ -210,7 +215,9 @@ struct MUSLIN_CPP_TWIN fit_spec {
     muslin::length width_under{};
     /** how much wider */
     muslin::length width_over{};
+    /** how much shorter */
     muslin::length length_under{};
+    /** how much longer */
     muslin::length length_over{};
     /** 1 or more */
     muslin::length block_least = muslin::length::of_ticks(48768);
@@ -221,15 +228,20 @@ struct MUSLIN_CPP_TWIN fit_spec {
     /** 1 or more where sashes are allowed; where they are not, all three are not looked at */
     muslin::length sash_least = muslin::length::of_ticks(8128);
     muslin::length sash_most = muslin::length::of_ticks(24384);
+    /** from width to width, 1 or more */
     muslin::length sash_step = muslin::length::of_ticks(4064);
     /** on each side, all borders together; 0: none */
     muslin::length border_least{};
     muslin::length border_most{};
     /** 1 or more */
     muslin::length border_step = muslin::length::of_ticks(8128);
+    /** 1 or more */
     std::int64_t columns_least = 1;
+    /** columns_least or more */
     std::int64_t columns_most = 100;
+    /** 1 or more */
     std::int64_t rows_least = 1;
+    /** rows_least or more */
     std::int64_t rows_most = 100;
     /** list so many only; 0: all, to MUSLIN_COUNT_MAX */
     std::int64_t best = 0;
@@ -257,8 +269,11 @@ struct MUSLIN_CPP_TWIN fit {
     /** 1 when width and length are exactly as wanted; always 0 on point, where they are no whole ticks even if
      * off_width and off_length are 0 */
     muslin::truth exact{};
+    /** of blocks, alternates apart */
     std::int64_t columns = 0;
+    /** so */
     std::int64_t rows = 0;
+    /** finished side */
     muslin::length block{};
     /** 0 where the kind has none */
     muslin::length sash{};
@@ -468,7 +483,7 @@ inline namespace MUSLIN_CPP_FORM {
  * mattress's corner as far as the corner of the quilt is from it, and a circle that touches both edges reaches as
  * far as the longer drop. status::range also when a side of the top would pass MUSLIN_SIZE_MAX
  * (argument::quilt_width, MUSLIN_ERR_LENGTH).
- * muslin_bed_size() in muslin/fit.h. Since 0.1. */
+ * muslin_bed_size() in muslin/fit.h. Since 1.0. */
 inline answer<muslin::bed> bed_size(const muslin::bed_spec &spec = {})
 {
     muslin::bed out;
@@ -479,7 +494,7 @@ inline answer<muslin::bed> bed_size(const muslin::bed_spec &spec = {})
 
 /** Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by. Source:
  * the same sums turned round.
- * muslin_bed_covered() in muslin/fit.h. Since 0.1. */
+ * muslin_bed_covered() in muslin/fit.h. Since 1.0. */
 inline answer<muslin::bed_cover> bed_covered(const muslin::bed_covered_spec &spec = {})
 {
     muslin::bed_cover out;
@@ -498,7 +513,7 @@ inline answer<muslin::bed_cover> bed_covered(const muslin::bed_covered_spec &spe
  * `at` 1 more settings are found: value is how many were when the search ended, so there may be more. Columns and
  * rows are solved for, not tried, so one combination takes constant time; n settings found take O(n log n) to put
  * in order, in the caller's rows. Source: sizes by geometry.
- * muslin_fit_settings() in muslin/fit.h. Since 0.1. */
+ * muslin_fit_settings() in muslin/fit.h. Since 1.0. */
 inline answer<std::vector<muslin::fit>> fit_settings(const muslin::fit_spec &spec = {})
 {
     std::vector<muslin::fit> rows;
@@ -512,7 +527,7 @@ inline answer<std::vector<muslin::fit>> fit_settings(const muslin::fit_spec &spe
  * side of it passes MUSLIN_SIZE_MAX. status::no_fit when there is none: no count of the parity asked for lies
  * between its least and its most, or even the least counts are too large. Other statuses as above; the work limit
  * holds for the combinations alone.
- * muslin_fit_nearest() in muslin/fit.h. Since 0.1. */
+ * muslin_fit_nearest() in muslin/fit.h. Since 1.0. */
 inline answer<muslin::fit> fit_nearest(const muslin::fit_spec &spec = {})
 {
     muslin::fit out;
@@ -524,7 +539,7 @@ inline answer<muslin::fit> fit_nearest(const muslin::fit_spec &spec = {})
 /** The number of blocks for a width: (wanted - 2 border + sash) / (block + sash), rounded as asked but to one block
  * at least. status::no_fit when rounded down and not even one block fits (value: the wanted width; limit: what one
  * block takes). Source: How-to article on fitting sashed squares to a quilt width.
- * muslin_fit_across() in muslin/fit.h. Since 0.1. */
+ * muslin_fit_across() in muslin/fit.h. Since 1.0. */
 inline answer<muslin::fit_across_blocks> fit_across(const muslin::fit_across_spec &spec = {})
 {
     muslin::fit_across_blocks out;
@@ -538,7 +553,7 @@ inline answer<muslin::fit_across_blocks> fit_across(const muslin::fit_across_spe
  * square to the strip on one side, at 60 degrees on the other, left and right ones in turn. status::no_fit when
  * rounded down and not even one row or side fits. Source: How to cut equilateral triangles (blog) for rows and
  * sides, geometry for the rest.
- * muslin_fit_triangles() in muslin/fit.h. Since 0.1. */
+ * muslin_fit_triangles() in muslin/fit.h. Since 1.0. */
 inline answer<muslin::fit_triangle_rows> fit_triangles(const muslin::fit_triangles_spec &spec = {})
 {
     muslin::fit_triangle_rows out;
@@ -557,7 +572,7 @@ inline answer<muslin::fit_triangle_rows> fit_triangles(const muslin::fit_triangl
  * new size passes MUSLIN_SIZE_MAX (argument::ratio; `at` names the row, `value` its finished size). Nothing is
  * written before all rows are checked. O(n). Source: Learn how to resize quilt blocks (take the seams off, scale,
  * put them back) and geometry.
- * muslin_fit_rescale() in muslin/fit.h. Since 0.1. */
+ * muslin_fit_rescale() in muslin/fit.h. Since 1.0. */
 inline answer<muslin::fit_rescaled> fit_rescale(const muslin::fit_rescale_spec &spec,
                                                 muslin::span<muslin::fit_rescale_row> rows)
 {

@@ -54,7 +54,9 @@ struct MUSLIN_CPP_TWIN rounding_spec {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** in ticks, 1 .. MUSLIN_SIZE_MAX */
     muslin::length grid = muslin::length::of_ticks(1);
+    /** 0 .. grid - 1 */
     muslin::length tolerance{};
     /** enum direction */
     muslin::direction direction = muslin::direction::nearest;
@@ -100,6 +102,7 @@ struct MUSLIN_CPP_TWIN parsed {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** the length */
     muslin::length value{};
     /** 1 when the text lies on the tick grid; else value is the nearest tick, ties upwards */
     muslin::truth exact{};
@@ -140,7 +143,7 @@ struct length_format_answer {
 inline namespace MUSLIN_CPP_FORM {
 
 /** a + b.
- * muslin_length_add() in muslin/length.h. Since 0.1. */
+ * muslin_length_add() in muslin/length.h. Since 1.0. */
 inline answer<muslin::length> length_add(muslin::length a, muslin::length b)
 {
     muslin::length out{};
@@ -150,7 +153,7 @@ inline answer<muslin::length> length_add(muslin::length a, muslin::length b)
 }
 
 /** a - b, which may be negative.
- * muslin_length_subtract() in muslin/length.h. Since 0.1. */
+ * muslin_length_subtract() in muslin/length.h. Since 1.0. */
 inline answer<muslin::length> length_subtract(muslin::length a, muslin::length b)
 {
     muslin::length out{};
@@ -160,7 +163,7 @@ inline answer<muslin::length> length_subtract(muslin::length a, muslin::length b
 }
 
 /** a x factor, factor any int64_t.
- * muslin_length_multiply() in muslin/length.h. Since 0.1. */
+ * muslin_length_multiply() in muslin/length.h. Since 1.0. */
 inline answer<muslin::length> length_multiply(muslin::length a, std::int64_t factor)
 {
     muslin::length out{};
@@ -172,7 +175,7 @@ inline answer<muslin::length> length_multiply(muslin::length a, std::int64_t fac
 /** a / divisor, rounded as asked. divisor any int64_t but 0 (status::divide_by_zero). Statuses of the rounding,
  * here and wherever one is given: status::null, status::range (grid, tolerance), status::choice (direction), the
  * struct statuses. status::overflow when the grid point lies beyond MUSLIN_LENGTH_MAX.
- * muslin_length_divide() in muslin/length.h. Since 0.1. */
+ * muslin_length_divide() in muslin/length.h. Since 1.0. */
 inline answer<muslin::rounded> length_divide(muslin::length a, std::int64_t divisor,
                                              const muslin::rounding_spec &rounding = {})
 {
@@ -184,7 +187,7 @@ inline answer<muslin::rounded> length_divide(muslin::length a, std::int64_t divi
 
 /** a x numerator / denominator, rounded once, as asked; the product is never cut short on the way. numerator any
  * int64_t, denominator > 0 (0: status::divide_by_zero, negative: status::range). Other statuses as for a quotient.
- * muslin_length_scale() in muslin/length.h. Since 0.1. */
+ * muslin_length_scale() in muslin/length.h. Since 1.0. */
 inline answer<muslin::rounded> length_scale(muslin::length a, std::int64_t numerator, std::int64_t denominator,
                                             const muslin::rounding_spec &rounding = {})
 {
@@ -196,7 +199,7 @@ inline answer<muslin::rounded> length_scale(muslin::length a, std::int64_t numer
 }
 
 /** a brought to the grid. Statuses as for a quotient.
- * muslin_length_snap() in muslin/length.h. Since 0.1. */
+ * muslin_length_snap() in muslin/length.h. Since 1.0. */
 inline answer<muslin::rounded> length_snap(muslin::length a, const muslin::rounding_spec &rounding = {})
 {
     muslin::rounded out;
@@ -206,7 +209,7 @@ inline answer<muslin::rounded> length_snap(muslin::length a, const muslin::round
 }
 
 /** -1, 0 or 1 as a is less than, equal to or greater than b. For all int64_t.
- * muslin_length_compare() in muslin/length.h. Since 0.1. */
+ * muslin_length_compare() in muslin/length.h. Since 1.0. */
 [[nodiscard]] inline std::int32_t length_compare(muslin::length a, muslin::length b) noexcept
 {
     return muslin_length_compare(detail::in_c(a), detail::in_c(b));
@@ -215,7 +218,7 @@ inline answer<muslin::rounded> length_snap(muslin::length a, const muslin::round
 /** The sum of n lengths; the status does not depend on their order, because partial sums may pass the range, and
  * any length out of range gives status::range before status::overflow is considered. n = 0 gives 0 (values may
  * then be null). O(n).
- * muslin_length_sum() in muslin/length.h. Since 0.1. */
+ * muslin_length_sum() in muslin/length.h. Since 1.0. */
 inline answer<muslin::length> length_sum(muslin::span<const muslin::length> values)
 {
     muslin::length out{};
@@ -225,7 +228,7 @@ inline answer<muslin::length> length_sum(muslin::span<const muslin::length> valu
 }
 
 /** The sum of lengths[i] x counts[i]; order-independent as above. counts any int64_t. O(n).
- * muslin_length_dot() in muslin/length.h. Since 0.1. */
+ * muslin_length_dot() in muslin/length.h. Since 1.0. */
 inline answer<muslin::length> length_dot(muslin::span<const muslin::length> lengths,
                                          muslin::span<const std::int64_t> counts)
 {
@@ -243,7 +246,7 @@ inline answer<muslin::length> length_dot(muslin::span<const muslin::length> leng
  * exactly; no other overlap. n = 0 succeeds, with null arrays too. What is wrong for all elements (a null array,
  * the rounding, the denominator) is returned with statuses as without, before anything is written; failed is
  * untouched then, and at success. O(n).
- * muslin_length_add_n() in muslin/length.h. Since 0.1. */
+ * muslin_length_add_n() in muslin/length.h. Since 1.0. */
 inline answer<std::size_t> length_add_n(muslin::span<const muslin::length> a, muslin::span<const muslin::length> b,
                                         muslin::span<muslin::length> out, muslin::span<muslin::status> statuses = {})
 {
@@ -265,7 +268,7 @@ inline answer<std::size_t> length_add_n(muslin::span<const muslin::length> a, mu
 }
 
 /** One call for n values.
- * muslin_length_subtract_n() in muslin/length.h. Since 0.1. */
+ * muslin_length_subtract_n() in muslin/length.h. Since 1.0. */
 inline answer<std::size_t> length_subtract_n(muslin::span<const muslin::length> a, muslin::span<const muslin::length> b,
                                              muslin::span<muslin::length> out,
                                              muslin::span<muslin::status> statuses = {})
@@ -288,7 +291,7 @@ inline answer<std::size_t> length_subtract_n(muslin::span<const muslin::length> 
 }
 
 /** One call for n values.
- * muslin_length_multiply_n() in muslin/length.h. Since 0.1. */
+ * muslin_length_multiply_n() in muslin/length.h. Since 1.0. */
 inline answer<std::size_t> length_multiply_n(muslin::span<const muslin::length> a,
                                              muslin::span<const std::int64_t> factors, muslin::span<muslin::length> out,
                                              muslin::span<muslin::status> statuses = {})
@@ -311,7 +314,7 @@ inline answer<std::size_t> length_multiply_n(muslin::span<const muslin::length> 
 }
 
 /** a[i] x numerator / denominator, each rounded as asked.
- * muslin_length_scale_n() in muslin/length.h. Since 0.1. */
+ * muslin_length_scale_n() in muslin/length.h. Since 1.0. */
 inline answer<std::size_t> length_scale_n(muslin::span<const muslin::length> a, std::int64_t numerator,
                                           std::int64_t denominator, const muslin::rounding_spec &rounding,
                                           muslin::span<muslin::length> out, muslin::span<muslin::status> statuses = {})
@@ -332,7 +335,7 @@ inline answer<std::size_t> length_scale_n(muslin::span<const muslin::length> a, 
 }
 
 /** a[i], each brought to the grid.
- * muslin_length_snap_n() in muslin/length.h. Since 0.1. */
+ * muslin_length_snap_n() in muslin/length.h. Since 1.0. */
 inline answer<std::size_t> length_snap_n(muslin::span<const muslin::length> a, const muslin::rounding_spec &rounding,
                                          muslin::span<muslin::length> out, muslin::span<muslin::status> statuses = {})
 {
@@ -352,7 +355,7 @@ inline answer<std::size_t> length_snap_n(muslin::span<const muslin::length> a, c
 }
 
 /** a x sqrt 2, the diagonal of a square.
- * muslin_length_times_root2() in muslin/length.h. Since 0.1. */
+ * muslin_length_times_root2() in muslin/length.h. Since 1.0. */
 inline answer<muslin::rounded> length_times_root2(muslin::length a, const muslin::rounding_spec &rounding = {})
 {
     muslin::rounded out;
@@ -362,7 +365,7 @@ inline answer<muslin::rounded> length_times_root2(muslin::length a, const muslin
 }
 
 /** a / sqrt 2, the side of a square with diagonal a.
- * muslin_length_over_root2() in muslin/length.h. Since 0.1. */
+ * muslin_length_over_root2() in muslin/length.h. Since 1.0. */
 inline answer<muslin::rounded> length_over_root2(muslin::length a, const muslin::rounding_spec &rounding = {})
 {
     muslin::rounded out;
@@ -372,7 +375,7 @@ inline answer<muslin::rounded> length_over_root2(muslin::length a, const muslin:
 }
 
 /** a x sqrt 3 / 2, the height of an equilateral triangle with side a.
- * muslin_length_equilateral_height() in muslin/length.h. Since 0.1. */
+ * muslin_length_equilateral_height() in muslin/length.h. Since 1.0. */
 inline answer<muslin::rounded> length_equilateral_height(muslin::length a, const muslin::rounding_spec &rounding = {})
 {
     muslin::rounded out;
@@ -382,7 +385,7 @@ inline answer<muslin::rounded> length_equilateral_height(muslin::length a, const
 }
 
 /** 2 a / sqrt 3, the side of an equilateral triangle with height a.
- * muslin_length_equilateral_side() in muslin/length.h. Since 0.1. */
+ * muslin_length_equilateral_side() in muslin/length.h. Since 1.0. */
 inline answer<muslin::rounded> length_equilateral_side(muslin::length a, const muslin::rounding_spec &rounding = {})
 {
     muslin::rounded out;
@@ -392,7 +395,7 @@ inline answer<muslin::rounded> length_equilateral_side(muslin::length a, const m
 }
 
 /** sqrt(a x a + b x b).
- * muslin_length_hypotenuse() in muslin/length.h. Since 0.1. */
+ * muslin_length_hypotenuse() in muslin/length.h. Since 1.0. */
 inline answer<muslin::rounded> length_hypotenuse(muslin::length a, muslin::length b,
                                                  const muslin::rounding_spec &rounding = {})
 {
@@ -403,7 +406,7 @@ inline answer<muslin::rounded> length_hypotenuse(muslin::length a, muslin::lengt
 }
 
 /** The side of the square that has this area, in doubled square ticks (2 x width x height), 0 .. 2^61.
- * muslin_length_root_of_area() in muslin/length.h. Since 0.1. */
+ * muslin_length_root_of_area() in muslin/length.h. Since 1.0. */
 inline answer<muslin::rounded> length_root_of_area(std::int64_t area, const muslin::rounding_spec &rounding = {})
 {
     muslin::rounded out;
@@ -413,14 +416,14 @@ inline answer<muslin::rounded> length_root_of_area(std::int64_t area, const musl
 }
 
 /** The length of one unit in ticks (exact for all six); 0 for anything else. Source: NIST Handbook 44, Appendix C.
- * muslin_length_unit_ticks() in muslin/length.h. Since 0.1. */
+ * muslin_length_unit_ticks() in muslin/length.h. Since 1.0. */
 [[nodiscard]] inline muslin::length length_unit_ticks(muslin::length_unit unit) noexcept
 {
     return length::of_ticks(muslin_length_unit_ticks(detail::in_c(unit)));
 }
 
 /** The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. Never null.
- * muslin_length_unit_word() in muslin/length.h. Since 0.1. */
+ * muslin_length_unit_word() in muslin/length.h. Since 1.0. */
 [[nodiscard]] inline std::string_view length_unit_word(muslin::length_unit unit) noexcept
 {
     return muslin_length_unit_word(detail::in_c(unit));
@@ -449,7 +452,7 @@ inline answer<muslin::rounded> length_root_of_area(std::int64_t area, const musl
  * names the denominator; status::overflow: the length passes MUSLIN_LENGTH_MAX; or a number has more than 18
  * digits, zeros at its outer ends not counted; or several parts have fractions of a tick whose common denominator
  * passes 2^62 - 1. Names the number. O(bytes).
- * muslin_length_parse() in muslin/length.h. Since 0.1. */
+ * muslin_length_parse() in muslin/length.h. Since 1.0. */
 inline answer<muslin::parsed> length_parse(std::string_view text, const muslin::parse_spec &spec = {})
 {
     muslin::parsed out;
@@ -466,7 +469,7 @@ inline answer<muslin::parsed> length_parse(std::string_view text, const muslin::
  * status::null (buf, when cap is not 0), the struct statuses, status::range (length beyond MUSLIN_LENGTH_MAX;
  * denominator and decimals, each checked in every style), status::choice (style, direction, decimal sign),
  * status::buffer. The longest text is under 64 bytes.
- * muslin_length_format() in muslin/length.h. Since 0.1. */
+ * muslin_length_format() in muslin/length.h. Since 1.0. */
 inline answer<muslin::length_format_answer> length_format(muslin::length a, const muslin::format_spec &spec = {})
 {
     muslin::length_format_answer answer;

@@ -202,7 +202,7 @@ inline namespace MUSLIN_CPP_FORM {
  * the usable width. Where the width is one repeat, both are per_row. status::range for `motifs` also when so many
  * windows are larger than the repeats they are cut from, by area. Sources: Figuring pattern repeats (home magazine
  * how-to) for repeats along and the one more for the order; geometry for the rest.
- * muslin_motif_plan() in muslin/motif.h. Since 0.1. */
+ * muslin_motif_plan() in muslin/motif.h. Since 1.0. */
 inline answer<muslin::motif> motif_plan(const muslin::motif_spec &spec = {})
 {
     muslin::motif out;
@@ -214,7 +214,7 @@ inline answer<muslin::motif> motif_plan(const muslin::motif_spec &spec = {})
 /** Windows that a cloth so long (0 .. MUSLIN_SIZE_MAX) gives, counted as in motif_plan(); spec->pieces is not used,
  * but must be in its range. No row is an answer, not an error. status::no_yield and status::range as there.
  * Source: geometry.
- * muslin_motif_from_cloth() in muslin/motif.h. Since 0.1. */
+ * muslin_motif_from_cloth() in muslin/motif.h. Since 1.0. */
 inline answer<muslin::motif_yield> motif_from_cloth(const muslin::motif_spec &spec, muslin::length cloth_length)
 {
     muslin::motif_yield out;
@@ -227,7 +227,7 @@ inline answer<muslin::motif_yield> motif_from_cloth(const muslin::motif_spec &sp
  * place of the print; they are laid on each other so that the print matches, and strips and pieces are cut through
  * all of them at once. status::overflow when the cloth would be longer than MUSLIN_LENGTH_MAX. Sources: common
  * practice, no source, for the way; geometry for the sums.
- * muslin_stack_plan() in muslin/motif.h. Since 0.1. */
+ * muslin_stack_plan() in muslin/motif.h. Since 1.0. */
 inline answer<muslin::stack> stack_plan(const muslin::stack_spec &spec = {})
 {
     muslin::stack out;

@@ -12,6 +12,7 @@ namespace muslin {
 
 /** enum muslin_prefer */
 enum class prefer : std::int32_t {
+    /** either side is as good */
     nothing = MUSLIN_PREFER_NOTHING,
     /** seams go towards the darker fabric where nesting leaves the choice */
     darker = MUSLIN_PREFER_DARKER,
@@ -19,9 +20,13 @@ enum class prefer : std::int32_t {
 
 /** enum muslin_press */
 enum class press : std::int32_t {
+    /** to the left */
     left = MUSLIN_PRESS_LEFT,
+    /** to the right */
     right = MUSLIN_PRESS_RIGHT,
+    /** upwards */
     up = MUSLIN_PRESS_UP,
+    /** downwards */
     down = MUSLIN_PRESS_DOWN,
     /** open */
     open = MUSLIN_PRESS_OPEN,
@@ -46,6 +51,7 @@ enum class towards : std::int32_t {
     neither = MUSLIN_TOWARDS_NEITHER,
     /** the left or upper one */
     first = MUSLIN_TOWARDS_FIRST,
+    /** the right or lower one */
     second = MUSLIN_TOWARDS_SECOND,
 };
 
@@ -111,6 +117,7 @@ struct MUSLIN_CPP_TWIN pressing_seam {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** whose seam it is */
     muslin::id node{};
     /** number in its node */
     std::int64_t seam = 0;
@@ -121,7 +128,9 @@ struct MUSLIN_CPP_TWIN pressing_seam {
     /** finished ends, in the node as it was made, from its lower left */
     muslin::length from_x{};
     muslin::length from_y{};
+    /** its other end */
     muslin::length to_x{};
+    /** its other end */
     muslin::length to_y{};
     /** enum press, in the node as it was made */
     muslin::press press{};
@@ -174,8 +183,11 @@ struct MUSLIN_CPP_TWIN pressing_exception {
     muslin::length y{};
     /** whose seams meet there */
     muslin::id first_node{};
+    /** its number in first_node */
     std::int64_t first_seam = 0;
+    /** and the other */
     muslin::id second_node{};
+    /** its number in second_node */
     std::int64_t second_seam = 0;
     /** in all tops */
     std::int64_t count = 0;
@@ -202,7 +214,7 @@ public:
      * than 2^26 pieces in all. status::no_memory. Time follows meetings of different parts, plus the work limit, up to
      * four times where joins ask for a way. Source: a system of linear equations over two elements, solved by
      * elimination; branch and bound where not all can hold.
-     * muslin_pressing_create() in muslin/pressing.h. Since 0.1. */
+     * muslin_pressing_create() in muslin/pressing.h. Since 1.0. */
     template <class Progress = no_progress>
     static answer<muslin::pressing> create(const muslin::solution &solution, const muslin::pressing_spec &spec = {},
                                            const muslin_allocator &allocator = libc_allocator(),
@@ -218,7 +230,7 @@ public:
     }
 
     /** How well it nests. Constant time.
-     * muslin_pressing_totals() in muslin/pressing.h. Since 0.1. */
+     * muslin_pressing_totals() in muslin/pressing.h. Since 1.0. */
     answer<muslin::pressing_total> totals() const
     {
         muslin::pressing_total out;
@@ -230,7 +242,7 @@ public:
     /** Every seam of every different node, in their order. A node is shown as most of its copies are pressed, or as it
      * asks to be. Of strip-pieced joins they are the set's, and all of a set is pressed alike: copies the other way
      * are cut from another set, or turned end for end. Time follows the seams.
-     * muslin_pressing_seams() in muslin/pressing.h. Since 0.1. */
+     * muslin_pressing_seams() in muslin/pressing.h. Since 1.0. */
     answer<std::vector<muslin::pressing_seam>> seams() const
     {
         std::vector<muslin::pressing_seam> rows;
@@ -243,7 +255,7 @@ public:
      * root down: a child is the other way when its place says so and what it is part of is not, or the reverse. One
      * with a `turn` is then turned as a whole, and all in it is as its own places say; of any other all in it is the
      * other way than they say. Time follows the children.
-     * muslin_pressing_children() in muslin/pressing.h. Since 0.1. */
+     * muslin_pressing_children() in muslin/pressing.h. Since 1.0. */
     answer<std::vector<muslin::pressing_child>> children() const
     {
         std::vector<muslin::pressing_child> rows;
@@ -256,7 +268,7 @@ public:
     /** The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the
      * lump. Of what is turned the seam is named that would end there unturned. Time follows the meetings of different
      * parts.
-     * muslin_pressing_exceptions() in muslin/pressing.h. Since 0.1. */
+     * muslin_pressing_exceptions() in muslin/pressing.h. Since 1.0. */
     answer<std::vector<muslin::pressing_exception>> exceptions() const
     {
         std::vector<muslin::pressing_exception> rows;

@@ -66,16 +66,25 @@ enum class measure_kind : std::int32_t {
 
 /** enum muslin_node_kind */
 enum class node_kind : std::int32_t {
+    /** quilt::patch() */
     patch = MUSLIN_NODE_PATCH,
+    /** quilt::unit() */
     unit = MUSLIN_NODE_UNIT,
+    /** quilt::shape() */
     shape = MUSLIN_NODE_SHAPE,
+    /** pieces side by side or one below the other */
     join = MUSLIN_NODE_JOIN,
     /** turned, mirrored, or both */
     turn = MUSLIN_NODE_TURN,
+    /** quilt::trim() */
     trim = MUSLIN_NODE_TRIM,
+    /** quilt::pinwheel() */
     pinwheel = MUSLIN_NODE_PINWHEEL,
+    /** quilt::set_in() */
     set_in = MUSLIN_NODE_SET_IN,
+    /** a field on point */
     diagonal = MUSLIN_NODE_DIAGONAL,
+    /** rows of 60 degree pieces */
     sixty = MUSLIN_NODE_SIXTY,
 };
 
@@ -119,6 +128,7 @@ struct MUSLIN_CPP_TWIN quilt_sum_spec {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** of the same quilt */
     muslin::id measure{};
     /** -2^20 .. 2^20 */
     std::int64_t factor = 1;
@@ -131,6 +141,7 @@ struct MUSLIN_CPP_TWIN quilt_patch_spec {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** of the same quilt */
     muslin::id fabric{};
     /** finished */
     muslin::id width{};
@@ -153,6 +164,7 @@ struct MUSLIN_CPP_TWIN quilt_unit_spec {
     /** W, H and corner as the kind takes them (unit.h); 0 where it takes none */
     muslin::id width{};
     muslin::id height{};
+    /** so */
     muslin::id corner{};
     /** enum unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON, EIGHT_POINTED_STAR,
      * KALEIDOSCOPE */
@@ -243,6 +255,7 @@ struct MUSLIN_CPP_TWIN quilt_log_spec {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** of the log */
     muslin::id fabric{};
     /** finished */
     muslin::id width{};
@@ -269,7 +282,9 @@ struct MUSLIN_CPP_TWIN quilt_surround_spec {
     /** as wide as left, as high as top, and so on */
     muslin::id top_left{};
     muslin::id top_right{};
+    /** at the lower left */
     muslin::id bottom_left{};
+    /** at the lower right */
     muslin::id bottom_right{};
 };
 static_assert(detail::is_twin<quilt_surround_spec>);
@@ -288,6 +303,7 @@ struct MUSLIN_CPP_TWIN quilt_sashed_spec {
     std::int64_t rows = 1;
     /** finished width */
     muslin::id sash{};
+    /** of all sashes */
     muslin::id sash_fabric{};
     /** fabric of CORNERSTONES; 0: as the sashes; without them 0 */
     muslin::id cornerstone{};
@@ -306,6 +322,7 @@ struct MUSLIN_CPP_TWIN quilt_diagonal_spec {
     std::int64_t rows = 1;
     /** of the setting triangles */
     muslin::id side_fabric{};
+    /** of the corner triangles */
     muslin::id corner_fabric{};
     /** f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and SASH_INNER */
     muslin::id set_off{};
@@ -347,6 +364,7 @@ struct MUSLIN_CPP_TWIN quilt_sixty_piece_spec {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** of the piece */
     muslin::id fabric{};
     /** 1: a triangle, 2: a diamond, 3: a half-hexagon */
     std::int64_t cells = 1;
@@ -399,8 +417,11 @@ struct MUSLIN_CPP_TWIN part_counts {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** made so far */
     std::int64_t fabrics = 0;
+    /** so, the seam allowance and take-up among them */
     std::int64_t measures = 0;
+    /** different ones */
     std::int64_t nodes = 0;
     /** that the quilt holds from its allocator */
     std::int64_t bytes = 0;
@@ -428,7 +449,7 @@ public:
     /** An empty quilt, with two measures: its seam allowance and its take-up. The allocator is copied; its functions
      * must serve as long as the quilt and its solutions. out is written on success alone. Two quilts of one tag take
      * each other's ids for their own.
-     * muslin_quilt_create() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_create() in muslin/quilt.h. Since 1.0. */
     static answer<muslin::quilt> create(const muslin::quilt_spec &spec = {},
                                         const muslin_allocator &allocator = libc_allocator())
     {
@@ -440,7 +461,7 @@ public:
 
     /** A new fabric. `name` is any text of `bytes` bytes (0 .. 200), kept as it is; names need not differ, and every
      * call makes another fabric.
-     * muslin_quilt_fabric() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_fabric() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> fabric(const muslin::quilt_fabric_spec &spec, std::string_view name)
     {
         muslin::id out{};
@@ -452,7 +473,7 @@ public:
 
     /** A new measure with a name (as of a fabric) and the value it has until another is given, 0 .. MUSLIN_SIZE_MAX.
      * Every call makes another measure, whatever its name and value.
-     * muslin_quilt_measure() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_measure() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> measure(std::string_view name, muslin::length value)
     {
         muslin::id out{};
@@ -463,7 +484,7 @@ public:
     }
 
     /** A length that no size of the design changes, 0 .. MUSLIN_SIZE_MAX; equal ones are one measure.
-     * muslin_quilt_fixed() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_fixed() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> fixed(muslin::length value)
     {
         muslin::id out{};
@@ -473,7 +494,7 @@ public:
     }
 
     /** The sum of factor x measure over n terms (1 .. 64). When it is solved it must lie in 0 .. MUSLIN_SIZE_MAX.
-     * muslin_quilt_sum() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_sum() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> sum(muslin::span<const muslin::quilt_sum_spec> terms)
     {
         muslin::id out{};
@@ -484,7 +505,7 @@ public:
     }
 
     /** The finished width or height of a node, as a measure: a sash as long as its block, a border as long as the top.
-     * muslin_quilt_extent() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_extent() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> extent(muslin::id node, muslin::axis axis)
     {
         muslin::id out{};
@@ -495,7 +516,7 @@ public:
 
     /** The quilt's seam allowance and its take-up, as measures: give them values when solving. Either output may be
      * null.
-     * muslin_quilt_seam() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_seam() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_seam_answer> seam() const
     {
         muslin::quilt_seam_answer answer;
@@ -506,7 +527,7 @@ public:
 
     /** The name of a fabric or a measure, terminated; measures made without one have none (""). As base.h says of text
      * out: cap 0 asks, status::buffer when it is too small, need counts the terminator.
-     * muslin_quilt_name() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_name() in muslin/quilt.h. Since 1.0. */
     answer<std::string> name(muslin::id id) const
     {
         std::string text;
@@ -516,7 +537,7 @@ public:
     }
 
     /** One rectangle of one fabric.
-     * muslin_quilt_patch() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_patch() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> patch(const muslin::quilt_patch_spec &spec = {})
     {
         muslin::id out{};
@@ -532,7 +553,7 @@ public:
      * one of the two points below to the left one above. status::method: the kind is not made so. status::range:
      * another number of fabrics, or a measure that the kind does not take. Whether its sizes suit the kind is known
      * when it is solved.
-     * muslin_quilt_unit() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_unit() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> unit(const muslin::quilt_unit_spec &spec, muslin::span<const muslin::id> fabrics)
     {
         muslin::id out{};
@@ -551,7 +572,7 @@ public:
      * pieces. Solving fails with status::shape where it becomes so small that neighbouring corners of a piece fall
      * together, and with status::overflow where a raw point would reach more than MUSLIN_TEMPLATE_REACH_MAX beyond its
      * finished one. Time as of shape_check().
-     * muslin_quilt_shape() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_shape() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> shape(muslin::span<const muslin::corner_spec> corners, muslin::span<const muslin::id> fabrics,
                              muslin::id width, muslin::id height)
     {
@@ -565,7 +586,7 @@ public:
 
     /** n nodes (1 or more) sewn edge to edge in their order; one alone is itself. Whether their edges meet is told when
      * it is solved. status::range for argument::depth beyond MUSLIN_QUILT_DEPTH_MAX.
-     * muslin_quilt_join() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_join() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> join(const muslin::quilt_join_spec &spec, muslin::span<const muslin::id> children)
     {
         muslin::id out{};
@@ -577,7 +598,7 @@ public:
 
     /** Columns x rows nodes, given row by row from the top: each row joined across, then the rows joined down. 1 ..
      * MUSLIN_COUNT_MAX each; n is their product.
-     * muslin_quilt_grid() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_grid() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> grid(std::int64_t columns, std::int64_t rows, muslin::span<const muslin::id> children)
     {
         muslin::id out{};
@@ -590,7 +611,7 @@ public:
     /** One node columns x rows times, turned by a pattern that repeats: turns[(row % pattern_rows) x pattern_columns +
      * column % pattern_columns] quarter turns, each 0 .. 3. n is pattern_columns x pattern_rows; rows are made once
      * each and shared. Columns and rows 1 .. 2^20.
-     * muslin_quilt_repeat() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_repeat() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> repeat(muslin::id node, std::int64_t columns, std::int64_t rows,
                               muslin::span<const std::int32_t> turns, std::int64_t pattern_columns,
                               std::int64_t pattern_rows)
@@ -604,7 +625,7 @@ public:
 
     /** The node turned by quarter_turns (0 .. 3) clockwise: the same sewing, lying another way. By 0, the node itself;
      * turns of turns are one turn.
-     * muslin_quilt_turn() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_turn() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> turn(muslin::id node, std::int32_t quarter_turns)
     {
         muslin::id out{};
@@ -615,7 +636,7 @@ public:
 
     /** The node's mirror image, left for right: another sewing, whose pieces with hands are cut the other way. Twice is
      * the node itself.
-     * muslin_quilt_mirror() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_mirror() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> mirror(muslin::id node)
     {
         muslin::id out{};
@@ -626,7 +647,7 @@ public:
 
     /** Both in one step, without a node in between: first mirrored, where `mirrored` is 1 (else 0), then turned
      * clockwise by quarter_turns (0 .. 3), as node tells of a turn.
-     * muslin_quilt_lay() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_lay() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> lay(muslin::id node, std::int32_t quarter_turns, bool mirrored)
     {
         muslin::id out{};
@@ -637,7 +658,7 @@ public:
 
     /** The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge,
      * which is no mismatch. Solving fails with status::range where nothing would be left.
-     * muslin_quilt_trim() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_trim() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> trim(muslin::id node, const muslin::quilt_trim_spec &spec = {})
     {
         muslin::id out{};
@@ -651,7 +672,7 @@ public:
      * is solved: the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node
      * then lies in its corner and the centre against left and top, and the whole is as large as the largest of its
      * rows and columns. The mirror image turns the other way. Source: geometry.
-     * muslin_quilt_pinwheel() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_pinwheel() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> pinwheel(const muslin::quilt_pinwheel_spec &spec = {})
     {
         muslin::id out{};
@@ -665,7 +686,7 @@ public:
      * in. Where a neighbour is missing, a strip's end is square. Strips have the quilt's allowance all round. A mitred
      * border has all four strips, an attic window two. status::range: no strip at all, a fabric without a strip; when
      * it is solved, a strip of no width. Source: geometry.
-     * muslin_quilt_set_in() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_set_in() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> set_in(const muslin::quilt_set_in_spec &spec = {})
     {
         muslin::id out{};
@@ -676,7 +697,7 @@ public:
 
     /** Strips sewn on one after the other (n, 0 or more), each as long as what is there: log cabin, courthouse steps,
      * plain borders.
-     * muslin_quilt_logs() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_logs() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> logs(muslin::id centre, muslin::span<const muslin::quilt_log_spec> logs)
     {
         muslin::id out{};
@@ -688,7 +709,7 @@ public:
 
     /** A border with corners of its own, plain or pieced: sides joined to the centre, then top and bottom with their
      * corners joined to that.
-     * muslin_quilt_surround() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_surround() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> surround(const muslin::quilt_surround_spec &spec = {})
     {
         muslin::id out{};
@@ -701,7 +722,7 @@ public:
      * the first block of its row is high, or of its column wide. Without cornerstones a sash between two rows is as
      * long as the upper one with its sashes, the frame's top as the first. Rows are joined across, then all down.
      * status::range for argument::fabric (`at` 1): a fabric for cornerstones without CORNERSTONES.
-     * muslin_quilt_sashed() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_sashed() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> sashed(const muslin::quilt_sashed_spec &spec, muslin::span<const muslin::id> blocks)
     {
         muslin::id out{};
@@ -733,7 +754,7 @@ public:
      * none where it needs one. Solving fails with status::range for argument::sash_width when w is not above 0, and
      * for argument::block_width when blocks of SASH_INNER are not larger than w; `at` is the field's number. Source:
      * geometry.
-     * muslin_quilt_diagonal() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_diagonal() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> diagonal(const muslin::quilt_diagonal_spec &spec, muslin::span<const muslin::id> blocks)
     {
         muslin::id out{};
@@ -748,7 +769,7 @@ public:
      * n where there are too few), and closed at both ends by half-triangles. A row is H high and (cells + 1) H / sqrt
      * 3 wide, to the nearest tick; corners lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut
      * from strips as unit.h says, half-triangles as half-rectangles. Source: geometry.
-     * muslin_quilt_sixty() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_sixty() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> sixty(const muslin::quilt_sixty_spec &spec,
                              muslin::span<const muslin::quilt_sixty_piece_spec> pieces)
     {
@@ -762,7 +783,7 @@ public:
 
     /** The id of the fabric, measure or node (sort, enum sort) with this number, 1 .. as many as there are: what
      * id_number() says of it. status::index: there are not so many. Constant time.
-     * muslin_quilt_id() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_id() in muslin/quilt.h. Since 1.0. */
     answer<muslin::id> id(muslin::sort sort, std::int64_t number) const
     {
         muslin::id out{};
@@ -772,7 +793,7 @@ public:
     }
 
     /** A fabric, but for its name, which quilt::name() tells. Constant time.
-     * muslin_quilt_read_fabric() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_fabric() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_fabric_spec> read_fabric(muslin::id fabric) const
     {
         muslin::quilt_fabric_spec out;
@@ -782,7 +803,7 @@ public:
     }
 
     /** What a measure is, but for its name. Constant time.
-     * muslin_quilt_read_measure() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_measure() in muslin/quilt.h. Since 1.0. */
     answer<muslin::tree_measure> read_measure(muslin::id measure) const
     {
         muslin::tree_measure out;
@@ -793,7 +814,7 @@ public:
 
     /** The terms of a sum, in the order in which they were given: ask, then fill. status::choice for argument::kind:
      * another kind of measure.
-     * muslin_quilt_read_terms() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_terms() in muslin/quilt.h. Since 1.0. */
     answer<std::vector<muslin::quilt_sum_spec>> read_terms(muslin::id measure) const
     {
         std::vector<muslin::quilt_sum_spec> rows;
@@ -804,7 +825,7 @@ public:
     }
 
     /** What a node is.
-     * muslin_quilt_node() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_node() in muslin/quilt.h. Since 1.0. */
     answer<muslin::node> node(muslin::id node) const
     {
         muslin::node out;
@@ -818,7 +839,7 @@ public:
      * sashes: its sash that lies (B wide), the one that stands, its cornerstone; in SASH_INNER the sashes only where
      * there are alternates, and no cornerstone of one block alone in SASH_CUT and SASH_INNER, for whole ones are not
      * in it. So solution::size() knows every child of what it solved.
-     * muslin_quilt_children() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_children() in muslin/quilt.h. Since 1.0. */
     answer<std::vector<muslin::id>> children(muslin::id node) const
     {
         std::vector<muslin::id> ids;
@@ -830,7 +851,7 @@ public:
     /** What a node was made with: each of these reads one kind. status::choice for argument::kind: the node is of
      * another kind, which is `value`. What a trim, a join, a turn and a field on point are made of, quilt::children()
      * tells; how a turn lies, quilt::node(). Time follows what is written.
-     * muslin_quilt_read_patch() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_patch() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_patch_spec> read_patch(muslin::id node) const
     {
         muslin::quilt_patch_spec out;
@@ -840,7 +861,7 @@ public:
     }
 
     /** What a node was made with: each of these reads one kind.
-     * muslin_quilt_read_unit() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_unit() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_unit_spec> read_unit(muslin::id node) const
     {
         muslin::quilt_unit_spec out;
@@ -850,7 +871,7 @@ public:
     }
 
     /** What a node was made with: each of these reads one kind.
-     * muslin_quilt_read_join() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_join() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_join_spec> read_join(muslin::id node) const
     {
         muslin::quilt_join_spec out;
@@ -860,7 +881,7 @@ public:
     }
 
     /** What a node was made with: each of these reads one kind.
-     * muslin_quilt_read_trim() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_trim() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_trim_spec> read_trim(muslin::id node) const
     {
         muslin::quilt_trim_spec out;
@@ -870,7 +891,7 @@ public:
     }
 
     /** What a node was made with: each of these reads one kind.
-     * muslin_quilt_read_pinwheel() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_pinwheel() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_pinwheel_spec> read_pinwheel(muslin::id node) const
     {
         muslin::quilt_pinwheel_spec out;
@@ -880,7 +901,7 @@ public:
     }
 
     /** What a node was made with: each of these reads one kind.
-     * muslin_quilt_read_set_in() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_set_in() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_set_in_spec> read_set_in(muslin::id node) const
     {
         muslin::quilt_set_in_spec out;
@@ -890,7 +911,7 @@ public:
     }
 
     /** What a node was made with: each of these reads one kind.
-     * muslin_quilt_read_diagonal() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_diagonal() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_diagonal_spec> read_diagonal(muslin::id node) const
     {
         muslin::quilt_diagonal_spec out;
@@ -900,7 +921,7 @@ public:
     }
 
     /** What a node was made with: each of these reads one kind.
-     * muslin_quilt_read_sixty() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_sixty() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_sixty_spec> read_sixty(muslin::id node) const
     {
         muslin::quilt_sixty_spec out;
@@ -910,7 +931,7 @@ public:
     }
 
     /** The pieces of 60 degree rows, from the left, row by row: ask, then fill. status::choice as above.
-     * muslin_quilt_read_sixty_pieces() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_sixty_pieces() in muslin/quilt.h. Since 1.0. */
     answer<std::vector<muslin::quilt_sixty_piece_spec>> read_sixty_pieces(muslin::id node) const
     {
         std::vector<muslin::quilt_sixty_piece_spec> rows;
@@ -925,7 +946,7 @@ public:
      * pieces as they were drawn. Allowances and tips, which a quilt does not look at, are those of
      * MUSLIN_CORNER_SPEC_INIT. width and height get the measures that it is stretched to, 0: as drawn, on success.
      * status::choice as above.
-     * muslin_quilt_read_shape() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_shape() in muslin/quilt.h. Since 1.0. */
     answer<muslin::quilt_read_shape_answer> read_shape(muslin::id node) const
     {
         muslin::quilt_read_shape_answer answer;
@@ -937,7 +958,7 @@ public:
     }
 
     /** The fabrics of a unit's regions, or of a shape's pieces: ask, then fill. status::choice as above.
-     * muslin_quilt_read_fabrics() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_read_fabrics() in muslin/quilt.h. Since 1.0. */
     answer<std::vector<muslin::id>> read_fabrics(muslin::id node) const
     {
         std::vector<muslin::id> ids;
@@ -947,7 +968,7 @@ public:
     }
 
     /** How much a quilt holds.
-     * muslin_quilt_counts() in muslin/quilt.h. Since 0.1. */
+     * muslin_quilt_counts() in muslin/quilt.h. Since 1.0. */
     answer<muslin::part_counts> counts() const
     {
         muslin::part_counts out;
@@ -958,8 +979,8 @@ public:
 };
 
 /** The sort of an id (enum sort; 0 for what is no id) and its number, counted from 1 for each sort in the order of
- * making (0 for what is no id). Neither asks whether a quilt has it. Constant time. Since 0.1 both.
- * muslin_id_sort() in muslin/quilt.h. Since 0.1. */
+ * making (0 for what is no id). Neither asks whether a quilt has it. Constant time. Since 1.0 both.
+ * muslin_id_sort() in muslin/quilt.h. Since 1.0. */
 [[nodiscard]] inline muslin::sort id_sort(muslin::id id) noexcept
 {
     return static_cast<muslin::sort>(muslin_id_sort(detail::in_c(id)));
@@ -967,7 +988,7 @@ public:
 
 /** The sort of an id (enum sort; 0 for what is no id) and its number, counted from 1 for each sort in the order of
  * making (0 for what is no id).
- * muslin_id_number() in muslin/quilt.h. Since 0.1. */
+ * muslin_id_number() in muslin/quilt.h. Since 1.0. */
 [[nodiscard]] inline std::int64_t id_number(muslin::id id) noexcept
 {
     return muslin_id_number(detail::in_c(id));

@@ -55,7 +55,7 @@ inline namespace MUSLIN_CPP_FORM {
 
 /** How many rows a table has. Rows are only ever added at the end, whatever their size, so an index keeps its
  * meaning. status::null: out is null. status::choice: table is none of enum table. The problem is optional (null).
- * muslin_reference_count() in muslin/reference.h. Since 0.1. */
+ * muslin_reference_count() in muslin/reference.h. Since 1.0. */
 inline answer<std::int64_t> reference_count(muslin::table table)
 {
     std::int64_t out = 0;
@@ -67,7 +67,7 @@ inline answer<std::int64_t> reference_count(muslin::table table)
 /** Row `index`, from 0, of a table. status::null and status::struct_size for out; status::choice for an unknown
  * table; status::index for a row that does not exist (the problem's limit is the last one). Source: what
  * reference_source says of the row.
- * muslin_reference_row() in muslin/reference.h. Since 0.1. */
+ * muslin_reference_row() in muslin/reference.h. Since 1.0. */
 inline answer<muslin::reference> reference_row(muslin::table table, std::int64_t index)
 {
     muslin::reference out;
@@ -80,7 +80,7 @@ inline answer<muslin::reference> reference_row(muslin::table table, std::int64_t
  * year where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to
  * know, above all where other lists disagree, or "" where there is nothing to say. All three are "" for a row that
  * does not exist, and never null. Their wording may improve.
- * muslin_reference_name() in muslin/reference.h. Since 0.1. */
+ * muslin_reference_name() in muslin/reference.h. Since 1.0. */
 [[nodiscard]] inline std::string_view reference_name(muslin::table table, std::int64_t index) noexcept
 {
     return muslin_reference_name(detail::in_c(table), index);
@@ -89,7 +89,7 @@ inline answer<muslin::reference> reference_row(muslin::table table, std::int64_t
 /** A row's name in the trade's words; where its figures come from: a title with the kind of publication and its
  * year where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to
  * know, above all where other lists disagree, or "" where there is nothing to say.
- * muslin_reference_source() in muslin/reference.h. Since 0.1. */
+ * muslin_reference_source() in muslin/reference.h. Since 1.0. */
 [[nodiscard]] inline std::string_view reference_source(muslin::table table, std::int64_t index) noexcept
 {
     return muslin_reference_source(detail::in_c(table), index);
@@ -98,7 +98,7 @@ inline answer<muslin::reference> reference_row(muslin::table table, std::int64_t
 /** A row's name in the trade's words; where its figures come from: a title with the kind of publication and its
  * year where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to
  * know, above all where other lists disagree, or "" where there is nothing to say.
- * muslin_reference_note() in muslin/reference.h. Since 0.1. */
+ * muslin_reference_note() in muslin/reference.h. Since 1.0. */
 [[nodiscard]] inline std::string_view reference_note(muslin::table table, std::int64_t index) noexcept
 {
     return muslin_reference_note(detail::in_c(table), index);

@@ -36,6 +36,7 @@ enum class log_half : std::int32_t {
 enum class frame_piece : std::int32_t {
     /** top or bottom */
     top = MUSLIN_FRAME_PIECE_TOP,
+    /** left and right */
     side = MUSLIN_FRAME_PIECE_SIDE,
 };
 
@@ -82,7 +83,9 @@ struct MUSLIN_CPP_TWIN logcabin_spec {
     std::int64_t rounds = 0;
     /** alike, cut together; 1 .. MUSLIN_LOGCABIN_BLOCKS_MAX */
     std::int64_t blocks = 1;
+    /** s */
     muslin::length allowance = muslin::length::of_ticks(2032);
+    /** u */
     muslin::length take_up{};
     /** of the cloth: the length of a strip across it; 0: strips are not counted */
     muslin::length usable_width = muslin::length::of_ticks(325120);
@@ -104,11 +107,13 @@ struct MUSLIN_CPP_TWIN logcabin {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** of the middle patch, as cut */
     muslin::length centre_cut_width{};
     muslin::length centre_cut_height{};
     /** of the block */
     muslin::length finished_width{};
     muslin::length finished_height{};
+    /** of the block, outer seams still raw */
     muslin::length unfinished_width{};
     muslin::length unfinished_height{};
     /** in one block */
@@ -134,6 +139,7 @@ struct MUSLIN_CPP_TWIN logcabin {
     /** width of the strips the centres are cut from: their height or their width as cut, whichever takes less
      * cloth, then the lesser; 0 when not counted, as all below */
     muslin::length centre_strip_cut{};
+    /** that a strip gives */
     std::int64_t centres_per_strip = 0;
     /** for all blocks, up */
     std::int64_t centre_strips = 0;
@@ -152,7 +158,9 @@ struct MUSLIN_CPP_TWIN logcabin_log {
     std::int64_t round = 0;
     /** the raw edge it is sewn to */
     muslin::length cut_length{};
+    /** of its strip */
     muslin::length cut_width{};
+    /** as seen */
     muslin::length finished_length{};
     muslin::length finished_width{};
     /** cut lengths so far, of one block */
@@ -176,6 +184,7 @@ struct MUSLIN_CPP_TWIN logcabin_strip {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** what its logs share */
     muslin::length cut_width{};
     /** logs */
     std::int64_t pieces = 0;
@@ -209,7 +218,9 @@ struct MUSLIN_CPP_TWIN logcabin_fit_spec {
     std::int64_t rounds = 0;
     /** for logcabin_rounds_for() */
     muslin::length log_finished{};
+    /** s */
     muslin::length allowance = muslin::length::of_ticks(2032);
+    /** u */
     muslin::length take_up{};
     /** enum log_order */
     muslin::log_order order = muslin::log_order::round;
@@ -223,6 +234,7 @@ struct MUSLIN_CPP_TWIN logcabin_fit {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** as given, or found */
     std::int64_t rounds = 0;
     /** in the block's width: 2 x rounds, or rounds with log_order::quarter */
     std::int64_t logs_across = 0;
@@ -230,7 +242,9 @@ struct MUSLIN_CPP_TWIN logcabin_fit {
     muslin::length exact_numerator{};
     /** ... over logs_across */
     std::int64_t exact_denominator = 0;
+    /** as given, or found */
     muslin::length log_finished{};
+    /** log_finished and a seam */
     muslin::length log_cut{};
     /** centre + logs_across x log_finished */
     muslin::length block_finished{};
@@ -256,7 +270,9 @@ struct MUSLIN_CPP_TWIN frame_spec {
     muslin::length opening_height{};
     /** W */
     muslin::length frame_width{};
+    /** s */
     muslin::length allowance = muslin::length::of_ticks(2032);
+    /** u */
     muslin::length take_up{};
     /** of the cloth: the length of a strip across it; 0: strips are not counted */
     muslin::length usable_width = muslin::length::of_ticks(325120);
@@ -273,17 +289,22 @@ struct MUSLIN_CPP_TWIN frame {
     muslin::length cut_width{};
     /** raw long edge of top and bottom, from tip to tip, rounded */
     muslin::length top_long{};
+    /** less the exact one, down to a tick */
     muslin::length top_long_error{};
     /** raw short edge: 2 cut_width less than the long one, as its ends leave it */
     muslin::length top_short{};
+    /** the same of left and right */
     muslin::length side_long{};
+    /** less the exact one, down to a tick */
     muslin::length side_long_error{};
+    /** 2 cut_width less than side_long */
     muslin::length side_short{};
     /** of one strip that holds all four as cut, each turned against the one before */
     muslin::length strip_length{};
     /** of the whole */
     muslin::length finished_width{};
     muslin::length finished_height{};
+    /** of the whole, outer seams still raw */
     muslin::length unfinished_width{};
     muslin::length unfinished_height{};
     /** across the cloth, 1 to 4, the fewest that hold the four pieces without joins; 0 when not counted, or when a
@@ -303,8 +324,11 @@ struct MUSLIN_CPP_TWIN frame_corner {
     std::uint32_t flags = 0;
     /** rounded */
     muslin::length x{};
+    /** less the exact one, down to a tick */
     muslin::length x_error{};
+    /** rounded */
     muslin::length y{};
+    /** less the exact one, down to a tick */
     muslin::length y_error{};
     /** enum frame_piece */
     muslin::frame_piece piece{};
@@ -324,7 +348,9 @@ struct MUSLIN_CPP_TWIN medallion_spec {
     /** finished */
     muslin::length centre_width{};
     muslin::length centre_height{};
+    /** s */
     muslin::length allowance = muslin::length::of_ticks(2032);
+    /** u */
     muslin::length take_up{};
 };
 static_assert(detail::is_twin<medallion_spec>);
@@ -356,15 +382,19 @@ struct MUSLIN_CPP_TWIN medallion_row {
     muslin::length after_height{};
     /** finished width of both side borders together: after_width - before_width */
     muslin::length side_pair{};
+    /** of top and bottom, so */
     muslin::length top_pair{};
     /** of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider */
     muslin::length side_finished{};
+    /** of top or bottom, so */
     muslin::length top_finished{};
     /** width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip */
     muslin::length side_cut{};
+    /** of top or bottom, so */
     muslin::length top_cut{};
     /** length of a side as cut, of PIECED unfinished: what it must measure */
     muslin::length side_length{};
+    /** of top or bottom, so */
     muslin::length top_length{};
     /** PIECED: whole units in each side ... */
     std::int64_t side_units = 0;
@@ -376,6 +406,7 @@ struct MUSLIN_CPP_TWIN medallion_row {
     std::int64_t corner_squares = 0;
     /** PIECED: of the run, beyond its whole units */
     muslin::length side_rest{};
+    /** of top or bottom, so */
     muslin::length top_rest{};
     /** PIECED: repeat + m */
     muslin::length unit_unfinished{};
@@ -396,8 +427,10 @@ struct MUSLIN_CPP_TWIN medallion {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** with all rounds */
     muslin::length finished_width{};
     muslin::length finished_height{};
+    /** with all rounds, outer seams still raw */
     muslin::length unfinished_width{};
     muslin::length unfinished_height{};
     /** pieced rounds that leave a rest */
@@ -425,7 +458,9 @@ struct MUSLIN_CPP_TWIN repeat_spec {
     std::int64_t spacers = 0;
     /** finished, 0 or more; without spacers not used */
     muslin::length spacer_least{};
+    /** s */
     muslin::length allowance = muslin::length::of_ticks(2032);
+    /** u */
     muslin::length take_up{};
 };
 static_assert(detail::is_twin<repeat_spec>);
@@ -448,9 +483,11 @@ struct MUSLIN_CPP_TWIN repeat {
     std::int64_t units_nearest = 0;
     /** the repeat with which units_below fill the side, rounded; 0 without a unit */
     muslin::length repeat_below{};
+    /** less the exact one, down to a tick */
     muslin::length repeat_below_error{};
     /** the repeat with which units_above fill it */
     muslin::length repeat_above{};
+    /** less the exact one, down to a tick */
     muslin::length repeat_above_error{};
     /** repeat_finished + m */
     muslin::length unit_unfinished{};
@@ -487,6 +524,7 @@ struct MUSLIN_CPP_TWIN common_repeat {
     std::int64_t parts = 0;
     /** finished, rounded */
     muslin::length repeat{};
+    /** less the exact one, down to a tick */
     muslin::length repeat_error{};
     /** units along the width */
     std::int64_t across = 0;
@@ -510,7 +548,9 @@ struct MUSLIN_CPP_TWIN point_border_spec {
     std::int64_t squares = 0;
     /** alike, counted together; 1 .. MUSLIN_COUNT_MAX */
     std::int64_t runs = 1;
+    /** s */
     muslin::length allowance = muslin::length::of_ticks(2032);
+    /** u */
     muslin::length take_up{};
 };
 static_assert(detail::is_twin<point_border_spec>);
@@ -527,21 +567,27 @@ struct MUSLIN_CPP_TWIN point_border {
     std::int64_t diagonal_denominator = 0;
     /** rounded as `measuring` */
     muslin::length diagonal_finished{};
+    /** less the exact one, down to a tick */
     muslin::length diagonal_error{};
+    /** as many as fit whole */
     std::int64_t squares_per_run = 0;
     /** of the side, beyond the squares */
     muslin::length rest{};
     /** D / sqrt 2, rounded as `measuring` */
     muslin::length square_finished{};
+    /** less the exact one, down to a tick */
     muslin::length square_finished_error{};
     /** D / sqrt 2 + m, rounded as `cutting`: also the strip squares are cut from */
     muslin::length square_cut{};
+    /** less the exact one, down to a tick */
     muslin::length square_cut_error{};
     /** a square cut twice, corner to corner, for four triangles: D + (1 + sqrt 2) m */
     muslin::length setting_cut{};
+    /** less the exact one, down to a tick */
     muslin::length setting_cut_error{};
     /** a square cut once for two half triangles: D / 2 + (1 + 1 / sqrt 2) m */
     muslin::length end_cut{};
+    /** less the exact one, down to a tick */
     muslin::length end_cut_error{};
     /** depth of the border: D, rounded, + m */
     muslin::length border_unfinished{};
@@ -571,7 +617,7 @@ inline namespace MUSLIN_CPP_FORM {
  * block would pass MUSLIN_SIZE_MAX; status::no_yield when the longest log of a half is longer than the strip
  * without its end loss (join strips first, and give the joined length as usable width). O(logs x kinds). Source:
  * geometry.
- * muslin_logcabin_plan() in muslin/rounds.h. Since 0.1. */
+ * muslin_logcabin_plan() in muslin/rounds.h. Since 1.0. */
 inline answer<muslin::logcabin> logcabin_plan(const muslin::logcabin_spec &spec,
                                               muslin::span<const muslin::length> widths)
 {
@@ -584,7 +630,7 @@ inline answer<muslin::logcabin> logcabin_plan(const muslin::logcabin_spec &spec,
 
 /** The logs of one block in sewing order (ask-then-fill), as many as logcabin.logs. Statuses as for
  * logcabin_plan(), but the strips are not asked about. O(logs). Source: geometry.
- * muslin_logcabin_logs() in muslin/rounds.h. Since 0.1. */
+ * muslin_logcabin_logs() in muslin/rounds.h. Since 1.0. */
 inline answer<std::vector<muslin::logcabin_log>> logcabin_logs(const muslin::logcabin_spec &spec,
                                                                muslin::span<const muslin::length> widths)
 {
@@ -601,7 +647,7 @@ inline answer<std::vector<muslin::logcabin_log>> logcabin_logs(const muslin::log
  * blocks before the next, a log from the strip at hand while it reaches, else from a new one, and the old one is
  * done with. It can be more than the best plan, never fewer. Statuses as for logcabin_plan(). O(logs x kinds).
  * Source: common practice, no source, for both ways; geometry.
- * muslin_logcabin_strips() in muslin/rounds.h. Since 0.1. */
+ * muslin_logcabin_strips() in muslin/rounds.h. Since 1.0. */
 inline answer<std::vector<muslin::logcabin_strip>> logcabin_strips(const muslin::logcabin_spec &spec,
                                                                    muslin::span<const muslin::length> widths)
 {
@@ -615,7 +661,7 @@ inline answer<std::vector<muslin::logcabin_strip>> logcabin_strips(const muslin:
 /** The log width that finishes a block of `wanted` with so many rounds round the centre, brought to the grid, and
  * what the block then becomes. status::no_fit when the rounded log would be nothing (problem: the log, and one
  * tick). log_finished is not used, 0 or more. Source: geometry.
- * muslin_logcabin_log_for() in muslin/rounds.h. Since 0.1. */
+ * muslin_logcabin_log_for() in muslin/rounds.h. Since 1.0. */
 inline answer<muslin::logcabin_fit> logcabin_log_for(const muslin::logcabin_fit_spec &spec = {},
                                                      const muslin::rounding_spec &rounding = {})
 {
@@ -628,7 +674,7 @@ inline answer<muslin::logcabin_fit> logcabin_log_for(const muslin::logcabin_fit_
 /** How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does, and more than
  * MUSLIN_ROUNDS_MAX when they do, which the other calls refuse. `rounds` of the spec is not used, 0 ..
  * MUSLIN_ROUNDS_MAX; exact_numerator and exact_denominator are 0. Source: geometry.
- * muslin_logcabin_rounds_for() in muslin/rounds.h. Since 0.1. */
+ * muslin_logcabin_rounds_for() in muslin/rounds.h. Since 1.0. */
 inline answer<muslin::logcabin_fit> logcabin_rounds_for(const muslin::logcabin_fit_spec &spec = {})
 {
     muslin::logcabin_fit out;
@@ -643,7 +689,7 @@ inline answer<muslin::logcabin_fit> logcabin_rounds_for(const muslin::logcabin_f
  * the short edge is off by as much. A strip holds the pieces nested: what their long edges have beyond the cut
  * width, and the cut width once more for the slanting ends. Round up to be sure of the tips. status::no_fit when
  * rounding leaves nothing of a short edge (problem: the grid, limit 0). Source: geometry.
- * muslin_frame_pieces() in muslin/rounds.h. Since 0.1. */
+ * muslin_frame_pieces() in muslin/rounds.h. Since 1.0. */
 inline answer<muslin::frame> frame_pieces(const muslin::frame_spec &spec = {},
                                           const muslin::rounding_spec &rounding = {})
 {
@@ -655,7 +701,7 @@ inline answer<muslin::frame> frame_pieces(const muslin::frame_spec &spec = {},
 
 /** The outlines for a template: 16 rows, top then side, cut then finished, each from the left outer corner to the
  * right one and back along the inner edge (ask-then-fill). Source: geometry.
- * muslin_frame_outline() in muslin/rounds.h. Since 0.1. */
+ * muslin_frame_outline() in muslin/rounds.h. Since 1.0. */
 inline answer<std::vector<muslin::frame_corner>> frame_outline(const muslin::frame_spec &spec = {},
                                                                const muslin::rounding_spec &rounding = {})
 {
@@ -675,7 +721,7 @@ inline answer<std::vector<muslin::frame_corner>> frame_outline(const muslin::fra
  * strip, with which as `most` the round comes out). status::range also when `most` is below `width`, or the
  * finished quilt would pass MUSLIN_SIZE_MAX. On failure no row is touched. Two passes. Source: geometry; the
  * coping strip is common practice, no source.
- * muslin_medallion_plan() in muslin/rounds.h. Since 0.1. */
+ * muslin_medallion_plan() in muslin/rounds.h. Since 1.0. */
 inline answer<muslin::medallion> medallion_plan(const muslin::medallion_spec &spec,
                                                 muslin::span<muslin::medallion_row> rows)
 {
@@ -689,7 +735,7 @@ inline answer<muslin::medallion> medallion_plan(const muslin::medallion_spec &sp
 /** Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share
  * what is left. status::no_fit when the spacers alone pass the side (problem: the side, and what they need).
  * Source: geometry.
- * muslin_repeat_plan() in muslin/rounds.h. Since 0.1. */
+ * muslin_repeat_plan() in muslin/rounds.h. Since 1.0. */
 inline answer<muslin::repeat> repeat_plan(const muslin::repeat_spec &spec = {},
                                           const muslin::rounding_spec &rounding = {})
 {
@@ -702,7 +748,7 @@ inline answer<muslin::repeat> repeat_plan(const muslin::repeat_spec &spec = {},
 /** The largest repeat from `least` (0 or more) to `most` (1 or more) that divides both sides of a quilt: a whole
  * part of their greatest common measure. status::range also when most is below least; status::no_fit when the
  * largest that does not pass `most` is below `least` (limit 0). O(log size). Source: geometry.
- * muslin_repeat_common() in muslin/rounds.h. Since 0.1. */
+ * muslin_repeat_common() in muslin/rounds.h. Since 1.0. */
 inline answer<muslin::common_repeat> repeat_common(muslin::length width, muslin::length height, muslin::length least,
                                                    muslin::length most, const muslin::rounding_spec &rounding = {})
 {
@@ -720,7 +766,7 @@ inline answer<muslin::common_repeat> repeat_common(muslin::length width, muslin:
  * the side, and the diagonal), or when rounding leaves nothing of a square but its seams (the grid, limit 0).
  * Sources: Why I cut strips at 1.91 inches for that border (blog, 2008) for the squares, geometry for the
  * triangles.
- * muslin_point_border_plan() in muslin/rounds.h. Since 0.1. */
+ * muslin_point_border_plan() in muslin/rounds.h. Since 1.0. */
 inline answer<muslin::point_border> point_border_plan(const muslin::point_border_spec &spec = {},
                                                       const muslin::rounding_spec &cutting = {},
                                                       const muslin::rounding_spec &measuring = {})

@@ -69,7 +69,9 @@ struct MUSLIN_CPP_TWIN scatter_blocks_spec {
     std::int64_t columns = 1;
     /** 1 .. 2^12 */
     std::int64_t rows = 1;
+    /** as in scatter_spec */
     std::int64_t seed = 1;
+    /** so */
     std::int64_t work_limit = 10000000;
 };
 static_assert(detail::is_twin<scatter_blocks_spec>);
@@ -141,7 +143,7 @@ inline namespace MUSLIN_CPP_FORM {
  * rings and cliques of places that cannot all differ because few kinds are there, and knows that more of a print
  * than can lie apart must touch. status::choice: a place that touches itself. status::not_enough also for a print
  * that is given to more places than it suffices for (`at`: the print).
- * muslin_scatter_prints() in muslin/scatter.h. Since 0.1. */
+ * muslin_scatter_prints() in muslin/scatter.h. Since 1.0. */
 template <class Progress = no_progress>
 answer<muslin::scatter_prints_answer> scatter_prints(const muslin::scatter_spec &spec,
                                                      muslin::span<const std::int64_t> prints,
@@ -170,7 +172,7 @@ answer<muslin::scatter_prints_answer> scatter_prints(const muslin::scatter_spec 
  * edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20. Only asking (capacity 0)
  * writes nothing but the count. The lower bound counts lines in which more blocks show one print at both ends than
  * can lie apart.
- * muslin_scatter_blocks() in muslin/scatter.h. Since 0.1. */
+ * muslin_scatter_blocks() in muslin/scatter.h. Since 1.0. */
 template <class Progress = no_progress>
 answer<muslin::scatter_blocks_answer> scatter_blocks(const muslin::scatter_blocks_spec &spec,
                                                      muslin::span<const muslin::edge_prints_spec> blocks,
@@ -194,7 +196,7 @@ answer<muslin::scatter_blocks_answer> scatter_blocks(const muslin::scatter_block
  * pairs in a set, neighbours with double weight; `pairs` counts each once. Of prints of which there are too many,
  * strips stay over. No search is needed: the answer is always the least there is, `proven` is 1 and `work` 0; the
  * seed shuffles. Source: pigeonhole.
- * muslin_scatter_sets() in muslin/scatter.h. Since 0.1. */
+ * muslin_scatter_sets() in muslin/scatter.h. Since 1.0. */
 inline answer<muslin::scatter_sets_answer> scatter_sets(const muslin::scatter_spec &spec,
                                                         muslin::span<const std::int64_t> prints, std::int64_t sets,
                                                         std::int64_t strips_per_set,
@@ -215,7 +217,7 @@ inline answer<muslin::scatter_sets_answer> scatter_sets(const muslin::scatter_sp
  * touches where it has both ends in common, or is drawn exactly. status::foreign: no fabric of this quilt.
  * status::range: the top has more than 2^24 patches, of all fabrics. Time follows all outlines x depth, and a sort
  * of the fabric's edges; memory from the allocator, about 50 bytes an edge. Source: geometry.
- * muslin_scatter_touches() in muslin/scatter.h. Since 0.1. */
+ * muslin_scatter_touches() in muslin/scatter.h. Since 1.0. */
 inline answer<muslin::scatter_touches_answer> scatter_touches(const muslin::solution &solution, muslin::id fabric,
                                                               const muslin_allocator &allocator = libc_allocator())
 {

@@ -79,6 +79,7 @@ struct MUSLIN_CPP_TWIN sewn_row {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** in the row */
     std::int64_t pieces = 0;
     /** pieces - 1 */
     std::int64_t seams = 0;
@@ -110,11 +111,13 @@ struct MUSLIN_CPP_TWIN calibration {
     muslin::length shortfall{};
     /** shortfall over seams: the take-up u, exact as a fraction ... */
     muslin::length per_seam_numerator{};
+    /** ... over this */
     std::int64_t per_seam_denominator = 0;
     /** ... and rounded to the nearest tick, ties up; negative when wide */
     muslin::length take_up{};
     /** e = (sum of cuts - measured) / (2 seams), exact ... */
     muslin::length effective_numerator{};
+    /** ... over this */
     std::int64_t effective_denominator = 0;
     /** ... and rounded to the nearest tick, ties up */
     muslin::length effective_allowance{};
@@ -149,7 +152,7 @@ inline namespace MUSLIN_CPP_FORM {
 /** The cut size of a piece that shall finish at `finished` (0 .. MUSLIN_SIZE_MAX) and is sewn into its neighbours
  * on both sides: finished + 2 s + u. The unfinished size of a sewn unit follows by the same sum. Source: Moonlight
  * Quilters Guild, Tip - On Point Settings.
- * muslin_seam_cut_from_finished() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_cut_from_finished() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::length> seam_cut_from_finished(muslin::length finished, const muslin::seam_spec &seam = {})
 {
     muslin::length out{};
@@ -160,7 +163,7 @@ inline answer<muslin::length> seam_cut_from_finished(muslin::length finished, co
 
 /** The finished size of a cut piece or an unfinished unit (`cut`, 0 .. MUSLIN_SIZE_MAX): cut - 2 s - u.
  * status::seam_too_wide when that is below zero. Source: as above, turned round.
- * muslin_seam_finished_from_cut() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_finished_from_cut() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::length> seam_finished_from_cut(muslin::length cut, const muslin::seam_spec &seam = {})
 {
     muslin::length out{};
@@ -171,8 +174,8 @@ inline answer<muslin::length> seam_finished_from_cut(muslin::length cut, const m
 
 /** Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
  * and the call succeeds, without it stops at the first failing element and says which in failed. The seam is
- * checked first, n = 0 or not; with n = 0 the arrays may be null. One pass. Since 0.1 both.
- * muslin_seam_cut_from_finished_n() in muslin/seam.h. Since 0.1. */
+ * checked first, n = 0 or not; with n = 0 the arrays may be null. One pass. Since 1.0 both.
+ * muslin_seam_cut_from_finished_n() in muslin/seam.h. Since 1.0. */
 inline answer<std::size_t> seam_cut_from_finished_n(muslin::span<const muslin::length> finished,
                                                     const muslin::seam_spec &seam, muslin::span<muslin::length> out,
                                                     muslin::span<muslin::status> statuses = {})
@@ -194,7 +197,7 @@ inline answer<std::size_t> seam_cut_from_finished_n(muslin::span<const muslin::l
 
 /** Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
  * and the call succeeds, without it stops at the first failing element and says which in failed.
- * muslin_seam_finished_from_cut_n() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_finished_from_cut_n() in muslin/seam.h. Since 1.0. */
 inline answer<std::size_t> seam_finished_from_cut_n(muslin::span<const muslin::length> cut,
                                                     const muslin::seam_spec &seam, muslin::span<muslin::length> out,
                                                     muslin::span<muslin::status> statuses = {})
@@ -216,7 +219,7 @@ inline answer<std::size_t> seam_finished_from_cut_n(muslin::span<const muslin::l
 
 /** Cut size of a piece with different allowances on its four edges, and the share of it that the seams swallow. In
  * the problem, `at` is 0 for width and left, 1 for height and right, 2 top, 3 bottom. Source: geometry.
- * muslin_seam_piece() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_piece() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::piece> seam_piece(const muslin::piece_spec &spec = {})
 {
     muslin::piece out;
@@ -229,7 +232,7 @@ inline answer<muslin::piece> seam_piece(const muslin::piece_spec &spec = {})
  * 1 .. MUSLIN_SIZE_MAX. Each piece bears two half seams, so a cut below 2 s + u is status::seam_too_wide. The
  * longest row possible fits a length, so nothing overflows. Source: Vicki, Hints and tips 20: how wide should my
  * strip set be? (take-up by geometry).
- * muslin_seam_row_equal() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_row_equal() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::sewn_row> seam_row_equal(muslin::length cut, std::int64_t pieces,
                                                const muslin::seam_spec &seam = {})
 {
@@ -241,7 +244,7 @@ inline answer<muslin::sewn_row> seam_row_equal(muslin::length cut, std::int64_t 
 
 /** The same for n pieces of unequal cut size; the problem's `at` names the first offending piece. One pass. Source:
  * geometry.
- * muslin_seam_row() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_row() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::sewn_row> seam_row(muslin::span<const muslin::length> cuts, const muslin::seam_spec &seam = {})
 {
     muslin::sewn_row out;
@@ -254,7 +257,7 @@ inline answer<muslin::sewn_row> seam_row(muslin::span<const muslin::length> cuts
 /** Backwards: the cut width of `pieces` (1 .. MUSLIN_COUNT_MAX) equal strips that together shall finish at
  * `finished`: finished / pieces + 2 s + u, rounded once, as asked. Source: Nine patch perfected, finished / 3 +
  * 1/2.
- * muslin_seam_strip_for_finished() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_strip_for_finished() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::rounded> seam_strip_for_finished(muslin::length finished, std::int64_t pieces,
                                                        const muslin::seam_spec &seam = {},
                                                        const muslin::rounding_spec &rounding = {})
@@ -269,7 +272,7 @@ inline answer<muslin::rounded> seam_strip_for_finished(muslin::length finished, 
 /** A cut size resized with its block: take the seams off, scale by numerator / denominator (both 1 .. INT64_MAX),
  * put them back on, rounded once, as asked. status::divide_by_zero: denominator 0. status::seam_too_wide: cut
  * below 2 s + u. status::overflow: the result passes MUSLIN_LENGTH_MAX. Source: Learn how to resize quilt blocks.
- * muslin_seam_resize_cut() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_resize_cut() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::rounded> seam_resize_cut(muslin::length cut, std::int64_t numerator, std::int64_t denominator,
                                                const muslin::seam_spec &seam = {},
                                                const muslin::rounding_spec &rounding = {})
@@ -288,7 +291,7 @@ inline answer<muslin::rounded> seam_resize_cut(muslin::length cut, std::int64_t 
  * One pass. For a trio, a centre measured between its two seams says the same: centre = cut - 2 e, so e = (cut -
  * centre) / 2. The fractions are not in lowest terms. Source: 1/4 inch seam test (T. Pereira), centre = cut - 1/2;
  * geometry.
- * muslin_seam_calibrate() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_calibrate() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::calibration> seam_calibrate(muslin::span<const muslin::length> cuts, muslin::length measured,
                                                   muslin::length stitched)
 {
@@ -307,7 +310,7 @@ inline answer<muslin::calibration> seam_calibrate(muslin::span<const muslin::len
  * block) becomes M. The result is at most 2^61. status::seam_too_wide: c below P; T not above n P (nothing of the
  * plan would be seen); or n M below T (nothing of the sewn set is). In the problem c is argument::segment_cut and
  * T is argument::cut. Source: geometry.
- * muslin_seam_carry_on() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_carry_on() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::rounded> seam_carry_on(const muslin::carry_on_spec &spec = {},
                                              const muslin::rounding_spec &rounding = {})
 {
@@ -319,7 +322,7 @@ inline answer<muslin::rounded> seam_carry_on(const muslin::carry_on_spec &spec =
 
 /** How far a row is off when each of `seams` (0 .. MUSLIN_COUNT_MAX) seams is off by `error_per_seam`
  * (+-MUSLIN_SIZE_MAX): error x seams. Source: geometry.
- * muslin_seam_error_total() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_error_total() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::length> seam_error_total(muslin::length error_per_seam, std::int64_t seams)
 {
     muslin::length out{};
@@ -330,7 +333,7 @@ inline answer<muslin::length> seam_error_total(muslin::length error_per_seam, st
 
 /** The largest error per seam, either way, that keeps the total within `tolerance` (0 .. MUSLIN_SIZE_MAX):
  * tolerance / seams, down to a tick. seams 1 .. MUSLIN_COUNT_MAX. Source: geometry.
- * muslin_seam_error_limit() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_error_limit() in muslin/seam.h. Since 1.0. */
 inline answer<muslin::length> seam_error_limit(muslin::length tolerance, std::int64_t seams)
 {
     muslin::length out{};
@@ -342,7 +345,7 @@ inline answer<muslin::length> seam_error_limit(muslin::length tolerance, std::in
 /** The share of fabric that disappears into seams, in ppm to the nearest, ties up: (cut - finished) / cut, for any
  * two areas in doubled square ticks (a patch, a strip set, a whole top). cut_area 1 .. INT64_MAX, finished_area 0
  * .. cut_area. In the problem, `at` is 0 for the cut area and 1 for the finished one. Source: geometry.
- * muslin_seam_share() in muslin/seam.h. Since 0.1. */
+ * muslin_seam_share() in muslin/seam.h. Since 1.0. */
 inline answer<std::int32_t> seam_share(std::int64_t cut_area, std::int64_t finished_area)
 {
     std::int32_t ppm = 0;

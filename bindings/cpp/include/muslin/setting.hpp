@@ -121,6 +121,7 @@ struct MUSLIN_CPP_TWIN setting {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** columns x rows */
     std::int64_t blocks = 0;
     /** of them, turned: half of all, down, unless none is */
     std::int64_t blocks_turned = 0;
@@ -147,8 +148,11 @@ struct MUSLIN_CPP_TWIN block_spec {
     muslin::length segment_cut{};
     /** unfinished width of the strip set: along the segment; 1 or more */
     muslin::length set_unfinished{};
+    /** side by side */
     std::int64_t segments = 2;
+    /** s */
     muslin::length allowance = muslin::length::of_ticks(2032);
+    /** u */
     muslin::length take_up{};
 };
 static_assert(detail::is_twin<block_spec>);
@@ -163,6 +167,7 @@ struct MUSLIN_CPP_TWIN block {
     muslin::length unfinished_width{};
     /** set_unfinished */
     muslin::length unfinished_height{};
+    /** as seen in the top */
     muslin::length finished_width{};
     muslin::length finished_height{};
     /** a - 2 s - u */
@@ -207,6 +212,7 @@ struct MUSLIN_CPP_TWIN run {
     std::int64_t strips = 0;
     /** n - 1; 0 when n is 0 */
     std::int64_t joins = 0;
+    /** of the length, by the way of joining */
     muslin::length loss_per_join{};
     /** the whole run, joined: n L - (n - 1) loss */
     muslin::length joined{};
@@ -235,7 +241,9 @@ struct MUSLIN_CPP_TWIN border_spec {
     muslin::length unfinished_length{};
     /** W, finished width of the border, 1 or more */
     muslin::length finished_border{};
+    /** s */
     muslin::length allowance = muslin::length::of_ticks(2032);
+    /** u */
     muslin::length take_up{};
     /** of the cloth: the length of a strip across it */
     muslin::length usable_width = muslin::length::of_ticks(325120);
@@ -277,6 +285,7 @@ struct MUSLIN_CPP_TWIN border {
     /** of the top with this border on: the next border's input */
     muslin::length unfinished_width{};
     muslin::length unfinished_length{};
+    /** of the top with this border on, as seen */
     muslin::length finished_width{};
     muslin::length finished_length{};
     /** warning::diagonal_stretch when strips are joined by DIAGONAL or BIAS_ENDS, warning::no_slack when spare is 0 */
@@ -322,6 +331,7 @@ struct MUSLIN_CPP_TWIN setting_sashed_plan {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** c r */
     std::int64_t blocks = 0;
     /** c columns, r rows: r (c - 1), with a frame r (c + 1) */
     std::int64_t vertical_sashes = 0;
@@ -333,9 +343,11 @@ struct MUSLIN_CPP_TWIN setting_sashed_plan {
     muslin::length vertical_cut_width{};
     /** a block's height as cut */
     muslin::length vertical_cut_length{};
+    /** as vertical_cut_width */
     muslin::length horizontal_cut_width{};
     /** a block's width as cut; of a long sash, a whole row's */
     muslin::length horizontal_cut_length{};
+    /** as vertical_cut_width */
     muslin::length cornerstone_cut_width{};
     /** equal to the width where both kinds of sashes are equally wide */
     muslin::length cornerstone_cut_height{};
@@ -414,6 +426,7 @@ struct MUSLIN_CPP_TWIN setting_alternate_plan {
     std::uint32_t flags = 0;
     /** with an odd number of blocks, the first kind is one more than the other */
     std::int64_t pieced = 0;
+    /** the other blocks */
     std::int64_t plain = 0;
     /** finished + 2 s + u */
     muslin::length plain_cut_width{};
@@ -554,8 +567,11 @@ struct MUSLIN_CPP_TWIN setting_point_plan {
     muslin::length side_need{};
     /** cut less exact need, down to a tick; negative: rounding left it too small */
     muslin::length side_surplus{};
+    /** these three as of the side squares */
     muslin::length corner_square_cut{};
+    /** exact, up to a tick */
     muslin::length corner_need{};
+    /** down to a tick */
     muslin::length corner_surplus{};
     /** half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; 0 where there are none */
     muslin::length half_block_beyond{};
@@ -565,8 +581,11 @@ struct MUSLIN_CPP_TWIN setting_point_plan {
     muslin::length diagonal_error{};
     /** of the centre without borders, rounded once as `measuring` */
     muslin::length finished_width{};
+    /** less the exact one, down to a tick */
     muslin::length width_error{};
+    /** as finished_width */
     muslin::length finished_length{};
+    /** less the exact one, down to a tick */
     muslin::length length_error{};
     /** finished_width + 2 s + u */
     muslin::length unfinished_width{};
@@ -598,6 +617,7 @@ struct MUSLIN_CPP_TWIN setting_point_plan {
     std::uint32_t warnings = 0;
     /** as of the side square; 0 without edge cornerstones */
     muslin::length edge_cornerstone_need{};
+    /** as of the side square */
     muslin::length edge_cornerstone_surplus{};
     /** what there is to trim at the edge of the quilt: half of side_surplus, down to a tick */
     muslin::length side_room{};
@@ -614,7 +634,7 @@ inline namespace MUSLIN_CPP_FORM {
  * asked of a block whose sides differ by more than square_tolerance, even if none would be turned (where they
  * differ by less, the sizes here are those of the blocks not turned, and the difference is eased in);
  * status::range also when a finished side would pass MUSLIN_SIZE_MAX. Source: geometry.
- * muslin_setting_straight() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_straight() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::setting> setting_straight(const muslin::setting_spec &spec = {})
 {
     muslin::setting out;
@@ -625,7 +645,7 @@ inline answer<muslin::setting> setting_straight(const muslin::setting_spec &spec
 
 /** The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX:
  * the first block is not turned, its neighbours are. `turning` is an enum turning.
- * muslin_setting_turn() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_turn() in muslin/setting.h. Since 1.0. */
 inline answer<std::int32_t> setting_turn(muslin::turning turning, std::int64_t column, std::int64_t row)
 {
     std::int32_t quarter_turns = 0;
@@ -637,7 +657,7 @@ inline answer<std::int32_t> setting_turn(muslin::turning turning, std::int64_t c
 /** The block that segments make, and whether it is square. status::seam_too_wide when nothing of segment or set
  * would be seen (2 s + u or less); status::range also when the block would be wider than MUSLIN_SIZE_MAX
  * unfinished. Source: geometry.
- * muslin_block_from_segments() in muslin/setting.h. Since 0.1. */
+ * muslin_block_from_segments() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::block> block_from_segments(const muslin::block_spec &spec = {})
 {
     muslin::block out;
@@ -649,7 +669,7 @@ inline answer<muslin::block> block_from_segments(const muslin::block_spec &spec 
 /** What one join takes off the run, in ticks; `join` is an enum join. The strip's cut width counts for DIAGONAL
  * alone, the allowance for STRAIGHT and BIAS_ENDS. The take-up of a join, a thread or two, is left out. Sources:
  * What is lost? (tutorial, 2012) for the diagonal join, geometry for the others.
- * muslin_join_loss() in muslin/setting.h. Since 0.1. */
+ * muslin_join_loss() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::length> join_loss(muslin::join join, muslin::length strip_cut, muslin::length allowance)
 {
     muslin::length out{};
@@ -661,7 +681,7 @@ inline answer<muslin::length> join_loss(muslin::join join, muslin::length strip_
 
 /** Strips joined end to end into one run (borders, binding). status::no_yield when a join eats a whole strip and
  * one strip is not enough; status::overflow when more than MUSLIN_COUNT_MAX strips are needed. Source: geometry.
- * muslin_run_plan() in muslin/setting.h. Since 0.1. */
+ * muslin_run_plan() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::run> run_plan(const muslin::run_spec &spec = {})
 {
     muslin::run out;
@@ -682,7 +702,7 @@ inline answer<muslin::run> run_plan(const muslin::run_spec &spec = {})
  * and status::overflow as in run_plan(); status::no_fit when, lengthwise, the cloth does not hold one piece.
  * Sources: 4Bs: borders (group sampler lesson), geometry for the mitre, where print adds anything from 1/2 to 6
  * in.
- * muslin_border_plan() in muslin/setting.h. Since 0.1. */
+ * muslin_border_plan() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::border> border_plan(const muslin::border_spec &spec = {})
 {
     muslin::border out;
@@ -697,7 +717,7 @@ inline answer<muslin::border> border_plan(const muslin::border_spec &spec = {})
  * MUSLIN_SIZE_MAX or the end loss the usable width; sash_width and sash_height are argument::sash_width with `at`
  * 0 and 1. Sources: Quilt math: algorithms for cornerstones and sashes (blog, 2009) for the counts in a frame; How
  * to make quilt sashing with cornerstones (J. Wickell) for the cut sizes; geometry for the rest.
- * muslin_setting_sashed() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_sashed() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::setting_sashed_plan> setting_sashed(const muslin::setting_sashed_spec &spec = {})
 {
     muslin::setting_sashed_plan out;
@@ -712,7 +732,7 @@ inline answer<muslin::setting_sashed_plan> setting_sashed(const muslin::setting_
  * whole strip; status::overflow when pieces or strips pass MUSLIN_COUNT_MAX; status::buffer and
  * status::struct_size for the rows. Source: How much fabric do I need for quilt sashing? (tutorial site);
  * geometry.
- * muslin_setting_sashed_pieces() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_sashed_pieces() in muslin/setting.h. Since 1.0. */
 inline answer<std::vector<muslin::sash_piece>> setting_sashed_pieces(const muslin::setting_sashed_spec &spec = {})
 {
     std::vector<muslin::sash_piece> rows;
@@ -724,7 +744,7 @@ inline answer<std::vector<muslin::sash_piece>> setting_sashed_pieces(const musli
 
 /** Pieced and plain blocks like the fields of a chessboard. status::range also when a finished side would pass
  * MUSLIN_SIZE_MAX. Source: geometry.
- * muslin_setting_alternate() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_alternate() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::setting_alternate_plan> setting_alternate(const muslin::setting_alternate_spec &spec = {})
 {
     muslin::setting_alternate_plan out;
@@ -736,7 +756,7 @@ inline answer<muslin::setting_alternate_plan> setting_alternate(const muslin::se
 /** The whole of a line of n columns or rows with finished sizes `sizes` (1 .. MUSLIN_SIZE_MAX each), and how far it
  * is from the size wanted. n is 1 .. MUSLIN_COUNT_MAX. status::range also when the line would pass
  * MUSLIN_SIZE_MAX. One pass. Source: geometry.
- * muslin_setting_line() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_line() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::setting_line_plan> setting_line(muslin::span<const muslin::length> sizes,
                                                       const muslin::setting_line_spec &spec = {})
 {
@@ -749,7 +769,7 @@ inline answer<muslin::setting_line_plan> setting_line(muslin::span<const muslin:
 
 /** Where each of the n columns or rows lies: a row each, in their order. Statuses of setting_line(), and
  * status::buffer and status::struct_size for the rows. One pass. Source: geometry.
- * muslin_setting_line_places() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_line_places() in muslin/setting.h. Since 1.0. */
 inline answer<std::vector<muslin::setting_line_place>> setting_line_places(muslin::span<const muslin::length> sizes,
                                                                            const muslin::setting_line_spec &spec = {})
 {
@@ -776,7 +796,7 @@ inline answer<std::vector<muslin::setting_line_place>> setting_line_places(musli
  * factor over zero. status::range also when a finished side would pass MUSLIN_SIZE_MAX, and where a layout bounds
  * sash, set-off or block. Sources: Tip - On Point Settings (Moonlight Quilters Guild), Setting and corner triangle
  * chart (Tani) for the customary figures; geometry for the others, verified by drawing.
- * muslin_setting_point() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_point() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::setting_point_plan> setting_point(const muslin::setting_point_spec &spec = {},
                                                         const muslin::rounding_spec &cutting = {},
                                                         const muslin::rounding_spec &measuring = {})
@@ -793,7 +813,7 @@ inline answer<muslin::setting_point_plan> setting_point(const muslin::setting_po
  * are not used (for a wanted length, give the rows as columns). status::no_fit when not even the smallest block is
  * narrow enough; the limit is the width it would need, up to a tick, or 0 where that passes MUSLIN_SIZE_MAX.
  * Statuses of setting_point() else. Source: geometry.
- * muslin_setting_point_block_for_width() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_point_block_for_width() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::length> setting_point_block_for_width(const muslin::setting_point_spec &spec,
                                                             muslin::length wanted_width, muslin::length grid)
 {
@@ -809,7 +829,7 @@ inline answer<muslin::length> setting_point_block_for_width(const muslin::settin
  * layout count. status::no_fit when the square leaves no block of a tick, in SASH_INNER none a tick above the sash
  * (the limit is the least square that does), or when rounding leaves none (the problem names the block as rounded,
  * and the limit is the least on the grid). Source: geometry.
- * muslin_setting_point_block_from_side() in muslin/setting.h. Since 0.1. */
+ * muslin_setting_point_block_from_side() in muslin/setting.h. Since 1.0. */
 inline answer<muslin::rounded> setting_point_block_from_side(const muslin::setting_point_spec &spec,
                                                              muslin::length side_square_cut,
                                                              const muslin::rounding_spec &rounding = {})

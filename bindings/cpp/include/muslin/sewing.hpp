@@ -89,6 +89,7 @@ struct MUSLIN_CPP_TWIN sewing_total {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** rows of sewing_steps() */
     std::int64_t steps = 0;
     /** in all tops */
     std::int64_t seams = 0;
@@ -103,6 +104,7 @@ struct MUSLIN_CPP_TWIN sewing_total {
     /** how far its unfinished width may be off, each seam and each cut edge off as stated */
     muslin::length width_worst{};
     muslin::length width_likely{};
+    /** its height, so */
     muslin::length height_worst{};
     muslin::length height_likely{};
 };
@@ -120,7 +122,7 @@ inline namespace MUSLIN_CPP_FORM {
  * a corner, see quilt::diagonal(), comes once the rows of sashes on both sides of its row are sewn to it: into the
  * angle of the row's end and of the row of sashes that runs on, two seams from mark to mark, which count like the
  * others.
- * muslin_sewing_steps() in muslin/sewing.h. Since 0.1. */
+ * muslin_sewing_steps() in muslin/sewing.h. Since 1.0. */
 inline answer<std::vector<muslin::sewing_step>> sewing_steps(const muslin::solution &solution)
 {
     std::vector<muslin::sewing_step> rows;
@@ -133,7 +135,7 @@ inline answer<std::vector<muslin::sewing_step>> sewing_steps(const muslin::solut
 /** What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first
  * use. Of a set, the patches that its strips become; of segments, their set, by the join's id. Pieces that are no
  * nodes, of units, setting triangles and the like, are in the cut list alone. status::index: no such step.
- * muslin_sewing_feeds() in muslin/sewing.h. Since 0.1. */
+ * muslin_sewing_feeds() in muslin/sewing.h. Since 1.0. */
 inline answer<std::vector<muslin::sewing_feed>> sewing_feeds(const muslin::solution &solution, std::int64_t step)
 {
     std::vector<muslin::sewing_feed> rows;
@@ -145,7 +147,7 @@ inline answer<std::vector<muslin::sewing_feed>> sewing_feeds(const muslin::solut
 
 /** The label of stack `number` (0 .. MUSLIN_COUNT_MAX): A .. Z, then AA, AB and so on, terminated; text out as in
  * base.h. Source: common practice, no source.
- * muslin_sewing_label() in muslin/sewing.h. Since 0.1. */
+ * muslin_sewing_label() in muslin/sewing.h. Since 1.0. */
 inline answer<std::string> sewing_label(std::int64_t number)
 {
     std::string text;
@@ -157,7 +159,7 @@ inline answer<std::string> sewing_label(std::int64_t number)
 /** All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
  * seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as accuracy_row() says;
  * the rounding of on-point and 60 degree parts is not in it.
- * muslin_sewing_totals() in muslin/sewing.h. Since 0.1. */
+ * muslin_sewing_totals() in muslin/sewing.h. Since 1.0. */
 inline answer<muslin::sewing_total> sewing_totals(const muslin::solution &solution, muslin::length seam_error,
                                                   muslin::length cut_error)
 {

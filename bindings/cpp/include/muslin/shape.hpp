@@ -12,6 +12,7 @@ namespace muslin {
 
 /** enum muslin_curve */
 enum class curve : std::int32_t {
+    /** no arc */
     straight = MUSLIN_CURVE_STRAIGHT,
     /** an arc that bulges out of its piece: counter-clockwise round its centre */
     convex = MUSLIN_CURVE_CONVEX,
@@ -29,6 +30,7 @@ enum class corner_tip : std::int32_t {
 
 /** enum muslin_polygon_measure */
 enum class polygon_measure : std::int32_t {
+    /** one side */
     side = MUSLIN_POLYGON_MEASURE_SIDE,
     /** from a side straight across to the opposite side, of a triangle to the corner */
     flats = MUSLIN_POLYGON_MEASURE_FLATS,
@@ -58,6 +60,7 @@ struct MUSLIN_CPP_TWIN corner_spec {
     /** of the edge's arc; 0 for a straight edge */
     muslin::length centre_x{};
     muslin::length centre_y{};
+    /** of the arc; 0 for a straight edge */
     muslin::length radius{};
     /** enum curve */
     muslin::curve curve = muslin::curve::straight;
@@ -71,6 +74,7 @@ struct MUSLIN_CPP_TWIN shape {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** without the outline */
     std::int64_t pieces = 0;
     /** of the pieces together */
     std::int64_t corners = 0;
@@ -122,9 +126,9 @@ struct MUSLIN_CPP_TWIN shape_piece_spec {
     /** 0, 1, ... */
     std::int32_t piece = 0;
     std::int32_t pad = 0;
-    /** where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_SIZE_MAX .. */
+    /** where the straight grain runs on the piece, a direction: -MUSLIN_SHAPE_SIZE_MAX .. MUSLIN_SHAPE_SIZE_MAX;
+     * both 0: say where it should run */
     muslin::length grain_x{};
-    /** MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run */
     muslin::length grain_y{};
     /** added all round the rectangles, 0 .. MUSLIN_SHAPE_SIZE_MAX: for a foundation, or for safety */
     muslin::length margin{};
@@ -219,8 +223,11 @@ struct MUSLIN_CPP_TWIN regular_polygon {
     std::uint32_t flags = 0;
     /** each rounded on its own from the exact value */
     muslin::length side{};
+    /** straight across */
     muslin::length flats{};
+    /** between the farthest two */
     muslin::length corners{};
+    /** from there to a corner */
     muslin::length centre{};
     /** doubled square ticks, nearest */
     std::int64_t area = 0;
@@ -247,7 +254,7 @@ inline namespace MUSLIN_CPP_FORM {
  * tick off their arcs, an arc of radius r and its neighbour may meet a second time within 6 sqrt(r) ticks of their
  * common corner, and are then taken to touch there. Time grows with the square of the rows, times the corners that
  * lie on one edge; nothing is allocated.
- * muslin_shape_check() in muslin/shape.h. Since 0.1. */
+ * muslin_shape_check() in muslin/shape.h. Since 1.0. */
 inline answer<muslin::shape> shape_check(muslin::span<const muslin::corner_spec> corners)
 {
     muslin::shape out;
@@ -270,7 +277,7 @@ inline answer<muslin::shape> shape_check(muslin::span<const muslin::corner_spec>
  * rows are needed; count says how many. Whether allowances far apart overlap, as in a deep narrow notch, is not
  * checked. Source: geometry; for arcs also common practice (convex r + s, concave r - s). Time grows with the
  * square of the piece's corners.
- * muslin_shape_template() in muslin/shape.h. Since 0.1. */
+ * muslin_shape_template() in muslin/shape.h. Since 1.0. */
 inline answer<std::vector<muslin::template_corner>> shape_template(muslin::span<const muslin::corner_spec> corners,
                                                                    std::int32_t piece,
                                                                    const muslin::rounding_spec &rounding = {})
@@ -289,7 +296,7 @@ inline answer<std::vector<muslin::template_corner>> shape_template(muslin::span<
  * the statuses, without status::buffer. The rectangle with a margin is the cut size of a foundation or of the
  * cloth for a piece sewn onto one. Straight grain on the outside edges is common practice, no source; the rest is
  * geometry. Time grows with the square of the rows.
- * muslin_shape_measure() in muslin/shape.h. Since 0.1. */
+ * muslin_shape_measure() in muslin/shape.h. Since 1.0. */
 inline answer<muslin::shape_piece> shape_measure(muslin::span<const muslin::corner_spec> corners,
                                                  const muslin::shape_piece_spec &spec = {},
                                                  const muslin::rounding_spec &rounding = {})
@@ -304,9 +311,9 @@ inline answer<muslin::shape_piece> shape_measure(muslin::span<const muslin::corn
 /** The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_SIZE_MAX) all round when one of its
  * straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
  * starts (a row of the outline or no row at all: status::index; of an arc: status::shape). along gets the size
- * along the edge, across the size across it, both up to a tick. Other statuses and cost as for shape_measure().
+ * along the edge, across the size across it, both up to a tick. Other statuses and time: as shape_measure().
  * Source: geometry; that a foundation piece is cut with a margin all round is common practice, no source.
- * muslin_shape_foundation() in muslin/shape.h. Since 0.1. */
+ * muslin_shape_foundation() in muslin/shape.h. Since 1.0. */
 inline answer<muslin::shape_foundation_answer> shape_foundation(muslin::span<const muslin::corner_spec> corners,
                                                                 std::int32_t corner, muslin::length margin,
                                                                 const muslin::rounding_spec &rounding = {})
@@ -324,7 +331,7 @@ inline answer<muslin::shape_foundation_answer> shape_foundation(muslin::span<con
  * - sqrt((r - e)^2 - e^2). status::range: also a radius of F or more. status::seam_too_wide: r below 2 e, so that
  * the concave cut arc does not reach the cut edges. Source: geometry; convex r + s, concave r - s is common
  * practice, no source. Constant time.
- * muslin_shape_quarter_circle() in muslin/shape.h. Since 0.1. */
+ * muslin_shape_quarter_circle() in muslin/shape.h. Since 1.0. */
 inline answer<muslin::quarter_circle> shape_quarter_circle(const muslin::quarter_circle_spec &spec = {},
                                                            const muslin::rounding_spec &rounding = {})
 {
@@ -336,7 +343,7 @@ inline answer<muslin::quarter_circle> shape_quarter_circle(const muslin::quarter
 
 /** The length of an arc of so many quarter turns (1 .. 4) of a circle: radius x pi / 2 x quarter_turns. radius 0 ..
  * MUSLIN_SIZE_MAX. Source: geometry. Constant time.
- * muslin_arc_length() in muslin/shape.h. Since 0.1. */
+ * muslin_arc_length() in muslin/shape.h. Since 1.0. */
 inline answer<muslin::rounded> arc_length(muslin::length radius, std::int32_t quarter_turns,
                                           const muslin::rounding_spec &rounding = {})
 {
@@ -350,7 +357,7 @@ inline answer<muslin::rounded> arc_length(muslin::length radius, std::int32_t qu
 /** The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else status::choice) from
  * one of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it. status::overflow when the
  * area passes MUSLIN_LENGTH_MAX. Source: geometry. Constant time.
- * muslin_shape_regular_polygon() in muslin/shape.h. Since 0.1. */
+ * muslin_shape_regular_polygon() in muslin/shape.h. Since 1.0. */
 inline answer<muslin::regular_polygon> shape_regular_polygon(std::int32_t sides, muslin::polygon_measure measure,
                                                              muslin::length length,
                                                              const muslin::rounding_spec &rounding = {})

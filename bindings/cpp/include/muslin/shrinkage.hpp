@@ -14,15 +14,19 @@ namespace muslin {
 enum class governing_rule : std::int32_t {
     /** closely quilted: the layers go where the batting goes */
     batting = MUSLIN_GOVERNING_RULE_BATTING,
+    /** as the fabric does */
     fabric = MUSLIN_GOVERNING_RULE_FABRIC,
     /** on the safe side where the quilt must not end too small */
     larger = MUSLIN_GOVERNING_RULE_LARGER,
+    /** on the safe side where it must not end too large */
     smaller = MUSLIN_GOVERNING_RULE_SMALLER,
 };
 
 /** enum muslin_governing_source */
 enum class governing_source : std::int32_t {
+    /** the batting governs */
     batting = MUSLIN_GOVERNING_SOURCE_BATTING,
+    /** the fabric governs */
     fabric = MUSLIN_GOVERNING_SOURCE_FABRIC,
     /** larger or smaller was asked, and they are alike */
     both = MUSLIN_GOVERNING_SOURCE_BOTH,
@@ -37,6 +41,7 @@ struct MUSLIN_CPP_TWIN wash_spec {
     /** each as for shrinkage_change() */
     muslin::length before_width{};
     muslin::length after_width{};
+    /** along the cloth, so */
     muslin::length before_length{};
     muslin::length after_length{};
 };
@@ -121,6 +126,7 @@ struct MUSLIN_CPP_TWIN washed_size {
     /** of the whole way, ppm, nearest: negative */
     std::int32_t change_across = 0;
     std::int32_t change_along = 0;
+    /** so */
     std::int32_t change_area = 0;
     std::int32_t pad = 0;
 };
@@ -178,7 +184,7 @@ inline namespace MUSLIN_CPP_FORM {
 /** Dimensional change in ppm to the nearest, negative when it shrank. before 1 .. MUSLIN_SIZE_MAX (`at` 0), after 0
  * .. the lesser of 10 x before and MUSLIN_SIZE_MAX (`at` 1), so that every change fits. Source: ISO 5077 (test
  * summary by a textile laboratory supplier).
- * muslin_shrinkage_change() in muslin/shrinkage.h. Since 0.1. */
+ * muslin_shrinkage_change() in muslin/shrinkage.h. Since 1.0. */
 inline answer<std::int32_t> shrinkage_change(muslin::length before, muslin::length after)
 {
     std::int32_t ppm = 0;
@@ -189,7 +195,7 @@ inline answer<std::int32_t> shrinkage_change(muslin::length before, muslin::leng
 
 /** Both directions and the area of something measured before and after. `at` counts before_width 0, after_width 1,
  * before_length 2, after_length 3. Source: ISO 5077 as above; geometry for the area.
- * muslin_shrinkage_measure() in muslin/shrinkage.h. Since 0.1. */
+ * muslin_shrinkage_measure() in muslin/shrinkage.h. Since 1.0. */
 inline answer<muslin::wash_change> shrinkage_measure(const muslin::wash_spec &spec = {})
 {
     muslin::wash_change out;
@@ -202,7 +208,7 @@ inline answer<muslin::wash_change> shrinkage_measure(const muslin::wash_spec &sp
  * quilted and washed. status::overflow, naming width or length, when a size to make passes MUSLIN_LENGTH_MAX.
  * Source: How to make a quilt finish at a certain size (blog, 2020), 90 / (1 - 0.10); geometry for two losses in
  * turn.
- * muslin_shrinkage_size_to_make() in muslin/shrinkage.h. Since 0.1. */
+ * muslin_shrinkage_size_to_make() in muslin/shrinkage.h. Since 1.0. */
 inline answer<muslin::size_to_make> shrinkage_size_to_make(const muslin::shrinkage_spec &spec = {},
                                                            const muslin::rounding_spec &rounding = {})
 {
@@ -214,7 +220,7 @@ inline answer<muslin::size_to_make> shrinkage_size_to_make(const muslin::shrinka
 
 /** Backwards: what a made size (width and length of the spec) becomes by quilting and washing. A size to make that
  * was rounded up to a tick becomes, rounded down to a tick, the wanted size again. Source: geometry.
- * muslin_shrinkage_becomes() in muslin/shrinkage.h. Since 0.1. */
+ * muslin_shrinkage_becomes() in muslin/shrinkage.h. Since 1.0. */
 inline answer<muslin::washed_size> shrinkage_becomes(const muslin::shrinkage_spec &spec = {},
                                                      const muslin::rounding_spec &rounding = {})
 {
@@ -228,7 +234,7 @@ inline answer<muslin::washed_size> shrinkage_becomes(const muslin::shrinkage_spe
  * before / after, rounded once, as asked. before and after 1 .. MUSLIN_SIZE_MAX (`at` 0 and 1), target 0 ..
  * MUSLIN_SIZE_MAX. The sample is made, quilted and washed as the quilt will be; one call for each direction.
  * Source: How to make a quilt finish at a certain size (blog, 2020).
- * muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 0.1. */
+ * muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 1.0. */
 inline answer<muslin::rounded> shrinkage_from_sample(muslin::length before, muslin::length after, muslin::length target,
                                                      const muslin::rounding_spec &rounding = {})
 {
@@ -244,7 +250,7 @@ inline answer<muslin::rounded> shrinkage_from_sample(muslin::length before, musl
  * depends on how close the quilting is, and a washed sample tells more. Source: Post: planning for 3-5% batting
  * shrinkage (quilting forum, 2014) for the batting in a closely quilted quilt; the other rules common practice, no
  * source.
- * muslin_shrinkage_governs() in muslin/shrinkage.h. Since 0.1. */
+ * muslin_shrinkage_governs() in muslin/shrinkage.h. Since 1.0. */
 inline answer<muslin::governing> shrinkage_governs(std::int32_t fabric, std::int32_t batting,
                                                    muslin::governing_rule governing_rule)
 {
@@ -257,7 +263,7 @@ inline answer<muslin::governing> shrinkage_governs(std::int32_t fabric, std::int
 /** What to wash so that enough cloth is left. First ask for the width, work out the length needed of cloth that
  * wide, then ask again: narrower cloth may need more strips. Buying steps and extras are for fabric_purchase(),
  * with its shrinkage at 0. Source: as for the size to make.
- * muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 0.1. */
+ * muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 1.0. */
 inline answer<muslin::prewash> shrinkage_prewash(const muslin::prewash_spec &spec = {})
 {
     muslin::prewash out;

@@ -84,12 +84,15 @@ struct MUSLIN_CPP_TWIN solution_spec {
     muslin::length grid_tolerance{};
     /** as in unit_spec; 0: its usual ones */
     muslin::length half_addition{};
+    /** so */
     muslin::length quarter_addition{};
     /** OVERSIZE: room to trim units and setting triangles */
     muslin::length trim_room{};
     /** strip sets: taken off each end, as in yield_spec */
     muslin::length end_trim{};
+    /** as in yield_spec */
     muslin::length resquare_loss{};
+    /** as in yield_spec */
     std::int64_t resquare_every = 0;
     /** must be 0 with FROM_ONE_END */
     muslin::length fold_clear{};
@@ -124,6 +127,7 @@ struct MUSLIN_CPP_TWIN node_size {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** as seen */
     muslin::length finished_width{};
     muslin::length finished_height{};
     /** of a patch: cut */
@@ -142,6 +146,7 @@ struct MUSLIN_CPP_TWIN node_size {
     std::int64_t upright = 0;
     /** ... turned a quarter clockwise ... */
     std::int64_t quarter = 0;
+    /** ... half ... */
     std::int64_t half = 0;
     /** parts of a diagonal field count as in its own frame */
     std::int64_t three_quarter = 0;
@@ -224,6 +229,7 @@ struct MUSLIN_CPP_TWIN solution_cut {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** it is cut from */
     muslin::id fabric{};
     /** the first node that needs it; solution::cut_nodes() has all */
     muslin::id first_node{};
@@ -234,7 +240,9 @@ struct MUSLIN_CPP_TWIN solution_cut {
     muslin::length cut_height{};
     /** of shapes cut from a strip; else 0 */
     muslin::length pitch{};
+    /** so */
     muslin::length wide_edge{};
+    /** so */
     muslin::length narrow_edge{};
     /** cut less exact need, down to a tick */
     muslin::length surplus_width{};
@@ -256,8 +264,11 @@ struct MUSLIN_CPP_TWIN solution_cut {
      * are cut across the cloth: in a set joined down a print lies as its patch does, in one joined across a
      * quarter further */
     std::int64_t upright = 0;
+    /** of those, turned by one quarter ... */
     std::int64_t quarter = 0;
+    /** ... by two ... */
     std::int64_t half = 0;
+    /** ... by three */
     std::int64_t three_quarter = 0;
     /** pieces needed whose print lies as the method brings it: of units all but rectangles to which corners are
      * sewn and octagons; setting triangles; 60 degree pieces */
@@ -307,6 +318,7 @@ struct MUSLIN_CPP_TWIN stripset {
     muslin::length strip_length{};
     /** needed */
     std::int64_t segments = 0;
+    /** that a set gives */
     std::int64_t segments_per_set = 0;
     /** up */
     std::int64_t sets = 0;
@@ -338,6 +350,7 @@ struct MUSLIN_CPP_TWIN term {
     std::uint32_t flags = 0;
     /** measure or node; 0 where the kind names none */
     muslin::id id{};
+    /** what it is multiplied by */
     std::int64_t times = 0;
     /** the whole term: what it adds to the sum */
     muslin::length value{};
@@ -358,6 +371,7 @@ struct MUSLIN_CPP_TWIN outline {
     std::uint32_t flags = 0;
     /** the leaf (or diagonal field, 60 degree rows, set-in) that it belongs to */
     muslin::id node{};
+    /** of the patch */
     muslin::id fabric{};
     /** of its corners in the array of corners */
     std::int64_t first_corner = 0;
@@ -415,7 +429,7 @@ public:
      * join that must be strip-pieced has pieces that are not patches of one length. status::no_yield: a strip set as
      * wide as its fabric gives no segment. status::no_memory. Allocator null: the quilt's. Time and memory follow the
      * nodes of the quilt up to the root, plus a sort of the cut list.
-     * muslin_solution_create() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_create() in muslin/solution.h. Since 1.0. */
     static answer<muslin::solution> create(const muslin::quilt &quilt, muslin::id root,
                                            const muslin::solution_spec &spec = {},
                                            muslin::span<const muslin::solution_value_spec> values = {},
@@ -430,7 +444,7 @@ public:
     }
 
     /** How large a node is, how many there are and how they lie. Constant time.
-     * muslin_solution_size() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_size() in muslin/solution.h. Since 1.0. */
     answer<muslin::node_size> size(muslin::id node) const
     {
         muslin::node_size out;
@@ -441,7 +455,7 @@ public:
 
     /** The value a measure has in this solution. status::foreign also for a measure that the root does not need.
      * Constant time.
-     * muslin_solution_value() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_value() in muslin/solution.h. Since 1.0. */
     answer<muslin::length> value(muslin::id measure) const
     {
         muslin::length value{};
@@ -451,7 +465,7 @@ public:
     }
 
     /** The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
-     * muslin_solution_totals() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_totals() in muslin/solution.h. Since 1.0. */
     answer<muslin::solution_total> totals() const
     {
         muslin::solution_total out;
@@ -461,7 +475,7 @@ public:
     }
 
     /** Every pair of edges that do not meet, each where it is made (once for equal parts), in the order of the nodes.
-     * muslin_solution_misfits() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_misfits() in muslin/solution.h. Since 1.0. */
     answer<std::vector<muslin::misfit>> misfits() const
     {
         std::vector<muslin::misfit> rows;
@@ -473,7 +487,7 @@ public:
     /** One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of
      * those made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows
      * the nodes above it and their children.
-     * muslin_solution_path() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_path() in muslin/solution.h. Since 1.0. */
     answer<std::vector<std::int64_t>> path(muslin::id node) const
     {
         std::vector<std::int64_t> steps;
@@ -490,7 +504,7 @@ public:
      * up. Rectangles round templates and mitred strips have their raw outline's corners, to the nearest tick. The
      * half-triangles at the ends of 60 degree rows are cut in pairs from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2
      * by H + (3 + sqrt 3) E / 2, E = 2 s + u, rounded once. Source: geometry.
-     * muslin_solution_cuts() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_cuts() in muslin/solution.h. Since 1.0. */
     answer<std::vector<muslin::solution_cut>> cuts() const
     {
         std::vector<muslin::solution_cut> rows;
@@ -501,7 +515,7 @@ public:
 
     /** The nodes that need a row of the cut list, in their order; of a strip the join. status::index: no such row. Time
      * follows the result.
-     * muslin_solution_cut_nodes() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_cut_nodes() in muslin/solution.h. Since 1.0. */
     answer<std::vector<muslin::id>> cut_nodes(std::int64_t row) const
     {
         std::vector<muslin::id> ids;
@@ -514,7 +528,7 @@ public:
      * the same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip
      * from the cloth and one for each piece or segment from its strip; patches of one fabric and cut size share
      * strips, cut straight through. Yields are stripset_yield()'s.
-     * muslin_solution_stripsets() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_stripsets() in muslin/solution.h. Since 1.0. */
     answer<std::vector<muslin::stripset>> stripsets() const
     {
         std::vector<muslin::stripset> rows;
@@ -526,7 +540,7 @@ public:
     /** The sum that leads to the width (axis::across) or height (axis::down) of a node: the finished size first, then
      * its allowances up to the unfinished size, which is the last row's sum. Runs of equal children are one term. Time
      * follows the children.
-     * muslin_solution_explain() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_explain() in muslin/solution.h. Since 1.0. */
     answer<std::vector<muslin::term>> explain(muslin::id node, muslin::axis axis) const
     {
         std::vector<muslin::term> rows;
@@ -546,7 +560,7 @@ public:
      * length are drawn as they are, and leave a gap. Along an edge lies the seam by which it is sewn on, also where it
      * only lies on a part of that seam. status::range: `first` not in 0 .. the number of patches. Time follows
      * outlines x depth.
-     * muslin_solution_outlines() in muslin/solution.h. Since 0.1. */
+     * muslin_solution_outlines() in muslin/solution.h. Since 1.0. */
     answer<muslin::solution_outlines_answer> outlines(muslin::id node, muslin::stage stage, std::int64_t first,
                                                       muslin::span<muslin::outline> rows,
                                                       muslin::span<muslin::outline_corner> corners) const

@@ -36,6 +36,7 @@ struct MUSLIN_CPP_TWIN stripquilt_spec {
     std::uint32_t flags = 0;
     /** in hand */
     std::int64_t strips = 0;
+    /** sewn side by side */
     std::int64_t strips_per_set = 6;
     /** 1 .. MUSLIN_STRIPQUILT_SEGMENTS_MAX */
     std::int64_t segments_per_block = 2;
@@ -56,8 +57,11 @@ struct MUSLIN_CPP_TWIN stripquilt_spec {
     muslin::length take_up{};
     /** taken off each end, as in yield_spec */
     muslin::length end_trim{};
+    /** as in yield_spec */
     muslin::length resquare_loss{};
+    /** as in yield_spec */
     std::int64_t resquare_every = 0;
+    /** as in yield_spec */
     muslin::length fold_clear{};
     /** enum turning */
     muslin::turning turning = muslin::turning::quarter_alternate;
@@ -79,9 +83,13 @@ struct MUSLIN_CPP_TWIN stripquilt {
     muslin::length set_finished{};
     /** what is seen of one strip */
     muslin::length strip_finished{};
+    /** as asked, or found */
     muslin::length segment_cut{};
+    /** what is seen of one segment */
     muslin::length segment_finished{};
+    /** that a set gives */
     std::int64_t segments_per_set = 0;
+    /** of those, from each end */
     std::int64_t segments_per_end = 0;
     /** a set */
     std::int64_t resquarings = 0;
@@ -93,15 +101,20 @@ struct MUSLIN_CPP_TWIN stripquilt {
     muslin::length strip_longer_for_more{};
     /** of each set, fold included */
     muslin::length strip_left_over{};
+    /** of a block, outer seams still raw */
     muslin::length block_unfinished_width{};
     muslin::length block_unfinished_height{};
+    /** as seen in the top */
     muslin::length block_finished_width{};
     muslin::length block_finished_height{};
+    /** columns x rows */
     std::int64_t blocks_per_top = 0;
     /** in each top */
     std::int64_t blocks_turned = 0;
+    /** without borders */
     muslin::length top_finished_width{};
     muslin::length top_finished_length{};
+    /** outer seams still raw */
     muslin::length top_unfinished_width{};
     muslin::length top_unfinished_length{};
     /** that the strips make */
@@ -112,7 +125,9 @@ struct MUSLIN_CPP_TWIN stripquilt {
     std::int64_t tops = 0;
     /** to sew for them: one stack of segments each */
     std::int64_t sets = 0;
+    /** sets x strips_per_set */
     std::int64_t strips_used = 0;
+    /** of those in hand */
     std::int64_t strips_left = 0;
     /** beyond those in hand, to make tops_in_hand + 1 */
     std::int64_t strips_for_one_more_top = 0;
@@ -150,6 +165,7 @@ struct MUSLIN_CPP_TWIN block_group {
     std::uint32_t flags = 0;
     /** number of the group's first block, from 1 */
     std::int64_t first_block = 0;
+    /** of them, one behind the other */
     std::int64_t blocks = 0;
     /** members of `sets` in use */
     std::int32_t segments = 0;
@@ -189,7 +205,7 @@ inline namespace MUSLIN_CPP_FORM {
  * that gives one); status::not_enough (the strips do not give the tops wished for, or not one: problem->value is
  * what is wanted, problem->limit what they give, in tops). Source: common practice, no source, for the way;
  * geometry for the sizes.
- * muslin_stripquilt_plan() in muslin/stripquilt.h. Since 0.1. */
+ * muslin_stripquilt_plan() in muslin/stripquilt.h. Since 1.0. */
 inline answer<muslin::stripquilt> stripquilt_plan(const muslin::stripquilt_spec &spec = {})
 {
     muslin::stripquilt out;
@@ -202,7 +218,7 @@ inline answer<muslin::stripquilt> stripquilt_plan(const muslin::stripquilt_spec 
  * same stacks, in order, never more rows than sets. A set named twice in a row is in each of its blocks twice.
  * Without turning, `turned` is 0; with it, `not_nesting` is 0. Where the sets are fewer than a block's segments,
  * every block repeats one and is marked. status::buffer when the rows do not fit. O(groups).
- * muslin_stripquilt_groups() in muslin/stripquilt.h. Since 0.1. */
+ * muslin_stripquilt_groups() in muslin/stripquilt.h. Since 1.0. */
 inline answer<std::vector<muslin::block_group>> stripquilt_groups(const muslin::stripquilt_spec &spec = {})
 {
     std::vector<muslin::block_group> rows;
@@ -218,7 +234,7 @@ inline answer<std::vector<muslin::block_group>> stripquilt_groups(const muslin::
  * segments need be turned, while another pressing may leave fewer joins to name. That it is the fewest is tested
  * against all pressings of small plans and against an exact search of larger ones. The rest is in block_group's
  * `turned` or `not_nesting`. status::index for a set outside 1 .. sets. `segments` may be null.
- * muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 0.1. */
+ * muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 1.0. */
 inline answer<muslin::stripquilt_pressing_answer> stripquilt_pressing(const muslin::stripquilt_spec &spec,
                                                                       std::int64_t set)
 {

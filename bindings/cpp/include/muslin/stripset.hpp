@@ -185,7 +185,7 @@ inline namespace MUSLIN_CPP_FORM {
  * or a clear zone longer than the strip. status::range also for a fold_clear with FROM_ONE_END. Exact for every
  * input in range. Source: geometry; that some teachers cut from both ends and keep clear of the fold, and square
  * again every 2 or 3 cuts, is common practice.
- * muslin_stripset_yield() in muslin/stripset.h. Since 0.1. */
+ * muslin_stripset_yield() in muslin/stripset.h. Since 1.0. */
 inline answer<muslin::yield> stripset_yield(const muslin::yield_spec &spec = {})
 {
     muslin::yield out;
@@ -197,7 +197,7 @@ inline answer<muslin::yield> stripset_yield(const muslin::yield_spec &spec = {})
 /** The usable length that a set of strips shares, the shortest, with its index (the first of equals); warnings gets
  * warning::mixed_widths when they differ, else 0. n is 1 or more (status::range); in the problem `at` is the
  * element. `index` and `warnings` may be null. One pass.
- * muslin_stripset_shortest() in muslin/stripset.h. Since 0.1. */
+ * muslin_stripset_shortest() in muslin/stripset.h. Since 1.0. */
 inline answer<muslin::stripset_shortest_answer> stripset_shortest(muslin::span<const muslin::length> lengths)
 {
     muslin::stripset_shortest_answer answer;
@@ -210,7 +210,7 @@ inline answer<muslin::stripset_shortest_answer> stripset_shortest(muslin::span<c
 /** Segments wanted -> sets -> strips -> bundles or a length of cloth. status::no_yield when segments_per_set is 0
  * and segments are wanted; status::overflow when the cloth would be longer than MUSLIN_LENGTH_MAX. No segments
  * wanted: all zero. Source: Quick rail fence from 2.5 inch strips (handout).
- * muslin_stripset_need() in muslin/stripset.h. Since 0.1. */
+ * muslin_stripset_need() in muslin/stripset.h. Since 1.0. */
 inline answer<muslin::need> stripset_need(const muslin::need_spec &spec = {})
 {
     muslin::need out;
@@ -222,7 +222,7 @@ inline answer<muslin::need> stripset_need(const muslin::need_spec &spec = {})
 /** Strips in hand -> sets -> segments -> blocks -> tops, and what is left over. Segments may be joined into blocks
  * across sets and tops. status::overflow when the strips for one more top would pass MUSLIN_LENGTH_MAX. Source:
  * common practice, no source.
- * muslin_stripset_harvest() in muslin/stripset.h. Since 0.1. */
+ * muslin_stripset_harvest() in muslin/stripset.h. Since 1.0. */
 inline answer<muslin::harvest> stripset_harvest(const muslin::harvest_spec &spec = {})
 {
     muslin::harvest out;
@@ -236,7 +236,7 @@ inline answer<muslin::harvest> stripset_harvest(const muslin::harvest_spec &spec
  * and every row's `left_over`, which alone is changed in it. At least one row must have per_set above 0, so n = 0
  * is status::range too. A row's own size may not pass row_size, nor row_size 4096 (status::struct_size). In the
  * problem `at` is the row. On failure no row is touched. Two passes.
- * muslin_stripset_prints() in muslin/stripset.h. Since 0.1. */
+ * muslin_stripset_prints() in muslin/stripset.h. Since 1.0. */
 inline answer<muslin::stripset_prints_answer> stripset_prints(muslin::span<muslin::stripset_print> rows,
                                                               std::int64_t sets_wanted)
 {

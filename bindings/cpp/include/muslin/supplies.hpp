@@ -236,8 +236,11 @@ struct MUSLIN_CPP_TWIN weight_spec {
     muslin::length binding_cut{};
     /** mg for a square metre of the top's cloth, 0 .. MUSLIN_COUNT_MAX, and so on */
     std::int64_t top_density = 0;
+    /** of the filler */
     std::int64_t batting_density = 0;
+    /** of the back */
     std::int64_t backing_density = 0;
+    /** of the binding's cloth */
     std::int64_t binding_density = 0;
     /** each mass is rounded to a multiple of so many mg, 1 .. MUSLIN_SIZE_MAX */
     std::int64_t step = 1000;
@@ -314,7 +317,7 @@ inline namespace MUSLIN_CPP_FORM {
 /** Length of all seams of strip sets and of tops of blocks. A seam is sewn from raw edge to raw edge, so it is as
  * long as the unfinished piece: finished + 2 s + u. Borders, backing and binding are not in it; length_dot() adds
  * up other seams. status::overflow when seams or a length pass MUSLIN_LENGTH_MAX. Source: geometry.
- * muslin_piecing_plan() in muslin/supplies.h. Since 0.1. */
+ * muslin_piecing_plan() in muslin/supplies.h. Since 1.0. */
 inline answer<muslin::piecing> piecing_plan(const muslin::piecing_spec &spec = {})
 {
     muslin::piecing out;
@@ -330,7 +333,7 @@ inline answer<muslin::piecing> piecing_plan(const muslin::piecing_spec &spec = {
  * Sources: Stitch classes 300-400 (Apparel Science) for 2.5 and 1 : 1; Sewing thread consumption guide (textile
  * blog) for the formula; Measuring actual thread consumption (Apparel Science) for 10 to 15 % waste, a
  * thread-industry handout for 15 to 20 %.
- * muslin_thread_plan() in muslin/supplies.h. Since 0.1. */
+ * muslin_thread_plan() in muslin/supplies.h. Since 1.0. */
 inline answer<muslin::thread> thread_plan(const muslin::thread_spec &spec = {})
 {
     muslin::thread out;
@@ -343,7 +346,7 @@ inline answer<muslin::thread> thread_plan(const muslin::thread_spec &spec = {})
  * 8128): thousandths gets length / stitch_length with so many decimals (0 .. 3), rounded as `direction` (enum
  * direction) says, always counted in thousandths; exact, which may be null, becomes 1 when nothing was lost.
  * Source: Convert metric stitch length to stitches per inch (public blog), 25.4 / mm.
- * muslin_stitch_count() in muslin/supplies.h. Since 0.1. */
+ * muslin_stitch_count() in muslin/supplies.h. Since 1.0. */
 inline answer<muslin::stitch_count_answer> stitch_count(muslin::length length, muslin::length stitch_length,
                                                         std::int32_t decimals, muslin::direction direction)
 {
@@ -356,7 +359,7 @@ inline answer<muslin::stitch_count_answer> stitch_count(muslin::length length, m
 
 /** The other way round: the stitch of which so many thousandths (1 .. MUSLIN_COUNT_MAX) lie in `length` (0 ..
  * MUSLIN_SIZE_MAX), rounded as asked. status::null: rounding or out is null. Source: as stitch_count().
- * muslin_stitch_length() in muslin/supplies.h. Since 0.1. */
+ * muslin_stitch_length() in muslin/supplies.h. Since 1.0. */
 inline answer<muslin::rounded> stitch_length(muslin::length length, std::int64_t thousandths,
                                              const muslin::rounding_spec &rounding = {})
 {
@@ -376,7 +379,7 @@ inline answer<muslin::rounded> stitch_length(muslin::length length, std::int64_t
  * of the thread. No line at all is an answer. status::overflow when an outline times its passes passes
  * MUSLIN_LENGTH_MAX. Source: geometry: a diagonal of a w x h area at the distance p from a corner is 2 p long,
  * then sqrt 2 x the shorter side, then sqrt 2 (w + h) - 2 p.
- * muslin_quilting_lines() in muslin/supplies.h. Since 0.1. */
+ * muslin_quilting_lines() in muslin/supplies.h. Since 1.0. */
 inline answer<muslin::quilting> quilting_lines(const muslin::quilting_spec &spec = {})
 {
     muslin::quilting out;
@@ -389,7 +392,7 @@ inline answer<muslin::quilting> quilting_lines(const muslin::quilting_spec &spec
  * piece of known size). Thread is left out: it is a few grams. One square metre is 320000 x 320000 square ticks,
  * so each mass is exact before it is rounded. In the problem the densities have `at` 0 to 3 in the order of the
  * struct. Source: geometry.
- * muslin_weight_plan() in muslin/supplies.h. Since 0.1. */
+ * muslin_weight_plan() in muslin/supplies.h. Since 1.0. */
 inline answer<muslin::weight> weight_plan(const muslin::weight_spec &spec = {})
 {
     muslin::weight out;
@@ -401,7 +404,7 @@ inline answer<muslin::weight> weight_plan(const muslin::weight_spec &spec = {})
 /** Ounces for a square yard, in thousandths of an ounce (0 .. MUSLIN_COUNT_MAX), as mg for a square metre, rounded
  * as `direction` (enum direction) says. Source: NIST Handbook 44 and SP 811: the pound is 453.59237 g, the yard
  * 0.9144 m, exactly.
- * muslin_density_from_ounces() in muslin/supplies.h. Since 0.1. */
+ * muslin_density_from_ounces() in muslin/supplies.h. Since 1.0. */
 inline answer<std::int64_t> density_from_ounces(std::int64_t thousandths, muslin::direction direction)
 {
     std::int64_t density = 0;
@@ -412,7 +415,7 @@ inline answer<std::int64_t> density_from_ounces(std::int64_t thousandths, muslin
 
 /** A mass in mg (0 .. MUSLIN_LENGTH_MAX) in ounces with so many decimals (0 .. 3), rounded as `direction` (enum
  * direction) says and counted in thousandths. Source: as above.
- * muslin_mass_in_ounces() in muslin/supplies.h. Since 0.1. */
+ * muslin_mass_in_ounces() in muslin/supplies.h. Since 1.0. */
 inline answer<std::int64_t> mass_in_ounces(std::int64_t mass, std::int32_t decimals, muslin::direction direction)
 {
     std::int64_t thousandths = 0;
@@ -424,7 +427,7 @@ inline answer<std::int64_t> mass_in_ounces(std::int64_t mass, std::int32_t decim
 /** What one thing costs. The money has as many decimals as the caller says; no money is converted. status::overflow
  * when the cost passes MUSLIN_MONEY_MAX. Source: geometry; rounding to the nearest with halves upwards is common
  * practice, no source.
- * muslin_cost_plan() in muslin/supplies.h. Since 0.1. */
+ * muslin_cost_plan() in muslin/supplies.h. Since 1.0. */
 inline answer<muslin::cost> cost_plan(const muslin::cost_spec &spec = {})
 {
     muslin::cost out;
@@ -437,7 +440,7 @@ inline answer<muslin::cost> cost_plan(const muslin::cost_spec &spec = {})
  * cost_spec at stride row_size (at least the first published size, at most 4096, and no row's own size above it:
  * else status::struct_size); the first bad row fails the call and is the problem's `at`. n = 0 gives 0, and rows
  * may then be null. status::overflow when a cost or the sum passes MUSLIN_MONEY_MAX. One pass. Source: geometry.
- * muslin_cost_total() in muslin/supplies.h. Since 0.1. */
+ * muslin_cost_total() in muslin/supplies.h. Since 1.0. */
 inline answer<std::int64_t> cost_total(muslin::span<const muslin::cost_spec> rows)
 {
     std::int64_t total = 0;

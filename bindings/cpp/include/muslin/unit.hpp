@@ -85,11 +85,13 @@ enum class tip : std::int32_t {
 
 /** enum muslin_cut_shape */
 enum class cut_shape : std::int32_t {
+    /** square or not */
     rectangle = MUSLIN_CUT_SHAPE_RECTANGLE,
     /** from a strip, alternately up and down; `pitch` holds `gives` of them */
     triangles = MUSLIN_CUT_SHAPE_TRIANGLES,
     /** from a strip, by parallel slanted cuts as far apart as the strip is high as cut */
     diamonds = MUSLIN_CUT_SHAPE_DIAMONDS,
+    /** so */
     hexagons = MUSLIN_CUT_SHAPE_HEXAGONS,
     /** from a strip, alternately up and down */
     trapezoids = MUSLIN_CUT_SHAPE_TRAPEZOIDS,
@@ -103,6 +105,7 @@ enum class cut_shape : std::int32_t {
 
 /** enum muslin_cut_again */
 enum class cut_again : std::int32_t {
+    /** sewn as it is cut */
     no = MUSLIN_CUT_AGAIN_NO,
     /** once on the diagonal: two pieces */
     once = MUSLIN_CUT_AGAIN_ONCE,
@@ -126,6 +129,7 @@ enum class grain : std::int32_t {
 enum class hand : std::int32_t {
     /** as the kinds say, and all that have no hands */
     first = MUSLIN_HAND_FIRST,
+    /** its mirror image */
     mirrored = MUSLIN_HAND_MIRRORED,
 };
 
@@ -173,6 +177,7 @@ enum class unit_step_kind : std::int32_t {
     trim_corner = MUSLIN_UNIT_STEP_TRIM_CORNER,
     /** fold the piece back over its seam and press */
     fold_back = MUSLIN_UNIT_STEP_FOLD_BACK,
+    /** press the seam open */
     press_open = MUSLIN_UNIT_STEP_PRESS_OPEN,
     /** press the seam towards `region` */
     press_to = MUSLIN_UNIT_STEP_PRESS_TO,
@@ -333,6 +338,7 @@ struct MUSLIN_CPP_TWIN unit_plan {
     muslin::length unfinished_width{};
     /** ... finished + E */
     muslin::length unfinished_height{};
+    /** of both hands */
     std::int64_t units_per_recipe = 0;
     /** of these, the mirror image of the others: two, of a split quarter by TWO_AT_A_TIME; else 0 */
     std::int64_t mirrored_per_recipe = 0;
@@ -524,7 +530,7 @@ inline namespace MUSLIN_CPP_FORM {
 /** The recipe for a finished size. Sources: published rules for 7/8 and 1 1/4 in (How to measure and cut triangles,
  * blog from a guild newsletter, 2018; Tilkkumatematiikkaa, teacher's blog, 2012, for any seam); geometry for all
  * else.
- * muslin_unit_recipe() in muslin/unit.h. Since 0.1. */
+ * muslin_unit_recipe() in muslin/unit.h. Since 1.0. */
 inline answer<muslin::unit_plan> unit_recipe(const muslin::unit_spec &spec = {})
 {
     muslin::unit_plan out;
@@ -540,7 +546,7 @@ inline answer<muslin::unit_plan> unit_recipe(const muslin::unit_spec &spec = {})
  * the upper right, those of hand 2 from the upper left to the lower right. What lies along a strip follows from
  * the strip as cut, cut_height: slanted edges keep their angle and the narrow edge its exact width, so that a
  * strip cut higher than the need makes the wide edge longer; diamonds stay diamonds.
- * muslin_unit_pieces() in muslin/unit.h. Since 0.1. */
+ * muslin_unit_pieces() in muslin/unit.h. Since 1.0. */
 inline answer<std::vector<muslin::unit_piece>> unit_pieces(const muslin::unit_spec &spec = {})
 {
     std::vector<muslin::unit_piece> rows;
@@ -551,8 +557,8 @@ inline answer<std::vector<muslin::unit_piece>> unit_pieces(const muslin::unit_sp
 }
 
 /** How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else status::index, with
- * the last one as limit; a null output is status::null). Their order may change between versions. Since 0.1 both.
- * muslin_unit_recipe_count() in muslin/unit.h. Since 0.1. */
+ * the last one as limit; a null output is status::null). Their order may change between versions. Since 1.0 both.
+ * muslin_unit_recipe_count() in muslin/unit.h. Since 1.0. */
 [[nodiscard]] inline std::int64_t unit_recipe_count() noexcept
 {
     return muslin_unit_recipe_count();
@@ -560,7 +566,7 @@ inline answer<std::vector<muslin::unit_piece>> unit_pieces(const muslin::unit_sp
 
 /** How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else status::index, with
  * the last one as limit; a null output is status::null).
- * muslin_unit_recipe_at() in muslin/unit.h. Since 0.1. */
+ * muslin_unit_recipe_at() in muslin/unit.h. Since 1.0. */
 inline answer<muslin::unit_recipe_at_answer> unit_recipe_at(std::int64_t index)
 {
     muslin::unit_recipe_at_answer answer;
@@ -573,7 +579,7 @@ inline answer<muslin::unit_recipe_at_answer> unit_recipe_at(std::int64_t index)
  * plain grid, never turned (strip shapes along its width); a region with several rows divides its rectangles so
  * that the number of whole recipes, at most MUSLIN_COUNT_MAX, is greatest. Hands are not counted. Zero recipes is
  * an answer. Source: geometry.
- * muslin_unit_from_stock() in muslin/unit.h. Since 0.1. */
+ * muslin_unit_from_stock() in muslin/unit.h. Since 1.0. */
 inline answer<muslin::unit_yield> unit_from_stock(const muslin::unit_spec &spec = {},
                                                   const muslin::unit_stock_spec &stock = {})
 {
@@ -588,7 +594,7 @@ inline answer<muslin::unit_yield> unit_from_stock(const muslin::unit_spec &spec 
  * multiples of it whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up
  * to MUSLIN_UNIT_SIZE_MAX. status::no_fit when not even the least of them fits (value: the stock's height; limit:
  * what the least would need). Source: geometry.
- * muslin_unit_largest() in muslin/unit.h. Since 0.1. */
+ * muslin_unit_largest() in muslin/unit.h. Since 1.0. */
 inline answer<muslin::unit_yield> unit_largest(const muslin::unit_spec &spec = {},
                                                const muslin::unit_stock_spec &stock = {})
 {
@@ -603,7 +609,7 @@ inline answer<muslin::unit_yield> unit_largest(const muslin::unit_spec &spec = {
  * corner of one third. Of the spec, kind, method, sizes and mirrored are not looked at. A recipe that uses a
  * customary addition too small for it is not offered, where the other calls return status::customary. Statuses
  * also as in base.h for ask-then-fill rows.
- * muslin_unit_makes() in muslin/unit.h. Since 0.1. */
+ * muslin_unit_makes() in muslin/unit.h. Since 1.0. */
 inline answer<std::vector<muslin::unit_yield>> unit_makes(const muslin::unit_spec &spec = {},
                                                           const muslin::unit_stock_spec &stock = {})
 {
@@ -630,7 +636,7 @@ inline answer<std::vector<muslin::unit_yield>> unit_makes(const muslin::unit_spe
  * of a side, or a trapezoid's ends meet above, the finished patch has an edge of no length, and its raw patch is
  * cut level there. status::choice: `hand` is neither. Statuses also as in base.h for ask-then-fill rows, and those
  * of the spec. Source: geometry.
- * muslin_unit_outlines() in muslin/unit.h. Since 0.1. */
+ * muslin_unit_outlines() in muslin/unit.h. Since 1.0. */
 inline answer<std::vector<muslin::unit_corner>> unit_outlines(const muslin::unit_spec &spec, muslin::hand hand)
 {
     std::vector<muslin::unit_corner> rows;
@@ -649,7 +655,7 @@ inline answer<std::vector<muslin::unit_corner>> unit_outlines(const muslin::unit
  * hangs outside. Distances from a line or an edge are the allowance s: the take-up is what the fold eats
  * afterwards. Statuses also as in base.h for ask-then-fill rows, and those of the spec. Source: common practice,
  * no source; half-squares from middle to middle: P. Speth, Half square triangles finished size 2 inches, 2012.
- * muslin_unit_steps() in muslin/unit.h. Since 0.1. */
+ * muslin_unit_steps() in muslin/unit.h. Since 1.0. */
 inline answer<std::vector<muslin::unit_step>> unit_steps(const muslin::unit_spec &spec = {})
 {
     std::vector<muslin::unit_step> rows;
@@ -662,7 +668,7 @@ inline answer<std::vector<muslin::unit_step>> unit_steps(const muslin::unit_spec
 /** One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height},
  * {from_corner}, {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on
  * unknown steps for a number that is none. Never null. Its wording may improve between versions. Constant time.
- * muslin_unit_step_sentence() in muslin/unit.h. Since 0.1. */
+ * muslin_unit_step_sentence() in muslin/unit.h. Since 1.0. */
 [[nodiscard]] inline std::string_view unit_step_sentence(muslin::unit_step_kind step) noexcept
 {
     return muslin_unit_step_sentence(detail::in_c(step));

@@ -32,9 +32,13 @@ struct MUSLIN_CPP_TWIN yardage_spec {
     std::uint32_t flags = 0;
     /** these six as in cutplan_spec, of each fabric */
     muslin::length end_loss{};
+    /** so */
     muslin::length resquare_loss{};
+    /** so */
     std::int64_t resquare_every = 0;
+    /** so */
     muslin::length straightening{};
+    /** so */
     std::int64_t spare_pieces = 0;
     /** of each fabric */
     std::int64_t work_limit = 400000000;
@@ -42,8 +46,11 @@ struct MUSLIN_CPP_TWIN yardage_spec {
     muslin::length join_loss = muslin::length::of_ticks(4064);
     /** these four as in purchase_spec, of each fabric */
     muslin::length extra{};
+    /** so */
     muslin::length step = muslin::length::of_ticks(36576);
+    /** so */
     std::int32_t shrinkage = 0;
+    /** so */
     std::int32_t extra_share = 0;
     /** enum long_pieces: what is longer than its fabric is wide */
     muslin::long_pieces long_pieces = muslin::long_pieces::lengthwise;
@@ -69,12 +76,16 @@ struct MUSLIN_CPP_TWIN extra_cut_spec {
     /** these and what follows as in blank_spec */
     muslin::length cut_width{};
     muslin::length cut_length{};
+    /** so */
     std::int64_t count = 1;
+    /** so */
     muslin::length run_in{};
+    /** so */
     muslin::length join_loss{};
     /** enum blank_kind */
     muslin::blank_kind kind = muslin::blank_kind::piece;
     std::int32_t pad = 0;
+    /** so */
     muslin::length least_part{};
 };
 static_assert(detail::is_twin<extra_cut_spec>);
@@ -85,7 +96,9 @@ struct MUSLIN_CPP_TWIN fabric_yardage {
 
     std::uint32_t size = sizeof(c_type);
     std::uint32_t flags = 0;
+    /** of the quilt */
     muslin::id fabric{};
+    /** of its cloth */
     muslin::length usable_width{};
     /** cut, extra cuts and spare ones among them */
     std::int64_t pieces = 0;
@@ -123,7 +136,7 @@ public:
      * fit, with its size as value and what there is room for as limit; status::range: more rows, pieces of a row or
      * cloth than one plan or purchase can take, or joins that take a whole strip; status::overflow; status::no_memory.
      * Time and memory: those of the plans.
-     * muslin_yardage_create() in muslin/yardage.h. Since 0.1. */
+     * muslin_yardage_create() in muslin/yardage.h. Since 1.0. */
     template <class Progress = no_progress>
     static answer<muslin::yardage> create(const muslin::solution &solution, const muslin::yardage_spec &spec = {},
                                           muslin::span<const muslin::extra_cut_spec> cuts = {},
@@ -142,7 +155,7 @@ public:
 
     /** A row for each fabric of which something is cut, in the order in which the fabrics were made. Time follows the
      * rows.
-     * muslin_yardage_fabrics() in muslin/yardage.h. Since 0.1. */
+     * muslin_yardage_fabrics() in muslin/yardage.h. Since 1.0. */
     answer<std::vector<muslin::fabric_yardage>> fabrics() const
     {
         std::vector<muslin::fabric_yardage> rows;
@@ -155,7 +168,7 @@ public:
     /** The plan of a row of yardage::fabrics(); it lives as long as the yardage, and is not freed by itself. Labels of
      * its pieces (cutplan::pieces()) are rows of the cut list, or of the extra cuts, counted on behind its last row.
      * status::index: no such row. Constant time.
-     * muslin_yardage_plan() in muslin/yardage.h. Since 0.1. */
+     * muslin_yardage_plan() in muslin/yardage.h. Since 1.0. */
     answer<muslin::cutplan> plan(std::int64_t row) const
     {
         muslin::cutplan out;
@@ -169,7 +182,7 @@ public:
  * priority 0. Of the spec what a strip has room for matters, join_loss, least_part, long_pieces and mitre_extra.
  * status::foreign: not a fabric of the solution's quilt. status::range, status::choice: a member of the spec. Time
  * follows the cut list.
- * muslin_yardage_pieces() in muslin/yardage.h. Since 0.1. */
+ * muslin_yardage_pieces() in muslin/yardage.h. Since 1.0. */
 inline answer<std::vector<muslin::blank_spec>> yardage_pieces(const muslin::solution &solution, muslin::id fabric,
                                                               const muslin::yardage_spec &spec = {})
 {
