@@ -9,9 +9,13 @@ export function idOf(name) {
     return `field-${letters.join("")}`;
 }
 
+function describedBy({ note, kind }, id) {
+    return [`${id}-wrong`, note && `${id}-note`, kind === "length" && `${id}-read`].filter(Boolean).join(" ");
+}
+
 function control(field, id, change) {
     const { kind, choices, value } = field;
-    const shared = { id, name: id, "aria-describedby": `${id}-wrong${field.note ? ` ${id}-note` : ""}` };
+    const shared = { id, name: id, "aria-describedby": describedBy(field, id) };
     if (kind === "choice")
         return h(
             "select",
@@ -59,8 +63,10 @@ export class Fields {
         this.#shape = shape;
         const focused = document.activeElement?.id;
         this.place.replaceChildren(
-            ...this.#grouped(fields, (field, text) =>
-                change(this.#fields.find((one) => one.name === field.name) ?? field, text)
+            ...this.#grouped(
+                fields,
+                (field, text) => change(this.#fields.find((one) => one.name === field.name) ?? field, text),
+                (name) => this.#settle(name)
             ),
             ...more
         );
@@ -68,17 +74,17 @@ export class Fields {
             document.getElementById(focused).focus();
     }
 
-    #grouped(fields, change) {
+    #grouped(fields, change, settle) {
         const groups = Map.groupBy ? Map.groupBy(fields, (field) => field.group) : grouped(fields);
         return [...groups]
             .map(([group, own]) =>
                 group === undefined
-                    ? own.map((field) => row(field, change))
+                    ? own.map((field) => row(field, change, settle))
                     : h(
                           "fieldset",
                           {},
                           h("legend", {}, group),
-                          own.map((field) => row(field, change))
+                          own.map((field) => row(field, change, settle))
                       )
             )
             .flat();
@@ -88,6 +94,20 @@ export class Fields {
         const element = document.getElementById(idOf(name));
         if (kind === "switch") element.checked = value !== "";
         else if (element !== document.activeElement || !element.dataset.typed) element.value = value;
+        this.#tellRead(element, kind, value);
+    }
+
+    /** While one types: how it is taken, with the unit that was left out. */
+    #tellRead(element, kind, value) {
+        const note = document.getElementById(`${element.id}-read`);
+        if (kind === "length") note.textContent = element.value.trim() === value.trim() ? "" : `Taken as ${value}.`;
+    }
+
+    /** When one goes on, the field shows what was taken. */
+    #settle(name) {
+        const field = this.#fields.find((one) => one.name === name);
+        delete document.getElementById(idOf(name)).dataset.typed;
+        if (field) this.#set(field);
     }
 
     /** Sets all, also the one that is being typed in: after something was undone. */
@@ -96,6 +116,7 @@ export class Fields {
             const element = document.getElementById(idOf(name));
             if (kind === "switch") element.checked = value !== "";
             else if (element.value !== value) element.value = value;
+            this.#tellRead(element, kind, value);
         }
     }
 
@@ -117,7 +138,7 @@ function grouped(fields) {
     return groups;
 }
 
-function row(field, change) {
+function row(field, change, settle) {
     const id = idOf(field.name);
     const typed = (own, text) => {
         document.getElementById(id).dataset.typed = "yes";
@@ -125,14 +146,13 @@ function row(field, change) {
     };
     const label = h("label", { for: id }, field.label),
         input = control(field, id, typed);
-    input.addEventListener("blur", () => {
-        delete input.dataset.typed;
-    });
+    input.addEventListener("blur", () => settle(field.name));
     return h(
         "div",
         { class: `field ${field.kind}` },
         field.kind === "switch" ? [input, label] : [label, input],
         field.note ? h("p", { class: "note", id: `${id}-note` }, field.note) : null,
+        field.kind === "length" ? h("p", { class: "note read", id: `${id}-read` }) : null,
         h("p", { class: "wrong", id: `${id}-wrong` })
     );
 }

@@ -59,7 +59,6 @@ export class Design {
     #known = { measures: new Map(), parts: new Map() };
     #places = new Map();
     #called = null; // of the node that is made now
-    #borderWidths = [];
 
     constructor(muslin, pattern, size) {
         this.muslin = muslin;
@@ -70,7 +69,8 @@ export class Design {
         this.told = new Complaints();
         this.fabrics = [];
         this.names = new Map(); // of nodes: name, place, side, log, isBlock
-        this.unitKinds = new Map(); // kind of unit by node
+        this.unitNodes = new Map(); // of nodes: kind, method, hand, fabrics and measures of a unit
+        this.hasSashes = false;
         this.borders = [];
         this.make();
     }
@@ -171,7 +171,7 @@ export class Design {
                 id,
                 key,
                 name: fabric.name ?? key,
-                letter: letterOf(this.fabrics.length),
+                letter: `F${this.fabrics.length + 1}`,
                 color: fabric.color ?? `#${grey}${grey}${grey}`,
                 print: spec.print,
                 usableWidth: spec.usableWidth,
@@ -346,6 +346,7 @@ export class Design {
         },
         sashed: (place, value) => {
             const sash = this.#measures(place, value, { sash: "sash" });
+            this.hasSashes = true;
             const field = this.#field(place, value, "sashed");
             return sash && field
                 ? this.#ask(place, () =>
@@ -411,7 +412,8 @@ export class Design {
         const unit = this.#askUnit(place, value, kind, () =>
             this.quilt.unit(fabrics, { kind, method, hand: value.hand ?? 1, ...spec })
         );
-        if (unit !== 0n && !this.unitKinds.has(unit)) this.unitKinds.set(unit, kind);
+        if (unit !== 0n && !this.unitNodes.has(unit))
+            this.unitNodes.set(unit, { kind, method, hand: value.hand ?? 1, fabrics, ...spec });
         return unit;
     }
 
@@ -644,7 +646,8 @@ export class Design {
             node = width && node && this.#layer(here, node, this.#fabric(log.fabric), width, log.side);
             if (node === 0n) return;
             this.#notePlace(here, node);
-            this.#call(here, node, name).log = index + 1;
+            // the last one makes it whole
+            this.#call(here, node, name).log = index + 1 === value.logs.length ? 0 : index + 1;
         });
         return node;
     }
@@ -666,8 +669,7 @@ export class Design {
             if (centre === 0n) return;
             this.#notePlace(here, centre);
             if (isOfTheWhole) {
-                this.borders.push({ name: border.name, corners: border.corners, inside, outside: centre });
-                this.#borderWidths.push(border.width);
+                this.borders.push({ name: border.name, corners: border.corners, width: border.width, inside, outside: centre });
             }
         });
         return centre;
