@@ -130,6 +130,7 @@ class Page {
 
     forget(title) {
         this.facts = this.cloth = this.file = undefined;
+        clearTimeout(timers.get("say"));
         document.title = $("title").textContent = title;
         $("complaints").replaceChildren();
         document.body.classList.remove("stale");

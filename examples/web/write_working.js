@@ -21,8 +21,9 @@ function termsOf({ muslin, solution }, node, axis) {
 /** "4 times lamp block, 6 in each; border 3 in" */
 function sum(worked, node, axis) {
     const { muslin, solution } = worked;
-    const terms = termsOf(worked, node, axis).slice(0, TERMS_TOLD).map(({ id, times, value }) => {
+    const terms = termsOf(worked, node, axis).slice(0, TERMS_TOLD).map(({ id, times, value, kind }) => {
         if (id === 0n || muslin.idSort(id) !== "node") return line`${value}`;
+        if (kind === "diagonal") return line`${times} times ${nameOf(worked, id)} from corner to corner, ${value} in all`;
         const { finishedWidth, finishedHeight } = solution.size(id);
         const each = axis === "across" ? finishedWidth : finishedHeight;
         return times > 1 ? line`${times} times ${nameOf(worked, id)}, ${each} each` : line`${nameOf(worked, id)}, ${each}`;

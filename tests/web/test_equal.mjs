@@ -71,7 +71,7 @@ test("strip quilts by chance", { timeout: 300000 }, async (context) => {
         const answer = answers[index],
             what = JSON.stringify(texts);
         assert.deepEqual(
-            answer.complaints.map((one) => one.sentence),
+            answer.complaints.map((one) => one.reason),
             sentences,
             what
         );
