@@ -108,7 +108,7 @@ export function drawTop({ width, height, paths, letters, tooMany }, fabrics, cap
         height,
         paths.map((d, index) => (d === "" ? [] : inFabric("path", { d }, fabrics[index], index))),
         letters.map(({ x, y, fabric, room }) =>
-            words(x, y, fabrics[fabric].letter, { "font-size": Math.min(30, room * 0.5) })
+            words(x, y, fabrics[fabric].letter, { "font-size": Math.min(26, room * 0.36) })
         )
     );
 }

@@ -20,7 +20,7 @@ export function drawn({ design, solution, top }) {
         if (points.length > 0)
             paths[index].push(`M${points.map((point) => point.map(shortly).join(" ")).join("L")}Z`);
         const room = roomIn(points);
-        if (room > DRAWN / 40)
+        if (room > DRAWN / 30)
             drawing.letters.push({ x: middle(points, 0), y: middle(points, 1), fabric: index, room });
     }
     drawing.letters = drawing.letters.sort((a, b) => b.room - a.room).slice(0, LETTERS_MOST);

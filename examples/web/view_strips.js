@@ -186,10 +186,10 @@ function sets(muslin, shown, answer) {
     }));
     const segments = segmentsAlong(
         {
+            ...values,
             segmentCut: plan.segmentCut,
             segmentsPerSet: plan.segmentsPerSet,
             segmentsPerEnd: values.fromOneEnd ? plan.segmentsPerSet : plan.segmentsPerEnd,
-            ...values,
         },
         SEGMENTS_DRAWN
     );

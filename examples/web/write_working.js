@@ -18,17 +18,31 @@ function termsOf({ muslin, solution }, node, axis) {
     }
 }
 
-/** "4 times lamp block, 6 in each; border 3 in" */
+/** A node without what only turns it. */
+function unturned(worked, node) {
+    return worked.node(node).kind === "turn" ? worked.quilt.children(node)[0] : node;
+}
+
+/** "4 times lamp block, together 24 in": parts of one name are told once. */
 function sum(worked, node, axis) {
-    const { muslin, solution } = worked;
-    const terms = termsOf(worked, node, axis).slice(0, TERMS_TOLD).map(({ id, times, value, kind }) => {
-        if (id === 0n || muslin.idSort(id) !== "node") return line`${value}`;
-        if (kind === "diagonal") return line`${times} times ${nameOf(worked, id)} from corner to corner, ${value} in all`;
-        const { finishedWidth, finishedHeight } = solution.size(id);
-        const each = axis === "across" ? finishedWidth : finishedHeight;
-        return times > 1 ? line`${times} times ${nameOf(worked, id)}, ${each} each` : line`${nameOf(worked, id)}, ${each}`;
+    const told = new Map();
+    for (const { id, times, value, kind } of termsOf(worked, node, axis).slice(0, TERMS_TOLD)) {
+        const isNode = id !== 0n && worked.muslin.idSort(id) === "node";
+        const part = isNode ? nameOf(worked, unturned(worked, id)) : id;
+        const before = told.get(part);
+        told.set(part, {
+            isNode,
+            kind,
+            times: times + (before?.times ?? 0),
+            value: before ? value.plus(before.value) : value,
+        });
+    }
+    const words = [...told].map(([part, { isNode, kind, times, value }]) => {
+        if (!isNode) return line`${value}`;
+        if (kind === "diagonal") return line`${times} times ${part} from corner to corner, together ${value}`;
+        return times > 1 ? line`${times} times ${part}, together ${value}` : line`${part}, ${value}`;
     });
-    return between(terms, "; ");
+    return between(words, "; ");
 }
 
 export function working(worked) {
