@@ -20,9 +20,6 @@ static void write_assumptions(struct document *document, const struct worked *wo
         "said%s.",
         has_test_block(worked) ? ": the test block shows whether yours do" : "");
     say(document, ITEM_POINT, 0, NULL, "Cloth is usable over the width said from end to end, without flaws.");
-    if (worked->design->buying.straightening > 0)
-        say(document, ITEM_POINT, 0, NULL, "For straightening the end of each %s %s is counted.",
-            word(worked, WORD_FABRIC), measured(worked, worked->design->buying.straightening, text));
     if (worked->design->solve.end_trim > 0 && worked->sets_count > 0)
         say(document, ITEM_POINT, 0, NULL, "Squaring takes %s at each end of a strip set.",
             measured(worked, worked->design->solve.end_trim, text));

@@ -46,7 +46,8 @@ export class ClothPlans {
     #row(row, planned) {
         const { worked } = this;
         const fabric = worked.clothOf(row.fabric);
-        const fromStrips = fabric.stripCut.ticks > 0n ? this.#fromStrips(fabric, worked.solution, worked.tops) : undefined;
+        const fromStrips =
+            fabric.stripCut.ticks > 0n ? this.#fromStrips(fabric, worked.solution, worked.tops) : undefined;
         const plan = fromStrips ?? planned();
         const fact = {
             ...row,
@@ -161,7 +162,10 @@ export class ClothPlans {
         const { worked } = this;
         const { binding, sleeve } = worked.finishing;
         const fabrics = worked.design.fabrics;
-        const laid = bindingStrips(worked, rows.map((row) => ({ plan: row.plan, fabric: fabrics[row.fabric] })));
+        const laid = bindingStrips(
+            worked,
+            rows.map((row) => ({ plan: row.plan, fabric: fabrics[row.fabric] }))
+        );
         return {
             layouts: rows.map(({ laid: words }) => words ?? null),
             whole: wholeStrips(rows.filter(({ laid: words }) => !words).map(({ fabric }) => fabrics[fabric].name)),
@@ -188,16 +192,10 @@ export class ClothPlans {
 const wholeStrips = (names) =>
     names.length === 0
         ? []
-        : [
-              say(
-                  `Strips that are taken whole and not cut before they are sewn into sets: ${names.join(", ")}.`
-              ),
-          ];
+        : [say(`Strips that are taken whole and not cut before they are sewn into sets: ${names.join(", ")}.`)];
 
 const bindingCut = ({ strips, together }, binding) =>
-    point(
-        line`Binding: cut ${strips} strip${plural(strips)} ${binding.bindingCut} wide, ${together} together.`
-    );
+    point(line`Binding: cut ${strips} strip${plural(strips)} ${binding.bindingCut} wide, ${together} together.`);
 
 function sleeveCut({ sleeves, sleeveCutLength, sleeveCutWidth, isJoined }, tops) {
     const count = sleeves * tops;

@@ -96,8 +96,7 @@ function mind(place) {
 
 /** Only what is wider than its place is a stop for the keyboard. */
 export function mindWide(within) {
-    for (const place of within.querySelectorAll(".wide"))
-        mind(place);
+    for (const place of within.querySelectorAll(".wide")) mind(place);
 }
 
 /** What unfolds, and stays as it was left when the page is written anew. */

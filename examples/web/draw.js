@@ -121,7 +121,8 @@ function frame({ style, width, across, down }) {
     const isTop = style === "sidesFirst",
         [endWidth, endAt] = isTop ? [w, 0] : [across, width],
         [sideHeight, sideAt] = style === "topFirst" ? [h2, 0] : [down, width];
-    const corners = style === "cornerstones" ? [0, across + width].flatMap((x) => [0, down + width].map((y) => [x, y])) : [];
+    const corners =
+        style === "cornerstones" ? [0, across + width].flatMap((x) => [0, down + width].map((y) => [x, y])) : [];
     return [
         [0, down + width].map((y) => box(endAt, y, endWidth, width, 3)),
         [0, across + width].map((x) => box(x, sideAt, width, sideHeight, 3)),
@@ -338,9 +339,14 @@ export function drawBacking({ best, panels }, size, shown, caption) {
             return [
                 s("rect", { ...box, fill: index % 2 ? "#fffdf8" : "#f3eee2", class: "seam" }),
                 isInsert(panel) ? joins(box, panel.count, isAlong) : [],
-                words(box.x + Math.min(30, box.width / 2), box.y + Math.min(40, box.height / 2), String(panel.position), {
-                    "font-size": 36,
-                }),
+                words(
+                    box.x + Math.min(30, box.width / 2),
+                    box.y + Math.min(40, box.height / 2),
+                    String(panel.position),
+                    {
+                        "font-size": 36,
+                    }
+                ),
             ];
         })
     );

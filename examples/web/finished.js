@@ -1,4 +1,4 @@
-// What finishes a quilt of a pattern: binding, sleeve, batting, backing, the bed that it lies on; as the library answers.
+// What finishes a quilt of a pattern, as the library answers: binding, sleeve, batting, backing; the bed it lies on.
 //
 // SPDX-License-Identifier: MIT
 import { words } from "./format.js";
@@ -142,7 +142,13 @@ function back(worked, value) {
     };
     const layouts = worked.ask("/backing", () => worked.muslin.backingLayouts(spec));
     const bought =
-        layouts && worked.ask("/backing", () => buyBacks(worked, layouts.filter((layout) => layout.possible)));
+        layouts &&
+        worked.ask("/backing", () =>
+            buyBacks(
+                worked,
+                layouts.filter((layout) => layout.possible)
+            )
+        );
     if (!bought) return undefined;
     const [best] = bought.toSorted((a, b) => Number(a.bought.ticks - b.bought.ticks) || Number(a.seams - b.seams));
     return {

@@ -6,9 +6,11 @@ import { Length } from "./muslin/muslin.js";
 
 const ticks = (length) => (length instanceof Length ? length.ticks : length);
 
-/** line`Cut ${3} strips ${width} wide`: texts, and lengths as BigInt ticks or one of the forms below. */
+/** line`Cut ${3} strips ${width} wide`: texts, in which a line break is a blank, and lengths as BigInt ticks or one of
+ * the forms below. */
 export function line(texts, ...values) {
-    return texts.flatMap((text, index) => (index < values.length ? [text, piece(values[index])] : [text])).flat();
+    const words = texts.map((text) => text.replaceAll(/\s*\n\s*/g, " "));
+    return words.flatMap((text, index) => (index < values.length ? [text, piece(values[index])] : [text])).flat();
 }
 
 function piece(value) {

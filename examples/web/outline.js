@@ -1,5 +1,4 @@
-// The top as a drawing: one path for each fabric, and letters on large pieces, in units of which the longer side has
-// DRAWN.
+// The top as a drawing: one path for each fabric, and letters on large pieces; its longer side has DRAWN units.
 //
 // SPDX-License-Identifier: MIT
 const OUTLINES_MOST = 40000,
@@ -17,8 +16,7 @@ export function drawn({ design, solution, top }) {
     for (const { fabric, corners } of solution.outlines(design.top, "finished")) {
         const points = corners.map(({ x, y }) => [Number(x.ticks) * unit, (down - Number(y.ticks)) * unit]);
         const index = number.get(fabric);
-        if (points.length > 0)
-            paths[index].push(`M${points.map((point) => point.map(shortly).join(" ")).join("L")}Z`);
+        if (points.length > 0) paths[index].push(`M${points.map((point) => point.map(shortly).join(" ")).join("L")}Z`);
         const room = roomIn(points);
         if (room > DRAWN / 30)
             drawing.letters.push({ x: middle(points, 0), y: middle(points, 1), fabric: index, room });

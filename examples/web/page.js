@@ -297,7 +297,10 @@ class Page {
     followStrips(isAnew) {
         const { units } = this.state;
         const usual = ({ metric, usual: own }) => (units !== "in" && metric) || own;
-        const strips = { ...Object.fromEntries(stripFields.map((one) => [one.name, usual(one)])), ...this.state.strips };
+        const strips = {
+            ...Object.fromEntries(stripFields.map((one) => [one.name, usual(one)])),
+            ...this.state.strips,
+        };
         this.planner.stop();
         $("complaints").replaceChildren();
         $("search").hidden = true;
@@ -305,7 +308,8 @@ class Page {
         $("title").textContent = "A quilt from strips, worked out";
         this.fields(
             stripFields.map((field) => ({ ...field, value: strips[field.name] })),
-            (field, text) => this.take({ strips: { ...this.state.strips, [field.name]: this.typed(field, text) } }, field.name),
+            (field, text) =>
+                this.take({ strips: { ...this.state.strips, [field.name]: this.typed(field, text) } }, field.name),
             isAnew
         );
         const answer = planStrips(this.muslin, strips, this.changed);
@@ -502,7 +506,9 @@ class Page {
                 this.facts ? "Below is what followed before." : "Nothing follows until that is mended."
             )
         );
-        later("say", TOLD_AFTER, () => this.say(`The pattern file cannot be worked out. ${complaintWords(complaints[0])}`));
+        later("say", TOLD_AFTER, () =>
+            this.say(`The pattern file cannot be worked out. ${complaintWords(complaints[0])}`)
+        );
     }
 
     /** Complaints beside their fields; where none has one, beside the field that was changed last. */
@@ -565,6 +571,18 @@ class Page {
     }
 }
 
+/** Keeps all files for when there is no network. A new version that came in since is taken before anything is typed. */
+async function keepForOffline() {
+    const { serviceWorker } = navigator;
+    if (!serviceWorker) return;
+    const { waiting } = (await serviceWorker.getRegistration()) ?? {};
+    if (waiting) {
+        serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
+        waiting.postMessage("take over");
+    }
+    await serviceWorker.register("offline.js");
+}
+
 async function begin() {
     const module = await WebAssembly.compileStreaming(fetch("muslin/muslin.wasm"));
     const [muslin, samples] = await Promise.all([
@@ -574,7 +592,7 @@ async function begin() {
     const page = new Page(muslin, module, samples);
     if (location.hash.length > 1) await page.openAddress();
     document.body.dataset.ready = "yes";
-    await navigator.serviceWorker?.register("offline.js").catch(() => {}); // not everywhere: then only with a network
+    await keepForOffline().catch(() => {}); // not everywhere: then only with a network
 }
 
 begin().catch((error) => {

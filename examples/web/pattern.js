@@ -431,10 +431,8 @@ export class Design {
                 isMeasure = error.argument === "measure";
             if (error.status === "method")
                 tell("method", `this kind of unit is not made so, but by ${this.#methodsOf(kind)}`);
-            else if (error.argument === "hand")
-                tell("hand", 'this kind of unit has no second hand; leave "hand" out');
-            else if (isMeasure && "corner" in value && !isSnowball)
-                tell("corner", 'only a snowball has a "corner"');
+            else if (error.argument === "hand") tell("hand", 'this kind of unit has no second hand; leave "hand" out');
+            else if (isMeasure && "corner" in value && !isSnowball) tell("corner", 'only a snowball has a "corner"');
             else if (isMeasure && BigInt(error.value) !== 0n)
                 tell("height", 'this kind of unit takes no "height"; give its "size" alone');
             else if (isMeasure && isSnowball)
@@ -506,9 +504,7 @@ export class Design {
             const { piece } = corners[at],
                 first = corners.findIndex((corner) => corner.piece === piece);
             const ring =
-                piece < 0
-                    ? placeIn(place, "shape")
-                    : placeIn(placeIn(placeIn(place, "pieces"), piece), "corners");
+                piece < 0 ? placeIn(place, "shape") : placeIn(placeIn(placeIn(place, "pieces"), piece), "corners");
             if (status === "shape" && this.#goesWrongWay(corners, piece, call))
                 this.told.add(
                     ring,
@@ -516,13 +512,7 @@ export class Design {
                     undefined,
                     more
                 );
-            else
-                this.told.add(
-                    placeIn(ring, at - first),
-                    message.slice(message.indexOf(". ") + 2),
-                    undefined,
-                    more
-                );
+            else this.told.add(placeIn(ring, at - first), message.slice(message.indexOf(". ") + 2), undefined, more);
             return 0n;
         }
     }
@@ -669,7 +659,13 @@ export class Design {
             if (centre === 0n) return;
             this.#notePlace(here, centre);
             if (isOfTheWhole) {
-                this.borders.push({ name: border.name, corners: border.corners, width: border.width, inside, outside: centre });
+                this.borders.push({
+                    name: border.name,
+                    corners: border.corners,
+                    width: border.width,
+                    inside,
+                    outside: centre,
+                });
             }
         });
         return centre;
@@ -821,9 +817,14 @@ export class Design {
             if (this.muslin.idSort(node) !== "node" || tried++ >= TRIED_MOST) continue;
             const found = this.#solve(node);
             if (found.error)
-                this.told.add(this.#placeOfProblem(node, found.error), this.#inOwnUnits(found.error.message), undefined, {
-                    status: found.error.status,
-                });
+                this.told.add(
+                    this.#placeOfProblem(node, found.error),
+                    this.#inOwnUnits(found.error.message),
+                    undefined,
+                    {
+                        status: found.error.status,
+                    }
+                );
             found.solution?.free();
         }
     }

@@ -30,7 +30,14 @@ export const stripFields = [
         label: "Usable width of cloth for borders and binding",
         usual: "40 in",
     },
-    { name: "step", kind: "length", section: "materials", label: "Shops cut cloth in steps of", usual: "1/8 yd", metric: "10 cm" },
+    {
+        name: "step",
+        kind: "length",
+        section: "materials",
+        label: "Shops cut cloth in steps of",
+        usual: "1/8 yd",
+        metric: "10 cm",
+    },
     { name: "allowance", kind: "length", section: "cutting", label: "Seam allowance", usual: "1/4 in" },
     { name: "takeUp", kind: "length", section: "cutting", label: "Fold and thread take at each seam", usual: "0 in" },
     {
@@ -228,7 +235,10 @@ export function planStrips(muslin, texts, changed) {
     const groups = ask({}, () => (plan.groups <= GROUPS_LISTED ? muslin.stripquiltGroups(spec) : []));
     const finishing = finish(muslin, values, plan, ask);
     const straightThrough = straight(muslin, spec);
-    return { ...plain({ plan, values, set, groups, straightThrough, ...finishing, written: write(finishing, values) }), complaints };
+    return {
+        ...plain({ plan, values, set, groups, straightThrough, ...finishing, written: write(finishing, values) }),
+        complaints,
+    };
 }
 
 /** Segments that a set gives when they are cut straight through from one end, across the fold. */

@@ -1,5 +1,5 @@
-// A pattern file's size as a written pattern: materials, cutting, strip sets, blocks, top, finishing. What is written the
-// size brings along; drawings are put beside it.
+// A pattern file's size as a written pattern: materials, cutting, strip sets, blocks, top, finishing. What is
+// written the size brings along; drawings are put beside it.
 //
 // SPDX-License-Identifier: MIT
 import { items } from "./document.js";
@@ -73,7 +73,9 @@ function materials(shown, { fabrics, written }, cloth) {
               first(shown.line(name), fabric),
               ...more.map((cell) => shown.line(cell)),
           ])
-        : fabrics.slice(0, ROWS_MOST).map(({ letter, name }, index) => [first(`${letter}, ${name}`, index), "…", "…", "…", ""]);
+        : fabrics
+              .slice(0, ROWS_MOST)
+              .map(({ letter, name }, index) => [first(`${letter}, ${name}`, index), "…", "…", "…", ""]);
     return [
         table("To buy", ["What", "Needed", "Buy", "To spare", "For"], rows.slice(0, ROWS_MOST)),
         cloth?.rows.some((row) => !row.proven)
@@ -86,7 +88,12 @@ function materials(shown, { fabrics, written }, cloth) {
 function cutting(shown, { fabrics, written }, cloth) {
     const extras = (index) => (cloth?.extraCuts ?? []).filter(({ fabric }) => fabric === index).map(({ item }) => item);
     return [
-        h("p", {}, `All sizes here are cut sizes, seam allowances included. Of each ${written.fabricWord} the longest comes first.`),
+        h(
+            "p",
+            {},
+            `All sizes here are cut sizes, seam allowances included. Of each ${written.fabricWord} the longest ` +
+                `comes first.`
+        ),
         fabrics.slice(0, ROWS_MOST).map(({ letter, name }, index) => {
             const own = [...written.cutting[index], ...extras(index)];
             return own.length === 0 ? null : [h("h3", {}, `Fabric ${letter}, ${name}`), items(shown, own)];
@@ -115,7 +122,8 @@ function onCloth(shown, fabrics, row, words) {
                   fabric,
                   row.fabric,
                   shown,
-                  `${fabric.letter}, ${fabric.name}, as it is laid out on ${shown.length(fabric.usableWidth)} of usable ` +
+                  `${fabric.letter}, ${fabric.name}, as it is laid out on ${shown.length(fabric.usableWidth)} of ` +
+                      `usable ` +
                       "width; dotted: left over"
               ),
         items(shown, words.after),
@@ -181,9 +189,7 @@ function top(shown, facts) {
         steps(shown, facts, written.steps.top),
         written.borders.length > 0 ? [h("h3", {}, "Borders"), items(shown, written.borders)] : null,
         steps(shown, facts, written.steps.borders),
-        written.pressing.length > 0
-            ? [h("h3", {}, "Pressing, all together"), items(shown, written.pressing)]
-            : null,
+        written.pressing.length > 0 ? [h("h3", {}, "Pressing, all together"), items(shown, written.pressing)] : null,
     ];
 }
 

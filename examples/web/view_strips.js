@@ -1,5 +1,5 @@
-// A strip quilt as a written pattern, in the words of the command line's `plan`: materials, cutting, strip sets, blocks,
-// top, finishing.
+// A strip quilt as a written pattern, in the words of the command line's `plan`: materials, cutting, strip sets,
+// blocks, top, finishing.
 //
 // SPDX-License-Identifier: MIT
 import { items } from "./document.js";
@@ -62,10 +62,10 @@ function materials(shown, { plan, values, border, borderCloth, stoneCloth, bindi
     return [
         list(
             `${counted(values.strips, "strip")}, cut ${shown.length(values.stripCut)} wide, each usable over ` +
-                `${shown.length(values.stripLength)} at least. Measure yours: a set is only as long as its shortest strip.`,
+                `${shown.length(values.stripLength)} at least. Measure yours: a set is only as long as its ` +
+                `shortest strip.`,
             border && borderCloth && `Border: buy ${shown.cloth(borderCloth.bought)} of cloth, ${wide}.`,
-            stoneCloth &&
-                `Cornerstones: they need cloth of their own; buy ${shown.cloth(stoneCloth.bought)}, ${wide}.`,
+            stoneCloth && `Cornerstones: they need cloth of their own; buy ${shown.cloth(stoneCloth.bought)}, ${wide}.`,
             binding && `Binding: buy ${shown.cloth(binding.bought)} of cloth, ${wide}.`,
             backing && `Backing: buy ${shown.cloth(backing.best.bought)}, ${shown.length(values.fabricWidth)} wide.`,
             batting && `Batting: ${shown.size(batting.width, batting.length)}, cut.`
@@ -108,14 +108,15 @@ function pressing(muslin, plan, values) {
 
 function sewing(muslin, shown, { plan, values }) {
     const count = values.stripsPerSet;
-    if (count === 1)
-        return h("p", { class: "caution" }, "A set is a single strip here: there is nothing to sew yet.");
+    if (count === 1) return h("p", { class: "caution" }, "A set is a single strip here: there is nothing to sew yet.");
     const odd = count % 2 ? ", the odd strip last" : "";
     const last = count % 2 ? "then pairs together" : "then the pairs together";
     return list(
-        `Sort the strips into ${counted(plan.sets, "pile")} of ${count}, ${counted(plan.stripsUsed, "strip")} in all, ` +
+        `Sort the strips into ${counted(plan.sets, "pile")} of ${count}, ${counted(plan.stripsUsed, "strip")} in ` +
+            `all, ` +
             "and lay each pile out in the order you like.",
-        "Number the piles. The first strip of each pile is its strip A: label it with the number and the letter A, so " +
+        "Number the piles. The first strip of each pile is its strip A: label it with the number and the letter A, " +
+            "so " +
             "that no set gets turned by mistake.",
         `Sew the strips of each pile long side to long side, ${counted(count - 1, "seam")} a set: in pairs first, ` +
             `${last}${odd}, each seam begun at the other end than the one before, so that the set stays straight.`,
@@ -130,13 +131,16 @@ function cuttingSets(shown, { plan, values, straightThrough }) {
     const each = counted(plan.segmentsPerEnd, "segment");
     return list(
         `Across each set, cut ${counted(plan.segmentsPerSet, "segment")}, each cut ${shown.length(plan.segmentCut)} ` +
-            `wide (${shown.length(plan.segmentFinished)} finished); a piece ${shown.length(plan.stripLeftOver)} long is ` +
+            `wide (${shown.length(plan.segmentFinished)} finished); a piece ${shown.length(plan.stripLeftOver)} ` +
+            `long is ` +
             "left over. Lay the set open in one layer, with a line of the ruler on a seam.",
         values.fromOneEnd
             ? `Square one end and cut ${each} from it.`
-            : `Square one end and cut ${each} from it; turn the mat, not the set, square the other end and cut ${each} ` +
+            : `Square one end and cut ${each} from it; turn the mat, not the set, square the other end and cut ` +
+                  `${each} ` +
                   "from there. The fold stays in the piece left over.",
-        straightThrough > plan.segmentsPerSet &&
+        values.foldClear === 0n &&
+            straightThrough > plan.segmentsPerSet &&
             `Straight through from one end, across the fold, a set gives ${counted(straightThrough, "segment")}.`,
         plan.resquarings > 0 &&
             `Square the edge again after every ${counted(values.resquareEvery, "cut")} ` +
@@ -233,11 +237,13 @@ function bits(sum) {
 function group({ firstBlock, blocks: count, sets: own, segments, turned, notNesting, repeats }) {
     const stacks = Array.from(own).slice(0, segments);
     const last = firstBlock + count - 1;
-    const which = stacks.length === 1 ? `stack ${stacks[0]}` : `stacks ${stacks.slice(0, -1).join(", ")} and ${stacks.at(-1)}`;
+    const which =
+        stacks.length === 1 ? `stack ${stacks[0]}` : `stacks ${stacks.slice(0, -1).join(", ")} and ${stacks.at(-1)}`;
     const told = [
         ...bits(turned).map(
             (place) =>
-                `Turn the one from stack ${stacks[place]} (${ORDINALS[place] ?? `${place + 1}th`} from the left) end for ` +
+                `Turn the one from stack ${stacks[place]} (${ORDINALS[place] ?? `${place + 1}th`} from the left) ` +
+                `end for ` +
                 "end, strip A to the bottom, so that the seams nest."
         ),
         ...bits(notNesting).map(
@@ -248,7 +254,8 @@ function group({ firstBlock, blocks: count, sets: own, segments, turned, notNest
     return h(
         "li",
         {},
-        `${last === firstBlock ? `Block ${last}` : `Blocks ${firstBlock} to ${last}`}: one segment from each of ${which}, ` +
+        `${last === firstBlock ? `Block ${last}` : `Blocks ${firstBlock} to ${last}`}: one segment from each of ` +
+            `${which}, ` +
             "left to right.",
         told.length > 0 ? list(told) : null
     );
@@ -260,11 +267,16 @@ function blocks(shown, { plan, values, groups }) {
         h(
             "p",
             {},
-            `${counted(plan.blocks, "block")}, each of ${counted(across, "segment")} sewn side by side, strips A up unless ` +
+            `${counted(plan.blocks, "block")}, each of ${counted(across, "segment")} sewn side by side, strips A ` +
+                `up unless ` +
                 "told otherwise:"
         ),
         groups.length === 0
-            ? h("p", {}, `${plan.groups} different pairings are too many to list; plan fewer tops at a time to see them.`)
+            ? h(
+                  "p",
+                  {},
+                  `${plan.groups} different pairings are too many to list; plan fewer tops at a time to see them.`
+              )
             : h("ul", { id: "stacks" }, groups.map(group)),
         list(
             plan.placesNotNesting > 0
@@ -272,7 +284,8 @@ function blocks(shown, { plan, values, groups }) {
                 : across > 1 && "Seams lock wherever segments meet in a block.",
             across > 1 && blockPressing(values),
             `Each block must measure ${shown.size(plan.blockUnfinishedWidth, plan.blockUnfinishedHeight)} unfinished ` +
-                `(${shown.size(plan.blockFinishedWidth, plan.blockFinishedHeight)} finished). Measure the first one before ` +
+                `(${shown.size(plan.blockFinishedWidth, plan.blockFinishedHeight)} finished). Measure the first ` +
+                `one before ` +
                 "you sew the others."
         ),
     ];
@@ -281,12 +294,14 @@ function blocks(shown, { plan, values, groups }) {
 function blockPressing({ turning }) {
     if (turning === "none")
         return (
-            "Press the seams between segments to the left in blocks for odd rows of the layout, to the right in blocks " +
+            "Press the seams between segments to the left in blocks for odd rows of the layout, to the right in " +
+            "blocks " +
             "for even rows."
         );
     const left = "Press the seams between segments to the left in every block, before it is turned.";
     return turning === "quarterAlternate"
-        ? `${left} Where such a seam meets a strip seam of a neighbour turned a quarter, not every pair can be pressed to ` +
+        ? `${left} Where such a seam meets a strip seam of a neighbour turned a quarter, not every pair can be ` +
+              `pressed to ` +
               "nest: pin those that do not, or twist the seam there."
         : left;
 }
@@ -298,14 +313,16 @@ function top(muslin, shown, answer) {
     const turned =
         values.turning === "halfAlternate"
             ? "Turn every other block upside down, like the squares of a chessboard."
-            : `Turn every other block a quarter to the right, like the squares of a chessboard: ${plan.blocksTurned} are ` +
+            : `Turn every other block a quarter to the right, like the squares of a chessboard: ` +
+              `${plan.blocksTurned} are ` +
               "turned.";
     return [
         list(
             `${counted(values.rows, "row")} of ${counted(values.columns, "block")}.`,
             plan.blocksTurned > 0 && turned,
             "Spread blocks of the same stacks over the top, so that equal ones do not touch.",
-            "Join the blocks into rows. Press the seams of odd rows to the left and of even rows to the right, so that " +
+            "Join the blocks into rows. Press the seams of odd rows to the left and of even rows to the right, so " +
+                "that " +
                 "they nest where rows meet; then join the rows.",
             `The top measures ${shown.size(plan.topUnfinishedWidth, plan.topUnfinishedLength)} unfinished ` +
                 `(${shown.size(plan.topFinishedWidth, plan.topFinishedLength)} finished).`
@@ -345,21 +362,30 @@ function borderWords(shown, border, values) {
     const [sides, ends] = [border.sideCutLength, border.topCutLength].map((one) => shown.length(one));
     const stones = shown.length(border.cornerstoneCut);
     const ways = {
-        sidesFirst: `Cut two sides ${sides} long and sew them on; then cut top and bottom ${ends} long and sew them over both.`,
-        topFirst: `Cut top and bottom ${ends} long and sew them on; then cut two sides ${sides} long and sew them over both.`,
+        sidesFirst:
+            `Cut two sides ${sides} long and sew them on; then cut top and bottom ${ends} long and sew ` +
+            `them over both.`,
+        topFirst:
+            `Cut top and bottom ${ends} long and sew them on; then cut two sides ${sides} long and sew them ` +
+            `over both.`,
         cornerstones:
-            `Cut two sides ${sides} long, top and bottom ${ends} long, and four cornerstones cut ${stones} square. Sew ` +
+            `Cut two sides ${sides} long, top and bottom ${ends} long, and four cornerstones cut ${stones} square. ` +
+            `Sew ` +
             "the sides on; sew a cornerstone to each end of top and bottom, then sew those on.",
     };
     return list(
-        "The lengths below are the arithmetic. Before the border is cut, measure your top across the centre and near each " +
-            "end, use the average, cut the border to that and ease the top to fit. Never sew on a long strip and cut it " +
+        "The lengths below are the arithmetic. Before the border is cut, measure your top across the centre and " +
+            "near each " +
+            "end, use the average, cut the border to that and ease the top to fit. Never sew on a long strip and " +
+            "cut it " +
             "off where it ends.",
-        `The border, ${shown.length(values.finishedBorder)} finished: pieces cut ${shown.length(border.cutWidth)} wide.`,
+        `The border, ${shown.length(values.finishedBorder)} finished: pieces cut ${shown.length(border.cutWidth)} ` +
+            `wide.`,
         ways[values.style],
         `They come from ${counted(border.strips, "strip")} cut across the cloth` +
             (border.joins > 0
-                ? `, joined end to end: ${counted(border.joins, "join")}, ${shown.length(border.lossPerJoin)} lost in each.`
+                ? `, joined end to end: ${counted(border.joins, "join")}, ${shown.length(border.lossPerJoin)} lost ` +
+                  `in each.`
                 : "."),
         "Press each border seam towards the border.",
         `With its border the top measures ${shown.size(border.unfinishedWidth, border.unfinishedLength)} unfinished ` +
@@ -396,12 +422,15 @@ function assumed(shown, values) {
         values.fromOneEnd
             ? "Segments are cut straight through from one end."
             : values.foldClear > 0n
-              ? `Segments are cut from both ends towards the middle, where ${shown.fine(values.foldClear)} is kept clear of ` +
+              ? `Segments are cut from both ends towards the middle, where ${shown.fine(values.foldClear)} is kept ` +
+                `clear of ` +
                 "cuts because of the fold."
-              : "Segments are cut from both ends towards the middle; nothing is kept clear at the fold, but none lies " +
+              : "Segments are cut from both ends towards the middle; nothing is kept clear at the fold, but none " +
+                "lies " +
                 "across it.",
         "The strips are unwashed; do not wash them, they fray and shrink.",
-        "Cloth is usable over the width said from end to end, without flaws. Nothing is added for shrinking, nor for a " +
+        "Cloth is usable over the width said from end to end, without flaws. Nothing is added for shrinking, nor " +
+            "for a " +
             "crooked cut in the shop."
     );
 }

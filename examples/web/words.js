@@ -4,12 +4,7 @@
 // SPDX-License-Identifier: MIT
 import { bought, by, line, runs } from "./lines.js";
 
-export const TURNED = [
-    "",
-    " turned a quarter to the right",
-    " turned upside down",
-    " turned a quarter to the left",
-];
+export const TURNED = ["", " turned a quarter to the right", " turned upside down", " turned a quarter to the left"];
 /** A length as shops cut it. */
 export function toBuy({ muslin, design }, length) {
     return bought(muslin.lengthSnap(length, { grid: design.buying.step, direction: "up" }).value);
@@ -97,7 +92,8 @@ function partName(worked, node) {
 export function nameOf(worked, node) {
     const named = worked.design.names.get(node);
     if (!named) return partName(worked, node);
-    const log = named.log === 0 ? "" : named.log === 1 ? `, ${spelt(worked, "centre")} and log 1` : `, log ${named.log}`;
+    const log =
+        named.log === 0 ? "" : named.log === 1 ? `, ${spelt(worked, "centre")} and log 1` : `, log ${named.log}`;
     return `${named.name}${named.side ? SIDES[named.side] : ""}${log}`;
 }
 
@@ -120,7 +116,8 @@ export function partOf(worked, part) {
     }
     const mirrored = part.mirrored ? " in mirror image" : "";
     return line`${worked.letterOf(part.node)}${part.otherWay ? "*" : ""} (${nameOf(worked, part.node)})${mirrored}${
-        TURNED[part.quarterTurns]}`;
+        TURNED[part.quarterTurns]
+    }`;
 }
 
 /** "seams 1 to 4 to the right; seam 5 to the left" */

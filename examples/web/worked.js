@@ -282,8 +282,7 @@ export class Worked {
     #stepRow(step, index) {
         const own = this.seamsOf(step.node);
         const parts = this.feeds[index].map(({ node, step: from, each }) => {
-            const cut =
-                from >= 0 ? -1 : step.kind === "set" ? this.cutOfStrip(step.node, node) : this.cutOfPatch(node);
+            const cut = from >= 0 ? -1 : step.kind === "set" ? this.cutOfStrip(step.node, node) : this.cutOfPatch(node);
             return cut >= 0 ? { each, piece: this.piece[cut] } : { each, letter: this.letterOf(node) };
         });
         const named = this.design.names.get(step.node);
@@ -394,8 +393,7 @@ export class Worked {
         const { finishedWidth, finishedHeight } = this.solution.size(node);
         if (finishedWidth.ticks === finishedHeight.ticks) return "all";
         const isLongest = !this.cuts.some(
-            (one, i) =>
-                one.source === "mitred" && one.cutWidth > this.cuts[cut].cutWidth && this.isCutFor(i, node)
+            (one, i) => one.source === "mitred" && one.cutWidth > this.cuts[cut].cutWidth && this.isCutFor(i, node)
         );
         return isLongest === finishedHeight > finishedWidth ? "beside" : "across";
     }
@@ -403,7 +401,10 @@ export class Worked {
     /** How much shorter the strips of all sets may be that a cut goes into. */
     shorterBy(cut) {
         const own = this.sets.filter((set) => set.used && this.isCutFor(cut, set.node));
-        return own.reduce((least, { shorterBy: { ticks } }) => (ticks < least ? ticks : least), own[0]?.shorterBy.ticks ?? 0n);
+        return own.reduce(
+            (least, { shorterBy: { ticks } }) => (ticks < least ? ticks : least),
+            own[0]?.shorterBy.ticks ?? 0n
+        );
     }
 
     // ---- facts ----

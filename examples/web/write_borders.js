@@ -61,8 +61,10 @@ export function borders(worked) {
     return [
         worked.cuts.some((_, cut) => worked.isBorderCut(cut)) &&
             say(
-                "Before each pair of strips press the top and measure it through the middle, not along its edges, which " +
-                    "stretch: from top to bottom for the strips at left and right, from side to side for those at top " +
+                "Before each pair of strips press the top and measure it through the middle, not along its edges, " +
+                    "which " +
+                    "stretch: from top to bottom for the strips at left and right, from side to side for those at " +
+                    "top " +
                     "and bottom, each time with the strips that are already sewn on. Cut both of a pair to that one " +
                     "length. Pin middles and ends first and ease the edge in between. Lengths told here are what it " +
                     "should be."
@@ -74,7 +76,8 @@ export function borders(worked) {
             ),
         has("pieced") &&
             point(
-                "A pieced border has its length: where it does not fit, let out or take in a little of several of its " +
+                "A pieced border has its length: where it does not fit, let out or take in a little of several of " +
+                    "its " +
                     "seams."
             ),
         has("mitred") &&

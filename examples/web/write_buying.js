@@ -104,7 +104,8 @@ function stripCounts(worked, rows) {
         .filter((row) => row.stripsHave < row.stripsNeeded)
         .map((row) =>
             caution(
-                `${worked.design.fabrics[row.fabric].name}: ${row.stripsNeeded} strips are needed, and there are only ` +
+                `${worked.design.fabrics[row.fabric].name}: ${row.stripsNeeded} strips are needed, and there are ` +
+                    `only ` +
                     `${row.stripsHave}: ${row.stripsNeeded - row.stripsHave} more are missing.`
             )
         );
@@ -127,9 +128,7 @@ function noQuarters(worked, rows) {
     const names = rows
         .filter((row) => row.bought.ticks <= FAT_QUARTER && row.stripCut.ticks === 0n)
         .map((row) => worked.design.fabrics[row.fabric].name);
-    return (
-        names.length > 0 && point(line`${listed(names)}: off the bolt, no fat quarter: strips go right across it.`)
-    );
+    return names.length > 0 && point(line`${listed(names)}: off the bolt, no fat quarter: strips go right across it.`);
 }
 
 function added({ design }) {
@@ -137,7 +136,8 @@ function added({ design }) {
     return [
         point(
             shrinkage > 0
-                ? `For shrinking along the cloth ${(shrinkage / 10000).toFixed(2)} per cent are counted: needed is what ` +
+                ? `For shrinking along the cloth ${(shrinkage / 10000).toFixed(2)} per cent are counted: needed is ` +
+                      `what ` +
                       "must be left after washing."
                 : "Shrinkage is not counted: of cloth that will be washed first buy more."
         ),
@@ -178,9 +178,7 @@ export function buying(worked, rows, name) {
             stripCounts(worked, rows),
             sameCloth(worked, rows, backing),
             isJoined &&
-                point(
-                    `No usual package of ${name} is large enough: join pieces edge to edge, without overlapping.`
-                ),
+                point(`No usual package of ${name} is large enough: join pieces edge to edge, without overlapping.`),
             added(worked),
         ]
             .flat(2)

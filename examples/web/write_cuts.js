@@ -32,7 +32,8 @@ const isSquare = (cut) => cut.cutWidth.ticks === cut.cutHeight.ticks;
 function use(worked, cut) {
     const steps = worked.usesOf(cut);
     const letters = listed(steps.map(({ node }) => worked.letterOf(node))).join("");
-    return line`${steps.length > 0 && `, for ${letters}`}${steps.length === 1 && ` (${nameOf(worked, steps[0].node)})`}${
+    const into = steps.length === 1 && ` (${nameOf(worked, steps[0].node)})`;
+    return line`${steps.length > 0 && `, for ${letters}`}${into}${
         worked.isBorderCut(cut) && "; cut after the top is measured through the middle, as long as it is there"
     }`;
 }
@@ -67,9 +68,9 @@ function mitred(worked, index) {
         (sum, one, i) => (worked.piece[i] === worked.piece[index] ? sum + one.count : sum),
         0
     );
-    return line`Cut ${strips} strips at ${by(worked.cutLength(index), cut.cutHeight)}, cut generous (from point to point a strip needs ${
-        cut.cutWidth
-    }, cut); the ends are trimmed when the corners are ${spelt(worked, "mitred")}`;
+    const size = by(worked.cutLength(index), cut.cutHeight);
+    return line`Cut ${strips} strips at ${size}, cut generous (from point to point a strip needs ${cut.cutWidth},
+        cut); the ends are trimmed when the corners are ${spelt(worked, "mitred")}`;
 }
 
 function again(worked, cut) {
@@ -78,8 +79,7 @@ function again(worked, cut) {
     const unit = worked.design.unitNodes.get(cut.firstNode);
     const from = cut.hand === 2 ? "upper left to the lower right" : "lower left to the upper right";
     return line`${
-        times &&
-        `, cut ${times} on the diagonal: ${cut.pieces} ${cut.source === "setting" ? setting : "triangles"}`
+        times && `, cut ${times} on the diagonal: ${cut.pieces} ${cut.source === "setting" ? setting : "triangles"}`
     }${!times && cut.source === "unit" && WHOLE[unit?.method]}${
         cut.again === "once" && !isSquare(cut) && `, from the ${from}, right side up`
     }${cut.source === "setting" && cut.spare > 0 && `, ${cut.spare} of them spare`}${
@@ -148,7 +148,8 @@ const joining = (cut) =>
     point(
         line`The cloth is not as wide as the next pieces are long: join each of them end to end from strips ${
             cut.cutHeight
-        } wide, with straight seams pressed open. The strips are laid out below; leave the shorter ones longer where their strip has cloth free, and trim what is joined when the top is measured:`
+        } wide, with straight seams pressed open. The strips are laid out below; leave the shorter ones longer where
+        their strip has cloth free, and trim what is joined when the top is measured:`
     );
 
 // ---- all ------------------------------------------------------------------------------------------------------------

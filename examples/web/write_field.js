@@ -136,11 +136,9 @@ function sewing(field) {
     const outside = spec.layout === "sashInner" ? "" : ", and outside the first and the last one,";
     return [
         point(
-            `Between two rows of blocks${outside} lies a row of ${sashes(worked)}, with a ${word(
-                worked,
-                "cornerstone"
-            )} between every two of them. Sew the rows of blocks and those rows, then all rows to each other in their ` +
-                "order, last the four corner triangles."
+            line`Between two rows of blocks${outside} lies a row of ${sashes(worked)}, with a
+                ${word(worked, "cornerstone")} between every two of them. Sew the rows of blocks and those rows, then
+                all rows to each other in their order, last the four corner triangles.`
         ),
     ];
 }
@@ -149,9 +147,8 @@ function trim({ worked, spec }) {
     const { policy, trim: room, grid } = worked.design.solve;
     const { allowance } = worked.seam;
     const edge = spec.setOff
-        ? line`The blocks float: trim the sides square at the corners, so that the blocks' points lie ${worked.solution.value(
-              spec.setOff
-          )} and one seam allowance inside the edge. `
+        ? line`The blocks float: trim the sides square at the corners, so that the blocks' points lie
+            ${worked.solution.value(spec.setOff)} and one seam allowance inside the edge. `
         : line`Trim the sides to ${allowance} beyond the blocks' points, square at the corners${
               policy === "exact" &&
               line`; triangles are cut at the next ${grid} above the need, so that there is little or nothing to trim`
@@ -160,7 +157,11 @@ function trim({ worked, spec }) {
         policy === "oversize" &&
         room.ticks > 0n &&
         line`Setting triangles are cut larger than they need be, by ${room}, to be trimmed. `
-    }Lay a side triangle with its right angle flush with the corner of the block, so that what is over hangs out beyond the row; lay the middle of a corner triangle's long side on the middle of the row's end. Side triangles were cut twice: their long side, on the outside, lies on the straight grain, their short sides stretch. Corner triangles were cut once: their two short sides, on the outside, lie on the straight grain; the long side, which you sew, stretches.`;
+    }Lay a side triangle with its right angle flush with the corner of the block, so that what is over hangs out
+    beyond the row; lay the middle of a corner triangle's long side on the middle of the row's end. Side triangles
+    were cut twice: their long side, on the outside, lies on the straight grain, their short sides stretch. Corner
+    triangles were cut once: their two short sides, on the outside, lie on the straight grain; the long side, which
+    you sew, stretches.`;
 }
 
 export function field(worked, { node }) {
@@ -179,8 +180,10 @@ export function field(worked, { node }) {
     };
     return [
         point(
-            `${triangles(own)}${sashPieces(own)}Lay all out as drawn. Each row runs down to the right; the first is in ` +
-                "the upper right corner. Each block is turned an eighth turn (45 degrees) to the right, its upper edge " +
+            `${triangles(own)}${sashPieces(own)}Lay all out as drawn. Each row runs down to the right; the first ` +
+                `is in ` +
+                "the upper right corner. Each block is turned an eighth turn (45 degrees) to the right, its upper " +
+                "edge " +
                 "facing the upper right."
         ),
         ...rowsTold(own),

@@ -44,10 +44,8 @@ export function panelSewing({ best, panels, seam }) {
                     `Join the ${count} pieces of the insert end to end first, and trim it to the length of the halves.`
                 )
             ),
-        best.seams > 0 &&
-            point(line`Trim the selvages off, sew the pieces with ${seam} seams and press them open.`),
-        best.seams > 0 &&
-            point(line`Sewn together it measures ${by(best.joinedWidth, best.joinedLength)} unfinished.`),
+        best.seams > 0 && point(line`Trim the selvages off, sew the pieces with ${seam} seams and press them open.`),
+        best.seams > 0 && point(line`Sewn together it measures ${by(best.joinedWidth, best.joinedLength)} unfinished.`),
     ].filter(Boolean);
 }
 
@@ -61,9 +59,7 @@ export const backingNeed = ({ best }) =>
 
 export const backingEdge = (best, isNothing) =>
     isNothing
-        ? caution(
-              "The cloth for the back must have its full width: any narrower, and this layout needs more."
-          )
+        ? caution("The cloth for the back must have its full width: any narrower, and this layout needs more.")
         : point(
               line`The cloth may be up to ${atMost(
                   best.narrowerBy
@@ -118,26 +114,24 @@ export function battingWords({ batting, backing, rollWidth, roll, tops = 1 }) {
             ),
         batting.joinedPieces > 1 &&
             point(
-                line`From the roll, ${rollWidth} wide: ${batting.joinedPieces} pieces laid edge to edge ${along}, sewn without overlapping; ${
-                    roll
-                } of the roll in all${each}.`
+                line`From the roll, ${rollWidth} wide: ${batting.joinedPieces} pieces laid edge to edge ${along}, sewn
+                    without overlapping; ${roll} of the roll in all${each}.`
             ),
-        batting.joinedPieces === 1 &&
-            point(line`From the roll, ${rollWidth} wide: one piece, ${roll} long${each}.`),
+        batting.joinedPieces === 1 && point(line`From the roll, ${rollWidth} wide: one piece, ${roll} long${each}.`),
     ].filter(Boolean);
 }
 
 export function layers(name) {
     return [
         point(
-            `Layer: spread the back on a flat floor or table, right side down and taut; on it the ${name}, and on that ` +
+            `Layer: spread the back on a flat floor or table, right side down and taut; on it the ${name}, and on ` +
+                `that ` +
                 "the top, right side up, pressed, in the middle of both."
         ),
+        point("Baste: from the middle outwards, with long stitches or safety pins, a hand's breadth apart."),
         point(
-            "Baste: from the middle outwards, with long stitches or safety pins, a hand's breadth apart."
-        ),
-        point(
-            `Quilt: from the middle outwards, by hand or machine, no further apart than the maker of the ${name} says; ` +
+            `Quilt: from the middle outwards, by hand or machine, no further apart than the maker of the ${name} ` +
+                `says; ` +
                 "then trim all layers even with the top."
         ),
     ];
@@ -146,9 +140,12 @@ export function layers(name) {
 // ---- binding --------------------------------------------------------------------------------------------------------
 
 export const BINDING_SEWN = point(
-    "Press the joins open and the strip in half lengthwise, right side out. When the quilt is quilted and trimmed, sew " +
-        "the raw edges of the binding to its front with the seam allowance, from the middle of a side; at a corner stop " +
-        "one seam allowance before the edge, fold the strip up and down again and go on. Join the ends, fold the binding " +
+    "Press the joins open and the strip in half lengthwise, right side out. When the quilt is quilted and trimmed, " +
+        "sew " +
+        "the raw edges of the binding to its front with the seam allowance, from the middle of a side; at a corner " +
+        "stop " +
+        "one seam allowance before the edge, fold the strip up and down again and go on. Join the ends, fold the " +
+        "binding " +
         "over the edge and sew its fold down on the back, over the seam."
 );
 
@@ -188,35 +185,33 @@ export function sleeveWords(worked, sleeve) {
             }.`
         ),
         point(
-            "Hem the short ends, sew the long edges together to a tube, and sew it to the back below the upper binding " +
+            "Hem the short ends, sew the long edges together to a tube, and sew it to the back below the upper " +
+                "binding " +
                 "by hand, along both folds, with a little slack towards you for the rod."
         ),
     ];
 }
 
 const drop = (length, where) =>
-    length.ticks >= 0n
-        ? line`${where} it hangs ${length}`
-        : line`${where} it is ${-length.ticks} short of the edge`;
+    length.ticks >= 0n ? line`${where} it hangs ${length}` : line`${where} it is ${-length.ticks} short of the edge`;
 
 export function bedWords(worked, cover, bed) {
     const depth = bed.depth && worked.muslin.length(bed.depth).ticks > 0n && bed.depth;
     const isShort = depth && !cover.reachesDepth;
     return [
         point(
-            line`In the middle of a mattress of ${by(worked.muslin.length(bed.width), worked.muslin.length(bed.length))}${
-                depth && line`, ${worked.muslin.length(depth)} deep`
-            }, its upper edge at the head: ${drop(cover.sideDrop, "on each side")}${drop(
-                cover.footDrop,
-                ", at the foot"
-            )}.`
+            line`In the middle of a mattress of
+                ${by(worked.muslin.length(bed.width), worked.muslin.length(bed.length))}${
+                    depth && line`, ${worked.muslin.length(depth)} deep`
+                }, its upper edge at the head: ${drop(cover.sideDrop, "on each side")}${drop(
+                    cover.footDrop,
+                    ", at the foot"
+                )}.`
         ),
         depth && cover.reachesDepth && point("It covers the mattress down to its lower edge."),
         isShort &&
             cover.shortWidth.ticks > 0n &&
-            point(
-                line`To cover the sides of the mattress it would have to be ${atLeast(cover.shortWidth)} wider.`
-            ),
+            point(line`To cover the sides of the mattress it would have to be ${atLeast(cover.shortWidth)} wider.`),
         isShort &&
             cover.shortLength.ticks > 0n &&
             point(line`To cover its foot it would have to be ${atLeast(cover.shortLength)} longer.`),

@@ -68,14 +68,17 @@ function free(laid, strip) {
         .join(" and ");
     if (names === "" || worked.isNothing(left)) return "";
     return left.ticks >= worked.hand
-        ? line`. ${atMost(left)} of this strip are free: cut those for ${names} longer, so that their seam is not by a corner, and trim when the top is measured`
+        ? line`. ${atMost(left)} of this strip are free: cut those for ${names} longer, so that their seam is not by a
+            corner, and trim when the top is measured`
         : line`. Only ${atMost(left)} of this strip are free to leave those for ${names} longer`;
 }
 
 /** Where a strip has parts of a border and other pieces: which are cut first, and where. */
 function late(laid, strip) {
     const places = laid.placesOf(strip);
-    const own = places.filter((place) => laid.cut(place)?.source === "patch" && laid.worked.isBorderCut(laid.label(place)));
+    const own = places.filter(
+        (place) => laid.cut(place)?.source === "patch" && laid.worked.isBorderCut(laid.label(place))
+    );
     if (own.length === 0 || own.length === places.length) return "";
     const names = own.map((place) => laid.name(place)).join(" and ");
     return `. Cut the others from its right end and leave the part for ${names} whole until the top is measured`;
@@ -121,7 +124,8 @@ function stubs(laid) {
         return point(
             line`[${worked.piece[label]}] is joined with a piece only ${place.width} long${
                 !mayGrow &&
-                ", its seam close to a corner: where cloth is left, cut that piece longer and the one that it is joined to as much shorter, so that both are nearer equal"
+                ", its seam close to a corner: where cloth is left, cut that piece longer and the one that it is " +
+                    "joined to as much shorter, so that both are nearer equal"
             }. On cloth usable over at least ${atLeast(worked.cutLength(label))} it is cut in one, without a join.`
         );
     });
@@ -223,4 +227,3 @@ export function bindingStrips(worked, rows) {
     }
     return { strips, together };
 }
-

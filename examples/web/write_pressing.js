@@ -91,7 +91,8 @@ export function pressing(worked) {
     const sewn = worked.solution.sewingTotals("1/32 in", 0n);
     return [
         say(
-            `Seams of two parts that are sewn together meet at ${meetings} places of the top. Pressed as the steps say, ` +
+            `Seams of two parts that are sewn together meet at ${meetings} places of the top. Pressed as the steps ` +
+                `say, ` +
                 `they ${how}`
         ),
         ...worked.clashes.slice(0, CLASHES_TOLD).map((one) => clash(worked, one)),

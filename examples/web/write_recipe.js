@@ -4,14 +4,20 @@
 import { caution, line, listed, plural, point, under } from "./lines.js";
 import { PRESSED } from "./words.js";
 
-const SHAPES = { diamonds: "diamond", hexagons: "hexagon", trapezoids: "trapezoid", wedges: "wedge", octagons: "octagon" };
+const SHAPES = {
+    diamonds: "diamond",
+    hexagons: "hexagon",
+    trapezoids: "trapezoid",
+    wedges: "wedge",
+    octagons: "octagon",
+};
 const PLACES = [
     ["upper left", "upper", "upper right"],
     ["left", "middle", "right"],
     ["lower left", "lower", "lower right"],
 ];
 
-/** Wanted are those of the first hand, and those of the other one: mirror images, or what is made as the second hand. */
+/** Wanted are those of the first hand and those of the other: mirror images, or what is made as the second hand. */
 function read(worked, node) {
     const { muslin, solution, design } = worked;
     const unit = design.unitNodes.get(node);

@@ -127,7 +127,8 @@ function ends(worked, own) {
         } to either side of the fold`
     }. ${
         resquareEvery > 0 &&
-        line`Square the end again after every ${resquareEvery} cut${plural(resquareEvery)}: ${resquareLoss} is allowed for that. `
+        line`Square the end again after every ${resquareEvery} cut${plural(resquareEvery)}: ${resquareLoss} is allowed
+            for that. `
     }`;
 }
 
@@ -138,7 +139,8 @@ function given(worked, own) {
     const short = shortSet(worked, own);
     return line`A set gives ${each}${all}; ${wanted} needed, ${over}${
         short &&
-        line` The last set is sewn for only ${short.last} of them: strips ${atLeast(short.length)} long are enough for it.`
+        line` The last set is sewn for only ${short.last} of them: strips ${atLeast(short.length)} long are enough for
+            it.`
     }`;
 }
 

@@ -27,7 +27,8 @@ function pressed(worked, node) {
     return point(
         ways.length === 1
             ? `Press ${seams.length === 1 ? "the seam" : "all seams"} ${PRESSED[ways[0]]}.`
-            : `Press the seams, in the order in which they are sewn, ${listed(seams.map(({ press }) => PRESSED[press])).join("")}.`
+            : `Press the seams, in the order in which they are sewn, ` +
+                  `${listed(seams.map(({ press }) => PRESSED[press])).join("")}.`
     );
 }
 
@@ -63,7 +64,8 @@ export function pinwheel(worked, { node }) {
         point(line`${between(parts, "; ")}.`),
         point(
             "A seam that is sewn in part comes first: sew the top piece to the middle piece, right ends even, from " +
-                "there only about halfway. Then sew the right piece to the middle piece and the top, the bottom piece " +
+                "there only about halfway. Then sew the right piece to the middle piece and the top, the bottom " +
+                "piece " +
                 "to the middle piece and the right, the left piece to the middle piece and the bottom. Last finish " +
                 "the first seam, over the middle piece and the left."
         ),
@@ -115,12 +117,10 @@ export function setIn(worked, { node }) {
           } inside the corner of the middle part and secure the stitches, and let both stand out beyond it.`;
     return [
         point(
-            line`In the middle: ${partOf(worked, worked.partsOf(node)[0])}. Sew ${strips(worked, node)}${how} Then ${spelt(
-                worked,
-                "mitre"
-            )} each corner: fold it on the diagonal, strips on each other; draw a line at 45 degrees from the last stitch to the outer edge; sew on it from the inside outwards; trim ${
-                allowance
-            } beyond the seam.`
+            line`In the middle: ${partOf(worked, worked.partsOf(node)[0])}. Sew ${strips(worked, node)}${how} Then
+                ${spelt(worked, "mitre")} each corner: fold it on the diagonal, strips on each other; draw a line at 45
+                degrees from the last stitch to the outer edge; sew on it from the inside outwards; trim ${allowance}
+                beyond the seam.`
         ),
         mitredPressing(worked, node),
     ];

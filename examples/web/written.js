@@ -1,10 +1,18 @@
-// A size of a pattern as a written pattern, in parts: items for the page to lay out, lengths still to be shown in units.
+// A size of a pattern as a written pattern, part by part: items for the page to lay out and to show in units.
 //
 // SPDX-License-Identifier: MIT
 import { by, caution, line, listed, point, say } from "./lines.js";
 import { borders } from "./write_borders.js";
 import { cutList } from "./write_cuts.js";
-import { backingWords, battingName, battingWords, bedWords, layers, otherLayouts, sleeveWords } from "./write_finishing.js";
+import {
+    backingWords,
+    battingName,
+    battingWords,
+    bedWords,
+    layers,
+    otherLayouts,
+    sleeveWords,
+} from "./write_finishing.js";
 import { pressing } from "./write_pressing.js";
 import { stepWords } from "./write_steps.js";
 import { working } from "./write_working.js";
@@ -44,12 +52,14 @@ function starred(worked) {
     return [
         others.some(({ other }) => other !== "turned") &&
             point(
-                "A* is the same as A with all its seams, also those of its parts, pressed the other way, so that seams " +
+                "A* is the same as A with all its seams, also those of its parts, pressed the other way, so that " +
+                    "seams " +
                     "lie opposite ways where they meet: in A* a part B is a B*, and a B* is a B."
             ),
         others.some(({ other }) => other === "turned") &&
             point(
-                "Where a step says that A* is turned, sew and press it like any A, with the same parts, and only turn " +
+                "Where a step says that A* is turned, sew and press it like any A, with the same parts, and only " +
+                    "turn " +
                     "it when it is sewn in: it looks the same, and its seams lie opposite ways to those they meet."
             ),
     ].filter(Boolean);
@@ -75,9 +85,11 @@ function onTheCloth({ design }) {
     const isCounted = straightening.ticks > 0n;
     return [
         say(
-            line`Strips go right across the cloth, the widest first. Fold the cloth lengthwise, selvage on selvage, and straighten its end square to the fold${
-                !isCounted && " (nothing is counted for that)"
-            }. Cut strips through both layers, trim the selvages off and open each strip flat; then cut its pieces from the left end, in the order said. Sizes are cut sizes.${
+            line`Strips go right across the cloth, the widest first. Fold the cloth lengthwise, selvage on selvage,
+                and straighten its end square to the fold${
+                    !isCounted && " (nothing is counted for that)"
+                }. Cut strips through both layers, trim the selvages off and open each strip flat; then cut its pieces
+            from the left end, in the order said. Sizes are cut sizes.${
                 isCounted && line` For straightening the end ${straightening} is counted.`
             }`
         ),
@@ -95,7 +107,9 @@ function finishing(worked) {
     return {
         backing: backing && backingWords(worked, backing),
         layouts: backing ? otherLayouts(backing.layouts, backing.best) : [],
-        batting: batting && battingWords({
+        batting:
+            batting &&
+            battingWords({
                 ...batting,
                 backing,
                 roll: toBuy(worked, batting.batting.joinedLength),
@@ -115,21 +129,27 @@ function assumed(worked) {
     return [
         point(
             takeUp.ticks === 0n
-                ? line`Seam allowance ${{ fine: allowance.ticks }}, a scant one, so that the fold is in it. It is included in all sizes to cut and in all unfinished sizes.`
-                : line`Seam allowance ${{ fine: allowance.ticks }}, as stitched; fold and thread of a pressed seam are reckoned to take ${{
-                      fine: takeUp.ticks,
-                  }} more. Both are included in all sizes to cut and in all unfinished sizes.`
+                ? line`Seam allowance ${{ fine: allowance.ticks }}, a scant one, so that the fold is in it. It is
+                    included in all sizes to cut and in all unfinished sizes.`
+                : line`Seam allowance ${{ fine: allowance.ticks }}, as stitched; fold and thread of a pressed seam are
+                    reckoned to take ${{
+                        fine: takeUp.ticks,
+                    }} more. Both are included in all sizes to cut and in all unfinished sizes.`
         ),
         point(
             "Every seam takes its allowance, fold included, and every piece is cut as said" +
                 `${isTested ? ": the test block shows whether yours do" : ""}.`
         ),
         point("Cloth is usable over the width said from end to end, without flaws."),
-        straightening.ticks > 0n && point(line`For straightening the end of each ${word(worked, "fabric")} ${straightening} is counted.`),
-        endTrim.ticks > 0n && worked.sets.length > 0 && point(line`Squaring takes ${endTrim} at each end of a strip set.`),
+        straightening.ticks > 0n &&
+            point(line`For straightening the end ${straightening} is counted.`),
+        endTrim.ticks > 0n &&
+            worked.sets.length > 0 &&
+            point(line`Squaring takes ${endTrim} at each end of a strip set.`),
         !worked.solution.totals().exact &&
             point(
-                line`Lengths on the slant are no whole fractions; cut sizes of triangles are brought to the next ${grid}.`
+                line`Lengths on the slant are no whole fractions; cut sizes of triangles are brought to the next
+                    ${grid}.`
             ),
     ].filter(Boolean);
 }
@@ -145,8 +165,10 @@ function widths({ design }) {
         const names = listed([first, ...rest].map(({ name }) => name));
         return point(
             first.stripCut.ticks > 0n
-                ? line`Strips, reckoned ${first.usableWidth} long, selvages off: ${names}. Do not wash strips before they are sewn: they fray and lose their size.`
-                : line`Cloth reckoned ${first.usableWidth} wide, selvages off, which is its "width of ${own}": ${names}. Wash or steam test it first if you will wash the quilt.`
+                ? line`Strips, reckoned ${first.usableWidth} long, selvages off: ${names}. Do not wash strips before
+                    they are sewn: they fray and lose their size.`
+                : line`Cloth reckoned ${first.usableWidth} wide, selvages off, which is its "width of ${own}":
+                    ${names}. Wash or steam test it first if you will wash the quilt.`
         );
     });
 }
@@ -173,11 +195,7 @@ export function written(worked) {
         finishing: finishing(worked),
         assumed: assumed(worked),
         slant: hasSlant(worked)
-            ? [
-                  caution(
-                      "Edges that were cut on the slant (triangles, diamonds) stretch: press them without pushing."
-                  ),
-              ]
+            ? [caution("Edges that were cut on the slant (triangles, diamonds) stretch: press them without pushing.")]
             : [],
     };
 }

@@ -107,7 +107,8 @@ async function workedOut(file, size) {
                 cloth = worked.cloth();
             design.free();
             const { Shown } = await import("./lengths.js");
-            const isMetre = (pattern.file.words?.["cloth sold by"] ?? (pattern.units === "in" ? "yard" : "metre")) === "metre";
+            const isMetre =
+                (pattern.file.words?.["cloth sold by"] ?? (pattern.units === "in" ? "yard" : "metre")) === "metre";
             const shown = new Shown(globalThis.muslinForTests, pattern.units, isMetre);
             const { working: _, ...written } = facts.written;
             const n = Number;
@@ -197,7 +198,10 @@ async function workedOut(file, size) {
                 if ("kind" in value && "text" in value) return [shown.line(value.text)];
                 if ("head" in value) return [value.head, ...linesOf(value.items)];
                 if ("rows" in value && "heads" in value)
-                    return [...value.rows.flatMap((row) => (row.cells ?? row).map((cell) => shown.line(cell))), ...linesOf(value.items)];
+                    return [
+                        ...value.rows.flatMap((row) => (row.cells ?? row).map((cell) => shown.line(cell))),
+                        ...linesOf(value.items),
+                    ];
                 return Object.values(value).flatMap(linesOf);
             }
         },

@@ -202,7 +202,10 @@ onPage("what is wrong with a file is told with place and value", async (page) =>
     await page.waitForSelector(".complaints li");
     const told = (await page.textContent(".complaints")).replaceAll("\u00a0", " ");
     assert.match(told, /2 things must be mended/);
-    assert.match(told, /“allowance” of the seam is "1\/4": this length has no unit.*\(in the file: \/seam\/allowance\)/);
+    assert.match(
+        told,
+        /“allowance” of the seam is "1\/4": this length has no unit.*\(in the file: \/seam\/allowance\)/
+    );
     assert.match(told, /“colours”: nothing is called so here/);
     assert.ok(await page.isVisible("#plan .told .complaints"), "where the answer would stand");
     await page.click("#as-text summary");
@@ -499,8 +502,12 @@ const words = async (page, section) => (await page.textContent(`#${section} .fol
 onPage("cut from both ends, a set loses or gains two segments", async (page) => {
     // 40 strips, 40 in: three segments of 6 1/2 in fit into 20 in less 1/4 in from either end; below 39 1/2 in two do
     const sets = await words(page, "sets");
-    assert.match(sets, /Each strip may be 1\/2 in shorter than planned, down to 39 1\/2 in usable\. Below that, its set loses two segments, one at each end\./);
-    assert.match(sets, /For two segments more, one at each end, from each set, strips would have to be 12 1\/2 in longer/);
+    for (const told of [
+        "Each strip may be 1/2 in shorter than planned, down to 39 1/2 in usable.",
+        "Below that, its set loses two segments, one at each end.",
+        "For two segments more, one at each end, from each set, strips would have to be 12 1/2 in longer",
+    ])
+        assert.ok(sets.includes(told), told);
     await field(page, "Strips in the bundle").fill("60");
     await field(page, "Usable length of a strip, selvages off").fill("39");
     await says(page, "sets", "Across each set, cut 4 segments");
@@ -511,7 +518,11 @@ onPage("cut from both ends, a set loses or gains two segments", async (page) => 
 onPage("what a set gives straight through is said where that is more", async (page) => {
     // 5 strips 2 1/2 in: 10 1/2 in, so segments of 5 1/2 in; 39 1/2 in hold 7 of them, and 19 3/4 in twice 3
     await field(page, "Strips in a set").fill("5");
-    await says(page, "sets", "Across each set, cut 6 segments, each cut 5 1/2 in wide (5 in finished); a piece 6 1/2 in");
+    await says(
+        page,
+        "sets",
+        "Across each set, cut 6 segments, each cut 5 1/2 in wide (5 in finished); a piece 6 1/2 in"
+    );
     await says(page, "sets", "Straight through from one end, across the fold, a set gives 7 segments.");
     await page.check("#field-fromOneEnd");
     await says(page, "sets", "Across each set, cut 7 segments");
@@ -530,7 +541,10 @@ onPage("cornerstones have cloth of their own", async (page) => {
 onPage("which stacks meet stands there, on paper too", async (page) => {
     await page.emulateMedia({ media: "print" });
     const blocks = await page.locator("#blocks").innerText();
-    assert.match(blocks.replaceAll("\u00a0", " "), /Blocks 2 to 6: one segment from each of stacks 1 and 4, left to right/);
+    assert.match(
+        blocks.replaceAll("\u00a0", " "),
+        /Blocks 2 to 6: one segment from each of stacks 1 and 4, left to right/
+    );
 });
 
 onPage("a set of one strip is told to be none", async (page) => {
@@ -578,7 +592,10 @@ onPage("the field that was changed is the one that is marked", async (page) => {
     }
     await page.fill("#field-rows", "5");
     // 20 blocks of two segments, six a set: seven sets of six strips
-    assert.match((await page.textContent("#field-rows-wrong")).trim(), /^42 strips are needed, and there are only 40: 2 more are missing\.$/);
+    assert.match(
+        (await page.textContent("#field-rows-wrong")).trim(),
+        /^42 strips are needed, and there are only 40: 2 more are missing\.$/
+    );
 });
 
 onPage("lengths are shown exactly, or not less than they are", async (page) => {
@@ -610,7 +627,11 @@ onPage("of a refused file nothing of the one before stays", async (page) => {
     assert.equal(await page.textContent("#title"), "A pattern file that cannot be read");
     assert.equal(await page.locator("#materials .say *").count(), 0);
     assert.equal(await page.textContent("#materials .follows"), "");
-    await openText(page, "one", '{ "muslin_pattern": 2, "title": "x", "fabrics": { "a": {} }, "top": { "patch": "a", "size": "1 in" } }');
+    await openText(
+        page,
+        "one",
+        '{ "muslin_pattern": 2, "title": "x", "fabrics": { "a": {} }, "top": { "patch": "a", "size": "1 in" } }'
+    );
     await says(page, "complaints", "This pattern file is of another form than this page reads");
     await openPattern(page, sample("ferry-steps"));
     await says(page, "plan", "finished");
@@ -660,6 +681,36 @@ for (const name of ["market-barrow", "a-kite-each", ""])
         },
         { viewport: { width: 390, height: 800 } }
     );
+
+test("a new version is taken at the next load", { timeout: 120000 }, async () => {
+    const own = await served();
+    const context = await chromium.newContext();
+    try {
+        const page = await opened(context, own.address);
+        await page.evaluate(() => navigator.serviceWorker.ready);
+        const worker = readFileSync(join(process.env.MUSLIN_WEB, "offline.js"), "utf8");
+        const html = readFileSync(join(process.env.MUSLIN_WEB, "index.html"), "utf8");
+        own.changed.set("/offline.js", worker.replace('VERSION = "', 'VERSION = "new'));
+        for (const path of ["/", "/index.html"]) own.changed.set(path, html.replace("<body>", '<body data-version="new">'));
+        await page.reload(); // the old one still, while the new one comes in
+        assert.equal(await page.getAttribute("body", "data-version"), null);
+        await page.evaluate(async () => {
+            const registration = await navigator.serviceWorker.getRegistration();
+            while (!registration.waiting) await new Promise((done) => setTimeout(done, 50));
+        });
+        await page.reload();
+        // A browser ends the old worker when it is idle, but not while it is looked into, as here.
+        const browserItself = await context.newCDPSession(page);
+        await browserItself.send("ServiceWorker.enable");
+        const ended = setInterval(() => browserItself.send("ServiceWorker.stopAllWorkers").catch(() => {}), 1000);
+        await page.waitForSelector("body[data-version=new][data-ready]").finally(() => clearInterval(ended));
+        const kept = await page.evaluate(() => caches.keys());
+        assert.equal(kept.length, 1, "what was kept of the old version is gone");
+    } finally {
+        await context.close();
+        own.server.close();
+    }
+});
 
 onPage("after the first visit it works without a network", async (page) => {
     const context = page.context();
