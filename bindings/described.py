@@ -19,7 +19,7 @@ TRUTHS = {"allowed", "exact"}
 # Arrays that may be left out, which C takes as null.
 OPTIONAL_ARRAYS = {"values", "given", "stock"}
 # Sizes that a call writes for whoever fills an array or a buffer, and that Python need not show.
-HOW_MUCH = {"count", "need", "failed", "given"}
+HOW_MUCH = {"count", "need", "failed", "written"}
 # Members that hold one character.
 SIGNS = {"decimal_sign"}
 
@@ -189,6 +189,10 @@ class Api:
                 members.append(Member(name, "sign" if name in SIGNS else "number", ""))
         return members + [Member(flag_keyword(flag, struct), "flag", without_prefix(flag))
                           for flag in self.structs[struct].get("flags", [])]
+
+    def starts_with(self, struct: str, flag: Member) -> bool:
+        """Whether a flag is set in the initial value of a struct."""
+        return bool(self.inits.get(struct, {}).get("flags", 0) & self.constants[f"MUSLIN_{flag.detail}"])
 
     def enum_of_name(self, argument: Record) -> Optional[str]:
         """The enum that an integer holds by its name alone."""

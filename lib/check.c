@@ -398,7 +398,7 @@ static void put_text_sentence(struct msl_text *text, const struct muslin_problem
     msl_put(text, "At byte ");
     msl_put_signed(text, p->at);
     msl_put(text, " of the text");
-    put_quote(text, words, p->at, p->length);
+    put_quote(text, words, p->at, p->bytes);
     msl_put(text, ": ");
     msl_put(text, muslin_status_sentence(p->status));
 }
@@ -477,6 +477,12 @@ static void put_sentence(struct muslin_problem *p, const char *words)
         p->text[0] = (char)(p->text[0] - 'a' + 'A');
 }
 
+muslin_status muslin_problem_init(struct muslin_problem *problem, uint32_t size)
+{
+    static const struct muslin_problem initial = MUSLIN_PROBLEM_INIT;
+    return msl_init_struct(problem, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
+}
+
 struct msl_check msl_check_start(struct muslin_problem *problem)
 {
     struct msl_check check = { MUSLIN_OK, NULL, 0 };
@@ -519,7 +525,7 @@ muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const
     struct muslin_problem found = { 0 };
     found.status = status;
     found.argument = MUSLIN_ARG_TEXT;
-    found.length = length;
+    found.bytes = length;
     return fail(check, found, text);
 }
 

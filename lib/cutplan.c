@@ -173,9 +173,17 @@ static muslin_status search_all(struct msl_check *check, struct muslin_cutplan *
     return MUSLIN_OK;
 }
 
-void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan)
+int32_t msl_tell_in_turn(void *context, int64_t work, int64_t best, int64_t bound)
 {
-    struct telling telling = { .best_before = INT64_MAX };
+    struct msl_tellings *tellings = context;
+    if (tellings->ended == 0)
+        tellings->ended = tellings->progress(tellings->context, work, best, bound);
+    return tellings->ended;
+}
+
+void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan, muslin_progress progress, void *context)
+{
+    struct telling telling = { .progress = progress, .context = context, .best_before = INT64_MAX };
     const muslin_status status = check->status == MUSLIN_OK ? search_all(check, plan, &telling) : MUSLIN_OK;
     if (status != MUSLIN_OK)
         msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);

@@ -261,7 +261,7 @@ static void want_in_range(struct msl_check *check, const struct muslin_cutplan *
         const struct msl_blank *blank = &plan->blanks[i];
         const int64_t count = plan->pieces[blank->row].count;
         const int64_t each = plan->stock_count == 0 ? larger(blank->across, blank->along) : dearest;
-        sum = msl_wide_add(sum, msl_wide_multiply(count * blank->each + plan->spec.spare, each));
+        sum = msl_wide_add(sum, msl_wide_multiply(count * blank->each + plan->spec.spare_pieces, each));
         check->at = blank->row;
         if (msl_wide_compare(sum, msl_wide_from(MUSLIN_LENGTH_MAX)) > 0)
             msl_fail(check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_PIECES, count, 0);
@@ -340,7 +340,7 @@ static int64_t count_pieces(const struct muslin_cutplan *plan, uint32_t first, u
         pieces += plan->made[plan->blanks[i].row] * plan->blanks[i].each;
         plan->blanks[i].end = pieces;
     }
-    const int64_t spare = pieces == 0 || plan->blanks[first].joined ? 0 : plan->spec.spare;
+    const int64_t spare = pieces == 0 || plan->blanks[first].joined ? 0 : plan->spec.spare_pieces;
     for (uint32_t i = first; i < behind; i++)
         if (plan->blanks[i].end == pieces)
             plan->blanks[i].end = pieces + spare;

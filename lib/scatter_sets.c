@@ -244,8 +244,8 @@ static void take_room(struct sets *d, struct msl_scatter_room *room)
     d->row = msl_scatter_take(room, d->strips, sizeof *d->row);
 }
 
-muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec, const struct muslin_allocator *allocator,
-                                  const int64_t *prints, size_t kinds, int64_t sets, int64_t strips_per_set,
+muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec, const int64_t *prints, size_t kinds,
+                                  int64_t sets, int64_t strips_per_set, const struct muslin_allocator *allocator,
                                   int64_t *out, struct muslin_scattered *result, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);

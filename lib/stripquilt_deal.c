@@ -330,7 +330,7 @@ struct msl_deal msl_deal_of(int64_t per_block, int64_t blocks, int64_t sets)
 /* ---- one group --------------------------------------------------------------------------------------------------- */
 
 /* Whether the set at this position has one segment in the block before it. */
-static uint32_t is_repeated(const struct muslin_block_group *group, int64_t position)
+static int32_t is_repeated(const struct muslin_block_group *group, int64_t position)
 {
     for (int64_t i = 0; i < position; i++)
         if (group->sets[i] == group->sets[position])

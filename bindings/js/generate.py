@@ -164,7 +164,7 @@ class Function:
             way = "?" if name in OPTIONAL_ARRAYS else ""
             self.put(name, "rows" if const else "filled", struct, way)
             return 3
-        if "given" in self.names[at:]:
+        if "written" in self.names[at:]:
             parts = without_prefix(without_struct(self.arguments[at + 3]["type"]))
             self.tokens.pop()  # the number of the first row, which pages tell
             self.put(name, "askPages", f"{struct}/{parts}", ">")
@@ -267,6 +267,8 @@ class Function:
             more = f" & {{ {'; '.join('readonly ' + one for one in beside)} }}" if beside else ""
             parts.append(f"{token.name}?: {large(token.detail)}{more}")
             beside = []
+        if beside:
+            parts.append(f"more?: {{ {'; '.join('readonly ' + one for one in beside)} }}")
         return ", ".join(parts + [typed(token) for token in self.optional if token.kind == "statuses"])
 
     def result(self) -> str:
@@ -312,7 +314,7 @@ def functions_of(api: Api) -> List[Function]:
     allocator: the package calls these by itself."""
     freed = {handle["free"] for handle in api.handles.values()}
     return [Function(api, function) for function in api.data["functions"]
-            if function["name"] not in freed and not function["name"].endswith("_spec_init")
+            if function["name"] not in freed and not function["name"].endswith("_init")
             and not any(api.frozen(argument["type"]) and not argument.get("const")
                         for argument in function["arguments"])]
 
@@ -442,7 +444,7 @@ def words_of(api: Api, struct: str, member: Member) -> str:
 
 def initial(api: Api, struct: str, member: Member) -> str:
     if member.kind == "flag":
-        return "false"
+        return str(api.starts_with(struct, member)).lower()
     value = api.inits[struct][member.name]
     if member.kind == "length":
         return inches(value) if value else "0"

@@ -42,7 +42,7 @@ struct worked {
     int *piece;    /* number of each cut in print, from 1; the strips of one mitred border share theirs */
     muslin_len mitre_extra; /* to hold on to: added to the length of each mitred cut when it is laid out */
     int32_t *laid; /* how each is laid out, enum muslin_blank_kind: whole, lengthwise, joined from strips, on a slope */
-    struct muslin_strip_set *sets;
+    struct muslin_stripset *sets;
     size_t sets_count;
 
     struct muslin_sewing_step *steps;

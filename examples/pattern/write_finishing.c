@@ -95,7 +95,7 @@ static void write_backing(struct document *document, const struct worked *worked
     write_insert(document, worked);
     if (best->seams > 0)
         say(document, ITEM_POINT, 0, NULL, "Trim the selvages off, sew the pieces with %s seams and press them open.",
-            measured(worked, spec->seam, text));
+            measured(worked, spec->allowance, text));
     if (best->seams > 0)
         say(document, ITEM_POINT, 0, NULL, "Sewn together it measures %s unfinished.",
             measured_by(worked, best->joined_width, best->joined_length, text));

@@ -135,7 +135,7 @@ function back(worked, value) {
         ...margins(worked, value, ["4 in", "10 cm"]),
         fabricWidth: width,
         selvage: design.length(value, "selvage"),
-        seam: design.length(value, "seam", ["1/2 in", "12 mm"]),
+        allowance: design.length(value, "seam", ["1/2 in", "12 mm"]),
         repeat: design.length(value, "repeat"),
         step: design.buying.step,
         print: words.print[value.print] ?? fabric?.print ?? "none",
@@ -159,7 +159,7 @@ function back(worked, value) {
         layouts: bought,
         panels: worked.muslin.backingPanels(best.layout, spec),
         width,
-        seam: spec.seam,
+        seam: spec.allowance,
     };
 }
 

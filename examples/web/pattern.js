@@ -69,7 +69,7 @@ export class Design {
         this.told = new Complaints();
         this.fabrics = [];
         this.names = new Map(); // of nodes: name, place, side, log, isBlock
-        this.unitNodes = new Map(); // of nodes: kind, method, hand, fabrics and measures of a unit
+        this.unitNodes = new Map(); // of nodes: kind, method, fabrics and measures of a unit, isMirrored
         this.hasSashes = false;
         this.borders = [];
         this.make();
@@ -356,6 +356,7 @@ export class Design {
                           ...sash,
                           sashFabric: this.#fabric(value.fabric),
                           cornerstone: this.#fabric(value.cornerstone),
+                          cornerstones: value.cornerstone !== undefined,
                           frame: value.frame === true,
                       })
                   )
@@ -410,10 +411,10 @@ export class Design {
         const method = words.method[value.method] ?? this.#usualMethod(kind);
         const fabrics = value.fabrics.map((name) => this.#fabric(name));
         const unit = this.#askUnit(place, value, kind, () =>
-            this.quilt.unit(fabrics, { kind, method, hand: value.hand ?? 1, ...spec })
+            this.quilt.unit(fabrics, { kind, method, hand: value.hand === 2 ? "mirrored" : "first", ...spec })
         );
         if (unit !== 0n && !this.unitNodes.has(unit))
-            this.unitNodes.set(unit, { kind, method, hand: value.hand ?? 1, fabrics, ...spec });
+            this.unitNodes.set(unit, { kind, method, isMirrored: value.hand === 2, fabrics, ...spec });
         return unit;
     }
 
@@ -553,7 +554,7 @@ export class Design {
                 rows: rows.length,
                 ...spec,
                 endFabric: this.#fabric(value["end fabric"]),
-                first: words.first[value.first] ?? 1,
+                first: words.first[value.first] ?? "onSide",
             })
         );
     }
@@ -772,15 +773,17 @@ export class Design {
 
     #choose() {
         const { seam, cutting = {}, pressing = {}, buying = {}, tops } = this.file;
+        const foldClear = this.length(cutting, "fold clear");
         this.solve = {
             ...(tops === undefined ? {} : { tops: this.#count(this.file, "tops") }),
             ease: this.length(seam, "ease"),
             grid: this.length(cutting, "grid", ["1/8 in", "1 mm"]),
-            trim: this.length(cutting, "trim"),
+            trimRoom: this.length(cutting, "trim"),
             endTrim: this.length(cutting, "end trim", SQUARING),
             resquareLoss: this.length(cutting, "resquare loss"),
             resquareEvery: cutting["resquare every"] ?? 0,
-            foldClear: this.length(cutting, "fold clear"),
+            foldClear,
+            fromOneEnd: foldClear.ticks === 0n,
             policy: cutting.policy ?? "exact",
             tip: cutting.tips ?? "blunt",
             direction: cutting.round ?? "up",
@@ -788,7 +791,7 @@ export class Design {
         };
         this.pressing = {
             units: words.pressed[pressing.units] ?? true,
-            ...("towards dark" in pressing ? { prefer: pressing["towards dark"] } : {}),
+            ...("towards dark" in pressing ? { prefer: pressing["towards dark"] ? "darker" : "nothing" } : {}),
         };
         const longPieces = words.long[buying["long strips"]] ?? "joined";
         this.buying = {
@@ -846,7 +849,7 @@ export class Design {
             tops: "/tops",
             ease: "/seam/ease",
             grid: "/cutting/grid",
-            trim: "/cutting/trim",
+            trimRoom: "/cutting/trim",
             endTrim: "/cutting/end trim",
             resquareLoss: "/cutting/resquare loss",
             foldClear: "/cutting/fold clear",

@@ -334,7 +334,7 @@ function finish(muslin, values, plan, ask) {
             best,
             layouts: layouts.filter((layout) => layout.possible),
             panels: muslin.backingPanels(best.layout, spec),
-            seam: muslin.backingSpec().seam,
+            seam: muslin.backingSpec().allowance,
         };
     });
     return { size, border, borderCloth, stoneCloth: stoneCloth || undefined, binding, batting, backing };

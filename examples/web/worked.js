@@ -238,7 +238,7 @@ export class Worked {
     #readSteps() {
         this.steps = this.solution.sewingSteps();
         this.feeds = this.steps.map((_, index) => this.solution.sewingFeeds(index));
-        this.sets = this.solution.stripSets();
+        this.sets = this.solution.stripsets();
         this.lastSteps = new Map(this.steps.map(({ node }, index) => [node, index]));
         this.takers = new Map();
         this.steps.forEach((step, index) => {
@@ -338,7 +338,7 @@ export class Worked {
         const isMitred = this.design.borders.some((one) => one.corners === "mitred" && one.outside === seam.node);
         if (!isMitred) return seam;
         const press = ["left", "right", "up", "down"][seam.seam] ?? "open";
-        return { ...seam, press, towards: seam.seam >= 4 ? 0 : seam.seam % 2 === 0 ? 1 : 2 };
+        return { ...seam, press, towards: seam.seam >= 4 ? "neither" : seam.seam % 2 === 0 ? "first" : "second" };
     }
 
     seamsOf(node) {

@@ -77,14 +77,14 @@ function again(worked, cut) {
     const times = { once: "once", twice: "twice" }[cut.again];
     const setting = cut.again === "once" ? "corner setting triangles" : "side setting triangles";
     const unit = worked.design.unitNodes.get(cut.firstNode);
-    const from = cut.hand === 2 ? "upper left to the lower right" : "lower left to the upper right";
+    const from = cut.hand === "mirrored" ? "upper left to the lower right" : "lower left to the upper right";
     return line`${
         times && `, cut ${times} on the diagonal: ${cut.pieces} ${cut.source === "setting" ? setting : "triangles"}`
     }${!times && cut.source === "unit" && WHOLE[unit?.method]}${
         cut.again === "once" && !isSquare(cut) && `, from the ${from}, right side up`
     }${cut.source === "setting" && cut.spare > 0 && `, ${cut.spare} of them spare`}${
         cut.source === "template" &&
-        `, each from a rectangle so large, by its template${cut.hand === 2 ? " turned over" : ""}`
+        `, each from a rectangle so large, by its template${cut.hand === "mirrored" ? " turned over" : ""}`
     }`;
 }
 

@@ -58,7 +58,7 @@ function rowsTold(field) {
 /** Main blocks and the alternates take turns, and triangles lie beside main blocks alone. */
 function pressedWithin({ worked, spec, parts, seams, within }) {
     const mains = spec.columns * spec.rows;
-    const toMain = Array.from({ length: within }, (_, i) => seams[i].towards === (i + 1 < mains ? 2 : 1));
+    const toMain = Array.from({ length: within }, (_, i) => seams[i].towards === (i + 1 < mains ? "second" : "first"));
     const isOne = parts
         .slice(0, within + 3 - spec.columns - spec.rows)
         .every((part, i) => i === 0 || (part.node === parts[0].node) === i < mains);
@@ -144,7 +144,7 @@ function sewing(field) {
 }
 
 function trim({ worked, spec }) {
-    const { policy, trim: room, grid } = worked.design.solve;
+    const { policy, trimRoom: room, grid } = worked.design.solve;
     const { allowance } = worked.seam;
     const edge = spec.setOff
         ? line`The blocks float: trim the sides square at the corners, so that the blocks' points lie

@@ -10,9 +10,9 @@ const CLASHES_TOLD = 40;
 
 /** One seam: also what it is pressed towards, where that is a patch or a part with a letter. */
 function towards(worked, seam) {
-    if (seam.towards === 0) return "";
+    if (seam.towards === "neither") return "";
     const parts = worked.partsOf(seam.node);
-    const place = seam.towards === 1 ? 0 : 1;
+    const place = seam.towards === "first" ? 0 : 1;
     const { node } = parts[place];
     if (parts.length === 2 && parts[1 - place].node === node) return ""; // both are called so
     const cut = worked.cutOfPatch(node);
@@ -28,7 +28,7 @@ export function joinPressing(worked, join) {
     const isOne = seams.every((seam) => seam.press === press);
     const what = ["", "the seam", "both seams"][seams.length] ?? "all seams";
     const toPale =
-        seams.every((seam) => seam.preferred === 2) && worked.quilt.readJoin(join).press === "free"
+        seams.every((seam) => seam.preferred === "against") && worked.quilt.readJoin(join).press === "free"
             ? "; that is the paler side, so that they lock with what they meet"
             : "";
     const ways = isOne ? `${what} ${PRESSED[press]}` : pressedRuns(seams);

@@ -24,9 +24,9 @@ function read(worked, node) {
     const size = solution.size(node);
     const value = (measure) => (measure ? solution.value(measure) : 0n);
     const hasHands = unit.kind === "halfRectangle" || unit.kind === "splitQuarter";
-    const isSecond = hasHands && unit.hand === 2;
+    const isSecond = hasHands && unit.isMirrored;
     const mirrored = hasHands ? size.mirrored : 0;
-    const { policy, trim, grid, tip, direction } = design.solve;
+    const { policy, trimRoom, grid, tip, direction } = design.solve;
     const spec = {
         kind: unit.kind,
         method: unit.method,
@@ -38,7 +38,7 @@ function read(worked, node) {
         policy,
         tip,
         direction,
-        trim: policy === "oversize" ? trim : 0n,
+        trimRoom: policy === "oversize" ? trimRoom : 0n,
         units: isSecond ? mirrored : size.count - mirrored,
         mirrored: isSecond ? size.count - mirrored : mirrored,
     };
@@ -128,7 +128,7 @@ function sentence(recipe, step) {
 /** How it lies when nothing is said of turning. */
 function lies(recipe) {
     const [first, second] = [1, 2].map((region) => nameOfFabric(recipe, region));
-    const rises = recipe.unit.hand === 2 ? "falls" : "rises";
+    const rises = recipe.unit.isMirrored ? "falls" : "rises";
     return {
         halfSquare: `Not turned, its seam rises to the right, with ${first} below and ${second} above.`,
         halfRectangle: `Not turned, its seam ${rises} to the right, with ${first} below and ${second} above.`,

@@ -91,7 +91,7 @@ function mitredPressing(worked, node) {
     if (seams.length !== 8) return pressed(worked, node);
     const along = seams.slice(0, 4),
         mitres = seams.slice(4);
-    const isOut = ({ towards }, i) => towards === (i % 2 === 0 ? 1 : 2);
+    const isOut = ({ towards }, i) => towards === (i % 2 === 0 ? "first" : "second");
     const first = along.every(isOut)
         ? "Press all four seams towards the strips"
         : `Press the seam of the ${listed(
@@ -149,7 +149,7 @@ export function sixty(worked, { node }) {
         point(
             `Pieces: ${pieces(worked, node, "sixty")}. Each row from the left, a half-triangle at either end; they ` +
                 "stand on their sides and on their points in turn. The first one of row 1 stands on its " +
-                `${first === 1 ? "side" : "point"}; the rows take turns.`
+                `${first === "onSide" ? "side" : "point"}; the rows take turns.`
         ),
         ...told,
         point("Sew the pieces of each row, then the rows to each other, points on seams. The slanted edges stretch."),

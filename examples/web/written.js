@@ -141,8 +141,7 @@ function assumed(worked) {
                 `${isTested ? ": the test block shows whether yours do" : ""}.`
         ),
         point("Cloth is usable over the width said from end to end, without flaws."),
-        straightening.ticks > 0n &&
-            point(line`For straightening the end ${straightening} is counted.`),
+        straightening.ticks > 0n && point(line`For straightening the end ${straightening} is counted.`),
         endTrim.ticks > 0n &&
             worked.sets.length > 0 &&
             point(line`Squaring takes ${endTrim} at each end of a strip set.`),

@@ -67,7 +67,7 @@ struct muslin_bed_spec {
  * taken up by quilting; the mattress is still to be given. Pillow tucks are 10 in (Standard quilt sizes for
  * mattresses), 12 in and more, or 15 in at least (How to measure bedding). */
 #define MUSLIN_BED_SPEC_INIT { sizeof(struct muslin_bed_spec), 0, 0, 0, 0, 0, 24384, 0, 0, 0, 0, 0, 1, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_bed_spec_init(struct muslin_bed_spec *spec, uint32_t size);
 
 struct muslin_bed {
@@ -94,7 +94,7 @@ struct muslin_bed {
  * 2022) and How to make a bed quilt the right size; the corner is geometry: cloth hangs over the mattress's corner as
  * far as the corner of the quilt is from it, and a circle that touches both edges reaches as far as the longer drop.
  * MUSLIN_ERR_RANGE also when a side of the top would pass MUSLIN_SIZE_MAX (MUSLIN_ARG_QUILT_WIDTH, _LENGTH). Example:
- * a mattress 60 x 80 in and 12 in deep: 84 x 92 in, its square corners hang 16.97 in. Since 0.1. */
+ * a mattress 60 x 80 in and 12 in deep: 84 x 92 in, its square corners hang 16.97 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_bed_size(const struct muslin_bed_spec *spec, struct muslin_bed *out,
                                          struct muslin_problem *problem);
 
@@ -114,7 +114,7 @@ struct muslin_bed_covered_spec {
 };
 /* No pillow tuck, square corners; quilt and mattress are still to be given. */
 #define MUSLIN_BED_COVERED_SPEC_INIT { sizeof(struct muslin_bed_covered_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_bed_covered_spec_init(struct muslin_bed_covered_spec *spec, uint32_t size);
 
 struct muslin_bed_cover {
@@ -138,7 +138,7 @@ struct muslin_bed_cover {
 };
 /* Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by. Source: the
  * same sums turned round. Example: a quilt 84 x 92 in on a mattress 60 x 80 in hangs 12 in on each side and at the
- * foot. Since 0.1. */
+ * foot. Since 1.0. */
 MUSLIN_API muslin_status muslin_bed_covered(const struct muslin_bed_covered_spec *spec, struct muslin_bed_cover *out,
                                             struct muslin_problem *problem);
 
@@ -208,7 +208,7 @@ struct muslin_fit_spec {
 #define MUSLIN_FIT_SPEC_INIT                                                                                          \
     { sizeof(struct muslin_fit_spec), 0, 0, 0, 0, 0, 0, 0, 48768, 113792, 4064, 8128, 24384, 4064, 0, 0, 8128, 1, 100, \
       1, 100, 0, 1000000, 1, 1, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_spec_init(struct muslin_fit_spec *spec, uint32_t size);
 
 /* One setting. */
@@ -243,7 +243,7 @@ struct muslin_fit {
  * 1 more settings are found: value is how many were when the search ended, so there may be more. Columns and rows are
  * solved for, not tried, so one combination takes constant time; n settings found take O(n log n) to put in order, in
  * the caller's rows. Source: sizes by geometry. Example: 60 x 72 in from 12 in blocks, straight: 5 x 6 blocks.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_settings(const struct muslin_fit_spec *spec, struct muslin_fit *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
@@ -253,7 +253,7 @@ MUSLIN_API muslin_status muslin_fit_settings(const struct muslin_fit_spec *spec,
  * side of it passes MUSLIN_SIZE_MAX. MUSLIN_ERR_NO_FIT when there is none: no count of the parity asked for lies
  * between its least and its most, or even the least counts are too large. Other statuses as above; the work limit holds
  * for the combinations alone. Example: 61 x 72 in from 12 in blocks, straight: 5 x 6 blocks, 1 in too narrow. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_fit_nearest(const struct muslin_fit_spec *spec, struct muslin_fit *out,
                                             struct muslin_problem *problem);
 
@@ -274,7 +274,7 @@ struct muslin_fit_across_spec {
 };
 /* No border, no sash, the nearest; width and block are still to be given. */
 #define MUSLIN_FIT_ACROSS_SPEC_INIT { sizeof(struct muslin_fit_across_spec), 0, 0, 0, 0, 0, 3, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_across_spec_init(struct muslin_fit_across_spec *spec, uint32_t size);
 
 struct muslin_fit_across_blocks {
@@ -292,7 +292,7 @@ struct muslin_fit_across_blocks {
 /* The number of blocks for a width: (wanted - 2 border + sash) / (block + sash), rounded as asked but to one block at
  * least. MUSLIN_ERR_NO_FIT when rounded down and not even one block fits (value: the wanted width; limit: what one
  * block takes). Source: How-to article on fitting sashed squares to a quilt width. Example: 88 in wide, borders of
- * 4 in, blocks of 12 in, sashes of 2 in: 5.86, so 6 blocks and a width of 90 in. Since 0.1. */
+ * 4 in, blocks of 12 in, sashes of 2 in: 5.86, so 6 blocks and a width of 90 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_across(const struct muslin_fit_across_spec *spec,
                                            struct muslin_fit_across_blocks *out, struct muslin_problem *problem);
 
@@ -309,7 +309,7 @@ struct muslin_fit_triangles_spec {
 };
 /* The nearest both ways, 1/4 in seams; sizes are still to be given. */
 #define MUSLIN_FIT_TRIANGLES_SPEC_INIT { sizeof(struct muslin_fit_triangles_spec), 0, 0, 0, 0, 3, 3, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_triangles_spec_init(struct muslin_fit_triangles_spec *spec, uint32_t size);
 
 struct muslin_fit_triangle_rows {
@@ -340,7 +340,7 @@ struct muslin_fit_triangle_rows {
  * the strip on one side, at 60 degrees on the other, left and right ones in turn. MUSLIN_ERR_NO_FIT when rounded down
  * and not even one row or side fits. Source: How to cut equilateral triangles (blog) for rows and sides, geometry for
  * the rest. Example: 40 x 50 in with a height of 4 1/4 in: 12 rows, 51 in long, and 8 sides across; strips cut 5 in for
- * sharp tips, 4 3/4 in for blunt ones. Since 0.1. */
+ * sharp tips, 4 3/4 in for blunt ones. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_triangles(const struct muslin_fit_triangles_spec *spec,
                                               struct muslin_fit_triangle_rows *out, struct muslin_problem *problem);
 
@@ -357,7 +357,7 @@ struct muslin_fit_rescale_spec {
 };
 /* The size as it is, 1/4 in seams, a ruler with eighths. */
 #define MUSLIN_FIT_RESCALE_SPEC_INIT { sizeof(struct muslin_fit_rescale_spec), 0, 1, 1, 2032, 0, 1016 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_rescale_spec_init(struct muslin_fit_rescale_spec *spec, uint32_t size);
 
 /* One size of the pattern. */
@@ -377,6 +377,10 @@ struct muslin_fit_rescale_row {
     int32_t on_grid;           /* 1 when the exact cut size lies on the grid: all four are then the same */
     int32_t pad;
 };
+/* All zero: the size is still to be given. */
+#define MUSLIN_FIT_RESCALE_ROW_INIT { sizeof(struct muslin_fit_rescale_row), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *row. Since 1.0. */
+MUSLIN_API muslin_status muslin_fit_rescale_row_init(struct muslin_fit_rescale_row *row, uint32_t size);
 
 struct muslin_fit_rescaled {
     uint32_t size;
@@ -400,7 +404,7 @@ struct muslin_fit_rescaled {
  * row's own `size` is read, and only the members behind `finished` are written. MUSLIN_ERR_OVERFLOW: a new size passes
  * MUSLIN_SIZE_MAX (MUSLIN_ARG_RATIO; `at` names the row, `value` its finished size). Nothing is written before all rows
  * are checked. O(n). Source: Learn how to resize quilt blocks (take the seams off, scale, put them back) and geometry.
- * Example: sizes of 3 and 6 in finished at 3 / 4: 2 1/4 and 4 1/2 in, cut 2 3/4 and 5 in. Since 0.1. */
+ * Example: sizes of 3 and 6 in finished at 3 / 4: 2 1/4 and 4 1/2 in, cut 2 3/4 and 5 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_rescale(const struct muslin_fit_rescale_spec *spec,
                                             struct muslin_fit_rescale_row *rows, size_t row_size, size_t n,
                                             struct muslin_fit_rescaled *out, struct muslin_problem *problem);

@@ -74,7 +74,7 @@ struct muslin_logcabin_spec {
  * be given. */
 #define MUSLIN_LOGCABIN_SPEC_INIT { sizeof(struct muslin_logcabin_spec), 0, 0, 0, 0, 0, 1, 2032, 0, 325120, 0, \
                                     1, 3, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_spec_init(struct muslin_logcabin_spec *spec, uint32_t size);
 
 struct muslin_logcabin {
@@ -111,7 +111,7 @@ struct muslin_logcabin {
  * MUSLIN_SIZE_MAX; MUSLIN_ERR_NO_YIELD when the longest log of a half is longer than the strip without its end loss
  * (join strips first, and give the joined length as usable width). O(logs x kinds). Source: geometry. Example: centre 2
  * in, 3 rounds of logs 1 in finished, 20 blocks: 8 in finished, 8 1/2 in unfinished, 12 logs each, the longest cut 8
- * 1/2 in, and 2 strips of 2 1/2 in for the centres. Since 0.1. */
+ * 1/2 in, and 2 strips of 2 1/2 in for the centres. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_plan(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
                                               size_t n, struct muslin_logcabin *out, struct muslin_problem *problem);
 
@@ -135,7 +135,7 @@ struct muslin_logcabin_log {
 /* The logs of one block in sewing order (ask-then-fill), as many as muslin_logcabin.logs. Statuses as for
  * muslin_logcabin_plan(), but the strips are not asked about. O(logs). Source: geometry. Example: centre 2 in, logs 1
  * in finished, from the top clockwise: cut lengths 2 1/2, 3 1/2, 3 1/2, 4 1/2 in; the block then measures 4 1/2 in.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_logs(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
                                               size_t n, struct muslin_logcabin_log *rows, size_t row_size,
                                               size_t capacity, size_t *count, struct muslin_problem *problem);
@@ -160,7 +160,7 @@ struct muslin_logcabin_strip {
  * next, a log from the strip at hand while it reaches, else from a new one, and the old one is done with. It can be
  * more than the best plan, never fewer. Statuses as for muslin_logcabin_plan(). O(logs x kinds). Source: common
  * practice, no source, for both ways; geometry. Example: 20 blocks, centre 2 in, 3 rounds of logs 1 in finished, strips
- * 40 in: of the first half 600 in, by length 15 strips; cut so, 16. Since 0.1. */
+ * 40 in: of the first half 600 in, by length 15 strips; cut so, 16. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_strips(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
                                                 size_t n, struct muslin_logcabin_strip *rows, size_t row_size,
                                                 size_t capacity, size_t *count, struct muslin_problem *problem);
@@ -181,7 +181,7 @@ struct muslin_logcabin_fit_spec {
 };
 /* Round and round, 1/4 in seams; sizes and rounds are still to be given. */
 #define MUSLIN_LOGCABIN_FIT_SPEC_INIT { sizeof(struct muslin_logcabin_fit_spec), 0, 0, 0, 0, 0, 2032, 0, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_fit_spec_init(struct muslin_logcabin_fit_spec *spec, uint32_t size);
 
 struct muslin_logcabin_fit {
@@ -202,7 +202,7 @@ struct muslin_logcabin_fit {
 /* The log width that finishes a block of `wanted` with so many rounds round the centre, brought to the grid, and what
  * the block then becomes. MUSLIN_ERR_NO_FIT when the rounded log would be nothing (problem: the log, and one tick).
  * log_finished is not used, 0 or more. Source: geometry. Example: a 12 in block round a 2 in centre in 3 rounds, to the
- * nearest 1/8 in: 10/6 in, so logs 1 5/8 in finished, cut 2 1/8 in, and the block finishes at 11 3/4 in. Since 0.1. */
+ * nearest 1/8 in: 10/6 in, so logs 1 5/8 in finished, cut 2 1/8 in, and the block finishes at 11 3/4 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_log_for(const struct muslin_logcabin_fit_spec *spec,
                                                  const struct muslin_rounding_spec *rounding,
                                                  struct muslin_logcabin_fit *out, struct muslin_problem *problem);
@@ -211,7 +211,7 @@ MUSLIN_API muslin_status muslin_logcabin_log_for(const struct muslin_logcabin_fi
  * MUSLIN_ROUNDS_MAX when they do, which the other calls refuse. `rounds` of the spec is not used, 0 ..
  * MUSLIN_ROUNDS_MAX; exact_numerator and exact_denominator are 0. Source: geometry. Example: within 10 in, round a 2 in
  * centre with logs 1 1/2 in finished: 2 rounds, 8 in finished, 2 in short of it; with a 4 in centre it would come out.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_rounds_for(const struct muslin_logcabin_fit_spec *spec,
                                                     struct muslin_logcabin_fit *out, struct muslin_problem *problem);
 
@@ -230,7 +230,7 @@ struct muslin_frame_spec {
 };
 /* 1/4 in seams, strips 40 in usable; the sizes are still to be given. */
 #define MUSLIN_FRAME_SPEC_INIT { sizeof(struct muslin_frame_spec), 0, 0, 0, 0, 2032, 0, 325120 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_frame_spec_init(struct muslin_frame_spec *spec, uint32_t size);
 
 struct muslin_frame {
@@ -259,7 +259,7 @@ struct muslin_frame {
  * width once more for the slanting ends. Round up to be sure of the tips. MUSLIN_ERR_NO_FIT when rounding leaves
  * nothing of a short edge (problem: the grid, limit 0). Source: geometry. Example: a 6 in square opening, frame 2 in,
  * 1/4 in seams, up to 1/8 in: strips cut 2 1/2 in, long 11 1/4 in, short 6 1/4 in, and one strip of 37 1/2 in holds all
- * four. Since 0.1. */
+ * four. Since 1.0. */
 MUSLIN_API muslin_status muslin_frame_pieces(const struct muslin_frame_spec *spec,
                                              const struct muslin_rounding_spec *rounding, struct muslin_frame *out,
                                              struct muslin_problem *problem);
@@ -286,7 +286,7 @@ struct muslin_frame_corner {
 };
 /* The outlines for a template: 16 rows, top then side, cut then finished, each from the left outer corner to the right
  * one and back along the inner edge (ask-then-fill). Source: geometry. Example: a 6 in square opening, frame 2 in, 1/4
- * in seams: the cut outline goes from 0, 0 over about 11.207, 0 and 8.707, 2 1/2 to 2 1/2, 2 1/2. Since 0.1. */
+ * in seams: the cut outline goes from 0, 0 over about 11.207, 0 and 8.707, 2 1/2 to 2 1/2, 2 1/2. Since 1.0. */
 MUSLIN_API muslin_status muslin_frame_outline(const struct muslin_frame_spec *spec,
                                               const struct muslin_rounding_spec *rounding,
                                               struct muslin_frame_corner *rows, size_t row_size, size_t capacity,
@@ -317,7 +317,7 @@ struct muslin_medallion_spec {
 };
 /* 1/4 in seams; the centre is still to be given. */
 #define MUSLIN_MEDALLION_SPEC_INIT { sizeof(struct muslin_medallion_spec), 0, 0, 0, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_medallion_spec_init(struct muslin_medallion_spec *spec, uint32_t size);
 
 /* A round, from the inside outwards: the first five members are given, the others are answered. Left and right are the
@@ -359,6 +359,12 @@ struct muslin_medallion_row {
                                           for top or bottom is with its corner squares */
     muslin_len after_unfinished_height;
 };
+/* A plain round with corner squares; its width is still to be given. */
+#define MUSLIN_MEDALLION_ROW_INIT \
+    { sizeof(struct muslin_medallion_row), 0, 1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, \
+      0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *row. Since 1.0. */
+MUSLIN_API muslin_status muslin_medallion_row_init(struct muslin_medallion_row *row, uint32_t size);
 
 struct muslin_medallion {
     uint32_t size;
@@ -382,7 +388,7 @@ struct muslin_medallion {
  * MUSLIN_ERR_RANGE also when `most` is below `width`, or the finished quilt would pass MUSLIN_SIZE_MAX. On failure no
  * row is touched. Two passes. Source: geometry; the coping strip is common practice, no source. Example: centre 20 in,
  * then coping of 1/2 to 3 in before a border of 4 in squares: coping 2 in, cut 2 1/2 in, and 6 squares a side, 24 and 4
- * in the corners; 32 in finished. Since 0.1. */
+ * in the corners; 32 in finished. Since 1.0. */
 MUSLIN_API muslin_status muslin_medallion_plan(const struct muslin_medallion_spec *spec,
                                                struct muslin_medallion_row *rows, size_t row_size, size_t n,
                                                struct muslin_medallion *out, struct muslin_problem *problem);
@@ -401,7 +407,7 @@ struct muslin_repeat_spec {
 };
 /* No spacers, 1/4 in seams; side and repeat are still to be given. */
 #define MUSLIN_REPEAT_SPEC_INIT { sizeof(struct muslin_repeat_spec), 0, 0, 0, 0, 0, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_repeat_spec_init(struct muslin_repeat_spec *spec, uint32_t size);
 
 struct muslin_repeat {
@@ -431,7 +437,7 @@ struct muslin_repeat {
 /* Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share what is
  * left. MUSLIN_ERR_NO_FIT when the spacers alone pass the side (problem: the side, and what they need). Source:
  * geometry. Example: 50 in of 4 in units with two spacers, to 1/8 in: 12 units leave 2 in, spacers 1 in finished, cut
- * 1 1/2 in; with a repeat of 4 1/8 in, 12 units are 1/2 in short. Since 0.1. */
+ * 1 1/2 in; with a repeat of 4 1/8 in, 12 units are 1/2 in short. Since 1.0. */
 MUSLIN_API muslin_status muslin_repeat_plan(const struct muslin_repeat_spec *spec,
                                             const struct muslin_rounding_spec *rounding, struct muslin_repeat *out,
                                             struct muslin_problem *problem);
@@ -449,7 +455,7 @@ struct muslin_common_repeat {
 /* The largest repeat from `least` (0 or more) to `most` (1 or more) that divides both sides of a quilt: a whole part of
  * their greatest common measure. MUSLIN_ERR_RANGE also when most is below least; MUSLIN_ERR_NO_FIT when the largest
  * that does not pass `most` is below `least` (limit 0). O(log size). Source: geometry. Example: 42 x 48 in, 2 to 4 in:
- * 3 in, 14 units across and 16 down. Since 0.1. */
+ * 3 in, 14 units across and 16 down. Since 1.0. */
 MUSLIN_API muslin_status muslin_repeat_common(muslin_len width, muslin_len height, muslin_len least, muslin_len most,
                                               const struct muslin_rounding_spec *rounding,
                                               struct muslin_common_repeat *out, struct muslin_problem *problem);
@@ -473,7 +479,7 @@ struct muslin_point_border_spec {
 };
 /* One run, 1/4 in seams; its size is still to be given. */
 #define MUSLIN_POINT_BORDER_SPEC_INIT { sizeof(struct muslin_point_border_spec), 0, 0, 0, 0, 1, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_point_border_spec_init(struct muslin_point_border_spec *spec, uint32_t size);
 
 struct muslin_point_border {
@@ -508,7 +514,7 @@ struct muslin_point_border {
  * tick from tip to tip; MUSLIN_ERR_NO_FIT when not one of the given diagonal fits the side (problem: the side, and the
  * diagonal), or when rounding leaves nothing of a square but its seams (the grid, limit 0). Sources: Why I cut strips
  * at 1.91 inches for that border (blog, 2008) for the squares, geometry for the triangles. Example: diagonal 2 in, 1/4
- * in seams, a side of 40 in, up to 1/64 in: strips cut 1 59/64 in, 20 squares, 38 setting triangles. Since 0.1. */
+ * in seams, a side of 40 in, up to 1/64 in: strips cut 1 59/64 in, 20 squares, 38 setting triangles. Since 1.0. */
 MUSLIN_API muslin_status muslin_point_border_plan(const struct muslin_point_border_spec *spec,
                                                   const struct muslin_rounding_spec *cutting,
                                                   const struct muslin_rounding_spec *measuring,

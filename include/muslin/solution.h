@@ -37,28 +37,28 @@ struct muslin_solution; /* opaque */
 
 struct muslin_solution_spec {
     uint32_t size;
-    uint32_t flags;              /* 0 */
+    uint32_t flags;              /* MUSLIN_YIELD_FROM_ONE_END, of strip sets, or 0: from both ends */
     int64_t tops;                /* how many of the root are made; 1 .. MUSLIN_COUNT_MAX */
     muslin_len ease;             /* edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX */
     muslin_len grid;             /* pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin_len grid_tolerance;   /* below grid */
     muslin_len half_addition;    /* as in struct muslin_unit_spec; 0: its usual ones */
     muslin_len quarter_addition;
-    muslin_len trim;             /* OVERSIZE: room to trim units and setting triangles */
-    muslin_len end_trim;         /* strip sets, as in struct muslin_yield_spec */
+    muslin_len trim_room;        /* OVERSIZE: room to trim units and setting triangles */
+    muslin_len end_trim;         /* strip sets: taken off each end, as in struct muslin_yield_spec */
     muslin_len resquare_loss;
     int64_t resquare_every;
-    muslin_len fold_clear;       /* 0: cut straight through from one end; else from both */
+    muslin_len fold_clear;       /* must be 0 with FROM_ONE_END */
     int32_t policy;              /* enum muslin_allowance_policy */
     int32_t tip;                 /* enum muslin_tip */
     int32_t direction;           /* enum muslin_direction, of cut sizes that are rounded */
     int32_t strip_piecing;       /* enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER */
 };
 /* One top, nothing eased; exact triangles up to 1/8 in, blunt tips; strip sets where they take fewer cuts, cut straight
- * through with nothing trimmed and nothing kept clear. */
+ * through from one end with nothing trimmed. */
 #define MUSLIN_SOLUTION_SPEC_INIT \
-    { sizeof(struct muslin_solution_spec), 0, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+    { sizeof(struct muslin_solution_spec), MUSLIN_YIELD_FROM_ONE_END, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_spec_init(struct muslin_solution_spec *spec, uint32_t size);
 
 struct muslin_solution_value_spec {
@@ -70,7 +70,7 @@ struct muslin_solution_value_spec {
 };
 /* 0 for something still to be given. */
 #define MUSLIN_SOLUTION_VALUE_SPEC_INIT { sizeof(struct muslin_solution_value_spec), 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_value_spec_init(struct muslin_solution_value_spec *spec, uint32_t size);
 
 /* Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that measures
@@ -79,15 +79,16 @@ MUSLIN_API muslin_status muslin_solution_value_spec_init(struct muslin_solution_
  * (a sum may be 0), more pieces than MUSLIN_COUNT_MAX; `at` is the number of the measure or node (muslin_id_number()).
  * Statuses of the recipes of units and setting triangles (unit.h, setting.h), `at` the node. MUSLIN_ERR_METHOD: a join
  * that must be strip-pieced has pieces that are not patches of one length. MUSLIN_ERR_NO_YIELD: a strip set as wide as
- * its fabric gives no segment. MUSLIN_ERR_NO_MEMORY. Time and memory follow the nodes of the quilt up to the root, plus
- * a sort of the cut list. Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0, &solution, NULL). Since 0.1.
- * */
+ * its fabric gives no segment. MUSLIN_ERR_NO_MEMORY. Allocator null: the quilt's. Time and memory follow the nodes of
+ * the quilt up to the root, plus a sort of the cut list. Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0,
+ * NULL, &solution, NULL). Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id root,
                                                 const struct muslin_solution_spec *spec,
                                                 const struct muslin_solution_value_spec *values, size_t row_size,
-                                                size_t n, struct muslin_solution **out, struct muslin_problem *problem);
+                                                size_t n, const struct muslin_allocator *allocator,
+                                                struct muslin_solution **out, struct muslin_problem *problem);
 
-/* Gives the solution's memory back; null is fine. Example: muslin_solution_free(solution). Since 0.1. */
+/* Gives the solution's memory back; null is fine. Example: muslin_solution_free(solution). Since 1.0. */
 MUSLIN_API void muslin_solution_free(struct muslin_solution *solution);
 
 /* ---- sizes ----------------------------------------------------------------------------------------------------- */
@@ -117,12 +118,12 @@ struct muslin_node_size {
     int32_t exact;                /* 1 when its size was not rounded; inside, corners may be */
 };
 /* How large a node is, how many there are and how they lie. Constant time. Example: a patch of 2 in, four times in a
- * block of which there are nine: count 36, unfinished (cut) 2 1/2 in. Since 0.1. */
+ * block of which there are nine: count 36, unfinished (cut) 2 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_size(const struct muslin_solution *solution, muslin_id node,
                                               struct muslin_node_size *out, struct muslin_problem *problem);
 
 /* The value a measure has in this solution. MUSLIN_ERR_FOREIGN also for a measure that the root does not need.
- * Constant time. Example: the extent of a block. Since 0.1. */
+ * Constant time. Example: the extent of a block. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_value(const struct muslin_solution *solution, muslin_id measure,
                                                muslin_len *value, struct muslin_problem *problem);
 
@@ -133,16 +134,16 @@ struct muslin_solution_total {
     int64_t different_nodes;   /* that the root holds, itself included */
     int64_t finished_area;     /* of one top: width x height */
     int64_t patch_area;        /* of one top: what its finished outlines cover, each in its own frame */
-    int64_t area_bound;        /* where edges meet, the two differ by no more than this; 0 where everything is exact */
+    int64_t area_error;        /* where edges meet, the two differ by no more than this; 0 where everything is exact */
     int64_t misfits;           /* rows of muslin_solution_misfits() that are no ease, ... */
     int64_t eased;             /* ... and that are */
     int64_t cuts;              /* rows of muslin_solution_cuts() */
-    int64_t strip_sets;        /* rows of muslin_solution_strip_sets() */
+    int64_t stripsets;         /* rows of muslin_solution_stripsets() */
     uint32_t warnings;         /* all that the rows of cuts, and of strip sets that are used, carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
 /* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
- * Example: a 36 in square top of 81 patches. Since 0.1. */
+ * Example: a 36 in square top of 81 patches. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution,
                                                 struct muslin_solution_total *out, struct muslin_problem *problem);
 
@@ -173,14 +174,14 @@ struct muslin_misfit {
     int32_t pad;
 };
 /* Every pair of edges that do not meet, each where it is made (once for equal parts), in the order of the nodes.
- * Example: patches of 6 and 6 1/4 in side by side: difference -1/4 in. Since 0.1. */
+ * Example: patches of 6 and 6 1/4 in side by side: difference -1/4 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_misfits(const struct muslin_solution *solution, struct muslin_misfit *rows,
                                                  size_t row_size, size_t capacity, size_t *count,
                                                  struct muslin_problem *problem);
 
 /* One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of
  * those made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows the
- * nodes above it and their children. Example: 2, 0: the first child of the root's third. Since 0.1. */
+ * nodes above it and their children. Example: 2, 0: the first child of the root's third. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_path(const struct muslin_solution *solution, muslin_id node, int64_t *steps,
                                               size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -234,7 +235,7 @@ struct muslin_solution_cut {
     int32_t again;             /* enum muslin_cut_again */
     int32_t gives;             /* pieces from each: pieces = count x gives */
     int32_t grain;             /* enum muslin_grain */
-    int32_t hand;              /* 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen
+    int32_t hand;              /* enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen
                                   upwards from the square one, rises to the right */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
     int32_t region;            /* of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its
@@ -254,17 +255,17 @@ struct muslin_solution_cut {
  * triangles, and 60 degree rows equal rectangles for half-triangles: what all need together is rounded up. Rectangles
  * round templates and mitred strips have their raw outline's corners, to the nearest tick. The half-triangles at the
  * ends of 60 degree rows are cut in pairs from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2,
- * E = 2 s + u, rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
+ * E = 2 s + u, rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_solution_cut *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
 
 /* The nodes that need a row of the cut list, in their order; of a strip the join. MUSLIN_ERR_INDEX: no such row. Time
- * follows the result. Example: of a row with nodes = 2, two ids. Since 0.1. */
+ * follows the result. Example: of a row with nodes = 2, two ids. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_cut_nodes(const struct muslin_solution *solution, int64_t row, muslin_id *ids,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
 
-struct muslin_strip_set {
+struct muslin_stripset {
     uint32_t size;
     uint32_t flags;
     muslin_id node;             /* the join */
@@ -291,10 +292,10 @@ struct muslin_strip_set {
  * same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the
  * cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight
  * through. Yields are muslin_stripset_yield()'s. Example: nine rows of three 2 in squares: segments of 2 1/2 in,
- * sixteen from a 40 in set, one set. Since 0.1. */
-MUSLIN_API muslin_status muslin_solution_strip_sets(const struct muslin_solution *solution,
-                                                    struct muslin_strip_set *rows, size_t row_size, size_t capacity,
-                                                    size_t *count, struct muslin_problem *problem);
+ * sixteen from a 40 in set, one set. Since 1.0. */
+MUSLIN_API muslin_status muslin_solution_stripsets(const struct muslin_solution *solution, struct muslin_stripset *rows,
+                                                   size_t row_size, size_t capacity, size_t *count,
+                                                   struct muslin_problem *problem);
 
 /* ---- explained ------------------------------------------------------------------------------------------------- */
 
@@ -324,7 +325,7 @@ struct muslin_term {
 };
 /* The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished size first,
  * then its allowances up to the unfinished size, which is the last row's sum. Runs of equal children are one term. Time
- * follows the children. Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. Since 0.1. */
+ * follows the children. Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_explain(const struct muslin_solution *solution, muslin_id node, int32_t axis,
                                                  struct muslin_term *rows, size_t row_size, size_t capacity,
                                                  size_t *count, struct muslin_problem *problem);
@@ -360,19 +361,19 @@ struct muslin_outline_corner {
 };
 /* The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
  * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners). *count gets how many
- * there are from `first` to the end, *given how many were written; with capacity 0 it only counts. Corners of a row are
- * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn
+ * there are from `first` to the end, *written how many rows were written; with capacity 0 it only counts. Corners of a
+ * row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn
  * exactly; a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn
  * as it is after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without
  * corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an
  * edge lies the seam by which it is sewn on, also where it only lies on a part of that seam. MUSLIN_ERR_RANGE:
  * `first` not in 0 .. the number of patches. Time follows outlines x depth. Example: a nine-patch has nine outlines of
- * four corners. Since 0.1. */
+ * four corners. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
                                                   int64_t first, struct muslin_outline *rows, size_t row_size,
                                                   size_t capacity, struct muslin_outline_corner *corners,
                                                   size_t corner_size, size_t corner_capacity, size_t *count,
-                                                  size_t *given, struct muslin_problem *problem);
+                                                  size_t *written, struct muslin_problem *problem);
 
 #ifdef __cplusplus
 }

@@ -33,7 +33,7 @@ extern "C" {
 #endif
 
 /* Segments in one block, at most. */
-#define MUSLIN_STRIPQUILT_SEGMENTS_MAX 16
+#define MUSLIN_STRIPQUILT_SEGMENTS_MAX 32
 
 /* What to do when two sets that meet in a block are pressed the same way. */
 enum muslin_nesting {
@@ -55,7 +55,7 @@ struct muslin_stripquilt_spec {
     muslin_len segment_cut;       /* 0 for the cut that makes the block square */
     muslin_len allowance;         /* s */
     muslin_len take_up;           /* u */
-    muslin_len end_trim;          /* as in muslin_yield_spec */
+    muslin_len end_trim;          /* taken off each end, as in muslin_yield_spec */
     muslin_len resquare_loss;
     int64_t resquare_every;
     muslin_len fold_clear;
@@ -68,7 +68,7 @@ struct muslin_stripquilt_spec {
  * counted. */
 #define MUSLIN_STRIPQUILT_SPEC_INIT { sizeof(struct muslin_stripquilt_spec), 0, 0, 6, 2, 1, 1, 0, 20320, \
                                       325120, 0, 2032, 0, 0, 0, 0, 0, 2, 1, 127 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_stripquilt_spec_init(struct muslin_stripquilt_spec *spec, uint32_t size);
 
 struct muslin_stripquilt {
@@ -128,7 +128,7 @@ struct muslin_stripquilt {
  * MUSLIN_ERR_NOT_ENOUGH (the strips do not give the tops wished for, or not one: problem->value is what is wanted,
  * problem->limit what they give, in tops). Source: common practice, no source, for the way; geometry for the sizes.
  * Example: 42 strips, 6 a set, 42 in usable, 1/2 in trimmed, 3 x 3 blocks of two segments 6 1/2 in: 2 tops 36 in
- * square finished, 6 strips left. Since 0.1. */
+ * square finished, 6 strips left. Since 1.0. */
 MUSLIN_API muslin_status muslin_stripquilt_plan(const struct muslin_stripquilt_spec *spec,
                                                 struct muslin_stripquilt *out, struct muslin_problem *problem);
 
@@ -141,7 +141,7 @@ struct muslin_block_group {
     int32_t segments;                               /* members of `sets` in use */
     uint32_t turned;                                /* bit j: segment j, from 0, is turned end for end */
     uint32_t not_nesting;                           /* bit j: segments j and j + 1 do not nest */
-    uint32_t repeats;                               /* 1 when a set occurs twice in each of these blocks */
+    int32_t repeats;                                /* 1 when a set occurs twice in each of these blocks */
     int32_t first_pressing;                         /* enum muslin_set_pressing: the way segment 0 ends up pressed,
                                                        turning counted; from there the segments alternate where they
                                                        nest */
@@ -153,7 +153,7 @@ struct muslin_block_group {
  * turning, `turned` is 0; with it, `not_nesting` is 0. Where the sets are fewer than a block's segments, every block
  * repeats one and is marked. MUSLIN_ERR_BUFFER when the rows do not fit. O(groups). Example: 18 segments from 3 sets in
  * 9 blocks of two: blocks 1 to 3 take sets 1 and 2, blocks 4 to 6 sets 1 and 3, blocks 7 to 9 sets 2 and 3.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_stripquilt_groups(const struct muslin_stripquilt_spec *spec,
                                                   struct muslin_block_group *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
@@ -169,7 +169,7 @@ enum muslin_set_pressing {
  * and against an exact search of larger ones. The rest is in muslin_block_group's `turned` or `not_nesting`.
  * MUSLIN_ERR_INDEX for a set outside 1 .. sets. `segments` may be null. Example: the three sets of the example above:
  * set 1 to its top, set 2 as well, set 3 away from it; the three blocks of sets 1 and 2 have a segment turned.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_stripquilt_pressing(const struct muslin_stripquilt_spec *spec, int64_t set,
                                                     int32_t *pressing, int64_t *segments,
                                                     struct muslin_problem *problem);

@@ -120,12 +120,12 @@ test("a refusal is an error of its status, with the library's sentence", () => {
             assert.ok(error instanceof kind);
         assert.equal(error.name, "MuslinSeamTooWideError");
         assert.equal(error.message, "Cut width of a strip is 2 1/2 in, but its seams take 2 1/2 in.");
-        const { status, argument, at, length, value, limit } = error;
-        assert.deepEqual({ status, argument, at, length, value, limit },
-            { status: "seamTooWide", argument: "stripCut", at: 0, length: 0, value: 20320n, limit: 20320n });
+        const { status, argument, at, bytes, value, limit } = error;
+        assert.deepEqual({ status, argument, at, bytes, value, limit },
+            { status: "seamTooWide", argument: "stripCut", at: 0, bytes: 0, value: 20320n, limit: 20320n });
         return true;
     });
-    assert.throws(() => muslin.lengthParse("2 1/2 ells"), { status: "textUnit", at: 6, length: 4 });
+    assert.throws(() => muslin.lengthParse("2 1/2 ells"), { status: "textUnit", at: 6, bytes: 4 });
     assert.throws(() => muslin.lengthParse("2 \ud800"), { status: "textEncoding", at: 2 });
 });
 
@@ -182,7 +182,7 @@ test("a part of a handle lives as long as it is used", () => {
     for (const handle of [quilt, solution, yardage])
         handle.free();
     assert.ok(plan instanceof muslin.Cutplan);
-    assert.equal(plan.check().fault, 0);
+    assert.equal(plan.check().fault, "none");
     plan.free();
 });
 
@@ -215,6 +215,17 @@ test("a cutting plan tells how it stands, and ends when told to", () => {
     assert.ok(told[3].every(Number.isSafeInteger));
     assert.equal(plan.totals().stopped, "progress");
     assert.throws(() => new muslin.Cutplan(list, { progress: 3 }), TypeError);
+});
+
+test("what takes no spec is told of progress by itself", () => {
+    const plan = new muslin.Cutplan(list);
+    const told = [];
+    assert.equal(plan.widths("40 in", "42 in", 3, { progress: (...numbers) => void told.push(numbers) }).length, 3);
+    assert.ok(told.length > 0);
+    assert.equal(plan.check({ progress: () => false }).fault, "none");
+    assert.throws(() => plan.check({ progress: () => true }), module.MuslinWorkLimitError);
+    assert.throws(() => plan.check({ progress() { throw new SyntaxError("enough"); } }), /^SyntaxError: enough/);
+    assert.throws(() => plan.check({ progres: () => true }), TypeError);
 });
 
 test("what a progress function throws comes out, and it may ask itself", () => {

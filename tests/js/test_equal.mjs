@@ -47,8 +47,8 @@ function written(value) {
     return value;
 }
 
-function refusal({ status, argument, at, length, value, limit, message }) {
-    return { ...written({ status, argument, at, length, value, limit }), message };
+function refusal({ status, argument, at, bytes, value, limit, message }) {
+    return { ...written({ status, argument, at, bytes, value, limit }), message };
 }
 
 const made = new Map();

@@ -165,7 +165,7 @@ def test_an_exception_of_a_call_without_problem_says_the_statuss_sentence() -> N
 def test_an_exception_of_a_text_says_where() -> None:
     with pytest.raises(errors.TextUnitError) as caught:
         Length.parse("2½ ells")
-    assert (caught.value.at, caught.value.length) == (len("2½ ".encode()), 4)
+    assert (caught.value.at, caught.value.bytes) == (len("2½ ".encode()), 4)
 
 
 def test_an_exception_of_a_row_says_which() -> None:

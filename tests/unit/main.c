@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include <check.h>
+#include <locale.h>
 #include <stdlib.h>
 
 #define SUITES(X) \
@@ -76,8 +77,10 @@ SUITES(DECLARE)
 
 #define ADD(suite) srunner_add_suite(runner, suite());
 
+/* In the locale of the environment: nothing here may depend on one. */
 int main(void)
 {
+    setlocale(LC_ALL, "");
     SRunner *runner = srunner_create(NULL);
     SUITES(ADD)
     srunner_run_all(runner, CK_NORMAL);

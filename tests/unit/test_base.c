@@ -278,7 +278,7 @@ START_TEST(a_problem_names_status_argument_value_and_limit)
     ck_assert_int_eq(problem.status, MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAM_ALLOWANCE);
     ck_assert_int_eq(problem.at, 0);
-    ck_assert_int_eq(problem.length, 0);
+    ck_assert_int_eq(problem.bytes, 0);
     ck_assert_int_eq(problem.value, -127);
     ck_assert_int_eq(problem.limit, 0);
 }
@@ -389,6 +389,20 @@ START_TEST(a_sentence_names_the_pointer_that_is_missing)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(strncmp(problem.text, "Output: ", 8), 0);
     ck_assert(is_sentence(problem.text));
+}
+END_TEST
+
+ROW_INIT_CALL(problem)
+
+START_TEST(a_problem_begins_as_its_macro_says)
+{
+    const struct muslin_problem initial = MUSLIN_PROBLEM_INIT;
+    ck_init_rules(init_problem, &initial, (uint32_t)sizeof initial);
+    struct muslin_problem problem;
+    /* Example: muslin_problem_init(&problem, sizeof problem). */
+    ck_ok(muslin_problem_init(&problem, sizeof problem));
+    ck_assert_uint_eq(problem.size, sizeof problem);
+    ck_assert_str_eq(problem.text, "");
 }
 END_TEST
 
@@ -714,6 +728,7 @@ static TCase *tcase_problems(void)
     tcase_add_test(problems, a_sentence_about_sizes_that_do_not_go_says_what_would);
     tcase_add_test(problems, a_sentence_shows_shares_in_parts_per_million);
     tcase_add_test(problems, a_sentence_names_the_pointer_that_is_missing);
+    tcase_add_test(problems, a_problem_begins_as_its_macro_says);
     tcase_add_test(problems, a_problem_is_untouched_at_success);
     tcase_add_test(problems, a_problem_of_a_wrong_size_is_refused_and_untouched);
     tcase_add_test(problems, a_newer_problem_has_its_unknown_rest_zeroed);

@@ -91,7 +91,7 @@ START_TEST(nothing_wanted_is_a_plan_of_nothing)
     ck_assert_uint_eq(count, 0);
     ck_ok(muslin_cutplan_narrowest(p.plan, &narrowest, NULL));
     ck_assert_int_eq(narrowest, 0);
-    ck_ok(muslin_cutplan_widths(p.plan, 1, 1, 1, &width, sizeof width, 1, &count, NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, 1, 1, 1, NULL, NULL, &width, sizeof width, 1, &count, NULL));
     ck_assert_int_eq(width.cloth_length, 0);
     muslin_cutplan_free(p.plan);
     /* Example: muslin_cutplan_free(plan). */
@@ -102,7 +102,7 @@ END_TEST
 START_TEST(spare_pieces_belong_to_sizes_not_rows)
 {
     start(&p, WHOLE_IN(42));
-    p.spec.spare = 2;
+    p.spec.spare_pieces = 2;
     want_square(3, WHOLE_IN(5));
     want_square(4, WHOLE_IN(5));
     want_square(0, WHOLE_IN(6));
@@ -152,7 +152,7 @@ START_TEST(joined_pieces_are_whole_strips_and_one_shorter)
     ck_assert_int_eq(p.totals.cuts, 7 + 1); /* across, and one of the two ends of the short one is there */
     muslin_cutplan_free(p.plan);
     p.pieces[0].cut_width = WHOLE_IN(40); /* one strip, nothing to join */
-    p.spec.spare = 3;
+    p.spec.spare_pieces = 3;
     make_plan(&p);
     ck_assert_int_eq(p.totals.pieces, 1);
     muslin_cutplan_free(p.plan);
@@ -609,7 +609,8 @@ START_TEST(other_widths_are_never_longer_than_narrower_ones)
     size_t count = 0;
     want_three_squares();
     make_plan(&p);
-    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(44), 5, rows, sizeof rows[0], 5, &count, NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(44), 5, NULL, NULL, rows, sizeof rows[0], 5, &count,
+                                NULL));
     ck_assert_uint_eq(count, 5);
     for (size_t i = 0; i < 5; i++) {
         ck_assert_int_eq(rows[i].usable_width, WHOLE_IN(40 + (int64_t)i));
@@ -619,7 +620,8 @@ START_TEST(other_widths_are_never_longer_than_narrower_ones)
     }
     ck_assert_int_eq(rows[0].cloth_length, p.totals.cloth_length);
     /* 9 in is too narrow for one size, 10 in is not: then each has a strip of its own */
-    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(9), WHOLE_IN(10), 2, rows, sizeof rows[0], 5, &count, NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(9), WHOLE_IN(10), 2, NULL, NULL, rows, sizeof rows[0], 5, &count,
+                                NULL));
     ck_assert_int_eq(rows[0].cloth_length, 0);
     ck_assert_int_eq(rows[1].cloth_length, 32 * IN(5, 1, 2) + 16 * WHOLE_IN(6) + 8 * IN(9, 1, 2));
     ck_assert_int_eq(rows[1].cloth_length, rows[1].least);
@@ -627,7 +629,8 @@ START_TEST(other_widths_are_never_longer_than_narrower_ones)
     start(&p, WHOLE_IN(40)); /* where a join takes a whole strip there is none */
     want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(45), WHOLE_IN(2))->join_loss = WHOLE_IN(20);
     make_plan(&p);
-    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(40), 2, rows, sizeof rows[0], 5, &count, NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(40), 2, NULL, NULL, rows, sizeof rows[0], 5, &count,
+                                NULL));
     ck_assert_int_eq(rows[0].cloth_length, 0);
     ck_assert_int_eq(rows[1].cloth_length, WHOLE_IN(4));
     muslin_cutplan_free(p.plan);
@@ -647,7 +650,8 @@ START_TEST(a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter)
             want(&p, draw_from(&state, 1, 9), WHOLE_IN(draw_from(&state, 3, 12)), WHOLE_IN(draw_from(&state, 3, 12)))
                 ->flags = (uint32_t)draw_from(&state, 0, 1);
         make_plan(&p);
-        ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(23), 4, rows, sizeof rows[0], 4, &count, NULL));
+        ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(23), 4, NULL, NULL, rows, sizeof rows[0], 4, &count,
+                                    NULL));
         for (size_t i = 1; i < 4; i++)
             ck_assert_int_le(rows[i].cloth_length, rows[i - 1].cloth_length);
         ck_assert_int_le(rows[2].cloth_length, p.totals.cloth_length);
@@ -666,6 +670,16 @@ static int32_t count_calls(void *context, int64_t work, int64_t best, int64_t bo
     return 1;
 }
 
+/* Ends at the first call that is counted from 1. */
+static int32_t count_cases(void *context, int64_t work, int64_t cases, int64_t proved)
+{
+    int64_t *calls = context;
+    ck_assert_int_ge(work, 0);
+    ck_assert_int_ge(proved, 0);
+    ck_assert_int_lt(proved, cases);
+    return ++*calls > 0;
+}
+
 START_TEST(progress_is_told_lengths_and_ends_the_search)
 {
     struct muslin_allocator allocator;
@@ -677,6 +691,36 @@ START_TEST(progress_is_told_lengths_and_ends_the_search)
     ck_plan(&p);
     ck_assert(p.totals.stopped == 1 || p.totals.proven);
     ck_assert_int_ge(calls, p.totals.stopped == 1);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(progress_ends_widths_and_the_check)
+{
+    struct muslin_cutplan_width rows[3];
+    struct muslin_cutplan_width whole[3];
+    struct muslin_cutplan_checked checked = { .size = sizeof checked, .cases = 77 };
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    int64_t calls = 0;
+    size_t count;
+    want_three_squares();
+    make_plan(&p);
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(42), 3, NULL, NULL, whole, sizeof whole[0], 3, &count,
+                                NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(42), 3, count_calls, &calls, rows, sizeof rows[0], 3,
+                                &count, NULL));
+    ck_assert_int_le(calls, 1);
+    for (size_t i = 0; i < 3; i++)
+        ck_assert_int_ge(rows[i].cloth_length, whole[i].cloth_length);
+    calls = 0;
+    ck_status(muslin_cutplan_check(p.plan, count_cases, &calls, &checked, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_WORK_LIMIT);
+    ck_assert_int_eq(calls, 1);
+    ck_assert_int_eq(checked.cases, 77);
+    calls = -1; /* so that it goes on */
+    ck_ok(muslin_cutplan_check(p.plan, count_cases, &calls, &checked, NULL));
+    ck_assert_int_ge(calls, 0);
+    ck_assert_int_eq(checked.fault, MUSLIN_CUTPLAN_FAULT_NONE);
     muslin_cutplan_free(p.plan);
 }
 END_TEST
@@ -737,6 +781,7 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, other_widths_are_never_longer_than_narrower_ones);
     tcase_add_test(plans, a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter);
     tcase_add_test(plans, progress_is_told_lengths_and_ends_the_search);
+    tcase_add_test(plans, progress_ends_widths_and_the_check);
     tcase_add_test(plans, memory_is_bounded_as_said);
     suite_add_tcase(suite, plans);
 }

@@ -655,8 +655,8 @@ START_TEST(the_scarcest_print_decides)
     size_t scarcest;
     ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, 0, &sets, &scarcest, NULL));
     ck_assert_int_eq(sets, 5);
-    ck_assert_int_eq(rows[0].left, 0);
-    ck_assert_int_eq(rows[1].left, 1);
+    ck_assert_int_eq(rows[0].left_over, 0);
+    ck_assert_int_eq(rows[1].left_over, 1);
     ck_assert_uint_eq(scarcest, 0);
 }
 END_TEST
@@ -834,7 +834,7 @@ START_TEST(a_bias_length_finds_its_least_square)
     struct muslin_bias made = { .size = sizeof made };
     spec.wanted = WHOLE_IN(55);
     ck_ok(muslin_bias_least_square(&spec, &rounding, &made, NULL));
-    ck_assert_int_eq(made.square, IN(13, 3, 8));
+    ck_assert_int_eq(made.square_cut, IN(13, 3, 8));
 }
 END_TEST
 

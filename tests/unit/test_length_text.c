@@ -37,8 +37,8 @@ static void ck_refused_text(const char *text, size_t length, const struct muslin
     struct muslin_problem problem = PROBLEM;
     muslin_status found = muslin_length_parse(text, length, spec, &parsed, &problem);
     ck_assert_msg(found == status, "\"%s\": %s", text, muslin_status_name(found));
-    ck_assert_msg(problem.at == at && problem.length == bytes, "\"%s\": at %d, %d bytes", text, (int)problem.at,
-                  (int)problem.length);
+    ck_assert_msg(problem.at == at && problem.bytes == bytes, "\"%s\": at %d, %d bytes", text, (int)problem.at,
+                  (int)problem.bytes);
     ck_assert_int_eq(problem.status, status);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TEXT);
     ck_assert(parsed.value == 77 && parsed.exact == 77 && parsed.unit == 77);
@@ -528,7 +528,7 @@ START_TEST(a_long_quotation_is_cut_short)
     struct muslin_problem problem = PROBLEM;
     struct muslin_parsed parsed = { .size = sizeof parsed };
     ck_status(muslin_length_parse(text, sizeof text - 1, NULL, &parsed, &problem), MUSLIN_ERR_TEXT_TRAILING);
-    ck_assert_int_eq(problem.length, (int64_t)sizeof text - 1 - 5);
+    ck_assert_int_eq(problem.bytes, (int64_t)sizeof text - 1 - 5);
     ck_assert_ptr_nonnull(strstr(problem.text, "\"and then rather a lot of...\""));
 }
 END_TEST
@@ -562,8 +562,8 @@ static void try_text(struct tally *tally, char *const *blocks, const char *text,
         return;
     }
     tally->is_sound &= status >= MUSLIN_ERR_TEXT_EMPTY && status <= MUSLIN_ERR_TEXT_ZERO_DENOMINATOR;
-    tally->is_sound &= parsed.value == 77 && problem.at >= 0 && problem.length >= 0;
-    tally->is_sound &= problem.at + problem.length <= (int64_t)length;
+    tally->is_sound &= parsed.value == 77 && problem.at >= 0 && problem.bytes >= 0;
+    tally->is_sound &= problem.at + problem.bytes <= (int64_t)length;
 }
 
 START_TEST(all_texts_of_up_to_five_signs_are_read_or_refused_as_the_grammar_says)
@@ -692,7 +692,7 @@ START_TEST(a_missing_text_is_named)
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_length_parse(NULL, 1, NULL, &parsed, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TEXT);
-    ck_assert_int_eq(problem.length, 0);
+    ck_assert_int_eq(problem.bytes, 0);
     ck_assert_int_eq(strncmp(problem.text, "Text: ", 6), 0);
     ck_assert_int_eq(parsed.value, 77);
 }

@@ -119,6 +119,7 @@ START_TEST(specs_begin_as_stated)
     struct muslin_quilt_spec spec;
     ck_ok(muslin_quilt_spec_init(&spec, sizeof spec));
     ck_assert_int_eq(spec.allowance, MUSLIN_QUARTER_INCH);
+    ck_assert_int_eq(spec.tag, 1);
 }
 END_TEST
 
@@ -199,6 +200,7 @@ START_TEST(a_tag_of_its_own_tells_quilts_apart)
     struct muslin_quilt *one = NULL;
     struct muslin_quilt *two = NULL;
     failing_start(&memory, 0);
+    spec.tag = 0;
     ck_ok(muslin_quilt_create(&spec, &memory.allocator, &one, NULL));
     ck_ok(muslin_quilt_create(&spec, &memory.allocator, &two, NULL));
     muslin_id first = fabric_of(one, "blue");

@@ -691,7 +691,8 @@ test("a new version is taken at the next load", { timeout: 120000 }, async () =>
         const worker = readFileSync(join(process.env.MUSLIN_WEB, "offline.js"), "utf8");
         const html = readFileSync(join(process.env.MUSLIN_WEB, "index.html"), "utf8");
         own.changed.set("/offline.js", worker.replace('VERSION = "', 'VERSION = "new'));
-        for (const path of ["/", "/index.html"]) own.changed.set(path, html.replace("<body>", '<body data-version="new">'));
+        for (const path of ["/", "/index.html"])
+            own.changed.set(path, html.replace("<body>", '<body data-version="new">'));
         await page.reload(); // the old one still, while the new one comes in
         assert.equal(await page.getAttribute("body", "data-version"), null);
         await page.evaluate(async () => {

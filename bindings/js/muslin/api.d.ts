@@ -581,6 +581,12 @@ export type Grain =
     /** the edges that lay along the strip; the slanted ones are bias */
     | "stripEdges";
 
+/** enum muslin_hand, muslin/unit.h */
+export type Hand =
+    /** as the kinds say, and all that have no hands */
+    | "first"
+    | "mirrored";
+
 /** enum muslin_stage, muslin/unit.h */
 export type Stage =
     /** what is seen of a patch: the finished patches fill the unit without gap or overlap */
@@ -1001,7 +1007,7 @@ export type Axis =
 
 /** enum muslin_strip_piecing, muslin/quilt.h */
 export type StripPiecing =
-    /** as a strip set where that takes fewer cuts and pays, see muslin_strip_set */
+    /** as a strip set where that takes fewer cuts and pays, see muslin_stripset */
     | "whereFewer"
     /** as a strip set; solving fails where the pieces do not allow it */
     | "always"
@@ -1018,6 +1024,11 @@ export type SeamPress =
     | "toLast"
     /** half to either side: does not nest, and needs not */
     | "open";
+
+/** enum muslin_sixty_first, muslin/quilt.h */
+export type SixtyFirst =
+    | "onSide"
+    | "onPoint";
 
 /** enum muslin_measure_kind, muslin/quilt.h */
 export type MeasureKind =
@@ -1097,6 +1108,12 @@ export type TermKind =
     /** half of the measure `id`: the height of geese */
     | "half";
 
+/** enum muslin_prefer, muslin/pressing.h */
+export type Prefer =
+    | "nothing"
+    /** seams go towards the darker fabric where nesting leaves the choice */
+    | "darker";
+
 /** enum muslin_press, muslin/pressing.h */
 export type Press =
     | "left"
@@ -1119,6 +1136,23 @@ export type OtherWay =
      * for end
      */
     | "turned";
+
+/** enum muslin_towards, muslin/pressing.h */
+export type Towards =
+    /** open */
+    | "neither"
+    /** the left or upper one */
+    | "first"
+    | "second";
+
+/** enum muslin_preferred, muslin/pressing.h */
+export type Preferred =
+    /** neither way is preferred */
+    | "neither"
+    /** pressed as preferred */
+    | "kept"
+    /** ... against it */
+    | "against";
 
 /** enum muslin_sewing_kind, muslin/sewing.h */
 export type SewingKind =
@@ -1193,6 +1227,8 @@ export type CutplanStripKind =
 
 /** enum muslin_cutplan_fault, muslin/cutplan.h */
 export type CutplanFault =
+    /** all is well */
+    | "none"
     /** fewer pieces of a size than are wanted */
     | "missing"
     /** a strip holds more than its room, or pieces overlap */
@@ -2041,12 +2077,12 @@ export interface Harvest {
 
 /** struct muslin_stripset_print, muslin/stripset.h */
 export interface StripsetPrint {
-    /** strips of this print */
+    /** strips of this print. Initially 0. */
     readonly inHand?: Whole;
-    /** strips of it in each set, 0 or more */
+    /** strips of it in each set, 0 or more. Initially 0. */
     readonly perSet?: Whole;
-    /** out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for */
-    readonly left?: Whole;
+    /** out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for. Initially 0. */
+    readonly leftOver?: Whole;
 }
 
 /** struct muslin_cutlist_piece_spec, muslin/cutlist.h */
@@ -2182,10 +2218,10 @@ export interface CutlistPart {
     readonly beginsAt: Length;
 }
 
-/** struct muslin_cutlist_sets, muslin/cutlist.h */
-export interface CutlistSets {
+/** struct muslin_cutlist_lists, muslin/cutlist.h */
+export interface CutlistLists {
     /** whole lists that the stock in hand gives */
-    readonly sets: number;
+    readonly lists: number;
     /** pieces of stock for them */
     readonly stockUsed: number;
     /** in hand and not touched */
@@ -2419,7 +2455,7 @@ export interface UnitSpec {
     /** ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick. Initially 0. */
     readonly quarterAddition?: LengthLike;
     /** OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0. Initially 0. */
-    readonly trim?: LengthLike;
+    readonly trimRoom?: LengthLike;
     /** cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX. Initially 1/8 in. */
     readonly grid?: LengthLike;
     /** below grid. Initially 0. */
@@ -2529,8 +2565,8 @@ export interface UnitPiece {
     readonly gives: number;
     /** enum muslin_grain, of the pieces in the end */
     readonly grain: Grain;
-    /** 1: the first hand or none; 2: mirrored */
-    readonly hand: number;
+    /** enum muslin_hand */
+    readonly hand: Hand;
     /**
      * degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0 for a
      * rectangle
@@ -2644,7 +2680,7 @@ export interface SettingSpec {
 export interface Setting {
     readonly blocks: number;
     /** of them, turned: half of all, down, unless none is */
-    readonly turned: number;
+    readonly blocksTurned: number;
     /** of the top without borders */
     readonly finishedWidth: Length;
     readonly finishedLength: Length;
@@ -3295,56 +3331,67 @@ export interface MedallionSpec {
 
 /** struct muslin_medallion_row, muslin/rounds.h */
 export interface MedallionRow {
-    /** enum muslin_round_kind */
+    /** enum muslin_round_kind. Initially "plain". */
     readonly kind?: RoundKind | null;
-    /** enum muslin_round_corner */
+    /** enum muslin_round_corner. Initially "squares". */
     readonly corner?: RoundCorner | null;
-    /** finished width of the border, of PIECED the depth of a unit; of COPING the least width wanted, which may be 0 */
+    /**
+     * finished width of the border, of PIECED the depth of a unit; of COPING the least width wanted, which may be 0.
+     * Initially 0.
+     */
     readonly width?: LengthLike;
-    /** PIECED: finished length of a unit along the border; else not used, 0 or more */
+    /** PIECED: finished length of a unit along the border; else not used, 0 or more. Initially 0. */
     readonly repeat?: LengthLike;
-    /** COPING: the greatest width allowed, width or more; else not used, 0 or more */
+    /** COPING: the greatest width allowed, width or more; else not used, 0 or more. Initially 0. */
     readonly most?: LengthLike;
-    /** out: finished, within this round */
+    /** out: finished, within this round. Initially 0. */
     readonly beforeWidth?: LengthLike;
+    /** Initially 0. */
     readonly beforeHeight?: LengthLike;
-    /** finished, with this round */
+    /** finished, with this round. Initially 0. */
     readonly afterWidth?: LengthLike;
+    /** Initially 0. */
     readonly afterHeight?: LengthLike;
-    /** finished width of both side borders together: after_width - before_width */
+    /** finished width of both side borders together: after_width - before_width. Initially 0. */
     readonly sidePair?: LengthLike;
+    /** Initially 0. */
     readonly topPair?: LengthLike;
-    /** of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider */
+    /** of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider. Initially 0. */
     readonly sideFinished?: LengthLike;
+    /** Initially 0. */
     readonly topFinished?: LengthLike;
-    /** width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip */
+    /** width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip. Initially 0. */
     readonly sideCut?: LengthLike;
+    /** Initially 0. */
     readonly topCut?: LengthLike;
-    /** length of a side as cut, of PIECED unfinished: what it must measure */
+    /** length of a side as cut, of PIECED unfinished: what it must measure. Initially 0. */
     readonly sideLength?: LengthLike;
+    /** Initially 0. */
     readonly topLength?: LengthLike;
-    /** PIECED: whole units in each side ... */
+    /** PIECED: whole units in each side ... Initially 0. */
     readonly sideUnits?: Whole;
-    /** ... and in top and bottom each */
+    /** ... and in top and bottom each. Initially 0. */
     readonly topUnits?: Whole;
-    /** in the round: 2 x both, corner squares apart */
+    /** in the round: 2 x both, corner squares apart. Initially 0. */
     readonly units?: Whole;
-    /** 4 or 0; cut as wide as side_cut and as high as top_cut */
+    /** 4 or 0; cut as wide as side_cut and as high as top_cut. Initially 0. */
     readonly cornerSquares?: Whole;
-    /** PIECED: of the run, beyond its whole units */
+    /** PIECED: of the run, beyond its whole units. Initially 0. */
     readonly sideRest?: LengthLike;
+    /** Initially 0. */
     readonly topRest?: LengthLike;
-    /** PIECED: repeat + m */
+    /** PIECED: repeat + m. Initially 0. */
     readonly unitUnfinished?: LengthLike;
-    /** 1 unless a PIECED round leaves a rest on a side or on the top */
+    /** 1 unless a PIECED round leaves a rest on a side or on the top. Initially 0. */
     readonly divides?: Whole;
-    /** 1 when side and top differ in width: COPING only */
+    /** 1 when side and top differ in width: COPING only. Initially false. */
     readonly unequal?: boolean;
     /**
      * after_width + m: what the top must measure with this round, and how long a row for top or bottom is with its
-     * corner squares
+     * corner squares. Initially 0.
      */
     readonly afterUnfinishedWidth?: LengthLike;
+    /** Initially 0. */
     readonly afterUnfinishedHeight?: LengthLike;
 }
 
@@ -3823,27 +3870,29 @@ export interface FitRescaleSpec {
 
 /** struct muslin_fit_rescale_row, muslin/fit.h */
 export interface FitRescaleRow {
-    /** in: as it is, 1 .. MUSLIN_SIZE_MAX */
+    /** in: as it is, 1 .. MUSLIN_SIZE_MAX. Initially 0. */
     readonly finished?: LengthLike;
-    /** finished x numerator / denominator, to the nearest tick, ties up ... */
+    /** finished x numerator / denominator, to the nearest tick, ties up ... Initially 0. */
     readonly newFinished?: LengthLike;
-    /** ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator */
+    /**
+     * ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator. Initially 0.
+     */
     readonly rest?: Whole;
-    /** new_finished + 2 s + u */
+    /** new_finished + 2 s + u. Initially 0. */
     readonly newCut?: LengthLike;
     /**
      * the largest cut size on the grid that is not larger than the exact one; 0 where nothing would be seen of it (2 s
-     * + u or less)
+     * + u or less). Initially 0.
      */
     readonly cutBelow?: LengthLike;
     /**
      * the nearest on the grid, ties up, of those of which something is seen (above 2 s + u): cut_above where the
-     * nearest of all is no such one
+     * nearest of all is no such one. Initially 0.
      */
     readonly cutNearest?: LengthLike;
-    /** the smallest on the grid that is not smaller */
+    /** the smallest on the grid that is not smaller. Initially 0. */
     readonly cutAbove?: LengthLike;
-    /** 1 when the exact cut size lies on the grid: all four are then the same */
+    /** 1 when the exact cut size lies on the grid: all four are then the same. Initially false. */
     readonly onGrid?: boolean;
 }
 
@@ -3872,8 +3921,8 @@ export interface FitRescaled {
 export interface BindingWidthSpec {
     /** enum muslin_fold. Initially "double". */
     readonly fold?: Fold | null;
-    /** s, from the raw edge of the binding to its seam; an allowance. Initially 1/4 in. */
-    readonly seam?: LengthLike;
+    /** s, from the raw edge of the binding to its seam. Initially 1/4 in. */
+    readonly allowance?: LengthLike;
     /** finished width shown on the front, from the seam to the edge of the quilt. Initially 1/4 in. */
     readonly front?: LengthLike;
     /** t of the quilt sandwich at the edge. Initially 0. */
@@ -3984,7 +4033,7 @@ export interface Bias {
     /** of bias strip obtained, down to a tick; 0 if none */
     readonly length: Length;
     /** side of the square to cut (least square), else 0 */
-    readonly square: Length;
+    readonly squareCut: Length;
     /** sqrt(wanted x w), nearest tick (least square), else 0: the published rule, a lower bound only */
     readonly areaRule: Length;
     /** length - wanted (least square), else 0 */
@@ -4056,9 +4105,9 @@ export interface BackingSpec {
     /** cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more. Initially 0. */
     readonly selvage?: LengthLike;
     /** q, allowance of the backing's seams. Initially 1/2 in. */
-    readonly seam?: LengthLike;
+    readonly allowance?: LengthLike;
     /** added to each panel's length, for squaring. Initially 0. */
-    readonly endTrim?: LengthLike;
+    readonly endLoss?: LengthLike;
     /**
      * pattern repeat along the cloth; each length cut is a whole number of them, the first too; 0 for none. Initially
      * 0.
@@ -4204,7 +4253,7 @@ export interface StripquiltSpec {
     readonly allowance?: LengthLike;
     /** u. Initially 0. */
     readonly takeUp?: LengthLike;
-    /** as in muslin_yield_spec. Initially 0. */
+    /** taken off each end, as in muslin_yield_spec. Initially 0. */
     readonly endTrim?: LengthLike;
     /** Initially 0. */
     readonly resquareLoss?: LengthLike;
@@ -4532,8 +4581,9 @@ export interface QuiltSpec {
      */
     readonly most?: Whole;
     /**
-     * what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory: one made later in its
-     * place may get it again. Initially 0.
+     * what marks this quilt's ids, 1 .. 2^20 - 1: whoever has several quilts numbers them, so that none takes another's
+     * ids. 0: taken from where the quilt lies in memory, another one in every run; one made later in its place may get
+     * it again. Initially 1.
      */
     readonly tag?: Whole;
 }
@@ -4589,8 +4639,8 @@ export interface QuiltUnitSpec {
     readonly kind?: UnitKind | null;
     /** enum muslin_unit_method. Initially "twoAtATime". */
     readonly method?: UnitMethod | null;
-    /** 1 or 2; 1 for kinds without hands. Initially 1. */
-    readonly hand?: Whole;
+    /** enum muslin_hand; FIRST for kinds without hands. Initially "first". */
+    readonly hand?: Hand | null;
 }
 
 /** struct muslin_quilt_join_spec, muslin/quilt.h */
@@ -4697,10 +4747,12 @@ export interface QuiltSashedSpec {
     readonly sash?: Id;
     /** Initially 0. */
     readonly sashFabric?: Id;
-    /** fabric of the squares where sashes cross; 0: sashes between rows run through. Initially 0. */
+    /** fabric of CORNERSTONES; 0: as the sashes; without them 0. Initially 0. */
     readonly cornerstone?: Id;
-    /** 1: sashes also round the outside; 0: between blocks only. Initially false. */
+    /** The flag MUSLIN_QUILT_SASHED_FRAME. Initially false. */
     readonly frame?: boolean;
+    /** The flag MUSLIN_QUILT_SASHED_CORNERSTONES. Initially false. */
+    readonly cornerstones?: boolean;
 }
 
 /** struct muslin_quilt_diagonal_spec, muslin/quilt.h */
@@ -4735,11 +4787,8 @@ export interface QuiltSixtySpec {
     readonly height?: Id;
     /** of the half-triangles that close both ends. Initially 0. */
     readonly endFabric?: Id;
-    /**
-     * 1: the first row begins with a triangle that stands on its side, and rows alternate; 2: with one on its point.
-     * Initially 1.
-     */
-    readonly first?: Whole;
+    /** enum muslin_sixty_first. Initially "onSide". */
+    readonly first?: SixtyFirst | null;
 }
 
 /** struct muslin_quilt_sixty_piece_spec, muslin/quilt.h */
@@ -4804,14 +4853,14 @@ export interface SolutionSpec {
     /** Initially 0. */
     readonly quarterAddition?: LengthLike;
     /** OVERSIZE: room to trim units and setting triangles. Initially 0. */
-    readonly trim?: LengthLike;
-    /** strip sets, as in struct muslin_yield_spec. Initially 0. */
+    readonly trimRoom?: LengthLike;
+    /** strip sets: taken off each end, as in struct muslin_yield_spec. Initially 0. */
     readonly endTrim?: LengthLike;
     /** Initially 0. */
     readonly resquareLoss?: LengthLike;
     /** Initially 0. */
     readonly resquareEvery?: Whole;
-    /** 0: cut straight through from one end; else from both. Initially 0. */
+    /** must be 0 with FROM_ONE_END. Initially 0. */
     readonly foldClear?: LengthLike;
     /** enum muslin_allowance_policy. Initially "exact". */
     readonly policy?: AllowancePolicy | null;
@@ -4821,6 +4870,8 @@ export interface SolutionSpec {
     readonly direction?: Direction | null;
     /** enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER. Initially "whereFewer". */
     readonly stripPiecing?: StripPiecing | null;
+    /** The flag MUSLIN_YIELD_FROM_ONE_END. Initially true. */
+    readonly fromOneEnd?: boolean;
 }
 
 /** struct muslin_solution_value_spec, muslin/solution.h */
@@ -4880,15 +4931,15 @@ export interface SolutionTotal {
     /** of one top: what its finished outlines cover, each in its own frame */
     readonly patchArea: bigint;
     /** where edges meet, the two differ by no more than this; 0 where everything is exact */
-    readonly areaBound: bigint;
+    readonly areaError: bigint;
     /** rows of muslin_solution_misfits() that are no ease, ... */
     readonly misfits: number;
     /** ... and that are */
     readonly eased: number;
     /** rows of muslin_solution_cuts() */
     readonly cuts: number;
-    /** rows of muslin_solution_strip_sets() */
-    readonly stripSets: number;
+    /** rows of muslin_solution_stripsets() */
+    readonly stripsets: number;
     /** all that the rows of cuts, and of strip sets that are used, carry */
     readonly warnings: readonly Warning[];
     /** 1 when nothing in it was rounded */
@@ -4975,10 +5026,10 @@ export interface SolutionCut {
     /** enum muslin_grain */
     readonly grain: Grain;
     /**
-     * 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the square
-     * one, rises to the right
+     * enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen upwards from the square one,
+     * rises to the right
      */
-    readonly hand: number;
+    readonly hand: Hand;
     /** degrees, as in struct muslin_unit_piece */
     readonly angle: number;
     /** of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0 */
@@ -4993,8 +5044,8 @@ export interface SolutionCut {
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_strip_set, muslin/solution.h */
-export interface StripSet {
+/** struct muslin_stripset, muslin/solution.h */
+export interface Stripset {
     /** the join */
     readonly node: Id;
     /** in a set */
@@ -5089,8 +5140,8 @@ export interface OutlineCorner {
 export interface PressingSpec {
     /** steps of the search, 0 .. 2^40; when it runs out the best plan so far stands. Initially 20000000. */
     readonly workLimit?: Whole;
-    /** 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers. Initially true. */
-    readonly prefer?: boolean;
+    /** enum muslin_prefer. Initially "darker". */
+    readonly prefer?: Prefer | null;
     /**
      * 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are preferred, where their
      * fabrics do not say which is darker, and give way to nesting. Initially false.
@@ -5123,7 +5174,7 @@ export interface PressingTotal {
     /** 1 when exceptions = least */
     readonly proven: boolean;
     /** of those, copies that are turned and not pressed the other way */
-    readonly turned: number;
+    readonly copiesTurned: number;
 }
 
 /** struct muslin_pressing_seam, muslin/pressing.h */
@@ -5142,12 +5193,12 @@ export interface PressingSeam {
     readonly toY: Length;
     /** enum muslin_press, in the node as it was made */
     readonly press: Press;
-    /** 1: towards its first piece (the left or upper one), 2: the second, 0: open */
-    readonly towards: number;
+    /** enum muslin_towards */
+    readonly towards: Towards;
     /** enum muslin_other_way */
     readonly other: OtherWay;
-    /** 1: as preferred, 2: against it, 0: no preference */
-    readonly preferred: number;
+    /** enum muslin_preferred */
+    readonly preferred: Preferred;
     /** MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0 */
     readonly turn: number;
 }
@@ -5389,7 +5440,7 @@ export interface CutplanSpec {
     /** taken off the bolt, or the length of each piece of stock, once. Initially 0. */
     readonly straightening?: LengthLike;
     /** more pieces of each size than all rows of it want; none of JOINED ones. Initially 0. */
-    readonly spare?: Whole;
+    readonly sparePieces?: Whole;
     /**
      * steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans. Initially
      * 400000000.
@@ -5701,8 +5752,8 @@ export interface CutplanChecked {
     readonly least: number;
     /** cases looked at */
     readonly cases: number;
-    /** 0: all is well; else what is wrong first: enum muslin_cutplan_fault */
-    readonly fault: number;
+    /** enum muslin_cutplan_fault: what is wrong first */
+    readonly fault: CutplanFault;
     /**
      * the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips, pieces
      * laid or things as the search noted them
@@ -5721,7 +5772,7 @@ export interface YardageSpec {
     /** Initially 0. */
     readonly straightening?: LengthLike;
     /** Initially 0. */
-    readonly spare?: Whole;
+    readonly sparePieces?: Whole;
     /** of each fabric. Initially 400000000. */
     readonly workLimit?: Whole;
     /** of pieces that are joined here, as in struct muslin_blank_spec. Initially 1/2 in. */
@@ -5802,368 +5853,369 @@ export interface FabricYardage {
 
 /** struct muslin_quilt, muslin/quilt.h */
 export interface Quilt extends Handle {
-    /** A new fabric. muslin_quilt_fabric() in muslin/quilt.h. Since 0.1. */
+    /** A new fabric. muslin_quilt_fabric() in muslin/quilt.h. Since 1.0. */
     fabric(name: string, spec?: QuiltFabricSpec): Id;
     /**
      * A new measure with a name (as of a fabric) and the value it has until another is given, 0 .. MUSLIN_SIZE_MAX.
-     * muslin_quilt_measure() in muslin/quilt.h. Since 0.1.
+     * muslin_quilt_measure() in muslin/quilt.h. Since 1.0.
      */
     measure(name: string, value: LengthLike): Id;
     /**
      * A length that no size of the design changes, 0 .. MUSLIN_SIZE_MAX; equal ones are one measure.
-     * muslin_quilt_fixed() in muslin/quilt.h. Since 0.1.
+     * muslin_quilt_fixed() in muslin/quilt.h. Since 1.0.
      */
     fixed(value: LengthLike): Id;
-    /** The sum of factor x measure over n terms (1 .. 64). muslin_quilt_sum() in muslin/quilt.h. Since 0.1. */
+    /** The sum of factor x measure over n terms (1 .. 64). muslin_quilt_sum() in muslin/quilt.h. Since 1.0. */
     sum(terms: readonly QuiltSumSpec[]): Id;
     /**
      * The finished width or height of a node, as a measure: a sash as long as its block, a border as long as the top.
-     * muslin_quilt_extent() in muslin/quilt.h. Since 0.1.
+     * muslin_quilt_extent() in muslin/quilt.h. Since 1.0.
      */
     extent(node: Id, axis: Axis): Id;
     /**
      * The quilt's seam allowance and its take-up, as measures: give them values when solving. muslin_quilt_seam() in
-     * muslin/quilt.h. Since 0.1.
+     * muslin/quilt.h. Since 1.0.
      */
     seam(): { readonly allowance: Id; readonly takeUp: Id };
     /**
      * The name of a fabric or a measure, terminated; measures made without one have none (""). muslin_quilt_name() in
-     * muslin/quilt.h. Since 0.1.
+     * muslin/quilt.h. Since 1.0.
      */
     name(id: Id): string;
-    /** One rectangle of one fabric. muslin_quilt_patch() in muslin/quilt.h. Since 0.1. */
+    /** One rectangle of one fabric. muslin_quilt_patch() in muslin/quilt.h. Since 1.0. */
     patch(spec?: QuiltPatchSpec): Id;
     /**
      * A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
-     * muslin_unit_outlines() draws it and sewn with the quilt's seam. muslin_quilt_unit() in muslin/quilt.h. Since 0.1.
+     * muslin_unit_outlines() draws it and sewn with the quilt's seam. muslin_quilt_unit() in muslin/quilt.h. Since 1.0.
      */
     unit(fabrics: WholeNumbers, spec?: QuiltUnitSpec): Id;
     /**
      * A unit of the caller's own, drawn as shape.h says, outline first, with straight edges and an outline that is an
      * upright rectangle from (0, 0); `fabrics` has one for each piece. muslin_quilt_shape() in muslin/quilt.h. Since
-     * 0.1.
+     * 1.0.
      */
     shape(corners: readonly CornerSpec[], fabrics: WholeNumbers, width: Id, height: Id): Id;
     /**
      * n nodes (1 or more) sewn edge to edge in their order; one alone is itself. muslin_quilt_join() in muslin/quilt.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     join(children: WholeNumbers, spec?: QuiltJoinSpec): Id;
     /**
      * Columns x rows nodes, given row by row from the top: each row joined across, then the rows joined down.
-     * muslin_quilt_grid() in muslin/quilt.h. Since 0.1.
+     * muslin_quilt_grid() in muslin/quilt.h. Since 1.0.
      */
     grid(columns: Whole, rows: Whole, children: WholeNumbers): Id;
     /**
      * One node columns x rows times, turned by a pattern that repeats: turns[(row % pattern_rows) x pattern_columns +
-     * column % pattern_columns] quarter turns, each 0 .. 3. muslin_quilt_repeat() in muslin/quilt.h. Since 0.1.
+     * column % pattern_columns] quarter turns, each 0 .. 3. muslin_quilt_repeat() in muslin/quilt.h. Since 1.0.
      */
     repeat(node: Id, columns: Whole, rows: Whole, turns: WholeNumbers, patternColumns: Whole, patternRows: Whole): Id;
     /**
      * The node turned by quarter_turns (0 .. 3) clockwise: the same sewing, lying another way. muslin_quilt_turn() in
-     * muslin/quilt.h. Since 0.1.
+     * muslin/quilt.h. Since 1.0.
      */
     turn(node: Id, quarterTurns: Whole): Id;
     /**
      * The node's mirror image, left for right: another sewing, whose pieces with hands are cut the other way.
-     * muslin_quilt_mirror() in muslin/quilt.h. Since 0.1.
+     * muslin_quilt_mirror() in muslin/quilt.h. Since 1.0.
      */
     mirror(node: Id): Id;
     /**
      * Both in one step, without a node in between: first mirrored, where `mirrored` is 1 (else 0), then turned
      * clockwise by quarter_turns (0 .. 3), as struct muslin_node tells of a turn. muslin_quilt_lay() in muslin/quilt.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     lay(node: Id, quarterTurns: Whole, mirrored: boolean): Id;
     /**
      * The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge,
-     * which is no mismatch. muslin_quilt_trim() in muslin/quilt.h. Since 0.1.
+     * which is no mismatch. muslin_quilt_trim() in muslin/quilt.h. Since 1.0.
      */
     trim(node: Id, spec?: QuiltTrimSpec): Id;
     /**
      * Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which
      * the first (top to centre) is sewn in part and finished when left is on. muslin_quilt_pinwheel() in
-     * muslin/quilt.h. Since 0.1.
+     * muslin/quilt.h. Since 1.0.
      */
     pinwheel(spec?: QuiltPinwheelSpec): Id;
     /**
      * Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to the
      * outer one, and stitching along the centre stops one allowance from the edge there, so that the corner can be set
-     * in. muslin_quilt_set_in() in muslin/quilt.h. Since 0.1.
+     * in. muslin_quilt_set_in() in muslin/quilt.h. Since 1.0.
      */
     setIn(spec?: QuiltSetInSpec): Id;
     /**
      * Strips sewn on one after the other (n, 0 or more), each as long as what is there: log cabin, courthouse steps,
-     * plain borders. muslin_quilt_logs() in muslin/quilt.h. Since 0.1.
+     * plain borders. muslin_quilt_logs() in muslin/quilt.h. Since 1.0.
      */
     logs(centre: Id, logs: readonly QuiltLogSpec[]): Id;
     /**
      * A border with corners of its own, plain or pieced: sides joined to the centre, then top and bottom with their
-     * corners joined to that. muslin_quilt_surround() in muslin/quilt.h. Since 0.1.
+     * corners joined to that. muslin_quilt_surround() in muslin/quilt.h. Since 1.0.
      */
     surround(spec?: QuiltSurroundSpec): Id;
     /**
      * Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long as
-     * the first block of its row is high, or of its column wide. muslin_quilt_sashed() in muslin/quilt.h. Since 0.1.
+     * the first block of its row is high, or of its column wide. muslin_quilt_sashed() in muslin/quilt.h. Since 1.0.
      */
     sashed(blocks: WholeNumbers, spec?: QuiltSashedSpec): Id;
     /**
      * Blocks on point in diagonal rows, closed by setting triangles. muslin_quilt_diagonal() in muslin/quilt.h. Since
-     * 0.1.
+     * 1.0.
      */
     diagonal(blocks: WholeNumbers, spec?: QuiltDiagonalSpec): Id;
     /**
      * Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
      * three triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the
      * piece, n where there are too few), and closed at both ends by half-triangles. muslin_quilt_sixty() in
-     * muslin/quilt.h. Since 0.1.
+     * muslin/quilt.h. Since 1.0.
      */
     sixty(pieces: readonly QuiltSixtyPieceSpec[], spec?: QuiltSixtySpec): Id;
     /**
      * The id of the fabric, measure or node (sort, enum muslin_sort) with this number, 1 .. as many as there are: what
-     * muslin_id_number() says of it. muslin_quilt_id() in muslin/quilt.h. Since 0.1.
+     * muslin_id_number() says of it. muslin_quilt_id() in muslin/quilt.h. Since 1.0.
      */
     id(sort: Sort, number: Whole): Id;
     /**
      * A fabric, but for its name, which muslin_quilt_name() tells. muslin_quilt_read_fabric() in muslin/quilt.h. Since
-     * 0.1.
+     * 1.0.
      */
     readFabric(fabric: Id): Filled<QuiltFabricSpec>;
-    /** What a measure is, but for its name. muslin_quilt_read_measure() in muslin/quilt.h. Since 0.1. */
+    /** What a measure is, but for its name. muslin_quilt_read_measure() in muslin/quilt.h. Since 1.0. */
     readMeasure(measure: Id): TreeMeasure;
     /**
      * The terms of a sum, in the order in which they were given: ask, then fill. muslin_quilt_read_terms() in
-     * muslin/quilt.h. Since 0.1.
+     * muslin/quilt.h. Since 1.0.
      */
     readTerms(measure: Id): readonly Filled<QuiltSumSpec>[];
-    /** What a node is. muslin_quilt_node() in muslin/quilt.h. Since 0.1. */
+    /** What a node is. muslin_quilt_node() in muslin/quilt.h. Since 1.0. */
     node(node: Id): Node;
     /**
      * The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
-     * left), repeats repeated: ask, then fill. muslin_quilt_children() in muslin/quilt.h. Since 0.1.
+     * left), repeats repeated: ask, then fill. muslin_quilt_children() in muslin/quilt.h. Since 1.0.
      */
     children(node: Id): readonly Id[];
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_patch() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. muslin_quilt_read_patch() in muslin/quilt.h. Since 1.0.
      */
     readPatch(node: Id): Filled<QuiltPatchSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_unit() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. muslin_quilt_read_unit() in muslin/quilt.h. Since 1.0.
      */
     readUnit(node: Id): Filled<QuiltUnitSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_join() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. muslin_quilt_read_join() in muslin/quilt.h. Since 1.0.
      */
     readJoin(node: Id): Filled<QuiltJoinSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_trim() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. muslin_quilt_read_trim() in muslin/quilt.h. Since 1.0.
      */
     readTrim(node: Id): Filled<QuiltTrimSpec>;
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_pinwheel() in muslin/quilt.h. Since
-     * 0.1.
+     * 1.0.
      */
     readPinwheel(node: Id): Filled<QuiltPinwheelSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_set_in() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. muslin_quilt_read_set_in() in muslin/quilt.h. Since 1.0.
      */
     readSetIn(node: Id): Filled<QuiltSetInSpec>;
     /**
      * What a node was made with: each of these reads one kind. muslin_quilt_read_diagonal() in muslin/quilt.h. Since
-     * 0.1.
+     * 1.0.
      */
     readDiagonal(node: Id): Filled<QuiltDiagonalSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_sixty() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. muslin_quilt_read_sixty() in muslin/quilt.h. Since 1.0.
      */
     readSixty(node: Id): Filled<QuiltSixtySpec>;
     /**
      * The pieces of 60 degree rows, from the left, row by row: ask, then fill. muslin_quilt_read_sixty_pieces() in
-     * muslin/quilt.h. Since 0.1.
+     * muslin/quilt.h. Since 1.0.
      */
     readSixtyPieces(node: Id): readonly Filled<QuiltSixtyPieceSpec>[];
-    /** The drawing of a shape: ask, then fill. muslin_quilt_read_shape() in muslin/quilt.h. Since 0.1. */
+    /** The drawing of a shape: ask, then fill. muslin_quilt_read_shape() in muslin/quilt.h. Since 1.0. */
     readShape(node: Id): { readonly corners: readonly Filled<CornerSpec>[]; readonly width: Id; readonly height: Id };
     /**
      * The fabrics of a unit's regions, or of a shape's pieces: ask, then fill. muslin_quilt_read_fabrics() in
-     * muslin/quilt.h. Since 0.1.
+     * muslin/quilt.h. Since 1.0.
      */
     readFabrics(node: Id): readonly Id[];
-    /** How much a quilt holds. muslin_quilt_counts() in muslin/quilt.h. Since 0.1. */
+    /** How much a quilt holds. muslin_quilt_counts() in muslin/quilt.h. Since 1.0. */
     counts(): PartCounts;
 }
 
 /** struct muslin_solution, muslin/solution.h */
 export interface Solution extends Handle {
     /**
-     * How large a node is, how many there are and how they lie. muslin_solution_size() in muslin/solution.h. Since 0.1.
+     * How large a node is, how many there are and how they lie. muslin_solution_size() in muslin/solution.h. Since 1.0.
      */
     size(node: Id): NodeSize;
-    /** The value a measure has in this solution. muslin_solution_value() in muslin/solution.h. Since 0.1. */
+    /** The value a measure has in this solution. muslin_solution_value() in muslin/solution.h. Since 1.0. */
     value(measure: Id): Length;
-    /** The whole at a glance. muslin_solution_totals() in muslin/solution.h. Since 0.1. */
+    /** The whole at a glance. muslin_solution_totals() in muslin/solution.h. Since 1.0. */
     totals(): SolutionTotal;
     /**
      * Every pair of edges that do not meet, each where it is made (once for equal parts), in the order of the nodes.
-     * muslin_solution_misfits() in muslin/solution.h. Since 0.1.
+     * muslin_solution_misfits() in muslin/solution.h. Since 1.0.
      */
     misfits(): readonly Misfit[];
     /**
      * One way from the root to a node: the child numbers to follow. muslin_solution_path() in muslin/solution.h. Since
-     * 0.1.
+     * 1.0.
      */
     path(node: Id): readonly number[];
     /**
      * What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal
      * in all but counts are one row (templates of one shape only). muslin_solution_cuts() in muslin/solution.h. Since
-     * 0.1.
+     * 1.0.
      */
     cuts(): readonly SolutionCut[];
     /**
      * The nodes that need a row of the cut list, in their order; of a strip the join. muslin_solution_cut_nodes() in
-     * muslin/solution.h. Since 0.1.
+     * muslin/solution.h. Since 1.0.
      */
     cutNodes(row: Whole): readonly Id[];
     /**
      * Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the
-     * same allowances at its ends, and a set gives at least one segment. muslin_solution_strip_sets() in
-     * muslin/solution.h. Since 0.1.
+     * same allowances at its ends, and a set gives at least one segment. muslin_solution_stripsets() in
+     * muslin/solution.h. Since 1.0.
      */
-    stripSets(): readonly StripSet[];
+    stripsets(): readonly Stripset[];
     /**
      * The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished size
      * first, then its allowances up to the unfinished size, which is the last row's sum. muslin_solution_explain() in
-     * muslin/solution.h. Since 0.1.
+     * muslin/solution.h. Since 1.0.
      */
     explain(node: Id, axis: Axis): readonly Term[];
     /**
      * The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
      * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners).
-     * muslin_solution_outlines() in muslin/solution.h. Since 0.1.
+     * muslin_solution_outlines() in muslin/solution.h. Since 1.0.
      */
     outlines(node: Id, stage: Stage): IterableIterator<Outline>;
-    /** The steps, a row each, in the order of their nodes. muslin_sewing_steps() in muslin/sewing.h. Since 0.1. */
+    /** The steps, a row each, in the order of their nodes. muslin_sewing_steps() in muslin/sewing.h. Since 1.0. */
     sewingSteps(): readonly SewingStep[];
     /**
      * What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first use.
-     * muslin_sewing_feeds() in muslin/sewing.h. Since 0.1.
+     * muslin_sewing_feeds() in muslin/sewing.h. Since 1.0.
      */
     sewingFeeds(step: Whole): readonly SewingFeed[];
     /**
      * All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
      * seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as muslin_accuracy_row()
      * says; the rounding of on-point and 60 degree parts is not in it. muslin_sewing_totals() in muslin/sewing.h. Since
-     * 0.1.
+     * 1.0.
      */
     sewingTotals(seamError: LengthLike, cutError: LengthLike): SewingTotal;
     /**
      * The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of
      * muslin_solution_outlines() of the root, and which of them touch along an edge (longer than a corner: than 1/1000
-     * in), each pair once, in order, with weight 1. muslin_scatter_touches() in muslin/scatter.h. Since 0.1.
+     * in), each pair once, in order, with weight 1. muslin_scatter_touches() in muslin/scatter.h. Since 1.0.
      */
     scatterTouches(fabric: Id): { readonly rows: readonly Filled<TouchSpec>[]; readonly places: number };
     /**
      * The pieces of one fabric as a request, ask-then-fill: rows of the cut list as said above, `label` the row there,
-     * priority 0. muslin_yardage_pieces() in muslin/yardage.h. Since 0.1.
+     * priority 0. muslin_yardage_pieces() in muslin/yardage.h. Since 1.0.
      */
     yardagePieces(fabric: Id, spec?: YardageSpec): readonly Filled<BlankSpec>[];
 }
 
 /** struct muslin_pressing, muslin/pressing.h */
 export interface Pressing extends Handle {
-    /** How well it nests. muslin_pressing_totals() in muslin/pressing.h. Since 0.1. */
+    /** How well it nests. muslin_pressing_totals() in muslin/pressing.h. Since 1.0. */
     totals(): PressingTotal;
-    /** Every seam of every different node, in their order. muslin_pressing_seams() in muslin/pressing.h. Since 0.1. */
+    /** Every seam of every different node, in their order. muslin_pressing_seams() in muslin/pressing.h. Since 1.0. */
     seams(): readonly PressingSeam[];
     /**
      * Which places take a child the other way: a row for each child with seams, in the order of the nodes.
-     * muslin_pressing_children() in muslin/pressing.h. Since 0.1.
+     * muslin_pressing_children() in muslin/pressing.h. Since 1.0.
      */
     children(): readonly PressingChild[];
     /**
      * The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the
-     * lump. muslin_pressing_exceptions() in muslin/pressing.h. Since 0.1.
+     * lump. muslin_pressing_exceptions() in muslin/pressing.h. Since 1.0.
      */
     exceptions(): readonly PressingException[];
 }
 
 /** struct muslin_cutplan, muslin/cutplan.h */
 export interface Cutplan extends Handle {
-    /** Length or cost, the bound and counts. muslin_cutplan_totals() in muslin/cutplan.h. Since 0.1. */
+    /** Length or cost, the bound and counts. muslin_cutplan_totals() in muslin/cutplan.h. Since 1.0. */
     totals(): CutplanTotal;
     /**
      * The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together; what
-     * a panel or piece of stock holds follows it. muslin_cutplan_strips() in muslin/cutplan.h. Since 0.1.
+     * a panel or piece of stock holds follows it. muslin_cutplan_strips() in muslin/cutplan.h. Since 1.0.
      */
     strips(): readonly CutplanStrip[];
-    /** What each strip holds, from the left, place by place. muslin_cutplan_places() in muslin/cutplan.h. Since 0.1. */
+    /** What each strip holds, from the left, place by place. muslin_cutplan_places() in muslin/cutplan.h. Since 1.0. */
     places(): readonly CutplanPlace[];
     /**
      * Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in the
-     * order of cutting. muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1.
+     * order of cutting. muslin_cutplan_blanks() in muslin/cutplan.h. Since 1.0.
      */
     blanks(first: Whole): readonly CutplanBlank[];
     /**
      * Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the
      * rest of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth
      * one layer beside a JOINED strip that goes round the fold and is not whole. muslin_cutplan_left_overs() in
-     * muslin/cutplan.h. Since 0.1.
+     * muslin/cutplan.h. Since 1.0.
      */
     leftOvers(leastSide: LengthLike): readonly CutplanLeftOver[];
-    /** What becomes of each row of pieces. muslin_cutplan_pieces() in muslin/cutplan.h. Since 0.1. */
+    /** What becomes of each row of pieces. muslin_cutplan_pieces() in muslin/cutplan.h. Since 1.0. */
     pieces(): readonly CutplanPiece[];
     /**
      * How many of each row of stock are used; no rows from a bolt. muslin_cutplan_stock() in muslin/cutplan.h. Since
-     * 0.1.
+     * 1.0.
      */
     stock(): readonly CutplanStockUsed[];
     /**
      * The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose
-     * cloth differs. muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1.
+     * cloth differs. muslin_cutplan_widths() in muslin/cutplan.h. Since 1.0.
      */
-    widths(leastWidth: LengthLike, mostWidth: LengthLike, widths: Whole): readonly CutplanWidth[];
+    widths(leastWidth: LengthLike, mostWidth: LengthLike, widths: Whole, more?: { readonly progress?: Progress }):
+        readonly CutplanWidth[];
     /**
      * The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece.
-     * muslin_cutplan_narrowest() in muslin/cutplan.h. Since 0.1.
+     * muslin_cutplan_narrowest() in muslin/cutplan.h. Since 1.0.
      */
     narrowest(): Length;
     /**
      * What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what is
-     * missing left out. muslin_cutplan_sizes() in muslin/cutplan.h. Since 0.1.
+     * missing left out. muslin_cutplan_sizes() in muslin/cutplan.h. Since 1.0.
      */
     sizes(): readonly CutplanSize[];
     /**
      * The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high.
-     * muslin_cutplan_ways() in muslin/cutplan.h. Since 0.1.
+     * muslin_cutplan_ways() in muslin/cutplan.h. Since 1.0.
      */
     ways(): readonly CutplanWay[];
     /**
      * Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack
-     * its strips shows, or has a bound not below the plan's. muslin_cutplan_cases() in muslin/cutplan.h. Since 0.1.
+     * its strips shows, or has a bound not below the plan's. muslin_cutplan_cases() in muslin/cutplan.h. Since 1.0.
      */
     cases(): readonly CutplanCase[];
     /**
      * The worths that prove a case, one for each size, each condition on the way to the case, and each stock.
-     * muslin_cutplan_worths() in muslin/cutplan.h. Since 0.1.
+     * muslin_cutplan_worths() in muslin/cutplan.h. Since 1.0.
      */
     worths(ofCase: Whole): { readonly rows: readonly CutplanWorth[]; readonly scale: bigint };
     /**
      * Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
-     * search. muslin_cutplan_check() in muslin/cutplan.h. Since 0.1.
+     * search. muslin_cutplan_check() in muslin/cutplan.h. Since 1.0.
      */
-    check(): CutplanChecked;
+    check(more?: { readonly progress?: Progress }): CutplanChecked;
 }
 
 /** struct muslin_yardage, muslin/yardage.h */
 export interface Yardage extends Handle {
     /**
      * A row for each fabric of which something is cut, in the order in which the fabrics were made.
-     * muslin_yardage_fabrics() in muslin/yardage.h. Since 0.1.
+     * muslin_yardage_fabrics() in muslin/yardage.h. Since 1.0.
      */
     fabrics(): readonly FabricYardage[];
     /**
      * The plan of a row of muslin_yardage_fabrics(); it lives as long as the yardage, and is not freed by itself.
-     * muslin_yardage_plan() in muslin/yardage.h. Since 0.1.
+     * muslin_yardage_plan() in muslin/yardage.h. Since 1.0.
      */
     plan(row: Whole): Cutplan;
 }
@@ -6173,14 +6225,14 @@ export interface Calls {
     readonly Quilt: {
         /**
          * An empty quilt, with two measures: its seam allowance and its take-up. muslin_quilt_create() in
-         * muslin/quilt.h. Since 0.1.
+         * muslin/quilt.h. Since 1.0.
          */
         new (spec?: QuiltSpec): Quilt;
     };
     readonly Solution: {
         /**
          * Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that
-         * measures and fabrics have. muslin_solution_create() in muslin/solution.h. Since 0.1.
+         * measures and fabrics have. muslin_solution_create() in muslin/solution.h. Since 1.0.
          */
         new (quilt: Quilt, root: Id, spec?: SolutionSpec & { readonly values?: readonly SolutionValueSpec[] }):
             Solution;
@@ -6188,14 +6240,14 @@ export interface Calls {
     readonly Pressing: {
         /**
          * A plan for the whole solution, which it reads and which must outlive it. muslin_pressing_create() in
-         * muslin/pressing.h. Since 0.1.
+         * muslin/pressing.h. Since 1.0.
          */
-        new (solution: Solution, spec?: PressingSpec): Pressing;
+        new (solution: Solution, spec?: PressingSpec & { readonly progress?: Progress }): Pressing;
     };
     readonly Cutplan: {
         /**
          * A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
-         * muslin_cutplan_stock_spec. muslin_cutplan_create() in muslin/cutplan.h. Since 0.1.
+         * muslin_cutplan_stock_spec. muslin_cutplan_create() in muslin/cutplan.h. Since 1.0.
          */
         new (pieces: readonly BlankSpec[], spec?: CutplanSpec & { readonly stock?: readonly CutplanStockSpec[];
             readonly progress?: Progress }): Cutplan;
@@ -6203,683 +6255,683 @@ export interface Calls {
     readonly Yardage: {
         /**
          * The whole way, for every fabric of which something is cut, with n rows of extra cuts. muslin_yardage_create()
-         * in muslin/yardage.h. Since 0.1.
+         * in muslin/yardage.h. Since 1.0.
          */
         new (solution: Solution, cuts: readonly ExtraCutSpec[], spec?: YardageSpec & { readonly progress?: Progress }):
             Yardage;
     };
     /**
      * The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
-     * whether headers and library belong together. muslin_version() in muslin/base.h. Since 0.1.
+     * whether headers and library belong together. muslin_version() in muslin/base.h. Since 1.0.
      */
     version(): number;
-    /** The same as text, for instance "0.1.0". muslin_version_text() in muslin/base.h. Since 0.1. */
+    /** The same as text, for instance "1.0.0". muslin_version_text() in muslin/base.h. Since 1.0. */
     versionText(): string;
-    /** How many statuses this library knows. muslin_status_count() in muslin/base.h. Since 0.1. */
+    /** How many statuses this library knows. muslin_status_count() in muslin/base.h. Since 1.0. */
     statusCount(): number;
     /**
      * The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number
-     * outside the list. muslin_status_name() in muslin/base.h. Since 0.1.
+     * outside the list. muslin_status_name() in muslin/base.h. Since 1.0.
      */
     statusName(status: Status): string;
     /**
      * One plain English sentence on what the status means and what to do. muslin_status_sentence() in muslin/base.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     statusSentence(status: Status): string;
     /**
      * How many arguments this library can name, numbered 0 .. count - 1. muslin_argument_count() in muslin/base.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     argumentCount(): number;
     /**
      * The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the
-     * list. muslin_argument_words() in muslin/base.h. Since 0.1.
+     * list. muslin_argument_words() in muslin/base.h. Since 1.0.
      */
     argumentWords(argument: Argument): string;
     /**
      * How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. muslin_warning_count() in
-     * muslin/base.h. Since 0.1.
+     * muslin/base.h. Since 1.0.
      */
     warningCount(): number;
     /**
      * The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything
-     * that is not exactly one known bit. muslin_warning_name() in muslin/base.h. Since 0.1.
+     * that is not exactly one known bit. muslin_warning_name() in muslin/base.h. Since 1.0.
      */
     warningName(warning: Warning): string;
     /**
      * One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit.
-     * muslin_warning_sentence() in muslin/base.h. Since 0.1.
+     * muslin_warning_sentence() in muslin/base.h. Since 1.0.
      */
     warningSentence(warning: Warning): string;
     /**
      * Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
-     * flags, ticks per unit. muslin_constant_count() in muslin/base.h. Since 0.1.
+     * flags, ticks per unit. muslin_constant_count() in muslin/base.h. Since 1.0.
      */
     constantCount(): number;
     /**
      * Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
-     * flags, ticks per unit. muslin_constant_name() in muslin/base.h. Since 0.1.
+     * flags, ticks per unit. muslin_constant_name() in muslin/base.h. Since 1.0.
      */
     constantName(index: Whole): string;
     /**
      * Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
-     * flags, ticks per unit. muslin_constant_value() in muslin/base.h. Since 0.1.
+     * flags, ticks per unit. muslin_constant_value() in muslin/base.h. Since 1.0.
      */
     constantValue(index: Whole): number;
-    /** a + b. muslin_length_add() in muslin/length.h. Since 0.1. */
+    /** a + b. muslin_length_add() in muslin/length.h. Since 1.0. */
     lengthAdd(a: LengthLike, b: LengthLike): Length;
-    /** a - b, which may be negative. muslin_length_subtract() in muslin/length.h. Since 0.1. */
+    /** a - b, which may be negative. muslin_length_subtract() in muslin/length.h. Since 1.0. */
     lengthSubtract(a: LengthLike, b: LengthLike): Length;
-    /** a x factor, factor any int64_t. muslin_length_multiply() in muslin/length.h. Since 0.1. */
+    /** a x factor, factor any int64_t. muslin_length_multiply() in muslin/length.h. Since 1.0. */
     lengthMultiply(a: LengthLike, factor: Whole): Length;
-    /** a / divisor, rounded as asked. muslin_length_divide() in muslin/length.h. Since 0.1. */
+    /** a / divisor, rounded as asked. muslin_length_divide() in muslin/length.h. Since 1.0. */
     lengthDivide(a: LengthLike, divisor: Whole, rounding?: RoundingSpec): Rounded;
     /**
      * a x numerator / denominator, rounded once, as asked; the product is never cut short on the way.
-     * muslin_length_scale() in muslin/length.h. Since 0.1.
+     * muslin_length_scale() in muslin/length.h. Since 1.0.
      */
     lengthScale(a: LengthLike, numerator: Whole, denominator: Whole, rounding?: RoundingSpec): Rounded;
-    /** a brought to the grid. muslin_length_snap() in muslin/length.h. Since 0.1. */
+    /** a brought to the grid. muslin_length_snap() in muslin/length.h. Since 1.0. */
     lengthSnap(a: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
-     * -1, 0 or 1 as a is less than, equal to or greater than b. muslin_length_compare() in muslin/length.h. Since 0.1.
+     * -1, 0 or 1 as a is less than, equal to or greater than b. muslin_length_compare() in muslin/length.h. Since 1.0.
      */
     lengthCompare(a: LengthLike, b: LengthLike): number;
     /**
      * The sum of n lengths; the status does not depend on their order, because partial sums may pass the range, and any
      * length out of range gives MUSLIN_ERR_RANGE before MUSLIN_ERR_OVERFLOW is considered. muslin_length_sum() in
-     * muslin/length.h. Since 0.1.
+     * muslin/length.h. Since 1.0.
      */
     lengthSum(values: LengthsLike): Length;
     /**
-     * The sum of lengths[i] x counts[i]; order-independent as above. muslin_length_dot() in muslin/length.h. Since 0.1.
+     * The sum of lengths[i] x counts[i]; order-independent as above. muslin_length_dot() in muslin/length.h. Since 1.0.
      */
     lengthDot(lengths: LengthsLike, counts: WholeNumbers): Length;
-    /** One call for n values. muslin_length_add_n() in muslin/length.h. Since 0.1. */
+    /** One call for n values. muslin_length_add_n() in muslin/length.h. Since 1.0. */
     lengthAddN(a: LengthsLike, b: LengthsLike, statuses?: Int32Array): BigInt64Array;
-    /** One call for n values. muslin_length_subtract_n() in muslin/length.h. Since 0.1. */
+    /** One call for n values. muslin_length_subtract_n() in muslin/length.h. Since 1.0. */
     lengthSubtractN(a: LengthsLike, b: LengthsLike, statuses?: Int32Array): BigInt64Array;
-    /** One call for n values. muslin_length_multiply_n() in muslin/length.h. Since 0.1. */
+    /** One call for n values. muslin_length_multiply_n() in muslin/length.h. Since 1.0. */
     lengthMultiplyN(a: LengthsLike, factors: WholeNumbers, statuses?: Int32Array): BigInt64Array;
-    /** a[i] x numerator / denominator, each rounded as asked. muslin_length_scale_n() in muslin/length.h. Since 0.1. */
+    /** a[i] x numerator / denominator, each rounded as asked. muslin_length_scale_n() in muslin/length.h. Since 1.0. */
     lengthScaleN(a: LengthsLike, numerator: Whole, denominator: Whole, rounding?: RoundingSpec, statuses?: Int32Array):
         BigInt64Array;
-    /** a[i], each brought to the grid. muslin_length_snap_n() in muslin/length.h. Since 0.1. */
+    /** a[i], each brought to the grid. muslin_length_snap_n() in muslin/length.h. Since 1.0. */
     lengthSnapN(a: LengthsLike, rounding?: RoundingSpec, statuses?: Int32Array): BigInt64Array;
-    /** a x sqrt 2, the diagonal of a square. muslin_length_times_root2() in muslin/length.h. Since 0.1. */
+    /** a x sqrt 2, the diagonal of a square. muslin_length_times_root2() in muslin/length.h. Since 1.0. */
     lengthTimesRoot2(a: LengthLike, rounding?: RoundingSpec): Rounded;
-    /** a / sqrt 2, the side of a square with diagonal a. muslin_length_over_root2() in muslin/length.h. Since 0.1. */
+    /** a / sqrt 2, the side of a square with diagonal a. muslin_length_over_root2() in muslin/length.h. Since 1.0. */
     lengthOverRoot2(a: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
      * a x sqrt 3 / 2, the height of an equilateral triangle with side a. muslin_length_equilateral_height() in
-     * muslin/length.h. Since 0.1.
+     * muslin/length.h. Since 1.0.
      */
     lengthEquilateralHeight(a: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
      * 2 a / sqrt 3, the side of an equilateral triangle with height a. muslin_length_equilateral_side() in
-     * muslin/length.h. Since 0.1.
+     * muslin/length.h. Since 1.0.
      */
     lengthEquilateralSide(a: LengthLike, rounding?: RoundingSpec): Rounded;
-    /** sqrt(a x a + b x b). muslin_length_hypotenuse() in muslin/length.h. Since 0.1. */
+    /** sqrt(a x a + b x b). muslin_length_hypotenuse() in muslin/length.h. Since 1.0. */
     lengthHypotenuse(a: LengthLike, b: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
      * The side of the square that has this area, in doubled square ticks (2 x width x height), 0 .. 2^61.
-     * muslin_length_root_of_area() in muslin/length.h. Since 0.1.
+     * muslin_length_root_of_area() in muslin/length.h. Since 1.0.
      */
     lengthRootOfArea(area: Whole, rounding?: RoundingSpec): Rounded;
     /**
      * The length of one unit in ticks (exact for all six); 0 for anything else. muslin_length_unit_ticks() in
-     * muslin/length.h. Since 0.1.
+     * muslin/length.h. Since 1.0.
      */
     lengthUnitTicks(unit: LengthUnit): Length;
     /**
      * The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. muslin_length_unit_word()
-     * in muslin/length.h. Since 0.1.
+     * in muslin/length.h. Since 1.0.
      */
     lengthUnitWord(unit: LengthUnit): string;
     /**
-     * Reads one length from `length` bytes of UTF-8 text, which need not be terminated. muslin_length_parse() in
-     * muslin/length.h. Since 0.1.
+     * Reads one length from `bytes` bytes of UTF-8 text, which need not be terminated. muslin_length_parse() in
+     * muslin/length.h. Since 1.0.
      */
     lengthParse(text: string, spec?: ParseSpec): Parsed;
-    /** Writes the length as terminated text. muslin_length_format() in muslin/length.h. Since 0.1. */
+    /** Writes the length as terminated text. muslin_length_format() in muslin/length.h. Since 1.0. */
     lengthFormat(a: LengthLike, spec?: FormatSpec): Formatted;
     /**
      * The cut size of a piece that shall finish at `finished` (0 .. MUSLIN_SIZE_MAX) and is sewn into its neighbours on
-     * both sides: finished + 2 s + u. muslin_seam_cut_from_finished() in muslin/seam.h. Since 0.1.
+     * both sides: finished + 2 s + u. muslin_seam_cut_from_finished() in muslin/seam.h. Since 1.0.
      */
     seamCutFromFinished(finished: LengthLike, seam?: SeamSpec): Length;
     /**
      * The finished size of a cut piece or an unfinished unit (`cut`, 0 .. MUSLIN_SIZE_MAX): cut - 2 s - u.
-     * muslin_seam_finished_from_cut() in muslin/seam.h. Since 0.1.
+     * muslin_seam_finished_from_cut() in muslin/seam.h. Since 1.0.
      */
     seamFinishedFromCut(cut: LengthLike, seam?: SeamSpec): Length;
     /**
      * Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
      * and the call succeeds, without it stops at the first failing element and says which in failed.
-     * muslin_seam_cut_from_finished_n() in muslin/seam.h. Since 0.1.
+     * muslin_seam_cut_from_finished_n() in muslin/seam.h. Since 1.0.
      */
     seamCutFromFinishedN(finished: LengthsLike, seam?: SeamSpec, statuses?: Int32Array): BigInt64Array;
     /**
      * Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
      * and the call succeeds, without it stops at the first failing element and says which in failed.
-     * muslin_seam_finished_from_cut_n() in muslin/seam.h. Since 0.1.
+     * muslin_seam_finished_from_cut_n() in muslin/seam.h. Since 1.0.
      */
     seamFinishedFromCutN(cut: LengthsLike, seam?: SeamSpec, statuses?: Int32Array): BigInt64Array;
     /**
      * Cut size of a piece with different allowances on its four edges, and the share of it that the seams swallow.
-     * muslin_seam_piece() in muslin/seam.h. Since 0.1.
+     * muslin_seam_piece() in muslin/seam.h. Since 1.0.
      */
     seamPiece(spec?: PieceSpec): Piece;
     /**
      * Equal pieces sewn side by side: a row of patches or the width of a strip set. muslin_seam_row_equal() in
-     * muslin/seam.h. Since 0.1.
+     * muslin/seam.h. Since 1.0.
      */
     seamRowEqual(cut: LengthLike, pieces: Whole, seam?: SeamSpec): SewnRow;
     /**
      * The same for n pieces of unequal cut size; the problem's `at` names the first offending piece. muslin_seam_row()
-     * in muslin/seam.h. Since 0.1.
+     * in muslin/seam.h. Since 1.0.
      */
     seamRow(cuts: LengthsLike, seam?: SeamSpec): SewnRow;
     /**
      * Backwards: the cut width of `pieces` (1 .. MUSLIN_COUNT_MAX) equal strips that together shall finish at
      * `finished`: finished / pieces + 2 s + u, rounded once, as asked. muslin_seam_strip_for_finished() in
-     * muslin/seam.h. Since 0.1.
+     * muslin/seam.h. Since 1.0.
      */
     seamStripForFinished(finished: LengthLike, pieces: Whole, seam?: SeamSpec, rounding?: RoundingSpec): Rounded;
     /**
      * A cut size resized with its block: take the seams off, scale by numerator / denominator (both 1 .. INT64_MAX),
-     * put them back on, rounded once, as asked. muslin_seam_resize_cut() in muslin/seam.h. Since 0.1.
+     * put them back on, rounded once, as asked. muslin_seam_resize_cut() in muslin/seam.h. Since 1.0.
      */
     seamResizeCut(cut: LengthLike, numerator: Whole, denominator: Whole, seam?: SeamSpec, rounding?: RoundingSpec):
         Rounded;
     /**
      * The effective allowance from a measured set of n strips or a test trio: cuts as cut, `measured` the unfinished
      * width edge to edge, `stitched` the allowance one meant to sew. muslin_seam_calibrate() in muslin/seam.h. Since
-     * 0.1.
+     * 1.0.
      */
     seamCalibrate(cuts: LengthsLike, measured: LengthLike, stitched: LengthLike): Calibration;
     /**
      * The carry-on plan: sets that came out wrong are kept, and a later piece planned at c is cut to suit.
-     * muslin_seam_carry_on() in muslin/seam.h. Since 0.1.
+     * muslin_seam_carry_on() in muslin/seam.h. Since 1.0.
      */
     seamCarryOn(spec?: CarryOnSpec, rounding?: RoundingSpec): Rounded;
     /**
      * How far a row is off when each of `seams` (0 .. MUSLIN_COUNT_MAX) seams is off by `error_per_seam`
-     * (+-MUSLIN_SIZE_MAX): error x seams. muslin_seam_error_total() in muslin/seam.h. Since 0.1.
+     * (+-MUSLIN_SIZE_MAX): error x seams. muslin_seam_error_total() in muslin/seam.h. Since 1.0.
      */
     seamErrorTotal(errorPerSeam: LengthLike, seams: Whole): Length;
     /**
      * The largest error per seam, either way, that keeps the total within `tolerance` (0 .. MUSLIN_SIZE_MAX): tolerance
-     * / seams, down to a tick. muslin_seam_error_limit() in muslin/seam.h. Since 0.1.
+     * / seams, down to a tick. muslin_seam_error_limit() in muslin/seam.h. Since 1.0.
      */
     seamErrorLimit(tolerance: LengthLike, seams: Whole): Length;
     /**
      * The share of fabric that disappears into seams, in ppm to the nearest, ties up: (cut - finished) / cut, for any
      * two areas in doubled square ticks (a patch, a strip set, a whole top). muslin_seam_share() in muslin/seam.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     seamShare(cutArea: Whole, finishedArea: Whole): number;
-    /** How far off a row of pieces may be. muslin_accuracy_row() in muslin/accuracy.h. Since 0.1. */
+    /** How far off a row of pieces may be. muslin_accuracy_row() in muslin/accuracy.h. Since 1.0. */
     accuracyRow(spec?: AccuracyRowSpec): AccuracyRowErrors;
     /**
      * How far off a block and a top of such blocks may be, in a straight setting without sashing (for other rows count
-     * pieces and seams and ask muslin_accuracy_row()). muslin_accuracy_top() in muslin/accuracy.h. Since 0.1.
+     * pieces and seams and ask muslin_accuracy_row()). muslin_accuracy_top() in muslin/accuracy.h. Since 1.0.
      */
     accuracyTop(spec?: AccuracyTopSpec): AccuracyTopErrors;
-    /** Whether the seams of two neighbouring rows meet. muslin_accuracy_meet() in muslin/accuracy.h. Since 0.1. */
+    /** Whether the seams of two neighbouring rows meet. muslin_accuracy_meet() in muslin/accuracy.h. Since 1.0. */
     accuracyMeet(spec?: AccuracyMeetSpec): AccuracyMeeting;
     /**
      * Dimensional change in ppm to the nearest, negative when it shrank. muslin_shrinkage_change() in
-     * muslin/shrinkage.h. Since 0.1.
+     * muslin/shrinkage.h. Since 1.0.
      */
     shrinkageChange(before: LengthLike, after: LengthLike): number;
     /**
      * Both directions and the area of something measured before and after. muslin_shrinkage_measure() in
-     * muslin/shrinkage.h. Since 0.1.
+     * muslin/shrinkage.h. Since 1.0.
      */
     shrinkageMeasure(spec?: WashSpec): WashChange;
     /**
      * From the size wanted in the end to the size to make: width and length are what the quilt shall measure when
-     * quilted and washed. muslin_shrinkage_size_to_make() in muslin/shrinkage.h. Since 0.1.
+     * quilted and washed. muslin_shrinkage_size_to_make() in muslin/shrinkage.h. Since 1.0.
      */
     shrinkageSizeToMake(spec?: ShrinkageSpec, rounding?: RoundingSpec): SizeToMake;
     /**
      * Backwards: what a made size (width and length of the spec) becomes by quilting and washing.
-     * muslin_shrinkage_becomes() in muslin/shrinkage.h. Since 0.1.
+     * muslin_shrinkage_becomes() in muslin/shrinkage.h. Since 1.0.
      */
     shrinkageBecomes(spec?: ShrinkageSpec, rounding?: RoundingSpec): WashedSize;
     /**
      * The size to make straight from a measured sample, without a percentage between that could be rounded: target x
-     * before / after, rounded once, as asked. muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 0.1.
+     * before / after, rounded once, as asked. muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 1.0.
      */
     shrinkageFromSample(before: LengthLike, after: LengthLike, target: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
      * The share to reckon with when fabric and batting shrink differently. muslin_shrinkage_governs() in
-     * muslin/shrinkage.h. Since 0.1.
+     * muslin/shrinkage.h. Since 1.0.
      */
     shrinkageGoverns(fabric: Whole, batting: Whole, governingRule: GoverningRule): Governing;
-    /** What to wash so that enough cloth is left. muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 0.1. */
+    /** What to wash so that enough cloth is left. muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 1.0. */
     shrinkagePrewash(spec?: PrewashSpec): Prewash;
     /**
      * Usable width from the labelled width (1 .. MUSLIN_SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down to
-     * a tick. muslin_fabric_usable_width() in muslin/fabric.h. Since 0.1.
+     * a tick. muslin_fabric_usable_width() in muslin/fabric.h. Since 1.0.
      */
     fabricUsableWidth(labelled: LengthLike, selvage: LengthLike, shrinkage: Whole): Length;
-    /** From a length needed to a length bought. muslin_fabric_purchase() in muslin/fabric.h. Since 0.1. */
+    /** From a length needed to a length bought. muslin_fabric_purchase() in muslin/fabric.h. Since 1.0. */
     fabricPurchase(spec?: PurchaseSpec): Purchase;
     /**
      * How many pieces a cloth gives in a plain grid: floor(width / a) x floor(length / b), losses taken off first.
-     * muslin_fabric_pieces() in muslin/fabric.h. Since 0.1.
+     * muslin_fabric_pieces() in muslin/fabric.h. Since 1.0.
      */
     fabricPieces(spec?: ClothSpec): ClothPieces;
     /**
      * Pieces wanted -> strips across the width -> length of cloth. muslin_fabric_strips() in muslin/fabric.h. Since
-     * 0.1.
+     * 1.0.
      */
     fabricStrips(spec?: StripsSpec): Strips;
     /**
      * The least length of cloth whose area is `area` (doubled square ticks, 0 .. MUSLIN_LENGTH_MAX) at this usable
      * width (1 .. MUSLIN_SIZE_MAX): area / (2 x width), up to a tick. muslin_fabric_area_bound() in muslin/fabric.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     fabricAreaBound(area: Whole, usableWidth: LengthLike): Length;
     /**
      * The size that the arithmetic must use when one lines up the tips (align MUSLIN_EDGE_PINKED_TIPS) or the valleys
      * (MUSLIN_EDGE_PINKED_VALLEYS) throughout: a pinked size measured at the other point changes by two depths each
      * way, one for each of two edges; a straight edge changes nothing. muslin_stock_size() in muslin/fabric.h. Since
-     * 0.1.
+     * 1.0.
      */
     stockSize(stock: StockSpec, align: Edge): { readonly width: Length; readonly length: Length };
     /**
      * Strips of cut width strip_cut (1 or more) from stock, cut across its width (each strip as long as the stock is
-     * wide). muslin_stock_strips() in muslin/fabric.h. Since 0.1.
+     * wide). muslin_stock_strips() in muslin/fabric.h. Since 1.0.
      */
     stockStrips(stock: StockSpec, stripCut: LengthLike, stripsWanted: Whole): StockYield;
     /**
      * What to say when these fabrics meet in one top: a sum of enum muslin_warning bits. muslin_stock_check() in
-     * muslin/fabric.h. Since 0.1.
+     * muslin/fabric.h. Since 1.0.
      */
     stockCheck(rows: readonly StockSpec[]): readonly Warning[];
     /**
      * allowed becomes 1 when a piece of this print may lie turned by so many quarter turns (0 .. 3, else
      * MUSLIN_ERR_RANGE) without showing it, else 0: without direction any; two-way and stripes a half turn; one-way no
-     * turn. muslin_print_may_turn() in muslin/fabric.h. Since 0.1.
+     * turn. muslin_print_may_turn() in muslin/fabric.h. Since 1.0.
      */
     printMayTurn(print: Print, quarterTurns: Whole): boolean;
-    /** Windows wanted -> repeats -> length of cloth. muslin_motif_plan() in muslin/motif.h. Since 0.1. */
+    /** Windows wanted -> repeats -> length of cloth. muslin_motif_plan() in muslin/motif.h. Since 1.0. */
     motifPlan(spec?: MotifSpec): Motif;
     /**
      * Windows that a cloth so long (0 .. MUSLIN_SIZE_MAX) gives, counted as in muslin_motif_plan(); spec->pieces is not
-     * used, but must be in its range. muslin_motif_from_cloth() in muslin/motif.h. Since 0.1.
+     * used, but must be in its range. muslin_motif_from_cloth() in muslin/motif.h. Since 1.0.
      */
     motifFromCloth(clothLength: LengthLike, spec?: MotifSpec): MotifYield;
     /**
      * Cloth for stacks of identical pieces: it is cut into `layers` lengths of whole repeats that begin at the same
      * place of the print; they are laid on each other so that the print matches, and strips and pieces are cut through
-     * all of them at once. muslin_stack_plan() in muslin/motif.h. Since 0.1.
+     * all of them at once. muslin_stack_plan() in muslin/motif.h. Since 1.0.
      */
     stackPlan(spec?: StackSpec): Stack;
-    /** How many rows a table has. muslin_reference_count() in muslin/reference.h. Since 0.1. */
+    /** How many rows a table has. muslin_reference_count() in muslin/reference.h. Since 1.0. */
     referenceCount(table: Table): number;
-    /** Row `index`, from 0, of a table. muslin_reference_row() in muslin/reference.h. Since 0.1. */
+    /** Row `index`, from 0, of a table. muslin_reference_row() in muslin/reference.h. Since 1.0. */
     referenceRow(table: Table, index: Whole): Reference;
     /**
      * A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
      * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know,
      * above all where other lists disagree, or "" where there is nothing to say. muslin_reference_name() in
-     * muslin/reference.h. Since 0.1.
+     * muslin/reference.h. Since 1.0.
      */
     referenceName(table: Table, index: Whole): string;
     /**
      * A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
      * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know,
      * above all where other lists disagree, or "" where there is nothing to say. muslin_reference_source() in
-     * muslin/reference.h. Since 0.1.
+     * muslin/reference.h. Since 1.0.
      */
     referenceSource(table: Table, index: Whole): string;
     /**
      * A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
      * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know,
      * above all where other lists disagree, or "" where there is nothing to say. muslin_reference_note() in
-     * muslin/reference.h. Since 0.1.
+     * muslin/reference.h. Since 1.0.
      */
     referenceNote(table: Table, index: Whole): string;
-    /** How many segments one set gives. muslin_stripset_yield() in muslin/stripset.h. Since 0.1. */
+    /** How many segments one set gives. muslin_stripset_yield() in muslin/stripset.h. Since 1.0. */
     stripsetYield(spec?: YieldSpec): Yield;
     /**
      * The usable length that a set of strips shares, the shortest, with its index (the first of equals); warnings gets
-     * MUSLIN_WARN_MIXED_WIDTHS when they differ, else 0. muslin_stripset_shortest() in muslin/stripset.h. Since 0.1.
+     * MUSLIN_WARN_MIXED_WIDTHS when they differ, else 0. muslin_stripset_shortest() in muslin/stripset.h. Since 1.0.
      */
     stripsetShortest(lengths: LengthsLike): { readonly shortest: Length; readonly index: number; readonly warnings:
         readonly Warning[] };
     /**
      * Segments wanted -> sets -> strips -> bundles or a length of cloth. muslin_stripset_need() in muslin/stripset.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     stripsetNeed(spec?: NeedSpec): Need;
     /**
      * Strips in hand -> sets -> segments -> blocks -> tops, and what is left over. muslin_stripset_harvest() in
-     * muslin/stripset.h. Since 0.1.
+     * muslin/stripset.h. Since 1.0.
      */
     stripsetHarvest(spec?: HarvestSpec): Harvest;
     /**
      * With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 sets becomes sets_wanted.
-     * muslin_stripset_prints() in muslin/stripset.h. Since 0.1.
+     * muslin_stripset_prints() in muslin/stripset.h. Since 1.0.
      */
     stripsetPrints(rows: readonly StripsetPrint[], setsWanted: Whole): { readonly rows:
         readonly Filled<StripsetPrint>[]; readonly sets: number; readonly scarcest: number };
     /**
      * Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as
-     * the piece is along the cloth, added up. muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
+     * the piece is along the cloth, added up. muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 1.0.
      */
-    cutlistFromYardage(rows: readonly CutlistPieceSpec[], spec?: CutlistSpec): CutlistYardage;
+    cutlistFromYardage(pieces: readonly CutlistPieceSpec[], spec?: CutlistSpec): CutlistYardage;
     /**
      * How each row is cut then (ask-then-fill): n rows in the order of the list. muslin_cutlist_yardage_rows() in
-     * muslin/cutlist.h. Since 0.1.
+     * muslin/cutlist.h. Since 1.0.
      */
-    cutlistYardageRows(rows: readonly CutlistPieceSpec[], spec?: CutlistSpec): readonly CutlistRow[];
+    cutlistYardageRows(pieces: readonly CutlistPieceSpec[], spec?: CutlistSpec): readonly CutlistRow[];
     /**
      * The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth.
-     * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1.
+     * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 1.0.
      */
-    cutlistFromStock(rows: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistStock;
+    cutlistFromStock(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistStock;
     /**
      * How each row is cut then (ask-then-fill): n rows in the order of the list. muslin_cutlist_stock_rows() in
-     * muslin/cutlist.h. Since 0.1.
+     * muslin/cutlist.h. Since 1.0.
      */
-    cutlistStockRows(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
+    cutlistStockRows(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
     /**
      * Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
      * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
-     * from the last. muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1.
+     * from the last. muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 1.0.
      */
-    cutlistStockParts(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistPart[];
+    cutlistStockParts(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistPart[];
     /**
      * How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
      * taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list.
-     * muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1.
+     * muslin_cutlist_lists_from_stock() in muslin/cutlist.h. Since 1.0.
      */
-    cutlistSetsFromStock(rows: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistSets;
+    cutlistListsFromStock(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistLists;
     /**
      * How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
-     * another way than for one list. muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1.
+     * another way than for one list. muslin_cutlist_lists_rows() in muslin/cutlist.h. Since 1.0.
      */
-    cutlistSetsRows(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
+    cutlistListsRows(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
     /**
      * The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
-     * better is the caller's to say. muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1.
+     * better is the caller's to say. muslin_cutlist_substitute() in muslin/cutlist.h. Since 1.0.
      */
-    cutlistSubstitute(rows: readonly CutlistPieceSpec[], prints: Whole, stock?: StockSpec): Substitution;
+    cutlistSubstitute(pieces: readonly CutlistPieceSpec[], prints: Whole, stock?: StockSpec): Substitution;
     /**
      * Whether the drawing is a unit: outline and pieces are simple shapes that run counter-clockwise, and the pieces
-     * cover the outline exactly once. muslin_shape_check() in muslin/shape.h. Since 0.1.
+     * cover the outline exactly once. muslin_shape_check() in muslin/shape.h. Since 1.0.
      */
     shapeCheck(corners: readonly CornerSpec[]): Shape;
     /**
      * The template of one piece as cut: each edge moved out by its effective allowance, each corner where the moved
-     * edges meet, x and y rounded on their own to the grid. muslin_shape_template() in muslin/shape.h. Since 0.1.
+     * edges meet, x and y rounded on their own to the grid. muslin_shape_template() in muslin/shape.h. Since 1.0.
      */
     shapeTemplate(corners: readonly CornerSpec[], piece: Whole, rounding?: RoundingSpec): readonly TemplateCorner[];
     /**
      * What one needs to know before cutting a piece: areas, the rectangle to cut it from, grain. muslin_shape_measure()
-     * in muslin/shape.h. Since 0.1.
+     * in muslin/shape.h. Since 1.0.
      */
     shapeMeasure(corners: readonly CornerSpec[], spec?: ShapePieceSpec, rounding?: RoundingSpec): ShapePiece;
     /**
      * The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_SIZE_MAX) all round when one of its
      * straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
      * starts (a row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE).
-     * muslin_shape_foundation() in muslin/shape.h. Since 0.1.
+     * muslin_shape_foundation() in muslin/shape.h. Since 1.0.
      */
     shapeFoundation(corners: readonly CornerSpec[], corner: Whole, margin: LengthLike, rounding?: RoundingSpec): {
         readonly along: Length; readonly across: Length };
     /**
      * The two pieces of a square with a quarter circle about one corner: the convex one (a slice of the disc) and the
-     * concave one (the background). muslin_shape_quarter_circle() in muslin/shape.h. Since 0.1.
+     * concave one (the background). muslin_shape_quarter_circle() in muslin/shape.h. Since 1.0.
      */
     shapeQuarterCircle(spec?: QuarterCircleSpec, rounding?: RoundingSpec): QuarterCircle;
     /**
      * The length of an arc of so many quarter turns (1 .. 4) of a circle: radius x pi / 2 x quarter_turns.
-     * muslin_arc_length() in muslin/shape.h. Since 0.1.
+     * muslin_arc_length() in muslin/shape.h. Since 1.0.
      */
     arcLength(radius: LengthLike, quarterTurns: Whole, rounding?: RoundingSpec): Rounded;
     /**
      * The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else MUSLIN_ERR_CHOICE) from
      * one of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it.
-     * muslin_shape_regular_polygon() in muslin/shape.h. Since 0.1.
+     * muslin_shape_regular_polygon() in muslin/shape.h. Since 1.0.
      */
     shapeRegularPolygon(sides: Whole, measure: PolygonMeasure, length: LengthLike, rounding?: RoundingSpec):
         RegularPolygon;
-    /** The recipe for a finished size. muslin_unit_recipe() in muslin/unit.h. Since 0.1. */
+    /** The recipe for a finished size. muslin_unit_recipe() in muslin/unit.h. Since 1.0. */
     unitRecipe(spec?: UnitSpec): UnitPlan;
     /**
      * The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. muslin_unit_pieces() in
-     * muslin/unit.h. Since 0.1.
+     * muslin/unit.h. Since 1.0.
      */
     unitPieces(spec?: UnitSpec): readonly UnitPiece[];
     /**
      * How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with
-     * the last one as limit; a null output is MUSLIN_ERR_NULL). muslin_unit_recipe_count() in muslin/unit.h. Since 0.1.
+     * the last one as limit; a null output is MUSLIN_ERR_NULL). muslin_unit_recipe_count() in muslin/unit.h. Since 1.0.
      */
     unitRecipeCount(): number;
     /**
      * How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with
-     * the last one as limit; a null output is MUSLIN_ERR_NULL). muslin_unit_recipe_at() in muslin/unit.h. Since 0.1.
+     * the last one as limit; a null output is MUSLIN_ERR_NULL). muslin_unit_recipe_at() in muslin/unit.h. Since 1.0.
      */
     unitRecipeAt(index: Whole): { readonly kind: UnitKind; readonly method: UnitMethod };
-    /** What the stock yields for a recipe of given size. muslin_unit_from_stock() in muslin/unit.h. Since 0.1. */
+    /** What the stock yields for a recipe of given size. muslin_unit_from_stock() in muslin/unit.h. Since 1.0. */
     unitFromStock(spec?: UnitSpec, stock?: UnitStockSpec): UnitYield;
     /**
      * The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of
-     * it. muslin_unit_largest() in muslin/unit.h. Since 0.1.
+     * it. muslin_unit_largest() in muslin/unit.h. Since 1.0.
      */
     unitLargest(spec?: UnitSpec, stock?: UnitStockSpec): UnitYield;
     /**
      * Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_recipe_at(); a
      * half-rectangle is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a
-     * corner of one third. muslin_unit_makes() in muslin/unit.h. Since 0.1.
+     * corner of one third. muslin_unit_makes() in muslin/unit.h. Since 1.0.
      */
     unitMakes(spec?: UnitSpec, stock?: UnitStockSpec): readonly UnitYield[];
     /**
      * Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw
-     * ones in the same order. muslin_unit_outlines() in muslin/unit.h. Since 0.1.
+     * ones in the same order. muslin_unit_outlines() in muslin/unit.h. Since 1.0.
      */
-    unitOutlines(hand: Whole, spec?: UnitSpec): readonly UnitCorner[];
+    unitOutlines(hand: Hand, spec?: UnitSpec): readonly UnitCorner[];
     /**
      * How the pieces of one recipe become its units, a row each step in the order of the work. muslin_unit_steps() in
-     * muslin/unit.h. Since 0.1.
+     * muslin/unit.h. Since 1.0.
      */
     unitSteps(spec?: UnitSpec): readonly UnitStep[];
     /**
      * One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height},
      * {from_corner}, {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on
-     * unknown steps for a number that is none. muslin_unit_step_sentence() in muslin/unit.h. Since 0.1.
+     * unknown steps for a number that is none. muslin_unit_step_sentence() in muslin/unit.h. Since 1.0.
      */
     unitStepSentence(step: UnitStepKind): string;
     /**
      * The size of a top of columns x rows blocks in a straight setting. muslin_setting_straight() in muslin/setting.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     settingStraight(spec?: SettingSpec): Setting;
     /**
      * The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX:
-     * the first block is not turned, its neighbours are. muslin_setting_turn() in muslin/setting.h. Since 0.1.
+     * the first block is not turned, its neighbours are. muslin_setting_turn() in muslin/setting.h. Since 1.0.
      */
     settingTurn(turning: Turning, column: Whole, row: Whole): number;
     /**
      * The block that segments make, and whether it is square. muslin_block_from_segments() in muslin/setting.h. Since
-     * 0.1.
+     * 1.0.
      */
     blockFromSegments(spec?: BlockSpec): Block;
     /**
      * What one join takes off the run, in ticks; `join` is an enum muslin_join. muslin_join_loss() in muslin/setting.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     joinLoss(join: Join, stripCut: LengthLike, allowance: LengthLike): Length;
-    /** Strips joined end to end into one run (borders, binding). muslin_run_plan() in muslin/setting.h. Since 0.1. */
+    /** Strips joined end to end into one run (borders, binding). muslin_run_plan() in muslin/setting.h. Since 1.0. */
     runPlan(spec?: RunSpec): Run;
     /**
      * One border; for several, from the inside outwards, the unfinished sizes of one are the input of the next.
-     * muslin_border_plan() in muslin/setting.h. Since 0.1.
+     * muslin_border_plan() in muslin/setting.h. Since 1.0.
      */
     borderPlan(spec?: BorderSpec): Border;
     /**
      * Blocks with sashes between them: how many pieces of each kind, their cut sizes, and the size of the top.
-     * muslin_setting_sashed() in muslin/setting.h. Since 0.1.
+     * muslin_setting_sashed() in muslin/setting.h. Since 1.0.
      */
     settingSashed(spec?: SettingSashedSpec): SettingSashedPlan;
     /**
      * The strips across the cloth for each kind of piece that there is, in the order of enum muslin_sash_kind: one to
-     * three rows, none for a top without sashes. muslin_setting_sashed_pieces() in muslin/setting.h. Since 0.1.
+     * three rows, none for a top without sashes. muslin_setting_sashed_pieces() in muslin/setting.h. Since 1.0.
      */
     settingSashedPieces(spec?: SettingSashedSpec): readonly SashPiece[];
     /**
      * Pieced and plain blocks like the fields of a chessboard. muslin_setting_alternate() in muslin/setting.h. Since
-     * 0.1.
+     * 1.0.
      */
     settingAlternate(spec?: SettingAlternateSpec): SettingAlternatePlan;
     /**
      * The whole of a line of n columns or rows with finished sizes `sizes` (1 .. MUSLIN_SIZE_MAX each), and how far it
-     * is from the size wanted. muslin_setting_line() in muslin/setting.h. Since 0.1.
+     * is from the size wanted. muslin_setting_line() in muslin/setting.h. Since 1.0.
      */
     settingLine(sizes: LengthsLike, spec?: SettingLineSpec): SettingLinePlan;
     /**
      * Where each of the n columns or rows lies: a row each, in their order. muslin_setting_line_places() in
-     * muslin/setting.h. Since 0.1.
+     * muslin/setting.h. Since 1.0.
      */
     settingLinePlaces(sizes: LengthsLike, spec?: SettingLineSpec): readonly SettingLinePlace[];
     /**
      * A setting on point: counts, squares to cut for its triangles, and the size of the centre. muslin_setting_point()
-     * in muslin/setting.h. Since 0.1.
+     * in muslin/setting.h. Since 1.0.
      */
     settingPoint(spec?: SettingPointSpec, cutting?: RoundingSpec, measuring?: RoundingSpec): SettingPointPlan;
     /**
      * The largest block, a whole number of steps of `grid` (1 .. MUSLIN_SIZE_MAX), whose centre on point is not wider
      * than `wanted_width` (1 .. MUSLIN_SIZE_MAX). muslin_setting_point_block_for_width() in muslin/setting.h. Since
-     * 0.1.
+     * 1.0.
      */
     settingPointBlockForWidth(wantedWidth: LengthLike, grid: LengthLike, spec?: SettingPointSpec): Length;
     /**
      * The finished block that a given side square (cut twice, `side_square_cut` 1 .. MUSLIN_SIZE_MAX) can frame
      * exactly, rounded once, as asked: the exact need solved for B. muslin_setting_point_block_from_side() in
-     * muslin/setting.h. Since 0.1.
+     * muslin/setting.h. Since 1.0.
      */
     settingPointBlockFromSide(sideSquareCut: LengthLike, spec?: SettingPointSpec, rounding?: RoundingSpec): Rounded;
     /**
      * A log cabin block: its size, its logs, and the strips for all blocks. muslin_logcabin_plan() in muslin/rounds.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     logcabinPlan(widths: LengthsLike, spec?: LogcabinSpec): Logcabin;
     /**
      * The logs of one block in sewing order (ask-then-fill), as many as muslin_logcabin.logs. muslin_logcabin_logs() in
-     * muslin/rounds.h. Since 0.1.
+     * muslin/rounds.h. Since 1.0.
      */
     logcabinLogs(widths: LengthsLike, spec?: LogcabinSpec): readonly LogcabinLog[];
     /**
      * Strips for all blocks, a row for each half and cut width, the first half first, in sewing order of their first
-     * logs (ask-then-fill). muslin_logcabin_strips() in muslin/rounds.h. Since 0.1.
+     * logs (ask-then-fill). muslin_logcabin_strips() in muslin/rounds.h. Since 1.0.
      */
     logcabinStrips(widths: LengthsLike, spec?: LogcabinSpec): readonly LogcabinStrip[];
     /**
      * The log width that finishes a block of `wanted` with so many rounds round the centre, brought to the grid, and
-     * what the block then becomes. muslin_logcabin_log_for() in muslin/rounds.h. Since 0.1.
+     * what the block then becomes. muslin_logcabin_log_for() in muslin/rounds.h. Since 1.0.
      */
     logcabinLogFor(spec?: LogcabinFitSpec, rounding?: RoundingSpec): LogcabinFit;
     /**
      * How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does, and more than
      * MUSLIN_ROUNDS_MAX when they do, which the other calls refuse. muslin_logcabin_rounds_for() in muslin/rounds.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     logcabinRoundsFor(spec?: LogcabinFitSpec): LogcabinFit;
     /**
      * Raw edges of the pieces, every seam, mitre included, with its m / 2 on each piece. muslin_frame_pieces() in
-     * muslin/rounds.h. Since 0.1.
+     * muslin/rounds.h. Since 1.0.
      */
     framePieces(spec?: FrameSpec, rounding?: RoundingSpec): Frame;
     /**
      * The outlines for a template: 16 rows, top then side, cut then finished, each from the left outer corner to the
-     * right one and back along the inner edge (ask-then-fill). muslin_frame_outline() in muslin/rounds.h. Since 0.1.
+     * right one and back along the inner edge (ask-then-fill). muslin_frame_outline() in muslin/rounds.h. Since 1.0.
      */
     frameOutline(spec?: FrameSpec, rounding?: RoundingSpec): readonly FrameCorner[];
     /**
      * Grows a medallion round by round and answers into the caller's n rows (1 .. MUSLIN_ROUNDS_MAX).
-     * muslin_medallion_plan() in muslin/rounds.h. Since 0.1.
+     * muslin_medallion_plan() in muslin/rounds.h. Since 1.0.
      */
     medallionPlan(rows: readonly MedallionRow[], spec?: MedallionSpec): { readonly rows:
         readonly Filled<MedallionRow>[]; readonly out: Medallion };
     /**
      * Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share what
-     * is left. muslin_repeat_plan() in muslin/rounds.h. Since 0.1.
+     * is left. muslin_repeat_plan() in muslin/rounds.h. Since 1.0.
      */
     repeatPlan(spec?: RepeatSpec, rounding?: RoundingSpec): Repeat;
     /**
      * The largest repeat from `least` (0 or more) to `most` (1 or more) that divides both sides of a quilt: a whole
-     * part of their greatest common measure. muslin_repeat_common() in muslin/rounds.h. Since 0.1.
+     * part of their greatest common measure. muslin_repeat_common() in muslin/rounds.h. Since 1.0.
      */
     repeatCommon(width: LengthLike, height: LengthLike, least: LengthLike, most: LengthLike, rounding?: RoundingSpec):
         CommonRepeat;
     /**
      * A pieced border of squares on point: sizes to cut, counts, and what the side leaves. muslin_point_border_plan()
-     * in muslin/rounds.h. Since 0.1.
+     * in muslin/rounds.h. Since 1.0.
      */
     pointBorderPlan(spec?: PointBorderSpec, cutting?: RoundingSpec, measuring?: RoundingSpec): PointBorder;
-    /** The size of a quilt for a mattress. muslin_bed_size() in muslin/fit.h. Since 0.1. */
+    /** The size of a quilt for a mattress. muslin_bed_size() in muslin/fit.h. Since 1.0. */
     bedSize(spec?: BedSpec): Bed;
     /**
      * Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by.
-     * muslin_bed_covered() in muslin/fit.h. Since 0.1.
+     * muslin_bed_covered() in muslin/fit.h. Since 1.0.
      */
     bedCovered(spec?: BedCoveredSpec): BedCover;
     /**
      * Every setting of the kinds, sizes and counts allowed whose width and length lie within the tolerances, compared
      * exactly, on point too, and do not pass MUSLIN_SIZE_MAX; ranked as asked, and the same list every time: equals are
      * ordered by what they are off, then fewer blocks, kind, larger block, narrower sash, narrower border, fewer
-     * columns. muslin_fit_settings() in muslin/fit.h. Since 0.1.
+     * columns. muslin_fit_settings() in muslin/fit.h. Since 1.0.
      */
     fitSettings(spec?: FitSpec): readonly Fit[];
     /**
      * The one setting that comes nearest to the wanted size, whatever the tolerances, `best` and `rank` say (they must
      * still be in range); its rank_key is that of MUSLIN_FIT_RANK_NEAREST, and equals are decided in the order above.
-     * muslin_fit_nearest() in muslin/fit.h. Since 0.1.
+     * muslin_fit_nearest() in muslin/fit.h. Since 1.0.
      */
     fitNearest(spec?: FitSpec): Fit;
     /**
      * The number of blocks for a width: (wanted - 2 border + sash) / (block + sash), rounded as asked but to one block
-     * at least. muslin_fit_across() in muslin/fit.h. Since 0.1.
+     * at least. muslin_fit_across() in muslin/fit.h. Since 1.0.
      */
     fitAcross(spec?: FitAcrossSpec): FitAcrossBlocks;
     /**
      * Rows of equilateral triangles, point up and point down in turn, for a quilt of about this size, and how to cut
-     * them from strips. muslin_fit_triangles() in muslin/fit.h. Since 0.1.
+     * them from strips. muslin_fit_triangles() in muslin/fit.h. Since 1.0.
      */
     fitTriangles(spec?: FitTrianglesSpec): FitTriangleRows;
     /**
      * A pattern made larger or smaller: n finished sizes in the array (n 1 .. MUSLIN_COUNT_MAX), each scaled exactly
      * and given its seams back, and set against the marks of the ruler; and the nearest scales that keep all of them on
-     * the marks. muslin_fit_rescale() in muslin/fit.h. Since 0.1.
+     * the marks. muslin_fit_rescale() in muslin/fit.h. Since 1.0.
      */
     fitRescale(rows: readonly FitRescaleRow[], spec?: FitRescaleSpec): { readonly rows:
         readonly Filled<FitRescaleRow>[]; readonly out: FitRescaled };
     /**
      * The cut width of a binding from what it shall show, or what a given cut width shows. muslin_binding_measure() in
-     * muslin/finishing.h. Since 0.1.
+     * muslin/finishing.h. Since 1.0.
      */
     bindingMeasure(spec?: BindingWidthSpec): BindingWidth;
     /**
      * Length, strips, joins and cloth for a binding; the run is muslin_run_plan()'s. muslin_binding_plan() in
-     * muslin/finishing.h. Since 0.1.
+     * muslin/finishing.h. Since 1.0.
      */
     bindingPlan(spec?: BindingSpec): Binding;
     /**
      * The continuous tube from a rectangle a x b (a the shorter side; a square is cut on its diagonal, of a longer
-     * rectangle a 45 degree corner is moved to the other end). muslin_bias_tube() in muslin/finishing.h. Since 0.1.
+     * rectangle a 45 degree corner is moved to the other end). muslin_bias_tube() in muslin/finishing.h. Since 1.0.
      */
     biasTube(spec?: BiasSpec): Bias;
     /**
      * The least square, on the rounding's grid, whose tube gives `wanted`. muslin_bias_least_square() in
-     * muslin/finishing.h. Since 0.1.
+     * muslin/finishing.h. Since 1.0.
      */
     biasLeastSquare(spec?: BiasSpec, rounding?: RoundingSpec): Bias;
     /**
@@ -6887,125 +6939,125 @@ export interface Calls {
      * to its diagonal, ends left at 45 degrees, every other one turned end for end, joined into one run: in each half n
      * = floor(S / (sqrt 2 w)) strips, down to the short ones in the corner; measured along their middle they add up to
      * sqrt 2 n S - n n w a half, and each of the 2 n - 1 joins takes 2 sqrt 2 s. muslin_bias_strips() in
-     * muslin/finishing.h. Since 0.1.
+     * muslin/finishing.h. Since 1.0.
      */
     biasStrips(spec?: BiasSpec): Bias;
     /**
      * Batting for a quilt: the size to cut, the package to buy, or the pieces of a roll. muslin_batting_plan() in
-     * muslin/finishing.h. Since 0.1.
+     * muslin/finishing.h. Since 1.0.
      */
     battingPlan(spec?: BattingSpec): Batting;
     /**
      * All layouts compared, one row each, in the order of the enum (ask-then-fill; eight rows in this version, later
-     * versions may know more). muslin_backing_layouts() in muslin/finishing.h. Since 0.1.
+     * versions may know more). muslin_backing_layouts() in muslin/finishing.h. Since 1.0.
      */
     backingLayouts(spec?: BackingSpec): readonly Backing[];
     /**
      * One layout piece by piece, in sewing order across the quilt (ask-then-fill): the cut widths, of the insert its
      * cut_length, less 2 q a seam, are exactly the joined size of muslin_backing_layouts(). muslin_backing_panels() in
-     * muslin/finishing.h. Since 0.1.
+     * muslin/finishing.h. Since 1.0.
      */
     backingPanels(layout: BackingLayout, spec?: BackingSpec): readonly Panel[];
     /**
      * Hanging sleeve (one, or two with a gap), label, corner triangles. muslin_hanging_plan() in muslin/finishing.h.
-     * Since 0.1.
+     * Since 1.0.
      */
     hangingPlan(spec?: HangingSpec): Hanging;
-    /** Plans the quilt. muslin_stripquilt_plan() in muslin/stripquilt.h. Since 0.1. */
+    /** Plans the quilt. muslin_stripquilt_plan() in muslin/stripquilt.h. Since 1.0. */
     stripquiltPlan(spec?: StripquiltSpec): Stripquilt;
     /**
      * Which stacks meet in which blocks, as dealt (ask-then-fill): one row for each run of blocks that take from the
-     * same stacks, in order, never more rows than sets. muslin_stripquilt_groups() in muslin/stripquilt.h. Since 0.1.
+     * same stacks, in order, never more rows than sets. muslin_stripquilt_groups() in muslin/stripquilt.h. Since 1.0.
      */
     stripquiltGroups(spec?: StripquiltSpec): readonly BlockGroup[];
     /**
      * Which way to press all seams of set `set` (from 1), and how many segments its stack gives.
-     * muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 0.1.
+     * muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 1.0.
      */
     stripquiltPressing(set: Whole, spec?: StripquiltSpec): { readonly pressing: SetPressing; readonly segments: number
         };
     /**
-     * Length of all seams of strip sets and of tops of blocks. muslin_piecing_plan() in muslin/supplies.h. Since 0.1.
+     * Length of all seams of strip sets and of tops of blocks. muslin_piecing_plan() in muslin/supplies.h. Since 1.0.
      */
     piecingPlan(spec?: PiecingSpec): Piecing;
     /**
      * Sewing thread for seams in lockstitch (ISO 4915 type 301), half of it from the needle, half from the bobbin.
-     * muslin_thread_plan() in muslin/supplies.h. Since 0.1.
+     * muslin_thread_plan() in muslin/supplies.h. Since 1.0.
      */
     threadPlan(spec?: ThreadSpec): Thread;
     /**
      * How many stitches of `stitch_length` (1 .. MUSLIN_SIZE_MAX) lie in `length` (0 .. MUSLIN_SIZE_MAX; an inch is
      * 8128): thousandths gets length / stitch_length with so many decimals (0 .. 3), rounded as `direction` (enum
      * muslin_direction) says, always counted in thousandths; exact, which may be null, becomes 1 when nothing was lost.
-     * muslin_stitch_count() in muslin/supplies.h. Since 0.1.
+     * muslin_stitch_count() in muslin/supplies.h. Since 1.0.
      */
     stitchCount(length: LengthLike, stitchLength: LengthLike, decimals: Whole, direction: Direction): {
         readonly thousandths: number; readonly exact: boolean };
     /**
      * The other way round: the stitch of which so many thousandths (1 .. MUSLIN_COUNT_MAX) lie in `length` (0 ..
-     * MUSLIN_SIZE_MAX), rounded as asked. muslin_stitch_length() in muslin/supplies.h. Since 0.1.
+     * MUSLIN_SIZE_MAX), rounded as asked. muslin_stitch_length() in muslin/supplies.h. Since 1.0.
      */
     stitchLength(length: LengthLike, thousandths: Whole, rounding?: RoundingSpec): Rounded;
     /**
      * Number and length of the lines of quilting on a rectangle. muslin_quilting_lines() in muslin/supplies.h. Since
-     * 0.1.
+     * 1.0.
      */
     quiltingLines(spec?: QuiltingSpec): Quilting;
     /**
      * What a quilt weighs, layer by layer, from what its cloth weighs for a square metre (its maker says, or weigh a
-     * piece of known size). muslin_weight_plan() in muslin/supplies.h. Since 0.1.
+     * piece of known size). muslin_weight_plan() in muslin/supplies.h. Since 1.0.
      */
     weightPlan(spec?: WeightSpec): Weight;
     /**
      * Ounces for a square yard, in thousandths of an ounce (0 .. MUSLIN_COUNT_MAX), as mg for a square metre, rounded
-     * as `direction` (enum muslin_direction) says. muslin_density_from_ounces() in muslin/supplies.h. Since 0.1.
+     * as `direction` (enum muslin_direction) says. muslin_density_from_ounces() in muslin/supplies.h. Since 1.0.
      */
     densityFromOunces(thousandths: Whole, direction: Direction): number;
     /**
      * A mass in mg (0 .. MUSLIN_LENGTH_MAX) in ounces with so many decimals (0 .. 3), rounded as `direction` (enum
-     * muslin_direction) says and counted in thousandths. muslin_mass_in_ounces() in muslin/supplies.h. Since 0.1.
+     * muslin_direction) says and counted in thousandths. muslin_mass_in_ounces() in muslin/supplies.h. Since 1.0.
      */
     massInOunces(mass: Whole, decimals: Whole, direction: Direction): number;
-    /** What one thing costs. muslin_cost_plan() in muslin/supplies.h. Since 0.1. */
+    /** What one thing costs. muslin_cost_plan() in muslin/supplies.h. Since 1.0. */
     costPlan(spec?: CostSpec): Cost;
     /**
      * The sum of a list, each row rounded on its own as a bill does it, and the sum not rounded again.
-     * muslin_cost_total() in muslin/supplies.h. Since 0.1.
+     * muslin_cost_total() in muslin/supplies.h. Since 1.0.
      */
     costTotal(rows: readonly CostSpec[]): bigint;
     /**
      * The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
-     * order of making (0 for what is no id). muslin_id_sort() in muslin/quilt.h. Since 0.1.
+     * order of making (0 for what is no id). muslin_id_sort() in muslin/quilt.h. Since 1.0.
      */
     idSort(id: Id): Sort | null;
     /**
      * The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
-     * order of making (0 for what is no id). muslin_id_number() in muslin/quilt.h. Since 0.1.
+     * order of making (0 for what is no id). muslin_id_number() in muslin/quilt.h. Since 1.0.
      */
     idNumber(id: Id): number;
     /**
      * The label of stack `number` (0 .. MUSLIN_COUNT_MAX): A .. Z, then AA, AB and so on, terminated; text out as in
-     * base.h. muslin_sewing_label() in muslin/sewing.h. Since 0.1.
+     * base.h. muslin_sewing_label() in muslin/sewing.h. Since 1.0.
      */
     sewingLabel(number: Whole): string;
     /**
      * Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
      * them, 1 .. 2^20), `touches` which places touch (touch_n, 0 .. 2^27; a pair named twice counts twice), `given[p]`
-     * a print that place p must have, or -1; given may be null. muslin_scatter_prints() in muslin/scatter.h. Since 0.1.
+     * a print that place p must have, or -1; given may be null. muslin_scatter_prints() in muslin/scatter.h. Since 1.0.
      */
     scatterPrints(prints: WholeNumbers, touches: readonly TouchSpec[], spec?: ScatterSpec & { readonly given?:
-        WholeNumbers }): { readonly out: readonly number[]; readonly result: Scattered };
+        WholeNumbers; readonly progress?: Progress }): { readonly out: readonly number[]; readonly result: Scattered };
     /**
      * Blocks laid out in columns x rows, turned where they may be, so that as few equal prints as possible meet at an
      * edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20. muslin_scatter_blocks() in
-     * muslin/scatter.h. Since 0.1.
+     * muslin/scatter.h. Since 1.0.
      */
-    scatterBlocks(blocks: readonly EdgePrintsSpec[], spec?: ScatterBlocksSpec): { readonly rows: readonly PlacedBlock[];
-        readonly result: Scattered };
+    scatterBlocks(blocks: readonly EdgePrintsSpec[], spec?: ScatterBlocksSpec & { readonly progress?: Progress }): {
+        readonly rows: readonly PlacedBlock[]; readonly result: Scattered };
     /**
      * Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24 each),
      * lying in their order in `out` (sets x strips_per_set print numbers, and spec->places must say as many: else
-     * MUSLIN_ERR_RANGE). muslin_scatter_sets() in muslin/scatter.h. Since 0.1.
+     * MUSLIN_ERR_RANGE). muslin_scatter_sets() in muslin/scatter.h. Since 1.0.
      */
     scatterSets(prints: WholeNumbers, sets: Whole, stripsPerSet: Whole, spec?: ScatterSpec): { readonly out:
         readonly number[]; readonly result: Scattered };
@@ -7051,6 +7103,8 @@ export interface Calls {
     needSpec(): Filled<NeedSpec>;
     /** The initial values. muslin_harvest_spec_init() in muslin/stripset.h. */
     harvestSpec(): Filled<HarvestSpec>;
+    /** The initial values. muslin_stripset_print_init() in muslin/stripset.h. */
+    stripsetPrint(): Filled<StripsetPrint>;
     /** The initial values. muslin_cutlist_piece_spec_init() in muslin/cutlist.h. */
     cutlistPieceSpec(): Filled<CutlistPieceSpec>;
     /** The initial values. muslin_cutlist_spec_init() in muslin/cutlist.h. */
@@ -7089,6 +7143,8 @@ export interface Calls {
     frameSpec(): Filled<FrameSpec>;
     /** The initial values. muslin_medallion_spec_init() in muslin/rounds.h. */
     medallionSpec(): Filled<MedallionSpec>;
+    /** The initial values. muslin_medallion_row_init() in muslin/rounds.h. */
+    medallionRow(): Filled<MedallionRow>;
     /** The initial values. muslin_repeat_spec_init() in muslin/rounds.h. */
     repeatSpec(): Filled<RepeatSpec>;
     /** The initial values. muslin_point_border_spec_init() in muslin/rounds.h. */
@@ -7105,6 +7161,8 @@ export interface Calls {
     fitTrianglesSpec(): Filled<FitTrianglesSpec>;
     /** The initial values. muslin_fit_rescale_spec_init() in muslin/fit.h. */
     fitRescaleSpec(): Filled<FitRescaleSpec>;
+    /** The initial values. muslin_fit_rescale_row_init() in muslin/fit.h. */
+    fitRescaleRow(): Filled<FitRescaleRow>;
     /** The initial values. muslin_binding_width_spec_init() in muslin/finishing.h. */
     bindingWidthSpec(): Filled<BindingWidthSpec>;
     /** The initial values. muslin_binding_spec_init() in muslin/finishing.h. */
@@ -7300,6 +7358,8 @@ export declare const constants: {
     readonly QUILT_POINT_DEPTH_MAX: number;
     readonly QUILT_CORNERS_MAX: number;
     readonly QUILT_JOIN_KEEPS_ORDER: number;
+    readonly QUILT_SASHED_FRAME: number;
+    readonly QUILT_SASHED_CORNERSTONES: number;
     readonly EDGE_PRINTS_TURNS_HALF: number;
     readonly EDGE_PRINTS_TURNS_QUARTER: number;
     readonly CUTPLAN_ROWS_MAX: number;

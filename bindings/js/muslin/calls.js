@@ -319,11 +319,13 @@ export class Plan {
         this.beside = optional.filter(({ kind }) => kind !== "statuses");
         this.parameters = [...given.filter(({ kind }) => kind !== "spec"), ...specs,
             ...optional.filter(({ kind }) => kind === "statuses")];
-        this.firstSpec = specs[0];
+        if (this.beside.length > 0 && specs.length === 0)
+            this.parameters.push({ name: "more", kind: "more" });
+        this.firstSpec = specs[0] ?? this.parameters.find(({ kind }) => kind === "more");
         this.paged = this.tokens.some(({ kind }) => kind === "askPages");
     }
 
-    /** Values by token. What may be left out besides is taken from the first spec. */
+    /** Values by token. What may be left out besides is taken from the first spec, or stands by itself. */
     sorted(values) {
         if (values.length > this.parameters.length)
             throw new TypeError(`${this.cName} takes ${this.parameters.length} arguments, not ${values.length}`);
@@ -336,6 +338,8 @@ export class Plan {
                 delete rest[token.name];
             }
             sorted.set(this.firstSpec, rest);
+            if (this.firstSpec.kind === "more" && Object.keys(rest).length > 0)
+                throw new TypeError(`${this.cName} knows no ${Object.keys(rest)[0]}`);
         }
         return sorted;
     }
@@ -365,10 +369,20 @@ export class Plan {
         if (this.returns)
             return this.run(self, values, (call) => this.returned(this.function(...call.passed)));
         return this.run(self, values, (call) => {
-            call.run();
+            if (call.progress)
+                this.tell(call);
+            else
+                call.run();
             call.after?.();
             return call.result();
         });
+    }
+
+    /** What a progress function throws ends the call, and is thrown again behind it. */
+    tell(call) {
+        const told = this.library.telling(call.progress, () => call.run());
+        if (told)
+            throw told.raised;
     }
 
     /** What a function returns that returns no status. */

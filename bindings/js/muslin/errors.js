@@ -4,7 +4,7 @@
 
 /** A call was refused. Its message is the library's sentence; each status has a class of its own. */
 export class MuslinError extends Error {
-    /** told: status, argument, at, length, value, limit */
+    /** told: status, argument, at, bytes, value, limit */
     constructor(message, told) {
         super(message);
         Object.assign(this, told);

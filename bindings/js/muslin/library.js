@@ -73,10 +73,10 @@ export class Library {
 
     // ---- what calls share ----
 
-    error(status, { text, argument = "none", at = 0, length = 0, value = 0n, limit = 0n } = {}) {
+    error(status, { text, argument = "none", at = 0, bytes = 0, value = 0n, limit = 0n } = {}) {
         const kind = classes.get(status) ?? MuslinError;
         return new kind(text ?? this.textAt(this.exports.muslin_status_sentence(status) >>> 0),
-            { status: wordOf("Status", status), argument, at, length, value, limit });
+            { status: wordOf("Status", status), argument, at, bytes, value, limit });
     }
 
     /** Text as ticks; it must say them exactly. */
@@ -105,6 +105,8 @@ export class Library {
         this.#told.push(told);
         try {
             run();
+        } catch (failure) {
+            throw "raised" in told ? told.raised : failure;
         } finally {
             this.#told.pop();
         }

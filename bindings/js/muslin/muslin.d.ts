@@ -92,7 +92,7 @@ export declare class MuslinError extends Error {
     /** Byte offset in the text (as UTF-8), or the number of the row or element, at which it was found; else 0. */
     readonly at: number;
     /** Bytes of text concerned, else 0. */
-    readonly length: number;
+    readonly bytes: number;
     /** The offending value: ticks, count, parts per million or choice, as its argument is measured. */
     readonly value: bigint;
     /** The limit it broke, in the same unit; 0 where there is none. */

@@ -16,23 +16,24 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT",
            "FIT_ACROSS_FRAME", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS", "STRIPQUILT_SEGMENTS_MAX",
            "THREAD_READY_BOBBINS", "MONEY_MAX", "QUILT_DEPTH_MAX", "QUILT_POINT_DEPTH_MAX", "QUILT_CORNERS_MAX",
-           "QUILT_JOIN_KEEPS_ORDER", "EDGE_PRINTS_TURNS_HALF", "EDGE_PRINTS_TURNS_QUARTER", "CUTPLAN_ROWS_MAX",
-           "CUTPLAN_COUNT_MAX", "BLANK_MAY_TURN", "CUTPLAN_NO_PANELS", "CUTPLAN_ONE_HEIGHT", "CUTPLAN_OWN_STRIPS",
-           "CUTPLAN_STACKED", "CUTPLAN_FIRST_CUT_ACROSS", "CUTPLAN_FOLDED", "CUTPLAN_BY_PRIORITY", "Status", "Argument",
-           "Warning", "Direction", "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge",
-           "Care", "Print", "StockKind", "Table", "Curve", "CornerTip", "PolygonMeasure", "UnitKind", "UnitMethod",
-           "Tip", "CutShape", "CutAgain", "Grain", "Stage", "UnitStepKind", "Side", "Turning", "Join", "BorderStyle",
-           "SashKind", "FirstBlock", "PointLayout", "PointEdge", "LogOrder", "LogTurn", "LogHalf", "FramePiece",
-           "FrameLine", "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
-           "BackingLayout", "PanelRole", "Nesting", "SetPressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
-           "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "MeasureKind", "NodeKind", "MisfitKind",
-           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "CutplanStopped",
+           "QUILT_JOIN_KEEPS_ORDER", "QUILT_SASHED_FRAME", "QUILT_SASHED_CORNERSTONES", "EDGE_PRINTS_TURNS_HALF",
+           "EDGE_PRINTS_TURNS_QUARTER", "CUTPLAN_ROWS_MAX", "CUTPLAN_COUNT_MAX", "BLANK_MAY_TURN", "CUTPLAN_NO_PANELS",
+           "CUTPLAN_ONE_HEIGHT", "CUTPLAN_OWN_STRIPS", "CUTPLAN_STACKED", "CUTPLAN_FIRST_CUT_ACROSS", "CUTPLAN_FOLDED",
+           "CUTPLAN_BY_PRIORITY", "Status", "Argument", "Warning", "Direction", "LengthUnit", "Style",
+           "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind", "Table",
+           "Curve", "CornerTip", "PolygonMeasure", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
+           "Hand", "Stage", "UnitStepKind", "Side", "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock",
+           "PointLayout", "PointEdge", "LogOrder", "LogTurn", "LogHalf", "FramePiece", "FrameLine", "RoundKind",
+           "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold", "BackingLayout", "PanelRole",
+           "Nesting", "SetPressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart", "CostKind", "Sort", "Axis",
+           "StripPiecing", "SeamPress", "SixtyFirst", "MeasureKind", "NodeKind", "MisfitKind", "CutSource", "TermKind",
+           "Prefer", "Press", "OtherWay", "Towards", "Preferred", "SewingKind", "BlankKind", "CutplanStopped",
            "CutplanStripKind", "CutplanFault", "LongPieces"]
 
-VERSION_MAJOR = 0
-VERSION_MINOR = 1
+VERSION_MAJOR = 1
+VERSION_MINOR = 0
 VERSION_PATCH = 0
-VERSION = 1000
+VERSION = 1000000
 TICKS_PER_INCH = 8128
 TICKS_PER_MM = 320
 LENGTH_MAX = 4611686018427387903
@@ -75,13 +76,15 @@ FIT_ACROSS_FRAME = 1
 BIAS_BLUNT_ENDS = 1
 BATTING_FIXED = 1
 BACKING_ROUND_PANELS = 1
-STRIPQUILT_SEGMENTS_MAX = 16
+STRIPQUILT_SEGMENTS_MAX = 32
 THREAD_READY_BOBBINS = 1
 MONEY_MAX = 4611686018427387903
 QUILT_DEPTH_MAX = 4096
 QUILT_POINT_DEPTH_MAX = 4
 QUILT_CORNERS_MAX = 32
 QUILT_JOIN_KEEPS_ORDER = 1
+QUILT_SASHED_FRAME = 1
+QUILT_SASHED_CORNERSTONES = 2
 EDGE_PRINTS_TURNS_HALF = 1
 EDGE_PRINTS_TURNS_QUARTER = 2
 CUTPLAN_ROWS_MAX = 4096
@@ -611,6 +614,13 @@ class Grain(Choice):
     STRIP_EDGES = 4  # the edges that lay along the strip; the slanted ones are bias
 
 
+class Hand(Choice):
+    """enum muslin_hand"""
+
+    FIRST = 1  # as the kinds say, and all that have no hands
+    MIRRORED = 2
+
+
 class Stage(Choice):
     """enum muslin_stage"""
 
@@ -950,7 +960,7 @@ class Axis(Choice):
 class StripPiecing(Choice):
     """enum muslin_strip_piecing"""
 
-    WHERE_FEWER = 1  # as a strip set where that takes fewer cuts and pays, see muslin_strip_set
+    WHERE_FEWER = 1  # as a strip set where that takes fewer cuts and pays, see muslin_stripset
     ALWAYS = 2  # as a strip set; solving fails where the pieces do not allow it
     NEVER = 3  # piece by piece
 
@@ -962,6 +972,13 @@ class SeamPress(Choice):
     TO_FIRST = 2  # towards the piece that comes first: to the left, or up
     TO_LAST = 3  # to the right, or down
     OPEN = 4  # half to either side: does not nest, and needs not
+
+
+class SixtyFirst(Choice):
+    """enum muslin_sixty_first"""
+
+    ON_SIDE = 1
+    ON_POINT = 2
 
 
 class MeasureKind(Choice):
@@ -1028,6 +1045,13 @@ class TermKind(Choice):
     HALF = 10  # half of the measure `id`: the height of geese
 
 
+class Prefer(Choice):
+    """enum muslin_prefer"""
+
+    NOTHING = 0
+    DARKER = 1  # seams go towards the darker fabric where nesting leaves the choice
+
+
 class Press(Choice):
     """enum muslin_press"""
 
@@ -1047,6 +1071,22 @@ class OtherWay(Choice):
     # press all alike and turn so many as a whole, by `turn` quarters: they look the same; segments of strip sets end
     # for end
     TURNED = 4
+
+
+class Towards(Choice):
+    """enum muslin_towards"""
+
+    NEITHER = 0  # open
+    FIRST = 1  # the left or upper one
+    SECOND = 2
+
+
+class Preferred(Choice):
+    """enum muslin_preferred"""
+
+    NEITHER = 0  # neither way is preferred
+    KEPT = 1  # pressed as preferred
+    AGAINST = 2  # ... against it
 
 
 class SewingKind(Choice):
@@ -1103,6 +1143,7 @@ class CutplanStripKind(Choice):
 class CutplanFault(Choice):
     """enum muslin_cutplan_fault"""
 
+    NONE = 0  # all is well
     MISSING = 1  # fewer pieces of a size than are wanted
     OVERFULL = 2  # a strip holds more than its room, or pieces overlap
     TOO_HIGH = 3  # a piece is higher than its strip, or lies as it may not

@@ -9,23 +9,24 @@ from typing import Any, Optional, Tuple
 from . import _api as structs
 from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
-from ._values import Id, put, put_sign
+from ._values import Id, put, put_flag, put_sign
 from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS, BLANK_MAY_TURN,
                         BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUTLIST_PIECE_MAY_TURN, CUTPLAN_BY_PRIORITY,
                         CUTPLAN_FIRST_CUT_ACROSS, CUTPLAN_FOLDED, CUTPLAN_NO_PANELS, CUTPLAN_ONE_HEIGHT,
                         CUTPLAN_OWN_STRIPS, CUTPLAN_STACKED, EDGE_PRINTS_TURNS_HALF, EDGE_PRINTS_TURNS_QUARTER,
                         FIT_ACROSS_FRAME, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT, FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT,
                         FORMAT_BARE, FORMAT_UNICODE, LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_ACROSS,
-                        MOTIF_ANY_START, QUILT_JOIN_KEEPS_ORDER, SETTING_LINE_FRAME, SETTING_POINT_DIAGONAL_FIRST,
-                        SETTING_SASHED_CORNERSTONES, SETTING_SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS,
-                        YIELD_FROM_ONE_END, AllowancePolicy, Axis, BackingLayout, BlankKind, BorderStyle, Care,
-                        CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource, CutplanStopped, CutplanStripKind,
-                        Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
-                        GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder, LogTurn, LongPieces, MeasureKind,
-                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PointEdge, PointLayout, Press,
-                        Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress, SetPressing,
-                        SewingKind, Side, Stage, StockKind, StripPiecing, Style, TermKind, ThreadMethod, Tip, Turning,
-                        UnitKind, UnitMethod, UnitStepKind, Warning)
+                        MOTIF_ANY_START, QUILT_JOIN_KEEPS_ORDER, QUILT_SASHED_CORNERSTONES, QUILT_SASHED_FRAME,
+                        SETTING_LINE_FRAME, SETTING_POINT_DIAGONAL_FIRST, SETTING_SASHED_CORNERSTONES,
+                        SETTING_SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END,
+                        AllowancePolicy, Axis, BackingLayout, BlankKind, BorderStyle, Care, CornerTip, CostKind, Curve,
+                        CutAgain, CutShape, CutSource, CutplanFault, CutplanStopped, CutplanStripKind, Direction, Drop,
+                        Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece, GoverningSource,
+                        Grain, Hand, Join, LengthUnit, LogHalf, LogOrder, LogTurn, LongPieces, MeasureKind, MisfitKind,
+                        Nesting, NodeKind, OtherWay, PanelRole, Parity, PointEdge, PointLayout, Prefer, Preferred,
+                        Press, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress,
+                        SetPressing, SewingKind, Side, SixtyFirst, Stage, StockKind, StripPiecing, Style, TermKind,
+                        ThreadMethod, Tip, Towards, Turning, UnitKind, UnitMethod, UnitStepKind, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "SewnRow",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -33,7 +34,7 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "Governing", "PrewashSpec", "Prewash", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec",
            "Strips", "StockSpec", "StockYield", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "StripsetPrint", "CutlistPieceSpec",
-           "CutlistRow", "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistPart", "CutlistSets", "Substitution",
+           "CutlistRow", "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistPart", "CutlistLists", "Substitution",
            "CornerSpec", "Shape", "TemplateCorner", "ShapePieceSpec", "ShapePiece", "QuarterCircleSpec",
            "QuarterCircle", "RegularPolygon", "UnitSpec", "UnitPlan", "UnitPiece", "UnitStockSpec", "UnitYield",
            "UnitCorner", "UnitStep", "SettingSpec", "Setting", "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec",
@@ -50,7 +51,7 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "QuiltSumSpec", "QuiltPatchSpec", "QuiltUnitSpec", "QuiltJoinSpec", "QuiltTrimSpec", "QuiltPinwheelSpec",
            "QuiltSetInSpec", "QuiltLogSpec", "QuiltSurroundSpec", "QuiltSashedSpec", "QuiltDiagonalSpec",
            "QuiltSixtySpec", "QuiltSixtyPieceSpec", "TreeMeasure", "Node", "PartCounts", "SolutionSpec",
-           "SolutionValueSpec", "NodeSize", "SolutionTotal", "Misfit", "SolutionCut", "StripSet", "Term", "Outline",
+           "SolutionValueSpec", "NodeSize", "SolutionTotal", "Misfit", "SolutionCut", "Stripset", "Term", "Outline",
            "OutlineCorner", "PressingSpec", "PressingTotal", "PressingSeam", "PressingChild", "PressingException",
            "SewingStep", "SewingFeed", "SewingTotal", "ScatterSpec", "TouchSpec", "Scattered", "ScatterBlocksSpec",
            "EdgePrintsSpec", "PlacedBlock", "BlankSpec", "CutplanStockSpec", "CutplanSpec", "CutplanTotal",
@@ -171,8 +172,8 @@ class FormatSpec(Spec):
         put(struct, "decimals", self.decimals)
         put_sign(struct, "decimal_sign", self.decimal_sign)
         put(struct, "direction", self.direction)
-        struct.flags |= FORMAT_UNICODE if self.unicode else 0
-        struct.flags |= FORMAT_BARE if self.bare else 0
+        put_flag(struct, FORMAT_UNICODE, self.unicode)
+        put_flag(struct, FORMAT_BARE, self.bare)
 
 
 @dataclass(frozen=True)
@@ -849,7 +850,7 @@ class ClothSpec(Spec):
         put_length(struct, "piece_length", self.piece_length)
         put_length(struct, "loss_across", self.loss_across)
         put_length(struct, "loss_along", self.loss_along)
-        struct.flags |= CLOTH_MAY_TURN if self.may_turn else 0
+        put_flag(struct, CLOTH_MAY_TURN, self.may_turn)
 
 
 @dataclass(frozen=True)
@@ -1058,8 +1059,8 @@ class MotifSpec(Spec):
         put_length(struct, "cut_length", self.cut_length)
         put(struct, "motifs", self.motifs)
         put(struct, "pieces", self.pieces)
-        struct.flags |= MOTIF_ANY_START if self.any_start else 0
-        struct.flags |= MOTIF_ANY_ACROSS if self.any_across else 0
+        put_flag(struct, MOTIF_ANY_START, self.any_start)
+        put_flag(struct, MOTIF_ANY_ACROSS, self.any_across)
 
 
 @dataclass(frozen=True)
@@ -1201,7 +1202,7 @@ class StackSpec(Spec):
         put(struct, "per_strip", self.per_strip)
         put(struct, "layers", self.layers)
         put(struct, "stacks", self.stacks)
-        struct.flags |= STACK_ANY_START if self.any_start else 0
+        put_flag(struct, STACK_ANY_START, self.any_start)
 
 
 @dataclass(frozen=True)
@@ -1303,7 +1304,7 @@ class YieldSpec(Spec):
         put_length(struct, "resquare_loss", self.resquare_loss)
         put(struct, "resquare_every", self.resquare_every)
         put_length(struct, "fold_clear", self.fold_clear)
-        struct.flags |= YIELD_FROM_ONE_END if self.from_one_end else 0
+        put_flag(struct, YIELD_FROM_ONE_END, self.from_one_end)
 
 
 @dataclass(frozen=True)
@@ -1461,25 +1462,26 @@ class Harvest:
 class StripsetPrint(Spec):
     """struct muslin_stripset_print, muslin/stripset.h
 
-    in_hand: strips of this print
-    per_set: strips of it in each set, 0 or more
-    left: out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for
+    in_hand: strips of this print (initially 0)
+    per_set: strips of it in each set, 0 or more (initially 0)
+    left_over: out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for (initially 0)
     """
 
     _kind = structs.muslin_stripset_print
+    _init = "muslin_stripset_print_init"
 
     in_hand: int = 0
     per_set: int = 0
-    left: int = 0
+    left_over: int = 0
 
     def _put(self, struct: Any) -> None:
         put(struct, "in_hand", self.in_hand)
         put(struct, "per_set", self.per_set)
-        put(struct, "left", self.left)
+        put(struct, "left_over", self.left_over)
 
     @classmethod
     def _read(cls, struct: Any) -> "StripsetPrint":
-        return cls(in_hand=int(struct.in_hand), per_set=int(struct.per_set), left=int(struct.left))
+        return cls(in_hand=int(struct.in_hand), per_set=int(struct.per_set), left_over=int(struct.left_over))
 
 
 @dataclass(frozen=True)
@@ -1504,7 +1506,7 @@ class CutlistPieceSpec(Spec):
         put_length(struct, "cut_width", self.cut_width)
         put_length(struct, "cut_length", self.cut_length)
         put(struct, "count", self.count)
-        struct.flags |= CUTLIST_PIECE_MAY_TURN if self.may_turn else 0
+        put_flag(struct, CUTLIST_PIECE_MAY_TURN, self.may_turn)
 
 
 @dataclass(frozen=True)
@@ -1687,10 +1689,10 @@ class CutlistPart:
 
 
 @dataclass(frozen=True)
-class CutlistSets:
-    """struct muslin_cutlist_sets, muslin/cutlist.h
+class CutlistLists:
+    """struct muslin_cutlist_lists, muslin/cutlist.h
 
-    sets: whole lists that the stock in hand gives
+    lists: whole lists that the stock in hand gives
     stock_used: pieces of stock for them
     stock_left: in hand and not touched
     stock_for_one_more: pieces of stock to add for one list more
@@ -1702,7 +1704,7 @@ class CutlistSets:
     warnings: MUSLIN_WARN_NO_SLACK when there is a list and narrower_by or shorter_by is 0
     """
 
-    sets: int
+    lists: int
     stock_used: int
     stock_left: int
     stock_for_one_more: int
@@ -1714,8 +1716,8 @@ class CutlistSets:
     warnings: Tuple[Warning, ...]
 
     @classmethod
-    def _read(cls, struct: Any) -> "CutlistSets":
-        return cls(sets=int(struct.sets), stock_used=int(struct.stock_used), stock_left=int(struct.stock_left),
+    def _read(cls, struct: Any) -> "CutlistLists":
+        return cls(lists=int(struct.lists), stock_used=int(struct.stock_used), stock_left=int(struct.stock_left),
                    stock_for_one_more=int(struct.stock_for_one_more), left_over=Length(struct.left_over),
                    narrower_by=Length(struct.narrower_by), shorter_by=Length(struct.shorter_by),
                    as_cut_narrower_by=Length(struct.as_cut_narrower_by),
@@ -2051,7 +2053,7 @@ class UnitSpec(Spec):
     take_up: u (initially 0)
     half_addition: customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick (initially 0)
     quarter_addition: ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick (initially 0)
-    trim: OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0 (initially 0)
+    trim_room: OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0 (initially 0)
     grid: cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX (initially 1/8 in)
     tolerance: below grid (initially 0)
     units: wanted, of the first hand (initially 1)
@@ -2073,7 +2075,7 @@ class UnitSpec(Spec):
     take_up: Optional[LengthLike] = None
     half_addition: Optional[LengthLike] = None
     quarter_addition: Optional[LengthLike] = None
-    trim: Optional[LengthLike] = None
+    trim_room: Optional[LengthLike] = None
     grid: Optional[LengthLike] = None
     tolerance: Optional[LengthLike] = None
     units: Optional[int] = None
@@ -2092,7 +2094,7 @@ class UnitSpec(Spec):
         put_length(struct, "take_up", self.take_up)
         put_length(struct, "half_addition", self.half_addition)
         put_length(struct, "quarter_addition", self.quarter_addition)
-        put_length(struct, "trim", self.trim)
+        put_length(struct, "trim_room", self.trim_room)
         put_length(struct, "grid", self.grid)
         put_length(struct, "tolerance", self.tolerance)
         put(struct, "units", self.units)
@@ -2189,7 +2191,7 @@ class UnitPiece:
     again: enum muslin_cut_again
     gives: pieces from each: 1, 2 or 4
     grain: enum muslin_grain, of the pieces in the end
-    hand: 1: the first hand or none; 2: mirrored
+    hand: enum muslin_hand
     angle: degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0
         for a rectangle
     star_excess: of a star's squares: cut - what its diamonds as cut ask for, down to a tick; below 0 where it is
@@ -2210,7 +2212,7 @@ class UnitPiece:
     again: CutAgain
     gives: int
     grain: Grain
-    hand: int
+    hand: Hand
     angle: int
     star_excess: Length
 
@@ -2221,7 +2223,7 @@ class UnitPiece:
                    pitch=Length(struct.pitch), wide_edge=Length(struct.wide_edge),
                    narrow_edge=Length(struct.narrow_edge), count=int(struct.count), total=int(struct.total),
                    region=int(struct.region), shape=CutShape(struct.shape), again=CutAgain(struct.again),
-                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand), angle=int(struct.angle),
+                   gives=int(struct.gives), grain=Grain(struct.grain), hand=Hand(struct.hand), angle=int(struct.angle),
                    star_excess=Length(struct.star_excess))
 
 
@@ -2388,7 +2390,7 @@ class Setting:
     """struct muslin_setting, muslin/setting.h
 
     blocks
-    turned: of them, turned: half of all, down, unless none is
+    blocks_turned: of them, turned: half of all, down, unless none is
     finished_width: of the top without borders
     finished_length
     unfinished_width: finished + 2 s + u
@@ -2398,7 +2400,7 @@ class Setting:
     """
 
     blocks: int
-    turned: int
+    blocks_turned: int
     finished_width: Length
     finished_length: Length
     unfinished_width: Length
@@ -2408,10 +2410,10 @@ class Setting:
 
     @classmethod
     def _read(cls, struct: Any) -> "Setting":
-        return cls(blocks=int(struct.blocks), turned=int(struct.turned), finished_width=Length(struct.finished_width),
-                   finished_length=Length(struct.finished_length), unfinished_width=Length(struct.unfinished_width),
-                   unfinished_length=Length(struct.unfinished_length), block_seams=int(struct.block_seams),
-                   row_seams=int(struct.row_seams))
+        return cls(blocks=int(struct.blocks), blocks_turned=int(struct.blocks_turned),
+                   finished_width=Length(struct.finished_width), finished_length=Length(struct.finished_length),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_length=Length(struct.unfinished_length),
+                   block_seams=int(struct.block_seams), row_seams=int(struct.row_seams))
 
 
 @dataclass(frozen=True)
@@ -2573,7 +2575,7 @@ class BorderSpec(Spec):
         put_length(struct, "mitre_extra", self.mitre_extra)
         put(struct, "style", self.style)
         put(struct, "join", self.join)
-        struct.flags |= BORDER_LENGTHWISE if self.lengthwise else 0
+        put_flag(struct, BORDER_LENGTHWISE, self.lengthwise)
 
 
 @dataclass(frozen=True)
@@ -2670,8 +2672,8 @@ class SettingSashedSpec(Spec):
         put_length(struct, "take_up", self.take_up)
         put_length(struct, "usable_width", self.usable_width)
         put_length(struct, "end_loss", self.end_loss)
-        struct.flags |= SETTING_SASHED_FRAME if self.frame else 0
-        struct.flags |= SETTING_SASHED_CORNERSTONES if self.cornerstones else 0
+        put_flag(struct, SETTING_SASHED_FRAME, self.frame)
+        put_flag(struct, SETTING_SASHED_CORNERSTONES, self.cornerstones)
 
 
 @dataclass(frozen=True)
@@ -2859,7 +2861,7 @@ class SettingLineSpec(Spec):
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
         put_length(struct, "wanted", self.wanted)
-        struct.flags |= SETTING_LINE_FRAME if self.frame else 0
+        put_flag(struct, SETTING_LINE_FRAME, self.frame)
 
 
 @dataclass(frozen=True)
@@ -2962,7 +2964,7 @@ class SettingPointSpec(Spec):
         put(struct, "layout", self.layout)
         put(struct, "edge", self.edge)
         put(struct, "policy", self.policy)
-        struct.flags |= SETTING_POINT_DIAGONAL_FIRST if self.diagonal_first else 0
+        put_flag(struct, SETTING_POINT_DIAGONAL_FIRST, self.diagonal_first)
 
 
 @dataclass(frozen=True)
@@ -3132,7 +3134,7 @@ class LogcabinSpec(Spec):
         put(struct, "order", self.order)
         put(struct, "start", self.start)
         put(struct, "turn", self.turn)
-        struct.flags |= LOGCABIN_GIVEN_CUT if self.given_cut else 0
+        put_flag(struct, LOGCABIN_GIVEN_CUT, self.given_cut)
 
 
 @dataclass(frozen=True)
@@ -3462,45 +3464,48 @@ class MedallionSpec(Spec):
         put_length(struct, "centre_height", self.centre_height)
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
-        struct.flags |= MEDALLION_EQUAL_COPING if self.equal_coping else 0
+        put_flag(struct, MEDALLION_EQUAL_COPING, self.equal_coping)
 
 
 @dataclass(frozen=True)
 class MedallionRow(Spec):
     """struct muslin_medallion_row, muslin/rounds.h
 
-    kind: enum muslin_round_kind
-    corner: enum muslin_round_corner
+    kind: enum muslin_round_kind (initially RoundKind.PLAIN)
+    corner: enum muslin_round_corner (initially RoundCorner.SQUARES)
     width: finished width of the border, of PIECED the depth of a unit; of COPING the least width wanted, which may be 0
-    repeat: PIECED: finished length of a unit along the border; else not used, 0 or more
-    most: COPING: the greatest width allowed, width or more; else not used, 0 or more
-    before_width: out: finished, within this round
-    before_height
-    after_width: finished, with this round
-    after_height
-    side_pair: finished width of both side borders together: after_width - before_width
-    top_pair
+        (initially 0)
+    repeat: PIECED: finished length of a unit along the border; else not used, 0 or more (initially 0)
+    most: COPING: the greatest width allowed, width or more; else not used, 0 or more (initially 0)
+    before_width: out: finished, within this round (initially 0)
+    before_height: (initially 0)
+    after_width: finished, with this round (initially 0)
+    after_height: (initially 0)
+    side_pair: finished width of both side borders together: after_width - before_width (initially 0)
+    top_pair: (initially 0)
     side_finished: of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider
-    top_finished
-    side_cut: width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip
-    top_cut
-    side_length: length of a side as cut, of PIECED unfinished: what it must measure
-    top_length
-    side_units: PIECED: whole units in each side ...
-    top_units: ... and in top and bottom each
-    units: in the round: 2 x both, corner squares apart
-    corner_squares: 4 or 0; cut as wide as side_cut and as high as top_cut
-    side_rest: PIECED: of the run, beyond its whole units
-    top_rest
-    unit_unfinished: PIECED: repeat + m
-    divides: 1 unless a PIECED round leaves a rest on a side or on the top
-    unequal: 1 when side and top differ in width: COPING only
+        (initially 0)
+    top_finished: (initially 0)
+    side_cut: width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip (initially 0)
+    top_cut: (initially 0)
+    side_length: length of a side as cut, of PIECED unfinished: what it must measure (initially 0)
+    top_length: (initially 0)
+    side_units: PIECED: whole units in each side ... (initially 0)
+    top_units: ... and in top and bottom each (initially 0)
+    units: in the round: 2 x both, corner squares apart (initially 0)
+    corner_squares: 4 or 0; cut as wide as side_cut and as high as top_cut (initially 0)
+    side_rest: PIECED: of the run, beyond its whole units (initially 0)
+    top_rest: (initially 0)
+    unit_unfinished: PIECED: repeat + m (initially 0)
+    divides: 1 unless a PIECED round leaves a rest on a side or on the top (initially 0)
+    unequal: 1 when side and top differ in width: COPING only (initially 0)
     after_unfinished_width: after_width + m: what the top must measure with this round, and how long a row for top or
-        bottom is with its corner squares
-    after_unfinished_height
+        bottom is with its corner squares (initially 0)
+    after_unfinished_height: (initially 0)
     """
 
     _kind = structs.muslin_medallion_row
+    _init = "muslin_medallion_row_init"
 
     kind: Optional[RoundKind] = None
     corner: Optional[RoundCorner] = None
@@ -3870,7 +3875,7 @@ class BedSpec(Spec):
         put_length(struct, "quilting_extra", self.quilting_extra)
         put(struct, "drop", self.drop)
         put(struct, "foot_corner", self.foot_corner)
-        struct.flags |= BED_FOOT_GIVEN if self.foot_given else 0
+        put_flag(struct, BED_FOOT_GIVEN, self.foot_given)
 
 
 @dataclass(frozen=True)
@@ -4091,10 +4096,10 @@ class FitSpec(Spec):
         put(struct, "rank", self.rank)
         put(struct, "columns_parity", self.columns_parity)
         put(struct, "rows_parity", self.rows_parity)
-        struct.flags |= FIT_ALLOW_STRAIGHT if self.allow_straight else 0
-        struct.flags |= FIT_ALLOW_SASHED if self.allow_sashed else 0
-        struct.flags |= FIT_ALLOW_FRAMED if self.allow_framed else 0
-        struct.flags |= FIT_ALLOW_ON_POINT if self.allow_on_point else 0
+        put_flag(struct, FIT_ALLOW_STRAIGHT, self.allow_straight)
+        put_flag(struct, FIT_ALLOW_SASHED, self.allow_sashed)
+        put_flag(struct, FIT_ALLOW_FRAMED, self.allow_framed)
+        put_flag(struct, FIT_ALLOW_ON_POINT, self.allow_on_point)
 
 
 @dataclass(frozen=True)
@@ -4173,7 +4178,7 @@ class FitAcrossSpec(Spec):
         put_length(struct, "block", self.block)
         put_length(struct, "sash", self.sash)
         put(struct, "direction", self.direction)
-        struct.flags |= FIT_ACROSS_FRAME if self.frame else 0
+        put_flag(struct, FIT_ACROSS_FRAME, self.frame)
 
 
 @dataclass(frozen=True)
@@ -4322,19 +4327,21 @@ class FitRescaleSpec(Spec):
 class FitRescaleRow(Spec):
     """struct muslin_fit_rescale_row, muslin/fit.h
 
-    finished: in: as it is, 1 .. MUSLIN_SIZE_MAX
-    new_finished: finished x numerator / denominator, to the nearest tick, ties up ...
-    rest: ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator
-    new_cut: new_finished + 2 s + u
+    finished: in: as it is, 1 .. MUSLIN_SIZE_MAX (initially 0)
+    new_finished: finished x numerator / denominator, to the nearest tick, ties up ... (initially 0)
+    rest: ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator (initially
+        0)
+    new_cut: new_finished + 2 s + u (initially 0)
     cut_below: the largest cut size on the grid that is not larger than the exact one; 0 where nothing would be seen of
-        it (2 s + u or less)
+        it (2 s + u or less) (initially 0)
     cut_nearest: the nearest on the grid, ties up, of those of which something is seen (above 2 s + u): cut_above where
-        the nearest of all is no such one
-    cut_above: the smallest on the grid that is not smaller
-    on_grid: 1 when the exact cut size lies on the grid: all four are then the same
+        the nearest of all is no such one (initially 0)
+    cut_above: the smallest on the grid that is not smaller (initially 0)
+    on_grid: 1 when the exact cut size lies on the grid: all four are then the same (initially 0)
     """
 
     _kind = structs.muslin_fit_rescale_row
+    _init = "muslin_fit_rescale_row_init"
 
     finished: Length = Length(0)
     new_finished: Length = Length(0)
@@ -4397,7 +4404,7 @@ class BindingWidthSpec(Spec):
     """struct muslin_binding_width_spec, muslin/finishing.h
 
     fold: enum muslin_fold (initially Fold.DOUBLE)
-    seam: s, from the raw edge of the binding to its seam; an allowance (initially 1/4 in)
+    allowance: s, from the raw edge of the binding to its seam (initially 1/4 in)
     front: finished width shown on the front, from the seam to the edge of the quilt (initially 1/4 in)
     thickness: t of the quilt sandwich at the edge (initially 0)
     back: finished width wanted on the back; not used when binding_cut is given (initially 1/4 in)
@@ -4410,7 +4417,7 @@ class BindingWidthSpec(Spec):
     _init = "muslin_binding_width_spec_init"
 
     fold: Optional[Fold] = None
-    seam: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
     front: Optional[LengthLike] = None
     thickness: Optional[LengthLike] = None
     back: Optional[LengthLike] = None
@@ -4420,7 +4427,7 @@ class BindingWidthSpec(Spec):
 
     def _put(self, struct: Any) -> None:
         put(struct, "fold", self.fold)
-        put_length(struct, "seam", self.seam)
+        put_length(struct, "allowance", self.allowance)
         put_length(struct, "front", self.front)
         put_length(struct, "thickness", self.thickness)
         put_length(struct, "back", self.back)
@@ -4568,7 +4575,7 @@ class BiasSpec(Spec):
         put_length(struct, "strip_cut", self.strip_cut)
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "wanted", self.wanted)
-        struct.flags |= BIAS_BLUNT_ENDS if self.blunt_ends else 0
+        put_flag(struct, BIAS_BLUNT_ENDS, self.blunt_ends)
 
 
 @dataclass(frozen=True)
@@ -4578,7 +4585,7 @@ class Bias:
     rounds: of the tube; for separate strips: how many strips
     joins: that take 2 sqrt 2 s off the run each: rounds - 1; 0 without a round
     length: of bias strip obtained, down to a tick; 0 if none
-    square: side of the square to cut (least square), else 0
+    square_cut: side of the square to cut (least square), else 0
     area_rule: sqrt(wanted x w), nearest tick (least square), else 0: the published rule, a lower bound only
     spare: length - wanted (least square), else 0
     """
@@ -4586,14 +4593,14 @@ class Bias:
     rounds: int
     joins: int
     length: Length
-    square: Length
+    square_cut: Length
     area_rule: Length
     spare: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Bias":
         return cls(rounds=int(struct.rounds), joins=int(struct.joins), length=Length(struct.length),
-                   square=Length(struct.square), area_rule=Length(struct.area_rule), spare=Length(struct.spare))
+                   square_cut=Length(struct.square_cut), area_rule=Length(struct.area_rule), spare=Length(struct.spare))
 
 
 @dataclass(frozen=True)
@@ -4630,7 +4637,7 @@ class BattingSpec(Spec):
         put_length(struct, "margin_top", self.margin_top)
         put_length(struct, "margin_bottom", self.margin_bottom)
         put_length(struct, "roll_width", self.roll_width)
-        struct.flags |= BATTING_FIXED if self.fixed else 0
+        put_flag(struct, BATTING_FIXED, self.fixed)
 
 
 @dataclass(frozen=True)
@@ -4686,8 +4693,8 @@ class BackingSpec(Spec):
     margin_bottom: (initially 4 in)
     fabric_width: from edge to edge of the cloth, 1 or more (initially 40 in)
     selvage: cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more (initially 0)
-    seam: q, allowance of the backing's seams (initially 1/2 in)
-    end_trim: added to each panel's length, for squaring (initially 0)
+    allowance: q, allowance of the backing's seams (initially 1/2 in)
+    end_loss: added to each panel's length, for squaring (initially 0)
     repeat: pattern repeat along the cloth; each length cut is a whole number of them, the first too; 0 for none
         (initially 0)
     step: purchase step, 1 or more (initially 4 1/2 in)
@@ -4707,8 +4714,8 @@ class BackingSpec(Spec):
     margin_bottom: Optional[LengthLike] = None
     fabric_width: Optional[LengthLike] = None
     selvage: Optional[LengthLike] = None
-    seam: Optional[LengthLike] = None
-    end_trim: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    end_loss: Optional[LengthLike] = None
     repeat: Optional[LengthLike] = None
     step: Optional[LengthLike] = None
     print: Optional[Print] = None
@@ -4723,12 +4730,12 @@ class BackingSpec(Spec):
         put_length(struct, "margin_bottom", self.margin_bottom)
         put_length(struct, "fabric_width", self.fabric_width)
         put_length(struct, "selvage", self.selvage)
-        put_length(struct, "seam", self.seam)
-        put_length(struct, "end_trim", self.end_trim)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "end_loss", self.end_loss)
         put_length(struct, "repeat", self.repeat)
         put_length(struct, "step", self.step)
         put(struct, "print", self.print)
-        struct.flags |= BACKING_ROUND_PANELS if self.round_panels else 0
+        put_flag(struct, BACKING_ROUND_PANELS, self.round_panels)
 
 
 @dataclass(frozen=True)
@@ -4908,7 +4915,7 @@ class StripquiltSpec(Spec):
     segment_cut: 0 for the cut that makes the block square (initially 0)
     allowance: s (initially 1/4 in)
     take_up: u (initially 0)
-    end_trim: as in muslin_yield_spec (initially 0)
+    end_trim: taken off each end, as in muslin_yield_spec (initially 0)
     resquare_loss: (initially 0)
     resquare_every: (initially 0)
     fold_clear: (initially 0)
@@ -4960,7 +4967,7 @@ class StripquiltSpec(Spec):
         put(struct, "turning", self.turning)
         put(struct, "nesting", self.nesting)
         put_length(struct, "square_tolerance", self.square_tolerance)
-        struct.flags |= YIELD_FROM_ONE_END if self.from_one_end else 0
+        put_flag(struct, YIELD_FROM_ONE_END, self.from_one_end)
 
 
 @dataclass(frozen=True)
@@ -5220,7 +5227,7 @@ class ThreadSpec(Spec):
         put_length(struct, "spool", self.spool)
         put(struct, "method", self.method)
         put(struct, "waste", self.waste)
-        struct.flags |= THREAD_READY_BOBBINS if self.ready_bobbins else 0
+        put_flag(struct, THREAD_READY_BOBBINS, self.ready_bobbins)
 
 
 @dataclass(frozen=True)
@@ -5466,8 +5473,9 @@ class QuiltSpec(Spec):
         in)
     take_up: u, so; 0 .. MUSLIN_SIZE_MAX / 8 (initially 0)
     most: fabrics, measures and nodes together, each with sixteen numbers on the average; 1 .. 2^27 (initially 67108864)
-    tag: what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory: one made later in its
-        place may get it again (initially 0)
+    tag: what marks this quilt's ids, 1 .. 2^20 - 1: whoever has several quilts numbers them, so that none takes
+        another's ids. 0: taken from where the quilt lies in memory, another one in every run; one made later in its
+        place may get it again (initially 1)
     """
 
     _kind = structs.muslin_quilt_spec
@@ -5584,7 +5592,7 @@ class QuiltUnitSpec(Spec):
     kind: enum muslin_unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON, EIGHT_POINTED_STAR,
         KALEIDOSCOPE (initially UnitKind.HALF_SQUARE)
     method: enum muslin_unit_method (initially UnitMethod.TWO_AT_A_TIME)
-    hand: 1 or 2; 1 for kinds without hands (initially 1)
+    hand: enum muslin_hand; FIRST for kinds without hands (initially Hand.FIRST)
     """
 
     _kind = structs.muslin_quilt_unit_spec
@@ -5595,7 +5603,7 @@ class QuiltUnitSpec(Spec):
     corner: Id = 0
     kind: Optional[UnitKind] = None
     method: Optional[UnitMethod] = None
-    hand: int = 1
+    hand: Optional[Hand] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "width", self.width)
@@ -5608,7 +5616,7 @@ class QuiltUnitSpec(Spec):
     @classmethod
     def _read(cls, struct: Any) -> "QuiltUnitSpec":
         return cls(width=int(struct.width), height=int(struct.height), corner=int(struct.corner),
-                   kind=UnitKind(struct.kind), method=UnitMethod(struct.method), hand=int(struct.hand))
+                   kind=UnitKind(struct.kind), method=UnitMethod(struct.method), hand=Hand(struct.hand))
 
 
 @dataclass(frozen=True)
@@ -5634,7 +5642,7 @@ class QuiltJoinSpec(Spec):
         put(struct, "axis", self.axis)
         put(struct, "piecing", self.piecing)
         put(struct, "press", self.press)
-        struct.flags |= QUILT_JOIN_KEEPS_ORDER if self.keeps_order else 0
+        put_flag(struct, QUILT_JOIN_KEEPS_ORDER, self.keeps_order)
 
     @classmethod
     def _read(cls, struct: Any) -> "QuiltJoinSpec":
@@ -5821,8 +5829,9 @@ class QuiltSashedSpec(Spec):
     rows: (initially 1)
     sash: finished width (initially 0)
     sash_fabric: (initially 0)
-    cornerstone: fabric of the squares where sashes cross; 0: sashes between rows run through (initially 0)
-    frame: 1: sashes also round the outside; 0: between blocks only (initially 0)
+    cornerstone: fabric of CORNERSTONES; 0: as the sashes; without them 0 (initially 0)
+    frame: the flag MUSLIN_QUILT_SASHED_FRAME (initially False)
+    cornerstones: the flag MUSLIN_QUILT_SASHED_CORNERSTONES (initially False)
     """
 
     _kind = structs.muslin_quilt_sashed_spec
@@ -5834,6 +5843,7 @@ class QuiltSashedSpec(Spec):
     sash_fabric: Optional[Id] = None
     cornerstone: Optional[Id] = None
     frame: Optional[bool] = None
+    cornerstones: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "columns", self.columns)
@@ -5841,7 +5851,8 @@ class QuiltSashedSpec(Spec):
         put(struct, "sash", self.sash)
         put(struct, "sash_fabric", self.sash_fabric)
         put(struct, "cornerstone", self.cornerstone)
-        put(struct, "frame", self.frame)
+        put_flag(struct, QUILT_SASHED_FRAME, self.frame)
+        put_flag(struct, QUILT_SASHED_CORNERSTONES, self.cornerstones)
 
 
 @dataclass(frozen=True)
@@ -5899,8 +5910,7 @@ class QuiltSixtySpec(Spec):
     rows: 1 .. 2^20 (initially 1)
     height: H, finished, of a row (initially 0)
     end_fabric: of the half-triangles that close both ends (initially 0)
-    first: 1: the first row begins with a triangle that stands on its side, and rows alternate; 2: with one on its point
-        (initially 1)
+    first: enum muslin_sixty_first (initially SixtyFirst.ON_SIDE)
     """
 
     _kind = structs.muslin_quilt_sixty_spec
@@ -5910,7 +5920,7 @@ class QuiltSixtySpec(Spec):
     rows: int = 1
     height: Id = 0
     end_fabric: Id = 0
-    first: int = 1
+    first: Optional[SixtyFirst] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "cells", self.cells)
@@ -5922,7 +5932,7 @@ class QuiltSixtySpec(Spec):
     @classmethod
     def _read(cls, struct: Any) -> "QuiltSixtySpec":
         return cls(cells=int(struct.cells), rows=int(struct.rows), height=int(struct.height),
-                   end_fabric=int(struct.end_fabric), first=int(struct.first))
+                   end_fabric=int(struct.end_fabric), first=SixtyFirst(struct.first))
 
 
 @dataclass(frozen=True)
@@ -6028,16 +6038,17 @@ class SolutionSpec(Spec):
     grid_tolerance: below grid (initially 0)
     half_addition: as in struct muslin_unit_spec; 0: its usual ones (initially 0)
     quarter_addition: (initially 0)
-    trim: OVERSIZE: room to trim units and setting triangles (initially 0)
-    end_trim: strip sets, as in struct muslin_yield_spec (initially 0)
+    trim_room: OVERSIZE: room to trim units and setting triangles (initially 0)
+    end_trim: strip sets: taken off each end, as in struct muslin_yield_spec (initially 0)
     resquare_loss: (initially 0)
     resquare_every: (initially 0)
-    fold_clear: 0: cut straight through from one end; else from both (initially 0)
+    fold_clear: must be 0 with FROM_ONE_END (initially 0)
     policy: enum muslin_allowance_policy (initially AllowancePolicy.EXACT)
     tip: enum muslin_tip (initially Tip.BLUNT)
     direction: enum muslin_direction, of cut sizes that are rounded (initially Direction.UP)
     strip_piecing: enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER (initially
         StripPiecing.WHERE_FEWER)
+    from_one_end: the flag MUSLIN_YIELD_FROM_ONE_END (initially True)
     """
 
     _kind = structs.muslin_solution_spec
@@ -6049,7 +6060,7 @@ class SolutionSpec(Spec):
     grid_tolerance: Optional[LengthLike] = None
     half_addition: Optional[LengthLike] = None
     quarter_addition: Optional[LengthLike] = None
-    trim: Optional[LengthLike] = None
+    trim_room: Optional[LengthLike] = None
     end_trim: Optional[LengthLike] = None
     resquare_loss: Optional[LengthLike] = None
     resquare_every: Optional[int] = None
@@ -6058,6 +6069,7 @@ class SolutionSpec(Spec):
     tip: Optional[Tip] = None
     direction: Optional[Direction] = None
     strip_piecing: Optional[StripPiecing] = None
+    from_one_end: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "tops", self.tops)
@@ -6066,7 +6078,7 @@ class SolutionSpec(Spec):
         put_length(struct, "grid_tolerance", self.grid_tolerance)
         put_length(struct, "half_addition", self.half_addition)
         put_length(struct, "quarter_addition", self.quarter_addition)
-        put_length(struct, "trim", self.trim)
+        put_length(struct, "trim_room", self.trim_room)
         put_length(struct, "end_trim", self.end_trim)
         put_length(struct, "resquare_loss", self.resquare_loss)
         put(struct, "resquare_every", self.resquare_every)
@@ -6075,6 +6087,7 @@ class SolutionSpec(Spec):
         put(struct, "tip", self.tip)
         put(struct, "direction", self.direction)
         put(struct, "strip_piecing", self.strip_piecing)
+        put_flag(struct, YIELD_FROM_ONE_END, self.from_one_end)
 
 
 @dataclass(frozen=True)
@@ -6162,11 +6175,11 @@ class SolutionTotal:
     different_nodes: that the root holds, itself included
     finished_area: of one top: width x height
     patch_area: of one top: what its finished outlines cover, each in its own frame
-    area_bound: where edges meet, the two differ by no more than this; 0 where everything is exact
+    area_error: where edges meet, the two differ by no more than this; 0 where everything is exact
     misfits: rows of muslin_solution_misfits() that are no ease, ...
     eased: ... and that are
     cuts: rows of muslin_solution_cuts()
-    strip_sets: rows of muslin_solution_strip_sets()
+    stripsets: rows of muslin_solution_stripsets()
     warnings: all that the rows of cuts, and of strip sets that are used, carry
     exact: 1 when nothing in it was rounded
     """
@@ -6175,11 +6188,11 @@ class SolutionTotal:
     different_nodes: int
     finished_area: int
     patch_area: int
-    area_bound: int
+    area_error: int
     misfits: int
     eased: int
     cuts: int
-    strip_sets: int
+    stripsets: int
     warnings: Tuple[Warning, ...]
     exact: bool
 
@@ -6187,8 +6200,8 @@ class SolutionTotal:
     def _read(cls, struct: Any) -> "SolutionTotal":
         return cls(patches=int(struct.patches), different_nodes=int(struct.different_nodes),
                    finished_area=int(struct.finished_area), patch_area=int(struct.patch_area),
-                   area_bound=int(struct.area_bound), misfits=int(struct.misfits), eased=int(struct.eased),
-                   cuts=int(struct.cuts), strip_sets=int(struct.strip_sets), warnings=warnings_in(struct.warnings),
+                   area_error=int(struct.area_error), misfits=int(struct.misfits), eased=int(struct.eased),
+                   cuts=int(struct.cuts), stripsets=int(struct.stripsets), warnings=warnings_in(struct.warnings),
                    exact=bool(struct.exact))
 
 
@@ -6263,8 +6276,8 @@ class SolutionCut:
     again: enum muslin_cut_again
     gives: pieces from each: pieces = count x gives
     grain: enum muslin_grain
-    hand: 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the square
-        one, rises to the right
+    hand: enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen upwards from the square one,
+        rises to the right
     angle: degrees, as in struct muslin_unit_piece
     region: of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0
     warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
@@ -6301,7 +6314,7 @@ class SolutionCut:
     again: CutAgain
     gives: int
     grain: Grain
-    hand: int
+    hand: Hand
     angle: int
     region: int
     warnings: Tuple[Warning, ...]
@@ -6317,13 +6330,13 @@ class SolutionCut:
                    upright=int(struct.upright), quarter=int(struct.quarter), half=int(struct.half),
                    three_quarter=int(struct.three_quarter), scattered=int(struct.scattered),
                    source=CutSource(struct.source), shape=CutShape(struct.shape), again=CutAgain(struct.again),
-                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand), angle=int(struct.angle),
+                   gives=int(struct.gives), grain=Grain(struct.grain), hand=Hand(struct.hand), angle=int(struct.angle),
                    region=int(struct.region), warnings=warnings_in(struct.warnings))
 
 
 @dataclass(frozen=True)
-class StripSet:
-    """struct muslin_strip_set, muslin/solution.h
+class Stripset:
+    """struct muslin_stripset, muslin/solution.h
 
     node: the join
     strips: in a set
@@ -6361,7 +6374,7 @@ class StripSet:
     warnings: Tuple[Warning, ...]
 
     @classmethod
-    def _read(cls, struct: Any) -> "StripSet":
+    def _read(cls, struct: Any) -> "Stripset":
         return cls(node=int(struct.node), strips=int(struct.strips), set_unfinished=Length(struct.set_unfinished),
                    segment_cut=Length(struct.segment_cut), strip_length=Length(struct.strip_length),
                    segments=int(struct.segments), segments_per_set=int(struct.segments_per_set), sets=int(struct.sets),
@@ -6453,7 +6466,7 @@ class PressingSpec(Spec):
     """struct muslin_pressing_spec, muslin/pressing.h
 
     work_limit: steps of the search, 0 .. 2^40; when it runs out the best plan so far stands (initially 20000000)
-    prefer: 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers (initially 1)
+    prefer: enum muslin_prefer (initially Prefer.DARKER)
     units: 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are preferred, where their
         fabrics do not say which is darker, and give way to nesting (initially 0)
     """
@@ -6462,7 +6475,7 @@ class PressingSpec(Spec):
     _init = "muslin_pressing_spec_init"
 
     work_limit: Optional[int] = None
-    prefer: Optional[bool] = None
+    prefer: Optional[Prefer] = None
     units: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
@@ -6485,7 +6498,7 @@ class PressingTotal:
         open, turned alone
     work: steps taken
     proven: 1 when exceptions = least
-    turned: of those, copies that are turned and not pressed the other way
+    copies_turned: of those, copies that are turned and not pressed the other way
     """
 
     meetings: int
@@ -6496,13 +6509,13 @@ class PressingTotal:
     other_way: int
     work: int
     proven: bool
-    turned: int
+    copies_turned: int
 
     @classmethod
     def _read(cls, struct: Any) -> "PressingTotal":
         return cls(meetings=int(struct.meetings), exceptions=int(struct.exceptions), least=int(struct.least),
                    alternating=int(struct.alternating), open=int(struct.open), other_way=int(struct.other_way),
-                   work=int(struct.work), proven=bool(struct.proven), turned=int(struct.turned))
+                   work=int(struct.work), proven=bool(struct.proven), copies_turned=int(struct.copies_turned))
 
 
 @dataclass(frozen=True)
@@ -6519,9 +6532,9 @@ class PressingSeam:
     to_x
     to_y
     press: enum muslin_press, in the node as it was made
-    towards: 1: towards its first piece (the left or upper one), 2: the second, 0: open
+    towards: enum muslin_towards
     other: enum muslin_other_way
-    preferred: 1: as preferred, 2: against it, 0: no preference
+    preferred: enum muslin_preferred
     turn: MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0
     """
 
@@ -6534,9 +6547,9 @@ class PressingSeam:
     to_x: Length
     to_y: Length
     press: Press
-    towards: int
+    towards: Towards
     other: OtherWay
-    preferred: int
+    preferred: Preferred
     turn: int
 
     @classmethod
@@ -6544,7 +6557,7 @@ class PressingSeam:
         return cls(node=int(struct.node), seam=int(struct.seam), as_shown=int(struct.as_shown),
                    other_way=int(struct.other_way), from_x=Length(struct.from_x), from_y=Length(struct.from_y),
                    to_x=Length(struct.to_x), to_y=Length(struct.to_y), press=Press(struct.press),
-                   towards=int(struct.towards), other=OtherWay(struct.other), preferred=int(struct.preferred),
+                   towards=Towards(struct.towards), other=OtherWay(struct.other), preferred=Preferred(struct.preferred),
                    turn=int(struct.turn))
 
 
@@ -6828,8 +6841,8 @@ class EdgePrintsSpec(Spec):
         put(struct, "right", self.right)
         put(struct, "bottom", self.bottom)
         put(struct, "left", self.left)
-        struct.flags |= EDGE_PRINTS_TURNS_HALF if self.turns_half else 0
-        struct.flags |= EDGE_PRINTS_TURNS_QUARTER if self.turns_quarter else 0
+        put_flag(struct, EDGE_PRINTS_TURNS_HALF, self.turns_half)
+        put_flag(struct, EDGE_PRINTS_TURNS_QUARTER, self.turns_quarter)
 
 
 @dataclass(frozen=True)
@@ -6890,7 +6903,7 @@ class BlankSpec(Spec):
         put(struct, "kind", self.kind)
         put(struct, "priority", self.priority)
         put_length(struct, "least_part", self.least_part)
-        struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+        put_flag(struct, BLANK_MAY_TURN, self.may_turn)
 
     @classmethod
     def _read(cls, struct: Any) -> "BlankSpec":
@@ -6940,7 +6953,7 @@ class CutplanSpec(Spec):
         more (initially 0)
     resquare_every: 1 or more with a loss, else 0 (initially 0)
     straightening: taken off the bolt, or the length of each piece of stock, once (initially 0)
-    spare: more pieces of each size than all rows of it want; none of JOINED ones (initially 0)
+    spare_pieces: more pieces of each size than all rows of it want; none of JOINED ones (initially 0)
     work_limit: steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans
         (initially 400000000)
     print: enum muslin_print: with a direction no piece is turned (initially Print.NONE)
@@ -6961,7 +6974,7 @@ class CutplanSpec(Spec):
     resquare_loss: Optional[LengthLike] = None
     resquare_every: Optional[int] = None
     straightening: Optional[LengthLike] = None
-    spare: Optional[int] = None
+    spare_pieces: Optional[int] = None
     work_limit: Optional[int] = None
     print: Optional[Print] = None
     no_panels: Optional[bool] = None
@@ -6978,16 +6991,16 @@ class CutplanSpec(Spec):
         put_length(struct, "resquare_loss", self.resquare_loss)
         put(struct, "resquare_every", self.resquare_every)
         put_length(struct, "straightening", self.straightening)
-        put(struct, "spare", self.spare)
+        put(struct, "spare_pieces", self.spare_pieces)
         put(struct, "work_limit", self.work_limit)
         put(struct, "print", self.print)
-        struct.flags |= CUTPLAN_NO_PANELS if self.no_panels else 0
-        struct.flags |= CUTPLAN_ONE_HEIGHT if self.one_height else 0
-        struct.flags |= CUTPLAN_OWN_STRIPS if self.own_strips else 0
-        struct.flags |= CUTPLAN_STACKED if self.stacked else 0
-        struct.flags |= CUTPLAN_FIRST_CUT_ACROSS if self.first_cut_across else 0
-        struct.flags |= CUTPLAN_FOLDED if self.folded else 0
-        struct.flags |= CUTPLAN_BY_PRIORITY if self.by_priority else 0
+        put_flag(struct, CUTPLAN_NO_PANELS, self.no_panels)
+        put_flag(struct, CUTPLAN_ONE_HEIGHT, self.one_height)
+        put_flag(struct, CUTPLAN_OWN_STRIPS, self.own_strips)
+        put_flag(struct, CUTPLAN_STACKED, self.stacked)
+        put_flag(struct, CUTPLAN_FIRST_CUT_ACROSS, self.first_cut_across)
+        put_flag(struct, CUTPLAN_FOLDED, self.folded)
+        put_flag(struct, CUTPLAN_BY_PRIORITY, self.by_priority)
 
 
 @dataclass(frozen=True)
@@ -7380,7 +7393,7 @@ class CutplanChecked:
     cost: of the plan, added up anew
     least: the bound, proved anew
     cases: cases looked at
-    fault: 0: all is well; else what is wrong first: enum muslin_cutplan_fault
+    fault: enum muslin_cutplan_fault: what is wrong first
     at: the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips, pieces
         laid or things as the search noted them
     """
@@ -7388,13 +7401,13 @@ class CutplanChecked:
     cost: int
     least: int
     cases: int
-    fault: int
+    fault: CutplanFault
     at: int
 
     @classmethod
     def _read(cls, struct: Any) -> "CutplanChecked":
-        return cls(cost=int(struct.cost), least=int(struct.least), cases=int(struct.cases), fault=int(struct.fault),
-                   at=int(struct.at))
+        return cls(cost=int(struct.cost), least=int(struct.least), cases=int(struct.cases),
+                   fault=CutplanFault(struct.fault), at=int(struct.at))
 
 
 @dataclass(frozen=True)
@@ -7405,7 +7418,7 @@ class YardageSpec(Spec):
     resquare_loss: (initially 0)
     resquare_every: (initially 0)
     straightening: (initially 0)
-    spare: (initially 0)
+    spare_pieces: (initially 0)
     work_limit: of each fabric (initially 400000000)
     join_loss: of pieces that are joined here, as in struct muslin_blank_spec (initially 1/2 in)
     extra: these four as in struct muslin_purchase_spec, of each fabric (initially 0)
@@ -7429,7 +7442,7 @@ class YardageSpec(Spec):
     resquare_loss: Optional[LengthLike] = None
     resquare_every: Optional[int] = None
     straightening: Optional[LengthLike] = None
-    spare: Optional[int] = None
+    spare_pieces: Optional[int] = None
     work_limit: Optional[int] = None
     join_loss: Optional[LengthLike] = None
     extra: Optional[LengthLike] = None
@@ -7450,7 +7463,7 @@ class YardageSpec(Spec):
         put_length(struct, "resquare_loss", self.resquare_loss)
         put(struct, "resquare_every", self.resquare_every)
         put_length(struct, "straightening", self.straightening)
-        put(struct, "spare", self.spare)
+        put(struct, "spare_pieces", self.spare_pieces)
         put(struct, "work_limit", self.work_limit)
         put_length(struct, "join_loss", self.join_loss)
         put_length(struct, "extra", self.extra)
@@ -7460,11 +7473,11 @@ class YardageSpec(Spec):
         put(struct, "long_pieces", self.long_pieces)
         put_length(struct, "least_part", self.least_part)
         put_length(struct, "mitre_extra", self.mitre_extra)
-        struct.flags |= CUTPLAN_NO_PANELS if self.no_panels else 0
-        struct.flags |= CUTPLAN_ONE_HEIGHT if self.one_height else 0
-        struct.flags |= CUTPLAN_OWN_STRIPS if self.own_strips else 0
-        struct.flags |= CUTPLAN_STACKED if self.stacked else 0
-        struct.flags |= CUTPLAN_FOLDED if self.folded else 0
+        put_flag(struct, CUTPLAN_NO_PANELS, self.no_panels)
+        put_flag(struct, CUTPLAN_ONE_HEIGHT, self.one_height)
+        put_flag(struct, CUTPLAN_OWN_STRIPS, self.own_strips)
+        put_flag(struct, CUTPLAN_STACKED, self.stacked)
+        put_flag(struct, CUTPLAN_FOLDED, self.folded)
 
 
 @dataclass(frozen=True)
@@ -7504,7 +7517,7 @@ class ExtraCutSpec(Spec):
         put_length(struct, "join_loss", self.join_loss)
         put(struct, "kind", self.kind)
         put_length(struct, "least_part", self.least_part)
-        struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+        put_flag(struct, BLANK_MAY_TURN, self.may_turn)
 
 
 @dataclass(frozen=True)
