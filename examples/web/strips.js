@@ -190,9 +190,16 @@ function fieldOf({ status, argument }, aliases, changed) {
     return USUALLY[status] ?? (name in usual ? name : "strips");
 }
 
+/** A length between the ticks as it was typed, not as it is counted: "0.4 in" for "about 0.3999 in". */
+function asTyped({ message, value }, values, texts) {
+    const field = stripFields.find(({ name, kind }) => kind === "length" && values[name].ticks === BigInt(value));
+    const typed = field && (texts[field.name] ?? field.usual).trim();
+    return typed ? message.replace(/ is about [\d.]+ (in|mm)/, ` is ${typed}`) : message;
+}
+
 /** The library's sentence, or how many strips more it takes. */
-function sentenceOf(muslin, error, spec, values) {
-    if (error.status !== "notEnough") return error.message;
+function sentenceOf(muslin, error, spec, values, texts) {
+    if (error.status !== "notEnough") return asTyped(error, values, texts);
     try {
         const { stripsUsed } = muslin.stripquiltPlan({ ...spec, strips: COUNT_MOST, tops: Math.max(1, values.tops) });
         const more = stripsUsed - values.strips;
@@ -220,7 +227,7 @@ export function planStrips(muslin, texts, changed) {
             return call();
         } catch (error) {
             if (!(error instanceof MuslinError)) throw error;
-            tell(fieldOf(error, aliases, changed), sentenceOf(muslin, error, spec, values), error.message);
+            tell(fieldOf(error, aliases, changed), sentenceOf(muslin, error, spec, values, texts), error.message);
             return undefined;
         }
     };

@@ -47,7 +47,8 @@ function spoken(place) {
 }
 
 /** The sentence as a quilter is told it: what is no file at all needs other words than a place. */
-export function complaintWords({ place, value, sentence, line, column }) {
+export function complaintWords({ place, value, sentence: whole, line, column }) {
+    const sentence = whole.replace(/number from (\d+) to 2147483647/, "number of $1 or more");
     if (line)
         return (
             "This is not a pattern file, or it was changed so that it cannot be read: at line " +

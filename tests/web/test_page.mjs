@@ -79,6 +79,8 @@ onPage("what cannot be is told at its field, and the last plan stands", async (p
     await cut.fill("2 1/2 furlongs");
     assert.equal(await cut.getAttribute("aria-invalid"), "true");
     await says(page, "materials", 'this is no length: write it like "2 1/2 in", "0.75 in" or "6 mm"');
+    await cut.fill("0.4 in");
+    await says(page, "materials", "Cut width of a strip is 0.4 in, but its seams take 1/2 in");
     await cut.fill("1/2 in");
     await says(page, "materials", "its seams take 1/2 in");
     await says(page, "plan", "Below is what followed before");
