@@ -33,7 +33,7 @@ def test_what_a_set_gives_straight_through_is_said_where_that_is_more(muslin: Mu
     five = ("plan", "40", "--set", "5", "--trim", "1/4", "--columns", "4", "--rows", "4")
     segments = muslin.answer(*five)["segments"]
     assert (segments["from_each_set"], segments["from_each_set_straight_through"]) == (6, 7)
-    assert "a set gives 7 segments: plan with --one-end" in " ".join(muslin.run(*five).out.split())
+    assert "a set gives 7 segments: plan with --one-end" in " ".join(muslin.run(*five).stdout.split())
     assert "from_each_set_straight_through" not in muslin.answer(*five, "--one-end")["segments"]
     assert "from_each_set_straight_through" not in muslin.answer(*five, "--fold-clear", "1/2")["segments"]
     assert "from_each_set_straight_through" not in muslin.answer(*SMALL)["segments"]
