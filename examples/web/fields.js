@@ -3,6 +3,8 @@
 // SPDX-License-Identifier: MIT
 import { h } from "./dom.js";
 
+const GROUPS_FEW = 4;
+
 /** Letters and digits that an id may have, of any name or pointer. */
 export function idOf(name) {
     const letters = [...name].map((one) => (/[a-zA-Z0-9]/.test(one) ? one : `-${one.codePointAt(0).toString(16)}-`));
@@ -76,7 +78,7 @@ export class Fields {
 
     #grouped(fields, change, settle) {
         const groups = Map.groupBy ? Map.groupBy(fields, (field) => field.group) : grouped(fields);
-        return [...groups]
+        const nodes = [...groups]
             .map(([group, own]) =>
                 group === undefined
                     ? own.map((field) => row(field, change, settle))
@@ -88,6 +90,9 @@ export class Fields {
                       )
             )
             .flat();
+        if (groups.size <= GROUPS_FEW) return nodes;
+        const open = !matchMedia("(max-width: 36rem)").matches; // on a phone many fields would hide the answers
+        return [h("details", { open }, h("summary", {}, `Change any of these ${groups.size}`), nodes)];
     }
 
     #set({ name, kind, value }) {
@@ -127,7 +132,10 @@ export class Fields {
                 sentence = wrong.get(name) ?? "";
             document.getElementById(`${id}-wrong`).textContent = sentence;
             document.getElementById(id).toggleAttribute("aria-invalid", sentence !== "");
-            if (sentence !== "") document.getElementById(id).setAttribute("aria-invalid", "true");
+            if (sentence !== "") {
+                document.getElementById(id).setAttribute("aria-invalid", "true");
+                document.getElementById(id).closest("details")?.setAttribute("open", "");
+            }
         }
     }
 }
