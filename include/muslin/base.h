@@ -7,7 +7,8 @@
  *   Numbers     A length is muslin_len, in ticks of 1/8128 inch: 1/64 in is 127 ticks, 1 mm is 320. An area is in
  *               doubled square ticks, a share or percentage in parts per million (ppm), a count is an int64_t.
  *   Statuses    A function that can fail returns muslin_status. 0 is success. On failure no output is touched; the
- *               optional struct muslin_problem, which exists to be written then, is the one exception.
+ *               optional struct muslin_problem, which exists to be written then, is the one exception. A function of
+ *               another type cannot fail: its comment says what it gives for what it does not know.
  *   Structs     Each public struct begins with `size` and `flags`. The caller sets `size` to its own sizeof. Inputs
  *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call,
  *               rows that are asked with and answered from MUSLIN_..._INIT or muslin_..._init(); outputs need only
@@ -22,8 +23,11 @@
  *   Ask, fill   A call with results of unknown number takes (rows, row_size, capacity, count). With capacity 0 it only
  *               sets *count and succeeds. If capacity is too small it returns MUSLIN_ERR_BUFFER, sets *count and
  *               writes nothing else.
- *   Threads     Different objects may be used from different threads without locks; a const object may be read from
- *               many. The library has no global, static or thread-local variable.
+ *   Initial     A ..._init() call writes the initial values of a struct to its first `size` bytes, in constant time.
+ *               MUSLIN_ERR_NULL: no struct. MUSLIN_ERR_STRUCT_SIZE: a size that is none of its. The example of
+ *               muslin_rounding_spec_init() stands for all.
+ *   Threads     Any thread may make any call. Different objects may be used from different threads without locks; a
+ *               const object may be read from many. The library has no global, static or thread-local variable.
  *   Handles     A quilt, its solutions and plans are opaque, get their memory from the allocator they were created with
  *               and are given back by their ..._free() call, which takes null. Nothing else allocates, but for scratch
  *               memory where a call takes an allocator.
@@ -33,6 +37,8 @@
  *   Choices     An enum begins at 1. Only one with a value that says there is nothing to report has a 0, which is that
  *               value: MUSLIN_OK, MUSLIN_ARG_NONE, MUSLIN_CUTPLAN_STOPPED_DONE, MUSLIN_CUTPLAN_FAULT_NONE.
  *   Order       A handle or spec and all other inputs, the allocator, `progress` with its `context`, outputs, problem.
+ *   Comments    A comment beside a member speaks for those behind it, too, that have none and are named alike: a height
+ *               is as the width before it. "so" beside one says the same of it.
  *   Memory      Strings that a call returns are constants of the library: never free them; they stay valid as long as
  *               it is loaded.
  */
@@ -60,6 +66,7 @@ extern "C" {
 
 /* ---- version --------------------------------------------------------------------------------------------------- */
 
+/* The three parts of the version of these headers. */
 #define MUSLIN_VERSION_MAJOR 1
 #define MUSLIN_VERSION_MINOR 0
 #define MUSLIN_VERSION_PATCH 0
@@ -79,6 +86,7 @@ MUSLIN_API const char *muslin_version_text(void);
 /* A length in ticks of 1/8128 inch. */
 typedef int64_t muslin_len;
 
+/* Ticks in an inch and in a millimetre, exactly. */
 #define MUSLIN_TICKS_PER_INCH INT64_C(8128)
 #define MUSLIN_TICKS_PER_MM INT64_C(320)
 
@@ -93,11 +101,12 @@ typedef int64_t muslin_len;
 
 /* ---- statuses -------------------------------------------------------------------------------------------------- */
 
+/* How a call went: one of enum muslin_status_code. */
 typedef int32_t muslin_status;
 
 /* Every status has its number for ever; the numbers run without gaps from 0 to muslin_status_count() - 1. */
 enum muslin_status_code {
-    MUSLIN_OK = 0,
+    MUSLIN_OK = 0,                   /* all went well */
     MUSLIN_ERR_NULL = 1,             /* a pointer that must be given is null */
     MUSLIN_ERR_STRUCT_SIZE = 2,      /* a struct's size is 0, below the first published one, or above 4096 */
     MUSLIN_ERR_STRUCT_TAIL = 3,      /* bytes behind the members this library knows are not zero */
@@ -394,6 +403,7 @@ struct muslin_problem {
     int64_t limit;    /* the limit it broke, in the same unit; 0 where there is none */
     char text[200];   /* one sentence naming argument, value and limit; always terminated */
 };
+/* Nothing is wrong yet. */
 #define MUSLIN_PROBLEM_INIT { sizeof(struct muslin_problem), 0, 0, 0, 0, 0, 0, 0, "" }
 /* Writes the values above to the first `size` bytes of *problem. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Constant
  * time. Example: muslin_problem_init(&problem, sizeof problem). Since 1.0. */
@@ -457,10 +467,10 @@ MUSLIN_API int64_t muslin_constant_value(int32_t index);
  * quilt in several threads at a time gives it an allocator that can be called from all of them, as that of the C
  * library can. */
 struct muslin_allocator {
-    void *(*alloc)(void *context, size_t size);
-    void *(*realloc)(void *context, void *block, size_t old_size, size_t size);
-    void (*free)(void *context, void *block, size_t size);
-    void *context;
+    void *(*alloc)(void *context, size_t size);                                 /* a new block */
+    void *(*realloc)(void *context, void *block, size_t old_size, size_t size); /* the same, of another size */
+    void (*free)(void *context, void *block, size_t size);                      /* gives a block back */
+    void *context;                                                              /* given to all three */
 };
 
 /* Fills *out with the allocator of the C library (malloc, realloc, free). It lives in an object file of its own, so a

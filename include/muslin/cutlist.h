@@ -50,7 +50,7 @@ struct muslin_cutlist_piece_spec {
     uint32_t flags;         /* MUSLIN_CUTLIST_PIECE_MAY_TURN or 0 */
     muslin_len cut_width;   /* across the cloth, 1 or more */
     muslin_len cut_length;  /* along it, 1 or more */
-    int64_t count;
+    int64_t count;          /* wanted */
 };
 #define MUSLIN_CUTLIST_PIECE_MAY_TURN 1u /* these pieces may lie turned a quarter, where the print allows it */
 /* One piece that stays as it is listed; its size is still to be given. */
@@ -96,7 +96,7 @@ struct muslin_cutlist_yardage {
     uint32_t size;
     uint32_t flags;
     int64_t pieces;              /* of the whole list */
-    int64_t strips;
+    int64_t strips;              /* of all rows */
     int64_t spare_pieces;        /* that the last strips of all rows could still give */
     muslin_len cloth_length;     /* the strips one behind the other, plus straightening */
     muslin_len area_bound;       /* a bound only: the pieces' area over the usable width, up to a tick; no plan needs

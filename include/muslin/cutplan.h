@@ -25,6 +25,7 @@
  *   Rows        Arrays have a stride, row_size; n = 0 allows null. Ask-then-fill where rows come out: capacity 0 asks.
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
+ *   Threads     A plan may be read from many threads at a time by calls that do not allocate.
  */
 #ifndef MUSLIN_CUTPLAN_H
 #define MUSLIN_CUTPLAN_H
@@ -41,6 +42,7 @@ struct muslin_cutplan; /* opaque */
 
 /* The most rows of a request, and pieces of one row. */
 #define MUSLIN_CUTPLAN_ROWS_MAX 4096
+/* The most pieces that one row can want. */
 #define MUSLIN_CUTPLAN_COUNT_MAX 1000000
 
 enum muslin_blank_kind {
@@ -156,7 +158,7 @@ MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec 
                                                muslin_progress progress, void *context,
                                                struct muslin_cutplan **out, struct muslin_problem *problem);
 
-/* Gives the plan's memory back; null is fine. Example: muslin_cutplan_free(plan). Since 1.0. */
+/* Gives the plan's memory back; null is fine. Constant time. Example: muslin_cutplan_free(plan). Since 1.0. */
 MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
 
 /* ---- the plan -------------------------------------------------------------------------------------------------- */
@@ -180,7 +182,7 @@ struct muslin_cutplan_total {
                                  one that is too many, too */
     int64_t missing;          /* with MUSLIN_CUTPLAN_BY_PRIORITY: pieces left out */
     int64_t strips;           /* cut right across, panels among them, those within panels and stock too */
-    int64_t panels;
+    int64_t panels;           /* of those, panels */
     int64_t heights;          /* different strip heights */
     int64_t cuts;             /* right across, slits, left ends squared, cross-cuts and trims; an edge that is there
                                  already is none, nor is straightening */
@@ -225,7 +227,7 @@ struct muslin_cutplan_strip {
     int64_t holder;           /* SLIT and WITHIN: the row of the panel or piece of stock; else -1 */
     int64_t stock;            /* STOCK: the row of the request; else -1 */
     int64_t first_place;      /* its pieces: rows of muslin_cutplan_places() */
-    int64_t places;
+    int64_t places;           /* how many */
     muslin_len x;             /* lower left corner of the first: from the left selvage (FOLDED: that of both layers) or
                                  the holder's left edge, */
     muslin_len y;             /* and from the straightened end of the bolt or the holder's lower edge; STOCK: 0 */
@@ -301,7 +303,7 @@ struct muslin_cutplan_left_over {
     uint32_t flags;
     int64_t strip;       /* row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock
                             that it is the rest of, the slit pieces that it lies above */
-    int64_t count;
+    int64_t count;       /* so many alike */
     muslin_len x;        /* its lower left corner, from that row's */
     muslin_len y;
     muslin_len width;    /* without end_loss; at the fold of FOLDED cloth unfolded, twice as wide */
@@ -348,7 +350,7 @@ MUSLIN_API muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan,
 struct muslin_cutplan_width {
     uint32_t size;
     uint32_t flags;
-    muslin_len usable_width;
+    muslin_len usable_width;  /* of the cloth */
     muslin_len cloth_length;  /* straightening included; 0 where a piece does not fit */
     int64_t least;            /* bound, without straightening */
     int32_t proven;           /* 1 when the length without straightening is the bound */
@@ -359,8 +361,8 @@ struct muslin_cutplan_width {
  * for each; `progress` is told as for a plan, beginning anew with each width, and when it ends the search, the widths
  * that follow get their first plan only. MUSLIN_ERR_CHOICE: a plan from stock. MUSLIN_ERR_RANGE: widths below 1, most
  * below least; `widths` outside 2 .. 1000, or not 1 where least is most. MUSLIN_ERR_OVERFLOW, _NO_MEMORY: as
- * muslin_cutplan_create(). Capacity 0 asks and searches nothing. Example: 40, 41, 42, 43 and 44 in: widths = 5. Since
- * 1.0. */
+ * muslin_cutplan_create(). Capacity 0 asks and searches nothing. Time: that of a plan for each width.
+ * Example: 40, 41, 42, 43 and 44 in: widths = 5. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_len least_width,
                                                muslin_len most_width, int64_t widths, muslin_progress progress,
                                                void *context, struct muslin_cutplan_width *rows, size_t row_size,
@@ -382,8 +384,8 @@ struct muslin_cutplan_size {
                             one where it goes round the fold */
     muslin_len taken;    /* of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is
                             given with its longer side across */
-    muslin_len height;
-    muslin_len run_in;
+    muslin_len height;   /* of strip that it needs */
+    muslin_len run_in;   /* as in struct muslin_blank_spec */
     int32_t may_turn;    /* 1: may lie turned */
     int32_t slit;        /* 1: may be slit from a panel, and is cut from no strip within one */
     int32_t level;       /* 1: only in strips of just its height */
@@ -421,8 +423,8 @@ struct muslin_cutplan_case {
     int64_t worths;      /* row whose worths prove its bound: itself, or one that it is a part of */
     int64_t least;       /* bound of this case by those, before its parts are looked at */
     int64_t wanted;      /* what sets this case apart (not of the whole): `wanted` of the ways first_way .. last_way */
-    int64_t first_way;
-    int64_t last_way;
+    int64_t first_way;   /* rows of muslin_cutplan_ways() */
+    int64_t last_way;    /* ... up to and with this one */
     int64_t plan_size;   /* -1: so many strips, panels or pieces of stock; else so many of this size in them, and
                             first_way = last_way */
     int64_t packed_way;  /* -1, or a way that is one strip: nothing is of this case, because the conditions on the way

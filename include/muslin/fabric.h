@@ -56,7 +56,7 @@ MUSLIN_API muslin_status muslin_purchase_spec_init(struct muslin_purchase_spec *
 struct muslin_purchase {
     uint32_t size;
     uint32_t flags;
-    muslin_len needed;
+    muslin_len needed;       /* as asked */
     muslin_len unshrunk;     /* what shrinks to `needed`, up to a tick */
     muslin_len with_extra;   /* unshrunk plus the share, up to a tick, plus the fixed extra: the least to buy */
     muslin_len bought;       /* with_extra up to the step */
@@ -158,7 +158,7 @@ MUSLIN_API muslin_status muslin_fabric_area_bound(int64_t area, muslin_len usabl
 /* ---- stock: what is in hand ------------------------------------------------------------------------------------ */
 
 enum muslin_edge {
-    MUSLIN_EDGE_STRAIGHT = 1,
+    MUSLIN_EDGE_STRAIGHT = 1,      /* cut straight */
     MUSLIN_EDGE_PINKED_TIPS = 2,   /* zigzag edges, the stated size measured from tip to tip */
     MUSLIN_EDGE_PINKED_VALLEYS = 3 /* ... from valley to valley */
 };

@@ -3,12 +3,13 @@
  * SPDX-License-Identifier: MIT
  *
  * Quilt sizes here are those of the finished top, 1 .. MUSLIN_SIZE_MAX. Other lengths of a request are
- * 0 .. MUSLIN_SIZE_MAX and allowances 0 .. MUSLIN_SIZE_MAX / 8, unless a member says otherwise. Every call is constant
- * time and none allocates, unless its comment says otherwise.
+ * 0 .. MUSLIN_SIZE_MAX and allowances 0 .. MUSLIN_SIZE_MAX / 8, unless a member says otherwise.
  *
- * Statuses common to all: MUSLIN_ERR_NULL, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ERR_STRUCT_TAIL and MUSLIN_ERR_FLAGS as for
- * every struct; MUSLIN_ERR_RANGE for a value outside the range of its member; MUSLIN_ERR_CHOICE for a choice that is
- * not listed. Comments below name what comes on top. A ..._spec_init() call can return the first two only.
+ * Every call
+ *   Statuses    MUSLIN_ERR_NULL, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ERR_STRUCT_TAIL and MUSLIN_ERR_FLAGS as for every
+ *               struct; MUSLIN_ERR_RANGE for a value outside the range of its member; MUSLIN_ERR_CHOICE for a choice
+ *               that is not listed. What else a call can return stands with it.
+ *   Cost        Constant time unless its comment says otherwise. Nothing allocates.
  */
 #ifndef MUSLIN_FINISHING_H
 #define MUSLIN_FINISHING_H

@@ -74,7 +74,7 @@ struct muslin_bed {
     uint32_t size;
     uint32_t flags;
     muslin_len side_drop;          /* on each side, by the rule asked for */
-    muslin_len foot_drop;
+    muslin_len foot_drop;          /* at the foot */
     muslin_len finished_width;     /* of the quilt on the bed: mattress + 2 side drops */
     muslin_len finished_length;    /* mattress + head drop + foot drop + pillow tuck */
     muslin_len top_width;          /* finished width of the top to piece: the same and quilting_extra */
@@ -107,8 +107,8 @@ struct muslin_bed_covered_spec {
     muslin_len mattress_length;   /* 1 or more */
     muslin_len mattress_depth;    /* 0 if unknown */
     muslin_len floor_height;      /* from the floor to the top of the mattress; 0 if unknown */
-    muslin_len head_drop;
-    muslin_len pillow_tuck;
+    muslin_len head_drop;         /* as in struct muslin_bed_spec */
+    muslin_len pillow_tuck;       /* as in struct muslin_bed_spec */
     int32_t foot_corner;          /* enum muslin_foot_corner */
     int32_t pad;                  /* 0 */
 };
@@ -153,14 +153,14 @@ enum muslin_fit_kind {
                                 between them: c B sqrt 2 + 2 b */
 };
 
-/* The kinds that are wanted. */
+/* The kinds that are wanted: straight, with sashes, with sashes all round, on point. */
 #define MUSLIN_FIT_ALLOW_STRAIGHT 1u
 #define MUSLIN_FIT_ALLOW_SASHED 2u
 #define MUSLIN_FIT_ALLOW_FRAMED 4u
 #define MUSLIN_FIT_ALLOW_ON_POINT 8u
 
 enum muslin_parity {
-    MUSLIN_PARITY_ANY = 1,
+    MUSLIN_PARITY_ANY = 1,   /* even or odd */
     MUSLIN_PARITY_EVEN = 2,  /* turned blocks that come in fours */
     MUSLIN_PARITY_ODD = 3    /* every other block a plain one, and the same block in all four corners */
 };
@@ -168,7 +168,7 @@ enum muslin_parity {
 enum muslin_fit_rank {
     MUSLIN_FIT_RANK_NEAREST = 1,       /* least off first: what width and length are off, added up */
     MUSLIN_FIT_RANK_FEWEST_BLOCKS = 2, /* blocks and alternate blocks */
-    MUSLIN_FIT_RANK_LARGEST_BLOCK = 3
+    MUSLIN_FIT_RANK_LARGEST_BLOCK = 3  /* the largest block first */
 };
 
 /* Blocks are square. A size runs from its least to its most in steps from the least. */
@@ -179,21 +179,21 @@ struct muslin_fit_spec {
     muslin_len wanted_length;  /* 1 or more */
     muslin_len width_under;    /* how much narrower it may come out */
     muslin_len width_over;     /* how much wider */
-    muslin_len length_under;
-    muslin_len length_over;
+    muslin_len length_under;   /* how much shorter */
+    muslin_len length_over;    /* how much longer */
     muslin_len block_least;    /* 1 or more */
     muslin_len block_most;     /* block_least or more */
     muslin_len block_step;     /* 1 or more */
     muslin_len sash_least;     /* 1 or more where sashes are allowed; where they are not, all three are not looked at */
     muslin_len sash_most;
-    muslin_len sash_step;
+    muslin_len sash_step;      /* from width to width, 1 or more */
     muslin_len border_least;   /* on each side, all borders together; 0: none */
     muslin_len border_most;
     muslin_len border_step;    /* 1 or more */
-    int64_t columns_least;
-    int64_t columns_most;
-    int64_t rows_least;
-    int64_t rows_most;
+    int64_t columns_least;     /* 1 or more */
+    int64_t columns_most;      /* columns_least or more */
+    int64_t rows_least;        /* 1 or more */
+    int64_t rows_most;         /* rows_least or more */
     int64_t best;              /* list so many only; 0: all, to MUSLIN_COUNT_MAX */
     int64_t work_limit;        /* the most combinations of kind, block, sash and border that are tried, and the most
                                   settings that may be found, listed or not; 1 .. MUSLIN_COUNT_MAX */
@@ -218,9 +218,9 @@ struct muslin_fit {
     int32_t kind;               /* enum muslin_fit_kind */
     int32_t exact;              /* 1 when width and length are exactly as wanted; always 0 on point, where they are no
                                    whole ticks even if off_width and off_length are 0 */
-    int64_t columns;
-    int64_t rows;
-    muslin_len block;
+    int64_t columns;            /* of blocks, alternates apart */
+    int64_t rows;               /* so */
+    muslin_len block;           /* finished side */
     muslin_len sash;            /* 0 where the kind has none */
     muslin_len border;          /* on each side */
     muslin_len finished_width;  /* on point to the nearest tick, else exact */

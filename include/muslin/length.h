@@ -2,7 +2,10 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * Every call here is pure: no allocation, no state, constant time unless its comment says otherwise.
+ * Every call
+ *   Statuses    MUSLIN_ERR_NULL: an output is missing, or an array that is read. What else a call can return stands
+ *               with it, or at the head of its section.
+ *   Cost        Constant time unless its comment says otherwise. Nothing allocates, nothing is kept.
  */
 #ifndef MUSLIN_LENGTH_H
 #define MUSLIN_LENGTH_H
@@ -43,8 +46,8 @@ enum muslin_direction {
 struct muslin_rounding_spec {
     uint32_t size;
     uint32_t flags;    /* 0 */
-    muslin_len grid;
-    muslin_len tolerance;
+    muslin_len grid;   /* in ticks, 1 .. MUSLIN_SIZE_MAX */
+    muslin_len tolerance; /* 0 .. grid - 1 */
     int32_t direction; /* enum muslin_direction */
     int32_t pad;       /* 0 */
 };
@@ -113,11 +116,13 @@ MUSLIN_API muslin_status muslin_length_subtract_n(const muslin_len *a, const mus
                                                   muslin_status *statuses, size_t *failed);
 MUSLIN_API muslin_status muslin_length_multiply_n(const muslin_len *a, const int64_t *factors, size_t n,
                                                   muslin_len *out, muslin_status *statuses, size_t *failed);
-/* a[i] x numerator / denominator, each rounded as asked. Since 1.0. */
+/* a[i] x numerator / denominator, each rounded as asked. Example: { 8128, 16256, 24384 } x 3 / 2 are { 12192, 24384,
+ * 36576 }. Since 1.0. */
 MUSLIN_API muslin_status muslin_length_scale_n(const muslin_len *a, size_t n, int64_t numerator, int64_t denominator,
                                                const struct muslin_rounding_spec *rounding, muslin_len *out,
                                                muslin_status *statuses, size_t *failed);
-/* a[i], each brought to the grid. Since 1.0. */
+/* a[i], each brought to the grid. Example: { 7700, 8128, 8600 } to the nearest 1/8 in are 1 in each.
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_length_snap_n(const muslin_len *a, size_t n,
                                               const struct muslin_rounding_spec *rounding, muslin_len *out,
                                               muslin_status *statuses, size_t *failed);
@@ -185,7 +190,7 @@ MUSLIN_API muslin_status muslin_parse_spec_init(struct muslin_parse_spec *spec, 
 struct muslin_parsed {
     uint32_t size;
     uint32_t flags;
-    muslin_len value;
+    muslin_len value; /* the length */
     int32_t exact; /* 1 when the text lies on the tick grid; else value is the nearest tick, ties upwards */
     int32_t unit;  /* enum muslin_length_unit: of the last part, named or the default */
 };

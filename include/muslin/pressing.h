@@ -30,7 +30,7 @@
  *                   SASH_CUT: their halves                       c at the bottom
  *                 SASH_INNER: sashes that the edge cuts off,   c - 1, r - 1, c - 1,       at the top, right, bottom,
  *                   those that stand                             r - 1                      left: from the left or top
- *                   those that lie                             r - 1, c - 1               at the right, at the bottom
+ *                 SASH_INNER: those that lie                   r - 1, c - 1               at the right, at the bottom
  *                 triangles                                    r - 1, c - 1               at the right, at the bottom
  *                 below each row, of blocks or of sashes       2 (c + r) - 2, in          from the upper right
  *                                                                SASH_INNER 2 (c + r) - 4
@@ -57,6 +57,7 @@
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
+ *   Threads     A plan may be read from many threads.
  */
 #ifndef MUSLIN_PRESSING_H
 #define MUSLIN_PRESSING_H
@@ -70,7 +71,7 @@ extern "C" {
 struct muslin_pressing; /* opaque */
 
 enum muslin_prefer {
-    MUSLIN_PREFER_NOTHING = 0,
+    MUSLIN_PREFER_NOTHING = 0, /* either side is as good */
     MUSLIN_PREFER_DARKER = 1 /* seams go towards the darker fabric where nesting leaves the choice */
 };
 
@@ -108,7 +109,7 @@ MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *so
                                                 void *context, struct muslin_pressing **out,
                                                 struct muslin_problem *problem);
 
-/* Gives the plan's memory back; null is fine. Example: muslin_pressing_free(pressing). Since 1.0. */
+/* Gives the plan's memory back; null is fine. Constant time. Example: muslin_pressing_free(pressing). Since 1.0. */
 MUSLIN_API void muslin_pressing_free(struct muslin_pressing *pressing);
 
 struct muslin_pressing_total {
@@ -133,10 +134,10 @@ MUSLIN_API muslin_status muslin_pressing_totals(const struct muslin_pressing *pr
                                                 struct muslin_pressing_total *out, struct muslin_problem *problem);
 
 enum muslin_press {
-    MUSLIN_PRESS_LEFT = 1,
-    MUSLIN_PRESS_RIGHT = 2,
-    MUSLIN_PRESS_UP = 3,
-    MUSLIN_PRESS_DOWN = 4,
+    MUSLIN_PRESS_LEFT = 1,     /* to the left */
+    MUSLIN_PRESS_RIGHT = 2,    /* to the right */
+    MUSLIN_PRESS_UP = 3,       /* upwards */
+    MUSLIN_PRESS_DOWN = 4,     /* downwards */
     MUSLIN_PRESS_OPEN = 5      /* open */
 };
 
@@ -152,7 +153,7 @@ enum muslin_other_way {
 enum muslin_towards {
     MUSLIN_TOWARDS_NEITHER = 0, /* open */
     MUSLIN_TOWARDS_FIRST = 1,   /* the left or upper one */
-    MUSLIN_TOWARDS_SECOND = 2
+    MUSLIN_TOWARDS_SECOND = 2   /* the right or lower one */
 };
 
 enum muslin_preferred {
@@ -164,15 +165,15 @@ enum muslin_preferred {
 struct muslin_pressing_seam {
     uint32_t size;
     uint32_t flags;
-    muslin_id node;
+    muslin_id node;            /* whose seam it is */
     int64_t seam;              /* number in its node */
     int64_t as_shown;          /* copies of the node pressed so, also those in what is turned as a whole */
     int64_t other_way;         /* copies taken the other way: by `other`, pressed or turned; an open seam is told so
                                   when its node is turned */
     muslin_len from_x;         /* finished ends, in the node as it was made, from its lower left */
     muslin_len from_y;
-    muslin_len to_x;
-    muslin_len to_y;
+    muslin_len to_x;           /* its other end */
+    muslin_len to_y;           /* its other end */
     int32_t press;             /* enum muslin_press, in the node as it was made */
     int32_t towards;           /* enum muslin_towards */
     int32_t other;             /* enum muslin_other_way */
@@ -218,9 +219,9 @@ struct muslin_pressing_exception {
     muslin_len x;          /* where, finished, in the node as it was made */
     muslin_len y;
     muslin_id first_node;  /* whose seams meet there */
-    int64_t first_seam;
-    muslin_id second_node;
-    int64_t second_seam;
+    int64_t first_seam;    /* its number in first_node */
+    muslin_id second_node; /* and the other */
+    int64_t second_seam;   /* its number in second_node */
     int64_t count;         /* in all tops */
 };
 /* The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the lump.

@@ -130,7 +130,7 @@ MUSLIN_API muslin_status muslin_quilt_fixed(struct muslin_quilt *quilt, muslin_l
 struct muslin_quilt_sum_spec {
     uint32_t size;
     uint32_t flags;    /* 0 */
-    muslin_id measure;
+    muslin_id measure; /* of the same quilt */
     int64_t factor;    /* -2^20 .. 2^20 */
 };
 /* Once a measure that is still to be given. */
@@ -169,7 +169,7 @@ MUSLIN_API muslin_status muslin_quilt_name(const struct muslin_quilt *quilt, mus
 struct muslin_quilt_patch_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
-    muslin_id fabric;
+    muslin_id fabric; /* of the same quilt */
     muslin_id width;  /* finished */
     muslin_id height; /* finished */
     muslin_id left;   /* allowance of each edge; 0: the quilt's */
@@ -191,7 +191,7 @@ struct muslin_quilt_unit_spec {
     uint32_t flags;   /* 0 */
     muslin_id width;  /* W, H and corner as the kind takes them (unit.h); 0 where it takes none */
     muslin_id height;
-    muslin_id corner;
+    muslin_id corner; /* so */
     int32_t kind;     /* enum muslin_unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON,
                          EIGHT_POINTED_STAR, KALEIDOSCOPE */
     int32_t method;   /* enum muslin_unit_method */
@@ -377,7 +377,7 @@ MUSLIN_API muslin_status muslin_quilt_set_in(struct muslin_quilt *quilt, const s
 struct muslin_quilt_log_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
-    muslin_id fabric;
+    muslin_id fabric; /* of the log */
     muslin_id width;  /* finished */
     int32_t side;     /* enum muslin_side */
     int32_t pad;      /* 0 */
@@ -403,8 +403,8 @@ struct muslin_quilt_surround_spec {
     muslin_id bottom;
     muslin_id top_left;     /* as wide as left, as high as top, and so on */
     muslin_id top_right;
-    muslin_id bottom_left;
-    muslin_id bottom_right;
+    muslin_id bottom_left;  /* at the lower left */
+    muslin_id bottom_right; /* at the lower right */
 };
 /* All nine are still to be given. */
 #define MUSLIN_QUILT_SURROUND_SPEC_INIT { sizeof(struct muslin_quilt_surround_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
@@ -426,7 +426,7 @@ struct muslin_quilt_sashed_spec {
     int64_t columns;       /* of blocks, 1 .. MUSLIN_COUNT_MAX */
     int64_t rows;
     muslin_id sash;        /* finished width */
-    muslin_id sash_fabric;
+    muslin_id sash_fabric; /* of all sashes */
     muslin_id cornerstone; /* fabric of CORNERSTONES; 0: as the sashes; without them 0 */
 };
 /* One block without frame and cornerstones; the sash is still to be given. */
@@ -451,7 +451,7 @@ struct muslin_quilt_diagonal_spec {
     int64_t columns;          /* c: blocks side by side, alternates not counted; 1 .. 2^15 */
     int64_t rows;             /* r, so */
     muslin_id side_fabric;    /* of the setting triangles */
-    muslin_id corner_fabric;
+    muslin_id corner_fabric;  /* of the corner triangles */
     muslin_id set_off;        /* f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and
                                  SASH_INNER */
     muslin_id sash;           /* w, finished width; 0 in PLAIN, in no other layout. Below B in SASH_INNER */
@@ -517,7 +517,7 @@ MUSLIN_API muslin_status muslin_quilt_sixty_spec_init(struct muslin_quilt_sixty_
 struct muslin_quilt_sixty_piece_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
-    muslin_id fabric;
+    muslin_id fabric; /* of the piece */
     int64_t cells;    /* 1: a triangle, 2: a diamond, 3: a half-hexagon */
 };
 /* A triangle; the fabric is still to be given. */
@@ -587,16 +587,16 @@ MUSLIN_API muslin_status muslin_quilt_read_terms(const struct muslin_quilt *quil
                                                  size_t *count, struct muslin_problem *problem);
 
 enum muslin_node_kind {
-    MUSLIN_NODE_PATCH = 1,
-    MUSLIN_NODE_UNIT = 2,
-    MUSLIN_NODE_SHAPE = 3,
-    MUSLIN_NODE_JOIN = 4,
+    MUSLIN_NODE_PATCH = 1,   /* muslin_quilt_patch() */
+    MUSLIN_NODE_UNIT = 2,    /* muslin_quilt_unit() */
+    MUSLIN_NODE_SHAPE = 3,   /* muslin_quilt_shape() */
+    MUSLIN_NODE_JOIN = 4,    /* pieces side by side or one below the other */
     MUSLIN_NODE_TURN = 5,    /* turned, mirrored, or both */
-    MUSLIN_NODE_TRIM = 6,
-    MUSLIN_NODE_PINWHEEL = 7,
-    MUSLIN_NODE_SET_IN = 8,
-    MUSLIN_NODE_DIAGONAL = 9,
-    MUSLIN_NODE_SIXTY = 10
+    MUSLIN_NODE_TRIM = 6,    /* muslin_quilt_trim() */
+    MUSLIN_NODE_PINWHEEL = 7, /* muslin_quilt_pinwheel() */
+    MUSLIN_NODE_SET_IN = 8,  /* muslin_quilt_set_in() */
+    MUSLIN_NODE_DIAGONAL = 9, /* a field on point */
+    MUSLIN_NODE_SIXTY = 10   /* rows of 60 degree pieces */
 };
 
 struct muslin_node {
@@ -669,9 +669,9 @@ MUSLIN_API muslin_status muslin_quilt_read_fabrics(const struct muslin_quilt *qu
 struct muslin_part_counts {
     uint32_t size;
     uint32_t flags;
-    int64_t fabrics;
-    int64_t measures;
-    int64_t nodes;
+    int64_t fabrics;   /* made so far */
+    int64_t measures;  /* so, the seam allowance and take-up among them */
+    int64_t nodes;     /* different ones */
     int64_t bytes;     /* that the quilt holds from its allocator */
 };
 /* How much a quilt holds. Example: a fresh one has no fabrics, two measures and no nodes. Since 1.0. */

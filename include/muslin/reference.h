@@ -5,7 +5,9 @@
  * Makers differ and sizes change: these are starting points for a caller's own figures, never limits, and no row says
  * that anything meets a safety standard. Where published lists disagree either both figures are here, under names that
  * say whose they are, or the commoner one is, and muslin_reference_note() says what the others are.
- * Every call is constant time, allocates nothing and returns constants of the library.
+ *
+ * Every call
+ *   Cost        Constant time. Nothing allocates; texts are constants of the library.
  */
 #ifndef MUSLIN_REFERENCE_H
 #define MUSLIN_REFERENCE_H

@@ -83,8 +83,8 @@ struct muslin_scatter_blocks_spec {
     uint32_t flags;      /* 0 */
     int64_t columns;     /* 1 .. 2^12 */
     int64_t rows;        /* 1 .. 2^12 */
-    int64_t seed;
-    int64_t work_limit;
+    int64_t seed;        /* as in struct muslin_scatter_spec */
+    int64_t work_limit;  /* so */
 };
 /* One block, seed 1, ten million steps. */
 #define MUSLIN_SCATTER_BLOCKS_SPEC_INIT { sizeof(struct muslin_scatter_blocks_spec), 0, 1, 1, 1, 10000000 }

@@ -118,7 +118,7 @@ MUSLIN_API muslin_status muslin_seam_piece(const struct muslin_piece_spec *spec,
 struct muslin_sewn_row {
     uint32_t size;
     uint32_t flags;
-    int64_t pieces;
+    int64_t pieces;           /* in the row */
     int64_t seams;            /* pieces - 1 */
     muslin_len cut_total;     /* sum of the cut sizes */
     muslin_len eaten;         /* what the inner seams take: seams x (2 s + u) */
@@ -164,10 +164,10 @@ struct muslin_calibration {
     muslin_len planned;               /* unfinished width with the stitched allowance and no take-up */
     muslin_len shortfall;             /* planned - measured; negative when the set came out wide */
     muslin_len per_seam_numerator;    /* shortfall over seams: the take-up u, exact as a fraction ... */
-    int64_t per_seam_denominator;
+    int64_t per_seam_denominator;     /* ... over this */
     muslin_len take_up;               /* ... and rounded to the nearest tick, ties up; negative when wide */
     muslin_len effective_numerator;   /* e = (sum of cuts - measured) / (2 seams), exact ... */
-    int64_t effective_denominator;
+    int64_t effective_denominator;    /* ... over this */
     muslin_len effective_allowance;   /* ... and rounded to the nearest tick, ties up */
     muslin_len sew_at;                /* the cure: stitch at s - u/2, nearest tick, ties up; then the plan is met */
 };

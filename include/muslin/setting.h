@@ -63,7 +63,7 @@ MUSLIN_API muslin_status muslin_setting_spec_init(struct muslin_setting_spec *sp
 struct muslin_setting {
     uint32_t size;
     uint32_t flags;
-    int64_t blocks;
+    int64_t blocks;                  /* columns x rows */
     int64_t blocks_turned;           /* of them, turned: half of all, down, unless none is */
     muslin_len finished_width;       /* of the top without borders */
     muslin_len finished_length;
@@ -94,9 +94,9 @@ struct muslin_block_spec {
     uint32_t flags;               /* 0 */
     muslin_len segment_cut;       /* a, across the block; 1 or more */
     muslin_len set_unfinished;    /* unfinished width of the strip set: along the segment; 1 or more */
-    int64_t segments;
-    muslin_len allowance;
-    muslin_len take_up;
+    int64_t segments;             /* side by side */
+    muslin_len allowance;         /* s */
+    muslin_len take_up;           /* u */
 };
 /* Two segments, 1/4 in seams; their size is still to be given. */
 #define MUSLIN_BLOCK_SPEC_INIT { sizeof(struct muslin_block_spec), 0, 0, 0, 2, 2032, 0 }
@@ -108,7 +108,7 @@ struct muslin_block {
     uint32_t flags;
     muslin_len unfinished_width;  /* segments x a - (segments - 1)(2 s + u) */
     muslin_len unfinished_height; /* set_unfinished */
-    muslin_len finished_width;
+    muslin_len finished_width;    /* as seen in the top */
     muslin_len finished_height;
     muslin_len segment_finished;  /* a - 2 s - u */
     muslin_len square_segment_cut;/* the segment cut that would make the block square, down to a tick: the finished
@@ -159,7 +159,7 @@ struct muslin_run {
     uint32_t flags;
     int64_t strips;             /* least n with n L - (n - 1) loss >= length; 0 when length is 0 */
     int64_t joins;              /* n - 1; 0 when n is 0 */
-    muslin_len loss_per_join;
+    muslin_len loss_per_join;   /* of the length, by the way of joining */
     muslin_len joined;          /* the whole run, joined: n L - (n - 1) loss */
     muslin_len spare;           /* joined - length */
     muslin_len cloth_length;    /* n x strip_cut */
@@ -189,8 +189,8 @@ struct muslin_border_spec {
     muslin_len unfinished_width;   /* of what it is sewn to, 1 or more; measure it through the middle */
     muslin_len unfinished_length;
     muslin_len finished_border;    /* W, finished width of the border, 1 or more */
-    muslin_len allowance;
-    muslin_len take_up;
+    muslin_len allowance;          /* s */
+    muslin_len take_up;            /* u */
     muslin_len usable_width;       /* of the cloth: the length of a strip across it */
     muslin_len mitre_extra;        /* added to the exact least length of each mitred piece; else not used */
     int32_t style;                 /* enum muslin_border_style */
@@ -216,7 +216,7 @@ struct muslin_border {
     muslin_len spare;                /* of the run; lengthwise: width left beside the pieces of the first panel */
     muslin_len unfinished_width;     /* of the top with this border on: the next border's input */
     muslin_len unfinished_length;
-    muslin_len finished_width;
+    muslin_len finished_width;       /* of the top with this border on, as seen */
     muslin_len finished_length;
     uint32_t warnings;               /* MUSLIN_WARN_DIAGONAL_STRETCH when strips are joined by DIAGONAL or BIAS_ENDS,
                                         MUSLIN_WARN_NO_SLACK when spare is 0 */
@@ -267,16 +267,16 @@ MUSLIN_API muslin_status muslin_setting_sashed_spec_init(struct muslin_setting_s
 struct muslin_setting_sashed_plan {
     uint32_t size;
     uint32_t flags;
-    int64_t blocks;
+    int64_t blocks;                    /* c r */
     int64_t vertical_sashes;           /* c columns, r rows: r (c - 1), with a frame r (c + 1) */
     int64_t horizontal_sashes;         /* with cornerstones c (r - 1), with a frame c (r + 1); without them long sashes:
                                           r - 1, with a frame r + 1 */
     int64_t cornerstones;              /* (c - 1)(r - 1), with a frame (c + 1)(r + 1); 0 without cornerstones */
     muslin_len vertical_cut_width;     /* each finished size plus 2 s + u; the sizes of what there is none of are 0 */
     muslin_len vertical_cut_length;    /* a block's height as cut */
-    muslin_len horizontal_cut_width;
+    muslin_len horizontal_cut_width;   /* as vertical_cut_width */
     muslin_len horizontal_cut_length;  /* a block's width as cut; of a long sash, a whole row's */
-    muslin_len cornerstone_cut_width;
+    muslin_len cornerstone_cut_width;  /* as vertical_cut_width */
     muslin_len cornerstone_cut_height; /* equal to the width where both kinds of sashes are equally wide */
     muslin_len finished_width;         /* of the top without borders: c blocks and c - 1 sashes, with a frame c + 1 */
     muslin_len finished_length;
@@ -358,7 +358,7 @@ struct muslin_setting_alternate_plan {
     uint32_t size;
     uint32_t flags;
     int64_t pieced;              /* with an odd number of blocks, the first kind is one more than the other */
-    int64_t plain;
+    int64_t plain;               /* the other blocks */
     muslin_len plain_cut_width;  /* finished + 2 s + u */
     muslin_len plain_cut_height;
     muslin_len finished_width;   /* of the top without borders */
@@ -498,17 +498,17 @@ struct muslin_setting_point_plan {
     muslin_len side_square_cut;     /* as the policy asks, rounded as `cutting`; 0 without side triangles */
     muslin_len side_need;           /* exact need of it, up to a tick, without trimming room */
     muslin_len side_surplus;        /* cut less exact need, down to a tick; negative: rounding left it too small */
-    muslin_len corner_square_cut;
-    muslin_len corner_need;
-    muslin_len corner_surplus;
+    muslin_len corner_square_cut;   /* these three as of the side squares */
+    muslin_len corner_need;         /* exact, up to a tick */
+    muslin_len corner_surplus;      /* down to a tick */
     muslin_len half_block_beyond;   /* half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; 0 where
                                        there are none */
     muslin_len diagonal;            /* finished diagonal of a block, B sqrt 2, rounded as `measuring` */
     muslin_len diagonal_error;      /* value less exact, down to a tick, as in struct muslin_rounded */
     muslin_len finished_width;      /* of the centre without borders, rounded once as `measuring` */
-    muslin_len width_error;
-    muslin_len finished_length;
-    muslin_len length_error;
+    muslin_len width_error;         /* less the exact one, down to a tick */
+    muslin_len finished_length;     /* as finished_width */
+    muslin_len length_error;        /* less the exact one, down to a tick */
     muslin_len unfinished_width;    /* finished_width + 2 s + u */
     muslin_len unfinished_length;
     int64_t sashes;                 /* whole ones */
@@ -527,7 +527,7 @@ struct muslin_setting_point_plan {
     uint32_t warnings;              /* MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that
                                        was rounded by its diagonal does not lie on the cutting grid */
     muslin_len edge_cornerstone_need;    /* as of the side square; 0 without edge cornerstones */
-    muslin_len edge_cornerstone_surplus;
+    muslin_len edge_cornerstone_surplus; /* as of the side square */
     muslin_len side_room;                /* what there is to trim at the edge of the quilt: half of side_surplus, down
                                             to a tick */
     muslin_len corner_room;              /* half of corner_surplus, at both edges */

@@ -90,7 +90,7 @@ MUSLIN_API muslin_status muslin_sewing_label(int64_t number, char *buf, size_t c
 struct muslin_sewing_total {
     uint32_t size;
     uint32_t flags;
-    int64_t steps;
+    int64_t steps;              /* rows of muslin_sewing_steps() */
     int64_t seams;              /* in all tops */
     muslin_len sewn;            /* all seams: what muslin_thread_plan() asks for */
     muslin_len in_sets;         /* of those, in strip sets */
@@ -98,7 +98,7 @@ struct muslin_sewing_total {
     int64_t height_seams;       /* ... and down */
     muslin_len width_worst;     /* how far its unfinished width may be off, each seam and each cut edge off as stated */
     muslin_len width_likely;
-    muslin_len height_worst;
+    muslin_len height_worst;    /* its height, so */
     muslin_len height_likely;
 };
 /* All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by

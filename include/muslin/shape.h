@@ -12,9 +12,9 @@
  *             rows. A row speaks of its corner and of the edge that starts there and runs to the piece's next corner,
  *             the last one's to the first. Where a piece's corner lies on a neighbour's straight edge, the neighbour
  *             needs no corner there.
- * Ranges      x and y 0 .. MUSLIN_SHAPE_SIZE_MAX ticks; the centre of an arc -MUSLIN_SHAPE_SIZE_MAX .. 2 x
- * MUSLIN_SHAPE_SIZE_MAX, its
- *             radius 1 .. MUSLIN_SHAPE_SIZE_MAX; allowance and take-up of an edge 0 .. MUSLIN_SHAPE_SEAM_MAX.
+ * Ranges      x and y 0 .. MUSLIN_SHAPE_SIZE_MAX ticks; the centre of an arc -MUSLIN_SHAPE_SIZE_MAX ..
+ *             2 x MUSLIN_SHAPE_SIZE_MAX, its radius 1 .. MUSLIN_SHAPE_SIZE_MAX; allowance and take-up of an edge
+ *             0 .. MUSLIN_SHAPE_SEAM_MAX.
  * Arcs        Centre and radius are whole ticks, both corners lie within 1 tick of the circle, and the arc turns by at
  *             most half a circle. A convex arc bulges out of its piece, a concave one into it. Centre and radius of a
  *             straight edge are 0.
@@ -51,7 +51,7 @@ extern "C" {
 
 /* How an edge runs. */
 enum muslin_curve {
-    MUSLIN_CURVE_STRAIGHT = 1,
+    MUSLIN_CURVE_STRAIGHT = 1, /* no arc */
     MUSLIN_CURVE_CONVEX = 2, /* an arc that bulges out of its piece: counter-clockwise round its centre */
     MUSLIN_CURVE_CONCAVE = 3 /* an arc that bulges into its piece: clockwise round its centre */
 };
@@ -84,7 +84,7 @@ struct muslin_corner_spec {
     muslin_len take_up;   /* of its seam, when pressed */
     muslin_len centre_x;  /* of the edge's arc; 0 for a straight edge */
     muslin_len centre_y;
-    muslin_len radius;
+    muslin_len radius;    /* of the arc; 0 for a straight edge */
     int32_t curve;        /* enum muslin_curve */
     int32_t pad;          /* 0 */
 };
@@ -99,7 +99,7 @@ MUSLIN_API muslin_status muslin_corner_spec_init(struct muslin_corner_spec *spec
 struct muslin_shape {
     uint32_t size;
     uint32_t flags;
-    int64_t pieces;
+    int64_t pieces;             /* without the outline */
     int64_t corners;            /* of the pieces together */
     int64_t outside_edges;      /* edges of pieces that lie on the outline */
     int64_t inside_edges;       /* the others: each is sewn to a neighbour */
@@ -167,8 +167,9 @@ struct muslin_shape_piece_spec {
     uint32_t flags;      /* 0 */
     int32_t piece;       /* 0, 1, ... */
     int32_t pad;         /* 0 */
-    muslin_len grain_x;  /* where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_SIZE_MAX .. */
-    muslin_len grain_y;  /* MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run */
+    muslin_len grain_x;  /* where the straight grain runs on the piece, a direction: -MUSLIN_SHAPE_SIZE_MAX ..
+                            MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run */
+    muslin_len grain_y;
     muslin_len margin;   /* added all round the rectangles, 0 .. MUSLIN_SHAPE_SIZE_MAX: for a foundation, or for
                             safety */
 };
@@ -212,7 +213,7 @@ MUSLIN_API muslin_status muslin_shape_measure(const struct muslin_corner_spec *c
 /* The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_SIZE_MAX) all round when one of its
  * straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
  * starts (a row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE). *along gets the size
- * along the edge, *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_measure().
+ * along the edge, *across the size across it, both up to a tick. Other statuses and time: as muslin_shape_measure().
  * Source: geometry; that a foundation piece is cut with a margin all round is common practice, no source. Example: the
  * half square of 3 in laid with its long edge along the strip: 5.45 in along and 2.725 in across. Since 1.0. */
 MUSLIN_API muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
@@ -270,7 +271,7 @@ MUSLIN_API muslin_status muslin_arc_length(muslin_len radius, int32_t quarter_tu
 
 /* By which of its measures a regular polygon is named. */
 enum muslin_polygon_measure {
-    MUSLIN_POLYGON_MEASURE_SIDE = 1,
+    MUSLIN_POLYGON_MEASURE_SIDE = 1,    /* one side */
     MUSLIN_POLYGON_MEASURE_FLATS = 2,   /* from a side straight across to the opposite side, of a triangle to the
                                            corner */
     MUSLIN_POLYGON_MEASURE_CORNERS = 3, /* between the two corners farthest apart; of a triangle its side */
@@ -281,9 +282,9 @@ struct muslin_regular_polygon {
     uint32_t size;
     uint32_t flags;
     muslin_len side;    /* each rounded on its own from the exact value */
-    muslin_len flats;
-    muslin_len corners;
-    muslin_len centre;
+    muslin_len flats;   /* straight across */
+    muslin_len corners; /* between the farthest two */
+    muslin_len centre;  /* from there to a corner */
     int64_t area;       /* doubled square ticks, nearest */
 };
 /* The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else MUSLIN_ERR_CHOICE) from one

@@ -41,7 +41,7 @@ struct muslin_wash_spec {
     uint32_t flags;              /* 0 */
     muslin_len before_width;     /* each as for muslin_shrinkage_change() */
     muslin_len after_width;
-    muslin_len before_length;
+    muslin_len before_length;    /* along the cloth, so */
     muslin_len after_length;
 };
 /* All still to be given. */
@@ -118,7 +118,7 @@ struct muslin_washed_size {
     muslin_len washed_length;
     int32_t change_across;         /* of the whole way, ppm, nearest: negative */
     int32_t change_along;
-    int32_t change_area;
+    int32_t change_area;           /* so */
     int32_t pad;
 };
 /* Backwards: what a made size (width and length of the spec) becomes by quilting and washing. A size to make that was
@@ -143,14 +143,14 @@ MUSLIN_API muslin_status muslin_shrinkage_from_sample(muslin_len before, muslin_
 /* Which of two shares the quilt is taken to lose. */
 enum muslin_governing_rule {
     MUSLIN_GOVERNING_RULE_BATTING = 1,  /* closely quilted: the layers go where the batting goes */
-    MUSLIN_GOVERNING_RULE_FABRIC = 2,
+    MUSLIN_GOVERNING_RULE_FABRIC = 2,   /* as the fabric does */
     MUSLIN_GOVERNING_RULE_LARGER = 3,   /* on the safe side where the quilt must not end too small */
-    MUSLIN_GOVERNING_RULE_SMALLER = 4
+    MUSLIN_GOVERNING_RULE_SMALLER = 4   /* on the safe side where it must not end too large */
 };
 
 enum muslin_governing_source {
-    MUSLIN_GOVERNING_SOURCE_BATTING = 1,
-    MUSLIN_GOVERNING_SOURCE_FABRIC = 2,
+    MUSLIN_GOVERNING_SOURCE_BATTING = 1, /* the batting governs */
+    MUSLIN_GOVERNING_SOURCE_FABRIC = 2, /* the fabric governs */
     MUSLIN_GOVERNING_SOURCE_BOTH = 3    /* larger or smaller was asked, and they are alike */
 };
 

@@ -20,7 +20,8 @@
  *               base.h. MUSLIN_ERR_CHOICE, MUSLIN_ERR_RANGE: a member outside its choices or range.
  *               MUSLIN_ERR_FOREIGN: an id of another quilt, or of a node that the solved one does not hold.
  *               What else a call can return stands with it.
- *   Cost        Only muslin_solution_create() allocates. Threads may share a solution.
+ *   Cost        Only muslin_solution_create() allocates.
+ *   Threads     A solution may be read from many threads.
  */
 #ifndef MUSLIN_SOLUTION_H
 #define MUSLIN_SOLUTION_H
@@ -43,11 +44,11 @@ struct muslin_solution_spec {
     muslin_len grid;             /* pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin_len grid_tolerance;   /* below grid */
     muslin_len half_addition;    /* as in struct muslin_unit_spec; 0: its usual ones */
-    muslin_len quarter_addition;
+    muslin_len quarter_addition; /* so */
     muslin_len trim_room;        /* OVERSIZE: room to trim units and setting triangles */
     muslin_len end_trim;         /* strip sets: taken off each end, as in struct muslin_yield_spec */
-    muslin_len resquare_loss;
-    int64_t resquare_every;
+    muslin_len resquare_loss;    /* as in struct muslin_yield_spec */
+    int64_t resquare_every;      /* as in struct muslin_yield_spec */
     muslin_len fold_clear;       /* must be 0 with FROM_ONE_END */
     int32_t policy;              /* enum muslin_allowance_policy */
     int32_t tip;                 /* enum muslin_tip */
@@ -96,7 +97,7 @@ MUSLIN_API void muslin_solution_free(struct muslin_solution *solution);
 struct muslin_node_size {
     uint32_t size;
     uint32_t flags;
-    muslin_len finished_width;
+    muslin_len finished_width;    /* as seen */
     muslin_len finished_height;
     muslin_len unfinished_width;  /* of a patch: cut */
     muslin_len unfinished_height;
@@ -108,7 +109,7 @@ struct muslin_node_size {
     int64_t mirrored;             /* of those, mirror images */
     int64_t upright;              /* of all, so many lie as they were made ... */
     int64_t quarter;              /* ... turned a quarter clockwise ... */
-    int64_t half;
+    int64_t half;                 /* ... half ... */
     int64_t three_quarter;        /* parts of a diagonal field count as in its own frame */
     int64_t patches;              /* in one of it */
     int64_t seams_across;         /* seams whose errors add up in its width: of pieces side by side all count, of rows
@@ -203,15 +204,15 @@ enum muslin_cut_source {
 struct muslin_solution_cut {
     uint32_t size;
     uint32_t flags;
-    muslin_id fabric;
+    muslin_id fabric;          /* it is cut from */
     muslin_id first_node;      /* the first node that needs it; muslin_solution_cut_nodes() has all */
     muslin_len cut_width;      /* as in struct muslin_unit_piece: across as the patch lies when upright; of a fabric
                                   without direction the longer side of a rectangle that is not cut again. SET_STRIP:
                                   the usable width */
     muslin_len cut_height;     /* ... and along the print */
     muslin_len pitch;          /* of shapes cut from a strip; else 0 */
-    muslin_len wide_edge;
-    muslin_len narrow_edge;
+    muslin_len wide_edge;      /* so */
+    muslin_len narrow_edge;    /* so */
     muslin_len surplus_width;  /* cut less exact need, down to a tick */
     muslin_len surplus_height;
     muslin_len left;           /* allowance on each edge of a rectangle that is sewn as it is cut; else the seam's */
@@ -225,9 +226,9 @@ struct muslin_solution_cut {
     int64_t upright;           /* pieces needed that lie with their print as cut, and turned by one, two and three
                                   quarters in the top. Strips are cut across the cloth: in a set joined down a print
                                   lies as its patch does, in one joined across a quarter further */
-    int64_t quarter;
-    int64_t half;
-    int64_t three_quarter;
+    int64_t quarter; /* of those, turned by one quarter ... */
+    int64_t half;              /* ... by two ... */
+    int64_t three_quarter;     /* ... by three */
     int64_t scattered;         /* pieces needed whose print lies as the method brings it: of units all but rectangles
                                   to which corners are sewn and octagons; setting triangles; 60 degree pieces */
     int32_t source;            /* enum muslin_cut_source */
@@ -274,7 +275,7 @@ struct muslin_stripset {
     muslin_len segment_cut;     /* what is cut across from it: unfinished length of the patches */
     muslin_len strip_length;    /* of the narrowest fabric in it */
     int64_t segments;           /* needed */
-    int64_t segments_per_set;
+    int64_t segments_per_set;   /* that a set gives */
     int64_t sets;               /* up */
     int64_t spare;              /* segments beyond the need */
     int64_t cuts_apart;         /* cuts when every patch is cut by itself: strips of its height, cut across */
@@ -317,7 +318,7 @@ struct muslin_term {
     uint32_t size;
     uint32_t flags;
     muslin_id id;          /* measure or node; 0 where the kind names none */
-    int64_t times;
+    int64_t times;         /* what it is multiplied by */
     muslin_len value;      /* the whole term: what it adds to the sum */
     muslin_len sum;        /* up to and with it */
     int32_t kind;          /* enum muslin_term_kind */
@@ -336,7 +337,7 @@ struct muslin_outline {
     uint32_t size;
     uint32_t flags;
     muslin_id node;          /* the leaf (or diagonal field, 60 degree rows, set-in) that it belongs to */
-    muslin_id fabric;
+    muslin_id fabric;        /* of the patch */
     int64_t first_corner;    /* of its corners in the array of corners */
     int64_t corners;         /* counter-clockwise */
     int32_t region;          /* of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the

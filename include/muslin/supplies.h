@@ -207,9 +207,9 @@ struct muslin_weight_spec {
     muslin_len binding_length; /* as cut and joined, or 0 */
     muslin_len binding_cut;    /* cut width of the binding */
     int64_t top_density;       /* mg for a square metre of the top's cloth, 0 .. MUSLIN_COUNT_MAX, and so on */
-    int64_t batting_density;
-    int64_t backing_density;
-    int64_t binding_density;
+    int64_t batting_density;   /* of the filler */
+    int64_t backing_density;   /* of the back */
+    int64_t binding_density;   /* of the binding's cloth */
     int64_t step;              /* each mass is rounded to a multiple of so many mg, 1 .. MUSLIN_SIZE_MAX */
     int32_t seam_share;        /* ppm of cloth more that lies in the top's seams, 0 .. 10000000 */
     int32_t direction;         /* enum muslin_direction */

@@ -86,11 +86,11 @@ enum muslin_tip {
 
 /* The form in which a row's piece leaves the cutting table. */
 enum muslin_cut_shape {
-    MUSLIN_CUT_SHAPE_RECTANGLE = 1,
+    MUSLIN_CUT_SHAPE_RECTANGLE = 1, /* square or not */
     MUSLIN_CUT_SHAPE_TRIANGLES = 2, /* from a strip, alternately up and down; `pitch` holds `gives` of them */
     MUSLIN_CUT_SHAPE_DIAMONDS = 3,  /* from a strip, by parallel slanted cuts as far apart as the strip is high as
                                        cut */
-    MUSLIN_CUT_SHAPE_HEXAGONS = 4,
+    MUSLIN_CUT_SHAPE_HEXAGONS = 4,  /* so */
     MUSLIN_CUT_SHAPE_TRAPEZOIDS = 5,/* from a strip, alternately up and down */
     MUSLIN_CUT_SHAPE_WEDGES = 6,    /* from a strip, alternately up and down */
     MUSLIN_CUT_SHAPE_OCTAGONS = 7,  /* a square that loses four corners */
@@ -98,7 +98,7 @@ enum muslin_cut_shape {
 };
 
 enum muslin_cut_again {
-    MUSLIN_CUT_AGAIN_NO = 1,
+    MUSLIN_CUT_AGAIN_NO = 1,    /* sewn as it is cut */
     MUSLIN_CUT_AGAIN_ONCE = 2,  /* once on the diagonal: two pieces */
     MUSLIN_CUT_AGAIN_TWICE = 3  /* on both diagonals: four pieces */
 };
@@ -154,7 +154,7 @@ struct muslin_unit_plan {
     muslin_len unfinished_width;   /* trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with
                                       slanted sides, which is not trimmed */
     muslin_len unfinished_height;  /* ... finished + E */
-    int64_t units_per_recipe;
+    int64_t units_per_recipe;      /* of both hands */
     int64_t mirrored_per_recipe;   /* of these, the mirror image of the others: two, of a split quarter by
                                       TWO_AT_A_TIME; else 0 */
     int64_t recipes;               /* for units, up; of a split quarter for units and mirrored: by PIECES for both
@@ -187,7 +187,7 @@ MUSLIN_API muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec,
 /* Of shapes that lie in two ways, each the other's mirror image. */
 enum muslin_hand {
     MUSLIN_HAND_FIRST = 1,   /* as the kinds say, and all that have no hands */
-    MUSLIN_HAND_MIRRORED = 2
+    MUSLIN_HAND_MIRRORED = 2 /* its mirror image */
 };
 
 struct muslin_unit_piece {
@@ -354,7 +354,7 @@ enum muslin_unit_step_kind {
     MUSLIN_UNIT_STEP_CUT_DIAGONALS = 15, /* cut on both diagonals */
     MUSLIN_UNIT_STEP_TRIM_CORNER = 16,   /* cut the corner off, `measure` beyond the seam */
     MUSLIN_UNIT_STEP_FOLD_BACK = 17,     /* fold the piece back over its seam and press */
-    MUSLIN_UNIT_STEP_PRESS_OPEN = 18,
+    MUSLIN_UNIT_STEP_PRESS_OPEN = 18,    /* press the seam open */
     MUSLIN_UNIT_STEP_PRESS_TO = 19,      /* press the seam towards `region` */
     MUSLIN_UNIT_STEP_JOIN = 20,          /* sew edge to edge, along one long edge */
     MUSLIN_UNIT_STEP_JOIN_LONG = 21,     /* sew two pieces together along their long sides */

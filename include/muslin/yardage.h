@@ -22,6 +22,7 @@
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
+ *   Threads     A yardage and its plans may be read from many threads at a time by calls that do not allocate.
  */
 #ifndef MUSLIN_YARDAGE_H
 #define MUSLIN_YARDAGE_H
@@ -44,16 +45,16 @@ struct muslin_yardage_spec {
     uint32_t flags;           /* MUSLIN_CUTPLAN_NO_PANELS, MUSLIN_CUTPLAN_ONE_HEIGHT, MUSLIN_CUTPLAN_OWN_STRIPS,
                                  MUSLIN_CUTPLAN_STACKED, MUSLIN_CUTPLAN_FOLDED, added */
     muslin_len end_loss;      /* these six as in struct muslin_cutplan_spec, of each fabric */
-    muslin_len resquare_loss;
-    int64_t resquare_every;
-    muslin_len straightening;
-    int64_t spare_pieces;
+    muslin_len resquare_loss; /* so */
+    int64_t resquare_every;   /* so */
+    muslin_len straightening; /* so */
+    int64_t spare_pieces;     /* so */
     int64_t work_limit;       /* of each fabric */
     muslin_len join_loss;     /* of pieces that are joined here, as in struct muslin_blank_spec */
     muslin_len extra;         /* these four as in struct muslin_purchase_spec, of each fabric */
-    muslin_len step;
-    int32_t shrinkage;
-    int32_t extra_share;
+    muslin_len step;          /* so */
+    int32_t shrinkage;        /* so */
+    int32_t extra_share;      /* so */
     int32_t long_pieces;      /* enum muslin_long_pieces: what is longer than its fabric is wide */
     int32_t pad;              /* 0 */
     muslin_len least_part;    /* as join_loss */
@@ -72,12 +73,12 @@ struct muslin_extra_cut_spec {
     muslin_id fabric;       /* of the quilt, whether its top uses it or not */
     muslin_len cut_width;   /* these and what follows as in struct muslin_blank_spec */
     muslin_len cut_length;
-    int64_t count;
-    muslin_len run_in;
-    muslin_len join_loss;
+    int64_t count;          /* so */
+    muslin_len run_in;      /* so */
+    muslin_len join_loss;   /* so */
     int32_t kind;           /* enum muslin_blank_kind */
     int32_t pad;            /* 0 */
-    muslin_len least_part;
+    muslin_len least_part;  /* so */
 };
 /* One piece that stays as it is listed; fabric and size are still to be given. */
 #define MUSLIN_EXTRA_CUT_SPEC_INIT { sizeof(struct muslin_extra_cut_spec), 0, 0, 0, 0, 1, 0, 0, 1, 0, 0 }
@@ -109,14 +110,15 @@ MUSLIN_API muslin_status muslin_yardage_create(const struct muslin_solution *sol
                                                muslin_progress progress, void *context,
                                                struct muslin_yardage **out, struct muslin_problem *problem);
 
-/* Gives its memory back, with all its plans; null is fine. Example: muslin_yardage_free(yardage). Since 1.0. */
+/* Gives its memory back, with all its plans; null is fine. Time follows the plans. Example:
+ * muslin_yardage_free(yardage). Since 1.0. */
 MUSLIN_API void muslin_yardage_free(struct muslin_yardage *yardage);
 
 struct muslin_fabric_yardage {
     uint32_t size;
     uint32_t flags;
-    muslin_id fabric;
-    muslin_len usable_width;
+    muslin_id fabric;         /* of the quilt */
+    muslin_len usable_width;  /* of its cloth */
     int64_t pieces;           /* cut, extra cuts and spare ones among them */
     muslin_len cloth_length;  /* of the plan, straightening included: what is needed */
     muslin_len least;         /* no plan of two stages needs less, straightening included */

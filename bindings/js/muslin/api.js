@@ -673,7 +673,7 @@ export const structs = {
         "oneHeight:flag=2@4 ownStrips:flag=4@4 stacked:flag=8@4 firstCutAcross:flag=16@4 folded:flag=32@4 " +
         "byPriority:flag=64@4", "muslin_cutplan_spec_init"],
     CutplanTotal: [144, "pieces:int64@8 missing:int64@16 strips:int64@24 panels:int64@32 heights:int64@40 " +
-        "cuts:int64@48 clothLength:length@56 cost:large@64 least:int64@72 stockPieces:int64@80 waste:large@88 " +
+        "cuts:int64@48 clothLength:length@56 cost:large@64 least:large@72 stockPieces:int64@80 waste:large@88 " +
         "ownStripsLength:length@96 areaBound:length@104 work:int64@112 cases:int64@120 proven:truth@128 " +
         "stopped:choice=CutplanStopped@132 otherLengths:truth@136"],
     CutplanStrip: [96, "times:int64@8 holder:int64@16 stock:int64@24 firstPlace:int64@32 places:int64@40 x:length@48 " +
@@ -685,15 +685,15 @@ export const structs = {
     CutplanLeftOver: [56, "strip:int64@8 count:int64@16 x:length@24 y:length@32 width:length@40 height:length@48"],
     CutplanPiece: [40, "label:int64@8 made:int64@16 missing:int64@24 cut:int64@32"],
     CutplanStockUsed: [32, "label:int64@8 used:int64@16 cost:large@24"],
-    CutplanWidth: [40, "usableWidth:length@8 clothLength:length@16 least:int64@24 proven:truth@32"],
+    CutplanWidth: [40, "usableWidth:length@8 clothLength:length@16 least:large@24 proven:truth@32"],
     CutplanSize: [80, "piece:int64@8 count:int64@16 taken:length@24 height:length@32 runIn:length@40 " +
         "mayTurn:truth@48 slit:truth@52 level:truth@56 turnedTaken:length@64 turnedHeight:length@72"],
     CutplanWay: [48, "cost:large@8 stock:int64@16 width:length@24 height:length@32 kind:choice=CutplanStripKind@40 " +
         "turned:truth@44"],
-    CutplanCase: [88, "parent:int64@8 split:int64@16 worths:int64@24 least:int64@32 wanted:int64@40 " +
+    CutplanCase: [88, "parent:int64@8 split:int64@16 worths:int64@24 least:large@32 wanted:int64@40 " +
         "firstWay:int64@48 lastWay:int64@56 planSize:int64@64 packedWay:int64@72 atLeast:truth@80"],
     CutplanWorth: [40, "planSize:int64@8 ofCase:int64@16 stock:int64@24 worth:large@32"],
-    CutplanChecked: [48, "cost:large@8 least:int64@16 cases:int64@24 fault:choice=CutplanFault@32 at:int64@40"],
+    CutplanChecked: [48, "cost:large@8 least:large@16 cases:int64@24 fault:choice=CutplanFault@32 at:int64@40"],
     YardageSpec: [112, "endLoss:length@8 resquareLoss:length@16 resquareEvery:int64@24 straightening:length@32 " +
         "sparePieces:int64@40 workLimit:int64@48 joinLoss:length@56 extra:length@64 step:length@72 " +
         "shrinkage:int32@80 extraShare:int32@84 longPieces:choice=LongPieces@88 leastPart:length@96 " +

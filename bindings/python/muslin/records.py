@@ -66,8 +66,8 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
 class RoundingSpec(Spec):
     """struct muslin_rounding_spec, muslin/length.h
 
-    grid: (initially 1 ticks)
-    tolerance: (initially 0)
+    grid: in ticks, 1 .. MUSLIN_SIZE_MAX (initially 1 ticks)
+    tolerance: 0 .. grid - 1 (initially 0)
     direction: enum muslin_direction (initially Direction.NEAREST)
     """
 
@@ -128,7 +128,7 @@ class ParseSpec(Spec):
 class Parsed:
     """struct muslin_parsed, muslin/length.h
 
-    value
+    value: the length
     exact: 1 when the text lies on the tick grid; else value is the nearest tick, ties upwards
     unit: enum muslin_length_unit: of the last part, named or the default
     """
@@ -257,7 +257,7 @@ class Piece:
 class SewnRow:
     """struct muslin_sewn_row, muslin/seam.h
 
-    pieces
+    pieces: in the row
     seams: pieces - 1
     cut_total: sum of the cut sizes
     eaten: what the inner seams take: seams x (2 s + u)
@@ -289,10 +289,10 @@ class Calibration:
     planned: unfinished width with the stitched allowance and no take-up
     shortfall: planned - measured; negative when the set came out wide
     per_seam_numerator: shortfall over seams: the take-up u, exact as a fraction ...
-    per_seam_denominator
+    per_seam_denominator: ... over this
     take_up: ... and rounded to the nearest tick, ties up; negative when wide
     effective_numerator: e = (sum of cuts - measured) / (2 seams), exact ...
-    effective_denominator
+    effective_denominator: ... over this
     effective_allowance: ... and rounded to the nearest tick, ties up
     sew_at: the cure: stitch at s - u/2, nearest tick, ties up; then the plan is met
     """
@@ -555,7 +555,7 @@ class WashSpec(Spec):
 
     before_width: each as for muslin_shrinkage_change() (initially 0)
     after_width: (initially 0)
-    before_length: (initially 0)
+    before_length: along the cloth, so (initially 0)
     after_length: (initially 0)
     """
 
@@ -681,7 +681,7 @@ class WashedSize:
     washed_length
     change_across: of the whole way, ppm, nearest: negative
     change_along
-    change_area
+    change_area: so
     """
 
     quilted_width: Length
@@ -795,7 +795,7 @@ class PurchaseSpec(Spec):
 class Purchase:
     """struct muslin_purchase, muslin/fabric.h
 
-    needed
+    needed: as asked
     unshrunk: what shrinks to `needed`, up to a tick
     with_extra: unshrunk plus the share, up to a tick, plus the fixed extra: the least to buy
     bought: with_extra up to the step
@@ -1490,7 +1490,7 @@ class CutlistPieceSpec(Spec):
 
     cut_width: across the cloth, 1 or more (initially 0)
     cut_length: along it, 1 or more (initially 0)
-    count: (initially 1)
+    count: wanted (initially 1)
     may_turn: the flag MUSLIN_CUTLIST_PIECE_MAY_TURN (initially False)
     """
 
@@ -1578,7 +1578,7 @@ class CutlistYardage:
     """struct muslin_cutlist_yardage, muslin/cutlist.h
 
     pieces: of the whole list
-    strips
+    strips: of all rows
     spare_pieces: that the last strips of all rows could still give
     cloth_length: the strips one behind the other, plus straightening
     area_bound: a bound only: the pieces' area over the usable width, up to a tick; no plan needs less, and hardly any
@@ -1790,7 +1790,7 @@ class CornerSpec(Spec):
     take_up: of its seam, when pressed (initially 0)
     centre_x: of the edge's arc; 0 for a straight edge (initially 0)
     centre_y: (initially 0)
-    radius: (initially 0)
+    radius: of the arc; 0 for a straight edge (initially 0)
     curve: enum muslin_curve (initially Curve.STRAIGHT)
     """
 
@@ -1831,7 +1831,7 @@ class CornerSpec(Spec):
 class Shape:
     """struct muslin_shape, muslin/shape.h
 
-    pieces
+    pieces: without the outline
     corners: of the pieces together
     outside_edges: edges of pieces that lie on the outline
     inside_edges: the others: each is sewn to a neighbour
@@ -1893,8 +1893,9 @@ class ShapePieceSpec(Spec):
     """struct muslin_shape_piece_spec, muslin/shape.h
 
     piece: 0, 1, ... (initially 0)
-    grain_x: where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_SIZE_MAX .. (initially 0)
-    grain_y: MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run (initially 0)
+    grain_x: where the straight grain runs on the piece, a direction: -MUSLIN_SHAPE_SIZE_MAX .. MUSLIN_SHAPE_SIZE_MAX;
+        both 0: say where it should run (initially 0)
+    grain_y: (initially 0)
     margin: added all round the rectangles, 0 .. MUSLIN_SHAPE_SIZE_MAX: for a foundation, or for safety (initially 0)
     """
 
@@ -2024,9 +2025,9 @@ class RegularPolygon:
     """struct muslin_regular_polygon, muslin/shape.h
 
     side: each rounded on its own from the exact value
-    flats
-    corners
-    centre
+    flats: straight across
+    corners: between the farthest two
+    centre: from there to a corner
     area: doubled square ticks, nearest
     """
 
@@ -2115,7 +2116,7 @@ class UnitPlan:
     unfinished_width: trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with slanted sides,
         which is not trimmed
     unfinished_height: ... finished + E
-    units_per_recipe
+    units_per_recipe: of both hands
     mirrored_per_recipe: of these, the mirror image of the others: two, of a split quarter by TWO_AT_A_TIME; else 0
     recipes: for units, up; of a split quarter for units and mirrored: by PIECES for both together, by TWO_AT_A_TIME for
         the greater wish
@@ -2389,7 +2390,7 @@ class SettingSpec(Spec):
 class Setting:
     """struct muslin_setting, muslin/setting.h
 
-    blocks
+    blocks: columns x rows
     blocks_turned: of them, turned: half of all, down, unless none is
     finished_width: of the top without borders
     finished_length
@@ -2422,9 +2423,9 @@ class BlockSpec(Spec):
 
     segment_cut: a, across the block; 1 or more (initially 0)
     set_unfinished: unfinished width of the strip set: along the segment; 1 or more (initially 0)
-    segments: (initially 2)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    segments: side by side (initially 2)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     """
 
     _kind = structs.muslin_block_spec
@@ -2450,7 +2451,7 @@ class Block:
 
     unfinished_width: segments x a - (segments - 1)(2 s + u)
     unfinished_height: set_unfinished
-    finished_width
+    finished_width: as seen in the top
     finished_height
     segment_finished: a - 2 s - u
     square_segment_cut: the segment cut that would make the block square, down to a tick: the finished height over the
@@ -2511,7 +2512,7 @@ class Run:
 
     strips: least n with n L - (n - 1) loss >= length; 0 when length is 0
     joins: n - 1; 0 when n is 0
-    loss_per_join
+    loss_per_join: of the length, by the way of joining
     joined: the whole run, joined: n L - (n - 1) loss
     spare: joined - length
     cloth_length: n x strip_cut
@@ -2542,8 +2543,8 @@ class BorderSpec(Spec):
     unfinished_width: of what it is sewn to, 1 or more; measure it through the middle (initially 0)
     unfinished_length: (initially 0)
     finished_border: W, finished width of the border, 1 or more (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     usable_width: of the cloth: the length of a strip across it (initially 40 in)
     mitre_extra: added to the exact least length of each mitred piece; else not used (initially 0)
     style: enum muslin_border_style (initially BorderStyle.SIDES_FIRST)
@@ -2594,7 +2595,7 @@ class Border:
     spare: of the run; lengthwise: width left beside the pieces of the first panel
     unfinished_width: of the top with this border on: the next border's input
     unfinished_length
-    finished_width
+    finished_width: of the top with this border on, as seen
     finished_length
     warnings: MUSLIN_WARN_DIAGONAL_STRETCH when strips are joined by DIAGONAL or BIAS_ENDS, MUSLIN_WARN_NO_SLACK when
         spare is 0
@@ -2680,16 +2681,16 @@ class SettingSashedSpec(Spec):
 class SettingSashedPlan:
     """struct muslin_setting_sashed_plan, muslin/setting.h
 
-    blocks
+    blocks: c r
     vertical_sashes: c columns, r rows: r (c - 1), with a frame r (c + 1)
     horizontal_sashes: with cornerstones c (r - 1), with a frame c (r + 1); without them long sashes: r - 1, with a
         frame r + 1
     cornerstones: (c - 1)(r - 1), with a frame (c + 1)(r + 1); 0 without cornerstones
     vertical_cut_width: each finished size plus 2 s + u; the sizes of what there is none of are 0
     vertical_cut_length: a block's height as cut
-    horizontal_cut_width
+    horizontal_cut_width: as vertical_cut_width
     horizontal_cut_length: a block's width as cut; of a long sash, a whole row's
-    cornerstone_cut_width
+    cornerstone_cut_width: as vertical_cut_width
     cornerstone_cut_height: equal to the width where both kinds of sashes are equally wide
     finished_width: of the top without borders: c blocks and c - 1 sashes, with a frame c + 1
     finished_length
@@ -2810,7 +2811,7 @@ class SettingAlternatePlan:
     """struct muslin_setting_alternate_plan, muslin/setting.h
 
     pieced: with an odd number of blocks, the first kind is one more than the other
-    plain
+    plain: the other blocks
     plain_cut_width: finished + 2 s + u
     plain_cut_height
     finished_width: of the top without borders
@@ -2983,16 +2984,16 @@ class SettingPointPlan:
     side_square_cut: as the policy asks, rounded as `cutting`; 0 without side triangles
     side_need: exact need of it, up to a tick, without trimming room
     side_surplus: cut less exact need, down to a tick; negative: rounding left it too small
-    corner_square_cut
-    corner_need
-    corner_surplus
+    corner_square_cut: these three as of the side squares
+    corner_need: exact, up to a tick
+    corner_surplus: down to a tick
     half_block_beyond: half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; 0 where there are none
     diagonal: finished diagonal of a block, B sqrt 2, rounded as `measuring`
     diagonal_error: value less exact, down to a tick, as in struct muslin_rounded
     finished_width: of the centre without borders, rounded once as `measuring`
-    width_error
-    finished_length
-    length_error
+    width_error: less the exact one, down to a tick
+    finished_length: as finished_width
+    length_error: less the exact one, down to a tick
     unfinished_width: finished_width + 2 s + u
     unfinished_length
     sashes: whole ones
@@ -3010,7 +3011,7 @@ class SettingPointPlan:
     warnings: MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that was rounded by its
         diagonal does not lie on the cutting grid
     edge_cornerstone_need: as of the side square; 0 without edge cornerstones
-    edge_cornerstone_surplus
+    edge_cornerstone_surplus: as of the side square
     side_room: what there is to trim at the edge of the quilt: half of side_surplus, down to a tick
     corner_room: half of corner_surplus, at both edges
     edge_cornerstone_room: half of edge_cornerstone_surplus
@@ -3094,8 +3095,8 @@ class LogcabinSpec(Spec):
         (initially 0)
     rounds: 1 .. MUSLIN_ROUNDS_MAX (initially 0)
     blocks: alike, cut together; 1 .. MUSLIN_LOGCABIN_BLOCKS_MAX (initially 1)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     usable_width: of the cloth: the length of a strip across it; 0: strips are not counted (initially 40 in)
     end_loss: of each strip, where its ends are squared; 0 or more (initially 0)
     order: enum muslin_log_order (initially LogOrder.ROUND)
@@ -3141,11 +3142,11 @@ class LogcabinSpec(Spec):
 class Logcabin:
     """struct muslin_logcabin, muslin/rounds.h
 
-    centre_cut_width
+    centre_cut_width: of the middle patch, as cut
     centre_cut_height
     finished_width: of the block
     finished_height
-    unfinished_width
+    unfinished_width: of the block, outer seams still raw
     unfinished_height
     logs: in one block
     kinds: of strips: rows of muslin_logcabin_strips()
@@ -3159,7 +3160,7 @@ class Logcabin:
     square: 1 when the block is as wide as high
     centre_strip_cut: width of the strips the centres are cut from: their height or their width as cut, whichever takes
         less cloth, then the lesser; 0 when not counted, as all below
-    centres_per_strip
+    centres_per_strip: that a strip gives
     centre_strips: for all blocks, up
     centre_cloth_length: centre_strips x centre_strip_cut
     """
@@ -3203,8 +3204,8 @@ class LogcabinLog:
 
     round: from 1
     cut_length: the raw edge it is sewn to
-    cut_width
-    finished_length
+    cut_width: of its strip
+    finished_length: as seen
     finished_width
     running_length: cut lengths so far, of one block
     unfinished_width: what the block must measure now, this log sewn on and pressed
@@ -3239,7 +3240,7 @@ class LogcabinLog:
 class LogcabinStrip:
     """struct muslin_logcabin_strip, muslin/rounds.h
 
-    cut_width
+    cut_width: what its logs share
     pieces: logs
     longest: of them, cut length
     length: cut lengths end to end
@@ -3273,8 +3274,8 @@ class LogcabinFitSpec(Spec):
     centre: finished side of the centre, 1 or more and less than wanted (initially 0)
     rounds: 1 .. MUSLIN_ROUNDS_MAX; for muslin_logcabin_log_for() (initially 0)
     log_finished: for muslin_logcabin_rounds_for() (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     order: enum muslin_log_order (initially LogOrder.ROUND)
     """
 
@@ -3303,12 +3304,12 @@ class LogcabinFitSpec(Spec):
 class LogcabinFit:
     """struct muslin_logcabin_fit, muslin/rounds.h
 
-    rounds
+    rounds: as given, or found
     logs_across: in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_ORDER_QUARTER
     exact_numerator: the log that finishes the block exactly: wanted - centre ...
     exact_denominator: ... over logs_across
-    log_finished
-    log_cut
+    log_finished: as given, or found
+    log_cut: log_finished and a seam
     block_finished: centre + logs_across x log_finished
     rest: wanted - block_finished; negative when the block comes out larger
     centre_to_fit: the finished centre with which the block comes out as wanted: centre + rest; no centre does when it
@@ -3343,8 +3344,8 @@ class FrameSpec(Spec):
     opening_width: finished, as all sizes here (initially 0)
     opening_height: (initially 0)
     frame_width: W (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     usable_width: of the cloth: the length of a strip across it; 0: strips are not counted (initially 40 in)
     """
 
@@ -3373,15 +3374,15 @@ class Frame:
 
     cut_width: of the strip: W + m
     top_long: raw long edge of top and bottom, from tip to tip, rounded
-    top_long_error
+    top_long_error: less the exact one, down to a tick
     top_short: raw short edge: 2 cut_width less than the long one, as its ends leave it
-    side_long
-    side_long_error
-    side_short
+    side_long: the same of left and right
+    side_long_error: less the exact one, down to a tick
+    side_short: 2 cut_width less than side_long
     strip_length: of one strip that holds all four as cut, each turned against the one before
     finished_width: of the whole
     finished_height
-    unfinished_width
+    unfinished_width: of the whole, outer seams still raw
     unfinished_height
     strips: across the cloth, 1 to 4, the fewest that hold the four pieces without joins; 0 when not counted, or when a
         piece is longer than such a strip
@@ -3419,9 +3420,9 @@ class FrameCorner:
     """struct muslin_frame_corner, muslin/rounds.h
 
     x: rounded
-    x_error
-    y
-    y_error
+    x_error: less the exact one, down to a tick
+    y: rounded
+    y_error: less the exact one, down to a tick
     piece: enum muslin_frame_piece
     line: enum muslin_frame_line
     """
@@ -3445,8 +3446,8 @@ class MedallionSpec(Spec):
 
     centre_width: finished (initially 0)
     centre_height: (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     equal_coping: the flag MUSLIN_MEDALLION_EQUAL_COPING (initially False)
     """
 
@@ -3482,20 +3483,20 @@ class MedallionRow(Spec):
     after_width: finished, with this round (initially 0)
     after_height: (initially 0)
     side_pair: finished width of both side borders together: after_width - before_width (initially 0)
-    top_pair: (initially 0)
+    top_pair: of top and bottom, so (initially 0)
     side_finished: of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider
         (initially 0)
-    top_finished: (initially 0)
+    top_finished: of top or bottom, so (initially 0)
     side_cut: width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip (initially 0)
-    top_cut: (initially 0)
+    top_cut: of top or bottom, so (initially 0)
     side_length: length of a side as cut, of PIECED unfinished: what it must measure (initially 0)
-    top_length: (initially 0)
+    top_length: of top or bottom, so (initially 0)
     side_units: PIECED: whole units in each side ... (initially 0)
     top_units: ... and in top and bottom each (initially 0)
     units: in the round: 2 x both, corner squares apart (initially 0)
     corner_squares: 4 or 0; cut as wide as side_cut and as high as top_cut (initially 0)
     side_rest: PIECED: of the run, beyond its whole units (initially 0)
-    top_rest: (initially 0)
+    top_rest: of top or bottom, so (initially 0)
     unit_unfinished: PIECED: repeat + m (initially 0)
     divides: 1 unless a PIECED round leaves a rest on a side or on the top (initially 0)
     unequal: 1 when side and top differ in width: COPING only (initially 0)
@@ -3587,9 +3588,9 @@ class MedallionRow(Spec):
 class Medallion:
     """struct muslin_medallion, muslin/rounds.h
 
-    finished_width
+    finished_width: with all rounds
     finished_height
-    unfinished_width
+    unfinished_width: with all rounds, outer seams still raw
     unfinished_height
     undivided: pieced rounds that leave a rest
     unequal: coping rounds whose sides differ from top and bottom
@@ -3622,8 +3623,8 @@ class RepeatSpec(Spec):
     repeat_finished: length of a unit along it (initially 0)
     spacers: that share what the units leave; 0 .. MUSLIN_COUNT_MAX (initially 0)
     spacer_least: finished, 0 or more; without spacers not used (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     """
 
     _kind = structs.muslin_repeat_spec
@@ -3655,9 +3656,9 @@ class Repeat:
     over_above: how far they pass it
     units_nearest: of the two, the nearer; the larger when equally near
     repeat_below: the repeat with which units_below fill the side, rounded; 0 without a unit
-    repeat_below_error
+    repeat_below_error: less the exact one, down to a tick
     repeat_above: the repeat with which units_above fill it
-    repeat_above_error
+    repeat_above_error: less the exact one, down to a tick
     unit_unfinished: repeat_finished + m
     units: with spacers: the most that leave every spacer its least; else units_below
     shared: what they leave; the exact spacer is this over `spacers`
@@ -3709,7 +3710,7 @@ class CommonRepeat:
     common: the greatest length that divides both sides
     parts: the repeat is this part of it: common / parts exactly
     repeat: finished, rounded
-    repeat_error
+    repeat_error: less the exact one, down to a tick
     across: units along the width
     down: units along the height
     """
@@ -3736,8 +3737,8 @@ class PointBorderSpec(Spec):
     squares: in the run, 1 .. MUSLIN_POINT_BORDER_SQUARES_MAX, when no diagonal is given; else not used, 0 or more
         (initially 0)
     runs: alike, counted together; 1 .. MUSLIN_COUNT_MAX (initially 1)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     """
 
     _kind = structs.muslin_point_border_spec
@@ -3766,17 +3767,17 @@ class PointBorder:
     diagonal_numerator: the finished diagonal D, exactly: this over ...
     diagonal_denominator: ... this, 1 when it was given
     diagonal_finished: rounded as `measuring`
-    diagonal_error
-    squares_per_run
+    diagonal_error: less the exact one, down to a tick
+    squares_per_run: as many as fit whole
     rest: of the side, beyond the squares
     square_finished: D / sqrt 2, rounded as `measuring`
-    square_finished_error
+    square_finished_error: less the exact one, down to a tick
     square_cut: D / sqrt 2 + m, rounded as `cutting`: also the strip squares are cut from
-    square_cut_error
+    square_cut_error: less the exact one, down to a tick
     setting_cut: a square cut twice, corner to corner, for four triangles: D + (1 + sqrt 2) m
-    setting_cut_error
+    setting_cut_error: less the exact one, down to a tick
     end_cut: a square cut once for two half triangles: D / 2 + (1 + 1 / sqrt 2) m
-    end_cut_error
+    end_cut_error: less the exact one, down to a tick
     border_unfinished: depth of the border: D, rounded, + m
     squares: in all runs
     setting_triangles: two for each pair of neighbours
@@ -3883,7 +3884,7 @@ class Bed:
     """struct muslin_bed, muslin/fit.h
 
     side_drop: on each side, by the rule asked for
-    foot_drop
+    foot_drop: at the foot
     finished_width: of the quilt on the bed: mattress + 2 side drops
     finished_length: mattress + head drop + foot drop + pillow tuck
     top_width: finished width of the top to piece: the same and quilting_extra
@@ -3931,8 +3932,8 @@ class BedCoveredSpec(Spec):
     mattress_length: 1 or more (initially 0)
     mattress_depth: 0 if unknown (initially 0)
     floor_height: from the floor to the top of the mattress; 0 if unknown (initially 0)
-    head_drop: (initially 0)
-    pillow_tuck: (initially 0)
+    head_drop: as in struct muslin_bed_spec (initially 0)
+    pillow_tuck: as in struct muslin_bed_spec (initially 0)
     foot_corner: enum muslin_foot_corner (initially FootCorner.SQUARE)
     """
 
@@ -4012,21 +4013,21 @@ class FitSpec(Spec):
     wanted_length: 1 or more (initially 0)
     width_under: how much narrower it may come out (initially 0)
     width_over: how much wider (initially 0)
-    length_under: (initially 0)
-    length_over: (initially 0)
+    length_under: how much shorter (initially 0)
+    length_over: how much longer (initially 0)
     block_least: 1 or more (initially 6 in)
     block_most: block_least or more (initially 14 in)
     block_step: 1 or more (initially 1/2 in)
     sash_least: 1 or more where sashes are allowed; where they are not, all three are not looked at (initially 1 in)
     sash_most: (initially 3 in)
-    sash_step: (initially 1/2 in)
+    sash_step: from width to width, 1 or more (initially 1/2 in)
     border_least: on each side, all borders together; 0: none (initially 0)
     border_most: (initially 0)
     border_step: 1 or more (initially 1 in)
-    columns_least: (initially 1)
-    columns_most: (initially 100)
-    rows_least: (initially 1)
-    rows_most: (initially 100)
+    columns_least: 1 or more (initially 1)
+    columns_most: columns_least or more (initially 100)
+    rows_least: 1 or more (initially 1)
+    rows_most: rows_least or more (initially 100)
     best: list so many only; 0: all, to MUSLIN_COUNT_MAX (initially 0)
     work_limit: the most combinations of kind, block, sash and border that are tried, and the most settings that may be
         found, listed or not; 1 .. MUSLIN_COUNT_MAX (initially 1000000)
@@ -4109,9 +4110,9 @@ class Fit:
     kind: enum muslin_fit_kind
     exact: 1 when width and length are exactly as wanted; always 0 on point, where they are no whole ticks even if
         off_width and off_length are 0
-    columns
-    rows
-    block
+    columns: of blocks, alternates apart
+    rows: so
+    block: finished side
     sash: 0 where the kind has none
     border: on each side
     finished_width: on point to the nearest tick, else exact
@@ -4905,7 +4906,7 @@ class StripquiltSpec(Spec):
     """struct muslin_stripquilt_spec, muslin/stripquilt.h
 
     strips: in hand (initially 0)
-    strips_per_set: (initially 6)
+    strips_per_set: sewn side by side (initially 6)
     segments_per_block: 1 .. MUSLIN_STRIPQUILT_SEGMENTS_MAX (initially 2)
     columns: of blocks (initially 1)
     rows: (initially 1)
@@ -4916,9 +4917,9 @@ class StripquiltSpec(Spec):
     allowance: s (initially 1/4 in)
     take_up: u (initially 0)
     end_trim: taken off each end, as in muslin_yield_spec (initially 0)
-    resquare_loss: (initially 0)
-    resquare_every: (initially 0)
-    fold_clear: (initially 0)
+    resquare_loss: as in struct muslin_yield_spec (initially 0)
+    resquare_every: as in struct muslin_yield_spec (initially 0)
+    fold_clear: as in struct muslin_yield_spec (initially 0)
     turning: enum muslin_turning (initially Turning.QUARTER_ALTERNATE)
     nesting: enum muslin_nesting (initially Nesting.TURN)
     square_tolerance: as in muslin_setting_spec; also for segment_cut 0 (initially 1/64 in)
@@ -4977,31 +4978,31 @@ class Stripquilt:
     set_unfinished: width of a strip set
     set_finished
     strip_finished: what is seen of one strip
-    segment_cut
-    segment_finished
-    segments_per_set
-    segments_per_end
+    segment_cut: as asked, or found
+    segment_finished: what is seen of one segment
+    segments_per_set: that a set gives
+    segments_per_end: of those, from each end
     resquarings: a set
     strip_least: the shortest strip that gives as many segments
     strip_shorter_by: how much shorter strips may be before a segment is lost
     strip_longer_for_more: how much longer they must be to give more
     strip_left_over: of each set, fold included
-    block_unfinished_width
+    block_unfinished_width: of a block, outer seams still raw
     block_unfinished_height
-    block_finished_width
+    block_finished_width: as seen in the top
     block_finished_height
-    blocks_per_top
+    blocks_per_top: columns x rows
     blocks_turned: in each top
-    top_finished_width
+    top_finished_width: without borders
     top_finished_length
-    top_unfinished_width
+    top_unfinished_width: outer seams still raw
     top_unfinished_length
     sets_in_hand: that the strips make
     tops_in_hand: that those give
     tops: planned: as wished, or all
     sets: to sew for them: one stack of segments each
-    strips_used
-    strips_left
+    strips_used: sets x strips_per_set
+    strips_left: of those in hand
     strips_for_one_more_top: beyond those in hand, to make tops_in_hand + 1
     blocks: in all planned tops
     segments: used in them
@@ -5090,7 +5091,7 @@ class BlockGroup:
     """struct muslin_block_group, muslin/stripquilt.h
 
     first_block: number of the group's first block, from 1
-    blocks
+    blocks: of them, one behind the other
     segments: members of `sets` in use
     turned: bit j: segment j, from 0, is turned end for end
     not_nesting: bit j: segments j and j + 1 do not nest
@@ -5356,9 +5357,9 @@ class WeightSpec(Spec):
     binding_length: as cut and joined, or 0 (initially 0)
     binding_cut: cut width of the binding (initially 0)
     top_density: mg for a square metre of the top's cloth, 0 .. MUSLIN_COUNT_MAX, and so on (initially 0)
-    batting_density: (initially 0)
-    backing_density: (initially 0)
-    binding_density: (initially 0)
+    batting_density: of the filler (initially 0)
+    backing_density: of the back (initially 0)
+    binding_density: of the binding's cloth (initially 0)
     step: each mass is rounded to a multiple of so many mg, 1 .. MUSLIN_SIZE_MAX (initially 1000)
     seam_share: ppm of cloth more that lies in the top's seams, 0 .. 10000000 (initially 0)
     direction: enum muslin_direction (initially Direction.NEAREST)
@@ -5524,7 +5525,7 @@ class QuiltFabricSpec(Spec):
 class QuiltSumSpec(Spec):
     """struct muslin_quilt_sum_spec, muslin/quilt.h
 
-    measure: (initially 0)
+    measure: of the same quilt (initially 0)
     factor: -2^20 .. 2^20 (initially 1)
     """
 
@@ -5547,7 +5548,7 @@ class QuiltSumSpec(Spec):
 class QuiltPatchSpec(Spec):
     """struct muslin_quilt_patch_spec, muslin/quilt.h
 
-    fabric: (initially 0)
+    fabric: of the same quilt (initially 0)
     width: finished (initially 0)
     height: finished (initially 0)
     left: allowance of each edge; 0: the quilt's (initially 0)
@@ -5588,7 +5589,7 @@ class QuiltUnitSpec(Spec):
 
     width: W, H and corner as the kind takes them (unit.h); 0 where it takes none (initially 0)
     height: (initially 0)
-    corner: (initially 0)
+    corner: so (initially 0)
     kind: enum muslin_unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON, EIGHT_POINTED_STAR,
         KALEIDOSCOPE (initially UnitKind.HALF_SQUARE)
     method: enum muslin_unit_method (initially UnitMethod.TWO_AT_A_TIME)
@@ -5763,7 +5764,7 @@ class QuiltSetInSpec(Spec):
 class QuiltLogSpec(Spec):
     """struct muslin_quilt_log_spec, muslin/quilt.h
 
-    fabric: (initially 0)
+    fabric: of the log (initially 0)
     width: finished (initially 0)
     side: enum muslin_side (initially Side.RIGHT)
     """
@@ -5792,8 +5793,8 @@ class QuiltSurroundSpec(Spec):
     bottom: (initially 0)
     top_left: as wide as left, as high as top, and so on (initially 0)
     top_right: (initially 0)
-    bottom_left: (initially 0)
-    bottom_right: (initially 0)
+    bottom_left: at the lower left (initially 0)
+    bottom_right: at the lower right (initially 0)
     """
 
     _kind = structs.muslin_quilt_surround_spec
@@ -5828,7 +5829,7 @@ class QuiltSashedSpec(Spec):
     columns: of blocks, 1 .. MUSLIN_COUNT_MAX (initially 1)
     rows: (initially 1)
     sash: finished width (initially 0)
-    sash_fabric: (initially 0)
+    sash_fabric: of all sashes (initially 0)
     cornerstone: fabric of CORNERSTONES; 0: as the sashes; without them 0 (initially 0)
     frame: the flag MUSLIN_QUILT_SASHED_FRAME (initially False)
     cornerstones: the flag MUSLIN_QUILT_SASHED_CORNERSTONES (initially False)
@@ -5862,7 +5863,7 @@ class QuiltDiagonalSpec(Spec):
     columns: c: blocks side by side, alternates not counted; 1 .. 2^15 (initially 1)
     rows: r, so (initially 1)
     side_fabric: of the setting triangles (initially 0)
-    corner_fabric: (initially 0)
+    corner_fabric: of the corner triangles (initially 0)
     set_off: f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and SASH_INNER (initially 0)
     sash: w, finished width; 0 in PLAIN, in no other layout. Below B in SASH_INNER (initially 0)
     sash_fabric: 0 in PLAIN, in no other layout (initially 0)
@@ -5939,7 +5940,7 @@ class QuiltSixtySpec(Spec):
 class QuiltSixtyPieceSpec(Spec):
     """struct muslin_quilt_sixty_piece_spec, muslin/quilt.h
 
-    fabric: (initially 0)
+    fabric: of the piece (initially 0)
     cells: 1: a triangle, 2: a diamond, 3: a half-hexagon (initially 1)
     """
 
@@ -6011,9 +6012,9 @@ class Node:
 class PartCounts:
     """struct muslin_part_counts, muslin/quilt.h
 
-    fabrics
-    measures
-    nodes
+    fabrics: made so far
+    measures: so, the seam allowance and take-up among them
+    nodes: different ones
     bytes: that the quilt holds from its allocator
     """
 
@@ -6037,11 +6038,11 @@ class SolutionSpec(Spec):
     grid: pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX (initially 1/8 in)
     grid_tolerance: below grid (initially 0)
     half_addition: as in struct muslin_unit_spec; 0: its usual ones (initially 0)
-    quarter_addition: (initially 0)
+    quarter_addition: so (initially 0)
     trim_room: OVERSIZE: room to trim units and setting triangles (initially 0)
     end_trim: strip sets: taken off each end, as in struct muslin_yield_spec (initially 0)
-    resquare_loss: (initially 0)
-    resquare_every: (initially 0)
+    resquare_loss: as in struct muslin_yield_spec (initially 0)
+    resquare_every: as in struct muslin_yield_spec (initially 0)
     fold_clear: must be 0 with FROM_ONE_END (initially 0)
     policy: enum muslin_allowance_policy (initially AllowancePolicy.EXACT)
     tip: enum muslin_tip (initially Tip.BLUNT)
@@ -6114,7 +6115,7 @@ class SolutionValueSpec(Spec):
 class NodeSize:
     """struct muslin_node_size, muslin/solution.h
 
-    finished_width
+    finished_width: as seen
     finished_height
     unfinished_width: of a patch: cut
     unfinished_height
@@ -6126,7 +6127,7 @@ class NodeSize:
     mirrored: of those, mirror images
     upright: of all, so many lie as they were made ...
     quarter: ... turned a quarter clockwise ...
-    half
+    half: ... half ...
     three_quarter: parts of a diagonal field count as in its own frame
     patches: in one of it
     seams_across: seams whose errors add up in its width: of pieces side by side all count, of rows the one with most
@@ -6245,14 +6246,14 @@ class Misfit:
 class SolutionCut:
     """struct muslin_solution_cut, muslin/solution.h
 
-    fabric
+    fabric: it is cut from
     first_node: the first node that needs it; muslin_solution_cut_nodes() has all
     cut_width: as in struct muslin_unit_piece: across as the patch lies when upright; of a fabric without direction the
         longer side of a rectangle that is not cut again. SET_STRIP: the usable width
     cut_height: ... and along the print
     pitch: of shapes cut from a strip; else 0
-    wide_edge
-    narrow_edge
+    wide_edge: so
+    narrow_edge: so
     surplus_width: cut less exact need, down to a tick
     surplus_height
     left: allowance on each edge of a rectangle that is sewn as it is cut; else the seam's
@@ -6266,9 +6267,9 @@ class SolutionCut:
     upright: pieces needed that lie with their print as cut, and turned by one, two and three quarters in the top.
         Strips are cut across the cloth: in a set joined down a print lies as its patch does, in one joined across a
         quarter further
-    quarter
-    half
-    three_quarter
+    quarter: of those, turned by one quarter ...
+    half: ... by two ...
+    three_quarter: ... by three
     scattered: pieces needed whose print lies as the method brings it: of units all but rectangles to which corners are
         sewn and octagons; setting triangles; 60 degree pieces
     source: enum muslin_cut_source
@@ -6344,7 +6345,7 @@ class Stripset:
     segment_cut: what is cut across from it: unfinished length of the patches
     strip_length: of the narrowest fabric in it
     segments: needed
-    segments_per_set
+    segments_per_set: that a set gives
     sets: up
     spare: segments beyond the need
     cuts_apart: cuts when every patch is cut by itself: strips of its height, cut across
@@ -6388,7 +6389,7 @@ class Term:
     """struct muslin_term, muslin/solution.h
 
     id: measure or node; 0 where the kind names none
-    times
+    times: what it is multiplied by
     value: the whole term: what it adds to the sum
     sum: up to and with it
     kind: enum muslin_term_kind
@@ -6413,7 +6414,7 @@ class Outline:
     """struct muslin_outline, muslin/solution.h
 
     node: the leaf (or diagonal field, 60 degree rows, set-in) that it belongs to
-    fabric
+    fabric: of the patch
     corners: counter-clockwise
     region: of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the left, right from the
         top, bottom, left, then corners upper left, lower right, upper right, lower left; then, cut off at the edge,
@@ -6522,15 +6523,15 @@ class PressingTotal:
 class PressingSeam:
     """struct muslin_pressing_seam, muslin/pressing.h
 
-    node
+    node: whose seam it is
     seam: number in its node
     as_shown: copies of the node pressed so, also those in what is turned as a whole
     other_way: copies taken the other way: by `other`, pressed or turned; an open seam is told so when its node is
         turned
     from_x: finished ends, in the node as it was made, from its lower left
     from_y
-    to_x
-    to_y
+    to_x: its other end
+    to_y: its other end
     press: enum muslin_press, in the node as it was made
     towards: enum muslin_towards
     other: enum muslin_other_way
@@ -6596,9 +6597,9 @@ class PressingException:
     x: where, finished, in the node as it was made
     y
     first_node: whose seams meet there
-    first_seam
-    second_node
-    second_seam
+    first_seam: its number in first_node
+    second_node: and the other
+    second_seam: its number in second_node
     count: in all tops
     """
 
@@ -6682,7 +6683,7 @@ class SewingFeed:
 class SewingTotal:
     """struct muslin_sewing_total, muslin/sewing.h
 
-    steps
+    steps: rows of muslin_sewing_steps()
     seams: in all tops
     sewn: all seams: what muslin_thread_plan() asks for
     in_sets: of those, in strip sets
@@ -6690,7 +6691,7 @@ class SewingTotal:
     height_seams: ... and down
     width_worst: how far its unfinished width may be off, each seam and each cut edge off as stated
     width_likely
-    height_worst
+    height_worst: its height, so
     height_likely
     """
 
@@ -6792,8 +6793,8 @@ class ScatterBlocksSpec(Spec):
 
     columns: 1 .. 2^12 (initially 1)
     rows: 1 .. 2^12 (initially 1)
-    seed: (initially 1)
-    work_limit: (initially 10000000)
+    seed: as in struct muslin_scatter_spec (initially 1)
+    work_limit: so (initially 10000000)
     """
 
     _kind = structs.muslin_scatter_blocks_spec
@@ -7011,7 +7012,7 @@ class CutplanTotal:
         too
     missing: with MUSLIN_CUTPLAN_BY_PRIORITY: pieces left out
     strips: cut right across, panels among them, those within panels and stock too
-    panels
+    panels: of those, panels
     heights: different strip heights
     cuts: right across, slits, left ends squared, cross-cuts and trims; an edge that is there already is none, nor is
         straightening
@@ -7071,7 +7072,7 @@ class CutplanStrip:
     holder: SLIT and WITHIN: the row of the panel or piece of stock; else -1
     stock: STOCK: the row of the request; else -1
     first_place: its pieces: rows of muslin_cutplan_places()
-    places
+    places: how many
     x: lower left corner of the first: from the left selvage (FOLDED: that of both layers) or the holder's left edge,
     y: and from the straightened end of the bolt or the holder's lower edge; STOCK: 0
     width: along the strip, before end_loss: of a bolt, of its half when FOLDED, of the stock; SLIT: up to the last
@@ -7186,7 +7187,7 @@ class CutplanLeftOver:
 
     strip: row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock that it is the
         rest of, the slit pieces that it lies above
-    count
+    count: so many alike
     x: its lower left corner, from that row's
     y
     width: without end_loss; at the fold of FOLDED cloth unfolded, twice as wide
@@ -7249,7 +7250,7 @@ class CutplanStockUsed:
 class CutplanWidth:
     """struct muslin_cutplan_width, muslin/cutplan.h
 
-    usable_width
+    usable_width: of the cloth
     cloth_length: straightening included; 0 where a piece does not fit
     least: bound, without straightening
     proven: 1 when the length without straightening is the bound
@@ -7275,8 +7276,8 @@ class CutplanSize:
         round the fold
     taken: of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is given with its longer
         side across
-    height
-    run_in
+    height: of strip that it needs
+    run_in: as in struct muslin_blank_spec
     may_turn: 1: may lie turned
     slit: 1: may be slit from a panel, and is cut from no strip within one
     level: 1: only in strips of just its height
@@ -7337,8 +7338,8 @@ class CutplanCase:
     worths: row whose worths prove its bound: itself, or one that it is a part of
     least: bound of this case by those, before its parts are looked at
     wanted: what sets this case apart (not of the whole): `wanted` of the ways first_way .. last_way
-    first_way
-    last_way
+    first_way: rows of muslin_cutplan_ways()
+    last_way: ... up to and with this one
     plan_size: -1: so many strips, panels or pieces of stock; else so many of this size in them, and first_way =
         last_way
     packed_way: -1, or a way that is one strip: nothing is of this case, because the conditions on the way to it ask for
@@ -7415,16 +7416,16 @@ class YardageSpec(Spec):
     """struct muslin_yardage_spec, muslin/yardage.h
 
     end_loss: these six as in struct muslin_cutplan_spec, of each fabric (initially 0)
-    resquare_loss: (initially 0)
-    resquare_every: (initially 0)
-    straightening: (initially 0)
-    spare_pieces: (initially 0)
+    resquare_loss: so (initially 0)
+    resquare_every: so (initially 0)
+    straightening: so (initially 0)
+    spare_pieces: so (initially 0)
     work_limit: of each fabric (initially 400000000)
     join_loss: of pieces that are joined here, as in struct muslin_blank_spec (initially 1/2 in)
     extra: these four as in struct muslin_purchase_spec, of each fabric (initially 0)
-    step: (initially 4 1/2 in)
-    shrinkage: (initially 0)
-    extra_share: (initially 0)
+    step: so (initially 4 1/2 in)
+    shrinkage: so (initially 0)
+    extra_share: so (initially 0)
     long_pieces: enum muslin_long_pieces: what is longer than its fabric is wide (initially LongPieces.LENGTHWISE)
     least_part: as join_loss (initially 0)
     mitre_extra: added to the longer side of each mitred strip, for handling; 0 .. MUSLIN_SIZE_MAX (initially 0)
@@ -7487,11 +7488,11 @@ class ExtraCutSpec(Spec):
     fabric: of the quilt, whether its top uses it or not (initially 0)
     cut_width: these and what follows as in struct muslin_blank_spec (initially 0)
     cut_length: (initially 0)
-    count: (initially 1)
-    run_in: (initially 0)
-    join_loss: (initially 0)
+    count: so (initially 1)
+    run_in: so (initially 0)
+    join_loss: so (initially 0)
     kind: enum muslin_blank_kind (initially BlankKind.PIECE)
-    least_part: (initially 0)
+    least_part: so (initially 0)
     may_turn: the flag MUSLIN_BLANK_MAY_TURN (initially False)
     """
 
@@ -7524,8 +7525,8 @@ class ExtraCutSpec(Spec):
 class FabricYardage:
     """struct muslin_fabric_yardage, muslin/yardage.h
 
-    fabric
-    usable_width
+    fabric: of the quilt
+    usable_width: of its cloth
     pieces: cut, extra cuts and spare ones among them
     cloth_length: of the plan, straightening included: what is needed
     least: no plan of two stages needs less, straightening included
