@@ -446,7 +446,8 @@ static void put_work(struct msl_text *text, const struct muslin_problem *p)
 /* An id that must be given, and was not. */
 static int is_missing_id(const struct muslin_problem *p)
 {
-    return p->status == MUSLIN_ERR_RANGE && measure_of(p->argument) == MEASURE_ID && p->value == 0;
+    int none_fits = p->status == MUSLIN_ERR_RANGE || p->status == MUSLIN_ERR_FOREIGN;
+    return none_fits && measure_of(p->argument) == MEASURE_ID && p->value == 0;
 }
 
 /* `words` is the text that a failure in a text is about. */
@@ -461,6 +462,10 @@ static void put_sentence(struct muslin_problem *p, const char *words)
         msl_put(&text, muslin_status_sentence(p->status));
     } else if (p->status == MUSLIN_ERR_WORK_LIMIT) {
         put_work(&text, p);
+    } else if (p->status == MUSLIN_ERR_NO_MEMORY) {
+        msl_put_signed(&text, p->value);
+        msl_put(&text, " bytes were asked for. ");
+        msl_put(&text, muslin_status_sentence(p->status));
     } else if (is_missing_id(p)) {
         put_subject(&text, p);
         msl_put(&text, "missing, but one is needed here.");
@@ -470,6 +475,8 @@ static void put_sentence(struct muslin_problem *p, const char *words)
             put_tenths(&text, p->value);
         else
             put_value(&text, p->argument, p->value);
+        if (p->argument == MUSLIN_ARG_NAME && p->status == MUSLIN_ERR_RANGE)
+            msl_put(&text, " bytes");
         put_reason(&text, p);
     }
     msl_put_end(&text);

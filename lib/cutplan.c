@@ -22,6 +22,9 @@ struct telling {
     int32_t ended;         /* by the progress call */
 };
 
+/* Steps: a few milliseconds. */
+enum { TELL_EVERY = 1000000 };
+
 static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
 {
     struct telling *telling = context;
@@ -41,7 +44,8 @@ static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
 static muslin_status search(struct muslin_cutplan *plan, struct telling *telling)
 {
     static const struct msl_found nothing;
-    const struct msl_watch watch = { tell, telling, telling->work_limit };
+    const struct msl_watch watch = { tell, telling, telling->work_limit,
+                                     telling->progress == NULL ? 0 : TELL_EVERY };
     msl_free_found(plan);
     msl_fill_cutting(plan);
     plan->found = nothing;

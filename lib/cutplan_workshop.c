@@ -202,6 +202,7 @@ struct msl_workshop *msl_workshop_open(const struct msl_cutting *cutting, const 
     workshop->whole.reach = &workshop->reach;
     workshop->whole.packing = &workshop->packing;
     workshop->whole.watch = watch;
+    workshop->whole.whole = &workshop->whole;
     lay_out(workshop, (char *)workshop);
     if (msl_pricing_make(&workshop->pricing, cutting, STATES, allocator)) {
         if (!workshop->has_master || msl_master_make(&workshop->master, cutting, &workshop->whole.pool, allocator)) {

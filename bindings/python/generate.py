@@ -18,8 +18,8 @@ HERE = Path(__file__).resolve().parent
 PACKAGE = HERE / "muslin"
 sys.path.insert(0, str(HERE.parent))
 
-from described import (HOW_MUCH, OPTIONAL_ARRAYS, TRUTHS, Api, camel, enum_class, enum_members, inches, keep_current,
-                       Member, plain, Record, without_prefix, without_struct)
+from described import (HOW_MUCH, OPTIONAL_ARRAYS, TRUTHS, Api, camel, counts_follow, enum_class, enum_members, inches,
+                       keep_current, Member, one_a_place, plain, Record, without_prefix, without_struct)
 
 WIDTH = 120
 
@@ -365,7 +365,7 @@ class Call:
             self.numbers, self.after = argument, len(self.passed)
         elif self.elementwise:
             self.take_output_array(name)
-        elif name == "out" and self.one_a_place(of):
+        elif name == "out" and of == "int64_t" and one_a_place(self.api, self.function):
             self.before.append(f"{name}_ = places_out(wish.places)")
             self.passed.append(f"{name}_")
             self.outputs.append((name, "Tuple[int, ...]", f"tuple({name}_[:wish.places])"))
@@ -427,22 +427,9 @@ class Call:
             self.outputs.append((name, f"Tuple[{camel(struct)}, ...]",
                                  f"tuple({camel(struct)}._read(row) for row in {name}_[:{count}_])"))
 
-    def one_a_place(self, of: str) -> bool:
-        """Whether plain numbers without a count of their own stand for the places that the spec counts."""
-        spec = next((without_struct(argument["type"]) for argument in self.arguments if argument["name"] == "spec"), "")
-        return of == "int64_t" and any(member["name"] == "places" for member in
-                                       self.api.structs.get(spec, {}).get("members", []))
-
-    def counts_follow(self, at: int) -> bool:
-        """Whether the array, or one of those read with it, is followed by its count."""
-        rest = self.arguments[at + 1:]
-        while rest and rest[0].get("const") and not rest[0]["type"].startswith("struct "):
-            rest = rest[1:]
-        return bool(rest) and rest[0]["type"] == "size_t"
-
     def take_array(self, at: int, name: str, argument: Record) -> None:
         of = argument["type"]
-        if not self.counts_follow(at):
+        if not counts_follow(self.arguments, at):
             self.optional.append(Parameter(name, "Integers", True))
             self.before.append(f'{name}_ = places_given({name}, "{name}", wish.places)')
             self.passed.append(f"{name}_")

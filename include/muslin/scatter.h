@@ -37,7 +37,7 @@ struct muslin_scatter_spec {
 };
 /* No place yet, seed 1, ten million steps. */
 #define MUSLIN_SCATTER_SPEC_INIT { sizeof(struct muslin_scatter_spec), 0, 0, 1, 10000000 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_spec_init(struct muslin_scatter_spec *spec, uint32_t size);
 
 struct muslin_touch_spec {
@@ -49,7 +49,7 @@ struct muslin_touch_spec {
 };
 /* Places still to be given, weight 1. */
 #define MUSLIN_TOUCH_SPEC_INIT { sizeof(struct muslin_touch_spec), 0, 0, 0, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_touch_spec_init(struct muslin_touch_spec *spec, uint32_t size);
 
 struct muslin_scattered {
@@ -69,7 +69,7 @@ struct muslin_scattered {
  * cliques of places that cannot all differ because few kinds are there, and knows that more of a print than can lie
  * apart must touch. MUSLIN_ERR_CHOICE: a place that touches itself. MUSLIN_ERR_NOT_ENOUGH also for a print that is
  * given to more places than it suffices for (`at`: the print). Example: 9 blocks of two prints, 5 and 4 of them, in 3 x
- * 3: none touch. Since 0.1. */
+ * 3: none touch. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec,
                                                const int64_t *prints, size_t kinds,
                                                const struct muslin_touch_spec *touches, size_t touch_size,
@@ -83,12 +83,12 @@ struct muslin_scatter_blocks_spec {
     uint32_t flags;      /* 0 */
     int64_t columns;     /* 1 .. 2^12 */
     int64_t rows;        /* 1 .. 2^12 */
-    int64_t seed;
-    int64_t work_limit;
+    int64_t seed;        /* as in struct muslin_scatter_spec */
+    int64_t work_limit;  /* so */
 };
 /* One block, seed 1, ten million steps. */
 #define MUSLIN_SCATTER_BLOCKS_SPEC_INIT { sizeof(struct muslin_scatter_blocks_spec), 0, 1, 1, 1, 10000000 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_blocks_spec_init(struct muslin_scatter_blocks_spec *spec, uint32_t size);
 
 #define MUSLIN_EDGE_PRINTS_TURNS_HALF 1u    /* the block may be turned by a half */
@@ -106,7 +106,7 @@ struct muslin_edge_prints_spec {
 };
 /* One block without prints at its edges, that may not be turned. */
 #define MUSLIN_EDGE_PRINTS_SPEC_INIT { sizeof(struct muslin_edge_prints_spec), 0, 1, -1, -1, -1, -1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_edge_prints_spec_init(struct muslin_edge_prints_spec *spec, uint32_t size);
 
 struct muslin_placed_block {
@@ -120,7 +120,7 @@ struct muslin_placed_block {
  * one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20. Only asking (capacity 0) writes
  * nothing but the count. The lower bound counts lines in which more blocks show one print at both ends than can lie
  * apart. Example: four blocks with the same print left and right, in one row of four: turned by quarters in turn, none
- * meet. Since 0.1. */
+ * meet. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spec,
                                                const struct muslin_edge_prints_spec *blocks, size_t block_size,
                                                size_t n, const struct muslin_allocator *allocator,
@@ -134,7 +134,7 @@ MUSLIN_API muslin_status muslin_scatter_blocks(const struct muslin_scatter_block
  * MUSLIN_ERR_RANGE). As few equal strips as possible lie in one set, and next to each other: its touches are all pairs
  * in a set, neighbours with double weight; `pairs` counts each once. Of prints of which there are too many, strips stay
  * over. No search is needed: the answer is always the least there is, `proven` is 1 and `work` 0; the seed shuffles.
- * Source: pigeonhole. Example: 12 strips of 6 prints, two each, into 2 sets: every set has all six. Since 0.1. */
+ * Source: pigeonhole. Example: 12 strips of 6 prints, two each, into 2 sets: every set has all six. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec, const int64_t *prints,
                                              size_t kinds, int64_t sets, int64_t strips_per_set,
                                              const struct muslin_allocator *allocator, int64_t *out,
@@ -147,7 +147,7 @@ MUSLIN_API muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *s
  * direction touches where it has both ends in common, or is drawn exactly. MUSLIN_ERR_FOREIGN: no fabric of this quilt.
  * MUSLIN_ERR_RANGE: the top has more than 2^24 patches, of all fabrics. Time follows all outlines x depth, and a sort
  * of the fabric's edges; memory from the allocator, about 50 bytes an edge. Source: geometry. Example: one fabric for
- * all patches of a 3 x 3 grid: 9 places, 12 touches. Since 0.1. */
+ * all patches of a 3 x 3 grid: 9 places, 12 touches. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_touches(const struct muslin_solution *solution, muslin_id fabric,
                                                 const struct muslin_allocator *allocator,
                                                 struct muslin_touch_spec *rows, size_t row_size, size_t capacity,

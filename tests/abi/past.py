@@ -227,7 +227,7 @@ CONTROLS = [
     Control("a function is gone", "length.h", replaced(r"MUSLIN_API muslin_status muslin_length_add\([^;]*;", ""), True),
     Control("an argument changes its type", "length.h",
             replaced(r"(MUSLIN_API muslin_status muslin_length_add\()muslin_len ", r"\1int32_t "), True),
-    Control("a constant changes", "base.h", replaced(r"(#define MUSLIN_TICKS_PER_MM \D*)\d+", r"\g<1>321"), True),
+    Control("a constant changes", "base.h", replaced(r"(#define MUSLIN_TICKS_PER_MM INT64_C\()\d+", r"\g<1>321"), True),
     Control("a member at a struct's end", "stripset.h", replaced(YIELD + r"\n\};", r"\1\n    int64_t more;\n};"), False),
     Control("a function more", "length.h",
             replaced(r"(MUSLIN_API muslin_status muslin_length_add\()", r"MUSLIN_API uint32_t muslin_more(void);\n\1"),

@@ -716,6 +716,64 @@ START_TEST(progress_is_told_lengths_and_ends_the_search)
 }
 END_TEST
 
+struct standing {
+    int64_t work; /* as told last */
+    int64_t best;
+    int64_t bound;
+    int64_t gap;  /* the longest without a word */
+    int64_t ends; /* at so much work */
+};
+
+static int32_t note_standing(void *context, int64_t work, int64_t best, int64_t bound)
+{
+    struct standing *standing = context;
+    ck_assert_int_ge(work, standing->work);
+    ck_assert_int_le(best, standing->best);
+    ck_assert_int_ge(bound, standing->bound);
+    ck_assert_int_le(bound, best);
+    if (work - standing->work > standing->gap)
+        standing->gap = work - standing->work;
+    standing->work = work;
+    standing->best = best;
+    standing->bound = bound;
+    return work >= standing->ends;
+}
+
+/* Sixty sizes, of which a case takes long: the header says every few million steps. However the search is watched, and
+ * wherever it is ended, the plan is whole; and it is the same when nobody watches. */
+START_TEST(progress_is_told_often_wherever_the_search_is)
+{
+    static const int64_t ends[] = { INT64_MAX, 1000000, 3000000, 6000000, 9000000, 12000000, 16000000, 20000000 };
+    struct standing standing = { 0, INT64_MAX, 0, 0, ends[_i] };
+    struct muslin_allocator allocator;
+    struct muslin_cutplan *unwatched = NULL;
+    struct muslin_cutplan_total totals = { .size = sizeof totals };
+    ck_ok(muslin_allocator_libc(&allocator));
+    start(&p, WHOLE_IN(40));
+    p.spec.work_limit = 24000000;
+    for (int64_t i = 0; i < 60; i++)
+        want(&p, 1 + i * 7 % 40, WHOLE_IN(1) + i * i * 29 % 1200 * IN(0, 1, 64),
+             WHOLE_IN(1) + i * 37 % 90 * IN(0, 1, 8));
+    ck_ok(muslin_cutplan_create(&p.spec, p.pieces, sizeof p.pieces[0], p.n, NULL, 0, 0, &allocator, note_standing,
+                                &standing, &p.plan, NULL));
+    ck_plan(&p);
+    ck_assert_int_le(standing.gap, 5000000);
+    if (ends[_i] < INT64_MAX) {
+        ck_assert_int_eq(p.totals.stopped, 1);
+        ck_assert_int_ge(p.totals.work, ends[_i]);
+        ck_assert_int_le(p.totals.work, ends[_i] + 5000000);
+    } else {
+        ck_ok(muslin_cutplan_create(&p.spec, p.pieces, sizeof p.pieces[0], p.n, NULL, 0, 0, &allocator, NULL, NULL,
+                                    &unwatched, NULL));
+        ck_ok(muslin_cutplan_totals(unwatched, &totals, NULL));
+        ck_assert_int_eq(totals.cost, p.totals.cost);
+        ck_assert_int_eq(totals.work, p.totals.work);
+        muslin_cutplan_free(unwatched);
+    }
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 START_TEST(progress_ends_widths_and_the_check)
 {
     struct muslin_cutplan_width rows[3];
@@ -803,6 +861,7 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, other_widths_are_never_longer_than_narrower_ones);
     tcase_add_test(plans, a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter);
     tcase_add_test(plans, progress_is_told_lengths_and_ends_the_search);
+    tcase_add_loop_test(plans, progress_is_told_often_wherever_the_search_is, 0, 8);
     tcase_add_test(plans, progress_ends_widths_and_the_check);
     tcase_add_test(plans, memory_is_bounded_as_said);
     suite_add_tcase(suite, plans);

@@ -101,7 +101,7 @@ static inline int64_t tiny_chance(uint64_t *seed, int64_t below)
 static inline muslin_status tiny_search(const struct tiny *t, int64_t work_limit, struct msl_found *found)
 {
     struct muslin_allocator memory;
-    struct msl_watch watch = { NULL, NULL, work_limit };
+    struct msl_watch watch = { NULL, NULL, work_limit, 0 };
     muslin_allocator_libc(&memory);
     return msl_cutplan_search(&t->cutting, &watch, &memory, found);
 }
