@@ -21,7 +21,8 @@ struct refusal {
 #define REFUSAL(type, member, value, status, argument) \
     { offsetof(struct type, member), sizeof(((struct type *)0)->member), (value), (status), (argument), 0, 0 }
 #define BEYOND(type, member, value, limit, argument) \
-    { offsetof(struct type, member), sizeof(((struct type *)0)->member), (value), MUSLIN_ERR_RANGE, (argument), 1, (limit) }
+    { offsetof(struct type, member), sizeof(((struct type *)0)->member), (value), MUSLIN_ERR_RANGE, (argument), 1, \
+      (limit) }
 /* What lies just outside a range, and far outside. */
 #define OUTSIDE(type, member, least, most, argument)                  \
     BEYOND(type, member, (least) - 1, least, argument),               \

@@ -132,9 +132,11 @@ START_TEST(measure_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
         OUTSIDE(muslin_wash_spec, before_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_MEASURED),
-        OUTSIDE(muslin_wash_spec, after_width, 0, 10 * WHOLE_IN(42), MUSLIN_ARG_MEASURED),
+        OUTSIDE(muslin_wash_spec, after_width, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MEASURED),
+        BEYOND(muslin_wash_spec, after_width, 10 * WHOLE_IN(42) + 1, 10 * WHOLE_IN(42), MUSLIN_ARG_MEASURED),
         OUTSIDE(muslin_wash_spec, before_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_MEASURED),
-        OUTSIDE(muslin_wash_spec, after_length, 0, 10 * WHOLE_IN(36), MUSLIN_ARG_MEASURED),
+        OUTSIDE(muslin_wash_spec, after_length, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MEASURED),
+        BEYOND(muslin_wash_spec, after_length, 10 * WHOLE_IN(36) + 1, 10 * WHOLE_IN(36), MUSLIN_ARG_MEASURED),
     };
     ck_refusals(&measure, refusals, COUNT_OF(refusals));
 }
