@@ -247,6 +247,9 @@ def main():
     marks = {path: hashlib.sha256(path.read_bytes()).hexdigest()[:8] for path in files}
     chosen = [mutant for path in files for mutant in mutants.mutants(path, build.options(path.name))]
     print(len(chosen), "mutants in", len(files), "files", flush=True)
+    stale = equivalents() - {mutant.key for mutant in chosen} if asked_for.files == ["*.c"] else ()
+    if stale:
+        raise SystemExit("\n".join(["equivalent.txt names what is no mutant:", *sorted(stale)]))
     if asked_for.sample:
         random.Random(asked_for.seed).shuffle(chosen)  # so that a larger sample holds the smaller one
         chosen = chosen[:asked_for.sample]

@@ -43,9 +43,19 @@ static inline void set_member(union roomy *spec, const struct refusal *refusal)
         memcpy(spec->bytes + refusal->offset, &refusal->value, sizeof refusal->value);
 }
 
-/* Each refusal gives its status, names argument and value, and leaves the output alone. */
+/* 1 where no other member has its argument: those that share one are told apart by problem.at. */
+static inline int is_only_one(const struct refusal *refusals, size_t count, const struct refusal *refusal)
+{
+    for (size_t i = 0; i < count; i++)
+        if (refusals[i].argument == refusal->argument && refusals[i].offset != refusal->offset)
+            return 0;
+    return 1;
+}
+
+/* Each refusal gives its status, names argument and value, and leaves the output alone. All are of one row, or none. */
 static inline void ck_refusals(const struct ruled *ruled, const struct refusal *refusals, size_t count)
 {
+    int64_t at = -1;
     for (size_t i = 0; i < count; i++) {
         union roomy spec;
         union roomy out;
@@ -61,6 +71,10 @@ static inline void ck_refusals(const struct ruled *ruled, const struct refusal *
                       refusals[i].offset, problem.text);
         ck_assert_uint_eq(out.head[0], ruled->out_size);
         ck_assert(is_untouched_from(&out, sizeof out.head[0]));
+        if (!is_only_one(refusals, count, &refusals[i]))
+            continue;
+        at = at < 0 ? problem.at : at;
+        ck_assert_msg(problem.at == at, "member at %zu: at %lld", refusals[i].offset, (long long)problem.at);
     }
 }
 

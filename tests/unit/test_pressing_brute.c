@@ -820,13 +820,18 @@ static int32_t end_at_once(void *context, int64_t work, int64_t best, int64_t bo
     return 1;
 }
 
-/* However little work is allowed, or when it is ended, the bound holds and no plan is better than the best. */
+/* However little work is allowed, the bound holds and no plan is better than the best. */
 static void ck_little_work(const struct muslin_solution *solution, int64_t best, int64_t work)
+{
+    for (int64_t limit = 0; limit < work; limit += 1 + limit / 4)
+        ck_bounds(pressed_with(solution, limit, 1), best);
+}
+
+/* The same when it is ended. */
+static void ck_ended(const struct muslin_solution *solution, int64_t best)
 {
     const struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
     struct muslin_pressing *plan = NULL;
-    for (int64_t limit = 0; limit < work; limit += 1 + limit / 4)
-        ck_bounds(pressed_with(solution, limit, 1), best);
     ck_ok(muslin_pressing_create(solution, &spec, NULL, end_at_once, NULL, &plan, NULL));
     ck_bounds(plan, best);
 }
@@ -866,6 +871,7 @@ static void ck_tree(struct model *model, int64_t root, struct tried *tried)
         tried->proven += totals.proven;
         tried->missed += best < totals.exceptions;
         tried->of_asked += totals.copies_turned > 0 && asks_within(model, root);
+        ck_ended(solution, best);
         if (model->random % 8 == 0)
             ck_little_work(solution, best, totals.work);
     }

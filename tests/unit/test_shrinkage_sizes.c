@@ -220,6 +220,7 @@ START_TEST(a_size_to_make_ends_at_the_longest_length)
     ck_assert_int_eq(made.quilted_width, INT64_C(4611686000000));
     spec.width = 4611687;
     struct muslin_problem problem = not_made(&spec, &rounding, MUSLIN_ERR_OVERFLOW);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_QUILT_WIDTH);
     ck_assert_int_eq(problem.value, 4611687);
     spec.width = MUSLIN_SIZE_MAX;
