@@ -1405,6 +1405,23 @@ static void ck_allocations(struct sewn *s, muslin_id root, int64_t work)
     muslin_solution_free(solution);
 }
 
+/* Two by two of nine-patches that ask for every seam, the second row asks too, beside blocks that take much work. */
+static muslin_id asked_beside_much_work(struct nine *nine)
+{
+    struct muslin_quilt *quilt = nine->s.quilt;
+    const muslin_id first[] = { nine->dark, nine->light, nine->dark };
+    const muslin_id second[] = { nine->light, nine->dark, nine->light };
+    const muslin_id odd = join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, first, 3);
+    const muslin_id rows[] = { odd, join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, second, 3),
+                               odd };
+    const muslin_id block = join_pressed(quilt, MUSLIN_AXIS_DOWN, MUSLIN_SEAM_PRESS_TO_FIRST, rows, 3);
+    const muslin_id blocks[] = { block, block };
+    const muslin_id down[] = { join_of(quilt, MUSLIN_AXIS_ACROSS, blocks, 2),
+                               join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, blocks, 2) };
+    const muslin_id beside[] = { join_of(quilt, MUSLIN_AXIS_DOWN, down, 2), thrown(&nine->s, 8, 8) };
+    return join_of(quilt, MUSLIN_AXIS_ACROSS, beside, 2);
+}
+
 static int32_t end_it(void *context, int64_t work, int64_t best, int64_t bound)
 {
     int64_t *calls = context;
@@ -1422,7 +1439,7 @@ static void ck_progress(const struct muslin_solution *solution, struct failing_a
     spec.work_limit = 2000000;
     struct muslin_pressing *whole = pressed(solution);
     const struct muslin_pressing_total best = totals_of(whole);
-    for (int64_t more = 0; more < 3; more++) {
+    for (int64_t more = 0; more < 12; more++) {
         int64_t calls = -more;
         ck_ok(muslin_pressing_create(solution, &spec, &own->allocator, end_it, &calls, &plan, NULL));
         const struct muslin_pressing_total totals = totals_of(plan);
@@ -1444,7 +1461,7 @@ START_TEST(progress_ends_the_search_with_a_plan)
     struct failing_allocator own;
     begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
     const muslin_id roots[] = { two_held_blocks(&nine), thrown(&nine.s, 6, 11), thrown(&nine.s, 4, 3),
-                                repeat_of(nine.s.quilt, nine.block, 3, 3) };
+                                repeat_of(nine.s.quilt, nine.block, 3, 3), asked_beside_much_work(&nine) };
     for (size_t i = 0; i < sizeof roots / sizeof roots[0]; i++) {
         struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
         struct muslin_solution *solution = NULL;

@@ -257,8 +257,11 @@ START_TEST(names_are_kept_as_they_are)
     ck_name(s.quilt, fabric_of(s.quilt, ""), "");
     char buf[8];
     size_t need = 0;
-    ck_status(muslin_quilt_name(s.quilt, patch_of(s.quilt, s.blue, s.two, s.two), buf, sizeof buf, &need, NULL),
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_quilt_name(s.quilt, patch_of(s.quilt, s.blue, s.two, s.two), buf, sizeof buf, &need, &problem),
               MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_NAME);
+    ck_assert_ptr_null(strstr(problem.text, "bytes")); /* it is not too long */
     ck_status(muslin_quilt_name(s.quilt, s.blue, NULL, 4, &need, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_name(s.quilt, s.blue, buf, sizeof buf, NULL, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_name(NULL, s.blue, buf, sizeof buf, &need, NULL), MUSLIN_ERR_NULL);
