@@ -90,6 +90,7 @@ static const struct status_row {
     STATUS(ERR_NOT_TILED, 27),
     STATUS(ERR_WORK_LIMIT, 28),
     STATUS(ERR_FOREIGN, 29),
+    STATUS(ERR_STOPPED, 30),
 };
 enum { STATUSES = sizeof statuses / sizeof statuses[0] };
 
