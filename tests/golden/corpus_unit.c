@@ -88,6 +88,7 @@ void golden_unit(struct golden *g)
 {
     int32_t kind = 0;
     int32_t method = 0;
+    take_number(g, muslin_unit_recipe_count() >= GOLDEN_RECIPES);
     for (int64_t i = -1; i < GOLDEN_RECIPES; i++) {
         told(g, muslin_unit_recipe_at(i, &kind, &method, ask(g)));
         take_number(g, kind);
