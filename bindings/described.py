@@ -16,10 +16,16 @@ ARGUMENT_ENUMS = {"unit": "muslin_length_unit", "layout": "muslin_backing_layout
                   "measure": "muslin_polygon_measure", "pressing": "muslin_set_pressing"}
 # Integer outputs that are truth values.
 TRUTHS = {"allowed", "exact"}
+# Arguments that are truth values.
+TRUTHS_GIVEN = {"mirrored"}
+# Integers whose enum the API does not tell: arguments by function and name, and what a function returns.
+TOLD_ENUMS = {"muslin_unit_recipe_at.kind": "muslin_unit_kind", "muslin_unit_recipe_at.method": "muslin_unit_method",
+              "muslin_unit_step_sentence.step": "muslin_unit_step_kind", "muslin_id_sort": "muslin_sort",
+              "muslin_status_name.status": "muslin_status_code", "muslin_status_sentence.status": "muslin_status_code"}
 # Arrays that may be left out, which C takes as null.
 OPTIONAL_ARRAYS = {"values", "given", "stock"}
 # Sizes that a call writes for whoever fills an array or a buffer, and that Python need not show.
-HOW_MUCH = {"count", "need", "failed", "given"}
+HOW_MUCH = {"count", "need", "failed", "written"}
 # Members that hold one character.
 SIGNS = {"decimal_sign"}
 
@@ -92,9 +98,18 @@ class Words:
                 self.before[name] = comment
             if found.group(2):
                 self.read_members(name, text[found.end():text.index("\n};", found.end())])
+        self.read_flags(text)
         for found in re.finditer(r"^    (MUSLIN_\w+) = [^,\n]*?,? *(/\*.*?\*/)$", text, re.M | re.S):
             if "\n" not in found.group(0).split("/*")[0]:
                 self.beside[found.group(1)] = plain(found.group(2)[2:-2])
+
+    def read_flags(self, text: str) -> None:
+        """What stands beside flags, or before them: before several it is said of each."""
+        said = ""
+        for found in re.finditer(r"^#define (MUSLIN_\w+) +\d+u(?: +(/\*[^/]*?\*/))?$", text, re.M):
+            before = self.comment_before(text[:found.start()].rstrip())
+            said = found.group(2)[2:-2] if found.group(2) else before or said
+            self.beside[found.group(1)] = plain(said)
 
     @staticmethod
     def comment_before(text: str) -> str:
@@ -190,6 +205,10 @@ class Api:
         return members + [Member(flag_keyword(flag, struct), "flag", without_prefix(flag))
                           for flag in self.structs[struct].get("flags", [])]
 
+    def starts_with(self, struct: str, flag: Member) -> bool:
+        """Whether a flag is set in the initial value of a struct."""
+        return bool(self.inits.get(struct, {}).get("flags", 0) & self.constants[f"MUSLIN_{flag.detail}"])
+
     def enum_of_name(self, argument: Record) -> Optional[str]:
         """The enum that an integer holds by its name alone."""
         name = ARGUMENT_ENUMS.get(argument["name"], f"muslin_{argument['name']}")
@@ -207,6 +226,21 @@ class Api:
             if found and not found.startswith("MUSLIN_"):
                 return found
         return ""
+
+
+def counts_follow(arguments: List[Record], at: int) -> bool:
+    """Whether an array, or one of those read with it, is followed by its count."""
+    rest = arguments[at + 1:]
+    while rest and rest[0].get("const") and not rest[0]["type"].startswith("struct "):
+        rest = rest[1:]
+    return bool(rest) and rest[0]["type"] == "size_t"
+
+
+def one_a_place(api: Api, function: Record) -> bool:
+    """Whether plain numbers without a count of their own stand for the places that a function's spec counts."""
+    spec = next((without_struct(argument["type"]) for argument in function["arguments"] if argument["name"] == "spec"),
+                "")
+    return any(member["name"] == "places" for member in api.structs.get(spec, {}).get("members", []))
 
 
 # ---- what is written of it ------------------------------------------------------------------------------------------

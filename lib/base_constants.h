@@ -6,10 +6,10 @@
 #define MUSLIN_BASE_CONSTANTS_H
 
 #define CONSTANTS(X) \
-    X(version_major, "VERSION_MAJOR", INT64_C(0)) \
-    X(version_minor, "VERSION_MINOR", INT64_C(1)) \
+    X(version_major, "VERSION_MAJOR", INT64_C(1)) \
+    X(version_minor, "VERSION_MINOR", INT64_C(0)) \
     X(version_patch, "VERSION_PATCH", INT64_C(0)) \
-    X(version, "VERSION", INT64_C(1000)) \
+    X(version, "VERSION", INT64_C(1000000)) \
     X(ticks_per_inch, "TICKS_PER_INCH", INT64_C(8128)) \
     X(ticks_per_mm, "TICKS_PER_MM", INT64_C(320)) \
     X(length_max, "LENGTH_MAX", INT64_C(4611686018427387903)) \
@@ -52,13 +52,15 @@
     X(bias_blunt_ends, "BIAS_BLUNT_ENDS", INT64_C(1)) \
     X(batting_fixed, "BATTING_FIXED", INT64_C(1)) \
     X(backing_round_panels, "BACKING_ROUND_PANELS", INT64_C(1)) \
-    X(stripquilt_segments_max, "STRIPQUILT_SEGMENTS_MAX", INT64_C(16)) \
+    X(stripquilt_segments_max, "STRIPQUILT_SEGMENTS_MAX", INT64_C(32)) \
     X(thread_ready_bobbins, "THREAD_READY_BOBBINS", INT64_C(1)) \
     X(money_max, "MONEY_MAX", INT64_C(4611686018427387903)) \
     X(quilt_depth_max, "QUILT_DEPTH_MAX", INT64_C(4096)) \
     X(quilt_point_depth_max, "QUILT_POINT_DEPTH_MAX", INT64_C(4)) \
     X(quilt_corners_max, "QUILT_CORNERS_MAX", INT64_C(32)) \
     X(quilt_join_keeps_order, "QUILT_JOIN_KEEPS_ORDER", INT64_C(1)) \
+    X(quilt_sashed_frame, "QUILT_SASHED_FRAME", INT64_C(1)) \
+    X(quilt_sashed_cornerstones, "QUILT_SASHED_CORNERSTONES", INT64_C(2)) \
     X(edge_prints_turns_half, "EDGE_PRINTS_TURNS_HALF", INT64_C(1)) \
     X(edge_prints_turns_quarter, "EDGE_PRINTS_TURNS_QUARTER", INT64_C(2)) \
     X(cutplan_rows_max, "CUTPLAN_ROWS_MAX", INT64_C(4096)) \

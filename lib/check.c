@@ -398,7 +398,7 @@ static void put_text_sentence(struct msl_text *text, const struct muslin_problem
     msl_put(text, "At byte ");
     msl_put_signed(text, p->at);
     msl_put(text, " of the text");
-    put_quote(text, words, p->at, p->length);
+    put_quote(text, words, p->at, p->bytes);
     msl_put(text, ": ");
     msl_put(text, muslin_status_sentence(p->status));
 }
@@ -446,7 +446,8 @@ static void put_work(struct msl_text *text, const struct muslin_problem *p)
 /* An id that must be given, and was not. */
 static int is_missing_id(const struct muslin_problem *p)
 {
-    return p->status == MUSLIN_ERR_RANGE && measure_of(p->argument) == MEASURE_ID && p->value == 0;
+    int none_fits = p->status == MUSLIN_ERR_RANGE || p->status == MUSLIN_ERR_FOREIGN;
+    return none_fits && measure_of(p->argument) == MEASURE_ID && p->value == 0;
 }
 
 /* `words` is the text that a failure in a text is about. */
@@ -461,6 +462,12 @@ static void put_sentence(struct muslin_problem *p, const char *words)
         msl_put(&text, muslin_status_sentence(p->status));
     } else if (p->status == MUSLIN_ERR_WORK_LIMIT) {
         put_work(&text, p);
+    } else if (p->status == MUSLIN_ERR_STOPPED) {
+        msl_put(&text, muslin_status_sentence(p->status));
+    } else if (p->status == MUSLIN_ERR_NO_MEMORY) {
+        msl_put_signed(&text, p->value);
+        msl_put(&text, " bytes were asked for. ");
+        msl_put(&text, muslin_status_sentence(p->status));
     } else if (is_missing_id(p)) {
         put_subject(&text, p);
         msl_put(&text, "missing, but one is needed here.");
@@ -470,11 +477,19 @@ static void put_sentence(struct muslin_problem *p, const char *words)
             put_tenths(&text, p->value);
         else
             put_value(&text, p->argument, p->value);
+        if (p->argument == MUSLIN_ARG_NAME && p->status == MUSLIN_ERR_RANGE)
+            msl_put(&text, " bytes");
         put_reason(&text, p);
     }
     msl_put_end(&text);
     if (p->text[0] >= 'a') /* the names of arguments begin with small letters */
         p->text[0] = (char)(p->text[0] - 'a' + 'A');
+}
+
+muslin_status muslin_problem_init(struct muslin_problem *problem, uint32_t size)
+{
+    static const struct muslin_problem initial = MUSLIN_PROBLEM_INIT;
+    return msl_init_struct(problem, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
 struct msl_check msl_check_start(struct muslin_problem *problem)
@@ -519,7 +534,7 @@ muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const
     struct muslin_problem found = { 0 };
     found.status = status;
     found.argument = MUSLIN_ARG_TEXT;
-    found.length = length;
+    found.bytes = length;
     return fail(check, found, text);
 }
 

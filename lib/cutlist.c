@@ -110,7 +110,9 @@ static struct msl_cut_way best_way(const struct muslin_cutlist_piece_spec *cut, 
     struct msl_cut_way turned = msl_way_of(cut, room_of(spec), 1);
     if (!msl_may_turn(cut, spec->print) || turned.per_strip == 0)
         return best;
-    return best.per_strip == 0 || length_of(&turned) < length_of(&best) ? turned : best;
+    if (best.per_strip == 0 || length_of(&turned) < length_of(&best))
+        return turned;
+    return best;
 }
 
 /* Nothing of a row of count 0 need fit. */
@@ -151,11 +153,6 @@ struct widths {
     muslin_len improving; /* room with which the first row takes less cloth */
 };
 
-static muslin_len larger(muslin_len a, muslin_len b)
-{
-    return a > b ? a : b;
-}
-
 static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all, struct widths *widths,
                     const struct muslin_cutlist_piece_spec *cut, const struct muslin_cutlist_spec *spec)
 {
@@ -171,8 +168,8 @@ static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all,
     all->spare_pieces += way.strips * way.per_strip - cut->count;
     all->cloth_length += length;
     all->turned |= way.turned;
-    widths->narrowest = larger(widths->narrowest, least_room(cut, spec, length));
-    widths->as_cut = larger(widths->as_cut, msl_room_as_cut(&way, cut->count));
+    widths->narrowest = msl_greater(widths->narrowest, least_room(cut, spec, length));
+    widths->as_cut = msl_greater(widths->as_cut, msl_room_as_cut(&way, cut->count));
     muslin_len improving = least_room(cut, spec, length - 1);
     if (improving < widths->improving)
         widths->improving = improving;
@@ -238,12 +235,12 @@ static void read_cutlist(struct msl_check *check, struct muslin_cutlist_spec *sp
     msl_want_pad(check, spec->pad);
 }
 
-muslin_status muslin_cutlist_from_yardage(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_from_yardage(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size, size_t n,
                                           const struct muslin_cutlist_spec *spec, struct muslin_cutlist_yardage *out,
                                           struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_cuts cuts = { rows, row_size, n };
+    struct msl_cuts cuts = { pieces, piece_size, n };
     struct muslin_cutlist_spec s = { 0 };
     read_cutlist(&check, &s, spec);
     msl_want_cuts(&check, &cuts);
@@ -256,8 +253,8 @@ muslin_status muslin_cutlist_from_yardage(const struct muslin_cutlist_piece_spec
     return check.status;
 }
 
-static void write_rows(const struct msl_cuts *cuts, const struct muslin_cutlist_spec *spec, void *found,
-                       size_t found_size)
+static void write_rows(const struct msl_cuts *cuts, const struct muslin_cutlist_spec *spec, void *rows,
+                       size_t row_size)
 {
     for (size_t i = 0; i < cuts->n; i++) {
         struct muslin_cutlist_piece_spec cut = msl_cut_at(cuts, i);
@@ -271,17 +268,17 @@ static void write_rows(const struct msl_cuts *cuts, const struct muslin_cutlist_
         row.piece_cut = way.across;
         row.strips_length = length_of(&way);
         row.turned = way.turned;
-        msl_write_row(found, found_size, i, &row, (uint32_t)sizeof row);
+        msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
     }
 }
 
-muslin_status muslin_cutlist_yardage_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
-                                          const struct muslin_cutlist_spec *spec, struct muslin_cutlist_row *found,
-                                          size_t found_size, size_t capacity, size_t *count,
+muslin_status muslin_cutlist_yardage_rows(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size, size_t n,
+                                          const struct muslin_cutlist_spec *spec, struct muslin_cutlist_row *rows,
+                                          size_t row_size, size_t capacity, size_t *count,
                                           struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_cuts cuts = { rows, row_size, n };
+    struct msl_cuts cuts = { pieces, piece_size, n };
     struct muslin_cutlist_spec s = { 0 };
     read_cutlist(&check, &s, spec);
     msl_want_cuts(&check, &cuts);
@@ -290,7 +287,7 @@ muslin_status muslin_cutlist_yardage_rows(const struct muslin_cutlist_piece_spec
     if (check.status != MUSLIN_OK)
         return check.status;
     check.at = 0;
-    if (msl_rows_wanted(&check, found, found_size, (uint32_t)sizeof *found, capacity, count, n))
-        write_rows(&cuts, &s, found, found_size);
+    if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, n))
+        write_rows(&cuts, &s, rows, row_size);
     return check.status;
 }

@@ -75,7 +75,9 @@ static struct laid lay_row(const struct msl_job *job, struct muslin_cutlist_piec
     struct laid turned = lay_way(job, &cut, from, 1);
     if (!msl_may_turn(&cut, job->stock.print) || !turned.fits)
         return listed;
-    return !listed.fits || is_earlier(&turned.end, &listed.end) ? turned : listed;
+    if (!listed.fits || is_earlier(&turned.end, &listed.end))
+        return turned;
+    return listed;
 }
 
 /* ---- the list ---------------------------------------------------------------------------------------------------- */
@@ -143,11 +145,6 @@ static struct slack slack_of(struct msl_job *job, int64_t most)
     return slack;
 }
 
-static muslin_len larger(muslin_len a, muslin_len b)
-{
-    return a > b ? a : b;
-}
-
 /* The most that a row leaves used of any piece of stock that it is cut from; strips is 1 or more. Before the first
  * piece nothing is. */
 static muslin_len fullest_of(const struct laid *laid, struct place from, muslin_len length)
@@ -156,8 +153,8 @@ static muslin_len fullest_of(const struct laid *laid, struct place from, muslin_
     muslin_len behind_last = (length - from.used) / along * along;
     muslin_len fullest = laid->end.used;
     if (behind_last != 0 && laid->end.stock != from.stock)
-        fullest = larger(fullest, from.used + behind_last);
-    return laid->end.stock - from.stock > 1 ? larger(fullest, length / along * along) : fullest;
+        fullest = msl_greater(fullest, from.used + behind_last);
+    return laid->end.stock - from.stock > 1 ? msl_greater(fullest, length / along * along) : fullest;
 }
 
 /* How far strips reach across, and along, of all pieces of stock that are cut. */
@@ -170,8 +167,8 @@ static struct slack slack_as_cut(const struct msl_job *job)
         struct muslin_cutlist_piece_spec cut = msl_cut_at(&job->cuts, i);
         struct laid laid = lay_row(job, cut, place);
         if (laid.way.strips != 0) {
-            widest = larger(widest, msl_room_as_cut(&laid.way, cut.count * job->times));
-            fullest = larger(fullest, fullest_of(&laid, place, job->stock.length));
+            widest = msl_greater(widest, msl_room_as_cut(&laid.way, cut.count * job->times));
+            fullest = msl_greater(fullest, fullest_of(&laid, place, job->stock.length));
         }
         place = laid.end;
     }
@@ -257,12 +254,12 @@ static void want_fit(struct msl_check *check, const struct msl_job *job)
         msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_CLOTH_LENGTH, job->stock.length, cut.cut_length);
 }
 
-muslin_status muslin_cutlist_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_from_stock(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size, size_t n,
                                         const struct muslin_stock_spec *stock, struct muslin_cutlist_stock *out,
                                         struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
+    struct msl_job job = msl_read_job(&check, pieces, piece_size, n, stock);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     want_fit(&check, &job);
     if (check.status != MUSLIN_OK)
@@ -272,7 +269,7 @@ muslin_status muslin_cutlist_from_stock(const struct muslin_cutlist_piece_spec *
     return MUSLIN_OK;
 }
 
-static void write_rows(const struct msl_job *job, void *found, size_t found_size)
+static void write_rows(const struct msl_job *job, void *rows, size_t row_size)
 {
     struct place place = start_of(job);
     for (size_t i = 0; i < job->cuts.n; i++) {
@@ -290,21 +287,21 @@ static void write_rows(const struct msl_job *job, void *found, size_t found_size
         row.last_stock = laid.way.strips != 0 ? laid.end.stock : 0;
         row.turned = laid.way.turned;
         row.trimmed = is_trimmed(job, &laid);
-        msl_write_row(found, found_size, i, &row, (uint32_t)sizeof row);
+        msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
         place = laid.end;
     }
 }
 
-muslin_status muslin_cutlist_stock_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
-                                        const struct muslin_stock_spec *stock, struct muslin_cutlist_row *found,
-                                        size_t found_size, size_t capacity, size_t *count,
+muslin_status muslin_cutlist_stock_rows(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size, size_t n,
+                                        const struct muslin_stock_spec *stock, struct muslin_cutlist_row *rows,
+                                        size_t row_size, size_t capacity, size_t *count,
                                         struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
+    struct msl_job job = msl_read_job(&check, pieces, piece_size, n, stock);
     want_fit(&check, &job);
-    if (msl_rows_wanted(&check, found, found_size, (uint32_t)sizeof *found, capacity, count, n))
-        write_rows(&job, found, found_size);
+    if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, n))
+        write_rows(&job, rows, row_size);
     return check.status;
 }
 
@@ -312,8 +309,8 @@ muslin_status muslin_cutlist_stock_rows(const struct muslin_cutlist_piece_spec *
 
 /* The caller's rows; null while they are only counted. */
 struct parts {
-    void *found;
-    size_t found_size;
+    void *rows;
+    size_t row_size;
     size_t count;
 };
 
@@ -321,8 +318,8 @@ static void take_part(struct parts *parts, const struct muslin_cutlist_part *par
 {
     if (part->strips == 0 || part->last_stock < part->first_stock)
         return;
-    if (parts->found != NULL)
-        msl_write_row(parts->found, parts->found_size, parts->count, part, (uint32_t)sizeof *part);
+    if (parts->rows != NULL)
+        msl_write_row(parts->rows, parts->row_size, parts->count, part, (uint32_t)sizeof *part);
     parts->count++;
 }
 
@@ -354,20 +351,20 @@ static void take_parts(struct parts *parts, const struct msl_job *job)
     }
 }
 
-muslin_status muslin_cutlist_stock_parts(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
-                                         const struct muslin_stock_spec *stock, struct muslin_cutlist_part *found,
-                                         size_t found_size, size_t capacity, size_t *count,
+muslin_status muslin_cutlist_stock_parts(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size, size_t n,
+                                         const struct muslin_stock_spec *stock, struct muslin_cutlist_part *rows,
+                                         size_t row_size, size_t capacity, size_t *count,
                                          struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
+    struct msl_job job = msl_read_job(&check, pieces, piece_size, n, stock);
     struct parts counted = { NULL, 0, 0 };
-    struct parts filled = { found, found_size, 0 };
+    struct parts filled = { rows, row_size, 0 };
     want_fit(&check, &job);
     if (check.status != MUSLIN_OK)
         return check.status;
     take_parts(&counted, &job);
-    if (msl_rows_wanted(&check, found, found_size, (uint32_t)sizeof *found, capacity, count, counted.count))
+    if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, counted.count))
         take_parts(&filled, &job);
     return check.status;
 }
@@ -398,27 +395,27 @@ static int64_t most_times(struct msl_job *job)
 }
 
 /* What once more needs is less than twice what is in hand and one piece more for each row, so it is no large number. */
-static struct muslin_cutlist_sets sets_of(struct msl_job *job, int64_t times)
+static struct muslin_cutlist_lists lists_of(struct msl_job *job, int64_t times)
 {
-    struct muslin_cutlist_sets sets = { 0 };
+    struct muslin_cutlist_lists lists = { 0 };
     job->times = times + 1;
-    sets.stock_for_one_more = end_of(job, MUSLIN_LENGTH_MAX).stock - job->stock.count;
+    lists.stock_for_one_more = end_of(job, MUSLIN_LENGTH_MAX).stock - job->stock.count;
     job->times = times;
     struct place end = end_of(job, job->stock.count);
-    sets.sets = times;
-    sets.stock_used = end.stock;
-    sets.stock_left = job->stock.count - end.stock;
-    sets.left_over = job->stock.length - end.used;
+    lists.lists = times;
+    lists.stock_used = end.stock;
+    lists.stock_left = job->stock.count - end.stock;
+    lists.left_over = job->stock.length - end.used;
     if (times == 0)
-        return sets;
+        return lists;
     struct slack slack = slack_of(job, job->stock.count);
     struct slack as_cut = slack_as_cut(job);
-    sets.narrower_by = slack.narrower_by;
-    sets.shorter_by = slack.shorter_by;
-    sets.as_cut_narrower_by = as_cut.narrower_by;
-    sets.as_cut_shorter_by = as_cut.shorter_by;
-    sets.warnings = slack.warnings;
-    return sets;
+    lists.narrower_by = slack.narrower_by;
+    lists.shorter_by = slack.shorter_by;
+    lists.as_cut_narrower_by = as_cut.narrower_by;
+    lists.as_cut_shorter_by = as_cut.shorter_by;
+    lists.warnings = slack.warnings;
+    return lists;
 }
 
 /* How often the list comes from the stock in hand; 0 after a failure. */
@@ -435,30 +432,29 @@ static int64_t want_times(struct msl_check *check, struct msl_job *job)
     return times;
 }
 
-muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
-                                             const struct muslin_stock_spec *stock, struct muslin_cutlist_sets *out,
-                                             struct muslin_problem *problem)
+muslin_status muslin_cutlist_lists_from_stock(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size,
+                                              size_t n, const struct muslin_stock_spec *stock,
+                                              struct muslin_cutlist_lists *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
+    struct msl_job job = msl_read_job(&check, pieces, piece_size, n, stock);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     int64_t times = want_times(&check, &job);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_cutlist_sets sets = sets_of(&job, times);
-    msl_write_struct(out, &sets, (uint32_t)sizeof sets);
+    struct muslin_cutlist_lists lists = lists_of(&job, times);
+    msl_write_struct(out, &lists, (uint32_t)sizeof lists);
     return MUSLIN_OK;
 }
 
-muslin_status muslin_cutlist_sets_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
-                                       const struct muslin_stock_spec *stock, struct muslin_cutlist_row *found,
-                                       size_t found_size, size_t capacity, size_t *count,
-                                       struct muslin_problem *problem)
+muslin_status muslin_cutlist_lists_rows(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size, size_t n,
+                                        const struct muslin_stock_spec *stock, struct muslin_cutlist_row *rows,
+                                        size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
+    struct msl_job job = msl_read_job(&check, pieces, piece_size, n, stock);
     job.times = want_times(&check, &job);
-    if (msl_rows_wanted(&check, found, found_size, (uint32_t)sizeof *found, capacity, count, n))
-        write_rows(&job, found, found_size);
+    if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, n))
+        write_rows(&job, rows, row_size);
     return check.status;
 }

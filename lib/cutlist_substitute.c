@@ -56,12 +56,12 @@ static size_t unfit_row_of(const struct msl_job *job)
     return msl_first_unfit(&endless);
 }
 
-muslin_status muslin_cutlist_substitute(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
+muslin_status muslin_cutlist_substitute(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size, size_t n,
                                         const struct muslin_stock_spec *stock, int64_t prints,
                                         struct muslin_substitution *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_job job = msl_read_job(&check, rows, row_size, n, stock);
+    struct msl_job job = msl_read_job(&check, pieces, piece_size, n, stock);
     int is_yardage = job.stock.kind == MUSLIN_STOCK_YARDAGE;
     msl_want_between(&check, MUSLIN_ARG_PRINTS, prints, 1, is_yardage ? 1 : MUSLIN_COUNT_MAX);
     msl_want_output(&check, out, (uint32_t)sizeof *out);

@@ -22,10 +22,8 @@ struct telling {
     int32_t ended;         /* by the progress call */
 };
 
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
+/* Steps: a few milliseconds. */
+enum { TELL_EVERY = 1000000 };
 
 static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
 {
@@ -35,9 +33,9 @@ static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
     if (telling->one_is_enough)
         return 1;
     if (telling->progress != NULL) {
-        const int64_t told = lesser(best * telling->cost_unit, telling->best_before);
+        const int64_t told = msl_lesser(best * telling->cost_unit, telling->best_before);
         telling->ended = telling->progress(telling->context, telling->work_before + work, told,
-                                           lesser(least * telling->cost_unit, told)) != 0;
+                                           msl_lesser(least * telling->cost_unit, told)) != 0;
     }
     return telling->ended;
 }
@@ -46,7 +44,8 @@ static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
 static muslin_status search(struct muslin_cutplan *plan, struct telling *telling)
 {
     static const struct msl_found nothing;
-    const struct msl_watch watch = { tell, telling, telling->work_limit };
+    const struct msl_watch watch = { tell, telling, telling->work_limit,
+                                     telling->progress == NULL ? 0 : TELL_EVERY };
     msl_free_found(plan);
     msl_fill_cutting(plan);
     plan->found = nothing;
@@ -76,7 +75,8 @@ static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, stru
     plan->work_besides += before.work;
     telling->work_before = plan->work_besides;
     telling->best_before = cost;
-    telling->work_limit = (plan->spec.work_limit - lesser(plan->work_besides, plan->spec.work_limit)) / telling->parts;
+    telling->work_limit =
+        (plan->spec.work_limit - msl_lesser(plan->work_besides, plan->spec.work_limit)) / telling->parts;
     const muslin_status status = search(plan, telling);
     struct msl_found worse = before;
     const int shorter = status == MUSLIN_OK && plan->found.cost * plan->cost_unit < cost;
@@ -173,9 +173,17 @@ static muslin_status search_all(struct msl_check *check, struct muslin_cutplan *
     return MUSLIN_OK;
 }
 
-void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan)
+int32_t msl_tell_in_turn(void *context, int64_t work, int64_t best, int64_t bound)
 {
-    struct telling telling = { .best_before = INT64_MAX };
+    struct msl_tellings *tellings = context;
+    if (tellings->ended == 0)
+        tellings->ended = tellings->progress(tellings->context, work, best, bound);
+    return tellings->ended;
+}
+
+void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan, muslin_progress progress, void *context)
+{
+    struct telling telling = { .progress = progress, .context = context, .best_before = INT64_MAX };
     const muslin_status status = check->status == MUSLIN_OK ? search_all(check, plan, &telling) : MUSLIN_OK;
     if (status != MUSLIN_OK)
         msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);

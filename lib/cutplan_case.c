@@ -323,6 +323,28 @@ static void prove(struct msl_search *search, struct msl_case *proved)
         search->full = 1;
 }
 
+int msl_cases_tell(struct msl_search *whole)
+{
+    const struct msl_watch *watch = whole->watch;
+    const int64_t best = whole->making.best.count > 0 ? whole->making.best.cost : INT64_MAX;
+    whole->told_work = msl_work(whole);
+    if (watch->step == NULL || watch->step(watch->context, whole->told_work, best, whole->told_least) == 0)
+        return 1;
+    whole->stopped = MUSLIN_CUTPLAN_STOPPED_PROGRESS;
+    return 0;
+}
+
+/* Within a case, whose bound is not known yet, the last one is told again. Returns 0 when that ends the search. */
+static int go_on_within(struct msl_search *search)
+{
+    struct msl_search *whole = search->whole;
+    const int64_t every = whole->watch->every;
+    if (every == 0 || msl_work(whole) - whole->told_work < every || msl_cases_tell(whole))
+        return 1;
+    search->stopped = MUSLIN_CUTPLAN_STOPPED_PROGRESS;
+    return 0;
+}
+
 static void raise_price(struct msl_search *search)
 {
     int64_t *price = &search->master->price_against;
@@ -341,6 +363,8 @@ static int solve(struct msl_search *search, struct msl_case *solved)
             search->stopped = MUSLIN_CUTPLAN_STOPPED_WORK;
             return 0;
         }
+        if (!go_on_within(search))
+            return 0;
         const int precise = msl_master_improve(master);
         const int32_t found = price_all(search);
         if (found < 0) {

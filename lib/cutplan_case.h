@@ -44,6 +44,7 @@ struct msl_search {
     struct msl_reach *reach;
     struct msl_packing *packing;
     const struct msl_watch *watch;
+    struct msl_search *whole;    /* of which this is a part, or itself */
     struct msl_making making;
     struct msl_case *cases;
     struct msl_open *open;
@@ -59,6 +60,8 @@ struct msl_search {
     int64_t first_price;         /* of what must not be */
     int64_t last_price;
     int64_t solved;              /* cases */
+    int64_t told_work;           /* of the whole: as the watch was told last */
+    int64_t told_least;
     int64_t aside;               /* least of the cases that could be neither closed nor split */
     int32_t case_count;
     int32_t most_cases;
@@ -88,6 +91,9 @@ void msl_cases_begin(struct msl_search *search);
 
 /* Solves one case. Returns 0 when there is none left that could hold a better plan, or the search is stopped. */
 int msl_cases_step(struct msl_search *search);
+
+/* Tells the watch how the whole stands: told_least is its bound. Returns 0 when that ends the search. */
+int msl_cases_tell(struct msl_search *whole);
 
 /* The least of what is neither solved nor closed. */
 int64_t msl_cases_least(const struct msl_search *search);

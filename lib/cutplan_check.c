@@ -359,7 +359,7 @@ static int64_t most_allowed(int64_t total, int64_t way_cost, int64_t cost)
     int64_t rest = 0;
     if (cost > 0)
         msl_wide_floor(msl_wide_add(msl_wide_multiply(total, way_cost), msl_wide_from(-1)), cost, &most, &rest);
-    return most < MSL_WORTH_MAX ? most : MSL_WORTH_MAX - 1;
+    return msl_lesser(most, MSL_WORTH_MAX - 1);
 }
 
 /* 1 where no thing of the way is worth more than allowed. */
@@ -464,7 +464,7 @@ static int bounds_all(struct proof *proof)
             return 0;
         if (!is_proved)
             return is_fault(proof, MUSLIN_CUTPLAN_FAULT_BOUND, i);
-        proof->out->cases++;
+        proof->most.told->bound = ++proof->out->cases;
         known->least = of->least > above ? of->least : above;
         if (of->split == 0 && of->packed == 0 && known->least < least)
             least = known->least;
@@ -505,16 +505,18 @@ static int prove(struct proof *proof)
 }
 
 muslin_status msl_found_check(const struct msl_cutting *cutting, const struct msl_found *found, int64_t most_steps,
-                              const struct muslin_allocator *allocator, struct muslin_cutplan_checked *out)
+                              struct msl_told *told, const struct muslin_allocator *allocator,
+                              struct muslin_cutplan_checked *out)
 {
     const int64_t words = found->cost >= 0 && found->cost < REACH_MAX ? found->cost / 64 + 1 : 0;
     const size_t numbers = (size_t)cutting->size_count * 2 + (size_t)cutting->stock_count;
     const size_t bytes = (numbers + (size_t)words) * sizeof(int64_t) +
                          (size_t)found->case_count * sizeof(struct known) +
                          (size_t)cutting->size_count * sizeof(struct msl_repacked);
-    struct muslin_cutplan_checked checked = { out->size, out->flags, 0, 0, 0, 0, 0 };
+    struct muslin_cutplan_checked checked = { .size = out->size, .flags = out->flags };
     struct proof proof = { .cutting = cutting, .found = found, .out = &checked };
-    muslin_status status = msl_most_start(&proof.most, cutting, most_steps, allocator);
+    told->best = found->case_count;
+    muslin_status status = msl_most_start(&proof.most, cutting, most_steps, told, allocator);
     int64_t *room = status == MUSLIN_OK ? allocator->alloc(allocator->context, bytes) : NULL;
     if (room != NULL) {
         proof.cut = room;
@@ -537,10 +539,11 @@ muslin_status msl_found_check(const struct msl_cutting *cutting, const struct ms
 
 /* ---- the public call -------------------------------------------------------------------------------------------- */
 
-muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_cutplan_checked *out,
-                                   struct muslin_problem *problem)
+muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, muslin_progress progress, void *context,
+                                   struct muslin_cutplan_checked *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
+    struct msl_told told = msl_told_by(progress, context);
     struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
     msl_want_plan(&check, plan);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
@@ -548,7 +551,11 @@ muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct mus
         return check.status;
     if (plan->searched) {
         const muslin_status status =
-            msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &plan->allocator, &checked);
+            msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &told, &plan->allocator, &checked);
+        if (status == MUSLIN_ERR_WORK_LIMIT && told.ended)
+            return msl_fail(&check, MUSLIN_ERR_STOPPED, MUSLIN_ARG_NONE, 0, 0);
+        if (status == MUSLIN_ERR_WORK_LIMIT)
+            return msl_fail(&check, status, MUSLIN_ARG_WORK_LIMIT, 0, MSL_CHECK_STEPS_MAX);
         if (status != MUSLIN_OK)
             return msl_fail(&check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
     }

@@ -159,12 +159,13 @@ struct msl_found {
     int32_t stopped;        /* enum muslin_cutplan_stopped */
 };
 
-/* What a search is told. `step` returns other than 0 to end it; cost and bound are in units, best is INT64_MAX before
- * the first plan. */
+/* What a search is told. `step` is called after each case, and within one when so many steps were done without; it
+ * returns other than 0 to end the search. Cost and bound are in units, best is INT64_MAX before the first plan. */
 struct msl_watch {
     int32_t (*step)(void *context, int64_t work, int64_t best, int64_t least);
     void *context;
     int64_t work_limit;
+    int64_t every; /* 0: only after each case */
 };
 
 /* Searches; every size fits some way. MUSLIN_ERR_NO_MEMORY; MUSLIN_ERR_NOT_ENOUGH: the stock does not suffice;

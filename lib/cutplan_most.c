@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include "cutplan_most.h"
+#include "told.h"
 #include "wide.h"
 
 int64_t msl_most_added(int64_t a, int64_t b)
@@ -29,6 +30,15 @@ struct msl_lying msl_lying_in(const struct msl_piece_size *size, int64_t height,
     if (other_way != 0)
         return nowhere;
     return may_lie ? listed : may_turn ? turned : nowhere;
+}
+
+int msl_most_goes_on(struct msl_most *most, int64_t steps)
+{
+    most->steps += steps;
+    if (msl_goes_on(most->told, most->steps) && most->steps <= most->most_steps)
+        return 1;
+    most->status = MUSLIN_ERR_WORK_LIMIT;
+    return 0;
 }
 
 /* ---- lists of sums ---------------------------------------------------------------------------------------------- */
@@ -117,9 +127,7 @@ static void merge(struct msl_most *most, struct msl_sum beside, int64_t room)
     }
     while (from_a < a->count)
         keep_if_worth_more(into, a->at[from_a++]);
-    most->steps += (int64_t)(a->count + b->count);
-    if (most->steps > most->most_steps)
-        most->status = MUSLIN_ERR_WORK_LIMIT;
+    (void)msl_most_goes_on(most, (int64_t)(a->count + b->count));
 }
 
 /* One to `offer->most` of an offer laid into what is left beside the sums; most->so_far then has those too. */
@@ -442,12 +450,13 @@ static size_t offers_of(const struct msl_cutting *cutting)
 }
 
 muslin_status msl_most_start(struct msl_most *most, const struct msl_cutting *cutting, int64_t most_steps,
-                             const struct muslin_allocator *allocator)
+                             struct msl_told *told, const struct muslin_allocator *allocator)
 {
     static const struct msl_most nothing = { 0 };
     *most = nothing;
     most->cutting = cutting;
     most->allocator = allocator;
+    most->told = told;
     most->most_steps = most_steps;
     most->end = cutting->size_count;
     most->offers = allocator->alloc(allocator->context, offers_of(cutting) * sizeof *most->offers);

@@ -36,6 +36,7 @@ struct msl_offer {
     int64_t most;
 };
 
+struct msl_told;
 struct msl_most {
     const struct msl_cutting *cutting;
     const struct muslin_allocator *allocator;
@@ -48,6 +49,7 @@ struct msl_most {
     size_t strip_worths_most;
     struct msl_offer *offers; /* what may be laid: sizes and stacks, or heights of strips */
     struct msl_offer *stacked; /* in the same block: what may lie in one stack */
+    struct msl_told *told;
     int64_t steps;
     int64_t most_steps;
     int32_t first;            /* sizes first .. end - 1 are offered */
@@ -56,8 +58,11 @@ struct msl_most {
 };
 
 muslin_status msl_most_start(struct msl_most *most, const struct msl_cutting *cutting, int64_t most_steps,
-                             const struct muslin_allocator *allocator);
+                             struct msl_told *told, const struct muslin_allocator *allocator);
 void msl_most_end(struct msl_most *most);
+/* Counts steps. Returns 0, and notes MUSLIN_ERR_WORK_LIMIT, where they are too many or the check was ended when it told
+ * of them. */
+int msl_most_goes_on(struct msl_most *most, int64_t steps);
 
 /* The most that one thing of this way can be worth, 0 or more, where a piece of each size is worth that; where it is
  * not above `enough`, 0 or more, any number from there to `enough`. */

@@ -122,8 +122,20 @@ int32_t msl_join_anew(struct msl_check *check, const struct muslin_cutplan *plan
 
 /* ---- the search (cutplan.c) ------------------------------------------------------------------------------------- */
 
-/* Looks for a plan for all that is made, telling nobody. */
-void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan);
+/* Looks for a plan for all that is made. */
+void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan, muslin_progress progress, void *context);
+/* Whom several plans tell one after the other: once one is ended, the later ones end as soon as they are there. */
+struct msl_tellings {
+    muslin_progress progress; /* null: nobody */
+    void *context;
+    int32_t ended;
+};
+/* A muslin_progress that tells them. */
+int32_t msl_tell_in_turn(void *tellings, int64_t work, int64_t best, int64_t bound);
+static inline muslin_progress msl_progress_of(const struct msl_tellings *tellings)
+{
+    return tellings->progress == NULL ? NULL : msl_tell_in_turn;
+}
 void msl_free_found(struct muslin_cutplan *plan);
 
 /* ---- rows (cutplan_strips.c, cutplan_rows.c) -------------------------------------------------------------------- */

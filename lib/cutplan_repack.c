@@ -105,11 +105,8 @@ static int look_at_all(struct msl_most *most, struct packing *packing, int32_t t
     int32_t at = 0;
     int32_t from = 0;
     while (at < total) {
-        most->steps += packing->count;
-        if (most->steps > most->most_steps) {
-            most->status = MUSLIN_ERR_WORK_LIMIT;
+        if (msl_most_goes_on(most, packing->count) == 0)
             return 0;
-        }
         if (next_place(packing, at, from, &packing->places[at])) {
             packing->pieces[packing->places[at++].kind].wanted--;
             from = 0;

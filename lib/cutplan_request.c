@@ -44,7 +44,7 @@ void msl_want_plan_spec(struct msl_check *check, const struct muslin_cutplan_spe
     msl_want_size(check, MUSLIN_ARG_RESQUARE_LOSS, in->resquare_loss);
     msl_want_between(check, MUSLIN_ARG_RESQUARE_EVERY, in->resquare_every, some_loss, some_loss * MUSLIN_COUNT_MAX);
     msl_want_size(check, MUSLIN_ARG_STRAIGHTENING, in->straightening);
-    msl_want_count(check, MUSLIN_ARG_SPARE_PIECES, in->spare);
+    msl_want_count(check, MUSLIN_ARG_SPARE_PIECES, in->spare_pieces);
     msl_want_between(check, MUSLIN_ARG_WORK_LIMIT, in->work_limit, 0, WORK_MOST);
     msl_want_choice(check, MUSLIN_ARG_PRINT_DIRECTION, in->print, MUSLIN_PRINT_NONE, MUSLIN_PRINT_STRIPE_ACROSS);
     msl_want_pad(check, in->pad);

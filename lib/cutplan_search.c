@@ -76,7 +76,8 @@ static void area_worths(struct msl_workshop *workshop)
     const struct msl_cutting *cutting = whole->cutting;
     struct msl_case *all = &whole->cases[0];
     all->worth_count = whole->worth_count = cutting->size_count + cutting->stock_count;
-    all->least = msl_plain_bound(cutting, workshop->master.bits, whole->worths);
+    all->least = whole->told_least = msl_plain_bound(cutting, workshop->master.bits, whole->worths);
+    whole->told_work = 0;
     for (int32_t i = 0; i < cutting->stock_count; i++)
         whole->worths[cutting->size_count + i] = 0;
 }
@@ -87,7 +88,8 @@ static void area_worths(struct msl_workshop *workshop)
 static int is_their_turn(const struct msl_workshop *workshop, int64_t repairing)
 {
     const struct msl_search *whole = &workshop->whole;
-    return msl_work(whole) < whole->watch->work_limit && msl_cases_least(whole) < whole->making.best.cost &&
+    return whole->stopped == 0 && msl_work(whole) < whole->watch->work_limit &&
+           msl_cases_least(whole) < whole->making.best.cost &&
            (workshop->repair.tries < FIRST_REPAIRS || 2 * repairing < msl_work(whole));
 }
 
@@ -107,21 +109,11 @@ static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
     *repairing = done;
 }
 
-static int64_t told_best(const struct msl_search *search)
+/* Between two cases the bound is known. Returns 0 when the search ends here, or was ended within a repair. */
+static int go_on(struct msl_search *whole)
 {
-    return search->making.best.count > 0 ? search->making.best.cost : INT64_MAX;
-}
-
-/* Tells how the search stands. Returns 0 when that ends it. */
-static int go_on(struct msl_workshop *workshop)
-{
-    struct msl_search *whole = &workshop->whole;
-    const struct msl_watch *watch = whole->watch;
-    const int64_t least = msl_cases_least(whole);
-    if (watch->step == NULL || watch->step(watch->context, msl_work(whole), told_best(whole), least) == 0)
-        return 1;
-    whole->stopped = MUSLIN_CUTPLAN_STOPPED_PROGRESS;
-    return 0;
+    whole->told_least = msl_cases_least(whole);
+    return whole->stopped == 0 && msl_cases_tell(whole);
 }
 
 /* No case can be split any more, and the plan is not proven: so many repairs more. */
@@ -132,7 +124,7 @@ static void repair_on(struct msl_workshop *workshop)
     for (; tries < LAST_REPAIRS && msl_work(whole) < whole->watch->work_limit &&
            msl_cases_least(whole) < whole->making.best.cost; tries++) {
         msl_repair(whole, &workshop->repair);
-        if (!go_on(workshop))
+        if (!go_on(whole))
             return;
     }
     if (msl_cases_least(whole) >= whole->making.best.cost || whole->stopped != 0)
@@ -155,9 +147,11 @@ static void search_cases(struct msl_workshop *workshop)
     if (workshop->has_sheets && whole->cutting->stock_count == 0 && !whole->cutting->stacked)
         msl_repair_across(whole, &workshop->repair);
     while (msl_cases_step(whole)) {
-        if (!go_on(workshop))
+        if (!go_on(whole))
             return;
         repair_some(workshop, &repairing);
+        if (whole->stopped != 0)
+            return;
     }
     if (whole->making.best.count > 0)
         repair_on(workshop);

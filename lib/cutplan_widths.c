@@ -25,7 +25,8 @@ static int does_not_fit(const struct msl_check *check)
 }
 
 /* The request searched at another width. What is made, asked and in hand is the plan's own. */
-static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct muslin_cutplan *plan, muslin_len width)
+static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct muslin_cutplan *plan, muslin_len width,
+                                           struct msl_tellings *tellings)
 {
     static const struct msl_cutting empty;
     struct msl_check tried = msl_check_start(NULL);
@@ -37,7 +38,7 @@ static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct
     other.sizes = NULL;
     other.searched = 0;
     msl_lay_out(&tried, &other);
-    msl_search_all(&tried, &other);
+    msl_search_all(&tried, &other, msl_progress_of(tellings), tellings);
     if (tried.status == MUSLIN_OK && other.found.cost > 0) {
         row.cloth_length = other.found.cost * other.cost_unit + other.spec.straightening;
         row.least = other.found.least * other.cost_unit;
@@ -59,35 +60,46 @@ static void keep_shorter(const struct muslin_cutplan *plan, struct muslin_cutpla
     row->proven = narrower - plan->spec.straightening == row->least;
 }
 
-static void write_widths(struct msl_check *check, const struct muslin_cutplan *plan, muslin_len least, muslin_len most,
-                         struct muslin_cutplan_width *rows, size_t row_size, int64_t widths)
+/* What is asked of a plan. */
+struct widths {
+    muslin_len least;
+    muslin_len most;
+    int64_t count;
+    struct msl_tellings tellings;
+};
+
+static void write_widths(struct msl_check *check, const struct muslin_cutplan *plan, struct widths *asked,
+                         struct muslin_cutplan_width *rows, size_t row_size)
 {
     const struct muslin_allocator *a = &plan->allocator;
-    const uint64_t n = (uint64_t)widths;
+    const uint64_t n = (uint64_t)asked->count;
+    const int64_t steps = asked->count == 1 ? 1 : asked->count - 1;
     struct muslin_cutplan_width *found = msl_scratch(check, a, n, sizeof *found);
     muslin_len narrower = 0;
-    for (int64_t i = 0; check->status == MUSLIN_OK && i < widths; i++) {
-        found[i] = plan_at(check, plan, least + (widths == 1 ? 0 : (most - least) * i / (widths - 1)));
+    for (int64_t i = 0; check->status == MUSLIN_OK && i < asked->count; i++) {
+        found[i] = plan_at(check, plan, asked->least + (asked->most - asked->least) * i / steps, &asked->tellings);
         keep_shorter(plan, &found[i], narrower);
         narrower = found[i].cloth_length;
     }
-    for (int64_t i = 0; check->status == MUSLIN_OK && i < widths; i++)
+    for (int64_t i = 0; check->status == MUSLIN_OK && i < asked->count; i++)
         msl_write_row(rows, row_size, (size_t)i, &found[i], (uint32_t)sizeof found[i]);
     msl_scratch_free(a, found, n, sizeof *found);
 }
 
 muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_len least_width, muslin_len most_width,
-                                    int64_t widths, struct muslin_cutplan_width *rows, size_t row_size, size_t capacity,
+                                    int64_t widths, muslin_progress progress, void *context,
+                                    struct muslin_cutplan_width *rows, size_t row_size, size_t capacity,
                                     size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
+    struct widths asked = { least_width, most_width, widths, { progress, context, 0 } };
     msl_want_plan(&check, plan);
     want_bolt(&check, plan);
     want_widths(&check, least_width, most_width, widths);
     if (check.status != MUSLIN_OK)
         return check.status;
     if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, (size_t)widths))
-        write_widths(&check, plan, least_width, most_width, rows, row_size, widths);
+        write_widths(&check, plan, &asked, rows, row_size);
     return check.status;
 }
 

@@ -172,27 +172,37 @@ static int take_proof(struct msl_search *whole, const struct muslin_allocator *a
     return check.status == MUSLIN_OK;
 }
 
+/* Room for all of it in one piece, laid out once without an address to learn how much that is. */
+static struct msl_workshop *take_room(const struct msl_cutting *cutting, const struct muslin_allocator *allocator)
+{
+    struct msl_workshop *plan = allocator->alloc(allocator->context, sizeof *plan);
+    if (plan == NULL)
+        return NULL;
+    plan->allocator = allocator;
+    plan->has_master = is_small(cutting);
+    plan->whole.cutting = cutting;
+    plan->bytes = lay_out(plan, NULL);
+    struct msl_workshop *workshop = allocator->realloc(allocator->context, plan, sizeof *plan, plan->bytes);
+    if (workshop == NULL)
+        allocator->free(allocator->context, plan, sizeof *plan);
+    return workshop;
+}
+
 struct msl_workshop *msl_workshop_open(const struct msl_cutting *cutting, const struct msl_watch *watch,
                                        const struct muslin_allocator *allocator)
 {
-    struct msl_workshop plan;
-    plan.allocator = allocator;
-    plan.has_master = is_small(cutting);
-    plan.whole.cutting = cutting;
-    const size_t bytes = lay_out(&plan, NULL);
-    struct msl_workshop *workshop = allocator->alloc(allocator->context, bytes);
+    struct msl_workshop *workshop = take_room(cutting, allocator);
     if (workshop == NULL)
         return NULL;
-    *workshop = plan;
     workshop->whole.cases = NULL;
     workshop->whole.worths = NULL;
-    workshop->bytes = bytes;
     workshop->master.steps = workshop->packing.steps = 0;
     workshop->whole.master = &workshop->master;
     workshop->whole.pricing = &workshop->pricing;
     workshop->whole.reach = &workshop->reach;
     workshop->whole.packing = &workshop->packing;
     workshop->whole.watch = watch;
+    workshop->whole.whole = &workshop->whole;
     lay_out(workshop, (char *)workshop);
     if (msl_pricing_make(&workshop->pricing, cutting, STATES, allocator)) {
         if (!workshop->has_master || msl_master_make(&workshop->master, cutting, &workshop->whole.pool, allocator)) {
@@ -203,7 +213,7 @@ struct msl_workshop *msl_workshop_open(const struct msl_cutting *cutting, const 
         }
         msl_pricing_free(&workshop->pricing, allocator);
     }
-    allocator->free(allocator->context, workshop, bytes);
+    allocator->free(allocator->context, workshop, workshop->bytes);
     return NULL;
 }
 

@@ -38,8 +38,8 @@ void msl_backing_read(struct msl_check *check, struct msl_backing *into, const s
     into->needed_length = msl_with_margins(check, MUSLIN_ARG_QUILT_LENGTH, spec->quilt_length, spec->margin_top,
                                            spec->margin_bottom);
     into->usable = usable_of(check, spec);
-    msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->seam);
-    msl_want_size(check, MUSLIN_ARG_END_TRIM, spec->end_trim);
+    msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->allowance);
+    msl_want_size(check, MUSLIN_ARG_END_TRIM, spec->end_loss);
     msl_want_size(check, MUSLIN_ARG_REPEAT, spec->repeat);
     msl_want_some_size(check, MUSLIN_ARG_STEP, spec->step);
     msl_want_choice(check, MUSLIN_ARG_PRINT_DIRECTION, spec->print, MUSLIN_PRINT_NONE, MUSLIN_PRINT_STRIPE_ACROSS);
@@ -234,8 +234,8 @@ static struct bed bed_for(const struct msl_backing *backing, int32_t turned)
     struct bed bed = { 0 };
     bed.across = turned ? backing->needed_length : backing->needed_width;
     bed.usable = backing->usable;
-    bed.seam = backing->spec.seam;
-    bed.panel_length = whole_repeats(&backing->spec, along + backing->spec.end_trim);
+    bed.seam = backing->spec.allowance;
+    bed.panel_length = whole_repeats(&backing->spec, along + backing->spec.end_loss);
     return bed;
 }
 
@@ -297,7 +297,7 @@ static int32_t best_layout(const struct msl_backing *backing)
  * may do with less. */
 static muslin_len least_fabric_width(const struct msl_backing *backing)
 {
-    muslin_len least = 2 * backing->spec.seam + 1;
+    muslin_len least = 2 * backing->spec.allowance + 1;
     if (backing->needed_width < least)
         least = backing->needed_width;
     if (backing->may_turn && backing->needed_length < least)

@@ -180,7 +180,7 @@ static void find_square(struct msl_check *check, muslin_len grid, const struct m
     }
     struct bias_cloth square = { steps * grid, steps * grid };
     sew_tube(check, square, spec, bias);
-    bias->square = square.shorter;
+    bias->square_cut = square.shorter;
     bias->area_rule = area_rule(spec->wanted, spec->strip_cut);
     bias->spare = bias->length - spec->wanted;
 }

@@ -17,7 +17,7 @@ static void want_width_spec(struct msl_check *check, const struct muslin_binding
 {
     msl_want_choice(check, MUSLIN_ARG_FOLD, spec->fold, MUSLIN_FOLD_DOUBLE, MUSLIN_FOLD_SINGLE);
     msl_want_pad(check, spec->pad);
-    msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->seam);
+    msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->allowance);
     msl_want_size(check, MUSLIN_ARG_BINDING_FRONT, spec->front);
     msl_want_size(check, MUSLIN_ARG_THICKNESS, spec->thickness);
     msl_want_size(check, MUSLIN_ARG_BINDING_BACK, spec->back);
@@ -30,7 +30,7 @@ static void want_width_spec(struct msl_check *check, const struct muslin_binding
  * a double fold stays whole. */
 static muslin_len doubled_before_back(const struct muslin_binding_width_spec *spec)
 {
-    muslin_len layer = 2 * (spec->seam + spec->front + spec->thickness);
+    muslin_len layer = 2 * (spec->allowance + spec->front + spec->thickness);
     return spec->fold == MUSLIN_FOLD_DOUBLE ? layer : layer + 2 * spec->turn_under;
 }
 

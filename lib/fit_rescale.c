@@ -18,6 +18,12 @@ muslin_status muslin_fit_rescale_spec_init(struct muslin_fit_rescale_spec *spec,
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
+muslin_status muslin_fit_rescale_row_init(struct muslin_fit_rescale_row *row, uint32_t size)
+{
+    static const struct muslin_fit_rescale_row initial = MUSLIN_FIT_RESCALE_ROW_INIT;
+    return msl_init_struct(row, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
+}
+
 /* The caller's rows, each of its own size, at a stride of row_size. */
 struct pattern {
     struct muslin_fit_rescale_row *rows;

@@ -96,6 +96,16 @@ int64_t msl_divided_up(int64_t a, int64_t b);
     ensures 1 <= \result; */
 int64_t msl_common_divisor(int64_t a, int64_t b);
 
+static inline int64_t msl_lesser(int64_t a, int64_t b)
+{
+    return a < b ? a : b;
+}
+
+static inline int64_t msl_greater(int64_t a, int64_t b)
+{
+    return a > b ? a : b;
+}
+
 /* ---- text being written ---------------------------------------------------------------------------------------- */
 
 /* Appends to a buffer and counts; what does not fit is counted and dropped. */

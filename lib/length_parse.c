@@ -518,16 +518,16 @@ static struct muslin_parsed read_text(struct reader *reader, int32_t default_uni
     return result;
 }
 
-muslin_status muslin_length_parse(const char *text, size_t length, const struct muslin_parse_spec *spec,
+muslin_status muslin_length_parse(const char *text, size_t bytes, const struct muslin_parse_spec *spec,
                                   struct muslin_parsed *out, struct muslin_problem *problem)
 {
     struct muslin_parse_spec how;
     struct msl_check check = msl_check_start(problem);
     read_spec(&check, &how, spec);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
-    if (length != 0)
+    if (bytes != 0)
         msl_want_pointer(&check, MUSLIN_ARG_TEXT, text);
-    struct reader reader = { text, 0, length, how.decimal_sign, &check };
+    struct reader reader = { text, 0, bytes, how.decimal_sign, &check };
     if (check.status == MUSLIN_OK)
         want_utf8(&reader);
     if (check.status != MUSLIN_OK)

@@ -280,7 +280,7 @@ static void ask_seams(struct muslin_pressing *plan, uint32_t node)
         if (press == MUSLIN_SEAM_PRESS_OPEN)
             way.held = MSL_HELD_OPEN;
         const struct msl_seam seam = msl_seam(plan->solution, node, k);
-        if (plan->spec.prefer != 0 && way.held != MSL_HELD_OPEN)
+        if (plan->spec.prefer == MUSLIN_PREFER_DARKER && way.held != MSL_HELD_OPEN)
             way.wish = wish_of(plan->solution, node, &seam);
         if (plan->spec.units != 0 && is_unit(plan->solution, node))
             way = held_way(plan->solution, node, &seam);
@@ -424,7 +424,7 @@ static void sum_up(struct muslin_pressing *plan)
         if (msl_own_seams(plan, node) == 0 || is_taken_alike(plan, pressed))
             continue;
         plan->totals.other_way += pressed->other_way;
-        plan->totals.turned += pressed->turn != 0 ? pressed->other_way : 0;
+        plan->totals.copies_turned += pressed->turn != 0 ? pressed->other_way : 0;
     }
     plan->totals.proven = plan->totals.exceptions == plan->totals.least;
 }
@@ -444,21 +444,28 @@ void muslin_pressing_free(struct muslin_pressing *plan)
     msl_scratch_free(&a, plan, 1, sizeof *plan);
 }
 
-static struct muslin_pressing *begin_plan(struct msl_check *check, const struct muslin_solution *solution,
-                                          const struct muslin_pressing_spec *in, int32_t turnings,
+/* What is asked, and whom it is told. */
+struct request {
+    const struct muslin_solution *solution;
+    const struct muslin_allocator *allocator;
+    struct muslin_pressing_spec spec;
+    struct msl_told told;
+};
+
+static struct muslin_pressing *begin_plan(struct msl_check *check, const struct request *request, int32_t turnings,
                                           const struct msl_chosen *chosen, uint32_t n)
 {
-    const struct muslin_allocator *a = &solution->allocator;
+    const struct muslin_allocator *a = request->allocator;
     static const struct muslin_pressing none;
     struct muslin_pressing *plan = msl_scratch(check, a, 1, sizeof *plan);
     if (plan == NULL)
         return NULL;
     *plan = none;
-    plan->solution = solution;
+    plan->solution = request->solution;
     plan->allocator = *a;
-    plan->spec = *in;
+    plan->spec = request->spec;
     plan->turnings = turnings;
-    plan->nodes = solution->root;
+    plan->nodes = request->solution->root;
     plan->node = msl_scratch(check, a, (uint64_t)plan->nodes + 1, sizeof plan->node[0]);
     if (check->status == MUSLIN_OK)
         number_nodes(plan);
@@ -490,11 +497,12 @@ static void end_nesting(struct msl_nesting *nesting)
     msl_scratch_free(a, nesting->table, nesting->places, sizeof(uint32_t));
 }
 
-static void make_plan(struct msl_check *check, struct muslin_pressing *plan)
+static void make_plan(struct msl_check *check, struct muslin_pressing *plan, struct msl_told *told, int bounds_all)
 {
     const struct muslin_allocator *a = &plan->allocator;
     const struct msl_rows none = { NULL, 0, 0 };
-    struct msl_nesting nesting = { plan, check, none, none, none, none, none, none, none, none, none, none, NULL, 0 };
+    struct msl_nesting nesting = { plan, check, none, none, none, none, none, none, none, none, none, none, NULL, 0,
+                                   told, bounds_all, 0 };
     uint8_t *alternating = msl_scratch(check, a, plan->bits, 1);
     if (check->status == MUSLIN_OK) {
         press_in_turn(plan, alternating);
@@ -516,17 +524,20 @@ static void make_plan(struct msl_check *check, struct muslin_pressing *plan)
 }
 
 /* A plan that takes nodes with asked seams the other way like this, and `n` of them as chosen. Null after a failure. */
-static struct muslin_pressing *plan_with(struct msl_check *check, const struct muslin_solution *solution,
-                                         const struct muslin_pressing_spec *in, int32_t turnings,
+static struct muslin_pressing *plan_with(struct msl_check *check, struct request *request, int32_t turnings,
                                          const struct msl_chosen *chosen, uint32_t n)
 {
-    struct muslin_pressing *plan = begin_plan(check, solution, in, turnings, chosen, n);
+    struct muslin_pressing *plan = begin_plan(check, request, turnings, chosen, n);
     if (check->status == MUSLIN_OK)
-        make_plan(check, plan);
-    if (check->status == MUSLIN_OK)
-        return plan;
-    muslin_pressing_free(plan);
-    return NULL;
+        make_plan(check, plan, &request->told, turnings == MSL_TURN_HELD && n == 0);
+    if (check->status != MUSLIN_OK) {
+        muslin_pressing_free(plan);
+        return NULL;
+    }
+    request->told.before += plan->totals.work;
+    if (plan->broken.node == 0 && plan->totals.exceptions < request->told.best)
+        request->told.best = plan->totals.exceptions;
+    return plan;
 }
 
 static void set_least(struct muslin_pressing *plan, int64_t least)
@@ -550,12 +561,12 @@ static struct muslin_pressing *better_of(struct muslin_pressing *plan, struct mu
 }
 
 /* Where a better plan than this one can be: holds it against one that takes nodes with asked seams like this. */
-static struct muslin_pressing *try_also(struct msl_check *check, struct muslin_pressing *plan, int32_t turnings)
+static struct muslin_pressing *try_also(struct msl_check *check, struct muslin_pressing *plan, struct request *request,
+                                        int32_t turnings)
 {
     if (check->status != MUSLIN_OK || !plan->has_turned || (plan->broken.node == 0 && plan->totals.proven))
         return plan;
-    const struct muslin_pressing_spec in = plan->spec;
-    struct muslin_pressing *other = plan_with(check, plan->solution, &in, turnings, NULL, 0);
+    struct muslin_pressing *other = plan_with(check, request, turnings, NULL, 0);
     return check->status == MUSLIN_OK ? better_of(plan, other) : plan;
 }
 
@@ -563,12 +574,12 @@ static struct muslin_pressing *try_also(struct msl_check *check, struct muslin_p
 
 /* Plans with more and more nodes chosen of: depth first. */
 struct choosing {
+    struct request *request;
     struct muslin_pressing *best;
     struct msl_chosen *chosen;
     uint32_t count;
     uint32_t pad;
     int64_t least;     /* of the plans that are looked through */
-    int64_t work_left;
 };
 
 /* Begins to choose of a node: first it is kept as it is. */
@@ -596,15 +607,13 @@ static void choose_next(struct choosing *choosing)
  * What it finds at best bounds all plans with these choices. */
 static void try_chosen(struct msl_check *check, struct choosing *choosing)
 {
-    struct muslin_pressing_spec in = choosing->best->spec;
-    in.work_limit = choosing->work_left;
-    struct muslin_pressing *plan =
-        plan_with(check, choosing->best->solution, &in, MSL_TURN_HELD, choosing->chosen, choosing->count);
+    struct request *request = choosing->request;
+    struct muslin_pressing *plan = plan_with(check, request, MSL_TURN_HELD, choosing->chosen, choosing->count);
     if (plan == NULL)
         return;
     const struct msl_chosen broken = plan->broken;
     const int64_t least = plan->totals.least;
-    choosing->work_left -= plan->totals.work + plan->effort;
+    request->spec.work_limit -= plan->totals.work + plan->effort;
     choosing->best = better_of(choosing->best, plan);
     if (broken.node != 0 && least < choosing->best->totals.exceptions) {
         choose_of(choosing, broken);
@@ -619,26 +628,25 @@ static void try_chosen(struct msl_check *check, struct choosing *choosing)
  * of its turnings is made to hold. All plans that there are, are among those of one or another; so the least of their
  * bounds holds for all, once all are looked through. */
 static struct muslin_pressing *choose_turnings(struct msl_check *check, struct muslin_pressing *best,
-                                               struct msl_chosen broken, int64_t work_left)
+                                               struct request *request, struct msl_chosen broken)
 {
     if (check->status != MUSLIN_OK || broken.node == 0 || best->totals.proven)
         return best;
     const struct muslin_allocator a = best->allocator;
     const uint64_t nodes = best->nodes;
     const int64_t bound = best->totals.least;
-    struct choosing choosing = { best, NULL, 0, 0, INT64_MAX, work_left };
+    struct choosing choosing = { request, best, NULL, 0, 0, INT64_MAX };
     choosing.chosen = msl_scratch(check, &a, nodes, sizeof choosing.chosen[0]);
     if (choosing.chosen == NULL)
         return best;
     choose_of(&choosing, broken);
-    while (check->status == MUSLIN_OK && choosing.count > 0 && choosing.work_left > 0 &&
-           choosing.best->totals.exceptions > bound)
+    while (check->status == MUSLIN_OK && choosing.count > 0 && request->spec.work_limit > 0 &&
+           !request->told.ended && choosing.best->totals.exceptions > bound)
         try_chosen(check, &choosing);
     msl_scratch_free(&a, choosing.chosen, nodes, sizeof choosing.chosen[0]);
     if (choosing.count == 0) {
         const int64_t fewest = choosing.best->totals.exceptions;
-        const int64_t least = choosing.least < fewest ? choosing.least : fewest;
-        set_least(choosing.best, least > bound ? least : bound);
+        set_least(choosing.best, msl_greater(msl_lesser(choosing.least, fewest), bound));
     }
     return choosing.best;
 }
@@ -649,19 +657,19 @@ static struct muslin_pressing *choose_turnings(struct msl_check *check, struct m
  * reaches the bound, none is better. Else two other plans are tried: with all such nodes as they are, which always can
  * be, and with all pressed so that they can be turned; then, as far as the work limit goes, plans that choose of one
  * node after another. */
-static struct muslin_pressing *best_plan(struct msl_check *check, const struct muslin_solution *solution,
-                                         const struct muslin_pressing_spec *in)
+static struct muslin_pressing *best_plan(struct msl_check *check, struct request *request)
 {
-    struct muslin_pressing *plan = plan_with(check, solution, in, MSL_TURN_HELD, NULL, 0);
+    struct muslin_pressing *plan = plan_with(check, request, MSL_TURN_HELD, NULL, 0);
     struct msl_chosen broken = { 0, MSL_CHOICE_FREE, 0, { 0 } };
     if (check->status == MUSLIN_OK)
         broken = plan->broken;
-    plan = try_also(check, plan, MSL_TURN_NO_HELD);
-    plan = try_also(check, plan, MSL_TURN_HELD_ALIKE);
-    return choose_turnings(check, plan, broken, in->work_limit);
+    plan = try_also(check, plan, request, MSL_TURN_NO_HELD);
+    plan = try_also(check, plan, request, MSL_TURN_HELD_ALIKE);
+    return choose_turnings(check, plan, request, broken);
 }
 
 muslin_status muslin_pressing_create(const struct muslin_solution *solution, const struct muslin_pressing_spec *spec,
+                                     const struct muslin_allocator *allocator, muslin_progress progress, void *context,
                                      struct muslin_pressing **out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -671,14 +679,17 @@ muslin_status muslin_pressing_create(const struct muslin_solution *solution, con
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
     if (check.status != MUSLIN_OK)
         return check.status;
+    allocator = msl_allocator_or(&check, allocator, solution->quilt);
     msl_want_between(&check, MUSLIN_ARG_WORK_LIMIT, in.work_limit, 0, WORK_MOST);
-    msl_want_choice(&check, MUSLIN_ARG_PREFER, in.prefer, 0, 1);
+    msl_want_choice(&check, MUSLIN_ARG_PREFER, in.prefer, MUSLIN_PREFER_NOTHING, MUSLIN_PREFER_DARKER);
     check.at = 1;
     msl_want_choice(&check, MUSLIN_ARG_PREFER, in.units, 0, 1);
     check.at = 0;
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_pressing *plan = best_plan(&check, solution, &in);
+    struct request request = { solution, allocator, in, msl_told_by(progress, context) };
+    request.told.best = INT64_MAX;
+    struct muslin_pressing *plan = best_plan(&check, &request);
     if (check.status == MUSLIN_OK)
         *out = plan;
     else

@@ -22,6 +22,7 @@
 
 #include "solution_cuts.h"
 #include "solution_inside.h"
+#include "told.h"
 
 /* ---- the plan --------------------------------------------------------------------------------------------------- */
 
@@ -201,6 +202,9 @@ struct msl_nesting {
     struct msl_rows high;
     uint32_t *table; /* open addressing: rules by their bits, counted from 1 */
     uint64_t places; /* in it */
+    struct msl_told *told; /* of exceptions */
+    int bounds_all;        /* 1: no other plan has fewer exceptions than the least of this one */
+    int pad;
 };
 
 static inline const struct msl_rule *msl_rule_at(const struct msl_nesting *nesting, uint64_t rule)

@@ -64,11 +64,11 @@ static struct muslin_pressing_seam seam_row(const struct muslin_pressing *plan, 
                                        seam.from_x, seam.from_y, seam.to_x, seam.to_y, press_of(&seam, way.way),
                                        way.way + 1, other, 0, pressed->turn, 0 };
     if (way.wish != 0)
-        row.preferred = way.wish == way.way + 1 ? 1 : 2;
+        row.preferred = way.wish == way.way + 1 ? MUSLIN_PREFERRED_KEPT : MUSLIN_PREFERRED_AGAINST;
     if (way.held != MSL_HELD_OPEN)
         return row;
     row.press = MUSLIN_PRESS_OPEN;
-    row.towards = 0;
+    row.towards = MUSLIN_TOWARDS_NEITHER;
     if (pressed->turn == 0) { /* pressed the other way it is the same */
         row.as_shown += row.other_way;
         row.other_way = 0;

@@ -49,26 +49,35 @@ static int64_t gain_of(const struct search *search, uint32_t rule)
 
 /* ---- candidates ------------------------------------------------------------------------------------------------- */
 
-static uint8_t parity_of(const struct search *search, const struct msl_rule *rule, const uint8_t *ways)
+static uint8_t parity_of(const struct msl_nesting *nesting, const struct msl_rule *rule, const uint8_t *ways)
 {
-    const uint32_t *terms = msl_terms_of(search->solver->nesting, rule);
+    const uint32_t *terms = msl_terms_of(nesting, rule);
     uint8_t odd = 0;
     for (uint32_t i = 0; i < rule->count; i++)
         odd ^= ways[terms[i]];
     return odd;
 }
 
-/* Exceptions with these ways; marks the rules that are broken. */
-static int64_t look_at(struct search *search, const uint8_t *ways)
+/* Exceptions with these ways. */
+static int64_t exceptions_with(const struct msl_nesting *nesting, const uint8_t *ways)
 {
     int64_t exceptions = 0;
-    for (uint32_t rule = 0; rule < search->solver->rules; rule++) {
-        const struct msl_rule *row = msl_rule_at(search->solver->nesting, rule);
-        const uint8_t odd = parity_of(search, row, ways);
-        exceptions += row->weight[odd ^ 1];
-        search->broken[rule] = odd != msl_rule_odd(row);
+    for (uint64_t rule = 0; rule < nesting->rules.used; rule++) {
+        const struct msl_rule *row = msl_rule_at(nesting, rule);
+        exceptions += row->weight[parity_of(nesting, row, ways) ^ 1];
     }
     return exceptions;
+}
+
+/* The same; marks the rules that are broken. */
+static int64_t look_at(struct search *search, const uint8_t *ways)
+{
+    const struct msl_nesting *nesting = search->solver->nesting;
+    for (uint32_t rule = 0; rule < search->solver->rules; rule++) {
+        const struct msl_rule *row = msl_rule_at(nesting, rule);
+        search->broken[rule] = parity_of(nesting, row, ways) != msl_rule_odd(row);
+    }
+    return exceptions_with(nesting, ways);
 }
 
 static void count_unavoidable(struct search *search)
@@ -78,6 +87,29 @@ static void count_unavoidable(struct search *search)
         const int64_t fewer = row->weight[row->weight[1] < row->weight[0]];
         search->unavoidable += row->count == 0 ? row->weight[1] : fewer;
     }
+}
+
+/* Steps of the search for this plan, so far. */
+static int64_t steps_of(const struct search *search)
+{
+    return search->solver->steps + search->solver->work_left - search->work_left;
+}
+
+/* Whether more than `reserve` of the work is left, and the search was not ended when it told how it stands. What it has
+ * found is no plan before it is known whether turnings hold. */
+static int has_work(const struct search *search, int64_t reserve)
+{
+    const struct msl_nesting *nesting = search->solver->nesting;
+    if (!nesting->plan->has_turned && search->exceptions < nesting->told->best)
+        nesting->told->best = search->exceptions;
+    return msl_goes_on(nesting->told, steps_of(search)) && search->work_left > reserve;
+}
+
+static void tell_bound(const struct search *search, int64_t least)
+{
+    const struct msl_nesting *nesting = search->solver->nesting;
+    if (nesting->bounds_all)
+        nesting->told->bound = least;
 }
 
 /* For every bit the rules that hold it. */
@@ -122,9 +154,9 @@ static int64_t improve(struct search *search, uint8_t *ways)
     int64_t exceptions = look_at(search, ways);
     search->work_left -= (int64_t)search->solver->nesting->terms.used;
     int64_t mended = 1;
-    while (mended > 0 && search->work_left > 0) {
+    while (mended > 0 && has_work(search, 0)) {
         mended = 0;
-        for (uint32_t bit = 0; bit < search->solver->bits && search->work_left > 0; bit++)
+        for (uint32_t bit = 0; bit < search->solver->bits && has_work(search, 0); bit++)
             mended += improve_bit(search, ways, bit);
         exceptions -= mended;
     }
@@ -155,7 +187,7 @@ static void shake(struct search *search, int64_t fewest)
     const uint32_t bits = search->solver->bits;
     const int64_t reserve = search->work_left / 2;
     uint64_t state = 0;
-    while (search->work_left > reserve && search->exceptions > fewest) {
+    while (has_work(search, reserve) && search->exceptions > fewest) {
         for (uint32_t bit = 0; bit < bits; bit++)
             search->trial[bit] = search->ways[bit];
         for (int i = 0; i < SHAKEN; i++)
@@ -218,7 +250,7 @@ static int trace_all(struct search *search, uint32_t against)
         struct msl_surplus *surplus = msl_surplus_at(solver, i);
         if (surplus->against != against)
             continue;
-        if (search->work_left <= 0)
+        if (!has_work(search, 0))
             return 0;
         trace(search, surplus);
     }
@@ -253,11 +285,6 @@ static void order_surplus(const struct groups *groups, int by_groups)
     msl_sort(groups->order, groups->order + n, n, NULL, NULL);
 }
 
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
-
 /* Takes from the set of one surplus rule the most that all its rules still have. */
 static int64_t bound_of(struct groups *groups, const struct msl_surplus *surplus)
 {
@@ -265,7 +292,7 @@ static int64_t bound_of(struct groups *groups, const struct msl_surplus *surplus
     const uint32_t *causes = causes_of(search, surplus);
     int64_t most = groups->left[surplus->rule];
     for (uint32_t i = 0; i < surplus->causes; i++)
-        most = lesser(most, groups->left[msl_settled_at(search->solver, causes[i])->source]);
+        most = msl_lesser(most, groups->left[msl_settled_at(search->solver, causes[i])->source]);
     groups->left[surplus->rule] -= most;
     for (uint32_t i = 0; i < surplus->causes; i++)
         groups->left[msl_settled_at(search->solver, causes[i])->source] -= most;
@@ -379,7 +406,7 @@ static void weigh_group(struct group *group)
         const int64_t bound = groups->bound[groups->order[i].row];
         uint32_t from = group->positions;
         for (uint32_t k = 0; k < surplus->causes; k++)
-            from = (uint32_t)lesser(from, groups->position[causes_of(search, surplus)[k]] - 1);
+            from = (uint32_t)msl_lesser(from, groups->position[causes_of(search, surplus)[k]] - 1);
         groups->rest[from] += bound;
         group->bound += bound;
         if (search->broken[surplus->rule])
@@ -444,7 +471,7 @@ static int search_group(struct group *group, int64_t reserve)
     uint32_t p = 0;
     groups->tried[0] = 0;
     groups->spent[0] = 0;
-    while (groups->search->work_left > reserve) {
+    while (has_work(groups->search, reserve)) {
         if (group->cost == group->bound || (p == 0 && groups->tried[0] == 2))
             return 1;
         if (groups->tried[p] == 2) {
@@ -551,11 +578,12 @@ static int64_t search_all(struct search *search)
     if (solver->check->status == MUSLIN_OK) {
         trace_all(search, 1);
         find_bound(&groups);
+        tell_bound(search, search->unavoidable + groups.least);
         shake(search, search->unavoidable + groups.least);
         give_up(search);
     }
     const int has_room = search->exceptions > search->unavoidable + groups.least;
-    if (has_room && solver->is_complete && search->work_left > 0 && trace_all(search, 0)) {
+    if (has_room && solver->is_complete && has_work(search, 0) && trace_all(search, 0)) {
         const uint64_t causes = solver->causes.used;
         groups.follow = msl_scratch(solver->check, solver->allocator, causes, sizeof groups.follow[0]);
         if (groups.follow != NULL) {
@@ -574,11 +602,11 @@ static void find_ways(struct search *search, const uint8_t *alternating)
     struct msl_solver *solver = search->solver;
     struct muslin_pressing_total *totals = &solver->nesting->plan->totals;
     count_unavoidable(search);
+    tell_bound(search, search->unavoidable);
     index_rules(search);
     for (uint32_t i = 0; i < solver->bits; i++)
         search->given_up[i] = 0;
     msl_set_ways(solver, search->given_up, search->ways);
-    totals->alternating = look_at(search, alternating);
     search->exceptions = look_at(search, search->ways);
     totals->least = search->exceptions;
     if (search->exceptions == search->unavoidable)
@@ -646,13 +674,22 @@ static void search_ways(struct msl_solver *solver, const uint8_t *alternating)
         msl_settle_wishes(solver, search.given_up, search.ways);
     if (solver->check->status == MUSLIN_OK)
         give_ways(&search);
-    solver->nesting->plan->totals.work = solver->steps + solver->work_left - search.work_left;
+    solver->nesting->plan->totals.work = steps_of(&search);
     msl_scratch_free(a, search.ways, solver->bits, 1);
     msl_scratch_free(a, search.trial, solver->bits, 1);
     msl_scratch_free(a, search.broken, solver->rules, 1);
     msl_scratch_free(a, search.given_up, solver->bits, 1);
     msl_scratch_free(a, search.first_rule, (uint64_t)solver->bits + 1, sizeof search.first_rule[0]);
     msl_scratch_free(a, search.rules_of_bit, terms, sizeof search.rules_of_bit[0]);
+}
+
+/* A plan that there is before any is searched for. */
+static void look_at_alternating(struct msl_nesting *nesting, const uint8_t *alternating)
+{
+    const int64_t exceptions = exceptions_with(nesting, alternating);
+    nesting->plan->totals.alternating = exceptions;
+    if (exceptions < nesting->told->best)
+        nesting->told->best = exceptions;
 }
 
 void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating)
@@ -673,8 +710,10 @@ void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating)
         solver.marks[bit] = 0;
     for (uint32_t bit = 0; check->status == MUSLIN_OK && bit < bits; bit++)
         solver.settled_by[bit] = 0;
-    if (check->status == MUSLIN_OK)
+    if (check->status == MUSLIN_OK) {
+        look_at_alternating(nesting, alternating);
         msl_settle_rules(&solver);
+    }
     if (check->status == MUSLIN_OK)
         search_ways(&solver, alternating);
     msl_scratch_free(a, solver.marks, bits, 1);

@@ -245,7 +245,8 @@ void msl_settle_rules(struct msl_solver *solver)
     weigh_bits(solver);
     solver->most_steps = TERMS_EACH * (int64_t)(solver->nesting->terms.used + n + solver->bits) + solver->work_left;
     uint64_t i = 0;
-    for (; solver->check->status == MUSLIN_OK && i < n && solver->steps < solver->most_steps; i++)
+    for (; solver->check->status == MUSLIN_OK && i < n && solver->steps < solver->most_steps &&
+           msl_goes_on(solver->nesting->told, solver->steps); i++)
         (void)take_source(solver, order[i].row);
     solver->is_complete = i >= n;
     msl_scratch_free(solver->allocator, order, room, sizeof *order);

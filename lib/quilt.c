@@ -64,6 +64,15 @@ void msl_want_allocator(struct msl_check *check, const struct muslin_allocator *
         msl_fail(check, MUSLIN_ERR_NULL, MUSLIN_ARG_ALLOCATOR, 0, 0);
 }
 
+const struct muslin_allocator *msl_allocator_or(struct msl_check *check, const struct muslin_allocator *allocator,
+                                                const struct muslin_quilt *quilt)
+{
+    if (allocator == NULL)
+        return &quilt->allocator;
+    msl_want_allocator(check, allocator);
+    return allocator;
+}
+
 muslin_status muslin_quilt_create(const struct muslin_quilt_spec *spec, const struct muslin_allocator *allocator,
                                   struct muslin_quilt **out, struct muslin_problem *problem)
 {
@@ -118,43 +127,43 @@ muslin_status muslin_quilt_fabric_spec_init(struct muslin_quilt_fabric_spec *spe
 }
 
 static uint32_t add_fabric(struct msl_check *check, struct muslin_quilt *quilt,
-                           const struct muslin_quilt_fabric_spec *in, const char *name, size_t length)
+                           const struct muslin_quilt_fabric_spec *in, const char *name, size_t bytes)
 {
     void *fabrics = quilt->fabrics;
     msl_grow(check, quilt, &fabrics, &quilt->fabrics_capacity, (uint64_t)quilt->fabrics_used + 1,
              sizeof quilt->fabrics[0]);
     quilt->fabrics = fabrics;
-    uint32_t first = msl_keep_name(check, quilt, name, length);
+    uint32_t first = msl_keep_name(check, quilt, name, bytes);
     if (check->status != MUSLIN_OK)
         return 0;
-    struct msl_fabric fabric = { in->usable_width, first, (uint32_t)length, in->print, in->darkness };
+    struct msl_fabric fabric = { in->usable_width, first, (uint32_t)bytes, in->print, in->darkness };
     quilt->fabrics[quilt->fabrics_used] = fabric;
     quilt->fabrics_used++;
     return quilt->fabrics_used;
 }
 
-void msl_want_name(struct msl_check *check, const char *name, size_t length)
+void msl_want_name(struct msl_check *check, const char *name, size_t bytes)
 {
-    if (length != 0)
+    if (bytes != 0)
         msl_want_pointer(check, MUSLIN_ARG_NAME, name);
-    msl_want_between(check, MUSLIN_ARG_NAME, length > NAME_MOST ? NAME_MOST + 1 : (int64_t)length, 0, NAME_MOST);
+    msl_want_between(check, MUSLIN_ARG_NAME, bytes > NAME_MOST ? NAME_MOST + 1 : (int64_t)bytes, 0, NAME_MOST);
 }
 
 muslin_status muslin_quilt_fabric(struct muslin_quilt *quilt, const struct muslin_quilt_fabric_spec *spec,
-                                  const char *name, size_t length, muslin_id *out, struct muslin_problem *problem)
+                                  const char *name, size_t bytes, muslin_id *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_quilt_fabric_spec in;
     msl_want_quilt(&check, quilt, out);
     msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, FABRIC_SPEC_LEAST, 0, spec);
-    msl_want_name(&check, name, length);
+    msl_want_name(&check, name, bytes);
     if (check.status != MUSLIN_OK)
         return check.status;
     msl_want_some_size(&check, MUSLIN_ARG_USABLE_WIDTH, in.usable_width);
     msl_want_choice(&check, MUSLIN_ARG_PRINT_DIRECTION, in.print, MUSLIN_PRINT_NONE, MUSLIN_PRINT_STRIPE_ACROSS);
     msl_want_between(&check, MUSLIN_ARG_DARKNESS, in.darkness, 0, DARKNESS_MOST);
     msl_want_room(&check, quilt);
-    uint32_t fabric = add_fabric(&check, quilt, &in, name, length);
+    uint32_t fabric = add_fabric(&check, quilt, &in, name, bytes);
     if (check.status == MUSLIN_OK)
         *out = msl_id(quilt, MUSLIN_SORT_FABRIC, fabric);
     return check.status;

@@ -176,7 +176,7 @@ static void want_sixty(struct msl_check *check, const struct muslin_quilt_sixty_
 {
     msl_want_between(check, MUSLIN_ARG_CELLS, in->cells, 1, SIXTY_MOST);
     msl_want_between(check, MUSLIN_ARG_QUILT_ROWS, in->rows, 1, SIXTY_MOST);
-    msl_want_choice(check, MUSLIN_ARG_START, in->first, 1, 2);
+    msl_want_choice(check, MUSLIN_ARG_START, in->first, MUSLIN_SIXTY_FIRST_ON_SIDE, MUSLIN_SIXTY_FIRST_ON_POINT);
     msl_want_pad(check, in->pad);
 }
 

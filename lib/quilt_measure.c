@@ -11,33 +11,33 @@ muslin_status muslin_quilt_sum_spec_init(struct muslin_quilt_sum_spec *spec, uin
     return msl_init_struct(spec, size, &initial, sizeof initial, SUM_SPEC_LEAST);
 }
 
-static uint32_t add_named(struct msl_check *check, struct muslin_quilt *quilt, const char *name, size_t length,
+static uint32_t add_named(struct msl_check *check, struct muslin_quilt *quilt, const char *name, size_t bytes,
                           muslin_len value)
 {
     int32_t *args = msl_begin(check, quilt, 4);
     if (args == NULL)
         return 0;
-    uint32_t first = msl_keep_name(check, quilt, name, length);
+    uint32_t first = msl_keep_name(check, quilt, name, bytes);
     if (check->status != MUSLIN_OK)
         return 0;
     msl_put_long(args, value);
     args[2] = (int32_t)first;
-    args[3] = (int32_t)length;
+    args[3] = (int32_t)bytes;
     return msl_end_measure(check, quilt, MUSLIN_MEASURE_NAMED, 4);
 }
 
-muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t length, muslin_len value,
+muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t bytes, muslin_len value,
                                    muslin_id *out, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     msl_want_quilt(&check, quilt, out);
-    msl_want_name(&check, name, length);
+    msl_want_name(&check, name, bytes);
     msl_want_size(&check, MUSLIN_ARG_VALUE, value);
     if (check.status != MUSLIN_OK)
         return check.status;
     struct msl_mark mark = msl_mark(quilt);
     uint32_t names = quilt->names_used;
-    uint32_t measure = add_named(&check, quilt, name, length, value);
+    uint32_t measure = add_named(&check, quilt, name, bytes, value);
     if (check.status != MUSLIN_OK)
         quilt->names_used = names;
     return msl_give_measure(&check, quilt, mark, measure, out);

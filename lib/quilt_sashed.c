@@ -107,6 +107,19 @@ static uint32_t add_sashed(struct sashing *s)
     return node;
 }
 
+/* Without a fabric of their own cornerstones are as the sashes. */
+static void want_cornerstone(struct msl_check *check, const struct muslin_quilt *quilt,
+                             const struct muslin_quilt_sashed_spec *in, struct sashing *s)
+{
+    check->at = 1;
+    if ((in->flags & MUSLIN_QUILT_SASHED_CORNERSTONES) != 0)
+        s->cornerstone =
+            msl_want_id_or(check, quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, in->cornerstone, s->fabric);
+    else
+        msl_want_between(check, MUSLIN_ARG_FABRIC, in->cornerstone, 0, 0);
+    check->at = 0;
+}
+
 static void want_sashed(struct msl_check *check, const struct muslin_quilt *quilt,
                         const struct muslin_quilt_sashed_spec *in, size_t n, struct sashing *s)
 {
@@ -114,11 +127,7 @@ static void want_sashed(struct msl_check *check, const struct muslin_quilt *quil
     msl_want_some_count(check, MUSLIN_ARG_QUILT_ROWS, in->rows);
     s->sash = msl_want_id(check, quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, in->sash);
     s->fabric = msl_want_id(check, quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, in->sash_fabric);
-    check->at = 1;
-    s->cornerstone = msl_want_id_or(check, quilt, MUSLIN_SORT_FABRIC, MUSLIN_ARG_FABRIC, in->cornerstone, 0);
-    check->at = 0;
-    msl_want_choice(check, MUSLIN_ARG_FRAME, in->frame, 0, 1);
-    msl_want_pad(check, in->pad);
+    want_cornerstone(check, quilt, in, s);
     if (check->status == MUSLIN_OK)
         msl_want_between(check, MUSLIN_ARG_CHILDREN, (int64_t)n, in->columns * in->rows, in->columns * in->rows);
 }
@@ -129,11 +138,13 @@ muslin_status muslin_quilt_sashed(struct muslin_quilt *quilt, const struct musli
     struct msl_check check = msl_check_start(problem);
     struct muslin_quilt_sashed_spec in;
     msl_want_quilt(&check, quilt, out);
-    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, SASHED_SPEC_LEAST, 0, spec);
+    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, SASHED_SPEC_LEAST,
+                    MUSLIN_QUILT_SASHED_FRAME | MUSLIN_QUILT_SASHED_CORNERSTONES, spec);
     msl_want_children(&check, blocks, n);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct sashing sashing = { quilt, &check, blocks, in.columns, in.rows, (uint32_t)in.frame, 0, 0, 0, NULL, NULL };
+    const uint32_t frame = (in.flags & MUSLIN_QUILT_SASHED_FRAME) != 0;
+    struct sashing sashing = { quilt, &check, blocks, in.columns, in.rows, frame, 0, 0, 0, NULL, NULL };
     want_sashed(&check, quilt, &in, n, &sashing);
     if (check.status != MUSLIN_OK)
         return check.status;

@@ -64,17 +64,17 @@ void msl_grow(struct msl_check *check, struct muslin_quilt *quilt, void **rows, 
     *capacity = (uint32_t)grown;
 }
 
-uint32_t msl_keep_name(struct msl_check *check, struct muslin_quilt *quilt, const char *name, size_t length)
+uint32_t msl_keep_name(struct msl_check *check, struct muslin_quilt *quilt, const char *name, size_t bytes)
 {
     void *names = quilt->names;
-    msl_grow(check, quilt, &names, &quilt->names_capacity, (uint64_t)quilt->names_used + length, 1);
+    msl_grow(check, quilt, &names, &quilt->names_capacity, (uint64_t)quilt->names_used + bytes, 1);
     quilt->names = names;
     if (check->status != MUSLIN_OK)
         return 0;
     uint32_t first = quilt->names_used;
-    for (size_t i = 0; i < length; i++)
+    for (size_t i = 0; i < bytes; i++)
         quilt->names[first + i] = name[i];
-    quilt->names_used += (uint32_t)length;
+    quilt->names_used += (uint32_t)bytes;
     return first;
 }
 

@@ -129,10 +129,13 @@ void msl_grow(struct msl_check *check, struct muslin_quilt *quilt, void **rows, 
               size_t row_size);
 
 /* Keeps a name; returns its first byte. */
-uint32_t msl_keep_name(struct msl_check *check, struct muslin_quilt *quilt, const char *name, size_t length);
+uint32_t msl_keep_name(struct msl_check *check, struct muslin_quilt *quilt, const char *name, size_t bytes);
 
 /* An allocator and its three functions. */
 void msl_want_allocator(struct msl_check *check, const struct muslin_allocator *allocator);
+/* The same allocator, where one is given; else the quilt's. */
+const struct muslin_allocator *msl_allocator_or(struct msl_check *check, const struct muslin_allocator *allocator,
+                                                const struct muslin_quilt *quilt);
 /* Bytes of so many rows; more than any machine has where their number would not fit 32 bits, or their size size_t. */
 size_t msl_bytes(uint64_t count, size_t row_size);
 /* A block of another size, or the first one. */
@@ -167,7 +170,7 @@ muslin_status msl_give_measure(struct msl_check *check, struct muslin_quilt *qui
                                uint32_t measure, muslin_id *out);
 
 /* A name: up to 200 bytes. */
-void msl_want_name(struct msl_check *check, const char *name, size_t length);
+void msl_want_name(struct msl_check *check, const char *name, size_t bytes);
 
 /* Children in a call, 1 or more, and their array. */
 enum { MSL_CHILDREN_MOST = 2147483000 };

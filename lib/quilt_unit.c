@@ -68,7 +68,8 @@ static const struct unit_recipe *want_recipe(struct msl_check *check, const stru
     const struct unit_recipe *recipe = unit_recipe_for(in->kind, in->method, MUSLIN_TIP_BLUNT);
     if (recipe == NULL)
         msl_fail(check, MUSLIN_ERR_METHOD, MUSLIN_ARG_METHOD, in->method, 0);
-    msl_want_choice(check, MUSLIN_ARG_HAND, in->hand, 1, unit_kind_of(in->kind)->hands == HANDS_NONE ? 1 : 2);
+    msl_want_choice(check, MUSLIN_ARG_HAND, in->hand, MUSLIN_HAND_FIRST,
+                    unit_kind_of(in->kind)->hands == HANDS_NONE ? MUSLIN_HAND_FIRST : MUSLIN_HAND_MIRRORED);
     msl_want_pad(check, in->pad);
     return check->status == MUSLIN_OK ? recipe : NULL;
 }

@@ -9,6 +9,12 @@ muslin_status muslin_medallion_spec_init(struct muslin_medallion_spec *spec, uin
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
+muslin_status muslin_medallion_row_init(struct muslin_medallion_row *row, uint32_t size)
+{
+    static const struct muslin_medallion_row initial = MUSLIN_MEDALLION_ROW_INIT;
+    return msl_init_struct(row, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
+}
+
 /* ---- the request ------------------------------------------------------------------------------------------------- */
 
 /* A request, and the caller's rows, each of its own size, at a stride of row_size. */

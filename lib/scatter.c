@@ -135,9 +135,10 @@ static void scatter(struct msl_check *check, struct msl_scatter *s, struct msl_s
     msl_scatter_search(s);
 }
 
-muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec, const struct muslin_allocator *allocator,
-                                    const int64_t *prints, size_t kinds, const struct muslin_touch_spec *touches,
-                                    size_t touch_size, size_t touch_n, const int64_t *given, int64_t *out,
+muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec, const int64_t *prints, size_t kinds,
+                                    const struct muslin_touch_spec *touches, size_t touch_size, size_t touch_n,
+                                    const int64_t *given, const struct muslin_allocator *allocator,
+                                    muslin_progress progress, void *context, int64_t *out,
                                     struct muslin_scattered *result, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
@@ -155,7 +156,8 @@ muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec, cons
     if (check.status != MUSLIN_OK)
         return check.status;
     struct msl_scatter s = { .places = (uint32_t)in.places, .kinds = (uint32_t)kinds, .given = given,
-                             .stock = prints, .chance = (uint64_t)in.seed, .work_limit = in.work_limit };
+                             .stock = prints, .chance = (uint64_t)in.seed, .work_limit = in.work_limit,
+                             .told = msl_told_by(progress, context) };
     scatter(&check, &s, &room, &rows);
     if (check.status == MUSLIN_OK) {
         msl_scatter_result(&s, &found);

@@ -211,8 +211,8 @@ static void read_spec(struct msl_check *check, struct muslin_scatter_blocks_spec
 }
 
 muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spec,
-                                    const struct muslin_allocator *allocator,
                                     const struct muslin_edge_prints_spec *blocks, size_t block_size, size_t n,
+                                    const struct muslin_allocator *allocator, muslin_progress progress, void *context,
                                     struct muslin_placed_block *rows, size_t row_size, size_t capacity,
                                     size_t *count, struct muslin_scattered *result, struct muslin_problem *problem)
 {
@@ -233,7 +233,8 @@ muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spe
                          (size_t)(in.columns * in.rows)))
         return check.status;
     struct msl_scatter s = { .places = (uint32_t)(in.columns * in.rows), .kinds = (uint32_t)n,
-                             .chance = (uint64_t)in.seed, .work_limit = in.work_limit };
+                             .chance = (uint64_t)in.seed, .work_limit = in.work_limit,
+                             .told = msl_told_by(progress, context) };
     scatter(&check, &s, &room, &kinds, (uint32_t)in.columns);
     if (check.status == MUSLIN_OK) {
         msl_scatter_result(&s, &found);

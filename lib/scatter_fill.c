@@ -78,7 +78,7 @@ int msl_scatter_fill(struct msl_scatter *s, enum msl_scatter_way way)
     msl_scatter_clear(s);
     line_up_kinds(s, way);
     line_up_places(s);
-    while (s->next_places.held > 0 && s->work < s->work_limit) {
+    while (s->next_places.held > 0 && !msl_scatter_is_up(s)) {
         uint32_t place = msl_heap_pull(&s->next_places);
         lay_next_kind(s, place, way);
         count_around(s, place);

@@ -8,6 +8,7 @@
 
 #include "inside.h"
 #include "quilt_store.h"
+#include "told.h"
 
 enum {
     MSL_PLACES_MAX = 1 << 24,
@@ -93,6 +94,7 @@ struct msl_scatter {
     int64_t least;
     int64_t work;
     int64_t work_limit;
+    struct msl_told told;     /* of weights */
 };
 
 /* Room for everything but the touches, whose number becomes known when they are counted. */
@@ -123,7 +125,9 @@ enum msl_scatter_way {
 /* Lays all places, those first that have the most laid around them. Returns 0 when the work limit ended it. */
 int msl_scatter_fill(struct msl_scatter *s, enum msl_scatter_way way);
 
-/* Fills, and betters it until the least or the work limit is reached. The answer is `best`. */
+/* Whether the work limit is reached, or the search was ended when it told how it stands. */
+int msl_scatter_is_up(struct msl_scatter *s);
+/* Fills, and betters it until the least is reached or the work is up. The answer is `best`. */
 void msl_scatter_search(struct msl_scatter *s);
 
 /* No arrangement of prints weighs less. To be asked before the search. */

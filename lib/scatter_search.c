@@ -140,9 +140,15 @@ static int draw_exchange(struct msl_scatter *s, uint32_t place, struct exchange 
 
 /* ---- the search -------------------------------------------------------------------------------------------------- */
 
-static int is_over(const struct msl_scatter *s)
+int msl_scatter_is_up(struct msl_scatter *s)
 {
-    return s->weight == s->least || s->work >= s->work_limit;
+    s->told.best = s->weight < s->best_weight ? s->weight : s->best_weight;
+    return !msl_goes_on(&s->told, s->work) || s->work >= s->work_limit;
+}
+
+static int is_over(struct msl_scatter *s)
+{
+    return msl_scatter_is_up(s) || s->weight == s->least;
 }
 
 /* Makes the first exchange that lowers the weight, else the last that leaves it. */
@@ -241,14 +247,18 @@ static int begin_anew(struct msl_scatter *s, uint32_t round)
 
 void msl_scatter_search(struct msl_scatter *s)
 {
+    const struct msl_told told = s->told;
     int64_t limit = s->work_limit;
-    s->work_limit = INT64_MAX; /* the first filling is always done and not counted */
+    s->work_limit = INT64_MAX; /* the first filling is always done, and neither counted nor told of */
+    s->told = msl_told_by(NULL, NULL);
     msl_scatter_fill(s, MSL_SCATTER_EVENLY);
     weigh_all(s);
     s->best_weight = INT64_MAX;
     hold_best(s);
     s->work = 0;
     s->work_limit = limit;
+    s->told = told;
+    s->told.bound = s->least;
     better(s);
     hold_best(s);
     for (uint32_t round = 1; !is_over(s) && begin_anew(s, round); round++) {

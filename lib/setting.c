@@ -47,7 +47,7 @@ static struct muslin_setting setting_of(const struct muslin_setting_spec *spec)
     struct muslin_setting top = { 0 };
     muslin_len seam = 2 * spec->allowance + spec->take_up;
     top.blocks = spec->columns * spec->rows;
-    top.turned = spec->turning == MUSLIN_TURNING_NONE ? 0 : top.blocks / 2;
+    top.blocks_turned = spec->turning == MUSLIN_TURNING_NONE ? 0 : top.blocks / 2;
     top.finished_width = spec->columns * spec->block_width;
     top.finished_length = spec->rows * spec->block_height;
     top.unfinished_width = top.finished_width + seam;

@@ -21,7 +21,7 @@ enum {
 struct stepping {
     const struct muslin_solution *solution;
     struct msl_check *check;            /* of sums of seams */
-    const struct muslin_strip_set *set; /* of the node, when it is strip-pieced */
+    const struct muslin_stripset *set; /* of the node, when it is strip-pieced */
     uint64_t sets;                      /* looked at */
     int64_t stack;
     uint32_t node;
@@ -34,9 +34,9 @@ static muslin_id id_of(const struct muslin_solution *s, uint32_t node)
 }
 
 /* Sets lie in the order of the nodes; a strip-pieced join has one that is used. */
-static const struct muslin_strip_set *set_of(struct stepping *stepping)
+static const struct muslin_stripset *set_of(struct stepping *stepping)
 {
-    const struct muslin_strip_set *sets = stepping->solution->sets.rows;
+    const struct muslin_stripset *sets = stepping->solution->sets.rows;
     while (sets[stepping->sets].node != id_of(stepping->solution, stepping->node))
         stepping->sets++;
     return &sets[stepping->sets];
@@ -44,7 +44,7 @@ static const struct muslin_strip_set *set_of(struct stepping *stepping)
 
 static struct muslin_sewing_step set_row(const struct stepping *stepping)
 {
-    const struct muslin_strip_set *set = stepping->set;
+    const struct muslin_stripset *set = stepping->set;
     struct muslin_sewing_step row = { .size = sizeof row, .node = set->node, .stack = stepping->stack };
     row.kind = MUSLIN_SEWING_SET;
     row.alike = set->sets;

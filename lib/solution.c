@@ -67,9 +67,8 @@ static void clear_nodes(struct muslin_solution *s)
 }
 
 static struct muslin_solution *allocate(struct msl_check *check, const struct muslin_quilt *quilt, uint32_t root,
-                                        const struct muslin_solution_spec *in)
+                                        const struct muslin_solution_spec *in, const struct muslin_allocator *a)
 {
-    const struct muslin_allocator *a = &quilt->allocator;
     const struct msl_rows none = { NULL, 0, 0 };
     struct muslin_solution *s = msl_scratch(check, a, 1, sizeof *s);
     if (s == NULL)
@@ -100,7 +99,7 @@ void muslin_solution_free(struct muslin_solution *s)
     msl_scratch_free(&a, s->cut, s->root, sizeof s->cut[0]);
     msl_free_rows(&a, &s->slots, sizeof(struct msl_slot));
     msl_free_rows(&a, &s->misfits, sizeof(struct muslin_misfit));
-    msl_free_rows(&a, &s->sets, sizeof(struct muslin_strip_set));
+    msl_free_rows(&a, &s->sets, sizeof(struct muslin_stripset));
     msl_free_rows(&a, &s->cuts, sizeof(struct muslin_solution_cut));
     msl_free_rows(&a, &s->needs, sizeof(struct msl_need));
     msl_free_rows(&a, &s->feeds, sizeof(struct msl_feed));
@@ -373,11 +372,12 @@ static void want_solve_spec(struct msl_check *check, const struct muslin_solutio
     msl_want_between(check, MUSLIN_ARG_TOLERANCE, in->grid_tolerance, 0, in->grid - 1);
     msl_want_between(check, MUSLIN_ARG_HALF_ADDITION, in->half_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
     msl_want_between(check, MUSLIN_ARG_QUARTER_ADDITION, in->quarter_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
-    msl_want_between(check, MUSLIN_ARG_TRIM, in->trim, 0, MUSLIN_UNIT_SIZE_MAX / 8);
+    msl_want_between(check, MUSLIN_ARG_TRIM, in->trim_room, 0, MUSLIN_UNIT_SIZE_MAX / 8);
     msl_want_size(check, MUSLIN_ARG_END_TRIM, in->end_trim);
     msl_want_size(check, MUSLIN_ARG_RESQUARE_LOSS, in->resquare_loss);
     msl_want_count(check, MUSLIN_ARG_RESQUARE_EVERY, in->resquare_every);
-    msl_want_size(check, MUSLIN_ARG_FOLD_CLEAR, in->fold_clear);
+    msl_want_between(check, MUSLIN_ARG_FOLD_CLEAR, in->fold_clear, 0,
+                     (in->flags & MUSLIN_YIELD_FROM_ONE_END) != 0 ? 0 : MUSLIN_SIZE_MAX);
     msl_want_choice(check, MUSLIN_ARG_POLICY, in->policy, MUSLIN_ALLOWANCE_POLICY_EXACT,
                     MUSLIN_ALLOWANCE_POLICY_OVERSIZE);
     msl_want_choice(check, MUSLIN_ARG_TIP, in->tip, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
@@ -390,12 +390,13 @@ static void want_solve_spec(struct msl_check *check, const struct muslin_solutio
 muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id root,
                                      const struct muslin_solution_spec *spec,
                                      const struct muslin_solution_value_spec *values, size_t row_size, size_t n,
-                                     struct muslin_solution **out, struct muslin_problem *problem)
+                                     const struct muslin_allocator *allocator, struct muslin_solution **out,
+                                     struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_solution_spec in;
     msl_want_quilt(&check, quilt, out);
-    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, SOLVE_SPEC_LEAST, 0, spec);
+    msl_read_struct(&check, MUSLIN_ARG_SPEC, &in, sizeof in, SOLVE_SPEC_LEAST, MUSLIN_YIELD_FROM_ONE_END, spec);
     uint32_t number = msl_want_id(&check, quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, root);
     if (n != 0) {
         msl_want_pointer(&check, MUSLIN_ARG_ROWS, values);
@@ -403,10 +404,11 @@ muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id
     }
     if (check.status != MUSLIN_OK)
         return check.status;
+    allocator = msl_allocator_or(&check, allocator, quilt);
     want_solve_spec(&check, &in);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct msl_solving solving = { allocate(&check, quilt, number, &in), &check };
+    struct msl_solving solving = { allocate(&check, quilt, number, &in, allocator), &check };
     if (check.status == MUSLIN_OK) {
         usual_values(solving.solution);
         take_values(&check, solving.solution, values, row_size, n);

@@ -19,7 +19,7 @@ struct muslin_solution_cut msl_new_cut(const struct muslin_solution *solution, u
     cut.again = MUSLIN_CUT_AGAIN_NO;
     cut.grain = MUSLIN_GRAIN_ALL_EDGES;
     cut.gives = 1;
-    cut.hand = 1;
+    cut.hand = MUSLIN_HAND_FIRST;
     return cut;
 }
 
@@ -159,7 +159,7 @@ static void cut_patch(struct msl_solving *solving, uint32_t node)
 /* ---- strips of strip sets --------------------------------------------------------------------------------------- */
 
 /* Ends of a strip are not sewn: they count with the quilt's allowance. One without direction lies either way up. */
-static void cut_strip(struct msl_solving *solving, const struct muslin_strip_set *set, int64_t k)
+static void cut_strip(struct msl_solving *solving, const struct muslin_stripset *set, int64_t k)
 {
     const struct muslin_solution *s = solving->solution;
     const uint32_t join = (uint32_t)muslin_id_number(set->node);
@@ -186,7 +186,7 @@ static void cut_strip(struct msl_solving *solving, const struct muslin_strip_set
 
 static void cut_sets(struct msl_solving *solving)
 {
-    const struct muslin_strip_set *sets = solving->solution->sets.rows;
+    const struct muslin_stripset *sets = solving->solution->sets.rows;
     for (uint64_t i = 0; i < solving->solution->sets.used; i++)
         for (int64_t k = 0; sets[i].used && k < sets[i].strips; k++)
             cut_strip(solving, &sets[i], k);
@@ -231,7 +231,7 @@ static void cut_outlined(struct msl_solving *solving, uint32_t node, int64_t pie
     for (int32_t mirrored = 0; mirrored <= MSL_TURN_MIRRORED; mirrored += MSL_TURN_MIRRORED) {
         struct muslin_solution_cut cut = outline_cut(s, node, piece, source);
         cut.region = hands ? cut.region : 0;
-        cut.hand = hands && mirrored ? 2 : 1;
+        cut.hand = hands && mirrored ? MUSLIN_HAND_MIRRORED : MUSLIN_HAND_FIRST;
         cut.pieces = msl_count_turns(&cut, &s->cut[node - 1], mirrored, msl_lay_cut(s, &cut));
         cut.count = cut.pieces;
         if (cut.pieces > 0)

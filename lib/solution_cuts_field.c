@@ -7,7 +7,7 @@
 /* Room to trim, which only one policy knows. */
 static muslin_len trim_of(const struct muslin_solution *s)
 {
-    return s->spec.policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? s->spec.trim : 0;
+    return s->spec.policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? s->spec.trim_room : 0;
 }
 
 static struct muslin_rounding_spec rounding_of(const struct muslin_solution *s)
@@ -149,7 +149,7 @@ static struct muslin_unit_spec strip_spec(const struct muslin_solution *s, musli
     spec.take_up = msl_value_of(s, MSL_TAKE_UP);
     spec.half_addition = s->spec.half_addition;
     spec.quarter_addition = s->spec.quarter_addition;
-    spec.trim = trim_of(s);
+    spec.trim_room = trim_of(s);
     spec.grid = s->spec.grid;
     spec.tolerance = s->spec.grid_tolerance;
     spec.units = pieces;

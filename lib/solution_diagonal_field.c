@@ -154,14 +154,19 @@ struct msl_own msl_turned_piece(const struct msl_field *field, struct msl_own ow
 
 /* Side triangle k, from 1, lies in row k at the top and in row -k at the left, and so does the standing sash beside it;
  * the lying one lies under row k and under row 1 - k. Cornerstone k, from 0, lies under row k + 1 and under row -k. */
-int64_t msl_row_of(const struct msl_field *field, struct msl_own own)
+static int64_t row_unturned(struct msl_own own)
 {
-    if (msl_is_turned(&own))
-        return msl_turned_v(field, msl_row_of(field, msl_turned_piece(field, own)) + 1);
     const int is_left = own.side == MSL_AT_LEFT;
     if (own.form == MSL_LYING || own.form == MSL_EDGE_STONE)
         return is_left ? -2 * own.number : 2 * own.number + 2;
     return is_left ? -2 * own.number - 1 : 2 * own.number + 3;
+}
+
+int64_t msl_row_of(const struct msl_field *field, struct msl_own own)
+{
+    if (msl_is_turned(&own))
+        return msl_turned_v(field, row_unturned(msl_turned_piece(field, own)) + 1);
+    return row_unturned(own);
 }
 
 /* ---- parts by number -------------------------------------------------------------------------------------------- */

@@ -74,7 +74,7 @@ struct muslin_solution {
     struct msl_counts *cut;    /* ... and those that are cut by themselves: not as part of a strip set */
     struct msl_rows slots;     /* struct msl_slot */
     struct msl_rows misfits;   /* struct muslin_misfit */
-    struct msl_rows sets;      /* struct muslin_strip_set */
+    struct msl_rows sets;      /* struct muslin_stripset */
     struct msl_rows cuts;      /* struct muslin_solution_cut */
     struct msl_rows needs;     /* struct msl_need, see solution_cuts.c */
     struct msl_rows feeds;     /* struct msl_feed, see solution_steps.c */

@@ -13,8 +13,8 @@ struct page {
     void *corners;
     size_t corner_size;
     size_t corner_capacity;
-    size_t given;
-    size_t corners_given;
+    size_t written;
+    size_t corners_written;
 };
 
 static void write_corners(const struct muslin_quilt *quilt, const struct msl_drawn *drawn, struct page *page)
@@ -24,7 +24,7 @@ static void write_corners(const struct muslin_quilt *quilt, const struct msl_dra
                                                 drawn->ring.seam[i] };
         if (drawn->seam_node[i] != 0)
             corner.seam_node = msl_id(quilt, MUSLIN_SORT_NODE, drawn->seam_node[i]);
-        msl_write_row(page->corners, page->corner_size, page->corners_given++, &corner, sizeof corner);
+        msl_write_row(page->corners, page->corner_size, page->corners_written++, &corner, sizeof corner);
     }
 }
 
@@ -34,20 +34,20 @@ static void write_outline(const struct msl_drawing *drawing, const struct msl_dr
     const struct msl_print_lying lying = msl_drawn_lying(drawing, drawn->ring.turn);
     const struct muslin_outline row = {
         sizeof row, 0, msl_id(quilt, MUSLIN_SORT_NODE, drawing->at.node),
-        msl_id(quilt, MUSLIN_SORT_FABRIC, drawn->ring.fabric), (int64_t)page->corners_given, drawn->ring.corners,
+        msl_id(quilt, MUSLIN_SORT_FABRIC, drawn->ring.fabric), (int64_t)page->corners_written, drawn->ring.corners,
         drawn->ring.region, lying.eighths / 2, lying.mirrored, lying.eighths & 1
     };
     write_corners(quilt, drawn, page);
-    msl_write_row(page->rows, page->row_size, page->given++, &row, sizeof row);
+    msl_write_row(page->rows, page->row_size, page->written++, &row, sizeof row);
 }
 
 /* Draws from outline `first` on, as many of `left` as there is room for. */
 static void draw(struct msl_drawing *drawing, int64_t first, int64_t left, struct page *page)
 {
     struct msl_drawn drawn;
-    for (int64_t i = 0; i < left && page->given < page->capacity; i++) {
+    for (int64_t i = 0; i < left && page->written < page->capacity; i++) {
         msl_draw_patch(drawing, first + i, &drawn);
-        if ((size_t)drawn.ring.corners > page->corner_capacity - page->corners_given)
+        if ((size_t)drawn.ring.corners > page->corner_capacity - page->corners_written)
             return;
         write_outline(drawing, &drawn, page);
     }
@@ -66,14 +66,14 @@ static void want_page(struct msl_check *check, const struct page *page)
 muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
                                        int64_t first, struct muslin_outline *rows, size_t row_size, size_t capacity,
                                        struct muslin_outline_corner *corners, size_t corner_size,
-                                       size_t corner_capacity, size_t *count, size_t *given,
+                                       size_t corner_capacity, size_t *count, size_t *written,
                                        struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct page page = { rows, row_size, capacity, corners, corner_size, corner_capacity, 0, 0 };
     msl_want_solution(&check, solution);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, count);
-    msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, given);
+    msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, written);
     want_page(&check, &page);
     uint32_t number = msl_want_node(&check, solution, node);
     msl_want_choice(&check, MUSLIN_ARG_STAGE, stage, MUSLIN_STAGE_FINISHED, MUSLIN_STAGE_RAW);
@@ -87,6 +87,6 @@ muslin_status muslin_solution_outlines(const struct muslin_solution *solution, m
     msl_draw_start(&drawing, solution, number, stage);
     draw(&drawing, first, patches - first, &page);
     *count = (size_t)(patches - first);
-    *given = page.given;
+    *written = page.written;
     return MUSLIN_OK;
 }

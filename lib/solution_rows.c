@@ -25,7 +25,7 @@ muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struc
     return give_rows(&solution->cuts, sizeof *rows, rows, row_size, capacity, count, &check);
 }
 
-muslin_status muslin_solution_strip_sets(const struct muslin_solution *solution, struct muslin_strip_set *rows,
+muslin_status muslin_solution_stripsets(const struct muslin_solution *solution, struct muslin_stripset *rows,
                                          size_t row_size, size_t capacity, size_t *count,
                                          struct muslin_problem *problem)
 {

@@ -86,26 +86,25 @@ static muslin_len width_of(const struct muslin_solution *s, uint32_t fabric)
 
 /* ---- what a set gives ------------------------------------------------------------------------------------------- */
 
-/* Cut straight through from one end, or where the fold is kept clear, from both. */
-static struct muslin_yield yield_of(const struct muslin_solution *s, muslin_len fold_clear, muslin_len strip,
-                                    muslin_len cut)
+/* Cut from the ends that the flags say. */
+static struct muslin_yield yield_of(const struct muslin_solution *s, uint32_t flags, muslin_len strip, muslin_len cut)
 {
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
     struct muslin_yield yield = { .size = sizeof yield };
-    spec.flags = fold_clear == 0 ? MUSLIN_YIELD_FROM_ONE_END : 0;
+    spec.flags = flags;
     spec.strip_length = strip;
     spec.segment_cut = cut;
     spec.end_trim = s->spec.end_trim;
     spec.resquare_loss = s->spec.resquare_loss;
     spec.resquare_every = s->spec.resquare_every;
-    spec.fold_clear = fold_clear;
+    spec.fold_clear = flags == 0 ? s->spec.fold_clear : 0;
     if (cut <= strip) /* else none, and it may be longer than any strip can be */
         (void)muslin_stripset_yield(&spec, &yield, NULL);
     return yield;
 }
 
 /* What all its strips say: the narrowest width and whether a print would show. */
-static int look_at_strips(const struct muslin_solution *s, uint32_t join, struct muslin_strip_set *set)
+static int look_at_strips(const struct muslin_solution *s, uint32_t join, struct muslin_stripset *set)
 {
     int shows = 0;
     for (int64_t k = 0; k < set->strips; k++) {
@@ -124,7 +123,7 @@ static int look_at_strips(const struct muslin_solution *s, uint32_t join, struct
 
 /* Whether a segment turned end for end looks as before: its strips are the same read from either end, and nobody wants
  * them in this order. */
-static int may_turn(const struct muslin_solution *s, uint32_t join, const struct muslin_strip_set *set)
+static int may_turn(const struct muslin_solution *s, uint32_t join, const struct muslin_stripset *set)
 {
     const struct msl_edges edges = msl_edges_along(axis_of(s, join));
     const struct msl_size *size = msl_size_of(s, join);
@@ -143,13 +142,13 @@ static int may_turn(const struct muslin_solution *s, uint32_t join, const struct
     return 1;
 }
 
-static struct muslin_strip_set set_of(const struct muslin_solution *s, uint32_t join)
+static struct muslin_stripset set_of(const struct muslin_solution *s, uint32_t join)
 {
     const int32_t axis = axis_of(s, join);
     const int32_t across = axis == MUSLIN_AXIS_ACROSS ? MUSLIN_AXIS_DOWN : MUSLIN_AXIS_ACROSS;
     const struct msl_edges edges = msl_edges_along(axis);
     const struct msl_size *size = msl_size_of(s, join);
-    struct muslin_strip_set set = { .size = sizeof set };
+    struct muslin_stripset set = { .size = sizeof set };
     set.node = msl_id(s->quilt, MUSLIN_SORT_NODE, join);
     set.strips = msl_parts(s, join);
     set.set_unfinished = reach(size, axis) + msl_allowances(s, size->edge[edges.first], size->edge[edges.last]);
@@ -170,8 +169,8 @@ struct finding {
 static int64_t pieces_in_strip(const struct muslin_solution *s, uint32_t fabric, muslin_len width, muslin_len height)
 {
     muslin_len strip = width_of(s, fabric);
-    int64_t pieces = yield_of(s, 0, strip, width).segments;
-    return pieces != 0 ? pieces : yield_of(s, 0, strip, height).segments;
+    int64_t pieces = yield_of(s, MUSLIN_YIELD_FROM_ONE_END, strip, width).segments;
+    return pieces != 0 ? pieces : yield_of(s, MUSLIN_YIELD_FROM_ONE_END, strip, height).segments;
 }
 
 /* Patches cut by themselves: equal ones of the join share their strips. */
@@ -201,7 +200,7 @@ static int64_t cuts_apart(const struct finding *finding, uint32_t join, int64_t 
 }
 
 /* WHERE_FEWER: fewer cuts, no print that would show it, and a set of which at least half is needed. */
-static int32_t is_used(const struct muslin_solution *s, uint32_t join, const struct muslin_strip_set *set, int shows)
+static int32_t is_used(const struct muslin_solution *s, uint32_t join, const struct muslin_stripset *set, int shows)
 {
     int32_t piecing = msl_node_args(s->quilt, join)[JOIN_PIECING];
     if (piecing != MUSLIN_STRIP_PIECING_WHERE_FEWER)
@@ -214,9 +213,9 @@ static void find_set(const struct finding *finding, uint32_t join)
 {
     struct msl_solving *solving = finding->solving;
     struct muslin_solution *s = solving->solution;
-    struct muslin_strip_set set = set_of(s, join);
+    struct muslin_stripset set = set_of(s, join);
     int shows = look_at_strips(s, join, &set);
-    struct muslin_yield yield = yield_of(s, s->spec.fold_clear, set.strip_length, set.segment_cut);
+    struct muslin_yield yield = yield_of(s, s->spec.flags, set.strip_length, set.segment_cut);
     if (yield.segments == 0) {
         if (msl_node_args(s->quilt, join)[JOIN_PIECING] == MUSLIN_STRIP_PIECING_ALWAYS) {
             solving->check->at = join;
@@ -234,7 +233,7 @@ static void find_set(const struct finding *finding, uint32_t join)
     set.turns = may_turn(s, join, &set);
     set.used = is_used(s, join, &set, shows);
     msl_size_of(s, join)->as_set = (uint8_t)set.used;
-    struct muslin_strip_set *row = msl_add_row(solving->check, &s->allocator, &s->sets, sizeof *row);
+    struct muslin_stripset *row = msl_add_row(solving->check, &s->allocator, &s->sets, sizeof *row);
     if (row != NULL)
         *row = set;
 }

@@ -113,9 +113,9 @@ static void count_rows(const struct muslin_solution *solution, struct muslin_sol
 {
     const struct muslin_misfit *misfits = solution->misfits.rows;
     const struct muslin_solution_cut *cuts = solution->cuts.rows;
-    const struct muslin_strip_set *sets = solution->sets.rows;
+    const struct muslin_stripset *sets = solution->sets.rows;
     totals->cuts = (int64_t)solution->cuts.used;
-    totals->strip_sets = (int64_t)solution->sets.used;
+    totals->stripsets = (int64_t)solution->sets.used;
     for (uint64_t i = 0; i < solution->misfits.used; i++)
         totals->eased += misfits[i].kind == MUSLIN_MISFIT_EASED;
     totals->misfits = (int64_t)solution->misfits.used - totals->eased;

@@ -23,7 +23,7 @@ struct muslin_unit_spec msl_unit_spec(const struct muslin_solution *solution, ui
     spec.units = 0;
     spec.half_addition = in->half_addition;
     spec.quarter_addition = in->quarter_addition;
-    spec.trim = in->trim;
+    spec.trim_room = in->trim_room;
     spec.grid = in->grid;
     spec.tolerance = in->grid_tolerance;
     spec.kind = args[UNIT_KIND];

@@ -109,7 +109,7 @@ static void find_top(struct msl_check *check, struct plan *plan)
     wanted.square_tolerance = s->square_tolerance;
     check->status = muslin_setting_straight(&wanted, &top, check->problem);
     plan->found.blocks_per_top = top.blocks;
-    plan->found.blocks_turned = top.turned;
+    plan->found.blocks_turned = top.blocks_turned;
     plan->found.top_finished_width = top.finished_width;
     plan->found.top_finished_length = top.finished_length;
     plan->found.top_unfinished_width = top.unfinished_width;

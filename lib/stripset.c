@@ -282,6 +282,12 @@ muslin_status muslin_stripset_harvest(const struct muslin_harvest_spec *spec, st
 
 /* ---- sets with different prints ---------------------------------------------------------------------------------- */
 
+muslin_status muslin_stripset_print_init(struct muslin_stripset_print *print, uint32_t size)
+{
+    static const struct muslin_stripset_print initial = MUSLIN_STRIPSET_PRINT_INIT;
+    return msl_init_struct(print, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
+}
+
 /* The caller's rows, each of its own size, at a stride of row_size. */
 struct prints {
     struct muslin_stripset_print *rows;
@@ -324,7 +330,7 @@ static void write_left(struct msl_check *check, const struct prints *prints, int
 {
     for (size_t i = 0; i < prints->n; i++) {
         struct muslin_stripset_print row = read_print(check, prints, i);
-        row.left = row.in_hand - sets * row.per_set;
+        row.left_over = row.in_hand - sets * row.per_set;
         msl_write_struct((unsigned char *)prints->rows + i * prints->row_size, &row, (uint32_t)sizeof row);
     }
 }

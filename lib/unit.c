@@ -73,7 +73,7 @@ void msl_unit_read_seam(struct msl_check *check, struct muslin_unit_spec *into, 
     want_part(check, MUSLIN_ARG_QUARTER_ADDITION, into->quarter_addition);
     msl_want_choice(check, MUSLIN_ARG_POLICY, into->policy, MUSLIN_ALLOWANCE_POLICY_EXACT,
                     MUSLIN_ALLOWANCE_POLICY_OVERSIZE);
-    msl_want_between(check, MUSLIN_ARG_TRIM, into->trim, 0,
+    msl_want_between(check, MUSLIN_ARG_TRIM, into->trim_room, 0,
                      into->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? MUSLIN_UNIT_SIZE_MAX / 8 : 0);
     msl_want_between(check, MUSLIN_ARG_GRID, into->grid, 1, MUSLIN_UNIT_SIZE_MAX);
     if (check->status != MUSLIN_OK)
@@ -180,7 +180,7 @@ static struct msl_surd wanted_size(int32_t size, const struct msl_unit_sizes *si
     if (customary)
         wanted.whole += wanted.divisor * f->additions *
                         (f->rule == RULE_HALF ? spec->half_addition : spec->quarter_addition);
-    wanted.whole += wanted.divisor * f->trims * spec->trim;
+    wanted.whole += wanted.divisor * f->trims * spec->trim_room;
     return wanted;
 }
 
@@ -282,7 +282,7 @@ static int64_t recipes_for(const struct unit_recipe *recipe, const struct muslin
 {
     int32_t apart = unit_kind_of(recipe->kind)->hands == HANDS_APART;
     int64_t alike = recipe->units - recipe->mirrored;
-    if (hand == 2)
+    if (hand == MUSLIN_HAND_MIRRORED)
         return apart ? msl_divided_up(spec->mirrored, recipe->units) : 0;
     if (recipe->mirrored == 0)
         return msl_divided_up(spec->units + (apart ? 0 : spec->mirrored), recipe->units);
@@ -352,7 +352,7 @@ static void write_pieces(const struct unit_recipe *recipe, const struct muslin_u
                          struct muslin_unit_piece *rows, size_t row_size)
 {
     struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
-    size_t first = hand == 2 ? (size_t)recipe->rows : 0;
+    size_t first = hand == MUSLIN_HAND_MIRRORED ? (size_t)recipe->rows : 0;
     for (int32_t i = 0; i < recipe->rows; i++) {
         struct muslin_unit_piece piece = { 0 };
         unit_cut_piece(&recipe->row[i], &sizes, spec, &piece);

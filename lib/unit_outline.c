@@ -449,7 +449,7 @@ static int32_t is_blunt(const struct muslin_unit_spec *spec, const struct drawin
 static struct sketch sketch_of(const struct muslin_unit_spec *spec, int32_t hand, int32_t stage)
 {
     const struct drawing *drawing = &drawings[spec->kind];
-    struct sketch sketch = { drawing, msl_unit_sizes_of(spec), stage, 0, hand == 2 ? FLIP_X : 0 };
+    struct sketch sketch = { drawing, msl_unit_sizes_of(spec), stage, 0, hand == MUSLIN_HAND_MIRRORED ? FLIP_X : 0 };
     if (stage == MUSLIN_STAGE_RAW)
         sketch.blunt = is_blunt(spec, drawing);
     else
@@ -475,7 +475,7 @@ muslin_status muslin_unit_outlines(const struct muslin_unit_spec *spec, int32_t 
     struct msl_check check = msl_check_start(problem);
     struct muslin_unit_spec in;
     msl_unit_read(&check, &in, spec);
-    msl_want_choice(&check, MUSLIN_ARG_HAND, hand, 1, 2);
+    msl_want_choice(&check, MUSLIN_ARG_HAND, hand, MUSLIN_HAND_FIRST, MUSLIN_HAND_MIRRORED);
     if (check.status != MUSLIN_OK)
         return check.status;
     const struct sketch finished = sketch_of(&in, hand, MUSLIN_STAGE_FINISHED);

@@ -1,6 +1,7 @@
 /* yardage.c - a plan and a length to buy for every fabric of a solved quilt.
  *
  * SPDX-License-Identifier: MIT */
+#include "cutplan_plan.h"
 #include "yardage_inside.h"
 
 /* What a fabric came to. */
@@ -138,23 +139,8 @@ static void add_up(struct msl_check *check, const struct request *request, uint3
     row->turned = msl_some_are_turned(made->plan);
 }
 
-/* Told of each plan; once it ends one, the later ones end as soon as they are there. */
-struct telling {
-    muslin_progress progress;
-    void *context;
-    int32_t ended;
-};
-
-static int32_t tell(void *context, int64_t work, int64_t best, int64_t bound)
-{
-    struct telling *telling = context;
-    if (telling->ended == 0)
-        telling->ended = telling->progress(telling->context, work, best, bound);
-    return telling->ended;
-}
-
 static void plan_fabric(struct msl_check *check, const struct request *request, uint32_t fabric,
-                        struct telling *telling, struct muslin_yardage *yardage)
+                        struct msl_tellings *tellings, struct muslin_yardage *yardage)
 {
     const struct muslin_allocator *a = &yardage->allocator;
     const size_t n = gather(check, request, fabric, NULL);
@@ -170,8 +156,8 @@ static void plan_fabric(struct msl_check *check, const struct request *request, 
     if (blanks == NULL)
         return;
     (void)gather(check, request, fabric, blanks);
-    if (muslin_cutplan_create(&spec, blanks, sizeof *blanks, n, NULL, 0, 0, a, telling->progress == NULL ? NULL : tell,
-                              telling, &made->plan, &problem) != MUSLIN_OK)
+    if (muslin_cutplan_create(&spec, blanks, sizeof *blanks, n, NULL, 0, 0, a, msl_progress_of(tellings), tellings,
+                              &made->plan, &problem) != MUSLIN_OK)
         fail_fabric(check, fabric, &problem);
     else
         add_up(check, request, fabric, made);
@@ -203,7 +189,7 @@ muslin_status muslin_yardage_create(const struct muslin_solution *solution, cons
 {
     struct msl_check check = msl_check_start(problem);
     struct request request = { .solution = solution, .cuts = cuts, .row_size = row_size, .count = n };
-    struct telling telling = { progress, context, 0 };
+    struct msl_tellings tellings = { progress, context, 0 };
     msl_want_solution(&check, solution);
     msl_read_yardage_spec(&check, &request.spec, spec);
     if (check.status == MUSLIN_OK)
@@ -217,7 +203,7 @@ muslin_status muslin_yardage_create(const struct muslin_solution *solution, cons
         return check.status;
     *yardage = (struct muslin_yardage){ .allocator = *allocator };
     for (uint32_t fabric = 1; check.status == MUSLIN_OK && fabric <= solution->quilt->fabrics_used; fabric++)
-        plan_fabric(&check, &request, fabric, &telling, yardage);
+        plan_fabric(&check, &request, fabric, &tellings, yardage);
     if (check.status == MUSLIN_OK)
         *out = yardage;
     else

@@ -26,7 +26,7 @@ struct muslin_cutplan_spec msl_plan_spec_of(const struct muslin_yardage_spec *in
     spec.resquare_loss = in->resquare_loss;
     spec.resquare_every = in->resquare_every;
     spec.straightening = in->straightening;
-    spec.spare = in->spare;
+    spec.spare_pieces = in->spare_pieces;
     spec.work_limit = in->work_limit;
     spec.print = print;
     return spec;

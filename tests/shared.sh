@@ -6,6 +6,9 @@
 # Debian's own tools come first, so that meson and python3 are the ones that see Debian's modules.
 export PATH="/usr/bin:$PATH"
 
+# Check ends a test that hangs, and not one on a machine that does much else.
+export CK_TIMEOUT_MULTIPLIER=20
+
 # want_packages PACKAGE ...: installs the Debian packages that are missing; where it may not, names them and stops.
 want_packages() {
     if ! command -v dpkg-query >/dev/null; then

@@ -16,21 +16,19 @@ from typing import Dict, List, NamedTuple, Optional
 
 HERE = Path(__file__).resolve().parent
 PACKAGE = HERE / "muslin"
-sys.path.insert(0, str(HERE.parent))
+sys.path[:0] = [str(HERE.parent), str(HERE)]
 
-from described import (OPTIONAL_ARRAYS, TRUTHS, Api, Member, Record, enum_class, enum_members, inches, keep_current,
-                       start_of, without_prefix, without_struct)
+from described import (OPTIONAL_ARRAYS, TOLD_ENUMS, TRUTHS, TRUTHS_GIVEN, Api, Member, Record, counts_follow,
+                       enum_class, enum_members, inches, keep_current, one_a_place, plain, start_of, without_prefix,
+                       without_struct)
+from wording import Wording
 
 WIDTH = 120
 
-# Integers whose enum the API does not tell: arguments by function and name, and what a function returns.
-TOLD_ENUMS = {"muslin_unit_recipe_at.kind": "muslin_unit_kind", "muslin_unit_recipe_at.method": "muslin_unit_method",
-              "muslin_unit_step_sentence.step": "muslin_unit_step_kind", "muslin_id_sort": "muslin_sort",
-              "muslin_status_name.status": "muslin_status_code", "muslin_status_sentence.status": "muslin_status_code"}
-# Arguments that are truth values.
-TRUTHS_GIVEN = {"mirrored"}
 # 64-bit results that are no counts: they are BigInt, as lengths are. Names of members, and of outputs of functions.
 LARGE = re.compile(r"area|^(waste|worth|scale|rank_key|cost|total)$")
+# Bounds of a cost, in structs of this prefix, are in its unit.
+BOUND, BOUND_OF = "least", "muslin_cutplan_"
 # Prefixes of enum values that are longer than the enum's name.
 SHORTER = {"muslin_status_code": "ERR_"}
 
@@ -164,7 +162,7 @@ class Function:
             way = "?" if name in OPTIONAL_ARRAYS else ""
             self.put(name, "rows" if const else "filled", struct, way)
             return 3
-        if "given" in self.names[at:]:
+        if "written" in self.names[at:]:
             parts = without_prefix(without_struct(self.arguments[at + 3]["type"]))
             self.tokens.pop()  # the number of the first row, which pages tell
             self.put(name, "askPages", f"{struct}/{parts}", ">")
@@ -176,7 +174,7 @@ class Function:
         name, of = argument["name"], argument["type"]
         many = {"muslin_len": "lengths", "muslin_id": "ids", "int64_t": "int64s", "int32_t": "int32s"}
         if argument.get("const"):
-            if self.counts_follow(at):
+            if counts_follow(self.arguments, at):
                 self.put(name, many[of])
             else:
                 self.put(name, "places", way="?")
@@ -185,24 +183,12 @@ class Function:
             return 3
         elif self.elementwise:
             self.put(name, "statuses" if name == "statuses" else "many", way="?" if name == "statuses" else ">")
-        elif name == "out" and of == "int64_t" and self.one_a_place():
+        elif name == "out" and of == "int64_t" and one_a_place(self.api, self.function):
             self.put(name, "places", way=">")
         else:
             kind, detail = (self.plain(argument, out=True) + [""])[:2]
             self.put(name, kind, detail, ">")
         return 1
-
-    def one_a_place(self) -> bool:
-        """Whether plain numbers without a count of their own stand for the places that the spec counts."""
-        spec = next((without_struct(argument["type"]) for argument in self.arguments if argument["name"] == "spec"), "")
-        return any(member["name"] == "places" for member in self.api.structs.get(spec, {}).get("members", []))
-
-    def counts_follow(self, at: int) -> bool:
-        """Whether an array, or one of those read with it, is followed by its count."""
-        rest = self.arguments[at + 1:]
-        while rest and rest[0].get("const") and not rest[0]["type"].startswith("struct "):
-            rest = rest[1:]
-        return bool(rest) and rest[0]["type"] == "size_t"
 
     def plain(self, argument: Record, out: bool = False) -> List[str]:
         """The kind of a plain number."""
@@ -267,6 +253,8 @@ class Function:
             more = f" & {{ {'; '.join('readonly ' + one for one in beside)} }}" if beside else ""
             parts.append(f"{token.name}?: {large(token.detail)}{more}")
             beside = []
+        if beside:
+            parts.append(f"more?: {{ {'; '.join('readonly ' + one for one in beside)} }}")
         return ", ".join(parts + [typed(token) for token in self.optional if token.kind == "statuses"])
 
     def result(self) -> str:
@@ -312,7 +300,7 @@ def functions_of(api: Api) -> List[Function]:
     allocator: the package calls these by itself."""
     freed = {handle["free"] for handle in api.handles.values()}
     return [Function(api, function) for function in api.data["functions"]
-            if function["name"] not in freed and not function["name"].endswith("_spec_init")
+            if function["name"] not in freed and not function["name"].endswith("_init")
             and not any(api.frozen(argument["type"]) and not argument.get("const")
                         for argument in function["arguments"])]
 
@@ -321,7 +309,8 @@ def functions_of(api: Api) -> List[Function]:
 
 def is_large(api: Api, struct: str, name: str) -> bool:
     """Whether a number of a result is no count. What is asked with is measured by the library."""
-    return LARGE.search(name) is not None and any(member["name"] == name and member["type"] == "int64_t"
+    is_bound = name == BOUND and struct.startswith(BOUND_OF)
+    return (is_bound or LARGE.search(name) is not None) and any(member["name"] == name and member["type"] == "int64_t"
                                                   for member in api.structs[struct]["members"])
 
 
@@ -421,20 +410,20 @@ def write_statuses(api: Api) -> List[str]:
 
 # ---- api.d.ts -------------------------------------------------------------------------------------------------------
 
-def comment(indent: str, text: str) -> List[str]:
+def comment(indent: str, text: str, *tags: str) -> List[str]:
     text = text.replace("*/", "* /")
     if not text:
         return []
-    if len(indent) + len(text) + 7 <= WIDTH:
+    if len(indent) + len(text) + 7 <= WIDTH and not tags:
         return [f"{indent}/** {text} */"]
     wrapped = textwrap.wrap(text, WIDTH - len(indent) - 3, break_long_words=False, break_on_hyphens=False)
-    return [f"{indent}/**", *(f"{indent} * {line}" for line in wrapped), f"{indent} */"]
+    return [f"{indent}/**", *(f"{indent} * {line}" for line in [*wrapped, *tags]), f"{indent} */"]
 
 
-def words_of(api: Api, struct: str, member: Member) -> str:
+def words_of(api: Api, wording: Wording, struct: str, member: Member) -> str:
     """What the header says beside a member, and its initial value."""
-    words = f"The flag MUSLIN_{member.detail}." if member.kind == "flag" else \
-        api.words.beside.get(f"{struct}.{member.name}", "")
+    beside = f"MUSLIN_{member.detail}" if member.kind == "flag" else f"{struct}.{member.name}"
+    words = wording.renamed(api.words.beside.get(beside, ""), api.structs[struct]["header"])
     if struct in api.inits:
         words += ("" if not words or words.endswith(".") else ".") + f" Initially {initial(api, struct, member)}."
     return words.strip()
@@ -442,7 +431,7 @@ def words_of(api: Api, struct: str, member: Member) -> str:
 
 def initial(api: Api, struct: str, member: Member) -> str:
     if member.kind == "flag":
-        return "false"
+        return str(api.starts_with(struct, member)).lower()
     value = api.inits[struct][member.name]
     if member.kind == "length":
         return inches(value) if value else "0"
@@ -465,27 +454,45 @@ def member_type(member: Member, asked: bool) -> str:
             "numbers": "readonly number[]", "parts": f"readonly {member.detail}[]"}.get(member.kind, "boolean")
 
 
-def write_struct(api: Api, struct: str, asked: bool) -> List[str]:
-    where = f"struct {struct}, muslin/{api.structs[struct]['header']}"
-    lines = ["", *comment("", where), f"export interface {large(struct)} {{"]
+def write_struct(api: Api, wording: Wording, struct: str, asked: bool) -> List[str]:
+    header = api.structs[struct]["header"]
+    said = wording.said(plain(api.words.before.get(struct, "")), header)
+    lines = ["", *comment("", f"{said} struct {struct} in muslin/{header}.".strip()),
+             f"export interface {large(struct)} {{"]
     for member in api.members(struct):
         of = member_type(member, asked)
         if not asked and member.kind == "number" and is_large(api, struct, member.name):
             of = "bigint"
-        lines += comment("    ", words_of(api, struct, member))
+        lines += comment("    ", words_of(api, wording, struct, member))
         lines.append(f"    readonly {small(member.name)}{'?' if asked else ''}: {of};")
     return lines + ["}"]
 
 
-def write_function(function: Function, indent: str = "    ", name: Optional[str] = None) -> List[str]:
-    where = f"{function.c_name}() in muslin/{function.function['header']}. Since {function.function['since']}."
-    sentence = function.api.sentence(function.function)
+# Of calls with many values at a time.
+ELEMENTWISE = ("The same of each of many values. Without `statuses` the first that fails ends it with its error, whose `at` "
+               "says which it is. With `statuses`, an Int32Array with a place for each value, each gets its own "
+               "status there, 0 where all is well, and the result of one that failed is 0.")
+
+
+def words_before(function: Function, wording: Wording) -> List[str]:
+    """All that the header says of a function, and the errors that it throws."""
+    header = function.function["header"]
+    subject = wording.subject(function.function)
+    words = ELEMENTWISE if function.elementwise else plain(function.api.words.before[subject]) if subject else ""
+    said = re.sub(r" ?Since 0[.]\d+( all)?[.]?$", "", wording.said(words, header))
+    thrown = [f"@throws {{{name}}}" for name in wording.errors(words)]
+    where = f"{function.c_name}() in muslin/{header}. Since {function.function['since']}."
+    return [f"{said} {where}".strip(), *thrown]
+
+
+def write_function(function: Function, wording: Wording, indent: str = "    ",
+                   name: Optional[str] = None) -> List[str]:
     opening = f"{indent}{name or function.name}("
     # No line may end after `readonly`.
     whole = f"{function.parameters()}): {function.result()};".replace("readonly ", "readonly@")
     lines = textwrap.wrap(opening + whole, WIDTH, subsequent_indent=indent + "    ", break_long_words=False,
                           break_on_hyphens=False)
-    return [*comment(indent, f"{sentence} {where}".strip()), *(line.replace("@", " ") for line in lines)]
+    return [*comment(indent, *words_before(function, wording)), *(line.replace("@", " ") for line in lines)]
 
 
 def asked_structs(api: Api, functions: List[Function]) -> List[str]:
@@ -499,32 +506,34 @@ def write_types(api: Api) -> List[str]:
     functions = functions_of(api)
     asked = asked_structs(api, functions)
     Function.asked_with = [without_prefix(struct) for struct in asked]
+    wording = Wording(api, small, large, choices, error_class)
     lines = HEAD.format(about="The types of the library, with the words of its headers.").splitlines()
     lines += ["", 'import type { Filled, Formatted, Handle, Id, Length, LengthLike, LengthsLike, Progress, Whole,',
               '    WholeNumbers } from "./muslin.js";']
     for enum in api.data["enums"]:
-        lines += ["", *comment("", f"enum {enum['name']}, muslin/{enum['header']}"),
+        lines += ["", *comment("", f"enum {enum['name']} in muslin/{enum['header']}."),
                   f"export type {enum_class(enum['name'])} ="]
         for (c_name, _, _), name in zip(enum_members(enum), choices(enum)):
-            lines += [*comment("    ", api.words.beside.get(c_name, "")), f'    | "{name}"']
+            lines += [*comment("    ", wording.renamed(api.words.beside.get(c_name, ""), enum["header"])),
+                      f'    | "{name}"']
         lines[-1] += ";"
     for struct in structs_of(api):
-        lines += write_struct(api, struct, struct in asked)
+        lines += write_struct(api, wording, struct, struct in asked)
     for handle in api.data["handles"]:
         own = [function for function in functions if function.owner == handle and not function.makes]
-        lines += ["", *comment("", f"struct {handle['name']}, muslin/{handle['header']}"),
+        lines += ["", *comment("", f"struct {handle['name']} in muslin/{handle['header']}."),
                   f"export interface {large(handle['name'])} extends Handle {{"]
         for function in own:
-            lines += write_function(function)
+            lines += write_function(function, wording)
         lines.append("}")
     lines += ["", "/** The functions of the library, and the classes of its handles. */", "export interface Calls {"]
     for function in functions:
         if function.makes:
             lines.append(f"    readonly {large(function.makes['name'])}: {{")
-            lines += write_function(function, "        ", "new ") + ["    };"]
+            lines += write_function(function, wording, "        ", "new ") + ["    };"]
     for function in functions:
         if not function.owner:
-            lines += write_function(function)
+            lines += write_function(function, wording)
     for struct in api.inits:
         lines += [*comment("    ", f"The initial values. {struct}_init() in muslin/{api.structs[struct]['header']}."),
                   f"    {small(struct)}(): Filled<{large(struct)}>;"]

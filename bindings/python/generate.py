@@ -18,8 +18,8 @@ HERE = Path(__file__).resolve().parent
 PACKAGE = HERE / "muslin"
 sys.path.insert(0, str(HERE.parent))
 
-from described import (HOW_MUCH, OPTIONAL_ARRAYS, TRUTHS, Api, camel, enum_class, enum_members, inches, keep_current,
-                       Member, plain, Record, without_prefix, without_struct)
+from described import (HOW_MUCH, OPTIONAL_ARRAYS, TRUTHS, Api, camel, counts_follow, enum_class, enum_members, inches,
+                       keep_current, Member, one_a_place, plain, Record, without_prefix, without_struct)
 
 WIDTH = 120
 
@@ -62,7 +62,7 @@ def either_type(member: Member, initial: int, completed: bool) -> str:
     back, where lengths may be given as text. A choice that is not given is none."""
     if member.kind == "enum":
         return f"Optional[{member.detail}] = None"
-    value = {"length": f"Length({initial})", "truth": str(bool(initial)), "flag": "False"}.get(
+    value = {"length": f"Length({initial})", "truth": str(bool(initial)), "flag": str(bool(initial))}.get(
         member.kind, str(initial))
     return f"{answered_type(member) if completed else given_type(member)} = {value}"
 
@@ -78,7 +78,7 @@ def reading(member: Member) -> str:
 def writing(member: Member) -> str:
     value = f"self.{member.name}"
     if member.kind == "flag":
-        return f"struct.flags |= {member.detail} if {value} else 0"
+        return f"put_flag(struct, {member.detail}, {value})"
     helper = {"length": "put_length", "sign": "put_sign"}.get(member.kind, "put")
     return f'{helper}(struct, "{member.name}", {value})'
 
@@ -86,7 +86,7 @@ def writing(member: Member) -> str:
 def initial_words(api: Api, struct: str, member: Member) -> str:
     """The initial value of a spec's member in words."""
     if member.kind == "flag":
-        return "False"
+        return str(api.starts_with(struct, member))
     value = api.inits[struct][member.name]
     if member.kind == "length":
         return inches(value) if value else "0"
@@ -279,7 +279,7 @@ class Call:
         self.callbacks: List[str] = []        # what is told how a call stands
         self.telling = False
         self.elementwise = "statuses" in self.names
-        self.paged = "given" in self.names and sum(name.endswith("capacity") for name in self.names) == 2
+        self.paged = "written" in self.names and sum(name.endswith("capacity") for name in self.names) == 2
         self.makes = next((self.api.handle(argument["type"]) for argument in self.arguments
                            if argument.get("pointer") == 2 and not argument.get("const")), None)
         self.owner = self.makes or (self.api.handle(self.arguments[0]["type"]) if self.arguments else None)
@@ -297,7 +297,7 @@ class Call:
         return self.name[len(own):] if own and self.name.startswith(own) else without_prefix(self.name)
 
     def statement(self, opening: str, parts: Iterable[str]) -> List[str]:
-        return statement(opening, parts, self.indent)
+        return statement(opening, parts, self.indent + ("    " if self.callbacks else ""))
 
     # ---- what C takes ----
 
@@ -365,7 +365,7 @@ class Call:
             self.numbers, self.after = argument, len(self.passed)
         elif self.elementwise:
             self.take_output_array(name)
-        elif name == "out" and self.one_a_place(of):
+        elif name == "out" and of == "int64_t" and one_a_place(self.api, self.function):
             self.before.append(f"{name}_ = places_out(wish.places)")
             self.passed.append(f"{name}_")
             self.outputs.append((name, "Tuple[int, ...]", f"tuple({name}_[:wish.places])"))
@@ -384,7 +384,7 @@ class Call:
     def take_callback(self, name: str, of: str) -> None:
         """What is told the numbers, and ends the call by answering true."""
         self.optional.append(Parameter(name, "Progress", True))
-        self.before.append(f"{name}_ = Told(structs.{of}, {name})")
+        self.before.append(f"with Told(structs.{of}, {name}) as {name}_:")
         self.passed.append(f"{name}_.function")
         self.callbacks.append(name)
 
@@ -427,22 +427,9 @@ class Call:
             self.outputs.append((name, f"Tuple[{camel(struct)}, ...]",
                                  f"tuple({camel(struct)}._read(row) for row in {name}_[:{count}_])"))
 
-    def one_a_place(self, of: str) -> bool:
-        """Whether plain numbers without a count of their own stand for the places that the spec counts."""
-        spec = next((without_struct(argument["type"]) for argument in self.arguments if argument["name"] == "spec"), "")
-        return of == "int64_t" and any(member["name"] == "places" for member in
-                                       self.api.structs.get(spec, {}).get("members", []))
-
-    def counts_follow(self, at: int) -> bool:
-        """Whether the array, or one of those read with it, is followed by its count."""
-        rest = self.arguments[at + 1:]
-        while rest and rest[0].get("const") and not rest[0]["type"].startswith("struct "):
-            rest = rest[1:]
-        return bool(rest) and rest[0]["type"] == "size_t"
-
     def take_array(self, at: int, name: str, argument: Record) -> None:
         of = argument["type"]
-        if not self.counts_follow(at):
+        if not counts_follow(self.arguments, at):
             self.optional.append(Parameter(name, "Integers", True))
             self.before.append(f'{name}_ = places_given({name}, "{name}", wish.places)')
             self.passed.append(f"{name}_")
@@ -532,6 +519,12 @@ class Call:
         return re.sub(r", from number `first` on|:.*$", "", found.rstrip(".")) + "." if self.paged else found
 
     def body(self) -> List[str]:
+        """What tells how it stands tells until the end."""
+        lines = self.plain_body()
+        at = next((at for at, line in enumerate(lines) if line.startswith("with Told(")), len(lines))
+        return lines[:at + 1] + ["    " + line for line in lines[at + 1:]]
+
+    def plain_body(self) -> List[str]:
         if self.makes:
             return self.body_of_making(self.makes)
         if self.rows or self.numbers:
@@ -563,9 +556,8 @@ class Call:
         """A handle of its own; it keeps the one that it reads."""
         reads = [self.read_handle] if self.read_handle else []
         keep = [f"self.{name} = {name}" for name in reads]
-        failed = [f"{name}_.raise_again()" for name in self.callbacks]
         return [*self.before, *self.statement("call_telling(", [f'"{self.name}"', *self.passed]),
-                *self.statement("self._own(", [f'"{makes["free"]}"', "made", *reads]), *keep, *failed]
+                *self.statement("self._own(", [f'"{makes["free"]}"', "made", *reads]), *keep]
 
     def body_of_asking(self) -> List[str]:
         if self.numbers:
@@ -601,7 +593,7 @@ def calls_of(api: Api) -> List[Call]:
     allocator."""
     freed = {handle["free"] for handle in api.handles.values()}
     return [Call(api, function) for function in api.data["functions"]
-            if not function["name"].endswith("_spec_init") and function["name"] not in freed
+            if not function["name"].endswith("_init") and function["name"] not in freed
             and not any(api.frozen(argument["type"]) and not argument.get("const")
                         for argument in function["arguments"])]
 
@@ -630,7 +622,8 @@ def write_record(api: Api, struct: str, asked: bool, answered: bool, completed: 
         if asked and not answered:
             lines.append(f"    {member.name}: Optional[{given_type(member)}] = None")
         else:
-            start = int(api.inits.get(struct, {}).get(member.name, 0))
+            start = int(api.starts_with(struct, member) if member.kind == "flag" else
+                        api.inits.get(struct, {}).get(member.name, 0))
             of = either_type(member, start, completed) if asked else answered_type(member)
             lines.append(f"    {member.name}: {of}")
     if asked:
@@ -668,7 +661,7 @@ def write_records(api: Api) -> List[str]:
                    if kind in map(enum_class, api.enums)}, key=lambda name: (not name.isupper(), name))
     lines += ["from dataclasses import dataclass", "from typing import Any, Optional, Tuple", "",
               "from . import _api as structs", "from ._length import Length, LengthLike, put_length",
-              "from ._records import Spec, warnings_in", "from ._values import Id, put, put_sign"]
+              "from ._records import Spec, warnings_in", "from ._values import Id, put, put_flag, put_sign"]
     lines += fill("from .constants import (", used, ")") + [""]
     lines += exported([*map(camel, structs), *(str(call.several) for call in several)])
     for struct in structs:

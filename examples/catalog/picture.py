@@ -16,10 +16,10 @@ import matplotlib
 matplotlib.use("Agg")
 from matplotlib import pyplot  # noqa: E402
 from matplotlib.colors import LinearSegmentedColormap  # noqa: E402
-from muslin import Length, Style  # noqa: E402
+from muslin import Length  # noqa: E402
 
 from kept import write  # noqa: E402
-from tables import cost, money, seam_of  # noqa: E402
+from tables import cost, in_yards, money, seam_of  # noqa: E402
 
 ROWS = 30          # on a picture
 INCH = 8128
@@ -49,10 +49,6 @@ def label(row: "dict[str, Any]") -> str:
     return f"{row['name']}, {row['size']}{seam}\n{f'about {finished}, off the grid' if row['off_grid'] else finished}"
 
 
-def yards(ticks: int) -> str:
-    return Length(ticks).format(style=Style.YARD_FRACTION, denominator=8, bare=True)
-
-
 def draw_cloth(axes: Any, rows: "list[dict[str, Any]]") -> None:
     widths = sorted({width for row in rows for width in row["at"]})
     step = (widths[1] - widths[0]) / INCH if len(widths) > 1 else 1.0
@@ -64,7 +60,7 @@ def draw_cloth(axes: Any, rows: "list[dict[str, Any]]") -> None:
             axes.barh(y, step, left=width / INCH - step / 2, height=0.9, color=SHADES(min(1.0, more / MOST)),
                       edgecolor="#bbbbbb", linewidth=0.4, zorder=1)
             if len(widths) <= 12:
-                axes.text(width / INCH, y + 0.24, yards(bought), ha="center", va="center", fontsize=6.5, zorder=4)
+                axes.text(width / INCH, y + 0.24, in_yards(bought, 8), ha="center", va="center", fontsize=6.5, zorder=4)
     axes.set_xlim(widths[0] / INCH - step / 2, widths[-1] / INCH + step / 2)
     axes.set_xticks([width / INCH for width in widths] if len(widths) <= 20 else
                     [width / INCH for width in widths[::len(widths) // 10]])
@@ -86,7 +82,7 @@ def draw_cost(axes: Any, rows: "list[dict[str, Any]]", price: "int | None", per:
         bought = widest["cloth_bought"]
         coins = cost(bought, price, per)
         value = coins / 100 if coins is not None else bought / (36 * INCH)
-        text = money(coins) if coins is not None else f"{yards(bought)} yd"
+        text = money(coins) if coins is not None else f"{in_yards(bought, 8)} yd"
         text += f" and {widest['strips_needed']} strips" if widest["strips_needed"] else ""
         axes.barh(y, value, height=0.6, color="#d9d9d9", edgecolor="black", linewidth=0.5)
         axes.text(value, y, f" {text}", va="center", fontsize=7)
@@ -117,14 +113,18 @@ def draw(rows: "list[dict[str, Any]]", price: "int | None", per: int, which: str
 
 
 def write_pictures(place: Path, answers: "Iterable[dict[str, Any]]", price: "int | None", per: int) -> "list[Path]":
-    """One, or as many as it takes; the second is `place` with -2 in its name, and so on."""
+    """One, or as many as it takes; the second is `place` with -2 in its name, and so on. Those that are left of an
+    earlier run with more are taken away."""
     written: "list[Path]" = []
     sizes = sizes_of(answers)
     for number in itertools.count(1):
         rows = list(itertools.islice(sizes, ROWS))
-        if not rows:
-            return written
         target = place if number == 1 else place.with_stem(f"{place.stem}-{number}")
+        if not rows and not target.exists():
+            return written
+        if not rows:
+            target.unlink()
+            continue
         figure = draw(rows, price, per, "" if number == 1 else f" ({number})")
         image = io.BytesIO()
         figure.savefig(image, format=target.suffix[1:], dpi=150)

@@ -1,4 +1,5 @@
-"""The answers as CSV: sizes, edges, and what leaves the ruler's grid. Lengths are inches, exactly, and text beside.
+"""The answers as CSV: sizes, edges, and what leaves the ruler's grid. Lengths are inches, exactly, and text beside:
+exact too, but for the finished size, which is in the pattern's own words and says "about" where it is rounded.
 
 SPDX-License-Identifier: MIT
 """
@@ -10,7 +11,7 @@ from pathlib import Path
 from typing import Any, Iterable
 
 import muslin
-from muslin import CostKind, Length, Style
+from muslin import CostKind, Direction, Length, Style
 
 from kept import write
 
@@ -24,8 +25,10 @@ def in_inches(ticks: "int | None") -> str:
     return "" if ticks is None else Length(ticks).format(style=Style.INCH_DECIMAL, decimals=6, bare=True)
 
 
-def in_yards(ticks: "int | None") -> str:
-    return "" if ticks is None else Length(ticks).format(style=Style.YARD_FRACTION, denominator=64, bare=True)
+def in_yards(ticks: "int | None", denominator: int = 64) -> str:
+    """Of cloth to buy: rounded up, as less would not do."""
+    return "" if ticks is None else Length(ticks).format(style=Style.YARD_FRACTION, denominator=denominator,
+                                                         direction=Direction.UP, bare=True)
 
 
 def cost(ticks: "int | None", price: "int | None", per: int) -> "int | None":
@@ -50,11 +53,11 @@ def size_rows(answers: "Iterable[dict[str, Any]]", price: "int | None", per: int
                    "usable width (in)": in_inches(row["width"]),
                    "finished width (in)": in_inches(row["finished_width"]),
                    "finished height (in)": in_inches(row["finished_height"]),
-                   "finished": f"{said(row['finished_width'])} x {said(row['finished_height'])}",
-                   "patches": row["patches"], "edges that do not meet": row["misfits"],
+                   "finished": row["finished"], "patches": row["patches"], "edges that do not meet": row["misfits"],
                    "cloth to buy for the top (yd)": in_yards(row["cloth_bought"]),
                    "cloth to buy for the top (in)": in_inches(row["cloth_bought"]),
                    "strips needed of pre-cut fabrics": row["strips_needed"],
+                   "backing to buy (yd)": in_yards(row["backing_bought"]),
                    "backing to buy (in)": in_inches(row["backing_bought"]),
                    "cost of cloth for the top": money(cost(row["cloth_bought"], price, per)),
                    "cost of the backing": money(cost(row["backing_bought"], price, per))}
@@ -88,8 +91,8 @@ def write_csv(place: Path, table: "Iterable[dict[str, Any]]", heads: "list[str]"
 
 SIZE_HEADS = ["pattern", "size", "seam allowance", "usable width (in)", "finished width (in)", "finished height (in)",
               "finished", "patches", "edges that do not meet", "cloth to buy for the top (yd)",
-              "cloth to buy for the top (in)", "strips needed of pre-cut fabrics", "backing to buy (in)",
-              "cost of cloth for the top", "cost of the backing"]
+              "cloth to buy for the top (in)", "strips needed of pre-cut fabrics", "backing to buy (yd)",
+              "backing to buy (in)", "cost of cloth for the top", "cost of the backing"]
 EDGE_HEADS = ["pattern", "size", "seam allowance", "what", "of", "cut width", "narrowest usable width (in)",
               "narrowest usable width", "in a strip or set at that width", "below it", "strips at that width",
               "strips below it"]

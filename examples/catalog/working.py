@@ -122,12 +122,17 @@ def all_edges(worked: "dict[int, list[dict[str, Any]]]") -> "list[dict[str, Any]
 # ---- what leaves the ruler's grid ------------------------------------------------------------------------------------
 
 def lengths_of(facts: "dict[str, Any]") -> "Iterator[tuple[str, int]]":
+    """All that is laid off with a ruler. A strip for sets is as long as its cloth is wide: its height is its width."""
     for side in "width", "height":
         yield f"finished {side} of the top", facts["top"]["finished"][side]["ticks"]
     for cut in facts["cuts"]:
-        if cut["source"] != "strip for sets" and not cut["joined"]:
-            for side in "width", "height":
-                yield f"cut {side} of [{cut['piece']}] {cut['fabric']}", cut["cut"][side]["ticks"]
+        if cut["source"] == "strip for sets":
+            yield f"cut width of strips [{cut['piece']}] {cut['fabric']}", cut["cut"]["height"]["ticks"]
+            continue
+        for side in "width", "height":
+            yield f"cut {side} of [{cut['piece']}] {cut['fabric']}", cut["cut"][side]["ticks"]
+    for made in facts["strip_sets"]:
+        yield f"cut width of segments of set {made['letter']}", made["segment_cut"]["ticks"]
 
 
 def off_grid(job: Job, sizes: "list[dict[str, Any]]") -> "list[dict[str, Any]]":
@@ -144,11 +149,13 @@ def off_grid(job: Job, sizes: "list[dict[str, Any]]") -> "list[dict[str, Any]]":
 # ---- what a size takes -----------------------------------------------------------------------------------------------
 
 def size_row(width: int, facts: "dict[str, Any]") -> "dict[str, Any]":
+    finished = facts["top"]["finished"]
     bought = [Length(cloth["buy"]["ticks"]) for cloth in facts["fabrics"] if "buy" in cloth]
     backing = facts["backing"]
     return {"width": width, "size": facts["size"], "patches": facts["top"]["patches"],
-            "finished_width": facts["top"]["finished"]["width"]["ticks"],
-            "finished_height": facts["top"]["finished"]["height"]["ticks"], "misfits": len(facts["misfits"]),
+            "finished_width": finished["width"]["ticks"], "finished_height": finished["height"]["ticks"],
+            "finished": f"{finished['width']['text']} x {finished['height']['text']}",
+            "misfits": len(facts["misfits"]),
             "cloth_bought": sum(bought, Length(0)).ticks,
             "strips_needed": sum(cloth.get("strips_needed", 0) for cloth in facts["fabrics"]),
             "backing_bought": backing and backing["buy"]["ticks"]}

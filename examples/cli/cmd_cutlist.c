@@ -188,23 +188,23 @@ static bool put_wider(json_t *answer, struct desk *desk, const struct cutlist_re
 static bool put_sets(json_t *answer, struct desk *desk, const struct texts *texts, const struct list *list,
                      const struct muslin_stock_spec *stock)
 {
-    struct muslin_cutlist_sets sets = { .size = sizeof sets };
-    if (!worked_on(desk, texts, muslin_cutlist_sets_from_stock(ROWS_OF(list), stock, &sets, &desk->problem)))
+    struct muslin_cutlist_lists whole = { .size = sizeof whole };
+    if (!worked_on(desk, texts, muslin_cutlist_lists_from_stock(ROWS_OF(list), stock, &whole, &desk->problem)))
         return false;
     json_t *part = put_object(answer, "in_hand_gives");
-    put_count(part, "whole_lists", sets.sets);
-    put_count(part, "stock_used", sets.stock_used);
-    put_count(part, "stock_left", sets.stock_left);
-    put_count(part, "stock_for_one_more", sets.stock_for_one_more);
-    put_slack(part, desk, "left_over_of_the_last", sets.left_over);
-    put_slack(part, desk, "may_be_narrower_by", sets.narrower_by);
-    put_slack(part, desk, "may_be_shorter_by", sets.shorter_by);
-    put_slack(part, desk, "as_cut_may_be_narrower_by", sets.as_cut_narrower_by);
-    put_slack(part, desk, "as_cut_may_be_shorter_by", sets.as_cut_shorter_by);
-    put_warnings(part, sets.warnings);
+    put_count(part, "whole_lists", whole.lists);
+    put_count(part, "stock_used", whole.stock_used);
+    put_count(part, "stock_left", whole.stock_left);
+    put_count(part, "stock_for_one_more", whole.stock_for_one_more);
+    put_slack(part, desk, "left_over_of_the_last", whole.left_over);
+    put_slack(part, desk, "may_be_narrower_by", whole.narrower_by);
+    put_slack(part, desk, "may_be_shorter_by", whole.shorter_by);
+    put_slack(part, desk, "as_cut_may_be_narrower_by", whole.as_cut_narrower_by);
+    put_slack(part, desk, "as_cut_may_be_shorter_by", whole.as_cut_shorter_by);
+    put_warnings(part, whole.warnings);
     struct muslin_cutlist_row found[TEXTS_MAX];
     size_t count;
-    if (!worked(desk, muslin_cutlist_sets_rows(ROWS_OF(list), stock, found, sizeof found[0], TEXTS_MAX, &count,
+    if (!worked(desk, muslin_cutlist_lists_rows(ROWS_OF(list), stock, found, sizeof found[0], TEXTS_MAX, &count,
                                                &desk->problem)))
         return false;
     put_sizes(part, desk, list, found, false);

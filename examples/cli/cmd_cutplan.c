@@ -577,7 +577,7 @@ static bool put_totals(json_t *answer, struct desk *desk, const struct cutplan_r
     put_length(answer, desk, "left_end", wanted->cloth.end_loss / 2);
     put_length(answer, desk, "right_end", wanted->cloth.end_loss - wanted->cloth.end_loss / 2);
     put_length(answer, desk, "straightening", wanted->cloth.straightening);
-    put_count(answer, "spare_pieces_of_each_size", wanted->cloth.spare);
+    put_count(answer, "spare_pieces_of_each_size", wanted->cloth.spare_pieces);
     put_length(answer, desk, "left_over_listed_from", wanted->least_side);
     put_text(answer, "join", word_of(join_words, wanted->join));
     put_text(answer, "print", word_of(print_words, wanted->cloth.print));
@@ -648,7 +648,7 @@ static const struct option_row cutplan_options[] = {
       NULL, "what squaring a strip's cut end again takes (none)" },
     { "resquare-every", KIND_COUNT, offsetof(struct cutplan_request, cloth.resquare_every), MUSLIN_ARG_RESQUARE_EVERY,
       0, NULL, "so many cuts later (never)" },
-    { "spare", KIND_COUNT, offsetof(struct cutplan_request, cloth.spare), MUSLIN_ARG_SPARE_PIECES, 0, NULL,
+    { "spare", KIND_COUNT, offsetof(struct cutplan_request, cloth.spare_pieces), MUSLIN_ARG_SPARE_PIECES, 0, NULL,
       "so many more pieces of each size, for mistakes (none)" },
     OPTION_HEADING("What is joined"),
     { "join", KIND_CHOICE, offsetof(struct cutplan_request, join), MUSLIN_ARG_JOIN, 0, join_words,

@@ -135,7 +135,7 @@ static const struct option_row binding_options[] = {
       "finished width on the front (1/4 in)" },
     { "back", KIND_LENGTH, offsetof(struct binding_request, width.back), MUSLIN_ARG_BINDING_BACK, 0, NULL,
       "finished width wanted on the back (1/4 in)" },
-    { "edge-seam", KIND_LENGTH, offsetof(struct binding_request, width.seam), MUSLIN_ARG_SEAM_ALLOWANCE, 0, NULL,
+    { "edge-seam", KIND_LENGTH, offsetof(struct binding_request, width.allowance), MUSLIN_ARG_SEAM_ALLOWANCE, 0, NULL,
       "from the raw edge of the binding to its seam (1/4 in)" },
     { "thickness", KIND_LENGTH, offsetof(struct binding_request, width.thickness), MUSLIN_ARG_THICKNESS, 0, NULL,
       "of the quilt at its edge (none)" },
@@ -225,7 +225,7 @@ static json_t *answer_bias(const void *request, struct desk *desk)
     if (wanted->way != BIAS_SQUARE)
         return answer;
     put_length(answer, desk, "length_wanted", spec.wanted);
-    put_length(answer, desk, "square_cut", bias.square);
+    put_length(answer, desk, "square_cut", bias.square_cut);
     put_length(answer, desk, "area_rule_would_say", bias.area_rule);
     put_spare(answer, desk, "spare", bias.spare);
     return answer;
@@ -465,7 +465,7 @@ bool put_backing(json_t *answer, struct desk *desk, const struct muslin_backing_
     put_length(answer, desk, "selvage", spec->selvage);
     put_length(answer, desk, "cloth_usable_width", usable);
     put_ample(answer, desk, "cloth_must_be_at_least", narrowest);
-    put_length(answer, desk, "seam_allowance", spec->seam);
+    put_length(answer, desk, "seam_allowance", spec->allowance);
     put_least(answer, desk, "cut_width_needed", row->needed_width);
     put_least(answer, desk, "cut_length_needed", row->needed_length);
     put_layout(put_object(answer, "chosen"), desk, row);
@@ -506,9 +506,9 @@ static const struct option_row backing_options[] = {
       NULL, "from edge to edge (40 in)" },
     { "selvage", KIND_LENGTH, offsetof(struct backing_request, backing.selvage), MUSLIN_ARG_SELVAGE, 0, NULL,
       "cut off each edge (none)" },
-    { "seam", KIND_LENGTH, offsetof(struct backing_request, backing.seam), MUSLIN_ARG_SEAM_ALLOWANCE, 0, NULL,
+    { "seam", KIND_LENGTH, offsetof(struct backing_request, backing.allowance), MUSLIN_ARG_SEAM_ALLOWANCE, 0, NULL,
       "allowance of the backing's seams (1/2 in)" },
-    { "trim", KIND_LENGTH, offsetof(struct backing_request, backing.end_trim), MUSLIN_ARG_END_TRIM, 0, NULL,
+    { "trim", KIND_LENGTH, offsetof(struct backing_request, backing.end_loss), MUSLIN_ARG_END_TRIM, 0, NULL,
       "added to each panel's length, for squaring (none)" },
     { "repeat", KIND_LENGTH, offsetof(struct backing_request, backing.repeat), MUSLIN_ARG_REPEAT, 0, NULL,
       "pattern repeat along the cloth (none)" },

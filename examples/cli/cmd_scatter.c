@@ -73,8 +73,8 @@ static bool want_size(struct desk *desk, const struct muslin_scatter_blocks_spec
     struct muslin_scattered nothing = { .size = sizeof nothing };
     any.count = MUSLIN_COUNT_MAX;
     return worked(desk, muslin_allocator_libc(&memory)) &&
-           worked(desk, muslin_scatter_blocks(size, &memory, &any, sizeof any, 1, NULL, 0, 0, places, &nothing,
-                                              &desk->problem));
+           worked(desk, muslin_scatter_blocks(size, &any, sizeof any, 1, &memory, NULL, NULL, NULL, 0, 0, places,
+                                              &nothing, &desk->problem));
 }
 
 static bool scatter(struct desk *desk, const int64_t *prints, size_t kinds, int64_t columns, struct top *top)
@@ -82,9 +82,8 @@ static bool scatter(struct desk *desk, const int64_t *prints, size_t kinds, int6
     struct muslin_allocator memory;
     touch_in_rows(top, columns);
     return worked(desk, muslin_allocator_libc(&memory)) &&
-           worked(desk, muslin_scatter_prints(&top->spec, &memory, prints, kinds, top->touches,
-                                              sizeof top->touches[0], top->n, NULL, top->laid, &top->found,
-                                              &desk->problem));
+           worked(desk, muslin_scatter_prints(&top->spec, prints, kinds, top->touches, sizeof top->touches[0], top->n,
+                                              NULL, &memory, NULL, NULL, top->laid, &top->found, &desk->problem));
 }
 
 /* "ABA", row by row from the top. */

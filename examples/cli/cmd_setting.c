@@ -85,7 +85,7 @@ static json_t *answer_top(const void *request, struct desk *desk)
         return NULL;
     json_t *answer = json_object();
     put_count(answer, "blocks", top.blocks);
-    put_count(answer, "blocks_turned", top.turned);
+    put_count(answer, "blocks_turned", top.blocks_turned);
     put_length(answer, desk, "finished_width", top.finished_width);
     put_length(answer, desk, "finished_length", top.finished_length);
     put_length(answer, desk, "unfinished_width", top.unfinished_width);

@@ -248,7 +248,7 @@ static json_t *answer_prints(const void *request, struct desk *desk)
         json_t *print = append_object(prints);
         put_count(print, "in_hand", rows[i].in_hand);
         put_count(print, "in_each_set", rows[i].per_set);
-        put_count(print, rows[i].left < 0 ? "missing" : "left", rows[i].left < 0 ? -rows[i].left : rows[i].left);
+        put_count(print, rows[i].left_over < 0 ? "missing" : "left", rows[i].left_over < 0 ? -rows[i].left_over : rows[i].left_over);
     }
     return answer;
 }

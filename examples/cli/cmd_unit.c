@@ -330,7 +330,7 @@ static void put_unit(json_t *answer, const struct desk *desk, const struct musli
     if (others[0] != '\0')
         put_text(answer, "other_methods", others);
     put_text(answer, "policy", word_of(policy_words, spec->policy));
-    put_length(answer, desk, "room_to_trim", spec->trim);
+    put_length(answer, desk, "room_to_trim", spec->trim_room);
     put_text(answer, "rounded", word_of(rounded_words, spec->direction));
     put_length(answer, desk, "rounded_to", spec->grid);
     put_length(answer, desk, "seam_allowance", spec->allowance);
@@ -385,7 +385,7 @@ static json_t *answer_unit(const void *request, struct desk *desk)
     { "policy", KIND_CHOICE, offsetof(struct request, unit.policy), MUSLIN_ARG_POLICY, 0, policy_words, \
       "how cut sizes of triangles are found: exact (the geometry, the usual), customary (7/8 and 1 1/4 in at 1/4 " \
       "in seams) or oversize (customary and room to trim)" }, \
-    { "trim", KIND_LENGTH, offsetof(struct request, unit.trim), MUSLIN_ARG_TRIM, 0, NULL, \
+    { "trim", KIND_LENGTH, offsetof(struct request, unit.trim_room), MUSLIN_ARG_TRIM, 0, NULL, \
       "room to trim each unit, with --policy oversize (none)" }, \
     { "half-addition", KIND_LENGTH, offsetof(struct request, unit.half_addition), MUSLIN_ARG_HALF_ADDITION, 0, NULL, \
       "your own addition to a half-square, instead of 3 1/2 seam allowances" }, \

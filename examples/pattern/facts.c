@@ -156,7 +156,7 @@ static json_t *sets_of(const struct worked *worked)
 {
     json_t *list = json_array();
     for (size_t i = 0; i < worked->sets_count; i++) {
-        const struct muslin_strip_set *set_row = &worked->sets[i];
+        const struct muslin_stripset *set_row = &worked->sets[i];
         if (!set_row->used)
             continue;
         json_t *fact = add_row(list);

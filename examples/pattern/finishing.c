@@ -71,7 +71,7 @@ static void choose_backing(struct making *making, json_t *value)
     if (json_object_get(value, "width") == NULL && cloth != NULL)
         spec->fabric_width = cloth->usable_width;
     spec->selvage = length_of(making, value, "selvage", NULL);
-    spec->seam = length_of(making, value, "seam", &seam);
+    spec->allowance = length_of(making, value, "seam", &seam);
     spec->repeat = length_of(making, value, "repeat", NULL);
     spec->step = design->buying.step;
     spec->print = value_of_word(value, "print", kinds_of_print, cloth != NULL ? cloth->print : MUSLIN_PRINT_NONE);

@@ -66,7 +66,9 @@ const struct word sashes_words[] = { { "outside", MUSLIN_POINT_LAYOUT_SASH_OUTER
                                      { "cut", MUSLIN_POINT_LAYOUT_SASH_CUT },
                                      { "inside", MUSLIN_POINT_LAYOUT_SASH_INNER },
                                      LAST };
-const struct word first_words[] = { { "on its side", 1 }, { "on its point", 2 }, LAST };
+const struct word first_words[] = { { "on its side", MUSLIN_SIXTY_FIRST_ON_SIDE },
+                                    { "on its point", MUSLIN_SIXTY_FIRST_ON_POINT },
+                                    LAST };
 const struct word policy_words[] = { { "exact", MUSLIN_ALLOWANCE_POLICY_EXACT },
                                      { "customary", MUSLIN_ALLOWANCE_POLICY_CUSTOMARY },
                                      { "oversize", MUSLIN_ALLOWANCE_POLICY_OVERSIZE },

@@ -24,11 +24,12 @@ static void choose_cutting(struct making *making)
         spec->tops = count_of(making, making->file, "tops");
     spec->ease = length_of(making, json_object_get(making->file, "seam"), "ease", NULL);
     spec->grid = length_of(making, cutting, "grid", &eighth);
-    spec->trim = length_of(making, cutting, "trim", NULL);
+    spec->trim_room = length_of(making, cutting, "trim", NULL);
     spec->end_trim = length_of(making, cutting, "end trim", &squaring);
     spec->resquare_loss = length_of(making, cutting, "resquare loss", NULL);
     spec->resquare_every = json_integer_value(json_object_get(cutting, "resquare every"));
     spec->fold_clear = length_of(making, cutting, "fold clear", NULL);
+    spec->flags = spec->fold_clear != 0 ? 0 : MUSLIN_YIELD_FROM_ONE_END;
     spec->policy = value_of_word(cutting, "policy", policy_words, usual.policy);
     spec->tip = value_of_word(cutting, "tips", tip_words, usual.tip);
     spec->direction = value_of_word(cutting, "round", ways_to_round, usual.direction);
@@ -43,7 +44,7 @@ static void choose_pressing(struct making *making)
     *spec = usual;
     spec->units = value_of_word(pressing, "units", pressed_words, pressed_words[0].value);
     if (json_object_get(pressing, "towards dark") != NULL)
-        spec->prefer = is_true(pressing, "towards dark");
+        spec->prefer = is_true(pressing, "towards dark") ? MUSLIN_PREFER_DARKER : MUSLIN_PREFER_NOTHING;
 }
 
 static void choose_buying(struct making *making)
@@ -83,7 +84,8 @@ static muslin_status solve(const struct making *making, muslin_id root, struct m
     const struct muslin_problem fresh = MUSLIN_PROBLEM_INIT;
     *problem = fresh;
     *solution = NULL;
-    muslin_status status = muslin_solution_create(design->quilt, root, &design->solve, NULL, 0, 0, solution, problem);
+    muslin_status status = muslin_solution_create(design->quilt, root, &design->solve, NULL, 0, 0, NULL, solution,
+                                                  problem);
     if (status == MUSLIN_ERR_NO_MEMORY)
         must(status);
     return status;

@@ -154,7 +154,8 @@ muslin_id make_sashed(struct making *making, const struct place *place, json_t *
     spec.rows = field.rows;
     spec.sash_fabric = fabric_of(making, value, "fabric");
     spec.cornerstone = fabric_of(making, value, "cornerstone");
-    spec.frame = is_true(value, "frame");
+    spec.flags = (spec.cornerstone != 0 ? MUSLIN_QUILT_SASHED_CORNERSTONES : 0) |
+                 (is_true(value, "frame") ? MUSLIN_QUILT_SASHED_FRAME : 0);
     if (sash)
         went_well(making, place, NULL,
                   muslin_quilt_sashed(making->design->quilt, &spec, field.blocks, field.count, &id, &problem),

@@ -107,7 +107,7 @@ muslin_id make_unit(struct making *making, const struct place *place, json_t *va
         return 0;
     spec.kind = value_of_word(value, "unit", kinds_of_unit, 0);
     spec.method = value_of_word(value, "method", method_words, usual_method(spec.kind));
-    spec.hand = hand != NULL ? (int32_t)json_integer_value(hand) : 1;
+    spec.hand = hand != NULL ? (int32_t)json_integer_value(hand) : MUSLIN_HAND_FIRST;
     for (size_t i = 0; i < json_array_size(names); i++)
         fabrics[i] = fabric_called(making, json_array_get(names, i));
     muslin_status status =
@@ -325,7 +325,7 @@ muslin_id make_triangle_rows(struct making *making, const struct place *place, j
     list_pieces(making, rows, pieces);
     spec.rows = (int64_t)json_array_size(rows);
     spec.end_fabric = fabric_of(making, value, "end fabric");
-    spec.first = value_of_word(value, "first", first_words, 1);
+    spec.first = value_of_word(value, "first", first_words, MUSLIN_SIXTY_FIRST_ON_SIDE);
     muslin_status status =
         muslin_quilt_sixty(making->design->quilt, &spec, pieces, sizeof *pieces, count, &id, &problem);
     free(pieces);

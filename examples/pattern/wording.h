@@ -61,7 +61,7 @@ const struct point_field *point_field_of(const struct worked *worked, muslin_id 
 const struct border_asked *border_of_step(const struct worked *worked, size_t step);
 bool is_border_strip(const struct worked *worked, size_t step, muslin_id patch);
 /* How many segments the last set is sewn for where short strips do for it, and how long they are; 0: none is short. */
-int64_t short_set(const struct worked *worked, const struct muslin_strip_set *set, muslin_len *length);
+int64_t short_set(const struct worked *worked, const struct muslin_stripset *set, muslin_len *length);
 /* A block of which there are more, and which is sewn first: every such step. */
 bool is_test_step(const struct worked *worked, size_t step);
 bool has_test_block(const struct worked *worked);

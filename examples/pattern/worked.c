@@ -53,7 +53,7 @@ static bool solve(struct worked *worked, struct complaints *complaints)
 {
     const struct design *design = worked->design;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_status status = muslin_solution_create(design->quilt, design->top, &design->solve, NULL, 0, 0,
+    muslin_status status = muslin_solution_create(design->quilt, design->top, &design->solve, NULL, 0, 0, NULL,
                                                   &worked->solution, &problem);
     if (!went_well(status, &problem, place_of_node(design, &problem), complaints))
         return false;
@@ -169,7 +169,7 @@ static void read_laid(struct worked *worked)
 static void read_cuts(struct worked *worked)
 {
     READ_ROWS(worked->cuts, worked->cuts_count, muslin_solution_cuts, worked->solution);
-    READ_ROWS(worked->sets, worked->sets_count, muslin_solution_strip_sets, worked->solution);
+    READ_ROWS(worked->sets, worked->sets_count, muslin_solution_stripsets, worked->solution);
 }
 
 /* ---- sewing and pressing ----------------------------------------------------------------------------------------- */
@@ -211,8 +211,8 @@ static void press_mitred_borders(struct worked *worked)
 static bool press(struct worked *worked, struct complaints *complaints)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    muslin_status status = muslin_pressing_create(worked->solution, &worked->design->pressing, &worked->pressing,
-                                                  &problem);
+    muslin_status status = muslin_pressing_create(worked->solution, &worked->design->pressing, NULL, NULL, NULL,
+                                                  &worked->pressing, &problem);
     if (!went_well(status, &problem, "/pressing", complaints))
         return false;
     const struct muslin_pressing *plan = worked->pressing;
@@ -479,7 +479,8 @@ static int64_t strips_for_tops(const struct worked *worked, const struct cloth *
     struct muslin_cutplan *plan = NULL;
     int64_t strips = -1;
     spec.tops = tops;
-    if (muslin_solution_create(worked->design->quilt, worked->design->top, &spec, NULL, 0, 0, &other.solution, NULL) !=
+    if (muslin_solution_create(worked->design->quilt, worked->design->top, &spec, NULL, 0, 0, NULL, &other.solution,
+                               NULL) !=
         MUSLIN_OK)
         return strips;
     for (size_t i = 0; i < worked->extras_count; i++) {

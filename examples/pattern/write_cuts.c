@@ -139,12 +139,13 @@ static void add_again(struct line *line, const struct worked *worked, const stru
     else if (cut->source == MUSLIN_CUT_SOURCE_UNIT && unit != NULL)
         add(line, "%s", as_needed(unit->spec.method));
     if (cut->again == MUSLIN_CUT_AGAIN_ONCE && cut->cut_width != cut->cut_height)
-        add(line, cut->hand == 2 ? ", from the upper left to the lower right, right side up"
+        add(line, cut->hand == MUSLIN_HAND_MIRRORED ? ", from the upper left to the lower right, right side up"
                                  : ", from the lower left to the upper right, right side up");
     if (cut->source == MUSLIN_CUT_SOURCE_SETTING && cut->spare > 0)
         add(line, ", %" PRId64 " of them spare", cut->spare);
     if (cut->source == MUSLIN_CUT_SOURCE_TEMPLATE)
-        add(line, ", each from a rectangle so large, by its template%s", cut->hand == 2 ? " turned over" : "");
+        add(line, ", each from a rectangle so large, by its template%s",
+            cut->hand == MUSLIN_HAND_MIRRORED ? " turned over" : "");
 }
 
 /* From point to point, and a hand's breadth to hold. */

@@ -103,7 +103,7 @@ static bool goes_to_main(const struct field *field, int64_t seam)
 {
     int64_t main_blocks = field->spec.columns * field->spec.rows;
     bool is_left_of_main = seam + 1 < main_blocks;
-    return field->seams[seam].towards == (is_left_of_main ? 2 : 1);
+    return field->seams[seam].towards == (is_left_of_main ? MUSLIN_TOWARDS_SECOND : MUSLIN_TOWARDS_FIRST);
 }
 
 /* All main blocks are the same, and none of the others is. */
@@ -245,9 +245,9 @@ static void write_trim(struct document *document, const struct field *field)
                 measured(worked, solve->grid, text));
         add(&line, ". ");
     }
-    if (solve->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE && solve->trim > 0)
+    if (solve->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE && solve->trim_room > 0)
         add(&line, "Setting triangles are cut larger than they need be, by %s, to be trimmed. ",
-            measured(worked, solve->trim, text));
+            measured(worked, solve->trim_room, text));
     add(&line, "Lay a side triangle with its right angle flush with the corner of the block, so that what is over "
         "hangs out beyond the row; lay the middle of a corner triangle's long side on the middle of the row's end. ");
     add(&line, "Side triangles were cut twice: their long side, on the outside, lies on the straight grain, their "

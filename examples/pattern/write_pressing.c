@@ -14,7 +14,7 @@ static void add_towards(struct line *line, const struct worked *worked, const st
     char letter[16];
     size_t count;
     muslin_id *children = children_of(worked, seam->node, &count);
-    const size_t place = seam->towards == 1 ? 0 : 1;
+    const size_t place = seam->towards == MUSLIN_TOWARDS_FIRST ? 0 : 1;
     struct lying part = lying_at(worked, seam->node, place, children[place]);
     int64_t cut = cut_of_patch(worked, part.node);
     const bool are_alike = count == 2 && lying_at(worked, seam->node, 1 - place, children[1 - place]).node == part.node;
@@ -69,7 +69,7 @@ static bool goes_to_pale(const struct worked *worked, const struct muslin_pressi
     struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
     must(muslin_quilt_read_join(worked->design->quilt, seams->node, &spec, NULL));
     for (size_t i = 0; i < count; i++)
-        if (seams[i].preferred != 2)
+        if (seams[i].preferred != MUSLIN_PREFERRED_AGAINST)
             return false;
     return spec.press == MUSLIN_SEAM_PRESS_FREE;
 }
@@ -100,7 +100,7 @@ void write_join_pressing(struct document *document, const struct worked *worked,
 static bool is_pressed_outwards(const struct muslin_pressing_seam *seams)
 {
     for (size_t i = 0; i < 4; i++)
-        if (seams[i].towards != (i % 2 == 0 ? 1 : 2))
+        if (seams[i].towards != (i % 2 == 0 ? MUSLIN_TOWARDS_FIRST : MUSLIN_TOWARDS_SECOND))
             return false;
     return true;
 }
@@ -123,7 +123,7 @@ void write_mitred_pressing(struct document *document, const struct worked *worke
     else
         for (size_t i = 0; i < 4; i++)
             add(&line, "%s%s strip towards the %s", i == 0 ? "Press the seam of the " : comma(i, 4), sides[i],
-                seams[i].towards == (i % 2 == 0 ? 1 : 2) ? "strip" : "middle");
+                seams[i].towards == (i % 2 == 0 ? MUSLIN_TOWARDS_FIRST : MUSLIN_TOWARDS_SECOND) ? "strip" : "middle");
     add(&line, "; ");
     if (all_alike(seams + 4, 4))
         add(&line, "all %ss %s", spelt(worked, MITRE), direction_name(seams[4].press));

@@ -49,7 +49,7 @@ static struct muslin_unit_spec spec_of(const struct worked *worked, const struct
     spec.tolerance = solve->grid_tolerance;
     spec.half_addition = solve->half_addition;
     spec.quarter_addition = solve->quarter_addition;
-    spec.trim = solve->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? solve->trim : 0;
+    spec.trim_room = solve->policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? solve->trim_room : 0;
     spec.policy = solve->policy;
     spec.tip = solve->tip;
     spec.direction = solve->direction;
@@ -66,7 +66,7 @@ static void read_recipe(struct recipe *recipe, const struct worked *worked, musl
     recipe->spec = spec_of(worked, recipe->unit);
     const bool has_hands = recipe->spec.kind == MUSLIN_UNIT_HALF_RECTANGLE ||
                            recipe->spec.kind == MUSLIN_UNIT_SPLIT_QUARTER;
-    const bool is_second = has_hands && recipe->unit->spec.hand == 2;
+    const bool is_second = has_hands && recipe->unit->spec.hand == MUSLIN_HAND_MIRRORED;
     const int64_t mirrored = has_hands ? size.mirrored : 0;
     recipe->spec.units = is_second ? mirrored : size.count - mirrored;
     recipe->spec.mirrored = is_second ? size.count - mirrored : mirrored;
@@ -193,7 +193,7 @@ static void write_lie(struct document *document, const struct recipe *recipe)
         break;
     case MUSLIN_UNIT_HALF_RECTANGLE:
         say(document, ITEM_POINT, 0, NULL, "Not turned, its seam %s to the right, with %s below and %s above.",
-            recipe->unit->spec.hand == 2 ? "falls" : "rises", first, second);
+            recipe->unit->spec.hand == MUSLIN_HAND_MIRRORED ? "falls" : "rises", first, second);
         break;
     case MUSLIN_UNIT_QUARTER_SQUARE:
         say(document, ITEM_POINT, 0, NULL, "Not turned, it has %s at bottom and top, %s at left and right.", first,

@@ -6,7 +6,7 @@
 
 #include "wording.h"
 
-static const struct muslin_strip_set *set_of(const struct worked *worked, muslin_id join)
+static const struct muslin_stripset *set_of(const struct worked *worked, muslin_id join)
 {
     for (size_t i = 0; i < worked->sets_count; i++)
         if (worked->sets[i].node == join)
@@ -19,7 +19,7 @@ static const struct muslin_strip_set *set_of(const struct worked *worked, muslin
 /* The first strip has the label: which end of a segment is which is seen from it. */
 static void write_label(struct document *document, const struct worked *worked, const struct muslin_sewing_step *step)
 {
-    const struct muslin_strip_set *set = set_of(worked, step->node);
+    const struct muslin_stripset *set = set_of(worked, step->node);
     const bool is_across = node_of(worked, step->node).axis == MUSLIN_AXIS_ACROSS;
     if (set != NULL && set->turns)
         return;
@@ -87,7 +87,7 @@ static int64_t step_of_pairs(const struct worked *worked, muslin_id join, int64_
     return -1;
 }
 
-static bool ask_for_stacks(const struct worked *worked, const struct muslin_strip_set *set,
+static bool ask_for_stacks(const struct worked *worked, const struct muslin_stripset *set,
                            struct muslin_stripquilt_spec *spec)
 {
     const struct muslin_solution_spec *solve = &worked->design->solve;
@@ -111,7 +111,7 @@ static bool ask_for_stacks(const struct worked *worked, const struct muslin_stri
     spec->resquare_loss = solve->resquare_loss;
     spec->resquare_every = solve->resquare_every;
     spec->fold_clear = solve->fold_clear;
-    spec->flags = solve->fold_clear > 0 ? 0 : MUSLIN_YIELD_FROM_ONE_END;
+    spec->flags = solve->flags;
     spec->turning = MUSLIN_TURNING_NONE;
     spec->nesting = MUSLIN_NESTING_NAME;
     return true;
@@ -133,7 +133,7 @@ static void write_group(struct document *document, const struct muslin_block_gro
 }
 
 /* Which stacks meet in which blocks, so that no block has a print twice. */
-static void write_stacks(struct document *document, const struct worked *worked, const struct muslin_strip_set *set)
+static void write_stacks(struct document *document, const struct worked *worked, const struct muslin_stripset *set)
 {
     struct muslin_stripquilt_spec spec = MUSLIN_STRIPQUILT_SPEC_INIT;
     size_t count;
@@ -152,7 +152,7 @@ static void write_stacks(struct document *document, const struct worked *worked,
 /* ---- segments ---------------------------------------------------------------------------------------------------- */
 
 /* A last set for one or two segments can be sewn of short strips. */
-int64_t short_set(const struct worked *worked, const struct muslin_strip_set *set, muslin_len *length)
+int64_t short_set(const struct worked *worked, const struct muslin_stripset *set, muslin_len *length)
 {
     const int64_t last = set->segments - (set->sets - 1) * set->segments_per_set;
     const muslin_len lengths[] = { set->segment_cut, worked->design->solve.end_trim };
@@ -163,7 +163,7 @@ int64_t short_set(const struct worked *worked, const struct muslin_strip_set *se
     return last;
 }
 
-static void add_short_set(struct line *line, const struct worked *worked, const struct muslin_strip_set *set)
+static void add_short_set(struct line *line, const struct worked *worked, const struct muslin_stripset *set)
 {
     char text[WORD_ROOM];
     muslin_len length;
@@ -184,7 +184,7 @@ static void add_fold(struct line *line, const struct worked *worked)
         measured(worked, fold_clear, clear), measured(worked, fold_clear / 2, half));
 }
 
-static void add_ends(struct line *line, const struct worked *worked, const struct muslin_strip_set *set)
+static void add_ends(struct line *line, const struct worked *worked, const struct muslin_stripset *set)
 {
     const struct muslin_solution_spec *solve = &worked->design->solve;
     char text[WORD_ROOM];
@@ -204,7 +204,7 @@ static void add_ends(struct line *line, const struct worked *worked, const struc
 
 void write_segments(struct document *document, const struct worked *worked, size_t number)
 {
-    const struct muslin_strip_set *set = set_of(worked, worked->steps[number].node);
+    const struct muslin_stripset *set = set_of(worked, worked->steps[number].node);
     struct line line = { NULL, 0, 0 };
     char text[WORD_ROOM];
     if (set == NULL)
@@ -221,8 +221,8 @@ void write_segments(struct document *document, const struct worked *worked, size
     put(document, ITEM_POINT, 0, NULL, &line);
     write_stacks(document, worked, set);
     if (is_nothing(worked, set->shorter_by))
-        say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives a "
-            "segment less.");
+        say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives "
+            "less.");
     else
         say(document, ITEM_POINT, 0, NULL, "Strips may be up to %s shorter before a set gives less.",
             at_most(worked, set->shorter_by, text));

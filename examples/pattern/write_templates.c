@@ -33,7 +33,8 @@ void write_templates(struct document *document, const struct worked *worked)
             if (!wants_template(row))
                 continue;
             snprintf(caption, sizeof caption, "Template [%d], %.60s: cut %" PRId64 "%s", worked->piece[cut],
-                     fabric_name(worked, row->fabric), row->count, row->hand == 2 ? ", reversed" : "");
+                     fabric_name(worked, row->fabric), row->count,
+                     row->hand == MUSLIN_HAND_MIRRORED ? ", reversed" : "");
             put_picture(document, PICTURE_TEMPLATE, worked, (int64_t)cut, caption);
         }
     }

@@ -29,7 +29,7 @@ struct stretch {
 struct set {
     const struct canvas *canvas;
     muslin_id node;
-    const struct muslin_strip_set *row;
+    const struct muslin_stripset *row;
     bool is_standing; /* strips stand side by side */
     muslin_id *strips;
     size_t count;
@@ -40,7 +40,7 @@ struct set {
     double length;    /* of all of them */
 };
 
-static const struct muslin_strip_set *row_of_set(const struct worked *worked, muslin_id node)
+static const struct muslin_stripset *row_of_set(const struct worked *worked, muslin_id node)
 {
     for (size_t i = 0; i < worked->sets_count; i++)
         if (worked->sets[i].node == node)

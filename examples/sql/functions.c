@@ -59,6 +59,17 @@ static const struct word bare_units[] = {
     { NULL, 0 }
 };
 
+/* A number is taken where its unit is given: SQLite writes it as text. */
+static bool length_or_number(struct call *call, const char **text, size_t *length)
+{
+    const int type = sqlite3_value_type(call->values[0]);
+    if (call->given == 1 || (type != SQLITE_INTEGER && type != SQLITE_FLOAT))
+        return text_from(&call->trouble, "length", call->values[0], text, length);
+    *text = (const char *)sqlite3_value_text(call->values[0]);
+    *length = (size_t)sqlite3_value_bytes(call->values[0]);
+    return *text != NULL || trouble_memory(&call->trouble);
+}
+
 static bool parsed_at(struct call *call, struct muslin_parsed *parsed)
 {
     struct muslin_parse_spec spec = MUSLIN_PARSE_SPEC_INIT;
@@ -67,13 +78,14 @@ static bool parsed_at(struct call *call, struct muslin_parsed *parsed)
     const char *text;
     size_t length;
     *parsed = (struct muslin_parsed){ .size = sizeof *parsed };
-    if (!text_from(&call->trouble, "length", call->values[0], &text, &length))
+    if (!length_or_number(call, &text, &length))
         return false;
     if (call->given == 1 && !length_from_text(&call->trouble, "length", text, length, &ignored))
         return false;
     if (!word_at(call, 1, "unit", bare_units, &spec.default_unit))
         return false;
-    return was_answered(&call->trouble, muslin_length_parse(text, length, &spec, parsed, &problem), &problem);
+    const muslin_status status = muslin_length_parse(text, length, &spec, parsed, &problem);
+    return length_was_read(&call->trouble, "length", status, &problem);
 }
 
 static void length(struct call *call)
@@ -104,25 +116,42 @@ static bool fineness_at(struct call *call, int at, struct muslin_format_spec *sp
     const char *what = is_fraction ? "denominator" : "number of decimals";
     if (!count_at(call, at, what, &fineness))
         return false;
-    if (fineness < 0 || fineness > 64)
-        return trouble_say(&call->trouble, "The %s is %lld, and the limit is %d.", what, (long long)fineness,
-                           is_fraction ? 64 : 6);
+    if (fineness < (is_fraction ? 1 : 0) || fineness > (is_fraction ? 64 : 6))
+        return trouble_say(&call->trouble, "The %s is %lld, but must be %s.", what, (long long)fineness,
+                           is_fraction ? "1 to 64" : "0 to 6");
     *(is_fraction ? &spec->denominator : &spec->decimals) = (int32_t)fineness;
     return true;
 }
 
-static void text(struct call *call)
+enum { WRITTEN_MOST = 64 };
+
+/* The text, and whether it says exactly the length. */
+static bool written_at(struct call *call, char written[WRITTEN_MOST], int32_t *exact)
 {
     struct muslin_format_spec spec = MUSLIN_FORMAT_SPEC_INIT;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     muslin_len ticks = 0;
-    char written[64];
     if (!length_at(call, 0, "length", &ticks) || !word_at(call, 1, "style", styles, &spec.style) ||
-        !fineness_at(call, 2, &spec))
-        return;
-    muslin_status status = muslin_length_format(ticks, &spec, written, sizeof written, NULL, NULL, &problem);
-    if (was_answered(&call->trouble, status, &problem))
+        !fineness_at(call, 2, &spec) || !word_at(call, 3, "direction", rounding_words, &spec.direction))
+        return false;
+    muslin_status status = muslin_length_format(ticks, &spec, written, WRITTEN_MOST, NULL, exact, &problem);
+    return was_answered(&call->trouble, status, &problem);
+}
+
+static void text(struct call *call)
+{
+    char written[WRITTEN_MOST];
+    int32_t ignored;
+    if (written_at(call, written, &ignored))
         sqlite3_result_text(call->context, written, -1, SQLITE_TRANSIENT);
+}
+
+static void text_exact(struct call *call)
+{
+    char ignored[WRITTEN_MOST];
+    int32_t exact;
+    if (written_at(call, ignored, &exact))
+        sqlite3_result_int(call->context, exact);
 }
 
 /* ---- rounding ---------------------------------------------------------------------------------------------------- */
@@ -252,6 +281,13 @@ static void cost(struct call *call)
     give(call, status, &problem, out.cost);
 }
 
+/* How much cloth may be lacking; nothing where it gives nothing anyway. */
+static void give_slack(struct call *call, int64_t yield, muslin_len slack)
+{
+    if (yield > 0)
+        sqlite3_result_int64(call->context, slack);
+}
+
 /* Pieces side by side in one strip across the cloth. */
 static bool across_at(struct call *call, struct muslin_cloth_pieces *pieces)
 {
@@ -275,7 +311,7 @@ static void narrower_by(struct call *call)
 {
     struct muslin_cloth_pieces pieces;
     if (across_at(call, &pieces))
-        sqlite3_result_int64(call->context, pieces.narrower_by);
+        give_slack(call, pieces.across, pieces.narrower_by);
 }
 
 static void strips(struct call *call)
@@ -294,15 +330,23 @@ static void strips(struct call *call)
 
 /* ---- strip sets -------------------------------------------------------------------------------------------------- */
 
+static const struct word ends[] = { { "both ends", 0 },
+                                    { "one end", (int32_t)MUSLIN_YIELD_FROM_ONE_END },
+                                    { NULL, 0 } };
+
 static bool yield_at(struct call *call, struct muslin_yield *yield)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
+    int32_t from = 0;
     *yield = (struct muslin_yield){ .size = sizeof *yield };
-    return length_at(call, 0, "segment's cut width", &spec.segment_cut) &&
-           length_at(call, 1, "usable length of the strips", &spec.strip_length) &&
-           length_at(call, 2, "end trim", &spec.end_trim) && length_at(call, 3, "fold clear", &spec.fold_clear) &&
-           was_answered(&call->trouble, muslin_stripset_yield(&spec, yield, &problem), &problem);
+    if (!length_at(call, 0, "segment's cut width", &spec.segment_cut) ||
+        !length_at(call, 1, "usable length of the strips", &spec.strip_length) ||
+        !length_at(call, 2, "end trim", &spec.end_trim) || !length_at(call, 3, "fold clear", &spec.fold_clear) ||
+        !word_at(call, 4, "end that is cut from", ends, &from))
+        return false;
+    spec.flags = (uint32_t)from;
+    return was_answered(&call->trouble, muslin_stripset_yield(&spec, yield, &problem), &problem);
 }
 
 static void yield(struct call *call)
@@ -316,7 +360,7 @@ static void shorter_by(struct call *call)
 {
     struct muslin_yield out;
     if (yield_at(call, &out))
-        sqlite3_result_int64(call->context, out.shorter_by);
+        give_slack(call, out.segments, out.shorter_by);
 }
 
 /* ---- a pattern's file -------------------------------------------------------------------------------------------- */
@@ -360,7 +404,8 @@ static const struct function functions[] = {
     { "muslin_version", 0, 0, version, PURE },
     { "muslin_length", 1, 2, length, PURE },
     { "muslin_length_exact", 1, 2, length_exact, PURE },
-    { "muslin_text", 1, 3, text, PURE },
+    { "muslin_text", 1, 4, text, PURE },
+    { "muslin_text_exact", 1, 3, text_exact, PURE },
     { "muslin_rounded", 2, 3, rounded, PURE },
     { "muslin_on_grid", 2, 2, on_grid, PURE },
     { "muslin_cut", 1, 3, from_finished, PURE },
@@ -374,8 +419,8 @@ static const struct function functions[] = {
     { "muslin_per_strip", 2, 3, per_strip, PURE },
     { "muslin_narrower_by", 2, 3, narrower_by, PURE },
     { "muslin_strips", 3, 4, strips, PURE },
-    { "muslin_yield", 2, 4, yield, PURE },
-    { "muslin_shorter_by", 2, 4, shorter_by, PURE },
+    { "muslin_yield", 2, 5, yield, PURE },
+    { "muslin_shorter_by", 2, 5, shorter_by, PURE },
     { "muslin_pattern_file", 1, 1, pattern_file, READS_FILES },
 };
 

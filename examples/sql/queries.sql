@@ -18,16 +18,16 @@ FROM piece JOIN bolt USING (cloth) ORDER BY runner, name, cloth;
 SELECT strip, times, muslin_text(strip_height) AS strip_height, name, count, muslin_text(plan.cut_width) AS width,
        muslin_text(plan.cut_height) AS height
 FROM muslin_cutplan(
-    (SELECT json_group_array(json_object('count', count, 'name', name, 'width', muslin_cut(width, '1/4 in'),
-                                         'height', muslin_cut(coalesce(height, width), '1/4 in')))
+    (SELECT json_group_array(json_object('count', count, 'name', name, 'width_ticks', muslin_cut(width, '1/4 in'),
+                                         'height_ticks', muslin_cut(coalesce(height, width), '1/4 in')))
      FROM piece WHERE runner = 'Lane in May' AND cloth = 'lane white'),
     (SELECT muslin_usable_width(labelled, selvage) FROM bolt WHERE cloth = 'lane white')) AS plan;
 
 -- Cloth and money for each runner: one plan for each of its cloths
 WITH list AS (
     SELECT runner, cloth, json_group_array(json_object(
-        'count', count, 'width', muslin_cut(width, '1/4 in'),
-        'height', muslin_cut(coalesce(height, width), '1/4 in'))) AS wanted
+        'count', count, 'width_ticks', muslin_cut(width, '1/4 in'),
+        'height_ticks', muslin_cut(coalesce(height, width), '1/4 in'))) AS wanted
     FROM piece GROUP BY runner, cloth),
 need AS (
     SELECT runner, cloth, price, (SELECT cloth_length FROM muslin_cutplan(wanted,

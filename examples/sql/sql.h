@@ -40,6 +40,9 @@ bool text_from(struct trouble *trouble, const char *what, sqlite3_value *value, 
 /* The same of what may be left out: of a null pointer nothing is read. */
 bool length_if(struct trouble *trouble, const char *what, sqlite3_value *value, muslin_len *length);
 bool count_if(struct trouble *trouble, const char *what, sqlite3_value *value, int64_t *count);
+/* Whether a text was read as a length; says the library's sentence of `what` if it was not. */
+bool length_was_read(struct trouble *trouble, const char *what, muslin_status status,
+                     const struct muslin_problem *problem);
 /* A length that is a text of so many bytes. */
 bool length_from_text(struct trouble *trouble, const char *what, const char *text, size_t length, muslin_len *out);
 

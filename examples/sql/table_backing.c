@@ -13,7 +13,7 @@ static bool read_wish(struct trouble *trouble, sqlite3_value **arguments, struct
         !length_from(trouble, "quilt's length", arguments[1], &spec->quilt_length) ||
         !length_if(trouble, "width of the cloth", arguments[2], &spec->fabric_width) ||
         !length_if(trouble, "length beyond the quilt", arguments[3], &beyond) ||
-        !length_if(trouble, "seam of the backing", arguments[4], &spec->seam) ||
+        !length_if(trouble, "seam of the backing", arguments[4], &spec->allowance) ||
         !length_if(trouble, "selvage", arguments[5], &spec->selvage) ||
         !length_if(trouble, "step", arguments[6], &spec->step))
         return false;

@@ -17,17 +17,23 @@ struct list {
     size_t count;
 };
 
+/* A text with its unit, or, by a member of its own name, whole ticks: a bare number would not say what it counts. */
 static bool length_of_member(struct trouble *trouble, size_t row, json_t *piece, const char *member, muslin_len *length)
 {
+    char what[80];
     json_t *value = json_object_get(piece, member);
-    if (json_is_integer(value)) {
-        *length = json_integer_value(value);
+    sqlite3_snprintf(sizeof what, what, "%s_ticks", member);
+    json_t *ticks = json_object_get(piece, what);
+    if (value == NULL && json_is_integer(ticks)) {
+        *length = json_integer_value(ticks);
         return true;
     }
-    if (!json_is_string(value))
-        return trouble_say(trouble, "Row %d of the pieces needs a \"%s\": whole ticks, or a text with its unit.",
-                           (int)row + 1, member);
-    char what[80];
+    if (json_is_number(value))
+        return trouble_say(trouble, "The \"%s\" in row %d of the pieces is a bare number, which does not say its unit: "
+                           "write a text such as \"5 in\", or give whole ticks as \"%s\".", member, (int)row + 1, what);
+    if (!json_is_string(value) || ticks != NULL)
+        return trouble_say(trouble, "Row %d of the pieces needs either a \"%s\", a text with its unit, or a \"%s\", "
+                           "whole ticks.", (int)row + 1, member, what);
     sqlite3_snprintf(sizeof what, what, "%s in row %d of the pieces", member, (int)row + 1);
     return length_from_text(trouble, what, json_string_value(value), json_string_length(value), length);
 }
@@ -40,7 +46,8 @@ static bool is_true(json_t *value)
 
 static bool knows_members(struct trouble *trouble, size_t row, json_t *piece)
 {
-    static const char *const known[] = { "count", "width", "height", "name", "turn", "lengthwise" };
+    static const char *const known[] = { "count",  "width", "width_ticks", "height", "height_ticks",
+                                        "name",   "turn",  "lengthwise" };
     const char *member;
     json_t *ignored;
     json_object_foreach(piece, member, ignored)
@@ -49,8 +56,8 @@ static bool knows_members(struct trouble *trouble, size_t row, json_t *piece)
         for (size_t i = 0; i < sizeof known / sizeof known[0]; i++)
             is_known = is_known || strcmp(member, known[i]) == 0;
         if (!is_known)
-            return trouble_say(trouble, "Row %d of the pieces has \"%!.40s\", which is none of count, width, height, "
-                               "name, turn and lengthwise.", (int)row + 1, member);
+            return trouble_say(trouble, "Row %d of the pieces has \"%!.40s\", which is none of count, width, "
+                               "width_ticks, height, height_ticks, name, turn and lengthwise.", (int)row + 1, member);
     }
     return true;
 }
@@ -149,6 +156,12 @@ static void put_name(struct answer *answer, json_t *row)
         put_text(answer, json_string_value(name));
 }
 
+/* The bound with the straightening that is in cloth_length, so that the two can be compared. */
+static muslin_len least_cloth(const struct muslin_cutplan_total *totals)
+{
+    return totals->cloth_length - (totals->cost - totals->least);
+}
+
 static void put_place(struct answer *answer, const struct list *list, const struct plan *plan,
                       const struct muslin_cutplan_place *place)
 {
@@ -166,7 +179,7 @@ static void put_place(struct answer *answer, const struct list *list, const stru
     put_number(answer, place->turned);
     put_number(answer, place->trimmed);
     put_number(answer, plan->totals.cloth_length);
-    put_number(answer, plan->totals.least);
+    put_number(answer, least_cloth(&plan->totals));
     put_number(answer, plan->totals.proven);
 }
 

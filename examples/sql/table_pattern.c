@@ -239,7 +239,7 @@ static void put_sets(struct answer *answer, const struct worked *worked)
 {
     char letter[16];
     for (size_t i = 0; i < worked->sets_count; i++) {
-        const struct muslin_strip_set *row = &worked->sets[i];
+        const struct muslin_stripset *row = &worked->sets[i];
         if (!row->used)
             continue;
         put_text(answer, size_name(worked));

@@ -62,13 +62,26 @@ static muslin_status parse(const char *text, size_t length, int32_t unit, struct
     return muslin_length_parse(text, length, &spec, parsed, problem);
 }
 
+/* There is no other decimal sign to choose in SQL. */
+bool length_was_read(struct trouble *trouble, const char *what, muslin_status status,
+                     const struct muslin_problem *problem)
+{
+    if (status == MUSLIN_OK)
+        return true;
+    if (status == MUSLIN_ERR_TEXT_DECIMAL)
+        return trouble_say(trouble, "The %s has a comma at byte %lld: write decimals with a point, as in '2.5 in'.",
+                           what, (long long)problem->at);
+    return trouble_say(trouble, "The %s cannot be read. %s", what, problem->text);
+}
+
 bool length_from_text(struct trouble *trouble, const char *what, const char *text, size_t length, muslin_len *out)
 {
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct muslin_parsed inches;
     struct muslin_parsed metric;
-    if (parse(text, length, MUSLIN_LENGTH_UNIT_INCH, &inches, &problem) != MUSLIN_OK)
-        return trouble_say(trouble, "The %s cannot be read. %s", what, problem.text);
+    const muslin_status status = parse(text, length, MUSLIN_LENGTH_UNIT_INCH, &inches, &problem);
+    if (!length_was_read(trouble, what, status, &problem))
+        return false;
     /* A number without a unit takes whatever unit it is offered. */
     if (parse(text, length, MUSLIN_LENGTH_UNIT_MM, &metric, NULL) == MUSLIN_OK && metric.unit != inches.unit) {
         const int shown = length < 40 ? (int)length : 40;

@@ -46,7 +46,7 @@ export const words = {
     pressDown: { free: "free", up: "toFirst", down: "toLast", open: "open" },
     corners: same("sides first", "top and bottom first", "mitred", "cornerstones"),
     sashesEnd: { outside: "sashOuter", cut: "sashCut", inside: "sashInner" },
-    first: { "on its side": 1, "on its point": 2 },
+    first: { "on its side": "onSide", "on its point": "onPoint" },
     policy: same("exact", "customary", "oversize"),
     round: same("up", "down", "nearest"),
     tips: same("sharp", "blunt"),

@@ -47,7 +47,7 @@ struct muslin_accuracy_row_spec {
 };
 /* One piece, no seam, no error; all still to be given. */
 #define MUSLIN_ACCURACY_ROW_SPEC_INIT { sizeof(struct muslin_accuracy_row_spec), 0, 1, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_accuracy_row_spec_init(struct muslin_accuracy_row_spec *spec, uint32_t size);
 
 struct muslin_accuracy_row_errors {
@@ -60,7 +60,7 @@ struct muslin_accuracy_row_errors {
     muslin_len likely;       /* sqrt(seams x e^2 + cuts x c^2), up to a tick */
 };
 /* How far off a row of pieces may be. Example: 8 seams each off by 1/32 in, cuts without error: 1/4 in at worst, and
- * 719 ticks (a good 1/12 in) as chance has it. Since 0.1. */
+ * 719 ticks (a good 1/12 in) as chance has it. Since 1.0. */
 MUSLIN_API muslin_status muslin_accuracy_row(const struct muslin_accuracy_row_spec *spec,
                                              struct muslin_accuracy_row_errors *out, struct muslin_problem *problem);
 
@@ -78,7 +78,7 @@ struct muslin_accuracy_top_spec {
 };
 /* One block of one piece, no error; all still to be given. */
 #define MUSLIN_ACCURACY_TOP_SPEC_INIT { sizeof(struct muslin_accuracy_top_spec), 0, 1, 1, 1, 1, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_accuracy_top_spec_init(struct muslin_accuracy_top_spec *spec, uint32_t size);
 
 struct muslin_accuracy_top_errors {
@@ -101,7 +101,7 @@ struct muslin_accuracy_top_errors {
  * pieces and seams and ask muslin_accuracy_row()). MUSLIN_ERR_RANGE for MUSLIN_ARG_PIECES also when a row of the top
  * has more than MUSLIN_COUNT_MAX pieces; `at` is 0 across, 1 down. Example: blocks of 3 x 3 pieces, 4 x 5 of them, each
  * seam off by 1/64 in and cuts without error: a block 1/32 in at worst, the top 11/64 in across and 7/32 in down.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_accuracy_top(const struct muslin_accuracy_top_spec *spec,
                                              struct muslin_accuracy_top_errors *out, struct muslin_problem *problem);
 
@@ -117,7 +117,7 @@ struct muslin_accuracy_meet_spec {
 };
 /* One seam, no error, 1/16 in apart at most (common practice, no source); the rest is still to be given. */
 #define MUSLIN_ACCURACY_MEET_SPEC_INIT { sizeof(struct muslin_accuracy_meet_spec), 0, 1, 0, 0, 508 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_accuracy_meet_spec_init(struct muslin_accuracy_meet_spec *spec, uint32_t size);
 
 struct muslin_accuracy_meeting {
@@ -148,7 +148,7 @@ struct muslin_accuracy_meeting {
  * safe side) and 2 k cuts in each row; the two rows are independent of each other. Pinned in the middle instead, only
  * half the seams lie between. Example: 8 seams, each off by 1/64 in, cuts without error, within 1/16 in: the third seam
  * is the first that may miss, at worst; by chance about two in three still meet at the eighth, and from the third on
- * about one in twenty misses; at worst a seam may be off by 31 ticks. Since 0.1. */
+ * about one in twenty misses; at worst a seam may be off by 31 ticks. Since 1.0. */
 MUSLIN_API muslin_status muslin_accuracy_meet(const struct muslin_accuracy_meet_spec *spec,
                                               struct muslin_accuracy_meeting *out, struct muslin_problem *problem);
 

@@ -7,10 +7,12 @@
  *   Numbers     A length is muslin_len, in ticks of 1/8128 inch: 1/64 in is 127 ticks, 1 mm is 320. An area is in
  *               doubled square ticks, a share or percentage in parts per million (ppm), a count is an int64_t.
  *   Statuses    A function that can fail returns muslin_status. 0 is success. On failure no output is touched; the
- *               optional struct muslin_problem, which exists to be written then, is the one exception.
+ *               optional struct muslin_problem, which exists to be written then, is the one exception. A function of
+ *               another type cannot fail: its comment says what it gives for what it does not know.
  *   Structs     Each public struct begins with `size` and `flags`. The caller sets `size` to its own sizeof. Inputs
- *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call;
- *               outputs need only `size`. Structs grow at their end only, and a member added later means "as before"
+ *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call,
+ *               rows that are asked with and answered from MUSLIN_..._INIT or muslin_..._init(); outputs need only
+ *               `size`. Structs grow at their end only, and a member added later means "as before"
  *               when it is zero. A size of 0, below the first published one or above 4096 is refused, and so are
  *               unknown flags, pads that are not zero, and non-zero bytes behind the members this library knows. An
  *               output is zeroed behind what the library knows.
@@ -21,14 +23,22 @@
  *   Ask, fill   A call with results of unknown number takes (rows, row_size, capacity, count). With capacity 0 it only
  *               sets *count and succeeds. If capacity is too small it returns MUSLIN_ERR_BUFFER, sets *count and
  *               writes nothing else.
- *   Threads     Different objects may be used from different threads without locks; a const object may be read from
- *               many. The library has no global, static or thread-local variable.
+ *   Initial     A ..._init() call writes the initial values of a struct to its first `size` bytes, in constant time.
+ *               MUSLIN_ERR_NULL: no struct. MUSLIN_ERR_STRUCT_SIZE: a size that is none of its. The example of
+ *               muslin_rounding_spec_init() stands for all.
+ *   Threads     Any thread may make any call. Different objects may be used from different threads without locks; a
+ *               const object may be read from many. The library has no global, static or thread-local variable.
  *   Handles     A quilt, its solutions and plans are opaque, get their memory from the allocator they were created with
  *               and are given back by their ..._free() call, which takes null. Nothing else allocates, but for scratch
  *               memory where a call takes an allocator.
  *   Names       An enumerator begins with its enum's name, without a final _KIND, but for MUSLIN_OK, MUSLIN_ERR_,
  *               MUSLIN_ARG_ and MUSLIN_WARN_; a flag begins as its struct does, without _SPEC; what a call fills row
  *               by row is the singular of its name.
+ *   Choices     An enum begins at 1. Only one with a value that says there is nothing to report has a 0, which is that
+ *               value: MUSLIN_OK, MUSLIN_ARG_NONE, MUSLIN_CUTPLAN_STOPPED_DONE, MUSLIN_CUTPLAN_FAULT_NONE.
+ *   Order       A handle or spec and all other inputs, the allocator, `progress` with its `context`, outputs, problem.
+ *   Comments    A comment beside a member speaks for those behind it, too, that have none and are named alike: a height
+ *               is as the width before it. "so" beside one says the same of it.
  *   Memory      Strings that a call returns are constants of the library: never free them; they stay valid as long as
  *               it is loaded.
  */
@@ -56,18 +66,19 @@ extern "C" {
 
 /* ---- version --------------------------------------------------------------------------------------------------- */
 
-#define MUSLIN_VERSION_MAJOR 0
-#define MUSLIN_VERSION_MINOR 1
+/* The three parts of the version of these headers. */
+#define MUSLIN_VERSION_MAJOR 1
+#define MUSLIN_VERSION_MINOR 0
 #define MUSLIN_VERSION_PATCH 0
 /* The version of these headers as one number: major x 1000000 + minor x 1000 + patch. */
-#define MUSLIN_VERSION 1000
+#define MUSLIN_VERSION 1000000
 
 /* The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
  * whether headers and library belong together. Constant time. Example: muslin_version() == MUSLIN_VERSION.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API uint32_t muslin_version(void);
 
-/* The same as text, for instance "0.1.0". Constant time. Example: puts(muslin_version_text()). Since 0.1. */
+/* The same as text, for instance "1.0.0". Constant time. Example: puts(muslin_version_text()). Since 1.0. */
 MUSLIN_API const char *muslin_version_text(void);
 
 /* ---- numbers --------------------------------------------------------------------------------------------------- */
@@ -75,8 +86,9 @@ MUSLIN_API const char *muslin_version_text(void);
 /* A length in ticks of 1/8128 inch. */
 typedef int64_t muslin_len;
 
-#define MUSLIN_TICKS_PER_INCH 8128
-#define MUSLIN_TICKS_PER_MM 320
+/* Ticks in an inch and in a millimetre, exactly. */
+#define MUSLIN_TICKS_PER_INCH INT64_C(8128)
+#define MUSLIN_TICKS_PER_MM INT64_C(320)
 
 /* The largest magnitude of a length in plain sums: 2^62 - 1 ticks. */
 #define MUSLIN_LENGTH_MAX INT64_C(4611686018427387903)
@@ -89,11 +101,12 @@ typedef int64_t muslin_len;
 
 /* ---- statuses -------------------------------------------------------------------------------------------------- */
 
+/* How a call went: one of enum muslin_status_code. */
 typedef int32_t muslin_status;
 
 /* Every status has its number for ever; the numbers run without gaps from 0 to muslin_status_count() - 1. */
 enum muslin_status_code {
-    MUSLIN_OK = 0,
+    MUSLIN_OK = 0,                   /* all went well */
     MUSLIN_ERR_NULL = 1,             /* a pointer that must be given is null */
     MUSLIN_ERR_STRUCT_SIZE = 2,      /* a struct's size is 0, below the first published one, or above 4096 */
     MUSLIN_ERR_STRUCT_TAIL = 3,      /* bytes behind the members this library knows are not zero */
@@ -122,19 +135,20 @@ enum muslin_status_code {
     MUSLIN_ERR_SHAPE = 26,           /* no such shape: corners missing, edges that cross, an impossible angle or arc */
     MUSLIN_ERR_NOT_TILED = 27,       /* the pieces leave a gap in the outline, overlap, or stick out */
     MUSLIN_ERR_WORK_LIMIT = 28,      /* the work, or what is stored, would be more than the caller allows */
-    MUSLIN_ERR_FOREIGN = 29          /* an id of another quilt, of another sort, or of nothing */
+    MUSLIN_ERR_FOREIGN = 29,         /* an id of another quilt, of another sort, or of nothing */
+    MUSLIN_ERR_STOPPED = 30          /* the caller's progress call ended it before there was an answer */
 };
 
 /* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example:
- * muslin_status_count() gives MUSLIN_ERR_FOREIGN + 1. Since 0.1. */
+ * muslin_status_count() gives MUSLIN_ERR_STOPPED + 1. Since 1.0. */
 MUSLIN_API int32_t muslin_status_count(void);
 
 /* The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number outside
- * the list. Never null. Constant time. Example: muslin_status_name(MUSLIN_ERR_RANGE). Since 0.1. */
+ * the list. Never null. Constant time. Example: muslin_status_name(MUSLIN_ERR_RANGE). Since 1.0. */
 MUSLIN_API const char *muslin_status_name(muslin_status status);
 
 /* One plain English sentence on what the status means and what to do. Its wording may improve between versions; match
- * on the number. Never null. Constant time. Example: puts(muslin_status_sentence(MUSLIN_ERR_NULL)). Since 0.1. */
+ * on the number. Never null. Constant time. Example: puts(muslin_status_sentence(MUSLIN_ERR_NULL)). Since 1.0. */
 MUSLIN_API const char *muslin_status_sentence(muslin_status status);
 
 /* ---- arguments and problems ------------------------------------------------------------------------------------ */
@@ -366,11 +380,11 @@ enum muslin_argument {
 };
 
 /* How many arguments this library can name, numbered 0 .. count - 1. Constant time. Example:
- * for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_words(i)). Since 0.1. */
+ * for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_words(i)). Since 1.0. */
 MUSLIN_API int32_t muslin_argument_count(void);
 
 /* The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the list.
- * Never null. Constant time. Example: muslin_argument_words(MUSLIN_ARG_SEAM_ALLOWANCE). Since 0.1. */
+ * Never null. Constant time. Example: muslin_argument_words(MUSLIN_ARG_SEAM_ALLOWANCE). Since 1.0. */
 MUSLIN_API const char *muslin_argument_words(int32_t argument);
 
 /* What went wrong and where. Optional in every call that takes it: pass null. One that is given must have its `size`
@@ -385,16 +399,21 @@ struct muslin_problem {
     int32_t status;   /* the status that the call returned */
     int32_t argument; /* one of enum muslin_argument */
     int64_t at;       /* byte offset in the text, or the number of the row, at which it was found; else 0 */
-    int64_t length;   /* bytes of text concerned, else 0 */
+    int64_t bytes;    /* bytes of text concerned, else 0 */
     int64_t value;    /* the offending value: ticks, count, ppm or choice, as its argument is measured */
     int64_t limit;    /* the limit it broke, in the same unit; 0 where there is none */
     char text[200];   /* one sentence naming argument, value and limit; always terminated */
 };
+/* Nothing is wrong yet. */
 #define MUSLIN_PROBLEM_INIT { sizeof(struct muslin_problem), 0, 0, 0, 0, 0, 0, 0, "" }
+/* Writes the values above to the first `size` bytes of *problem. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Constant
+ * time. Example: muslin_problem_init(&problem, sizeof problem). Since 1.0. */
+MUSLIN_API muslin_status muslin_problem_init(struct muslin_problem *problem, uint32_t size);
 
 /* ---- warnings -------------------------------------------------------------------------------------------------- */
 
-/* A result is right and still deserves a word. Results carry a `warnings` member: a sum of these. */
+/* A result is right and still deserves a word. Results carry a `warnings` member: a sum of these. Bit 31 of each such
+ * member is kept free: should the others ever run out, it will say that more stands in a later member. */
 enum muslin_warning {
     MUSLIN_WARN_NO_SLACK = 1 << 0,        /* a yield stands exactly on its edge: any shorter and a piece is lost */
     MUSLIN_WARN_MIXED_WASH = 1 << 1,      /* washed and unwashed fabric meet in one top */
@@ -415,16 +434,16 @@ enum muslin_warning {
 };
 
 /* How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. Constant time. Example: 1u <<
- * (muslin_warning_count() - 1) gives MUSLIN_WARN_LONGER_THAN_WIDTH. Since 0.1. */
+ * (muslin_warning_count() - 1) gives MUSLIN_WARN_LONGER_THAN_WIDTH. Since 1.0. */
 MUSLIN_API int32_t muslin_warning_count(void);
 
 /* The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything that
  * is not exactly one known bit. Never null. Constant time. Example: muslin_warning_name(MUSLIN_WARN_NO_SLACK).
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API const char *muslin_warning_name(uint32_t warning);
 
 /* One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Never null.
- * Constant time. Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). Since 0.1. */
+ * Constant time. Example: puts(muslin_warning_sentence(MUSLIN_WARN_NO_SLACK)). Since 1.0. */
 MUSLIN_API const char *muslin_warning_sentence(uint32_t warning);
 
 /* ---- constants ------------------------------------------------------------------------------------------------- */
@@ -435,30 +454,40 @@ MUSLIN_API const char *muslin_warning_sentence(uint32_t warning);
  * order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for MUSLIN_SIZE_MAX; it is ""
  * and the value 0 for a place that is none. Never null. Constant time. Example: for (int32_t i = 0; i <
  * muslin_constant_count(); i++) puts(muslin_constant_name(i)). Example: where the name is "TICKS_PER_INCH",
- * muslin_constant_value(i) gives 8128. Since 0.1 all. */
+ * muslin_constant_value(i) gives 8128. Since 1.0 all. */
 MUSLIN_API int32_t muslin_constant_count(void);
 MUSLIN_API const char *muslin_constant_name(int32_t index);
 MUSLIN_API int64_t muslin_constant_value(int32_t index);
 
 /* ---- allocator ------------------------------------------------------------------------------------------------- */
 
-/* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers.
- * `alloc` and `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are
- * never 0; old sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and
- * nothing ever asks for more. What is made from one quilt uses that quilt's allocator: who solves and plans one quilt
- * in several threads at a time gives it an allocator that can be called from all of them, as that of the C library
- * can. */
+/* Where handles get their memory. This struct is frozen: it alone has no size member and holds pointers. `alloc` and
+ * `realloc` return null when they cannot serve, and a block that failed to grow is as it was. Sizes are never 0; old
+ * sizes are told; what `realloc` and `free` get is never null. Blocks begin at a multiple of 8 bytes, and nothing ever
+ * asks for more. What is made from one quilt uses that quilt's allocator, if none is given: who solves and plans one
+ * quilt in several threads at a time gives it an allocator that can be called from all of them, as that of the C
+ * library can. */
 struct muslin_allocator {
-    void *(*alloc)(void *context, size_t size);
-    void *(*realloc)(void *context, void *block, size_t old_size, size_t size);
-    void (*free)(void *context, void *block, size_t size);
-    void *context;
+    void *(*alloc)(void *context, size_t size);                                 /* a new block */
+    void *(*realloc)(void *context, void *block, size_t old_size, size_t size); /* the same, of another size */
+    void (*free)(void *context, void *block, size_t size);                      /* gives a block back */
+    void *context;                                                              /* given to all three */
 };
 
 /* Fills *out with the allocator of the C library (malloc, realloc, free). It lives in an object file of its own, so a
  * program that never calls it links without libc. MUSLIN_ERR_NULL: out is null. Constant time.
- * Example: struct muslin_allocator a; muslin_allocator_libc(&a). Since 0.1. */
+ * Example: struct muslin_allocator a; muslin_allocator_libc(&a). Since 1.0. */
 MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
+
+/* ---- progress -------------------------------------------------------------------------------------------------- */
+
+/* How a search stands: told from its first answer on, after so many steps each time, never by a clock, so that the same
+ * request tells the same on every machine. `work` is the steps taken, `best` the best answer so far and `bound` what no
+ * answer is below, as the call says. Returns 0 to go on. Anything else ends the search there as its work limit would:
+ * the best answer so far stands, the call succeeds and tells no more; a check, which has no half answer, fails with
+ * MUSLIN_ERR_STOPPED. Null: nobody is told. `context` is the caller's own and not looked at. It is called in the
+ * thread of the call, and may ask anything of the library but of what is being made. */
+typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 
 #ifdef __cplusplus
 }

@@ -10,18 +10,18 @@
  * Every call
  *   Units       Lengths are ticks, 0 .. MUSLIN_SIZE_MAX unless a member says otherwise; counts 0 .. MUSLIN_COUNT_MAX.
  *               Across is from selvage to selvage, along is with the selvage. Sizes of pieces are cut sizes.
- *   The list    `n` rows of muslin_cutlist_piece_spec at stride row_size, n 0 .. MUSLIN_CUTLIST_ROWS_MAX; with n = 0
- *   rows may be
- *               null. A row of count 0 asks for nothing and is never too large. Where strips come from pieces of
- *               stock, the order of the rows matters: it is the order of cutting.
+ *   The list    `n` rows of muslin_cutlist_piece_spec in `pieces` at stride piece_size, n 0 ..
+ *               MUSLIN_CUTLIST_ROWS_MAX; with n = 0 pieces may be null. A row of count 0 asks for nothing and is never
+ *               too large. Where strips come from pieces of stock, the order of the rows matters: it is the order of
+ *               cutting.
  *   Turning     A piece lies turned a quarter only if its row has MUSLIN_CUTLIST_PIECE_MAY_TURN and the print is
  *               MUSLIN_PRINT_NONE, and all pieces of a row lie alike: the way that takes less, and the way they are
  *               listed where both take the same.
- *   Statuses    MUSLIN_ERR_NULL: rows, a spec or an output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS: a
- *               struct breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range; the problem names it.
- *               MUSLIN_ERR_CHOICE: a member that is none of its enum. MUSLIN_ERR_NO_YIELD: not one piece of a row fits
- *               (problem: the row in `at`, the side that is too short and the least that would do). What else a call
- *               can return stands with it.
+ *   Statuses    MUSLIN_ERR_NULL: pieces, a spec or an output is missing. MUSLIN_ERR_STRUCT_SIZE, _STRUCT_TAIL, _FLAGS:
+ *               a struct breaks the rules of base.h. MUSLIN_ERR_RANGE: an input outside its range; the problem names
+ *               it. MUSLIN_ERR_CHOICE: a member that is none of its enum. MUSLIN_ERR_NO_YIELD: not one piece of a row
+ *               fits (problem: the row in `at`, the side that is too short and the least that would do). What else a
+ *               call can return stands with it.
  *   Slack       narrower_by and shorter_by are the most that keeps the answer, whatever then changes inside it, even
  *               the way in which pieces lie: one tick more and it costs cloth or stock. Those as cut keep the cutting
  *               too: the same strips, lying the same way, from the same pieces of stock; a strip may then give a piece
@@ -50,12 +50,12 @@ struct muslin_cutlist_piece_spec {
     uint32_t flags;         /* MUSLIN_CUTLIST_PIECE_MAY_TURN or 0 */
     muslin_len cut_width;   /* across the cloth, 1 or more */
     muslin_len cut_length;  /* along it, 1 or more */
-    int64_t count;
+    int64_t count;          /* wanted */
 };
 #define MUSLIN_CUTLIST_PIECE_MAY_TURN 1u /* these pieces may lie turned a quarter, where the print allows it */
 /* One piece that stays as it is listed; its size is still to be given. */
 #define MUSLIN_CUTLIST_PIECE_SPEC_INIT { sizeof(struct muslin_cutlist_piece_spec), 0, 0, 0, 1 }
-/* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutlist_piece_spec_init(struct muslin_cutlist_piece_spec *spec, uint32_t size);
 
 /* How one row is cut. */
@@ -89,14 +89,14 @@ struct muslin_cutlist_spec {
 };
 /* 40 in usable, nothing lost, no direction. */
 #define MUSLIN_CUTLIST_SPEC_INIT { sizeof(struct muslin_cutlist_spec), 0, 325120, 0, 0, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutlist_spec_init(struct muslin_cutlist_spec *spec, uint32_t size);
 
 struct muslin_cutlist_yardage {
     uint32_t size;
     uint32_t flags;
     int64_t pieces;              /* of the whole list */
-    int64_t strips;
+    int64_t strips;              /* of all rows */
     int64_t spare_pieces;        /* that the last strips of all rows could still give */
     muslin_len cloth_length;     /* the strips one behind the other, plus straightening */
     muslin_len area_bound;       /* a bound only: the pieces' area over the usable width, up to a tick; no plan needs
@@ -114,19 +114,19 @@ struct muslin_cutlist_yardage {
  * of the answer, not of a yield: a strip may give a piece less where the number of strips stays. MUSLIN_ERR_NO_YIELD
  * names MUSLIN_ARG_USABLE_WIDTH; MUSLIN_ERR_OVERFLOW when the cloth would be longer than MUSLIN_LENGTH_MAX. Source: 52
  * 4-inch and 20 3-inch squares (public forum). Example: 52 squares of 4 in and 20 of 3 in at 44 in usable: 5 strips and
- * 2, 26 in; 8 in wider saves 4 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_from_yardage(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
+ * 2, 26 in; 8 in wider saves 4 in. Since 1.0. */
+MUSLIN_API muslin_status muslin_cutlist_from_yardage(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size,
                                                      size_t n, const struct muslin_cutlist_spec *spec,
                                                      struct muslin_cutlist_yardage *out,
                                                      struct muslin_problem *problem);
 
-/* How each row is cut then (ask-then-fill): n rows in the order of the list. `found_size` is the caller's sizeof of one
- * of them. MUSLIN_ERR_BUFFER when they do not fit; the others as above. Source: Start quilting, lesson two (M. Hohn).
- * Example: 112 pieces of 7 3/4 x 3 7/8 in at 42 in usable: 5 a strip, 23 strips. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_yardage_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
+/* How each row is cut then (ask-then-fill): n rows in the order of the list. MUSLIN_ERR_BUFFER when they do not fit;
+ * the others as above. Source: Start quilting, lesson two (M. Hohn). Example: 112 pieces of 7 3/4 x 3 7/8 in at 42 in
+ * usable: 5 a strip, 23 strips. Since 1.0. */
+MUSLIN_API muslin_status muslin_cutlist_yardage_rows(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size,
                                                      size_t n, const struct muslin_cutlist_spec *spec,
-                                                     struct muslin_cutlist_row *found, size_t found_size,
-                                                     size_t capacity, size_t *count, struct muslin_problem *problem);
+                                                     struct muslin_cutlist_row *rows, size_t row_size, size_t capacity,
+                                                     size_t *count, struct muslin_problem *problem);
 
 /* ---- from pieces of stock -------------------------------------------------------------------------------------- */
 
@@ -160,17 +160,17 @@ struct muslin_cutlist_stock {
  * the other point of pinked edges, or to square the ends, state what is left. MUSLIN_ERR_NO_YIELD names
  * MUSLIN_ARG_USABLE_WIDTH or MUSLIN_ARG_CLOTH_LENGTH, for the piece as it is listed. Source: Cutting up a 10 inch
  * square (teacher's blog) for one size; common practice, no source, for several. Example: 80 strips of 22 x 2 1/2 in
- * from fat quarters 18 x 22 in: 12 fat quarters. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
+ * from fat quarters 18 x 22 in: 12 fat quarters. Since 1.0. */
+MUSLIN_API muslin_status muslin_cutlist_from_stock(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size,
                                                    size_t n, const struct muslin_stock_spec *stock,
                                                    struct muslin_cutlist_stock *out, struct muslin_problem *problem);
 
-/* How each row is cut then (ask-then-fill): n rows in the order of the list. `found_size` is the caller's sizeof of one
- * of them. MUSLIN_ERR_BUFFER when they do not fit; the others as above. Source: as above. Example: 9 squares of 5 in,
- * then 20 of 2 1/2 in, from squares of 10 in: the small ones come from the third and fourth. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_stock_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
+/* How each row is cut then (ask-then-fill): n rows in the order of the list. MUSLIN_ERR_BUFFER when they do not fit;
+ * the others as above. Source: as above. Example: 9 squares of 5 in, then 20 of 2 1/2 in, from squares of 10 in: the
+ * small ones come from the third and fourth. Since 1.0. */
+MUSLIN_API muslin_status muslin_cutlist_stock_rows(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size,
                                                    size_t n, const struct muslin_stock_spec *stock,
-                                                   struct muslin_cutlist_row *found, size_t found_size, size_t capacity,
+                                                   struct muslin_cutlist_row *rows, size_t row_size, size_t capacity,
                                                    size_t *count, struct muslin_problem *problem);
 
 /* Strips of one row that come from one piece of stock, or from several that are cut alike. */
@@ -185,18 +185,17 @@ struct muslin_cutlist_part {
 };
 /* Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
  * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and from
- * the last. `found_size` is the caller's sizeof of one of them. MUSLIN_ERR_BUFFER when they do not fit; the others as
- * above. Source: as above. Example: 14 squares of 5 in from fat quarters 18 x 20 in: 3 strips from the first, 1 from
- * the second. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_stock_parts(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
+ * the last. MUSLIN_ERR_BUFFER when they do not fit; the others as above. Source: as above. Example: 14 squares of 5 in
+ * from fat quarters 18 x 20 in: 3 strips from the first, 1 from the second. Since 1.0. */
+MUSLIN_API muslin_status muslin_cutlist_stock_parts(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size,
                                                     size_t n, const struct muslin_stock_spec *stock,
-                                                    struct muslin_cutlist_part *found, size_t found_size,
-                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
+                                                    struct muslin_cutlist_part *rows, size_t row_size, size_t capacity,
+                                                    size_t *count, struct muslin_problem *problem);
 
-struct muslin_cutlist_sets {
+struct muslin_cutlist_lists {
     uint32_t size;
     uint32_t flags;
-    int64_t sets;                /* whole lists that the stock in hand gives */
+    int64_t lists;               /* whole lists that the stock in hand gives */
     int64_t stock_used;          /* pieces of stock for them */
     int64_t stock_left;          /* in hand and not touched */
     int64_t stock_for_one_more;  /* pieces of stock to add for one list more */
@@ -212,20 +211,21 @@ struct muslin_cutlist_sets {
  * taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list. No list is an
  * answer, not an error. MUSLIN_ERR_RANGE for the number of pieces also when the list asks for nothing;
  * MUSLIN_ERR_OVERFLOW when there are more than MUSLIN_COUNT_MAX lists. Source: geometry. Example: 4 squares of 5 in and
- * 4 of 2 1/2 in from 10 squares of 10 in: 8 times. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_sets_from_stock(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
-                                                        size_t n, const struct muslin_stock_spec *stock,
-                                                        struct muslin_cutlist_sets *out,
-                                                        struct muslin_problem *problem);
+ * 4 of 2 1/2 in from 10 squares of 10 in: 8 times. Since 1.0. */
+MUSLIN_API muslin_status muslin_cutlist_lists_from_stock(const struct muslin_cutlist_piece_spec *pieces,
+                                                         size_t piece_size, size_t n,
+                                                         const struct muslin_stock_spec *stock,
+                                                         struct muslin_cutlist_lists *out,
+                                                         struct muslin_problem *problem);
 
 /* How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
- * another way than for one list. `found_size` is the caller's sizeof of one of them. MUSLIN_ERR_BUFFER when they do not
- * fit; the others as above. Source: geometry. Example: 24 pieces of 8 1/2 x 4 1/2 in that may turn, from a cloth 40 x
- * 72 in: twice, 6 strips of 8 1/2 in. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_sets_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
-                                                  size_t n, const struct muslin_stock_spec *stock,
-                                                  struct muslin_cutlist_row *found, size_t found_size, size_t capacity,
-                                                  size_t *count, struct muslin_problem *problem);
+ * another way than for one list. MUSLIN_ERR_BUFFER when they do not fit; the others as above. Source: geometry.
+ * Example: 24 pieces of 8 1/2 x 4 1/2 in that may turn, from a cloth 40 x 72 in: twice, 6 strips of 8 1/2 in. Since
+ * 1.0. */
+MUSLIN_API muslin_status muslin_cutlist_lists_rows(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size,
+                                                   size_t n, const struct muslin_stock_spec *stock,
+                                                   struct muslin_cutlist_row *rows, size_t row_size, size_t capacity,
+                                                   size_t *count, struct muslin_problem *problem);
 
 /* ---- one stock for another ------------------------------------------------------------------------------------- */
 
@@ -262,8 +262,8 @@ struct muslin_substitution {
  * MUSLIN_CUTLIST_PIECE_MAY_TURN in its flags. MUSLIN_ERR_OVERFLOW as with yardage. Source: geometry. Example: 80 strips
  * of 22 x 2 1/2 in from 20 fat quarters 18 x 22 in of 8 prints: 12 fat quarters, 8 fabrics, 1 or 2 of each. Example: 60
  * pieces of 2 1/2 x 4 1/2 in from squares of 10 in: 8 squares, 15 strips of 4 pieces, and a strip more of 4 from the
- * last. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutlist_substitute(const struct muslin_cutlist_piece_spec *rows, size_t row_size,
+ * last. Since 1.0. */
+MUSLIN_API muslin_status muslin_cutlist_substitute(const struct muslin_cutlist_piece_spec *pieces, size_t piece_size,
                                                    size_t n, const struct muslin_stock_spec *stock, int64_t prints,
                                                    struct muslin_substitution *out, struct muslin_problem *problem);
 

@@ -25,6 +25,7 @@
  *   Rows        Arrays have a stride, row_size; n = 0 allows null. Ask-then-fill where rows come out: capacity 0 asks.
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
+ *   Threads     A plan may be read from many threads at a time by calls that do not allocate.
  */
 #ifndef MUSLIN_CUTPLAN_H
 #define MUSLIN_CUTPLAN_H
@@ -41,6 +42,7 @@ struct muslin_cutplan; /* opaque */
 
 /* The most rows of a request, and pieces of one row. */
 #define MUSLIN_CUTPLAN_ROWS_MAX 4096
+/* The most pieces that one row can want. */
 #define MUSLIN_CUTPLAN_COUNT_MAX 1000000
 
 enum muslin_blank_kind {
@@ -71,7 +73,7 @@ struct muslin_blank_spec {
 };
 /* One piece that stays as it is listed; its size is still to be given. */
 #define MUSLIN_BLANK_SPEC_INIT { sizeof(struct muslin_blank_spec), 0, 0, 0, 1, 0, 0, 0, 1, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_blank_spec_init(struct muslin_blank_spec *spec, uint32_t size);
 
 struct muslin_cutplan_stock_spec {
@@ -85,7 +87,7 @@ struct muslin_cutplan_stock_spec {
 };
 /* A fat quarter, 21 x 18 in, any number, each at 1. */
 #define MUSLIN_CUTPLAN_STOCK_SPEC_INIT { sizeof(struct muslin_cutplan_stock_spec), 0, 170688, 146304, 2147483647, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_stock_spec_init(struct muslin_cutplan_stock_spec *spec, uint32_t size);
 
 #define MUSLIN_CUTPLAN_NO_PANELS 1u       /* lengthwise pieces get strips as high as they are long, side by side */
@@ -115,7 +117,7 @@ struct muslin_cutplan_spec {
                                   of JOINED pieces are not cross-cut and take no more */
     int64_t resquare_every;    /* 1 or more with a loss, else 0 */
     muslin_len straightening;  /* taken off the bolt, or the length of each piece of stock, once */
-    int64_t spare;             /* more pieces of each size than all rows of it want; none of JOINED ones */
+    int64_t spare_pieces;      /* more pieces of each size than all rows of it want; none of JOINED ones */
     int64_t work_limit;        /* steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a
                                   second. 0: only first plans */
     int32_t print;             /* enum muslin_print: with a direction no piece is turned */
@@ -123,37 +125,32 @@ struct muslin_cutplan_spec {
 };
 /* A bolt of 40 in without direction, nothing lost, no spare pieces, 400 million steps. */
 #define MUSLIN_CUTPLAN_SPEC_INIT { sizeof(struct muslin_cutplan_spec), 0, 325120, 0, 0, 0, 0, 0, 400000000, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_spec_init(struct muslin_cutplan_spec *spec, uint32_t size);
 
-/* Told now and then, from the first plan on, how the search stands: steps taken, the best plan so far and the bound,
- * both as `cost` in the totals; when JOINED strips get other lengths the bound begins anew. Returns 0 to go on;
- * anything else ends the search with what it has. */
-typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
-
 /* A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
- * muslin_cutplan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` may be
- * null. The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
- * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not higher than
- * the strip. JOINED pieces become whole strips and one shorter one, from stock as long as its longest room at their
- * height; the one piece of a row with a least_part, from a bolt, gets other lengths where what the plan leaves over, up
- * to 16 strips of that, makes whole ones needless: then a plan is sought for these, and so on while it gets shorter
- * (not with OWN_STRIPS, STACKED or FOLDED). The first search has half of the work limit then, and each one after it
- * part of what is left, one in n + 1 with n such rows. First cuts run along the length of stock only where each piece
- * of the request may lie either way: MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE
- * pieces from stock lie in strips as high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE,
- * _CHOICE, _FLAGS: a member outside its range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth
- * in each way that it may lie; the problem names the side and the room for it, and in `at` its row, from 0.
- * MUSLIN_ERR_NOT_ENOUGH: the stock in hand does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set;
- * MUSLIN_ERR_WORK_LIMIT: no plan from stock was found, and it was not shown that there is none; of both, rows being
- * made from the highest pieces down, the problem says at which row it ends, how many pieces that wants, and for how
- * many of them there is a plan. MUSLIN_ERR_OVERFLOW: all pieces one above the other, or each from a piece of the
- * dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would. MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB, 8 more
- * where a least_part is heeded, and 2 KiB for each row; time follows the work limit, up to five times that where stock
- * does not suffice: about a hundred looks at parts of the request, each a 32nd of the limit; and half as much again
- * each where up to 16 pieces are dealt out in every way. Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello
- * and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6
- * and 8 of 9 1/2 at 40 in usable: 60 in, proven. Since 0.1. */
+ * muslin_cutplan_stock_spec. Allocator null: the usual one is not linked in, so MUSLIN_ERR_NULL. `progress` is told
+ * both as `cost` in the totals; when JOINED strips get other lengths the bound begins anew. The plan is valid from the
+ * first moments on and gets better until it is proven, the work limit is reached or progress says so; what then is
+ * known stands in the totals. Blanks lie in their narrowest way that is not higher than the strip. JOINED pieces become
+ * whole strips and one shorter one, from stock as long as its longest room at their height; the one piece of a row with
+ * a least_part, from a bolt, gets other lengths where what the plan leaves over, up to 16 strips of that, makes whole
+ * ones needless: then a plan is sought for these, and so on while it gets shorter (not with OWN_STRIPS, STACKED or
+ * FOLDED). The first search has half of the work limit then, and each one after it part of what is left, one in n + 1
+ * with n such rows. First cuts run along the length of stock only where each piece of the request may lie either way:
+ * MAY_TURN, a square, JOINED or SLOPED, and no direction of the print. LENGTHWISE pieces from stock lie in strips as
+ * high as they are long. Nothing wanted is a plan of nothing. MUSLIN_ERR_RANGE, _CHOICE, _FLAGS: a member outside its
+ * range, choices or kind. MUSLIN_ERR_NO_YIELD: a piece is larger than the cloth in each way that it may lie; the
+ * problem names the side and the room for it, and in `at` its row, from 0. MUSLIN_ERR_NOT_ENOUGH: the stock in hand
+ * does not suffice, and MUSLIN_CUTPLAN_BY_PRIORITY is not set; MUSLIN_ERR_WORK_LIMIT: no plan from stock was found, and
+ * it was not shown that there is none; of both, rows being made from the highest pieces down, the problem says at which
+ * row it ends, how many pieces that wants, and for how many of them there is a plan. MUSLIN_ERR_OVERFLOW: all pieces
+ * one above the other, or each from a piece of the dearest stock, would pass MUSLIN_LENGTH_MAX, or the waste would.
+ * MUSLIN_ERR_NO_MEMORY. Memory: up to 16 MiB, 8 more where a least_part is heeded, and 2 KiB for each row; time follows
+ * the work limit, up to five times that where stock does not suffice: about a hundred looks at parts of the request,
+ * each a 32nd of the limit; and half as much again each where up to 16 pieces are dealt out in every way. Source:
+ * Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and Righini 2008 for strips
+ * by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in, proven. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec *spec,
                                                const struct muslin_blank_spec *pieces, size_t row_size, size_t n,
                                                const struct muslin_cutplan_stock_spec *stock, size_t stock_size,
@@ -161,7 +158,7 @@ MUSLIN_API muslin_status muslin_cutplan_create(const struct muslin_cutplan_spec 
                                                muslin_progress progress, void *context,
                                                struct muslin_cutplan **out, struct muslin_problem *problem);
 
-/* Gives the plan's memory back; null is fine. Example: muslin_cutplan_free(plan). Since 0.1. */
+/* Gives the plan's memory back; null is fine. Constant time. Example: muslin_cutplan_free(plan). Since 1.0. */
 MUSLIN_API void muslin_cutplan_free(struct muslin_cutplan *plan);
 
 /* ---- the plan -------------------------------------------------------------------------------------------------- */
@@ -185,7 +182,7 @@ struct muslin_cutplan_total {
                                  one that is too many, too */
     int64_t missing;          /* with MUSLIN_CUTPLAN_BY_PRIORITY: pieces left out */
     int64_t strips;           /* cut right across, panels among them, those within panels and stock too */
-    int64_t panels;
+    int64_t panels;           /* of those, panels */
     int64_t heights;          /* different strip heights */
     int64_t cuts;             /* right across, slits, left ends squared, cross-cuts and trims; an edge that is there
                                  already is none, nor is straightening */
@@ -211,7 +208,7 @@ struct muslin_cutplan_total {
     int32_t pad;
 };
 /* Length or cost, the bound and counts. Constant time. Example: proven = 1: no plan of two stages is shorter. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_totals(const struct muslin_cutplan *plan, struct muslin_cutplan_total *out,
                                                struct muslin_problem *problem);
 
@@ -230,7 +227,7 @@ struct muslin_cutplan_strip {
     int64_t holder;           /* SLIT and WITHIN: the row of the panel or piece of stock; else -1 */
     int64_t stock;            /* STOCK: the row of the request; else -1 */
     int64_t first_place;      /* its pieces: rows of muslin_cutplan_places() */
-    int64_t places;
+    int64_t places;           /* how many */
     muslin_len x;             /* lower left corner of the first: from the left selvage (FOLDED: that of both layers) or
                                  the holder's left edge, */
     muslin_len y;             /* and from the straightened end of the bolt or the holder's lower edge; STOCK: 0 */
@@ -244,7 +241,7 @@ struct muslin_cutplan_strip {
 };
 /* The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together; what a
  * panel or piece of stock holds follows it. Time follows the strips. Example: two strips of 9 1/2 in, then five of 6
- * in, then two of 5 1/2. Since 0.1. */
+ * in, then two of 5 1/2. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_strips(const struct muslin_cutplan *plan, struct muslin_cutplan_strip *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
@@ -268,7 +265,7 @@ struct muslin_cutplan_place {
 };
 /* What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over. Rows
  * that want one size get its pieces one row after the other. Time follows the places. Example: a strip of 6 in: three
- * pieces of 6 in, then four of 5 1/2 in, trimmed. Since 0.1. */
+ * pieces of 6 in, then four of 5 1/2 in, trimmed. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_places(const struct muslin_cutplan *plan, struct muslin_cutplan_place *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
@@ -296,7 +293,7 @@ struct muslin_cutplan_blank {
  * millions can be had a page at a time; MUSLIN_ERR_BUFFER is never returned. A piece of stock lies as its row says,
  * also where first cuts run along it: then its strips stand upright. MUSLIN_ERR_RANGE: `first` not in 0 .. the number
  * of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds. Example: the third
- * square of 5 in of a strip: x = 10 in. Since 0.1. */
+ * square of 5 in of a strip: x = 10 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_blanks(const struct muslin_cutplan *plan, int64_t first,
                                                struct muslin_cutplan_blank *rows, size_t row_size, size_t capacity,
                                                size_t *count, struct muslin_problem *problem);
@@ -306,7 +303,7 @@ struct muslin_cutplan_left_over {
     uint32_t flags;
     int64_t strip;       /* row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock
                             that it is the rest of, the slit pieces that it lies above */
-    int64_t count;
+    int64_t count;       /* so many alike */
     muslin_len x;        /* its lower left corner, from that row's */
     muslin_len y;
     muslin_len width;    /* without end_loss; at the fold of FOLDED cloth unfolded, twice as wide */
@@ -315,7 +312,7 @@ struct muslin_cutplan_left_over {
 /* Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the rest
  * of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth one layer
  * beside a JOINED strip that goes round the fold and is not whole. Other trims along pieces are waste and are not
- * listed. Time: strips and places. Example: five squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. Since 0.1. */
+ * listed. Time: strips and places. Example: five squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_left_overs(const struct muslin_cutplan *plan, muslin_len least_side,
                                                    struct muslin_cutplan_left_over *rows, size_t row_size,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
@@ -330,7 +327,7 @@ struct muslin_cutplan_piece {
                             size where it is the last row that gets some; of JOINED strips */
 };
 /* What becomes of each row of pieces. Time: rows squared. Example: 100 squares, of which the stock gives 64. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct muslin_cutplan_piece *rows,
                                                size_t row_size, size_t capacity, size_t *count,
                                                struct muslin_problem *problem);
@@ -343,7 +340,7 @@ struct muslin_cutplan_stock_used {
     int64_t cost;        /* of those */
 };
 /* How many of each row of stock are used; no rows from a bolt. Time: rows x strips. Example: 7 fat quarters at 3 cost
- * 21. Since 0.1. */
+ * 21. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct muslin_cutplan_stock_used *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -353,7 +350,7 @@ MUSLIN_API muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan,
 struct muslin_cutplan_width {
     uint32_t size;
     uint32_t flags;
-    muslin_len usable_width;
+    muslin_len usable_width;  /* of the cloth */
     muslin_len cloth_length;  /* straightening included; 0 where a piece does not fit */
     int64_t least;            /* bound, without straightening */
     int32_t proven;           /* 1 when the length without straightening is the bound */
@@ -361,17 +358,19 @@ struct muslin_cutplan_width {
 };
 /* The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose cloth
  * differs. A plan at one width is also one at all wider, so lengths never rise from row to row. The work limit holds
- * for each. MUSLIN_ERR_CHOICE: a plan from stock. MUSLIN_ERR_RANGE: widths below 1, most below least; `widths` outside
- * 2 .. 1000, or not 1 where least is most. MUSLIN_ERR_OVERFLOW, _NO_MEMORY: as muslin_cutplan_create(). Capacity 0 asks
- * and searches nothing. Example: 40, 41, 42, 43 and 44 in: widths = 5. Since 0.1. */
+ * for each; `progress` is told as for a plan, beginning anew with each width, and when it ends the search, the widths
+ * that follow get their first plan only. MUSLIN_ERR_CHOICE: a plan from stock. MUSLIN_ERR_RANGE: widths below 1, most
+ * below least; `widths` outside 2 .. 1000, or not 1 where least is most. MUSLIN_ERR_OVERFLOW, _NO_MEMORY: as
+ * muslin_cutplan_create(). Capacity 0 asks and searches nothing. Time: that of a plan for each width.
+ * Example: 40, 41, 42, 43 and 44 in: widths = 5. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_len least_width,
-                                               muslin_len most_width, int64_t widths, struct muslin_cutplan_width *rows,
-                                               size_t row_size, size_t capacity, size_t *count,
-                                               struct muslin_problem *problem);
+                                               muslin_len most_width, int64_t widths, muslin_progress progress,
+                                               void *context, struct muslin_cutplan_width *rows, size_t row_size,
+                                               size_t capacity, size_t *count, struct muslin_problem *problem);
 
 /* The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece. A bolt
  * narrower than that needs another plan, see above; of nothing 0. MUSLIN_ERR_CHOICE: a plan from stock. Time follows
- * the strips. Example: usable_width less the end of the fullest strip. Since 0.1. */
+ * the strips. Example: usable_width less the end of the fullest strip. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_narrowest(const struct muslin_cutplan *plan, muslin_len *width,
                                                   struct muslin_problem *problem);
 
@@ -385,8 +384,8 @@ struct muslin_cutplan_size {
                             one where it goes round the fold */
     muslin_len taken;    /* of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is
                             given with its longer side across */
-    muslin_len height;
-    muslin_len run_in;
+    muslin_len height;   /* of strip that it needs */
+    muslin_len run_in;   /* as in struct muslin_blank_spec */
     int32_t may_turn;    /* 1: may lie turned */
     int32_t slit;        /* 1: may be slit from a panel, and is cut from no strip within one */
     int32_t level;       /* 1: only in strips of just its height */
@@ -395,7 +394,7 @@ struct muslin_cutplan_size {
     muslin_len turned_height; /* then; else 0 */
 };
 /* What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what is
- * missing left out. Time follows the sizes. Example: two rows of 5 x 5 in are one. Since 0.1. */
+ * missing left out. Time follows the sizes. Example: two rows of 5 x 5 in are one. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_sizes(const struct muslin_cutplan *plan, struct muslin_cutplan_size *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -411,7 +410,7 @@ struct muslin_cutplan_way {
     int32_t turned;      /* 1 when first cuts run along the length of the stock */
 };
 /* The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high. Strips need only be
- * as high as a size is. Time follows the ways. Example: of three square sizes three. Since 0.1. */
+ * as high as a size is. Time follows the ways. Example: of three square sizes three. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_ways(const struct muslin_cutplan *plan, struct muslin_cutplan_way *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
@@ -424,8 +423,8 @@ struct muslin_cutplan_case {
     int64_t worths;      /* row whose worths prove its bound: itself, or one that it is a part of */
     int64_t least;       /* bound of this case by those, before its parts are looked at */
     int64_t wanted;      /* what sets this case apart (not of the whole): `wanted` of the ways first_way .. last_way */
-    int64_t first_way;
-    int64_t last_way;
+    int64_t first_way;   /* rows of muslin_cutplan_ways() */
+    int64_t last_way;    /* ... up to and with this one */
     int64_t plan_size;   /* -1: so many strips, panels or pieces of stock; else so many of this size in them, and
                             first_way = last_way */
     int64_t packed_way;  /* -1, or a way that is one strip: nothing is of this case, because the conditions on the way
@@ -435,7 +434,7 @@ struct muslin_cutplan_case {
 };
 /* Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack its
  * strips shows, or has a bound not below the plan's. Time follows the cases. Example: the whole, then at most 8 strips
- * of any height, then at least 9. Since 0.1. */
+ * of any height, then at least 9. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_cases(const struct muslin_cutplan *plan, struct muslin_cutplan_case *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
@@ -456,22 +455,13 @@ struct muslin_cutplan_worth {
  * where the plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is that, and
  * never more than the cost of the plan. *scale: worths are over it. MUSLIN_ERR_INDEX: no such case, or one without
  * worths of its own. Time follows the result. Example: a square of 5 1/2 in is worth 11/14 in of cloth at most, when
- * seven fit. Since 0.1. */
+ * seven fit. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_worths(const struct muslin_cutplan *plan, int64_t of_case,
                                                struct muslin_cutplan_worth *rows, size_t row_size, size_t capacity,
                                                size_t *count, int64_t *scale, struct muslin_problem *problem);
 
-struct muslin_cutplan_checked {
-    uint32_t size;
-    uint32_t flags;
-    int64_t cost;       /* of the plan, added up anew */
-    int64_t least;      /* the bound, proved anew */
-    int64_t cases;      /* cases looked at */
-    int64_t fault;      /* 0: all is well; else what is wrong first: enum muslin_cutplan_fault */
-    int64_t at;         /* the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of
-                           the strips, pieces laid or things as the search noted them */
-};
 enum muslin_cutplan_fault {
+    MUSLIN_CUTPLAN_FAULT_NONE = 0,     /* all is well */
     MUSLIN_CUTPLAN_FAULT_MISSING = 1,  /* fewer pieces of a size than are wanted */
     MUSLIN_CUTPLAN_FAULT_OVERFULL = 2, /* a strip holds more than its room, or pieces overlap */
     MUSLIN_CUTPLAN_FAULT_TOO_HIGH = 3, /* a piece is higher than its strip, or lies as it may not */
@@ -480,11 +470,25 @@ enum muslin_cutplan_fault {
     MUSLIN_CUTPLAN_FAULT_BOUND = 6,    /* worths do not prove what they are said to prove */
     MUSLIN_CUTPLAN_FAULT_STOCK = 7     /* more pieces of stock than there are */
 };
+
+struct muslin_cutplan_checked {
+    uint32_t size;
+    uint32_t flags;
+    int64_t cost;       /* of the plan, added up anew */
+    int64_t least;      /* the bound, proved anew */
+    int64_t cases;      /* cases looked at */
+    int32_t fault;      /* enum muslin_cutplan_fault: what is wrong first */
+    int32_t pad;
+    int64_t at;         /* the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of
+                           the strips, pieces laid or things as the search noted them */
+};
 /* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
- * search. Allocates with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than
- * 2^40 steps, or keep more than 2^20 sums at once. Time: cases x ways x what fits in a strip. Example: fault = 0 of
- * every plan that muslin_cutplan_create() makes. Since 0.1. */
-MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, struct muslin_cutplan_checked *out,
+ * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound. Allocates
+ * with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than 2^40 steps, or keep
+ * more than 2^20 sums at once. MUSLIN_ERR_STOPPED: `progress` ended it. Time: cases x ways x what fits in a strip.
+ * Example: fault = 0 of every plan that muslin_cutplan_create() makes. Since 1.0. */
+MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, muslin_progress progress,
+                                              void *context, struct muslin_cutplan_checked *out,
                                               struct muslin_problem *problem);
 
 #ifdef __cplusplus

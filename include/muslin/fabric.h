@@ -28,12 +28,12 @@ extern "C" {
 /* ---- width and length of cloth --------------------------------------------------------------------------------- */
 
 /* The careful planning figure for the usable width of quilting cotton, 40 in; sources use 40, 42 and 44. */
-#define MUSLIN_USABLE_WIDTH_USUAL 325120
+#define MUSLIN_USABLE_WIDTH_USUAL INT64_C(325120)
 
 /* Usable width from the labelled width (1 .. MUSLIN_SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down to a
  * tick. shrinkage 0 .. 999999 ppm. MUSLIN_ERR_RANGE for `selvage` also when two of them leave nothing. Source: ISO 5077
  * for what shrinkage is a share of (the size before washing); geometry. Example: 44 in labelled, 1/2 in selvages, no
- * shrinkage: 43 in. Since 0.1. */
+ * shrinkage: 43 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_fabric_usable_width(muslin_len labelled, muslin_len selvage, int32_t shrinkage,
                                                     muslin_len *out, struct muslin_problem *problem);
 
@@ -50,13 +50,13 @@ struct muslin_purchase_spec {
 /* In steps of 1/8 yd, no shrinkage, no extra. */
 #define MUSLIN_PURCHASE_SPEC_INIT { sizeof(struct muslin_purchase_spec), 0, 0, 0, 36576, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
- * muslin_purchase_spec_init(&buy, sizeof buy). Since 0.1. */
+ * muslin_purchase_spec_init(&buy, sizeof buy). Since 1.0. */
 MUSLIN_API muslin_status muslin_purchase_spec_init(struct muslin_purchase_spec *spec, uint32_t size);
 
 struct muslin_purchase {
     uint32_t size;
     uint32_t flags;
-    muslin_len needed;
+    muslin_len needed;       /* as asked */
     muslin_len unshrunk;     /* what shrinks to `needed`, up to a tick */
     muslin_len with_extra;   /* unshrunk plus the share, up to a tick, plus the fixed extra: the least to buy */
     muslin_len bought;       /* with_extra up to the step */
@@ -66,7 +66,7 @@ struct muslin_purchase {
 };
 /* From a length needed to a length bought. Shrinkage divides by 1 - p, it does not multiply by 1 + p. Source:
  * Mathematically challenged: 80 x 56 backing (public forum) for the step; geometry for the shrinkage. Example: 112 in
- * in steps of 1/8 yd: 25 steps, 3 1/8 yd, 1/2 in spare; 4 in less would save a step. Since 0.1. */
+ * in steps of 1/8 yd: 25 steps, 3 1/8 yd, 1/2 in spare; 4 in less would save a step. Since 1.0. */
 MUSLIN_API muslin_status muslin_fabric_purchase(const struct muslin_purchase_spec *spec, struct muslin_purchase *out,
                                                 struct muslin_problem *problem);
 
@@ -86,7 +86,7 @@ struct muslin_cloth_spec {
 /* 40 in x 1 yd, nothing lost; the piece is still to be given. */
 #define MUSLIN_CLOTH_SPEC_INIT { sizeof(struct muslin_cloth_spec), 0, 325120, 292608, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
- * muslin_cloth_spec_init(&cloth, sizeof cloth). Since 0.1. */
+ * muslin_cloth_spec_init(&cloth, sizeof cloth). Since 1.0. */
 MUSLIN_API muslin_status muslin_cloth_spec_init(struct muslin_cloth_spec *spec, uint32_t size);
 
 struct muslin_cloth_pieces {
@@ -109,7 +109,7 @@ struct muslin_cloth_pieces {
  * losses eat the cloth. With MUSLIN_CLOTH_MAY_TURN the slacks are those of the way reported: beyond them the other way
  * may still give as many. In the problem, piece_width and piece_length are MUSLIN_ARG_CUT with `at` 0 and 1, the losses
  * MUSLIN_ARG_END_LOSS with `at` 0 and 1. Source: Number of squares from a fat quarter; geometry. Example: 5 in squares
- * from 18 x 22 in: 12. Since 0.1. */
+ * from 18 x 22 in: 12. Since 1.0. */
 MUSLIN_API muslin_status muslin_fabric_pieces(const struct muslin_cloth_spec *spec, struct muslin_cloth_pieces *out,
                                               struct muslin_problem *problem);
 
@@ -126,7 +126,7 @@ struct muslin_strips_spec {
 /* 40 in usable, nothing lost; pieces and sizes are still to be given. */
 #define MUSLIN_STRIPS_SPEC_INIT { sizeof(struct muslin_strips_spec), 0, 0, 0, 0, 325120, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
- * muslin_strips_spec_init(&strips, sizeof strips). Since 0.1. */
+ * muslin_strips_spec_init(&strips, sizeof strips). Since 1.0. */
 MUSLIN_API muslin_status muslin_strips_spec_init(struct muslin_strips_spec *spec, uint32_t size);
 
 struct muslin_strips {
@@ -145,20 +145,20 @@ struct muslin_strips {
 /* Pieces wanted -> strips across the width -> length of cloth. MUSLIN_ERR_NO_YIELD when a strip gives no piece (the
  * problem names the usable width and the least that would do). In the problem, piece_across is MUSLIN_ARG_CUT, end_loss
  * and straightening are MUSLIN_ARG_END_LOSS with `at` 0 and 1. Source: 52 4-inch and 20 3-inch squares (public forum).
- * Example: 52 squares of 4 in at 44 in usable: 11 a strip, 5 strips, 20 in. Since 0.1. */
+ * Example: 52 squares of 4 in at 44 in usable: 11 a strip, 5 strips, 20 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_fabric_strips(const struct muslin_strips_spec *spec, struct muslin_strips *out,
                                               struct muslin_problem *problem);
 
 /* The least length of cloth whose area is `area` (doubled square ticks, 0 .. MUSLIN_LENGTH_MAX) at this usable width
  * (1 .. MUSLIN_SIZE_MAX): area / (2 x width), up to a tick. A lower bound only, since it ignores how pieces lie.
- * Source: fall block swap question (public forum), area over width. Example: 1296 sq in at 36 in: 36 in. Since 0.1. */
+ * Source: fall block swap question (public forum), area over width. Example: 1296 sq in at 36 in: 36 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_fabric_area_bound(int64_t area, muslin_len usable_width, muslin_len *out,
                                                   struct muslin_problem *problem);
 
 /* ---- stock: what is in hand ------------------------------------------------------------------------------------ */
 
 enum muslin_edge {
-    MUSLIN_EDGE_STRAIGHT = 1,
+    MUSLIN_EDGE_STRAIGHT = 1,      /* cut straight */
     MUSLIN_EDGE_PINKED_TIPS = 2,   /* zigzag edges, the stated size measured from tip to tip */
     MUSLIN_EDGE_PINKED_VALLEYS = 3 /* ... from valley to valley */
 };
@@ -198,14 +198,14 @@ struct muslin_stock_spec {
 /* One straight unwashed strip without direction, 2 1/2 x 40 in. */
 #define MUSLIN_STOCK_SPEC_INIT { sizeof(struct muslin_stock_spec), 0, 325120, 20320, 1, 0, 1, 1, 1, 2 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
- * muslin_stock_spec_init(&stock, sizeof stock). Since 0.1. */
+ * muslin_stock_spec_init(&stock, sizeof stock). Since 1.0. */
 MUSLIN_API muslin_status muslin_stock_spec_init(struct muslin_stock_spec *spec, uint32_t size);
 
 /* The size that the arithmetic must use when one lines up the tips (align MUSLIN_EDGE_PINKED_TIPS) or the valleys
  * (MUSLIN_EDGE_PINKED_VALLEYS) throughout: a pinked size measured at the other point changes by two depths each way,
  * one for each of two edges; a straight edge changes nothing. Either output may be null. MUSLIN_ERR_RANGE for
  * pink_depth when nothing is left; MUSLIN_ERR_CHOICE for another align. Source: geometry. Example: a strip 2 1/2 in
- * from tip to tip, 1/16 in deep, is 2 3/8 in from valley to valley. Since 0.1. */
+ * from tip to tip, 1/16 in deep, is 2 3/8 in from valley to valley. Since 1.0. */
 MUSLIN_API muslin_status muslin_stock_size(const struct muslin_stock_spec *stock, int32_t align, muslin_len *width,
                                            muslin_len *length, struct muslin_problem *problem);
 
@@ -226,7 +226,7 @@ struct muslin_stock_yield {
  * The stated width and length are used as they are: to line up the other point of pinked edges, state what
  * muslin_stock_size gives. MUSLIN_ERR_NO_YIELD when a piece gives none (the problem names its length and the least that
  * would do). Source: Fat quarter conversion (public forum). Example: 80 half-width strips of 2 1/2 in from fat quarters
- * 18 in deep: 7 a piece, 12 pieces. Since 0.1. */
+ * 18 in deep: 7 a piece, 12 pieces. Since 1.0. */
 MUSLIN_API muslin_status muslin_stock_strips(const struct muslin_stock_spec *stock, muslin_len strip_cut,
                                              int64_t strips_wanted, struct muslin_stock_yield *out,
                                              struct muslin_problem *problem);
@@ -236,13 +236,13 @@ MUSLIN_API muslin_status muslin_stock_strips(const struct muslin_stock_spec *sto
  * row speaks, whatever its count. Rows are muslin_stock_spec at stride row_size (at least the first published size, at
  * most 4096, and no row's own size above it: else MUSLIN_ERR_STRUCT_SIZE); the first bad row fails the call and is the
  * problem's `at`. n = 0 gives 0, and rows may then be null. One pass. Common practice, no source. Example: a washed and
- * an unwashed fabric give MUSLIN_WARN_MIXED_WASH. Since 0.1. */
+ * an unwashed fabric give MUSLIN_WARN_MIXED_WASH. Since 1.0. */
 MUSLIN_API muslin_status muslin_stock_check(const struct muslin_stock_spec *rows, size_t row_size, size_t n,
                                             uint32_t *warnings, struct muslin_problem *problem);
 
 /* *allowed becomes 1 when a piece of this print may lie turned by so many quarter turns (0 .. 3, else MUSLIN_ERR_RANGE)
  * without showing it, else 0: without direction any; two-way and stripes a half turn; one-way no turn. Source:
- * geometry. Example: a stripe turned by 2 may, by 1 may not. Since 0.1. */
+ * geometry. Example: a stripe turned by 2 may, by 1 may not. Since 1.0. */
 MUSLIN_API muslin_status muslin_print_may_turn(int32_t print, int32_t quarter_turns, int32_t *allowed,
                                                struct muslin_problem *problem);
 

@@ -3,12 +3,13 @@
  * SPDX-License-Identifier: MIT
  *
  * Quilt sizes here are those of the finished top, 1 .. MUSLIN_SIZE_MAX. Other lengths of a request are
- * 0 .. MUSLIN_SIZE_MAX and allowances 0 .. MUSLIN_SIZE_MAX / 8, unless a member says otherwise. Every call is constant
- * time and none allocates, unless its comment says otherwise.
+ * 0 .. MUSLIN_SIZE_MAX and allowances 0 .. MUSLIN_SIZE_MAX / 8, unless a member says otherwise.
  *
- * Statuses common to all: MUSLIN_ERR_NULL, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ERR_STRUCT_TAIL and MUSLIN_ERR_FLAGS as for
- * every struct; MUSLIN_ERR_RANGE for a value outside the range of its member; MUSLIN_ERR_CHOICE for a choice that is
- * not listed. Comments below name what comes on top. A ..._spec_init() call can return the first two only.
+ * Every call
+ *   Statuses    MUSLIN_ERR_NULL, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ERR_STRUCT_TAIL and MUSLIN_ERR_FLAGS as for every
+ *               struct; MUSLIN_ERR_RANGE for a value outside the range of its member; MUSLIN_ERR_CHOICE for a choice
+ *               that is not listed. What else a call can return stands with it.
+ *   Cost        Constant time unless its comment says otherwise. Nothing allocates.
  */
 #ifndef MUSLIN_FINISHING_H
 #define MUSLIN_FINISHING_H
@@ -31,7 +32,7 @@ struct muslin_binding_width_spec {
     uint32_t flags;          /* 0 */
     int32_t fold;            /* enum muslin_fold */
     int32_t pad;             /* 0 */
-    muslin_len seam;         /* s, from the raw edge of the binding to its seam; an allowance */
+    muslin_len allowance;    /* s, from the raw edge of the binding to its seam */
     muslin_len front;        /* finished width shown on the front, from the seam to the edge of the quilt */
     muslin_len thickness;    /* t of the quilt sandwich at the edge */
     muslin_len back;         /* finished width wanted on the back; not used when binding_cut is given */
@@ -42,7 +43,7 @@ struct muslin_binding_width_spec {
 /* Double fold, 1/4 in seam, 1/4 in shown on both sides, no thickness, warn beyond 1/8 in. */
 #define MUSLIN_BINDING_WIDTH_SPEC_INIT { sizeof(struct muslin_binding_width_spec), 0, 1, 0, 2032, 2032, 0, \
                                          2032, 2032, 0, 1016 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_binding_width_spec_init(struct muslin_binding_width_spec *spec, uint32_t size);
 
 struct muslin_binding_width {
@@ -58,7 +59,7 @@ struct muslin_binding_width {
 /* The cut width of a binding from what it shall show, or what a given cut width shows. Double fold:
  * C = 2 (s + front + t + back), so the back shows C/2 - s - front - t. Single fold: C = s + front + t + back +
  * turn_under, the back C - s - front - t - turn_under. Source: geometry; 4 w + 1/2 in and 6 w + ease, the rules in
- * print, are special cases. Example: all 1/4 in, double fold: C = 1 1/2 in. Since 0.1. */
+ * print, are special cases. Example: all 1/4 in, double fold: C = 1 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_binding_measure(const struct muslin_binding_width_spec *spec,
                                                 struct muslin_binding_width *out, struct muslin_problem *problem);
 
@@ -84,7 +85,7 @@ struct muslin_binding_spec {
 /* Extra 12 in, 2 1/2 in strips, 40 in usable, diagonal joins, bought in eighths of a yard. */
 #define MUSLIN_BINDING_SPEC_INIT { sizeof(struct muslin_binding_spec), 0, 0, 0, 0, 97536, 4, 0, 20320, \
                                    325120, 2032, 36576, 0, 3, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_binding_spec_init(struct muslin_binding_spec *spec, uint32_t size);
 
 struct muslin_binding {
@@ -108,7 +109,7 @@ struct muslin_binding {
  * a whole strip and one strip is not enough; MUSLIN_ERR_RANGE also when the run passes the longest that
  * muslin_run_plan() takes; MUSLIN_ERR_OVERFLOW when it needs more than MUSLIN_COUNT_MAX strips. Source: sums, and
  * common practice for the extra. Example: 96 x 110 in, 12 in extra, 40 in usable, joins ignored: 424 in, 11 strips; 11
- * strips of 2 1/2 in need 27 1/2 in. Since 0.1. */
+ * strips of 2 1/2 in need 27 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_binding_plan(const struct muslin_binding_spec *spec, struct muslin_binding *out,
                                              struct muslin_problem *problem);
 
@@ -126,7 +127,7 @@ struct muslin_bias_spec {
 #define MUSLIN_BIAS_BLUNT_ENDS 1u /* both ends cut square: takes off w more */
 /* A strip cut 2 1/2 in, 1/4 in seams; the cloth, or the length wanted, is still to be given. */
 #define MUSLIN_BIAS_SPEC_INIT { sizeof(struct muslin_bias_spec), 0, 0, 0, 20320, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_bias_spec_init(struct muslin_bias_spec *spec, uint32_t size);
 
 struct muslin_bias {
@@ -135,7 +136,7 @@ struct muslin_bias {
     int64_t rounds;          /* of the tube; for separate strips: how many strips */
     int64_t joins;           /* that take 2 sqrt 2 s off the run each: rounds - 1; 0 without a round */
     muslin_len length;       /* of bias strip obtained, down to a tick; 0 if none */
-    muslin_len square;       /* side of the square to cut (least square), else 0 */
+    muslin_len square_cut;   /* side of the square to cut (least square), else 0 */
     muslin_len area_rule;    /* sqrt(wanted x w), nearest tick (least square), else 0: the published rule, a lower
                                 bound only */
     muslin_len spare;        /* length - wanted (least square), else 0 */
@@ -145,7 +146,7 @@ struct muslin_bias {
  * n = floor((b - 2 s) / (sqrt 2 w)) rounds, each sqrt 2 a long; the tube's own seam crosses the strip n - 1 times.
  * Length n sqrt 2 a - (n - 1) 2 sqrt 2 s, ends at 45 degrees. Exact, rounded once. Source: geometry. No round at all is
  * an answer (length 0), and so it is when the seams take up the whole of a: a <= 2 s. MUSLIN_ERR_RANGE also when n x a
- * passes MUSLIN_SIZE_MAX. Example: 18 x 18 in, 2 1/2 in strip, 1/4 in seams: 4 rounds, 99.70 in. Since 0.1. */
+ * passes MUSLIN_SIZE_MAX. Example: 18 x 18 in, 2 1/2 in strip, 1/4 in seams: 4 rounds, 99.70 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_bias_tube(const struct muslin_bias_spec *spec, struct muslin_bias *out,
                                           struct muslin_problem *problem);
 
@@ -154,7 +155,7 @@ MUSLIN_API muslin_status muslin_bias_tube(const struct muslin_bias_spec *spec, s
  * loses two allowances a round and whole rounds at its edge. MUSLIN_ERR_RANGE also when no square up to
  * MUSLIN_SIZE_MAX will do (the limit is what the largest gives), or when the least one gives so much more than wanted
  * that muslin_bias_tube() would refuse it. Source: geometry, as for the tube. Cost: the logarithm of
- * MUSLIN_SIZE_MAX / grid. Example: 55 in of 2 1/2 in, 1/4 in seams, to 1/8 in: 13 3/8 in. Since 0.1. */
+ * MUSLIN_SIZE_MAX / grid. Example: 55 in of 2 1/2 in, 1/4 in seams, to 1/8 in: 13 3/8 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_bias_least_square(const struct muslin_bias_spec *spec,
                                                   const struct muslin_rounding_spec *rounding,
                                                   struct muslin_bias *out, struct muslin_problem *problem);
@@ -164,7 +165,7 @@ MUSLIN_API muslin_status muslin_bias_least_square(const struct muslin_bias_spec 
  * n = floor(S / (sqrt 2 w)) strips, down to the short ones in the corner; measured along their middle they add up to
  * sqrt 2 n S - n n w a half, and each of the 2 n - 1 joins takes 2 sqrt 2 s. Down to a tick. No strip at all is an
  * answer (length 0). MUSLIN_ERR_RANGE also when n x S passes MUSLIN_SIZE_MAX. Source: geometry. Example: 18 in square,
- * 2 1/2 in strips, 1/4 in seams: 10 strips, 123.19 in. Since 0.1. */
+ * 2 1/2 in strips, 1/4 in seams: 10 strips, 123.19 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_bias_strips(const struct muslin_bias_spec *spec, struct muslin_bias *out,
                                             struct muslin_problem *problem);
 
@@ -185,7 +186,7 @@ struct muslin_batting_spec {
 /* 3 in on every side. */
 #define MUSLIN_BATTING_SPEC_INIT { sizeof(struct muslin_batting_spec), 0, 0, 0, 24384, 24384, 24384, 24384, \
                                    0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_batting_spec_init(struct muslin_batting_spec *spec, uint32_t size);
 
 struct muslin_batting {
@@ -207,7 +208,7 @@ struct muslin_batting {
 };
 /* Batting for a quilt: the size to cut, the package to buy, or the pieces of a roll. That no listed package covers is
  * an answer (package -1), not an error. Source: margins by common practice, the table's rows name theirs; geometry.
- * Cost: rows of the table. Example: 60 x 80 in with 3 in margins: 66 x 86 in. Since 0.1. */
+ * Cost: rows of the table. Example: 60 x 80 in with 3 in margins: 66 x 86 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_batting_plan(const struct muslin_batting_spec *spec, struct muslin_batting *out,
                                              struct muslin_problem *problem);
 
@@ -236,8 +237,8 @@ struct muslin_backing_spec {
     muslin_len margin_bottom;
     muslin_len fabric_width;    /* from edge to edge of the cloth, 1 or more */
     muslin_len selvage;         /* cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more */
-    muslin_len seam;            /* q, allowance of the backing's seams */
-    muslin_len end_trim;        /* added to each panel's length, for squaring */
+    muslin_len allowance;       /* q, allowance of the backing's seams */
+    muslin_len end_loss;        /* added to each panel's length, for squaring */
     muslin_len repeat;          /* pattern repeat along the cloth; each length cut is a whole number of them, the first
                                    too; 0 for none */
     muslin_len step;            /* purchase step, 1 or more */
@@ -249,7 +250,7 @@ struct muslin_backing_spec {
 /* 4 in on every side, 40 in usable without selvages, 1/2 in seams, bought in eighths of a yard, no repeat. */
 #define MUSLIN_BACKING_SPEC_INIT { sizeof(struct muslin_backing_spec), 0, 0, 0, 32512, 32512, 32512, 32512, \
                                    325120, 0, 4064, 0, 0, 36576, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_backing_spec_init(struct muslin_backing_spec *spec, uint32_t size);
 
 struct muslin_backing {
@@ -289,7 +290,7 @@ struct muslin_backing {
  * MUSLIN_ERR_NO_FIT when no layout serves; the limit is the fabric width that would. MUSLIN_ERR_RANGE also when the
  * selvages leave nothing. MUSLIN_ERR_BUFFER, MUSLIN_ERR_STRUCT_SIZE for the rows. Source: geometry; whole repeats for
  * every length are common practice in workrooms. Example: a backing of 80 x 56 in at 40 in usable, 1/2 in seams: two
- * panels side by side give 79 in, so 80 in needs three. Since 0.1. */
+ * panels side by side give 79 in, so 80 in needs three. Since 1.0. */
 MUSLIN_API muslin_status muslin_backing_layouts(const struct muslin_backing_spec *spec, struct muslin_backing *rows,
                                                 size_t row_size, size_t capacity, size_t *count,
                                                 struct muslin_problem *problem);
@@ -315,7 +316,7 @@ struct muslin_panel {
  * cut_length, less 2 q a seam, are exactly the joined size of muslin_backing_layouts(). Halves of an odd number of
  * ticks differ by one. MUSLIN_ERR_CHOICE for an unknown layout, MUSLIN_ERR_NO_FIT for one that cannot serve,
  * MUSLIN_ERR_BUFFER and MUSLIN_ERR_STRUCT_SIZE for the rows, else as muslin_backing_layouts(). O(rows). Example: 59 in
- * across from 42 in cloth, 1/2 in seams, CENTRE: side 9 1/2 in, centre 42 in, side 9 1/2 in. Since 0.1. */
+ * across from 42 in cloth, 1/2 in seams, CENTRE: side 9 1/2 in, centre 42 in, side 9 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_backing_panels(const struct muslin_backing_spec *spec, int32_t layout,
                                                struct muslin_panel *rows, size_t row_size, size_t capacity,
                                                size_t *count, struct muslin_problem *problem);
@@ -341,7 +342,7 @@ struct muslin_hanging_spec {
 /* One sleeve 4 in deep, 1 in in from each edge, 1/2 in ease, 1 in hems. Common practice, no source. */
 #define MUSLIN_HANGING_SPEC_INIT { sizeof(struct muslin_hanging_spec), 0, 0, 1, 8128, 16256, 32512, 4064, \
                                    8128, 2032, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_hanging_spec_init(struct muslin_hanging_spec *spec, uint32_t size);
 
 struct muslin_hanging {
@@ -360,7 +361,7 @@ struct muslin_hanging {
  * (quilt_width - 2 inset - (n - 1) gap) / n, down to a tick. A folded square lies in the quilt's corner: each of its
  * raw sides loses one allowance to the other's seam and one at the tip, where the fold runs at 45 degrees.
  * MUSLIN_ERR_RANGE also when inset and gap leave no sleeve. Source: common practice, no source, and
- * geometry. Example: quilt 60 in wide, the initial values: sleeve 58 in, cut 60 x 9 in. Since 0.1. */
+ * geometry. Example: quilt 60 in wide, the initial values: sleeve 58 in, cut 60 x 9 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_hanging_plan(const struct muslin_hanging_spec *spec, struct muslin_hanging *out,
                                              struct muslin_problem *problem);
 

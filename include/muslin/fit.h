@@ -67,14 +67,14 @@ struct muslin_bed_spec {
  * taken up by quilting; the mattress is still to be given. Pillow tucks are 10 in (Standard quilt sizes for
  * mattresses), 12 in and more, or 15 in at least (How to measure bedding). */
 #define MUSLIN_BED_SPEC_INIT { sizeof(struct muslin_bed_spec), 0, 0, 0, 0, 0, 24384, 0, 0, 0, 0, 0, 1, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_bed_spec_init(struct muslin_bed_spec *spec, uint32_t size);
 
 struct muslin_bed {
     uint32_t size;
     uint32_t flags;
     muslin_len side_drop;          /* on each side, by the rule asked for */
-    muslin_len foot_drop;
+    muslin_len foot_drop;          /* at the foot */
     muslin_len finished_width;     /* of the quilt on the bed: mattress + 2 side drops */
     muslin_len finished_length;    /* mattress + head drop + foot drop + pillow tuck */
     muslin_len top_width;          /* finished width of the top to piece: the same and quilting_extra */
@@ -94,7 +94,7 @@ struct muslin_bed {
  * 2022) and How to make a bed quilt the right size; the corner is geometry: cloth hangs over the mattress's corner as
  * far as the corner of the quilt is from it, and a circle that touches both edges reaches as far as the longer drop.
  * MUSLIN_ERR_RANGE also when a side of the top would pass MUSLIN_SIZE_MAX (MUSLIN_ARG_QUILT_WIDTH, _LENGTH). Example:
- * a mattress 60 x 80 in and 12 in deep: 84 x 92 in, its square corners hang 16.97 in. Since 0.1. */
+ * a mattress 60 x 80 in and 12 in deep: 84 x 92 in, its square corners hang 16.97 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_bed_size(const struct muslin_bed_spec *spec, struct muslin_bed *out,
                                          struct muslin_problem *problem);
 
@@ -107,14 +107,14 @@ struct muslin_bed_covered_spec {
     muslin_len mattress_length;   /* 1 or more */
     muslin_len mattress_depth;    /* 0 if unknown */
     muslin_len floor_height;      /* from the floor to the top of the mattress; 0 if unknown */
-    muslin_len head_drop;
-    muslin_len pillow_tuck;
+    muslin_len head_drop;         /* as in struct muslin_bed_spec */
+    muslin_len pillow_tuck;       /* as in struct muslin_bed_spec */
     int32_t foot_corner;          /* enum muslin_foot_corner */
     int32_t pad;                  /* 0 */
 };
 /* No pillow tuck, square corners; quilt and mattress are still to be given. */
 #define MUSLIN_BED_COVERED_SPEC_INIT { sizeof(struct muslin_bed_covered_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_bed_covered_spec_init(struct muslin_bed_covered_spec *spec, uint32_t size);
 
 struct muslin_bed_cover {
@@ -138,7 +138,7 @@ struct muslin_bed_cover {
 };
 /* Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by. Source: the
  * same sums turned round. Example: a quilt 84 x 92 in on a mattress 60 x 80 in hangs 12 in on each side and at the
- * foot. Since 0.1. */
+ * foot. Since 1.0. */
 MUSLIN_API muslin_status muslin_bed_covered(const struct muslin_bed_covered_spec *spec, struct muslin_bed_cover *out,
                                             struct muslin_problem *problem);
 
@@ -153,14 +153,14 @@ enum muslin_fit_kind {
                                 between them: c B sqrt 2 + 2 b */
 };
 
-/* The kinds that are wanted. */
+/* The kinds that are wanted: straight, with sashes, with sashes all round, on point. */
 #define MUSLIN_FIT_ALLOW_STRAIGHT 1u
 #define MUSLIN_FIT_ALLOW_SASHED 2u
 #define MUSLIN_FIT_ALLOW_FRAMED 4u
 #define MUSLIN_FIT_ALLOW_ON_POINT 8u
 
 enum muslin_parity {
-    MUSLIN_PARITY_ANY = 1,
+    MUSLIN_PARITY_ANY = 1,   /* even or odd */
     MUSLIN_PARITY_EVEN = 2,  /* turned blocks that come in fours */
     MUSLIN_PARITY_ODD = 3    /* every other block a plain one, and the same block in all four corners */
 };
@@ -168,7 +168,7 @@ enum muslin_parity {
 enum muslin_fit_rank {
     MUSLIN_FIT_RANK_NEAREST = 1,       /* least off first: what width and length are off, added up */
     MUSLIN_FIT_RANK_FEWEST_BLOCKS = 2, /* blocks and alternate blocks */
-    MUSLIN_FIT_RANK_LARGEST_BLOCK = 3
+    MUSLIN_FIT_RANK_LARGEST_BLOCK = 3  /* the largest block first */
 };
 
 /* Blocks are square. A size runs from its least to its most in steps from the least. */
@@ -179,21 +179,21 @@ struct muslin_fit_spec {
     muslin_len wanted_length;  /* 1 or more */
     muslin_len width_under;    /* how much narrower it may come out */
     muslin_len width_over;     /* how much wider */
-    muslin_len length_under;
-    muslin_len length_over;
+    muslin_len length_under;   /* how much shorter */
+    muslin_len length_over;    /* how much longer */
     muslin_len block_least;    /* 1 or more */
     muslin_len block_most;     /* block_least or more */
     muslin_len block_step;     /* 1 or more */
     muslin_len sash_least;     /* 1 or more where sashes are allowed; where they are not, all three are not looked at */
     muslin_len sash_most;
-    muslin_len sash_step;
+    muslin_len sash_step;      /* from width to width, 1 or more */
     muslin_len border_least;   /* on each side, all borders together; 0: none */
     muslin_len border_most;
     muslin_len border_step;    /* 1 or more */
-    int64_t columns_least;
-    int64_t columns_most;
-    int64_t rows_least;
-    int64_t rows_most;
+    int64_t columns_least;     /* 1 or more */
+    int64_t columns_most;      /* columns_least or more */
+    int64_t rows_least;        /* 1 or more */
+    int64_t rows_most;         /* rows_least or more */
     int64_t best;              /* list so many only; 0: all, to MUSLIN_COUNT_MAX */
     int64_t work_limit;        /* the most combinations of kind, block, sash and border that are tried, and the most
                                   settings that may be found, listed or not; 1 .. MUSLIN_COUNT_MAX */
@@ -208,7 +208,7 @@ struct muslin_fit_spec {
 #define MUSLIN_FIT_SPEC_INIT                                                                                          \
     { sizeof(struct muslin_fit_spec), 0, 0, 0, 0, 0, 0, 0, 48768, 113792, 4064, 8128, 24384, 4064, 0, 0, 8128, 1, 100, \
       1, 100, 0, 1000000, 1, 1, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_spec_init(struct muslin_fit_spec *spec, uint32_t size);
 
 /* One setting. */
@@ -218,9 +218,9 @@ struct muslin_fit {
     int32_t kind;               /* enum muslin_fit_kind */
     int32_t exact;              /* 1 when width and length are exactly as wanted; always 0 on point, where they are no
                                    whole ticks even if off_width and off_length are 0 */
-    int64_t columns;
-    int64_t rows;
-    muslin_len block;
+    int64_t columns;            /* of blocks, alternates apart */
+    int64_t rows;               /* so */
+    muslin_len block;           /* finished side */
     muslin_len sash;            /* 0 where the kind has none */
     muslin_len border;          /* on each side */
     muslin_len finished_width;  /* on point to the nearest tick, else exact */
@@ -243,7 +243,7 @@ struct muslin_fit {
  * 1 more settings are found: value is how many were when the search ended, so there may be more. Columns and rows are
  * solved for, not tried, so one combination takes constant time; n settings found take O(n log n) to put in order, in
  * the caller's rows. Source: sizes by geometry. Example: 60 x 72 in from 12 in blocks, straight: 5 x 6 blocks.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_settings(const struct muslin_fit_spec *spec, struct muslin_fit *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
@@ -253,7 +253,7 @@ MUSLIN_API muslin_status muslin_fit_settings(const struct muslin_fit_spec *spec,
  * side of it passes MUSLIN_SIZE_MAX. MUSLIN_ERR_NO_FIT when there is none: no count of the parity asked for lies
  * between its least and its most, or even the least counts are too large. Other statuses as above; the work limit holds
  * for the combinations alone. Example: 61 x 72 in from 12 in blocks, straight: 5 x 6 blocks, 1 in too narrow. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_fit_nearest(const struct muslin_fit_spec *spec, struct muslin_fit *out,
                                             struct muslin_problem *problem);
 
@@ -274,7 +274,7 @@ struct muslin_fit_across_spec {
 };
 /* No border, no sash, the nearest; width and block are still to be given. */
 #define MUSLIN_FIT_ACROSS_SPEC_INIT { sizeof(struct muslin_fit_across_spec), 0, 0, 0, 0, 0, 3, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_across_spec_init(struct muslin_fit_across_spec *spec, uint32_t size);
 
 struct muslin_fit_across_blocks {
@@ -292,7 +292,7 @@ struct muslin_fit_across_blocks {
 /* The number of blocks for a width: (wanted - 2 border + sash) / (block + sash), rounded as asked but to one block at
  * least. MUSLIN_ERR_NO_FIT when rounded down and not even one block fits (value: the wanted width; limit: what one
  * block takes). Source: How-to article on fitting sashed squares to a quilt width. Example: 88 in wide, borders of
- * 4 in, blocks of 12 in, sashes of 2 in: 5.86, so 6 blocks and a width of 90 in. Since 0.1. */
+ * 4 in, blocks of 12 in, sashes of 2 in: 5.86, so 6 blocks and a width of 90 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_across(const struct muslin_fit_across_spec *spec,
                                            struct muslin_fit_across_blocks *out, struct muslin_problem *problem);
 
@@ -309,7 +309,7 @@ struct muslin_fit_triangles_spec {
 };
 /* The nearest both ways, 1/4 in seams; sizes are still to be given. */
 #define MUSLIN_FIT_TRIANGLES_SPEC_INIT { sizeof(struct muslin_fit_triangles_spec), 0, 0, 0, 0, 3, 3, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_triangles_spec_init(struct muslin_fit_triangles_spec *spec, uint32_t size);
 
 struct muslin_fit_triangle_rows {
@@ -340,7 +340,7 @@ struct muslin_fit_triangle_rows {
  * the strip on one side, at 60 degrees on the other, left and right ones in turn. MUSLIN_ERR_NO_FIT when rounded down
  * and not even one row or side fits. Source: How to cut equilateral triangles (blog) for rows and sides, geometry for
  * the rest. Example: 40 x 50 in with a height of 4 1/4 in: 12 rows, 51 in long, and 8 sides across; strips cut 5 in for
- * sharp tips, 4 3/4 in for blunt ones. Since 0.1. */
+ * sharp tips, 4 3/4 in for blunt ones. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_triangles(const struct muslin_fit_triangles_spec *spec,
                                               struct muslin_fit_triangle_rows *out, struct muslin_problem *problem);
 
@@ -357,7 +357,7 @@ struct muslin_fit_rescale_spec {
 };
 /* The size as it is, 1/4 in seams, a ruler with eighths. */
 #define MUSLIN_FIT_RESCALE_SPEC_INIT { sizeof(struct muslin_fit_rescale_spec), 0, 1, 1, 2032, 0, 1016 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_rescale_spec_init(struct muslin_fit_rescale_spec *spec, uint32_t size);
 
 /* One size of the pattern. */
@@ -377,6 +377,10 @@ struct muslin_fit_rescale_row {
     int32_t on_grid;           /* 1 when the exact cut size lies on the grid: all four are then the same */
     int32_t pad;
 };
+/* All zero: the size is still to be given. */
+#define MUSLIN_FIT_RESCALE_ROW_INIT { sizeof(struct muslin_fit_rescale_row), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *row. Since 1.0. */
+MUSLIN_API muslin_status muslin_fit_rescale_row_init(struct muslin_fit_rescale_row *row, uint32_t size);
 
 struct muslin_fit_rescaled {
     uint32_t size;
@@ -400,7 +404,7 @@ struct muslin_fit_rescaled {
  * row's own `size` is read, and only the members behind `finished` are written. MUSLIN_ERR_OVERFLOW: a new size passes
  * MUSLIN_SIZE_MAX (MUSLIN_ARG_RATIO; `at` names the row, `value` its finished size). Nothing is written before all rows
  * are checked. O(n). Source: Learn how to resize quilt blocks (take the seams off, scale, put them back) and geometry.
- * Example: sizes of 3 and 6 in finished at 3 / 4: 2 1/4 and 4 1/2 in, cut 2 3/4 and 5 in. Since 0.1. */
+ * Example: sizes of 3 and 6 in finished at 3 / 4: 2 1/4 and 4 1/2 in, cut 2 3/4 and 5 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_fit_rescale(const struct muslin_fit_rescale_spec *spec,
                                             struct muslin_fit_rescale_row *rows, size_t row_size, size_t n,
                                             struct muslin_fit_rescaled *out, struct muslin_problem *problem);

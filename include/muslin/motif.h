@@ -49,7 +49,7 @@ struct muslin_motif_spec {
 #define MUSLIN_MOTIF_ANY_ACROSS 2u
 /* One window a repeat, 40 in usable, the width one repeat; repeat, window and pieces are still to be given. */
 #define MUSLIN_MOTIF_SPEC_INIT { sizeof(struct muslin_motif_spec), 0, 0, 0, 325120, 0, 0, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_motif_spec_init(struct muslin_motif_spec *spec, uint32_t size);
 
 struct muslin_motif {
@@ -99,7 +99,7 @@ struct muslin_motif {
  * repeats along and the one more for the order; geometry for the rest. Example: pieces 96 in long, repeat 27 in: 4
  * repeats, 108 in, 12 in wasted. Example: three of them from a cloth that begins anywhere: 13 repeats, 351 in; 339 in
  * are enough. Example: 20 windows 6 in square, a print that repeats every 12 in each way, 40 in usable: 3 a row if the
- * first begins within 10 in of the edge, 7 rows, but 2 are certain, 10 rows. Since 0.1. */
+ * first begins within 10 in of the edge, 7 rows, but 2 are certain, 10 rows. Since 1.0. */
 MUSLIN_API muslin_status muslin_motif_plan(const struct muslin_motif_spec *spec, struct muslin_motif *out,
                                            struct muslin_problem *problem);
 
@@ -120,7 +120,7 @@ struct muslin_motif_yield {
 /* Windows that a cloth so long (0 .. MUSLIN_SIZE_MAX) gives, counted as in muslin_motif_plan(); spec->pieces is not
  * used, but must be in its range. No row is an answer, not an error. MUSLIN_ERR_NO_YIELD and MUSLIN_ERR_RANGE as
  * there. Source: geometry. Example: a print that repeats every 12 in each way, windows 6 in square, 40 in usable, 3
- * yd: 27 windows. Since 0.1. */
+ * yd: 27 windows. Since 1.0. */
 MUSLIN_API muslin_status muslin_motif_from_cloth(const struct muslin_motif_spec *spec, muslin_len cloth_length,
                                                  struct muslin_motif_yield *out, struct muslin_problem *problem);
 
@@ -141,7 +141,7 @@ struct muslin_stack_spec {
 #define MUSLIN_STACK_ANY_START 1u
 /* Six layers, one stack a strip; repeat, strip and stacks are still to be given. */
 #define MUSLIN_STACK_SPEC_INIT { sizeof(struct muslin_stack_spec), 0, 0, 0, 0, 1, 6, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_stack_spec_init(struct muslin_stack_spec *spec, uint32_t size);
 
 struct muslin_stack {
@@ -170,7 +170,7 @@ struct muslin_stack {
  * of the print; they are laid on each other so that the print matches, and strips and pieces are cut through all of
  * them at once. MUSLIN_ERR_OVERFLOW when the cloth would be longer than MUSLIN_LENGTH_MAX. Sources: common practice,
  * no source, for the way; geometry for the sums. Example: 40 stacks of 6, 10 from each strip cut 3 in, repeat 24 in: 4
- * strips, the first 12 in of each layer, 1 repeat a layer, 6 repeats, 4 yd. Since 0.1. */
+ * strips, the first 12 in of each layer, 1 repeat a layer, 6 repeats, 4 yd. Since 1.0. */
 MUSLIN_API muslin_status muslin_stack_plan(const struct muslin_stack_spec *spec, struct muslin_stack *out,
                                            struct muslin_problem *problem);
 

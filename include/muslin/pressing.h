@@ -30,7 +30,7 @@
  *                   SASH_CUT: their halves                       c at the bottom
  *                 SASH_INNER: sashes that the edge cuts off,   c - 1, r - 1, c - 1,       at the top, right, bottom,
  *                   those that stand                             r - 1                      left: from the left or top
- *                   those that lie                             r - 1, c - 1               at the right, at the bottom
+ *                 SASH_INNER: those that lie                   r - 1, c - 1               at the right, at the bottom
  *                 triangles                                    r - 1, c - 1               at the right, at the bottom
  *                 below each row, of blocks or of sashes       2 (c + r) - 2, in          from the upper right
  *                                                                SASH_INNER 2 (c + r) - 4
@@ -57,6 +57,7 @@
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
+ *   Threads     A plan may be read from many threads.
  */
 #ifndef MUSLIN_PRESSING_H
 #define MUSLIN_PRESSING_H
@@ -69,39 +70,46 @@ extern "C" {
 
 struct muslin_pressing; /* opaque */
 
+enum muslin_prefer {
+    MUSLIN_PREFER_NOTHING = 0, /* either side is as good */
+    MUSLIN_PREFER_DARKER = 1 /* seams go towards the darker fabric where nesting leaves the choice */
+};
+
 struct muslin_pressing_spec {
     uint32_t size;
     uint32_t flags;      /* 0 */
     int64_t work_limit;  /* steps of the search, 0 .. 2^40; when it runs out the best plan so far stands */
-    int32_t prefer;      /* 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers */
+    int32_t prefer;      /* enum muslin_prefer */
     int32_t units;       /* 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are
                             preferred, where their fabrics do not say which is darker, and give way to nesting */
 };
 /* Twenty million steps, towards the dark, units as nesting wants them. */
 #define MUSLIN_PRESSING_SPEC_INIT { sizeof(struct muslin_pressing_spec), 0, 20000000, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_spec_init(struct muslin_pressing_spec *spec, uint32_t size);
 
-/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what
- * joins ask for is kept in every copy: a node that asks is taken as it is, or it is turned, or what holds it. Then
- * come few copies pressed the other way: as few as can be taken the other way, and of these turned what can be,
- * small nodes before what they are part of, by a quarter rather than by a half. Then comes the preference for the
- * darker side: fabrics whose darkness is stated and differs, else the first region of a unit. These are sought step
- * by step and not proved. Meetings of seams that are pressed open are left out. The plan is the best there is when
- * `proven` says so (small trees always), and never has more exceptions than all pressed in turn, see `alternating`,
- * or without turning. Whether what asks for a way may be turned is looked through node by node, as far as the work
- * limit goes. In joins of more than 64 children that repeat after 32 or fewer, places that lie two repeats apart are
- * taken alike; meetings there are told once, at the first. Same request, same plan. MUSLIN_ERR_RANGE,
- * MUSLIN_ERR_CHOICE: a member outside its range or choices. MUSLIN_ERR_WORK_LIMIT: edges of different nodes have
- * more than 2^26 pieces in all. MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts, plus the work limit,
- * up to four times where joins ask for a way. Source: a system of linear equations over two elements, solved by
- * elimination; branch and bound where not all can hold. Example: rows of equal blocks: every other row the other
- * way, no exception. Since 0.1. */
+/* A plan for the whole solution, which it reads and which must outlive it. The fewest exceptions come first; what joins
+ * ask for is kept in every copy: a node that asks is taken as it is, or it is turned, or what holds it. Then come few
+ * copies pressed the other way: as few as can be taken the other way, and of these turned what can be, small nodes
+ * before what they are part of, by a quarter rather than by a half. Then comes the preference for the darker side:
+ * fabrics whose darkness is stated and differs, else the first region of a unit. These are sought step by step and not
+ * proved. Meetings of seams that are pressed open are left out. The plan is the best there is when `proven` says so
+ * (small trees always), and never has more exceptions than all pressed in turn, see `alternating`, or without turning.
+ * Whether what asks for a way may be turned is looked through node by node, as far as the work limit goes. In joins of
+ * more than 64 children that repeat after 32 or fewer, places that lie two repeats apart are taken alike; meetings
+ * there are told once, at the first. Same request, same plan. Allocator null: the quilt's. `progress` is told
+ * exceptions, beginning with those of all pressed in turn. MUSLIN_ERR_RANGE, MUSLIN_ERR_CHOICE: a member outside its
+ * range or choices. MUSLIN_ERR_WORK_LIMIT: edges of different nodes have more than 2^26 pieces in all.
+ * MUSLIN_ERR_NO_MEMORY. Time follows meetings of different parts, plus the work limit, up to four times where joins ask
+ * for a way. Source: a system of linear equations over two elements, solved by elimination; branch and bound where not
+ * all can hold. Example: rows of equal blocks: every other row the other way, no exception. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_create(const struct muslin_solution *solution,
                                                 const struct muslin_pressing_spec *spec,
-                                                struct muslin_pressing **out, struct muslin_problem *problem);
+                                                const struct muslin_allocator *allocator, muslin_progress progress,
+                                                void *context, struct muslin_pressing **out,
+                                                struct muslin_problem *problem);
 
-/* Gives the plan's memory back; null is fine. Example: muslin_pressing_free(pressing). Since 0.1. */
+/* Gives the plan's memory back; null is fine. Constant time. Example: muslin_pressing_free(pressing). Since 1.0. */
 MUSLIN_API void muslin_pressing_free(struct muslin_pressing *pressing);
 
 struct muslin_pressing_total {
@@ -118,18 +126,18 @@ struct muslin_pressing_total {
     int64_t work;           /* steps taken */
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
-    int64_t turned;         /* of those, copies that are turned and not pressed the other way */
+    int64_t copies_turned;  /* of those, copies that are turned and not pressed the other way */
 };
 /* How well it nests. Constant time. Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every
- * edge between two of them and one wherever four come together; no exception. Since 0.1. */
+ * edge between two of them and one wherever four come together; no exception. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_totals(const struct muslin_pressing *pressing,
                                                 struct muslin_pressing_total *out, struct muslin_problem *problem);
 
 enum muslin_press {
-    MUSLIN_PRESS_LEFT = 1,
-    MUSLIN_PRESS_RIGHT = 2,
-    MUSLIN_PRESS_UP = 3,
-    MUSLIN_PRESS_DOWN = 4,
+    MUSLIN_PRESS_LEFT = 1,     /* to the left */
+    MUSLIN_PRESS_RIGHT = 2,    /* to the right */
+    MUSLIN_PRESS_UP = 3,       /* upwards */
+    MUSLIN_PRESS_DOWN = 4,     /* downwards */
     MUSLIN_PRESS_OPEN = 5      /* open */
 };
 
@@ -141,22 +149,35 @@ enum muslin_other_way {
                                        same; segments of strip sets end for end */
 };
 
+/* Which of its two pieces a seam is pressed towards. */
+enum muslin_towards {
+    MUSLIN_TOWARDS_NEITHER = 0, /* open */
+    MUSLIN_TOWARDS_FIRST = 1,   /* the left or upper one */
+    MUSLIN_TOWARDS_SECOND = 2   /* the right or lower one */
+};
+
+enum muslin_preferred {
+    MUSLIN_PREFERRED_NEITHER = 0, /* neither way is preferred */
+    MUSLIN_PREFERRED_KEPT = 1,    /* pressed as preferred */
+    MUSLIN_PREFERRED_AGAINST = 2  /* ... against it */
+};
+
 struct muslin_pressing_seam {
     uint32_t size;
     uint32_t flags;
-    muslin_id node;
+    muslin_id node;            /* whose seam it is */
     int64_t seam;              /* number in its node */
     int64_t as_shown;          /* copies of the node pressed so, also those in what is turned as a whole */
     int64_t other_way;         /* copies taken the other way: by `other`, pressed or turned; an open seam is told so
                                   when its node is turned */
     muslin_len from_x;         /* finished ends, in the node as it was made, from its lower left */
     muslin_len from_y;
-    muslin_len to_x;
-    muslin_len to_y;
+    muslin_len to_x;           /* its other end */
+    muslin_len to_y;           /* its other end */
     int32_t press;             /* enum muslin_press, in the node as it was made */
-    int32_t towards;           /* 1: towards its first piece (the left or upper one), 2: the second, 0: open */
+    int32_t towards;           /* enum muslin_towards */
     int32_t other;             /* enum muslin_other_way */
-    int32_t preferred;         /* 1: as preferred, 2: against it, 0: no preference */
+    int32_t preferred;         /* enum muslin_preferred */
     int32_t turn;              /* MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0 */
     int32_t pad;
 };
@@ -165,7 +186,7 @@ struct muslin_pressing_seam {
  * another set, or turned end for end. Time follows the seams. Example: of 3 x 3 nine-patches four are turned by a
  * quarter, all pressed alike: the seams of the first and third row away from the middle of the block, those of the
  * second row and the long ones towards it. Example: a row of three patches has two, both to the right, and for every
- * other row to the left. Since 0.1. */
+ * other row to the left. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_seams(const struct muslin_pressing *pressing,
                                                struct muslin_pressing_seam *rows, size_t row_size, size_t capacity,
                                                size_t *count, struct muslin_problem *problem);
@@ -185,7 +206,7 @@ struct muslin_pressing_child {
 /* Which places take a child the other way: a row for each child with seams, in the order of the nodes. From the root
  * down: a child is the other way when its place says so and what it is part of is not, or the reverse. One with a
  * `turn` is then turned as a whole, and all in it is as its own places say; of any other all in it is the other way
- * than they say. Time follows the children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 0.1. */
+ * than they say. Time follows the children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_children(const struct muslin_pressing *pressing,
                                                   struct muslin_pressing_child *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
@@ -198,14 +219,14 @@ struct muslin_pressing_exception {
     muslin_len x;          /* where, finished, in the node as it was made */
     muslin_len y;
     muslin_id first_node;  /* whose seams meet there */
-    int64_t first_seam;
-    muslin_id second_node;
-    int64_t second_seam;
+    int64_t first_seam;    /* its number in first_node */
+    muslin_id second_node; /* and the other */
+    int64_t second_seam;   /* its number in second_node */
     int64_t count;         /* in all tops */
 };
 /* The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the lump.
  * Of what is turned the seam is named that would end there unturned. Time follows the meetings of different parts.
- * Example: none in a straight setting of equal blocks. Since 0.1. */
+ * Example: none in a straight setting of equal blocks. Since 1.0. */
 MUSLIN_API muslin_status muslin_pressing_exceptions(const struct muslin_pressing *pressing,
                                                     struct muslin_pressing_exception *rows, size_t row_size,
                                                     size_t capacity, size_t *count, struct muslin_problem *problem);

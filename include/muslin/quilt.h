@@ -65,30 +65,31 @@ struct muslin_quilt_spec {
     muslin_len take_up;   /* u, so; 0 .. MUSLIN_SIZE_MAX / 8 */
     int64_t most;         /* fabrics, measures and nodes together, each with sixteen numbers on
                              the average; 1 .. 2^27 */
-    int64_t tag;          /* what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory:
-                             one made later in its place may get it again */
+    int64_t tag;          /* what marks this quilt's ids, 1 .. 2^20 - 1: whoever has several quilts
+                             numbers them, so that none takes another's ids. 0: taken from where the quilt lies
+                             in memory, another one in every run; one made later in its place may get it again */
 };
-/* 1/4 in seams without take-up, up to 2^26 parts, a tag of its own. */
-#define MUSLIN_QUILT_SPEC_INIT { sizeof(struct muslin_quilt_spec), 0, MUSLIN_QUARTER_INCH, 0, 67108864, 0 }
+/* 1/4 in seams without take-up, up to 2^26 parts, tag 1: the same ids in every run. */
+#define MUSLIN_QUILT_SPEC_INIT { sizeof(struct muslin_quilt_spec), 0, MUSLIN_QUARTER_INCH, 0, 67108864, 1 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
- * muslin_quilt_spec_init(&spec, sizeof spec). Since 0.1. */
+ * muslin_quilt_spec_init(&spec, sizeof spec). Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_spec_init(struct muslin_quilt_spec *spec, uint32_t size);
 
 /* An empty quilt, with two measures: its seam allowance and its take-up. The allocator is copied; its functions must
  * serve as long as the quilt and its solutions. *out is written on success alone. Two quilts of one tag take each
  * other's ids for their own. Example: muslin_quilt_create(&spec, &allocator, &quilt, NULL), with
- * muslin_allocator_libc(&allocator) before. Since 0.1. */
+ * muslin_allocator_libc(&allocator) before. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_create(const struct muslin_quilt_spec *spec,
                                              const struct muslin_allocator *allocator, struct muslin_quilt **out,
                                              struct muslin_problem *problem);
 
 /* Gives the quilt's memory back; null is fine. Its solutions read it: free them before. Example:
- * muslin_quilt_free(quilt). Since 0.1. */
+ * muslin_quilt_free(quilt). Since 1.0. */
 MUSLIN_API void muslin_quilt_free(struct muslin_quilt *quilt);
 
 /* The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
  * order of making (0 for what is no id). Neither asks whether a quilt has it. Constant time. Example: the third node
- * made has number 3. Since 0.1 both. */
+ * made has number 3. Since 1.0 both. */
 MUSLIN_API int32_t muslin_id_sort(muslin_id id);
 MUSLIN_API int64_t muslin_id_number(muslin_id id);
 
@@ -104,41 +105,41 @@ struct muslin_quilt_fabric_spec {
 };
 /* 40 in usable, without direction, of no stated darkness. */
 #define MUSLIN_QUILT_FABRIC_SPEC_INIT { sizeof(struct muslin_quilt_fabric_spec), 0, 325120, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_fabric_spec_init(struct muslin_quilt_fabric_spec *spec, uint32_t size);
 
-/* A new fabric. `name` is any text of `length` bytes (0 .. 200), kept as it is; names need not differ, and every call
- * makes another fabric. Example: muslin_quilt_fabric(quilt, &spec, "blue", 4, &blue, NULL). Since 0.1. */
+/* A new fabric. `name` is any text of `bytes` bytes (0 .. 200), kept as it is; names need not differ, and every call
+ * makes another fabric. Example: muslin_quilt_fabric(quilt, &spec, "blue", 4, &blue, NULL). Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_fabric(struct muslin_quilt *quilt, const struct muslin_quilt_fabric_spec *spec,
-                                             const char *name, size_t length, muslin_id *out,
+                                             const char *name, size_t bytes, muslin_id *out,
                                              struct muslin_problem *problem);
 
 /* ---- measures -------------------------------------------------------------------------------------------------- */
 
 /* A new measure with a name (as of a fabric) and the value it has until another is given, 0 .. MUSLIN_SIZE_MAX. Every
  * call makes another measure, whatever its name and value. Example: muslin_quilt_measure(quilt, "strip", 5, 16256,
- * &strip, NULL). Since 0.1. */
-MUSLIN_API muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t length,
+ * &strip, NULL). Since 1.0. */
+MUSLIN_API muslin_status muslin_quilt_measure(struct muslin_quilt *quilt, const char *name, size_t bytes,
                                               muslin_len value, muslin_id *out, struct muslin_problem *problem);
 
 /* A length that no size of the design changes, 0 .. MUSLIN_SIZE_MAX; equal ones are one measure. Example: 1/2 in of
- * trimming room. Since 0.1. */
+ * trimming room. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_fixed(struct muslin_quilt *quilt, muslin_len value, muslin_id *out,
                                             struct muslin_problem *problem);
 
 struct muslin_quilt_sum_spec {
     uint32_t size;
     uint32_t flags;    /* 0 */
-    muslin_id measure;
+    muslin_id measure; /* of the same quilt */
     int64_t factor;    /* -2^20 .. 2^20 */
 };
 /* Once a measure that is still to be given. */
 #define MUSLIN_QUILT_SUM_SPEC_INIT { sizeof(struct muslin_quilt_sum_spec), 0, 0, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_sum_spec_init(struct muslin_quilt_sum_spec *spec, uint32_t size);
 
 /* The sum of factor x measure over n terms (1 .. 64). When it is solved it must lie in 0 .. MUSLIN_SIZE_MAX. Example: a
- * block three strips across is 3 x strip. Since 0.1. */
+ * block three strips across is 3 x strip. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_sum(struct muslin_quilt *quilt, const struct muslin_quilt_sum_spec *terms,
                                           size_t row_size, size_t n, muslin_id *out, struct muslin_problem *problem);
 
@@ -148,18 +149,18 @@ enum muslin_axis {
 };
 
 /* The finished width or height of a node, as a measure: a sash as long as its block, a border as long as the top.
- * Example: muslin_quilt_extent(quilt, block, MUSLIN_AXIS_DOWN, &length, NULL). Since 0.1. */
+ * Example: muslin_quilt_extent(quilt, block, MUSLIN_AXIS_DOWN, &length, NULL). Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_extent(struct muslin_quilt *quilt, muslin_id node, int32_t axis, muslin_id *out,
                                              struct muslin_problem *problem);
 
 /* The quilt's seam allowance and its take-up, as measures: give them values when solving. Either output may be null.
- * Example: muslin_quilt_seam(quilt, &allowance, &take_up, NULL). Since 0.1. */
+ * Example: muslin_quilt_seam(quilt, &allowance, &take_up, NULL). Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_seam(const struct muslin_quilt *quilt, muslin_id *allowance, muslin_id *take_up,
                                            struct muslin_problem *problem);
 
 /* The name of a fabric or a measure, terminated; measures made without one have none (""). As base.h says of text out:
  * cap 0 asks, MUSLIN_ERR_BUFFER when it is too small, *need counts the terminator. Example:
- * muslin_quilt_name(quilt, blue, buf, sizeof buf, &need, NULL). Since 0.1. */
+ * muslin_quilt_name(quilt, blue, buf, sizeof buf, &need, NULL). Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_name(const struct muslin_quilt *quilt, muslin_id id, char *buf, size_t cap,
                                            size_t *need, struct muslin_problem *problem);
 
@@ -168,7 +169,7 @@ MUSLIN_API muslin_status muslin_quilt_name(const struct muslin_quilt *quilt, mus
 struct muslin_quilt_patch_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
-    muslin_id fabric;
+    muslin_id fabric; /* of the same quilt */
     muslin_id width;  /* finished */
     muslin_id height; /* finished */
     muslin_id left;   /* allowance of each edge; 0: the quilt's */
@@ -178,10 +179,10 @@ struct muslin_quilt_patch_spec {
 };
 /* The quilt's allowance all round; fabric and size are still to be given. */
 #define MUSLIN_QUILT_PATCH_SPEC_INIT { sizeof(struct muslin_quilt_patch_spec), 0, 0, 0, 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_patch_spec_init(struct muslin_quilt_patch_spec *spec, uint32_t size);
 
-/* One rectangle of one fabric. Example: 2 x 2 in finished is cut 2 1/2 x 2 1/2 in with 1/4 in seams. Since 0.1. */
+/* One rectangle of one fabric. Example: 2 x 2 in finished is cut 2 1/2 x 2 1/2 in with 1/4 in seams. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_patch(struct muslin_quilt *quilt, const struct muslin_quilt_patch_spec *spec,
                                             muslin_id *out, struct muslin_problem *problem);
 
@@ -190,16 +191,16 @@ struct muslin_quilt_unit_spec {
     uint32_t flags;   /* 0 */
     muslin_id width;  /* W, H and corner as the kind takes them (unit.h); 0 where it takes none */
     muslin_id height;
-    muslin_id corner;
+    muslin_id corner; /* so */
     int32_t kind;     /* enum muslin_unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON,
                          EIGHT_POINTED_STAR, KALEIDOSCOPE */
     int32_t method;   /* enum muslin_unit_method */
-    int32_t hand;     /* 1 or 2; 1 for kinds without hands */
+    int32_t hand;     /* enum muslin_hand; FIRST for kinds without hands */
     int32_t pad;      /* 0 */
 };
 /* One half-square, two at a time, of the first hand; its width is still to be given. */
 #define MUSLIN_QUILT_UNIT_SPEC_INIT { sizeof(struct muslin_quilt_unit_spec), 0, 0, 0, 0, 2, 2, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_unit_spec_init(struct muslin_quilt_unit_spec *spec, uint32_t size);
 
 /* A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
@@ -208,7 +209,7 @@ MUSLIN_API muslin_status muslin_quilt_unit_spec_init(struct muslin_quilt_unit_sp
  * split quarter along the large triangle, of an eight-pointed star upright, of a kaleidoscope from the right one of the
  * two points below to the left one above. MUSLIN_ERR_METHOD: the kind is not made so. MUSLIN_ERR_RANGE: another number
  * of fabrics, or a measure that the kind does not take. Whether its sizes suit the kind is known when it is solved.
- * Example: a half-square, blue below its rising seam and white above. Since 0.1. */
+ * Example: a half-square, blue below its rising seam and white above. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_unit(struct muslin_quilt *quilt, const struct muslin_quilt_unit_spec *spec,
                                            const muslin_id *fabrics, size_t n, muslin_id *out,
                                            struct muslin_problem *problem);
@@ -224,7 +225,7 @@ MUSLIN_API muslin_status muslin_quilt_unit(struct muslin_quilt *quilt, const str
  * MUSLIN_ERR_RANGE also for a piece of more than MUSLIN_QUILT_CORNERS_MAX corners, and for other than `pieces` pieces.
  * Solving fails with MUSLIN_ERR_SHAPE where it becomes so small that neighbouring corners of a piece fall together, and
  * with MUSLIN_ERR_OVERFLOW where a raw point would reach more than MUSLIN_TEMPLATE_REACH_MAX beyond its finished one.
- * Time as of muslin_shape_check(). Example: a square with one corner cut off on the slant. Since 0.1. */
+ * Time as of muslin_shape_check(). Example: a square with one corner cut off on the slant. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const struct muslin_corner_spec *corners,
                                             size_t row_size, size_t n, const muslin_id *fabrics, size_t pieces,
                                             muslin_id width, muslin_id height, muslin_id *out,
@@ -234,7 +235,7 @@ MUSLIN_API muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const st
 
 enum muslin_strip_piecing {
     MUSLIN_STRIP_PIECING_WHERE_FEWER = 1, /* as a strip set where that takes fewer cuts and pays, see
-                                             muslin_strip_set */
+                                             muslin_stripset */
     MUSLIN_STRIP_PIECING_ALWAYS = 2,      /* as a strip set; solving fails where the pieces do not allow it */
     MUSLIN_STRIP_PIECING_NEVER = 3        /* piece by piece */
 };
@@ -258,18 +259,18 @@ struct muslin_quilt_join_spec {
 };
 /* Side by side, strip-pieced where that takes fewer cuts, pressed as it nests. */
 #define MUSLIN_QUILT_JOIN_SPEC_INIT { sizeof(struct muslin_quilt_join_spec), 0, 1, 1, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_join_spec_init(struct muslin_quilt_join_spec *spec, uint32_t size);
 
 /* n nodes (1 or more) sewn edge to edge in their order; one alone is itself. Whether their edges meet is told when it
  * is solved. MUSLIN_ERR_RANGE for MUSLIN_ARG_DEPTH beyond MUSLIN_QUILT_DEPTH_MAX. Example: three patches side by side.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_join(struct muslin_quilt *quilt, const struct muslin_quilt_join_spec *spec,
                                            const muslin_id *children, size_t n, muslin_id *out,
                                            struct muslin_problem *problem);
 
 /* Columns x rows nodes, given row by row from the top: each row joined across, then the rows joined down.
- * 1 .. MUSLIN_COUNT_MAX each; n is their product. Example: a straight setting of unlike blocks. Since 0.1. */
+ * 1 .. MUSLIN_COUNT_MAX each; n is their product. Example: a straight setting of unlike blocks. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_grid(struct muslin_quilt *quilt, int64_t columns, int64_t rows,
                                            const muslin_id *children, size_t n, muslin_id *out,
                                            struct muslin_problem *problem);
@@ -277,7 +278,7 @@ MUSLIN_API muslin_status muslin_quilt_grid(struct muslin_quilt *quilt, int64_t c
 /* One node columns x rows times, turned by a pattern that repeats: turns[(row % pattern_rows) x pattern_columns +
  * column % pattern_columns] quarter turns, each 0 .. 3. n is pattern_columns x pattern_rows; rows are made once each
  * and shared. Columns and rows 1 .. 2^20. Example: the pattern 0 1 / 1 0 turns every other block, like a chessboard.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_repeat(struct muslin_quilt *quilt, muslin_id node, int64_t columns, int64_t rows,
                                              const int32_t *turns, size_t n, int64_t pattern_columns,
                                              int64_t pattern_rows, muslin_id *out, struct muslin_problem *problem);
@@ -285,18 +286,18 @@ MUSLIN_API muslin_status muslin_quilt_repeat(struct muslin_quilt *quilt, muslin_
 /* ---- turned, mirrored, trimmed --------------------------------------------------------------------------------- */
 
 /* The node turned by quarter_turns (0 .. 3) clockwise: the same sewing, lying another way. By 0, the node itself; turns
- * of turns are one turn. Example: a block turned by 1 has its top on the right. Since 0.1. */
+ * of turns are one turn. Example: a block turned by 1 has its top on the right. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_turn(struct muslin_quilt *quilt, muslin_id node, int32_t quarter_turns,
                                            muslin_id *out, struct muslin_problem *problem);
 
 /* The node's mirror image, left for right: another sewing, whose pieces with hands are cut the other way. Twice is the
- * node itself. Example: the other half of a heart. Since 0.1. */
+ * node itself. Example: the other half of a heart. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_mirror(struct muslin_quilt *quilt, muslin_id node, muslin_id *out,
                                              struct muslin_problem *problem);
 
 /* Both in one step, without a node in between: first mirrored, where `mirrored` is 1 (else 0), then turned clockwise by
  * quarter_turns (0 .. 3), as struct muslin_node tells of a turn. Example: mirrored and turned by 2, a block is its own
- * image, top for bottom. Since 0.1. */
+ * image, top for bottom. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_lay(struct muslin_quilt *quilt, muslin_id node, int32_t quarter_turns,
                                           int32_t mirrored, muslin_id *out, struct muslin_problem *problem);
 
@@ -310,12 +311,12 @@ struct muslin_quilt_trim_spec {
 };
 /* Nothing trimmed. */
 #define MUSLIN_QUILT_TRIM_SPEC_INIT { sizeof(struct muslin_quilt_trim_spec), 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_trim_spec_init(struct muslin_quilt_trim_spec *spec, uint32_t size);
 
 /* The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge, which
  * is no mismatch. Solving fails with MUSLIN_ERR_RANGE where nothing would be left. Example: an edge strip cut an inch
- * too long. Since 0.1. */
+ * too long. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_trim(struct muslin_quilt *quilt, muslin_id node,
                                            const struct muslin_quilt_trim_spec *spec, muslin_id *out,
                                            struct muslin_problem *problem);
@@ -333,7 +334,7 @@ struct muslin_quilt_pinwheel_spec {
 };
 /* All five are still to be given. */
 #define MUSLIN_QUILT_PINWHEEL_SPEC_INIT { sizeof(struct muslin_quilt_pinwheel_spec), 0, 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_pinwheel_spec_init(struct muslin_quilt_pinwheel_spec *spec, uint32_t size);
 
 /* Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which the
@@ -341,7 +342,7 @@ MUSLIN_API muslin_status muslin_quilt_pinwheel_spec_init(struct muslin_quilt_pin
  * solved: the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then lies
  * in its corner and the centre against left and top, and the whole is as large as the largest of its rows and columns.
  * The mirror image turns the other way. Source: geometry. Example: four 2 x 4 in rectangles round a 2 in square make
- * 6 in. Since 0.1. */
+ * 6 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_pinwheel(struct muslin_quilt *quilt,
                                                const struct muslin_quilt_pinwheel_spec *spec, muslin_id *out,
                                                struct muslin_problem *problem);
@@ -361,7 +362,7 @@ struct muslin_quilt_set_in_spec {
 };
 /* No strip; the centre is still to be given. */
 #define MUSLIN_QUILT_SET_IN_SPEC_INIT { sizeof(struct muslin_quilt_set_in_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_set_in_spec_init(struct muslin_quilt_set_in_spec *spec, uint32_t size);
 
 /* Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to the outer
@@ -369,25 +370,25 @@ MUSLIN_API muslin_status muslin_quilt_set_in_spec_init(struct muslin_quilt_set_i
  * a neighbour is missing, a strip's end is square. Strips have the quilt's allowance all round. A mitred border has all
  * four strips, an attic window two. MUSLIN_ERR_RANGE: no strip at all, a fabric without a strip; when it is solved, a
  * strip of no width. Source: geometry. Example: a 6 in square with 2 in strips at left and bottom makes 8 in. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_quilt_set_in(struct muslin_quilt *quilt, const struct muslin_quilt_set_in_spec *spec,
                                              muslin_id *out, struct muslin_problem *problem);
 
 struct muslin_quilt_log_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
-    muslin_id fabric;
+    muslin_id fabric; /* of the log */
     muslin_id width;  /* finished */
     int32_t side;     /* enum muslin_side */
     int32_t pad;      /* 0 */
 };
 /* On the right; fabric and width are still to be given. */
 #define MUSLIN_QUILT_LOG_SPEC_INIT { sizeof(struct muslin_quilt_log_spec), 0, 0, 0, 2, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_log_spec_init(struct muslin_quilt_log_spec *spec, uint32_t size);
 
 /* Strips sewn on one after the other (n, 0 or more), each as long as what is there: log cabin, courthouse steps, plain
- * borders. Example: four logs round a centre, right, top, left, bottom. Since 0.1. */
+ * borders. Example: four logs round a centre, right, top, left, bottom. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_logs(struct muslin_quilt *quilt, muslin_id centre,
                                            const struct muslin_quilt_log_spec *logs, size_t row_size, size_t n,
                                            muslin_id *out, struct muslin_problem *problem);
@@ -402,40 +403,42 @@ struct muslin_quilt_surround_spec {
     muslin_id bottom;
     muslin_id top_left;     /* as wide as left, as high as top, and so on */
     muslin_id top_right;
-    muslin_id bottom_left;
-    muslin_id bottom_right;
+    muslin_id bottom_left;  /* at the lower left */
+    muslin_id bottom_right; /* at the lower right */
 };
 /* All nine are still to be given. */
 #define MUSLIN_QUILT_SURROUND_SPEC_INIT { sizeof(struct muslin_quilt_surround_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_surround_spec_init(struct muslin_quilt_surround_spec *spec, uint32_t size);
 
 /* A border with corners of its own, plain or pieced: sides joined to the centre, then top and bottom with their corners
- * joined to that. Example: a round of half-squares with corner squares. Since 0.1. */
+ * joined to that. Example: a round of half-squares with corner squares. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_surround(struct muslin_quilt *quilt,
                                                const struct muslin_quilt_surround_spec *spec, muslin_id *out,
                                                struct muslin_problem *problem);
 
+#define MUSLIN_QUILT_SASHED_FRAME 1u        /* sashes also round the outside, not only between the blocks */
+#define MUSLIN_QUILT_SASHED_CORNERSTONES 2u /* squares where sashes cross; else sashes between rows run through */
+
 struct muslin_quilt_sashed_spec {
     uint32_t size;
-    uint32_t flags;        /* 0 */
+    uint32_t flags;        /* MUSLIN_QUILT_SASHED_... or 0 */
     int64_t columns;       /* of blocks, 1 .. MUSLIN_COUNT_MAX */
     int64_t rows;
     muslin_id sash;        /* finished width */
-    muslin_id sash_fabric;
-    muslin_id cornerstone; /* fabric of the squares where sashes cross; 0: sashes between rows run through */
-    int32_t frame;         /* 1: sashes also round the outside; 0: between blocks only */
-    int32_t pad;           /* 0 */
+    muslin_id sash_fabric; /* of all sashes */
+    muslin_id cornerstone; /* fabric of CORNERSTONES; 0: as the sashes; without them 0 */
 };
-/* One block without a frame; the sash is still to be given. */
-#define MUSLIN_QUILT_SASHED_SPEC_INIT { sizeof(struct muslin_quilt_sashed_spec), 0, 1, 1, 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* One block without frame and cornerstones; the sash is still to be given. */
+#define MUSLIN_QUILT_SASHED_SPEC_INIT { sizeof(struct muslin_quilt_sashed_spec), 0, 1, 1, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_sashed_spec_init(struct muslin_quilt_sashed_spec *spec, uint32_t size);
 
 /* Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long as the
  * first block of its row is high, or of its column wide. Without cornerstones a sash between two rows is as long as the
- * upper one with its sashes, the frame's top as the first. Rows are joined across, then all down. Example: 3 x 3 blocks
- * of 12 in with 2 in sashes and a frame finish 44 in. Since 0.1. */
+ * upper one with its sashes, the frame's top as the first. Rows are joined across, then all down. MUSLIN_ERR_RANGE for
+ * MUSLIN_ARG_FABRIC (`at` 1): a fabric for cornerstones without CORNERSTONES. Example: 3 x 3 blocks of 12 in with 2 in
+ * sashes and a frame finish 44 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_sashed(struct muslin_quilt *quilt, const struct muslin_quilt_sashed_spec *spec,
                                              const muslin_id *blocks, size_t n, muslin_id *out,
                                              struct muslin_problem *problem);
@@ -448,7 +451,7 @@ struct muslin_quilt_diagonal_spec {
     int64_t columns;          /* c: blocks side by side, alternates not counted; 1 .. 2^15 */
     int64_t rows;             /* r, so */
     muslin_id side_fabric;    /* of the setting triangles */
-    muslin_id corner_fabric;
+    muslin_id corner_fabric;  /* of the corner triangles */
     muslin_id set_off;        /* f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and
                                  SASH_INNER */
     muslin_id sash;           /* w, finished width; 0 in PLAIN, in no other layout. Below B in SASH_INNER */
@@ -459,7 +462,7 @@ struct muslin_quilt_diagonal_spec {
 };
 /* One block, no set-off, no sashes; the fabrics are still to be given. */
 #define MUSLIN_QUILT_DIAGONAL_SPEC_INIT { sizeof(struct muslin_quilt_diagonal_spec), 0, 1, 1, 0, 0, 0, 0, 0, 0, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_diagonal_spec_init(struct muslin_quilt_diagonal_spec *spec, uint32_t size);
 
 /* Blocks on point in diagonal rows, closed by setting triangles. `blocks` has the c x r main blocks row by row from the
@@ -485,10 +488,16 @@ MUSLIN_API muslin_status muslin_quilt_diagonal_spec_init(struct muslin_quilt_dia
  * or MUSLIN_ARG_FABRIC (`at` 2 of the sashes, 3 of the cornerstones): an id where the layout has none, or none where it
  * needs one. Solving fails with MUSLIN_ERR_RANGE for MUSLIN_ARG_SASH_WIDTH when w is not above 0, and for
  * MUSLIN_ARG_BLOCK_WIDTH when blocks of SASH_INNER are not larger than w; `at` is the field's number. Source:
- * geometry. Example: 3 x 3 blocks and 4 alternates of 6 in: 25.456 in square. Since 0.1. */
+ * geometry. Example: 3 x 3 blocks and 4 alternates of 6 in: 25.456 in square. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_diagonal(struct muslin_quilt *quilt,
                                                const struct muslin_quilt_diagonal_spec *spec, const muslin_id *blocks,
                                                size_t n, muslin_id *out, struct muslin_problem *problem);
+
+/* How the triangle stands with which the first row begins; rows alternate. */
+enum muslin_sixty_first {
+    MUSLIN_SIXTY_FIRST_ON_SIDE = 1,
+    MUSLIN_SIXTY_FIRST_ON_POINT = 2
+};
 
 struct muslin_quilt_sixty_spec {
     uint32_t size;
@@ -497,24 +506,23 @@ struct muslin_quilt_sixty_spec {
     int64_t rows;           /* 1 .. 2^20 */
     muslin_id height;       /* H, finished, of a row */
     muslin_id end_fabric;   /* of the half-triangles that close both ends */
-    int32_t first;          /* 1: the first row begins with a triangle that stands on its side, and rows alternate;
-                               2: with one on its point */
+    int32_t first;          /* enum muslin_sixty_first */
     int32_t pad;            /* 0 */
 };
 /* One triangle standing on its side; height and fabric are still to be given. */
 #define MUSLIN_QUILT_SIXTY_SPEC_INIT { sizeof(struct muslin_quilt_sixty_spec), 0, 1, 1, 0, 0, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_sixty_spec_init(struct muslin_quilt_sixty_spec *spec, uint32_t size);
 
 struct muslin_quilt_sixty_piece_spec {
     uint32_t size;
     uint32_t flags;   /* 0 */
-    muslin_id fabric;
+    muslin_id fabric; /* of the piece */
     int64_t cells;    /* 1: a triangle, 2: a diamond, 3: a half-hexagon */
 };
 /* A triangle; the fabric is still to be given. */
 #define MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT { sizeof(struct muslin_quilt_sixty_piece_spec), 0, 0, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_sixty_piece_spec_init(struct muslin_quilt_sixty_piece_spec *spec, uint32_t size);
 
 /* Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to three
@@ -522,7 +530,7 @@ MUSLIN_API muslin_status muslin_quilt_sixty_piece_spec_init(struct muslin_quilt_
  * there are too few), and closed at both ends by half-triangles. A row is H high and (cells + 1) H / sqrt 3 wide, to
  * the nearest tick; corners lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut from strips as
  * unit.h says, half-triangles as half-rectangles. Source: geometry. Example: 5 triangles of 3 in: 10.392 in wide. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const struct muslin_quilt_sixty_spec *spec,
                                             const struct muslin_quilt_sixty_piece_spec *pieces, size_t row_size,
                                             size_t n, muslin_id *out, struct muslin_problem *problem);
@@ -542,12 +550,12 @@ MUSLIN_API muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const st
 
 /* The id of the fabric, measure or node (sort, enum muslin_sort) with this number, 1 .. as many as there are: what
  * muslin_id_number() says of it. MUSLIN_ERR_INDEX: there are not so many. Constant time. Example: measure 1 is the
- * quilt's seam allowance. Since 0.1. */
+ * quilt's seam allowance. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_id(const struct muslin_quilt *quilt, int32_t sort, int64_t number, muslin_id *out,
                                          struct muslin_problem *problem);
 
 /* A fabric, but for its name, which muslin_quilt_name() tells. Constant time. Example: one made with the initial values
- * has 40 in of usable width. Since 0.1. */
+ * has 40 in of usable width. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_read_fabric(const struct muslin_quilt *quilt, muslin_id fabric,
                                                   struct muslin_quilt_fabric_spec *out, struct muslin_problem *problem);
 
@@ -568,27 +576,27 @@ struct muslin_tree_measure {
     int64_t terms;    /* of a sum, what muslin_quilt_read_terms() gives; else 0 */
 };
 /* What a measure is, but for its name. Constant time. Example: a block three strips across is a sum of one term. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_quilt_read_measure(const struct muslin_quilt *quilt, muslin_id measure,
                                                    struct muslin_tree_measure *out, struct muslin_problem *problem);
 
 /* The terms of a sum, in the order in which they were given: ask, then fill. MUSLIN_ERR_CHOICE for MUSLIN_ARG_KIND:
- * another kind of measure. Example: 3 x strip has the factor 3. Since 0.1. */
+ * another kind of measure. Example: 3 x strip has the factor 3. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_read_terms(const struct muslin_quilt *quilt, muslin_id measure,
                                                  struct muslin_quilt_sum_spec *rows, size_t row_size, size_t capacity,
                                                  size_t *count, struct muslin_problem *problem);
 
 enum muslin_node_kind {
-    MUSLIN_NODE_PATCH = 1,
-    MUSLIN_NODE_UNIT = 2,
-    MUSLIN_NODE_SHAPE = 3,
-    MUSLIN_NODE_JOIN = 4,
+    MUSLIN_NODE_PATCH = 1,   /* muslin_quilt_patch() */
+    MUSLIN_NODE_UNIT = 2,    /* muslin_quilt_unit() */
+    MUSLIN_NODE_SHAPE = 3,   /* muslin_quilt_shape() */
+    MUSLIN_NODE_JOIN = 4,    /* pieces side by side or one below the other */
     MUSLIN_NODE_TURN = 5,    /* turned, mirrored, or both */
-    MUSLIN_NODE_TRIM = 6,
-    MUSLIN_NODE_PINWHEEL = 7,
-    MUSLIN_NODE_SET_IN = 8,
-    MUSLIN_NODE_DIAGONAL = 9,
-    MUSLIN_NODE_SIXTY = 10
+    MUSLIN_NODE_TRIM = 6,    /* muslin_quilt_trim() */
+    MUSLIN_NODE_PINWHEEL = 7, /* muslin_quilt_pinwheel() */
+    MUSLIN_NODE_SET_IN = 8,  /* muslin_quilt_set_in() */
+    MUSLIN_NODE_DIAGONAL = 9, /* a field on point */
+    MUSLIN_NODE_SIXTY = 10   /* rows of 60 degree pieces */
 };
 
 struct muslin_node {
@@ -601,7 +609,7 @@ struct muslin_node {
     int32_t quarter_turns;   /* of a turn: first mirrored, where it is, then turned clockwise by so many */
     int32_t mirrored;        /* 1 when it is the mirror image */
 };
-/* What a node is. Example: a join of three patches has 3 children and depth 2. Since 0.1. */
+/* What a node is. Example: a join of three patches has 3 children and depth 2. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node,
                                            struct muslin_node *out, struct muslin_problem *problem);
 
@@ -610,14 +618,14 @@ MUSLIN_API muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, mus
  * sashes: its sash that lies (B wide), the one that stands, its cornerstone; in SASH_INNER the sashes only where
  * there are alternates, and no cornerstone of one block alone in SASH_CUT and SASH_INNER, for whole ones are not in
  * it. So muslin_solution_size() knows every child of what it solved. Example: of a join of three equal patches,
- * three times the same id. Since 0.1. */
+ * three times the same id. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_children(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
                                                size_t capacity, size_t *count, struct muslin_problem *problem);
 
 /* What a node was made with: each of these reads one kind. MUSLIN_ERR_CHOICE for MUSLIN_ARG_KIND: the node is of
  * another kind, which is `value`. What a trim, a join, a turn and a field on point are made of, muslin_quilt_children()
  * tells; how a turn lies, muslin_quilt_node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in,
- * names blue and the measure of 2 in twice. Since 0.1 all. */
+ * names blue and the measure of 2 in twice. Since 1.0 all. */
 MUSLIN_API muslin_status muslin_quilt_read_patch(const struct muslin_quilt *quilt, muslin_id node,
                                                  struct muslin_quilt_patch_spec *out, struct muslin_problem *problem);
 MUSLIN_API muslin_status muslin_quilt_read_unit(const struct muslin_quilt *quilt, muslin_id node,
@@ -638,7 +646,7 @@ MUSLIN_API muslin_status muslin_quilt_read_sixty(const struct muslin_quilt *quil
                                                  struct muslin_quilt_sixty_spec *out, struct muslin_problem *problem);
 
 /* The pieces of 60 degree rows, from the left, row by row: ask, then fill. MUSLIN_ERR_CHOICE as above. Example: a row
- * of a diamond and a triangle has two pieces, of 2 cells and of 1. Since 0.1. */
+ * of a diamond and a triangle has two pieces, of 2 cells and of 1. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_read_sixty_pieces(const struct muslin_quilt *quilt, muslin_id node,
                                                         struct muslin_quilt_sixty_piece_spec *rows, size_t row_size,
                                                         size_t capacity, size_t *count, struct muslin_problem *problem);
@@ -647,26 +655,26 @@ MUSLIN_API muslin_status muslin_quilt_read_sixty_pieces(const struct muslin_quil
  * pieces as they were drawn. Allowances and tips, which a quilt does not look at, are those of MUSLIN_CORNER_SPEC_INIT.
  * *width and *height get the measures that it is stretched to, 0: as drawn, on success. MUSLIN_ERR_CHOICE as above.
  * Example: a square with one corner cut off on the slant has 4 corners of the outline and 5 + 3 of its pieces. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_quilt_read_shape(const struct muslin_quilt *quilt, muslin_id node,
                                                  struct muslin_corner_spec *corners, size_t row_size, size_t capacity,
                                                  size_t *count, muslin_id *width, muslin_id *height,
                                                  struct muslin_problem *problem);
 
 /* The fabrics of a unit's regions, or of a shape's pieces: ask, then fill. MUSLIN_ERR_CHOICE as above. Example: of a
- * half-square, the fabric below its rising seam and the one above. Since 0.1. */
+ * half-square, the fabric below its rising seam and the one above. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_read_fabrics(const struct muslin_quilt *quilt, muslin_id node, muslin_id *ids,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
 
 struct muslin_part_counts {
     uint32_t size;
     uint32_t flags;
-    int64_t fabrics;
-    int64_t measures;
-    int64_t nodes;
+    int64_t fabrics;   /* made so far */
+    int64_t measures;  /* so, the seam allowance and take-up among them */
+    int64_t nodes;     /* different ones */
     int64_t bytes;     /* that the quilt holds from its allocator */
 };
-/* How much a quilt holds. Example: a fresh one has no fabrics, two measures and no nodes. Since 0.1. */
+/* How much a quilt holds. Example: a fresh one has no fabrics, two measures and no nodes. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct muslin_part_counts *out,
                                              struct muslin_problem *problem);
 

@@ -5,7 +5,9 @@
  * Makers differ and sizes change: these are starting points for a caller's own figures, never limits, and no row says
  * that anything meets a safety standard. Where published lists disagree either both figures are here, under names that
  * say whose they are, or the commoner one is, and muslin_reference_note() says what the others are.
- * Every call is constant time, allocates nothing and returns constants of the library.
+ *
+ * Every call
+ *   Cost        Constant time. Nothing allocates; texts are constants of the library.
  */
 #ifndef MUSLIN_REFERENCE_H
 #define MUSLIN_REFERENCE_H
@@ -43,19 +45,19 @@ struct muslin_reference {
 
 /* How many rows a table has. Rows are only ever added at the end, whatever their size, so an index keeps its meaning.
  * MUSLIN_ERR_NULL: out is null. MUSLIN_ERR_CHOICE: table is none of enum muslin_table. The problem is optional (null).
- * Example: muslin_reference_count(MUSLIN_TABLE_BATTING, &n, NULL) gives 7 in this version. Since 0.1. */
+ * Example: muslin_reference_count(MUSLIN_TABLE_BATTING, &n, NULL) gives 7 in this version. Since 1.0. */
 MUSLIN_API muslin_status muslin_reference_count(int32_t table, int64_t *out, struct muslin_problem *problem);
 
 /* Row `index`, from 0, of a table. MUSLIN_ERR_NULL and MUSLIN_ERR_STRUCT_SIZE for *out; MUSLIN_ERR_CHOICE for an
  * unknown table; MUSLIN_ERR_INDEX for a row that does not exist (the problem's limit is the last one). Source: what
- * muslin_reference_source says of the row. Example: row 3 of MUSLIN_TABLE_BATTING is twin, 72 x 90 in. Since 0.1. */
+ * muslin_reference_source says of the row. Example: row 3 of MUSLIN_TABLE_BATTING is twin, 72 x 90 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_reference_row(int32_t table, int64_t index, struct muslin_reference *out,
                                               struct muslin_problem *problem);
 
 /* A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
  * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know, above
  * all where other lists disagree, or "" where there is nothing to say. All three are "" for a row that does not exist,
- * and never null. Their wording may improve. Example: row 5 of MUSLIN_TABLE_BATTING is named "queen". Since 0.1. */
+ * and never null. Their wording may improve. Example: row 5 of MUSLIN_TABLE_BATTING is named "queen". Since 1.0. */
 MUSLIN_API const char *muslin_reference_name(int32_t table, int64_t index);
 MUSLIN_API const char *muslin_reference_source(int32_t table, int64_t index);
 MUSLIN_API const char *muslin_reference_note(int32_t table, int64_t index);

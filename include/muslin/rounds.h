@@ -61,8 +61,8 @@ struct muslin_logcabin_spec {
                                    widths is given */
     int64_t rounds;             /* 1 .. MUSLIN_ROUNDS_MAX */
     int64_t blocks;             /* alike, cut together; 1 .. MUSLIN_LOGCABIN_BLOCKS_MAX */
-    muslin_len allowance;
-    muslin_len take_up;
+    muslin_len allowance;       /* s */
+    muslin_len take_up;         /* u */
     muslin_len usable_width;    /* of the cloth: the length of a strip across it; 0: strips are not counted */
     muslin_len end_loss;        /* of each strip, where its ends are squared; 0 or more */
     int32_t order;              /* enum muslin_log_order */
@@ -74,17 +74,17 @@ struct muslin_logcabin_spec {
  * be given. */
 #define MUSLIN_LOGCABIN_SPEC_INIT { sizeof(struct muslin_logcabin_spec), 0, 0, 0, 0, 0, 1, 2032, 0, 325120, 0, \
                                     1, 3, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_spec_init(struct muslin_logcabin_spec *spec, uint32_t size);
 
 struct muslin_logcabin {
     uint32_t size;
     uint32_t flags;
-    muslin_len centre_cut_width;
+    muslin_len centre_cut_width;   /* of the middle patch, as cut */
     muslin_len centre_cut_height;
     muslin_len finished_width;     /* of the block */
     muslin_len finished_height;
-    muslin_len unfinished_width;
+    muslin_len unfinished_width;   /* of the block, outer seams still raw */
     muslin_len unfinished_height;
     int64_t logs;                  /* in one block */
     int64_t kinds;                 /* of strips: rows of muslin_logcabin_strips() */
@@ -99,7 +99,7 @@ struct muslin_logcabin {
     int32_t pad;
     muslin_len centre_strip_cut;   /* width of the strips the centres are cut from: their height or their width as cut,
                                       whichever takes less cloth, then the lesser; 0 when not counted, as all below */
-    int64_t centres_per_strip;
+    int64_t centres_per_strip;     /* that a strip gives */
     int64_t centre_strips;         /* for all blocks, up */
     muslin_len centre_cloth_length; /* centre_strips x centre_strip_cut */
 };
@@ -111,7 +111,7 @@ struct muslin_logcabin {
  * MUSLIN_SIZE_MAX; MUSLIN_ERR_NO_YIELD when the longest log of a half is longer than the strip without its end loss
  * (join strips first, and give the joined length as usable width). O(logs x kinds). Source: geometry. Example: centre 2
  * in, 3 rounds of logs 1 in finished, 20 blocks: 8 in finished, 8 1/2 in unfinished, 12 logs each, the longest cut 8
- * 1/2 in, and 2 strips of 2 1/2 in for the centres. Since 0.1. */
+ * 1/2 in, and 2 strips of 2 1/2 in for the centres. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_plan(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
                                               size_t n, struct muslin_logcabin *out, struct muslin_problem *problem);
 
@@ -121,8 +121,8 @@ struct muslin_logcabin_log {
     uint32_t flags;
     int64_t round;                 /* from 1 */
     muslin_len cut_length;         /* the raw edge it is sewn to */
-    muslin_len cut_width;
-    muslin_len finished_length;
+    muslin_len cut_width;          /* of its strip */
+    muslin_len finished_length;    /* as seen */
     muslin_len finished_width;
     muslin_len running_length;     /* cut lengths so far, of one block */
     muslin_len unfinished_width;   /* what the block must measure now, this log sewn on and pressed */
@@ -135,7 +135,7 @@ struct muslin_logcabin_log {
 /* The logs of one block in sewing order (ask-then-fill), as many as muslin_logcabin.logs. Statuses as for
  * muslin_logcabin_plan(), but the strips are not asked about. O(logs). Source: geometry. Example: centre 2 in, logs 1
  * in finished, from the top clockwise: cut lengths 2 1/2, 3 1/2, 3 1/2, 4 1/2 in; the block then measures 4 1/2 in.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_logs(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
                                               size_t n, struct muslin_logcabin_log *rows, size_t row_size,
                                               size_t capacity, size_t *count, struct muslin_problem *problem);
@@ -144,7 +144,7 @@ MUSLIN_API muslin_status muslin_logcabin_logs(const struct muslin_logcabin_spec 
 struct muslin_logcabin_strip {
     uint32_t size;
     uint32_t flags;
-    muslin_len cut_width;
+    muslin_len cut_width;     /* what its logs share */
     int64_t pieces;           /* logs */
     muslin_len longest;       /* of them, cut length */
     muslin_len length;        /* cut lengths end to end */
@@ -160,7 +160,7 @@ struct muslin_logcabin_strip {
  * next, a log from the strip at hand while it reaches, else from a new one, and the old one is done with. It can be
  * more than the best plan, never fewer. Statuses as for muslin_logcabin_plan(). O(logs x kinds). Source: common
  * practice, no source, for both ways; geometry. Example: 20 blocks, centre 2 in, 3 rounds of logs 1 in finished, strips
- * 40 in: of the first half 600 in, by length 15 strips; cut so, 16. Since 0.1. */
+ * 40 in: of the first half 600 in, by length 15 strips; cut so, 16. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_strips(const struct muslin_logcabin_spec *spec, const muslin_len *widths,
                                                 size_t n, struct muslin_logcabin_strip *rows, size_t row_size,
                                                 size_t capacity, size_t *count, struct muslin_problem *problem);
@@ -174,25 +174,25 @@ struct muslin_logcabin_fit_spec {
     muslin_len centre;         /* finished side of the centre, 1 or more and less than wanted */
     int64_t rounds;            /* 1 .. MUSLIN_ROUNDS_MAX; for muslin_logcabin_log_for() */
     muslin_len log_finished;   /* for muslin_logcabin_rounds_for() */
-    muslin_len allowance;
-    muslin_len take_up;
+    muslin_len allowance;      /* s */
+    muslin_len take_up;        /* u */
     int32_t order;             /* enum muslin_log_order */
     int32_t pad;               /* 0 */
 };
 /* Round and round, 1/4 in seams; sizes and rounds are still to be given. */
 #define MUSLIN_LOGCABIN_FIT_SPEC_INIT { sizeof(struct muslin_logcabin_fit_spec), 0, 0, 0, 0, 0, 2032, 0, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_fit_spec_init(struct muslin_logcabin_fit_spec *spec, uint32_t size);
 
 struct muslin_logcabin_fit {
     uint32_t size;
     uint32_t flags;
-    int64_t rounds;
+    int64_t rounds;                /* as given, or found */
     int64_t logs_across;           /* in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_ORDER_QUARTER */
     muslin_len exact_numerator;    /* the log that finishes the block exactly: wanted - centre ... */
     int64_t exact_denominator;     /* ... over logs_across */
-    muslin_len log_finished;
-    muslin_len log_cut;
+    muslin_len log_finished;       /* as given, or found */
+    muslin_len log_cut;            /* log_finished and a seam */
     muslin_len block_finished;     /* centre + logs_across x log_finished */
     muslin_len rest;               /* wanted - block_finished; negative when the block comes out larger */
     muslin_len centre_to_fit;      /* the finished centre with which the block comes out as wanted: centre + rest; no
@@ -202,7 +202,7 @@ struct muslin_logcabin_fit {
 /* The log width that finishes a block of `wanted` with so many rounds round the centre, brought to the grid, and what
  * the block then becomes. MUSLIN_ERR_NO_FIT when the rounded log would be nothing (problem: the log, and one tick).
  * log_finished is not used, 0 or more. Source: geometry. Example: a 12 in block round a 2 in centre in 3 rounds, to the
- * nearest 1/8 in: 10/6 in, so logs 1 5/8 in finished, cut 2 1/8 in, and the block finishes at 11 3/4 in. Since 0.1. */
+ * nearest 1/8 in: 10/6 in, so logs 1 5/8 in finished, cut 2 1/8 in, and the block finishes at 11 3/4 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_log_for(const struct muslin_logcabin_fit_spec *spec,
                                                  const struct muslin_rounding_spec *rounding,
                                                  struct muslin_logcabin_fit *out, struct muslin_problem *problem);
@@ -211,7 +211,7 @@ MUSLIN_API muslin_status muslin_logcabin_log_for(const struct muslin_logcabin_fi
  * MUSLIN_ROUNDS_MAX when they do, which the other calls refuse. `rounds` of the spec is not used, 0 ..
  * MUSLIN_ROUNDS_MAX; exact_numerator and exact_denominator are 0. Source: geometry. Example: within 10 in, round a 2 in
  * centre with logs 1 1/2 in finished: 2 rounds, 8 in finished, 2 in short of it; with a 4 in centre it would come out.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_logcabin_rounds_for(const struct muslin_logcabin_fit_spec *spec,
                                                     struct muslin_logcabin_fit *out, struct muslin_problem *problem);
 
@@ -224,13 +224,13 @@ struct muslin_frame_spec {
     muslin_len opening_width;    /* finished, as all sizes here */
     muslin_len opening_height;
     muslin_len frame_width;      /* W */
-    muslin_len allowance;
-    muslin_len take_up;
+    muslin_len allowance;        /* s */
+    muslin_len take_up;          /* u */
     muslin_len usable_width;     /* of the cloth: the length of a strip across it; 0: strips are not counted */
 };
 /* 1/4 in seams, strips 40 in usable; the sizes are still to be given. */
 #define MUSLIN_FRAME_SPEC_INIT { sizeof(struct muslin_frame_spec), 0, 0, 0, 0, 2032, 0, 325120 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_frame_spec_init(struct muslin_frame_spec *spec, uint32_t size);
 
 struct muslin_frame {
@@ -238,15 +238,15 @@ struct muslin_frame {
     uint32_t flags;
     muslin_len cut_width;              /* of the strip: W + m */
     muslin_len top_long;               /* raw long edge of top and bottom, from tip to tip, rounded */
-    muslin_len top_long_error;
+    muslin_len top_long_error;         /* less the exact one, down to a tick */
     muslin_len top_short;              /* raw short edge: 2 cut_width less than the long one, as its ends leave it */
-    muslin_len side_long;
-    muslin_len side_long_error;
-    muslin_len side_short;
+    muslin_len side_long;              /* the same of left and right */
+    muslin_len side_long_error;        /* less the exact one, down to a tick */
+    muslin_len side_short;             /* 2 cut_width less than side_long */
     muslin_len strip_length;           /* of one strip that holds all four as cut, each turned against the one before */
     muslin_len finished_width;         /* of the whole */
     muslin_len finished_height;
-    muslin_len unfinished_width;
+    muslin_len unfinished_width;       /* of the whole, outer seams still raw */
     muslin_len unfinished_height;
     int64_t strips;                    /* across the cloth, 1 to 4, the fewest that hold the four pieces without joins;
                                           0 when not counted, or when a piece is longer than such a strip */
@@ -259,14 +259,14 @@ struct muslin_frame {
  * width once more for the slanting ends. Round up to be sure of the tips. MUSLIN_ERR_NO_FIT when rounding leaves
  * nothing of a short edge (problem: the grid, limit 0). Source: geometry. Example: a 6 in square opening, frame 2 in,
  * 1/4 in seams, up to 1/8 in: strips cut 2 1/2 in, long 11 1/4 in, short 6 1/4 in, and one strip of 37 1/2 in holds all
- * four. Since 0.1. */
+ * four. Since 1.0. */
 MUSLIN_API muslin_status muslin_frame_pieces(const struct muslin_frame_spec *spec,
                                              const struct muslin_rounding_spec *rounding, struct muslin_frame *out,
                                              struct muslin_problem *problem);
 
 enum muslin_frame_piece {
     MUSLIN_FRAME_PIECE_TOP = 1, /* top or bottom */
-    MUSLIN_FRAME_PIECE_SIDE = 2
+    MUSLIN_FRAME_PIECE_SIDE = 2 /* left and right */
 };
 enum muslin_frame_line {
     MUSLIN_FRAME_LINE_CUT = 1,     /* the raw edge */
@@ -278,15 +278,15 @@ struct muslin_frame_corner {
     uint32_t size;
     uint32_t flags;
     muslin_len x;        /* rounded */
-    muslin_len x_error;
-    muslin_len y;
-    muslin_len y_error;
+    muslin_len x_error;  /* less the exact one, down to a tick */
+    muslin_len y;        /* rounded */
+    muslin_len y_error;  /* less the exact one, down to a tick */
     int32_t piece;       /* enum muslin_frame_piece */
     int32_t line;        /* enum muslin_frame_line */
 };
 /* The outlines for a template: 16 rows, top then side, cut then finished, each from the left outer corner to the right
  * one and back along the inner edge (ask-then-fill). Source: geometry. Example: a 6 in square opening, frame 2 in, 1/4
- * in seams: the cut outline goes from 0, 0 over about 11.207, 0 and 8.707, 2 1/2 to 2 1/2, 2 1/2. Since 0.1. */
+ * in seams: the cut outline goes from 0, 0 over about 11.207, 0 and 8.707, 2 1/2 to 2 1/2, 2 1/2. Since 1.0. */
 MUSLIN_API muslin_status muslin_frame_outline(const struct muslin_frame_spec *spec,
                                               const struct muslin_rounding_spec *rounding,
                                               struct muslin_frame_corner *rows, size_t row_size, size_t capacity,
@@ -312,12 +312,12 @@ struct muslin_medallion_spec {
     uint32_t flags;              /* MUSLIN_MEDALLION_EQUAL_COPING or 0 */
     muslin_len centre_width;     /* finished */
     muslin_len centre_height;
-    muslin_len allowance;
-    muslin_len take_up;
+    muslin_len allowance;        /* s */
+    muslin_len take_up;          /* u */
 };
 /* 1/4 in seams; the centre is still to be given. */
 #define MUSLIN_MEDALLION_SPEC_INIT { sizeof(struct muslin_medallion_spec), 0, 0, 0, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_medallion_spec_init(struct muslin_medallion_spec *spec, uint32_t size);
 
 /* A round, from the inside outwards: the first five members are given, the others are answered. Left and right are the
@@ -338,20 +338,20 @@ struct muslin_medallion_row {
     muslin_len after_width;        /* finished, with this round */
     muslin_len after_height;
     muslin_len side_pair;          /* finished width of both side borders together: after_width - before_width */
-    muslin_len top_pair;
+    muslin_len top_pair;           /* of top and bottom, so */
     muslin_len side_finished;      /* of one of them, half a pair, down: where a coping pair is odd, one of the two is
                                       a tick wider */
-    muslin_len top_finished;
+    muslin_len top_finished;       /* of top or bottom, so */
     muslin_len side_cut;           /* width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip */
-    muslin_len top_cut;
+    muslin_len top_cut;            /* of top or bottom, so */
     muslin_len side_length;        /* length of a side as cut, of PIECED unfinished: what it must measure */
-    muslin_len top_length;
+    muslin_len top_length;         /* of top or bottom, so */
     int64_t side_units;            /* PIECED: whole units in each side ... */
     int64_t top_units;             /* ... and in top and bottom each */
     int64_t units;                 /* in the round: 2 x both, corner squares apart */
     int64_t corner_squares;        /* 4 or 0; cut as wide as side_cut and as high as top_cut */
     muslin_len side_rest;          /* PIECED: of the run, beyond its whole units */
-    muslin_len top_rest;
+    muslin_len top_rest;           /* of top or bottom, so */
     muslin_len unit_unfinished;    /* PIECED: repeat + m */
     int32_t divides;               /* 1 unless a PIECED round leaves a rest on a side or on the top */
     int32_t unequal;               /* 1 when side and top differ in width: COPING only */
@@ -359,13 +359,19 @@ struct muslin_medallion_row {
                                           for top or bottom is with its corner squares */
     muslin_len after_unfinished_height;
 };
+/* A plain round with corner squares; its width is still to be given. */
+#define MUSLIN_MEDALLION_ROW_INIT \
+    { sizeof(struct muslin_medallion_row), 0, 1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, \
+      0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *row. Since 1.0. */
+MUSLIN_API muslin_status muslin_medallion_row_init(struct muslin_medallion_row *row, uint32_t size);
 
 struct muslin_medallion {
     uint32_t size;
     uint32_t flags;
-    muslin_len finished_width;
+    muslin_len finished_width; /* with all rounds */
     muslin_len finished_height;
-    muslin_len unfinished_width;
+    muslin_len unfinished_width; /* with all rounds, outer seams still raw */
     muslin_len unfinished_height;
     int64_t undivided;       /* pieced rounds that leave a rest */
     int64_t unequal;         /* coping rounds whose sides differ from top and bottom */
@@ -382,7 +388,7 @@ struct muslin_medallion {
  * MUSLIN_ERR_RANGE also when `most` is below `width`, or the finished quilt would pass MUSLIN_SIZE_MAX. On failure no
  * row is touched. Two passes. Source: geometry; the coping strip is common practice, no source. Example: centre 20 in,
  * then coping of 1/2 to 3 in before a border of 4 in squares: coping 2 in, cut 2 1/2 in, and 6 squares a side, 24 and 4
- * in the corners; 32 in finished. Since 0.1. */
+ * in the corners; 32 in finished. Since 1.0. */
 MUSLIN_API muslin_status muslin_medallion_plan(const struct muslin_medallion_spec *spec,
                                                struct muslin_medallion_row *rows, size_t row_size, size_t n,
                                                struct muslin_medallion *out, struct muslin_problem *problem);
@@ -396,12 +402,12 @@ struct muslin_repeat_spec {
     muslin_len repeat_finished;   /* length of a unit along it */
     int64_t spacers;              /* that share what the units leave; 0 .. MUSLIN_COUNT_MAX */
     muslin_len spacer_least;      /* finished, 0 or more; without spacers not used */
-    muslin_len allowance;
-    muslin_len take_up;
+    muslin_len allowance;         /* s */
+    muslin_len take_up;           /* u */
 };
 /* No spacers, 1/4 in seams; side and repeat are still to be given. */
 #define MUSLIN_REPEAT_SPEC_INIT { sizeof(struct muslin_repeat_spec), 0, 0, 0, 0, 0, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_repeat_spec_init(struct muslin_repeat_spec *spec, uint32_t size);
 
 struct muslin_repeat {
@@ -413,9 +419,9 @@ struct muslin_repeat {
     muslin_len over_above;         /* how far they pass it */
     int64_t units_nearest;         /* of the two, the nearer; the larger when equally near */
     muslin_len repeat_below;       /* the repeat with which units_below fill the side, rounded; 0 without a unit */
-    muslin_len repeat_below_error;
+    muslin_len repeat_below_error; /* less the exact one, down to a tick */
     muslin_len repeat_above;       /* the repeat with which units_above fill it */
-    muslin_len repeat_above_error;
+    muslin_len repeat_above_error; /* less the exact one, down to a tick */
     muslin_len unit_unfinished;    /* repeat_finished + m */
     int64_t units;                 /* with spacers: the most that leave every spacer its least; else units_below */
     muslin_len shared;             /* what they leave; the exact spacer is this over `spacers` */
@@ -431,7 +437,7 @@ struct muslin_repeat {
 /* Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share what is
  * left. MUSLIN_ERR_NO_FIT when the spacers alone pass the side (problem: the side, and what they need). Source:
  * geometry. Example: 50 in of 4 in units with two spacers, to 1/8 in: 12 units leave 2 in, spacers 1 in finished, cut
- * 1 1/2 in; with a repeat of 4 1/8 in, 12 units are 1/2 in short. Since 0.1. */
+ * 1 1/2 in; with a repeat of 4 1/8 in, 12 units are 1/2 in short. Since 1.0. */
 MUSLIN_API muslin_status muslin_repeat_plan(const struct muslin_repeat_spec *spec,
                                             const struct muslin_rounding_spec *rounding, struct muslin_repeat *out,
                                             struct muslin_problem *problem);
@@ -442,14 +448,14 @@ struct muslin_common_repeat {
     muslin_len common;        /* the greatest length that divides both sides */
     int64_t parts;            /* the repeat is this part of it: common / parts exactly */
     muslin_len repeat;        /* finished, rounded */
-    muslin_len repeat_error;
+    muslin_len repeat_error;  /* less the exact one, down to a tick */
     int64_t across;           /* units along the width */
     int64_t down;             /* units along the height */
 };
 /* The largest repeat from `least` (0 or more) to `most` (1 or more) that divides both sides of a quilt: a whole part of
  * their greatest common measure. MUSLIN_ERR_RANGE also when most is below least; MUSLIN_ERR_NO_FIT when the largest
  * that does not pass `most` is below `least` (limit 0). O(log size). Source: geometry. Example: 42 x 48 in, 2 to 4 in:
- * 3 in, 14 units across and 16 down. Since 0.1. */
+ * 3 in, 14 units across and 16 down. Since 1.0. */
 MUSLIN_API muslin_status muslin_repeat_common(muslin_len width, muslin_len height, muslin_len least, muslin_len most,
                                               const struct muslin_rounding_spec *rounding,
                                               struct muslin_common_repeat *out, struct muslin_problem *problem);
@@ -468,12 +474,12 @@ struct muslin_point_border_spec {
     int64_t squares;              /* in the run, 1 .. MUSLIN_POINT_BORDER_SQUARES_MAX, when no diagonal is given; else
                                      not used, 0 or more */
     int64_t runs;                 /* alike, counted together; 1 .. MUSLIN_COUNT_MAX */
-    muslin_len allowance;
-    muslin_len take_up;
+    muslin_len allowance;         /* s */
+    muslin_len take_up;           /* u */
 };
 /* One run, 1/4 in seams; its size is still to be given. */
 #define MUSLIN_POINT_BORDER_SPEC_INIT { sizeof(struct muslin_point_border_spec), 0, 0, 0, 0, 1, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_point_border_spec_init(struct muslin_point_border_spec *spec, uint32_t size);
 
 struct muslin_point_border {
@@ -482,17 +488,17 @@ struct muslin_point_border {
     muslin_len diagonal_numerator;    /* the finished diagonal D, exactly: this over ... */
     int64_t diagonal_denominator;     /* ... this, 1 when it was given */
     muslin_len diagonal_finished;     /* rounded as `measuring` */
-    muslin_len diagonal_error;
-    int64_t squares_per_run;
+    muslin_len diagonal_error;        /* less the exact one, down to a tick */
+    int64_t squares_per_run;          /* as many as fit whole */
     muslin_len rest;                  /* of the side, beyond the squares */
     muslin_len square_finished;       /* D / sqrt 2, rounded as `measuring` */
-    muslin_len square_finished_error;
+    muslin_len square_finished_error; /* less the exact one, down to a tick */
     muslin_len square_cut;            /* D / sqrt 2 + m, rounded as `cutting`: also the strip squares are cut from */
-    muslin_len square_cut_error;
+    muslin_len square_cut_error;      /* less the exact one, down to a tick */
     muslin_len setting_cut;           /* a square cut twice, corner to corner, for four triangles: D + (1 + sqrt 2) m */
-    muslin_len setting_cut_error;
+    muslin_len setting_cut_error;     /* less the exact one, down to a tick */
     muslin_len end_cut;               /* a square cut once for two half triangles: D / 2 + (1 + 1 / sqrt 2) m */
-    muslin_len end_cut_error;
+    muslin_len end_cut_error;         /* less the exact one, down to a tick */
     muslin_len border_unfinished;     /* depth of the border: D, rounded, + m */
     int64_t squares;                  /* in all runs */
     int64_t setting_triangles;        /* two for each pair of neighbours */
@@ -508,7 +514,7 @@ struct muslin_point_border {
  * tick from tip to tip; MUSLIN_ERR_NO_FIT when not one of the given diagonal fits the side (problem: the side, and the
  * diagonal), or when rounding leaves nothing of a square but its seams (the grid, limit 0). Sources: Why I cut strips
  * at 1.91 inches for that border (blog, 2008) for the squares, geometry for the triangles. Example: diagonal 2 in, 1/4
- * in seams, a side of 40 in, up to 1/64 in: strips cut 1 59/64 in, 20 squares, 38 setting triangles. Since 0.1. */
+ * in seams, a side of 40 in, up to 1/64 in: strips cut 1 59/64 in, 20 squares, 38 setting triangles. Since 1.0. */
 MUSLIN_API muslin_status muslin_point_border_plan(const struct muslin_point_border_spec *spec,
                                                   const struct muslin_rounding_spec *cutting,
                                                   const struct muslin_rounding_spec *measuring,

@@ -15,7 +15,8 @@
  *               from the allocator and is given back: about 70 bytes a place, 16 a touch, 24 a print.
  *   Search      Places are filled one after the other, the most constrained first; then exchanges that lower the
  *               weight, or leave it, better the answer until it reaches the lower bound or the work limit. A search
- *               with a larger limit goes the same way further. Source: common practice of local search, no source;
+ *               with a larger limit goes the same way further. `progress` is told weights, as `touching` and `least`
+ *               in the result, from the first filling on. Source: common practice of local search, no source;
  *               chance is splitmix64 (Steele, Lea, Flood 2014).
  */
 #ifndef MUSLIN_SCATTER_H
@@ -36,7 +37,7 @@ struct muslin_scatter_spec {
 };
 /* No place yet, seed 1, ten million steps. */
 #define MUSLIN_SCATTER_SPEC_INIT { sizeof(struct muslin_scatter_spec), 0, 0, 1, 10000000 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_spec_init(struct muslin_scatter_spec *spec, uint32_t size);
 
 struct muslin_touch_spec {
@@ -48,7 +49,7 @@ struct muslin_touch_spec {
 };
 /* Places still to be given, weight 1. */
 #define MUSLIN_TOUCH_SPEC_INIT { sizeof(struct muslin_touch_spec), 0, 0, 0, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_touch_spec_init(struct muslin_touch_spec *spec, uint32_t size);
 
 struct muslin_scattered {
@@ -68,24 +69,26 @@ struct muslin_scattered {
  * cliques of places that cannot all differ because few kinds are there, and knows that more of a print than can lie
  * apart must touch. MUSLIN_ERR_CHOICE: a place that touches itself. MUSLIN_ERR_NOT_ENOUGH also for a print that is
  * given to more places than it suffices for (`at`: the print). Example: 9 blocks of two prints, 5 and 4 of them, in 3 x
- * 3: none touch. Since 0.1. */
+ * 3: none touch. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_prints(const struct muslin_scatter_spec *spec,
-                                               const struct muslin_allocator *allocator, const int64_t *prints,
-                                               size_t kinds, const struct muslin_touch_spec *touches,
-                                               size_t touch_size, size_t touch_n, const int64_t *given, int64_t *out,
-                                               struct muslin_scattered *result, struct muslin_problem *problem);
+                                               const int64_t *prints, size_t kinds,
+                                               const struct muslin_touch_spec *touches, size_t touch_size,
+                                               size_t touch_n, const int64_t *given,
+                                               const struct muslin_allocator *allocator, muslin_progress progress,
+                                               void *context, int64_t *out, struct muslin_scattered *result,
+                                               struct muslin_problem *problem);
 
 struct muslin_scatter_blocks_spec {
     uint32_t size;
     uint32_t flags;      /* 0 */
     int64_t columns;     /* 1 .. 2^12 */
     int64_t rows;        /* 1 .. 2^12 */
-    int64_t seed;
-    int64_t work_limit;
+    int64_t seed;        /* as in struct muslin_scatter_spec */
+    int64_t work_limit;  /* so */
 };
 /* One block, seed 1, ten million steps. */
 #define MUSLIN_SCATTER_BLOCKS_SPEC_INIT { sizeof(struct muslin_scatter_blocks_spec), 0, 1, 1, 1, 10000000 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_blocks_spec_init(struct muslin_scatter_blocks_spec *spec, uint32_t size);
 
 #define MUSLIN_EDGE_PRINTS_TURNS_HALF 1u    /* the block may be turned by a half */
@@ -103,7 +106,7 @@ struct muslin_edge_prints_spec {
 };
 /* One block without prints at its edges, that may not be turned. */
 #define MUSLIN_EDGE_PRINTS_SPEC_INIT { sizeof(struct muslin_edge_prints_spec), 0, 1, -1, -1, -1, -1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_edge_prints_spec_init(struct muslin_edge_prints_spec *spec, uint32_t size);
 
 struct muslin_placed_block {
@@ -117,12 +120,13 @@ struct muslin_placed_block {
  * one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20. Only asking (capacity 0) writes
  * nothing but the count. The lower bound counts lines in which more blocks show one print at both ends than can lie
  * apart. Example: four blocks with the same print left and right, in one row of four: turned by quarters in turn, none
- * meet. Since 0.1. */
+ * meet. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spec,
-                                               const struct muslin_allocator *allocator,
                                                const struct muslin_edge_prints_spec *blocks, size_t block_size,
-                                               size_t n, struct muslin_placed_block *rows, size_t row_size,
-                                               size_t capacity, size_t *count, struct muslin_scattered *result,
+                                               size_t n, const struct muslin_allocator *allocator,
+                                               muslin_progress progress, void *context,
+                                               struct muslin_placed_block *rows, size_t row_size, size_t capacity,
+                                               size_t *count, struct muslin_scattered *result,
                                                struct muslin_problem *problem);
 
 /* Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24 each),
@@ -130,10 +134,10 @@ MUSLIN_API muslin_status muslin_scatter_blocks(const struct muslin_scatter_block
  * MUSLIN_ERR_RANGE). As few equal strips as possible lie in one set, and next to each other: its touches are all pairs
  * in a set, neighbours with double weight; `pairs` counts each once. Of prints of which there are too many, strips stay
  * over. No search is needed: the answer is always the least there is, `proven` is 1 and `work` 0; the seed shuffles.
- * Source: pigeonhole. Example: 12 strips of 6 prints, two each, into 2 sets: every set has all six. Since 0.1. */
-MUSLIN_API muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec,
-                                             const struct muslin_allocator *allocator, const int64_t *prints,
-                                             size_t kinds, int64_t sets, int64_t strips_per_set, int64_t *out,
+ * Source: pigeonhole. Example: 12 strips of 6 prints, two each, into 2 sets: every set has all six. Since 1.0. */
+MUSLIN_API muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *spec, const int64_t *prints,
+                                             size_t kinds, int64_t sets, int64_t strips_per_set,
+                                             const struct muslin_allocator *allocator, int64_t *out,
                                              struct muslin_scattered *result, struct muslin_problem *problem);
 
 /* The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of
@@ -143,7 +147,7 @@ MUSLIN_API muslin_status muslin_scatter_sets(const struct muslin_scatter_spec *s
  * direction touches where it has both ends in common, or is drawn exactly. MUSLIN_ERR_FOREIGN: no fabric of this quilt.
  * MUSLIN_ERR_RANGE: the top has more than 2^24 patches, of all fabrics. Time follows all outlines x depth, and a sort
  * of the fabric's edges; memory from the allocator, about 50 bytes an edge. Source: geometry. Example: one fabric for
- * all patches of a 3 x 3 grid: 9 places, 12 touches. Since 0.1. */
+ * all patches of a 3 x 3 grid: 9 places, 12 touches. Since 1.0. */
 MUSLIN_API muslin_status muslin_scatter_touches(const struct muslin_solution *solution, muslin_id fabric,
                                                 const struct muslin_allocator *allocator,
                                                 struct muslin_touch_spec *rows, size_t row_size, size_t capacity,

@@ -57,14 +57,14 @@ struct muslin_setting_spec {
 /* One block, not turned, 1/4 in seams, square to 1/64 in (a thread's width: common practice, no source); its size is
  * still to be given. */
 #define MUSLIN_SETTING_SPEC_INIT { sizeof(struct muslin_setting_spec), 0, 0, 0, 1, 1, 2032, 0, 1, 0, 127 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_spec_init(struct muslin_setting_spec *spec, uint32_t size);
 
 struct muslin_setting {
     uint32_t size;
     uint32_t flags;
-    int64_t blocks;
-    int64_t turned;                  /* of them, turned: half of all, down, unless none is */
+    int64_t blocks;                  /* columns x rows */
+    int64_t blocks_turned;           /* of them, turned: half of all, down, unless none is */
     muslin_len finished_width;       /* of the top without borders */
     muslin_len finished_length;
     muslin_len unfinished_width;     /* finished + 2 s + u */
@@ -76,13 +76,13 @@ struct muslin_setting {
  * of a block whose sides differ by more than square_tolerance, even if none would be turned (where they differ by
  * less, the sizes here are those of the blocks not turned, and the difference is eased in); MUSLIN_ERR_RANGE also when
  * a finished side would pass MUSLIN_SIZE_MAX. Source: geometry. Example: 3 x 3 blocks of 12 in finished: 36 in
- * finished, 36 1/2 in unfinished. Since 0.1. */
+ * finished, 36 1/2 in unfinished. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_straight(const struct muslin_setting_spec *spec, struct muslin_setting *out,
                                                  struct muslin_problem *problem);
 
 /* The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX: the
  * first block is not turned, its neighbours are. `turning` is an enum muslin_turning. Example: column 1, row 0 with
- * MUSLIN_TURNING_HALF_ALTERNATE: 2. Since 0.1. */
+ * MUSLIN_TURNING_HALF_ALTERNATE: 2. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_turn(int32_t turning, int64_t column, int64_t row, int32_t *quarter_turns,
                                              struct muslin_problem *problem);
 
@@ -94,13 +94,13 @@ struct muslin_block_spec {
     uint32_t flags;               /* 0 */
     muslin_len segment_cut;       /* a, across the block; 1 or more */
     muslin_len set_unfinished;    /* unfinished width of the strip set: along the segment; 1 or more */
-    int64_t segments;
-    muslin_len allowance;
-    muslin_len take_up;
+    int64_t segments;             /* side by side */
+    muslin_len allowance;         /* s */
+    muslin_len take_up;           /* u */
 };
 /* Two segments, 1/4 in seams; their size is still to be given. */
 #define MUSLIN_BLOCK_SPEC_INIT { sizeof(struct muslin_block_spec), 0, 0, 0, 2, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_block_spec_init(struct muslin_block_spec *spec, uint32_t size);
 
 struct muslin_block {
@@ -108,7 +108,7 @@ struct muslin_block {
     uint32_t flags;
     muslin_len unfinished_width;  /* segments x a - (segments - 1)(2 s + u) */
     muslin_len unfinished_height; /* set_unfinished */
-    muslin_len finished_width;
+    muslin_len finished_width;    /* as seen in the top */
     muslin_len finished_height;
     muslin_len segment_finished;  /* a - 2 s - u */
     muslin_len square_segment_cut;/* the segment cut that would make the block square, down to a tick: the finished
@@ -119,7 +119,7 @@ struct muslin_block {
 /* The block that segments make, and whether it is square. MUSLIN_ERR_SEAM_TOO_WIDE when nothing of segment or set would
  * be seen (2 s + u or less); MUSLIN_ERR_RANGE also when the block would be wider than MUSLIN_SIZE_MAX unfinished.
  * Source: geometry. Example: two segments cut 6 1/2 in from a set 12 1/2 in wide: a block 12 1/2 in square unfinished,
- * 12 in finished. Since 0.1. */
+ * 12 in finished. Since 1.0. */
 MUSLIN_API muslin_status muslin_block_from_segments(const struct muslin_block_spec *spec, struct muslin_block *out,
                                                     struct muslin_problem *problem);
 
@@ -135,7 +135,7 @@ enum muslin_join {
 /* What one join takes off the run, in ticks; `join` is an enum muslin_join. The strip's cut width counts for DIAGONAL
  * alone, the allowance for STRAIGHT and BIAS_ENDS. The take-up of a join, a thread or two, is left out. Sources: What
  * is lost? (tutorial, 2012) for the diagonal join, geometry for the others. Example: DIAGONAL, strips cut 3 in: 3 in.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_join_loss(int32_t join, muslin_len strip_cut, muslin_len allowance, muslin_len *out,
                                           struct muslin_problem *problem);
 
@@ -151,7 +151,7 @@ struct muslin_run_spec {
 };
 /* Strips 40 in long, cut 2 1/2 in wide, straight 1/4 in seams. */
 #define MUSLIN_RUN_SPEC_INIT { sizeof(struct muslin_run_spec), 0, 0, 325120, 20320, 2032, 2, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_run_spec_init(struct muslin_run_spec *spec, uint32_t size);
 
 struct muslin_run {
@@ -159,7 +159,7 @@ struct muslin_run {
     uint32_t flags;
     int64_t strips;             /* least n with n L - (n - 1) loss >= length; 0 when length is 0 */
     int64_t joins;              /* n - 1; 0 when n is 0 */
-    muslin_len loss_per_join;
+    muslin_len loss_per_join;   /* of the length, by the way of joining */
     muslin_len joined;          /* the whole run, joined: n L - (n - 1) loss */
     muslin_len spare;           /* joined - length */
     muslin_len cloth_length;    /* n x strip_cut */
@@ -169,7 +169,7 @@ struct muslin_run {
 };
 /* Strips joined end to end into one run (borders, binding). MUSLIN_ERR_NO_YIELD when a join eats a whole strip and one
  * strip is not enough; MUSLIN_ERR_OVERFLOW when more than MUSLIN_COUNT_MAX strips are needed. Source: geometry.
- * Example: 294 in of strips 40 in long, straight 1/4 in seams: 8 strips, 22 1/2 in to spare. Since 0.1. */
+ * Example: 294 in of strips 40 in long, straight 1/4 in seams: 8 strips, 22 1/2 in to spare. Since 1.0. */
 MUSLIN_API muslin_status muslin_run_plan(const struct muslin_run_spec *spec, struct muslin_run *out,
                                          struct muslin_problem *problem);
 
@@ -189,8 +189,8 @@ struct muslin_border_spec {
     muslin_len unfinished_width;   /* of what it is sewn to, 1 or more; measure it through the middle */
     muslin_len unfinished_length;
     muslin_len finished_border;    /* W, finished width of the border, 1 or more */
-    muslin_len allowance;
-    muslin_len take_up;
+    muslin_len allowance;          /* s */
+    muslin_len take_up;            /* u */
     muslin_len usable_width;       /* of the cloth: the length of a strip across it */
     muslin_len mitre_extra;        /* added to the exact least length of each mitred piece; else not used */
     int32_t style;                 /* enum muslin_border_style */
@@ -198,7 +198,7 @@ struct muslin_border_spec {
 };
 /* Butted, sides first, 1/4 in seams, strips across 40 in usable joined straight; the sizes are still to be given. */
 #define MUSLIN_BORDER_SPEC_INIT { sizeof(struct muslin_border_spec), 0, 0, 0, 0, 2032, 0, 325120, 0, 1, 2 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_border_spec_init(struct muslin_border_spec *spec, uint32_t size);
 
 struct muslin_border {
@@ -216,7 +216,7 @@ struct muslin_border {
     muslin_len spare;                /* of the run; lengthwise: width left beside the pieces of the first panel */
     muslin_len unfinished_width;     /* of the top with this border on: the next border's input */
     muslin_len unfinished_length;
-    muslin_len finished_width;
+    muslin_len finished_width;       /* of the top with this border on, as seen */
     muslin_len finished_length;
     uint32_t warnings;               /* MUSLIN_WARN_DIAGONAL_STRETCH when strips are joined by DIAGONAL or BIAS_ENDS,
                                         MUSLIN_WARN_NO_SLACK when spare is 0 */
@@ -234,7 +234,7 @@ struct muslin_border {
  * in muslin_run_plan(); MUSLIN_ERR_NO_FIT when, lengthwise, the cloth does not hold one piece. Sources: 4Bs: borders
  * (group sampler lesson), geometry for the mitre, where print adds anything from 1/2 to 6 in. Example: 38 1/2 x 50 in
  * unfinished, 4 in border with cornerstones: cut 4 1/2 in, two of 50, two of 38 1/2 in, four squares cut 4 1/2 in; 46
- * 1/2 x 58 in unfinished. Since 0.1. */
+ * 1/2 x 58 in unfinished. Since 1.0. */
 MUSLIN_API muslin_status muslin_border_plan(const struct muslin_border_spec *spec, struct muslin_border *out,
                                             struct muslin_problem *problem);
 
@@ -261,22 +261,22 @@ struct muslin_setting_sashed_spec {
 /* One block, no sashes, no frame, 1/4 in seams, cloth 40 in usable; sizes and counts are still to be given. */
 #define MUSLIN_SETTING_SASHED_SPEC_INIT \
     { sizeof(struct muslin_setting_sashed_spec), 0, 0, 0, 1, 1, 0, 0, 2032, 0, 325120, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_sashed_spec_init(struct muslin_setting_sashed_spec *spec, uint32_t size);
 
 struct muslin_setting_sashed_plan {
     uint32_t size;
     uint32_t flags;
-    int64_t blocks;
+    int64_t blocks;                    /* c r */
     int64_t vertical_sashes;           /* c columns, r rows: r (c - 1), with a frame r (c + 1) */
     int64_t horizontal_sashes;         /* with cornerstones c (r - 1), with a frame c (r + 1); without them long sashes:
                                           r - 1, with a frame r + 1 */
     int64_t cornerstones;              /* (c - 1)(r - 1), with a frame (c + 1)(r + 1); 0 without cornerstones */
     muslin_len vertical_cut_width;     /* each finished size plus 2 s + u; the sizes of what there is none of are 0 */
     muslin_len vertical_cut_length;    /* a block's height as cut */
-    muslin_len horizontal_cut_width;
+    muslin_len horizontal_cut_width;   /* as vertical_cut_width */
     muslin_len horizontal_cut_length;  /* a block's width as cut; of a long sash, a whole row's */
-    muslin_len cornerstone_cut_width;
+    muslin_len cornerstone_cut_width;  /* as vertical_cut_width */
     muslin_len cornerstone_cut_height; /* equal to the width where both kinds of sashes are equally wide */
     muslin_len finished_width;         /* of the top without borders: c blocks and c - 1 sashes, with a frame c + 1 */
     muslin_len finished_length;
@@ -292,7 +292,7 @@ struct muslin_setting_sashed_plan {
  * and 1. Sources: Quilt math: algorithms for cornerstones and sashes (blog, 2009) for the counts in a frame; How to
  * make quilt sashing with cornerstones (J. Wickell) for the cut sizes; geometry for the rest. Example: 4 x 5 blocks of
  * 12 in with sashes of 4 in, cornerstones and a frame: 25 vertical and 24 horizontal sashes cut 4 1/2 x 12 1/2 in, 30
- * cornerstones; 68 x 84 in finished. Since 0.1. */
+ * cornerstones; 68 x 84 in finished. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_sashed(const struct muslin_setting_sashed_spec *spec,
                                                struct muslin_setting_sashed_plan *out, struct muslin_problem *problem);
 
@@ -324,7 +324,7 @@ struct muslin_sash_piece {
  * a whole strip; MUSLIN_ERR_OVERFLOW when pieces or strips pass MUSLIN_COUNT_MAX; MUSLIN_ERR_BUFFER and
  * MUSLIN_ERR_STRUCT_SIZE for the rows. Source: How much fabric do I need for quilt sashing? (tutorial site); geometry.
  * Example: 24 horizontal sashes cut 12 1/2 x 4 1/2 in from cloth 44 in usable: 3 a strip, 8 strips, 36 in of cloth,
- * which may be 6 1/2 in narrower. Since 0.1. */
+ * which may be 6 1/2 in narrower. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_sashed_pieces(const struct muslin_setting_sashed_spec *spec,
                                                       struct muslin_sash_piece *rows, size_t row_size, size_t capacity,
                                                       size_t *count, struct muslin_problem *problem);
@@ -351,14 +351,14 @@ struct muslin_setting_alternate_spec {
 /* One pieced block, 1/4 in seams; its size is still to be given. */
 #define MUSLIN_SETTING_ALTERNATE_SPEC_INIT \
     { sizeof(struct muslin_setting_alternate_spec), 0, 0, 0, 1, 1, 2032, 0, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_alternate_spec_init(struct muslin_setting_alternate_spec *spec, uint32_t size);
 
 struct muslin_setting_alternate_plan {
     uint32_t size;
     uint32_t flags;
     int64_t pieced;              /* with an odd number of blocks, the first kind is one more than the other */
-    int64_t plain;
+    int64_t plain;               /* the other blocks */
     muslin_len plain_cut_width;  /* finished + 2 s + u */
     muslin_len plain_cut_height;
     muslin_len finished_width;   /* of the top without borders */
@@ -368,7 +368,7 @@ struct muslin_setting_alternate_plan {
 };
 /* Pieced and plain blocks like the fields of a chessboard. MUSLIN_ERR_RANGE also when a finished side would pass
  * MUSLIN_SIZE_MAX. Source: geometry. Example: 5 x 5 blocks of 8 in, a pieced one first: 13 pieced, 12 plain cut 8 1/2
- * in square. Since 0.1. */
+ * in square. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_alternate(const struct muslin_setting_alternate_spec *spec,
                                                   struct muslin_setting_alternate_plan *out,
                                                   struct muslin_problem *problem);
@@ -388,7 +388,7 @@ struct muslin_setting_line_spec {
 };
 /* No sash, 1/4 in seams, no size wanted. */
 #define MUSLIN_SETTING_LINE_SPEC_INIT { sizeof(struct muslin_setting_line_spec), 0, 0, 2032, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_line_spec_init(struct muslin_setting_line_spec *spec, uint32_t size);
 
 struct muslin_setting_line_plan {
@@ -402,7 +402,7 @@ struct muslin_setting_line_plan {
 /* The whole of a line of n columns or rows with finished sizes `sizes` (1 .. MUSLIN_SIZE_MAX each), and how far it is
  * from the size wanted. n is 1 .. MUSLIN_COUNT_MAX. MUSLIN_ERR_RANGE also when the line would pass MUSLIN_SIZE_MAX.
  * One pass. Source: geometry. Example: columns of 6, 12 and 6 in with a sash of 1 in between: 26 in finished, 26 1/2
- * in unfinished. Since 0.1. */
+ * in unfinished. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_line(const muslin_len *sizes, size_t n,
                                              const struct muslin_setting_line_spec *spec,
                                              struct muslin_setting_line_plan *out, struct muslin_problem *problem);
@@ -416,7 +416,7 @@ struct muslin_setting_line_place {
 };
 /* Where each of the n columns or rows lies: a row each, in their order. Statuses of muslin_setting_line(), and
  * MUSLIN_ERR_BUFFER and MUSLIN_ERR_STRUCT_SIZE for the rows. One pass. Source: geometry. Example: columns of 6, 12 and
- * 6 in with a sash of 1 in between start at 0, 7 and 20 in. Since 0.1. */
+ * 6 in with a sash of 1 in between start at 0, 7 and 20 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_line_places(const muslin_len *sizes, size_t n,
                                                     const struct muslin_setting_line_spec *spec,
                                                     struct muslin_setting_line_place *rows, size_t row_size,
@@ -480,7 +480,7 @@ struct muslin_setting_point_spec {
 /* One block, no sashes, setting triangles, exact, 1/4 in seams; its size is still to be given. */
 #define MUSLIN_SETTING_POINT_SPEC_INIT \
     { sizeof(struct muslin_setting_point_spec), 0, 0, 1, 1, 0, 0, 2032, 0, 0, 0, 0, 0, 0, 1, 1, 1, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_point_spec_init(struct muslin_setting_point_spec *spec, uint32_t size);
 
 struct muslin_setting_point_plan {
@@ -498,17 +498,17 @@ struct muslin_setting_point_plan {
     muslin_len side_square_cut;     /* as the policy asks, rounded as `cutting`; 0 without side triangles */
     muslin_len side_need;           /* exact need of it, up to a tick, without trimming room */
     muslin_len side_surplus;        /* cut less exact need, down to a tick; negative: rounding left it too small */
-    muslin_len corner_square_cut;
-    muslin_len corner_need;
-    muslin_len corner_surplus;
+    muslin_len corner_square_cut;   /* these three as of the side squares */
+    muslin_len corner_need;         /* exact, up to a tick */
+    muslin_len corner_surplus;      /* down to a tick */
     muslin_len half_block_beyond;   /* half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; 0 where
                                        there are none */
     muslin_len diagonal;            /* finished diagonal of a block, B sqrt 2, rounded as `measuring` */
     muslin_len diagonal_error;      /* value less exact, down to a tick, as in struct muslin_rounded */
     muslin_len finished_width;      /* of the centre without borders, rounded once as `measuring` */
-    muslin_len width_error;
-    muslin_len finished_length;
-    muslin_len length_error;
+    muslin_len width_error;         /* less the exact one, down to a tick */
+    muslin_len finished_length;     /* as finished_width */
+    muslin_len length_error;        /* less the exact one, down to a tick */
     muslin_len unfinished_width;    /* finished_width + 2 s + u */
     muslin_len unfinished_length;
     int64_t sashes;                 /* whole ones */
@@ -527,7 +527,7 @@ struct muslin_setting_point_plan {
     uint32_t warnings;              /* MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that
                                        was rounded by its diagonal does not lie on the cutting grid */
     muslin_len edge_cornerstone_need;    /* as of the side square; 0 without edge cornerstones */
-    muslin_len edge_cornerstone_surplus;
+    muslin_len edge_cornerstone_surplus; /* as of the side square */
     muslin_len side_room;                /* what there is to trim at the edge of the quilt: half of side_surplus, down
                                             to a tick */
     muslin_len corner_room;              /* half of corner_surplus, at both edges */
@@ -551,7 +551,7 @@ struct muslin_setting_point_plan {
  * block. Sources: Tip - On Point Settings (Moonlight Quilters Guild), Setting and corner triangle chart (Tani) for the
  * customary figures; geometry for the others, verified by drawing. Example: 4 x 4 blocks of 6 in, customary with 1414
  * / 1000, up to 1/8 in: 9 alternates, 12 side triangles from 3 squares cut 9 3/4 in, 4 corners from 2 squares cut 5
- * 1/8 in. Since 0.1. */
+ * 1/8 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_point(const struct muslin_setting_point_spec *spec,
                                               const struct muslin_rounding_spec *cutting,
                                               const struct muslin_rounding_spec *measuring,
@@ -562,7 +562,7 @@ MUSLIN_API muslin_status muslin_setting_point(const struct muslin_setting_point_
  * used (for a wanted length, give the rows as columns). MUSLIN_ERR_NO_FIT when not even the smallest block is narrow
  * enough; the limit is the width it would need, up to a tick, or 0 where that passes MUSLIN_SIZE_MAX. Statuses of
  * muslin_setting_point() else. Source: geometry. Example: 5 columns within 90 in, in steps of 1/4 in: blocks of 12 1/2
- * in finished. Since 0.1. */
+ * in finished. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_point_block_for_width(const struct muslin_setting_point_spec *spec,
                                                               muslin_len wanted_width, muslin_len grid, muslin_len *out,
                                                               struct muslin_problem *problem);
@@ -572,7 +572,7 @@ MUSLIN_API muslin_status muslin_setting_point_block_for_width(const struct musli
  * count. MUSLIN_ERR_NO_FIT when the square leaves no block of a tick, in SASH_INNER none a tick above the sash (the
  * limit is the least square that does), or when rounding leaves none (the problem names the block as rounded, and the
  * limit is the least on the grid). Source: geometry. Example: a side square cut 12 3/4 in, down to 1/8 in: blocks up to
- * 8 1/8 in finished. Since 0.1. */
+ * 8 1/8 in finished. Since 1.0. */
 MUSLIN_API muslin_status muslin_setting_point_block_from_side(const struct muslin_setting_point_spec *spec,
                                                               muslin_len side_square_cut,
                                                               const struct muslin_rounding_spec *rounding,

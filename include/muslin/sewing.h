@@ -62,7 +62,7 @@ struct muslin_sewing_step {
  * triangles, then to each other, corners last. A triangle of SASH_OUTER that is set into a corner, see
  * muslin_quilt_diagonal(), comes once the rows of sashes on both sides of its row are sewn to it: into the angle of the
  * row's end and of the row of sashes that runs on, two seams from mark to mark, which count like the others. Example:
- * nine-patches from two strip sets: sets, segments, sets, segments, join. Since 0.1. */
+ * nine-patches from two strip sets: sets, segments, sets, segments, join. Since 1.0. */
 MUSLIN_API muslin_status muslin_sewing_steps(const struct muslin_solution *solution, struct muslin_sewing_step *rows,
                                              size_t row_size, size_t capacity, size_t *count,
                                              struct muslin_problem *problem);
@@ -77,20 +77,20 @@ struct muslin_sewing_feed {
 /* What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first use. Of
  * a set, the patches that its strips become; of segments, their set, by the join's id. Pieces that are no nodes, of
  * units, setting triangles and the like, are in the cut list alone. MUSLIN_ERR_INDEX: no such step. Example: the join
- * of a nine-patch needs two of one row and one of the other. Since 0.1. */
+ * of a nine-patch needs two of one row and one of the other. Since 1.0. */
 MUSLIN_API muslin_status muslin_sewing_feeds(const struct muslin_solution *solution, int64_t step,
                                              struct muslin_sewing_feed *rows, size_t row_size, size_t capacity,
                                              size_t *count, struct muslin_problem *problem);
 
 /* The label of stack `number` (0 .. MUSLIN_COUNT_MAX): A .. Z, then AA, AB and so on, terminated; text out as in
- * base.h. Source: common practice, no source. Example: 27 is AB. Since 0.1. */
+ * base.h. Source: common practice, no source. Example: 27 is AB. Since 1.0. */
 MUSLIN_API muslin_status muslin_sewing_label(int64_t number, char *buf, size_t cap, size_t *need,
                                              struct muslin_problem *problem);
 
 struct muslin_sewing_total {
     uint32_t size;
     uint32_t flags;
-    int64_t steps;
+    int64_t steps;              /* rows of muslin_sewing_steps() */
     int64_t seams;              /* in all tops */
     muslin_len sewn;            /* all seams: what muslin_thread_plan() asks for */
     muslin_len in_sets;         /* of those, in strip sets */
@@ -98,13 +98,13 @@ struct muslin_sewing_total {
     int64_t height_seams;       /* ... and down */
     muslin_len width_worst;     /* how far its unfinished width may be off, each seam and each cut edge off as stated */
     muslin_len width_likely;
-    muslin_len height_worst;
+    muslin_len height_worst;    /* its height, so */
     muslin_len height_likely;
 };
 /* All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
  * seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as muslin_accuracy_row() says;
  * the rounding of on-point and 60 degree parts is not in it. Example: eleven seams, each off by 1/32 in: 11/32 in at
- * worst. Since 0.1. */
+ * worst. Since 1.0. */
 MUSLIN_API muslin_status muslin_sewing_totals(const struct muslin_solution *solution, muslin_len seam_error,
                                               muslin_len cut_error, struct muslin_sewing_total *out,
                                               struct muslin_problem *problem);

@@ -12,9 +12,9 @@
  *             rows. A row speaks of its corner and of the edge that starts there and runs to the piece's next corner,
  *             the last one's to the first. Where a piece's corner lies on a neighbour's straight edge, the neighbour
  *             needs no corner there.
- * Ranges      x and y 0 .. MUSLIN_SHAPE_SIZE_MAX ticks; the centre of an arc -MUSLIN_SHAPE_SIZE_MAX .. 2 x
- * MUSLIN_SHAPE_SIZE_MAX, its
- *             radius 1 .. MUSLIN_SHAPE_SIZE_MAX; allowance and take-up of an edge 0 .. MUSLIN_SHAPE_SEAM_MAX.
+ * Ranges      x and y 0 .. MUSLIN_SHAPE_SIZE_MAX ticks; the centre of an arc -MUSLIN_SHAPE_SIZE_MAX ..
+ *             2 x MUSLIN_SHAPE_SIZE_MAX, its radius 1 .. MUSLIN_SHAPE_SIZE_MAX; allowance and take-up of an edge
+ *             0 .. MUSLIN_SHAPE_SEAM_MAX.
  * Arcs        Centre and radius are whole ticks, both corners lie within 1 tick of the circle, and the arc turns by at
  *             most half a circle. A convex arc bulges out of its piece, a concave one into it. Centre and radius of a
  *             straight edge are 0.
@@ -51,7 +51,7 @@ extern "C" {
 
 /* How an edge runs. */
 enum muslin_curve {
-    MUSLIN_CURVE_STRAIGHT = 1,
+    MUSLIN_CURVE_STRAIGHT = 1, /* no arc */
     MUSLIN_CURVE_CONVEX = 2, /* an arc that bulges out of its piece: counter-clockwise round its centre */
     MUSLIN_CURVE_CONCAVE = 3 /* an arc that bulges into its piece: clockwise round its centre */
 };
@@ -84,14 +84,14 @@ struct muslin_corner_spec {
     muslin_len take_up;   /* of its seam, when pressed */
     muslin_len centre_x;  /* of the edge's arc; 0 for a straight edge */
     muslin_len centre_y;
-    muslin_len radius;
+    muslin_len radius;    /* of the arc; 0 for a straight edge */
     int32_t curve;        /* enum muslin_curve */
     int32_t pad;          /* 0 */
 };
 /* A sharp corner of piece 0 with a straight edge and an allowance of 1/4 in; the place is still to be given. */
 #define MUSLIN_CORNER_SPEC_INIT { sizeof(struct muslin_corner_spec), 0, 0, 1, 0, 0, 2032, 0, 0, 0, 0, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Example: muslin_corner_spec_init(&corner, sizeof corner)
- * gives a straight edge with a 1/4 in allowance. Since 0.1. */
+ * gives a straight edge with a 1/4 in allowance. Since 1.0. */
 MUSLIN_API muslin_status muslin_corner_spec_init(struct muslin_corner_spec *spec, uint32_t size);
 
 /* ---- do the pieces fill the outline? ---------------------------------------------------------------------------- */
@@ -99,7 +99,7 @@ MUSLIN_API muslin_status muslin_corner_spec_init(struct muslin_corner_spec *spec
 struct muslin_shape {
     uint32_t size;
     uint32_t flags;
-    int64_t pieces;
+    int64_t pieces;             /* without the outline */
     int64_t corners;            /* of the pieces together */
     int64_t outside_edges;      /* edges of pieces that lie on the outline */
     int64_t inside_edges;       /* the others: each is sewn to a neighbour */
@@ -120,7 +120,7 @@ struct muslin_shape {
  * which is 1 at each point inside. Exact, but for one thing: as corners may lie a tick off their arcs, an arc of radius
  * r and its neighbour may meet a second time within 6 sqrt(r) ticks of their common corner, and are then taken to touch
  * there. Time grows with the square of the rows, times the corners that lie on one edge; nothing is allocated. Example:
- * a 6 in square of two triangles: 2 pieces, 4 edges outside and 2 inside, 6 by 6 in finished. Since 0.1. */
+ * a 6 in square of two triangles: 2 pieces, 4 edges outside and 2 inside, 6 by 6 in finished. Since 1.0. */
 MUSLIN_API muslin_status muslin_shape_check(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
                                             struct muslin_shape *out, struct muslin_problem *problem);
 
@@ -156,7 +156,7 @@ struct muslin_template_corner {
  * *count says how many. Whether allowances far apart overlap, as in a deep narrow notch, is not checked. Source:
  * geometry; for arcs also common practice (convex r + s, concave r - s). Time grows with the square of the piece's
  * corners. Example: a 3 in finished half square as a triangle (0, 0) (3, 0) (0, 3) with 1/4 in allowances, to the
- * nearest 1/8 in: (-1/4, -1/4) (3 5/8, -1/4) (-1/4, 3 5/8), the well-known 7/8 in more than finished. Since 0.1. */
+ * nearest 1/8 in: (-1/4, -1/4) (3 5/8, -1/4) (-1/4, 3 5/8), the well-known 7/8 in more than finished. Since 1.0. */
 MUSLIN_API muslin_status muslin_shape_template(const struct muslin_corner_spec *corners, size_t corner_size, size_t n,
                                                int32_t piece, const struct muslin_rounding_spec *rounding,
                                                struct muslin_template_corner *rows, size_t row_size, size_t capacity,
@@ -167,15 +167,16 @@ struct muslin_shape_piece_spec {
     uint32_t flags;      /* 0 */
     int32_t piece;       /* 0, 1, ... */
     int32_t pad;         /* 0 */
-    muslin_len grain_x;  /* where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_SIZE_MAX .. */
-    muslin_len grain_y;  /* MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run */
+    muslin_len grain_x;  /* where the straight grain runs on the piece, a direction: -MUSLIN_SHAPE_SIZE_MAX ..
+                            MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run */
+    muslin_len grain_y;
     muslin_len margin;   /* added all round the rectangles, 0 .. MUSLIN_SHAPE_SIZE_MAX: for a foundation, or for
                             safety */
 };
 /* Piece 0, grain to be chosen, no margin. */
 #define MUSLIN_SHAPE_PIECE_SPEC_INIT { sizeof(struct muslin_shape_piece_spec), 0, 0, 0, 0, 0, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Example: muslin_shape_piece_spec_init(&spec, sizeof spec)
- * gives piece 0 without a margin. Since 0.1. */
+ * gives piece 0 without a margin. Since 1.0. */
 MUSLIN_API muslin_status muslin_shape_piece_spec_init(struct muslin_shape_piece_spec *spec, uint32_t size);
 
 struct muslin_shape_piece {
@@ -203,7 +204,7 @@ struct muslin_shape_piece {
  * the statuses, without MUSLIN_ERR_BUFFER. The rectangle with a margin is the cut size of a foundation or of the cloth
  * for a piece sewn onto one. Straight grain on the outside edges is common practice, no source; the rest is geometry.
  * Time grows with the square of the rows. Example: the half square of 3 in, its two short edges outside: grain along x,
- * no bias edge, and a rectangle of about 3.86 in square (3.8536). Since 0.1. */
+ * no bias edge, and a rectangle of about 3.86 in square (3.8536). Since 1.0. */
 MUSLIN_API muslin_status muslin_shape_measure(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
                                               const struct muslin_shape_piece_spec *spec,
                                               const struct muslin_rounding_spec *rounding,
@@ -212,9 +213,9 @@ MUSLIN_API muslin_status muslin_shape_measure(const struct muslin_corner_spec *c
 /* The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_SIZE_MAX) all round when one of its
  * straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
  * starts (a row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE). *along gets the size
- * along the edge, *across the size across it, both up to a tick. Other statuses and cost as for muslin_shape_measure().
+ * along the edge, *across the size across it, both up to a tick. Other statuses and time: as muslin_shape_measure().
  * Source: geometry; that a foundation piece is cut with a margin all round is common practice, no source. Example: the
- * half square of 3 in laid with its long edge along the strip: 5.45 in along and 2.725 in across. Since 0.1. */
+ * half square of 3 in laid with its long edge along the strip: 5.45 in along and 2.725 in across. Since 1.0. */
 MUSLIN_API muslin_status muslin_shape_foundation(const struct muslin_corner_spec *corners, size_t row_size, size_t n,
                                                  int32_t corner, muslin_len margin,
                                                  const struct muslin_rounding_spec *rounding, muslin_len *along,
@@ -233,7 +234,7 @@ struct muslin_quarter_circle_spec {
 /* Allowances of 1/4 in; square and radius are still to be given. */
 #define MUSLIN_QUARTER_CIRCLE_SPEC_INIT { sizeof(struct muslin_quarter_circle_spec), 0, 0, 0, 2032, 0 }
 /* Writes the values above to the first `size` bytes of *spec. Example: muslin_quarter_circle_spec_init(&spec, sizeof
- * spec) gives allowances of 1/4 in. Since 0.1. */
+ * spec) gives allowances of 1/4 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_quarter_circle_spec_init(struct muslin_quarter_circle_spec *spec, uint32_t size);
 
 struct muslin_quarter_circle {
@@ -254,14 +255,14 @@ struct muslin_quarter_circle {
  * sqrt((r - e)^2 - e^2). MUSLIN_ERR_RANGE: also a radius of F or more. MUSLIN_ERR_SEAM_TOO_WIDE: r below 2 e, so that
  * the concave cut arc does not reach the cut edges. Source: geometry; convex r + s, concave r - s is common practice,
  * no source. Constant time. Example: a 7 in square with r 5 in: radii 5 1/4 and 4 3/4 in, squares 5 1/2 and 7 1/2 in.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_shape_quarter_circle(const struct muslin_quarter_circle_spec *spec,
                                                      const struct muslin_rounding_spec *rounding,
                                                      struct muslin_quarter_circle *out, struct muslin_problem *problem);
 
 /* The length of an arc of so many quarter turns (1 .. 4) of a circle: radius x pi / 2 x quarter_turns. radius
  * 0 .. MUSLIN_SIZE_MAX. Source: geometry. Constant time. Example: half a circle of
- * 5 in radius, to the nearest 1/8 in: 15 3/4 in (15.708). Since 0.1. */
+ * 5 in radius, to the nearest 1/8 in: 15 3/4 in (15.708). Since 1.0. */
 MUSLIN_API muslin_status muslin_arc_length(muslin_len radius, int32_t quarter_turns,
                                            const struct muslin_rounding_spec *rounding, struct muslin_rounded *out,
                                            struct muslin_problem *problem);
@@ -270,7 +271,7 @@ MUSLIN_API muslin_status muslin_arc_length(muslin_len radius, int32_t quarter_tu
 
 /* By which of its measures a regular polygon is named. */
 enum muslin_polygon_measure {
-    MUSLIN_POLYGON_MEASURE_SIDE = 1,
+    MUSLIN_POLYGON_MEASURE_SIDE = 1,    /* one side */
     MUSLIN_POLYGON_MEASURE_FLATS = 2,   /* from a side straight across to the opposite side, of a triangle to the
                                            corner */
     MUSLIN_POLYGON_MEASURE_CORNERS = 3, /* between the two corners farthest apart; of a triangle its side */
@@ -281,15 +282,15 @@ struct muslin_regular_polygon {
     uint32_t size;
     uint32_t flags;
     muslin_len side;    /* each rounded on its own from the exact value */
-    muslin_len flats;
-    muslin_len corners;
-    muslin_len centre;
+    muslin_len flats;   /* straight across */
+    muslin_len corners; /* between the farthest two */
+    muslin_len centre;  /* from there to a corner */
     int64_t area;       /* doubled square ticks, nearest */
 };
 /* The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else MUSLIN_ERR_CHOICE) from one
  * of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it. MUSLIN_ERR_OVERFLOW when the area
  * passes MUSLIN_LENGTH_MAX. Source: geometry. Constant time. Example: a hexagon 2 3/4 in from flat to flat, to the
- * nearest 1/16 in: side 1 9/16 in (1.588), 3 3/16 in from corner to corner (3.175). Since 0.1. */
+ * nearest 1/16 in: side 1 9/16 in (1.588), 3 3/16 in from corner to corner (3.175). Since 1.0. */
 MUSLIN_API muslin_status muslin_shape_regular_polygon(int32_t sides, int32_t measure, muslin_len length,
                                                       const struct muslin_rounding_spec *rounding,
                                                       struct muslin_regular_polygon *out,

@@ -32,7 +32,7 @@ extern "C" {
 /* Dimensional change in ppm to the nearest, negative when it shrank. before 1 .. MUSLIN_SIZE_MAX (`at` 0), after
  * 0 .. the lesser of 10 x before and MUSLIN_SIZE_MAX (`at` 1), so that every change fits. Source: ISO 5077 (test
  * summary by a textile laboratory supplier). Example: 20 in before and 17 in after: -150000, shrunk by 15 %.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_shrinkage_change(muslin_len before, muslin_len after, int32_t *ppm,
                                                  struct muslin_problem *problem);
 
@@ -41,12 +41,12 @@ struct muslin_wash_spec {
     uint32_t flags;              /* 0 */
     muslin_len before_width;     /* each as for muslin_shrinkage_change() */
     muslin_len after_width;
-    muslin_len before_length;
+    muslin_len before_length;    /* along the cloth, so */
     muslin_len after_length;
 };
 /* All still to be given. */
 #define MUSLIN_WASH_SPEC_INIT { sizeof(struct muslin_wash_spec), 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_wash_spec_init(struct muslin_wash_spec *spec, uint32_t size);
 
 struct muslin_wash_change {
@@ -61,7 +61,7 @@ struct muslin_wash_change {
 };
 /* Both directions and the area of something measured before and after. `at` counts before_width 0, after_width 1,
  * before_length 2, after_length 3. Source: ISO 5077 as above; geometry for the area. Example: 42 x 36 in washed to
- * 41 x 35 in: -23810 across, -27778 along, -50926 in area. Since 0.1. */
+ * 41 x 35 in: -23810 across, -27778 along, -50926 in area. Since 1.0. */
 MUSLIN_API muslin_status muslin_shrinkage_measure(const struct muslin_wash_spec *spec, struct muslin_wash_change *out,
                                                   struct muslin_problem *problem);
 
@@ -79,7 +79,7 @@ struct muslin_shrinkage_spec {
 };
 /* Nothing is lost; the sizes and shares are still to be given. */
 #define MUSLIN_SHRINKAGE_SPEC_INIT { sizeof(struct muslin_shrinkage_spec), 0, 0, 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_shrinkage_spec_init(struct muslin_shrinkage_spec *spec, uint32_t size);
 
 struct muslin_size_to_make {
@@ -103,7 +103,7 @@ struct muslin_size_to_make {
 /* From the size wanted in the end to the size to make: width and length are what the quilt shall measure when quilted
  * and washed. MUSLIN_ERR_OVERFLOW, naming width or length, when a size to make passes MUSLIN_LENGTH_MAX. Source: How to
  * make a quilt finish at a certain size (blog, 2020), 90 / (1 - 0.10); geometry for two losses in turn. Example: 60 x
- * 72 in wanted, 5 % lost in the wash each way and 2 % to quilting, up to 1/8 in: make 64 1/2 x 77 3/8 in. Since 0.1. */
+ * 72 in wanted, 5 % lost in the wash each way and 2 % to quilting, up to 1/8 in: make 64 1/2 x 77 3/8 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_shrinkage_size_to_make(const struct muslin_shrinkage_spec *spec,
                                                        const struct muslin_rounding_spec *rounding,
                                                        struct muslin_size_to_make *out,
@@ -118,13 +118,13 @@ struct muslin_washed_size {
     muslin_len washed_length;
     int32_t change_across;         /* of the whole way, ppm, nearest: negative */
     int32_t change_along;
-    int32_t change_area;
+    int32_t change_area;           /* so */
     int32_t pad;
 };
 /* Backwards: what a made size (width and length of the spec) becomes by quilting and washing. A size to make that was
  * rounded up to a tick becomes, rounded down to a tick, the wanted size again. Source: geometry. Example: 100 x 100 in
  * made, 2 % lost to quilting and 5 % in the wash each way: 98 in quilted, 93.1 in washed, -69000 each way.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_shrinkage_becomes(const struct muslin_shrinkage_spec *spec,
                                                   const struct muslin_rounding_spec *rounding,
                                                   struct muslin_washed_size *out, struct muslin_problem *problem);
@@ -133,7 +133,7 @@ MUSLIN_API muslin_status muslin_shrinkage_becomes(const struct muslin_shrinkage_
  * target x before / after, rounded once, as asked. before and after 1 .. MUSLIN_SIZE_MAX (`at` 0 and 1), target
  * 0 .. MUSLIN_SIZE_MAX. The sample is made, quilted and washed as the quilt will be; one call for each direction.
  * Source: How to make a quilt finish at a certain size (blog, 2020). Example: a sample of 20 in came out at 18 in; for
- * 90 in make 100 in. Since 0.1. */
+ * 90 in make 100 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_shrinkage_from_sample(muslin_len before, muslin_len after, muslin_len target,
                                                       const struct muslin_rounding_spec *rounding,
                                                       struct muslin_rounded *out, struct muslin_problem *problem);
@@ -143,14 +143,14 @@ MUSLIN_API muslin_status muslin_shrinkage_from_sample(muslin_len before, muslin_
 /* Which of two shares the quilt is taken to lose. */
 enum muslin_governing_rule {
     MUSLIN_GOVERNING_RULE_BATTING = 1,  /* closely quilted: the layers go where the batting goes */
-    MUSLIN_GOVERNING_RULE_FABRIC = 2,
+    MUSLIN_GOVERNING_RULE_FABRIC = 2,   /* as the fabric does */
     MUSLIN_GOVERNING_RULE_LARGER = 3,   /* on the safe side where the quilt must not end too small */
-    MUSLIN_GOVERNING_RULE_SMALLER = 4
+    MUSLIN_GOVERNING_RULE_SMALLER = 4   /* on the safe side where it must not end too large */
 };
 
 enum muslin_governing_source {
-    MUSLIN_GOVERNING_SOURCE_BATTING = 1,
-    MUSLIN_GOVERNING_SOURCE_FABRIC = 2,
+    MUSLIN_GOVERNING_SOURCE_BATTING = 1, /* the batting governs */
+    MUSLIN_GOVERNING_SOURCE_FABRIC = 2, /* the fabric governs */
     MUSLIN_GOVERNING_SOURCE_BOTH = 3    /* larger or smaller was asked, and they are alike */
 };
 
@@ -165,7 +165,7 @@ struct muslin_governing {
  * depends on how close the quilting is, and a washed sample tells more. Source: Post: planning for 3-5% batting
  * shrinkage (quilting forum, 2014) for the batting in a closely quilted quilt; the other rules common practice, no
  * source. Example: fabric 2 %, batting 5 %, MUSLIN_GOVERNING_RULE_BATTING: 50000, governed by the batting. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_shrinkage_governs(int32_t fabric, int32_t batting, int32_t governing_rule,
                                                   struct muslin_governing *out, struct muslin_problem *problem);
 
@@ -181,7 +181,7 @@ struct muslin_prewash_spec {
 };
 /* 40 in usable, nothing lost; length and shares are still to be given. */
 #define MUSLIN_PREWASH_SPEC_INIT { sizeof(struct muslin_prewash_spec), 0, 0, 325120, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_prewash_spec_init(struct muslin_prewash_spec *spec, uint32_t size);
 
 struct muslin_prewash {
@@ -195,7 +195,7 @@ struct muslin_prewash {
 /* What to wash so that enough cloth is left. First ask for the width, work out the length needed of cloth that wide,
  * then ask again: narrower cloth may need more strips. Buying steps and extras are for muslin_fabric_purchase(), with
  * its shrinkage at 0. Source: as for the size to make. Example: 4 yd needed, 42 in usable, 3 % lost across and 4 %
- * along: 150 in to wash, 40.74 in usable afterwards. Since 0.1. */
+ * along: 150 in to wash, 40.74 in usable afterwards. Since 1.0. */
 MUSLIN_API muslin_status muslin_shrinkage_prewash(const struct muslin_prewash_spec *spec, struct muslin_prewash *out,
                                                   struct muslin_problem *problem);
 

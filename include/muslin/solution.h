@@ -20,7 +20,8 @@
  *               base.h. MUSLIN_ERR_CHOICE, MUSLIN_ERR_RANGE: a member outside its choices or range.
  *               MUSLIN_ERR_FOREIGN: an id of another quilt, or of a node that the solved one does not hold.
  *               What else a call can return stands with it.
- *   Cost        Only muslin_solution_create() allocates. Threads may share a solution.
+ *   Cost        Only muslin_solution_create() allocates.
+ *   Threads     A solution may be read from many threads.
  */
 #ifndef MUSLIN_SOLUTION_H
 #define MUSLIN_SOLUTION_H
@@ -37,28 +38,28 @@ struct muslin_solution; /* opaque */
 
 struct muslin_solution_spec {
     uint32_t size;
-    uint32_t flags;              /* 0 */
+    uint32_t flags;              /* MUSLIN_YIELD_FROM_ONE_END, of strip sets, or 0: from both ends */
     int64_t tops;                /* how many of the root are made; 1 .. MUSLIN_COUNT_MAX */
     muslin_len ease;             /* edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX */
     muslin_len grid;             /* pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin_len grid_tolerance;   /* below grid */
     muslin_len half_addition;    /* as in struct muslin_unit_spec; 0: its usual ones */
-    muslin_len quarter_addition;
-    muslin_len trim;             /* OVERSIZE: room to trim units and setting triangles */
-    muslin_len end_trim;         /* strip sets, as in struct muslin_yield_spec */
-    muslin_len resquare_loss;
-    int64_t resquare_every;
-    muslin_len fold_clear;       /* 0: cut straight through from one end; else from both */
+    muslin_len quarter_addition; /* so */
+    muslin_len trim_room;        /* OVERSIZE: room to trim units and setting triangles */
+    muslin_len end_trim;         /* strip sets: taken off each end, as in struct muslin_yield_spec */
+    muslin_len resquare_loss;    /* as in struct muslin_yield_spec */
+    int64_t resquare_every;      /* as in struct muslin_yield_spec */
+    muslin_len fold_clear;       /* must be 0 with FROM_ONE_END */
     int32_t policy;              /* enum muslin_allowance_policy */
     int32_t tip;                 /* enum muslin_tip */
     int32_t direction;           /* enum muslin_direction, of cut sizes that are rounded */
     int32_t strip_piecing;       /* enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER */
 };
 /* One top, nothing eased; exact triangles up to 1/8 in, blunt tips; strip sets where they take fewer cuts, cut straight
- * through with nothing trimmed and nothing kept clear. */
+ * through from one end with nothing trimmed. */
 #define MUSLIN_SOLUTION_SPEC_INIT \
-    { sizeof(struct muslin_solution_spec), 0, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+    { sizeof(struct muslin_solution_spec), MUSLIN_YIELD_FROM_ONE_END, 1, 0, 1016, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 1, 1 }
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_spec_init(struct muslin_solution_spec *spec, uint32_t size);
 
 struct muslin_solution_value_spec {
@@ -70,7 +71,7 @@ struct muslin_solution_value_spec {
 };
 /* 0 for something still to be given. */
 #define MUSLIN_SOLUTION_VALUE_SPEC_INIT { sizeof(struct muslin_solution_value_spec), 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_value_spec_init(struct muslin_solution_value_spec *spec, uint32_t size);
 
 /* Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that measures
@@ -79,15 +80,16 @@ MUSLIN_API muslin_status muslin_solution_value_spec_init(struct muslin_solution_
  * (a sum may be 0), more pieces than MUSLIN_COUNT_MAX; `at` is the number of the measure or node (muslin_id_number()).
  * Statuses of the recipes of units and setting triangles (unit.h, setting.h), `at` the node. MUSLIN_ERR_METHOD: a join
  * that must be strip-pieced has pieces that are not patches of one length. MUSLIN_ERR_NO_YIELD: a strip set as wide as
- * its fabric gives no segment. MUSLIN_ERR_NO_MEMORY. Time and memory follow the nodes of the quilt up to the root, plus
- * a sort of the cut list. Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0, &solution, NULL). Since 0.1.
- * */
+ * its fabric gives no segment. MUSLIN_ERR_NO_MEMORY. Allocator null: the quilt's. Time and memory follow the nodes of
+ * the quilt up to the root, plus a sort of the cut list. Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0,
+ * NULL, &solution, NULL). Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_create(const struct muslin_quilt *quilt, muslin_id root,
                                                 const struct muslin_solution_spec *spec,
                                                 const struct muslin_solution_value_spec *values, size_t row_size,
-                                                size_t n, struct muslin_solution **out, struct muslin_problem *problem);
+                                                size_t n, const struct muslin_allocator *allocator,
+                                                struct muslin_solution **out, struct muslin_problem *problem);
 
-/* Gives the solution's memory back; null is fine. Example: muslin_solution_free(solution). Since 0.1. */
+/* Gives the solution's memory back; null is fine. Example: muslin_solution_free(solution). Since 1.0. */
 MUSLIN_API void muslin_solution_free(struct muslin_solution *solution);
 
 /* ---- sizes ----------------------------------------------------------------------------------------------------- */
@@ -95,7 +97,7 @@ MUSLIN_API void muslin_solution_free(struct muslin_solution *solution);
 struct muslin_node_size {
     uint32_t size;
     uint32_t flags;
-    muslin_len finished_width;
+    muslin_len finished_width;    /* as seen */
     muslin_len finished_height;
     muslin_len unfinished_width;  /* of a patch: cut */
     muslin_len unfinished_height;
@@ -107,7 +109,7 @@ struct muslin_node_size {
     int64_t mirrored;             /* of those, mirror images */
     int64_t upright;              /* of all, so many lie as they were made ... */
     int64_t quarter;              /* ... turned a quarter clockwise ... */
-    int64_t half;
+    int64_t half;                 /* ... half ... */
     int64_t three_quarter;        /* parts of a diagonal field count as in its own frame */
     int64_t patches;              /* in one of it */
     int64_t seams_across;         /* seams whose errors add up in its width: of pieces side by side all count, of rows
@@ -117,12 +119,12 @@ struct muslin_node_size {
     int32_t exact;                /* 1 when its size was not rounded; inside, corners may be */
 };
 /* How large a node is, how many there are and how they lie. Constant time. Example: a patch of 2 in, four times in a
- * block of which there are nine: count 36, unfinished (cut) 2 1/2 in. Since 0.1. */
+ * block of which there are nine: count 36, unfinished (cut) 2 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_size(const struct muslin_solution *solution, muslin_id node,
                                               struct muslin_node_size *out, struct muslin_problem *problem);
 
 /* The value a measure has in this solution. MUSLIN_ERR_FOREIGN also for a measure that the root does not need.
- * Constant time. Example: the extent of a block. Since 0.1. */
+ * Constant time. Example: the extent of a block. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_value(const struct muslin_solution *solution, muslin_id measure,
                                                muslin_len *value, struct muslin_problem *problem);
 
@@ -133,16 +135,16 @@ struct muslin_solution_total {
     int64_t different_nodes;   /* that the root holds, itself included */
     int64_t finished_area;     /* of one top: width x height */
     int64_t patch_area;        /* of one top: what its finished outlines cover, each in its own frame */
-    int64_t area_bound;        /* where edges meet, the two differ by no more than this; 0 where everything is exact */
+    int64_t area_error;        /* where edges meet, the two differ by no more than this; 0 where everything is exact */
     int64_t misfits;           /* rows of muslin_solution_misfits() that are no ease, ... */
     int64_t eased;             /* ... and that are */
     int64_t cuts;              /* rows of muslin_solution_cuts() */
-    int64_t strip_sets;        /* rows of muslin_solution_strip_sets() */
+    int64_t stripsets;         /* rows of muslin_solution_stripsets() */
     uint32_t warnings;         /* all that the rows of cuts, and of strip sets that are used, carry */
     int32_t exact;             /* 1 when nothing in it was rounded */
 };
 /* The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
- * Example: a 36 in square top of 81 patches. Since 0.1. */
+ * Example: a 36 in square top of 81 patches. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_totals(const struct muslin_solution *solution,
                                                 struct muslin_solution_total *out, struct muslin_problem *problem);
 
@@ -173,14 +175,14 @@ struct muslin_misfit {
     int32_t pad;
 };
 /* Every pair of edges that do not meet, each where it is made (once for equal parts), in the order of the nodes.
- * Example: patches of 6 and 6 1/4 in side by side: difference -1/4 in. Since 0.1. */
+ * Example: patches of 6 and 6 1/4 in side by side: difference -1/4 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_misfits(const struct muslin_solution *solution, struct muslin_misfit *rows,
                                                  size_t row_size, size_t capacity, size_t *count,
                                                  struct muslin_problem *problem);
 
 /* One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of
  * those made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows the
- * nodes above it and their children. Example: 2, 0: the first child of the root's third. Since 0.1. */
+ * nodes above it and their children. Example: 2, 0: the first child of the root's third. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_path(const struct muslin_solution *solution, muslin_id node, int64_t *steps,
                                               size_t capacity, size_t *count, struct muslin_problem *problem);
 
@@ -202,15 +204,15 @@ enum muslin_cut_source {
 struct muslin_solution_cut {
     uint32_t size;
     uint32_t flags;
-    muslin_id fabric;
+    muslin_id fabric;          /* it is cut from */
     muslin_id first_node;      /* the first node that needs it; muslin_solution_cut_nodes() has all */
     muslin_len cut_width;      /* as in struct muslin_unit_piece: across as the patch lies when upright; of a fabric
                                   without direction the longer side of a rectangle that is not cut again. SET_STRIP:
                                   the usable width */
     muslin_len cut_height;     /* ... and along the print */
     muslin_len pitch;          /* of shapes cut from a strip; else 0 */
-    muslin_len wide_edge;
-    muslin_len narrow_edge;
+    muslin_len wide_edge;      /* so */
+    muslin_len narrow_edge;    /* so */
     muslin_len surplus_width;  /* cut less exact need, down to a tick */
     muslin_len surplus_height;
     muslin_len left;           /* allowance on each edge of a rectangle that is sewn as it is cut; else the seam's */
@@ -224,9 +226,9 @@ struct muslin_solution_cut {
     int64_t upright;           /* pieces needed that lie with their print as cut, and turned by one, two and three
                                   quarters in the top. Strips are cut across the cloth: in a set joined down a print
                                   lies as its patch does, in one joined across a quarter further */
-    int64_t quarter;
-    int64_t half;
-    int64_t three_quarter;
+    int64_t quarter; /* of those, turned by one quarter ... */
+    int64_t half;              /* ... by two ... */
+    int64_t three_quarter;     /* ... by three */
     int64_t scattered;         /* pieces needed whose print lies as the method brings it: of units all but rectangles
                                   to which corners are sewn and octagons; setting triangles; 60 degree pieces */
     int32_t source;            /* enum muslin_cut_source */
@@ -234,7 +236,7 @@ struct muslin_solution_cut {
     int32_t again;             /* enum muslin_cut_again */
     int32_t gives;             /* pieces from each: pieces = count x gives */
     int32_t grain;             /* enum muslin_grain */
-    int32_t hand;              /* 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen
+    int32_t hand;              /* enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen
                                   upwards from the square one, rises to the right */
     int32_t angle;             /* degrees, as in struct muslin_unit_piece */
     int32_t region;            /* of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its
@@ -254,17 +256,17 @@ struct muslin_solution_cut {
  * triangles, and 60 degree rows equal rectangles for half-triangles: what all need together is rounded up. Rectangles
  * round templates and mitred strips have their raw outline's corners, to the nearest tick. The half-triangles at the
  * ends of 60 degree rows are cut in pairs from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2,
- * E = 2 s + u, rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 0.1. */
+ * E = 2 s + u, rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_cuts(const struct muslin_solution *solution, struct muslin_solution_cut *rows,
                                               size_t row_size, size_t capacity, size_t *count,
                                               struct muslin_problem *problem);
 
 /* The nodes that need a row of the cut list, in their order; of a strip the join. MUSLIN_ERR_INDEX: no such row. Time
- * follows the result. Example: of a row with nodes = 2, two ids. Since 0.1. */
+ * follows the result. Example: of a row with nodes = 2, two ids. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_cut_nodes(const struct muslin_solution *solution, int64_t row, muslin_id *ids,
                                                    size_t capacity, size_t *count, struct muslin_problem *problem);
 
-struct muslin_strip_set {
+struct muslin_stripset {
     uint32_t size;
     uint32_t flags;
     muslin_id node;             /* the join */
@@ -273,7 +275,7 @@ struct muslin_strip_set {
     muslin_len segment_cut;     /* what is cut across from it: unfinished length of the patches */
     muslin_len strip_length;    /* of the narrowest fabric in it */
     int64_t segments;           /* needed */
-    int64_t segments_per_set;
+    int64_t segments_per_set;   /* that a set gives */
     int64_t sets;               /* up */
     int64_t spare;              /* segments beyond the need */
     int64_t cuts_apart;         /* cuts when every patch is cut by itself: strips of its height, cut across */
@@ -291,10 +293,10 @@ struct muslin_strip_set {
  * same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from the
  * cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut straight
  * through. Yields are muslin_stripset_yield()'s. Example: nine rows of three 2 in squares: segments of 2 1/2 in,
- * sixteen from a 40 in set, one set. Since 0.1. */
-MUSLIN_API muslin_status muslin_solution_strip_sets(const struct muslin_solution *solution,
-                                                    struct muslin_strip_set *rows, size_t row_size, size_t capacity,
-                                                    size_t *count, struct muslin_problem *problem);
+ * sixteen from a 40 in set, one set. Since 1.0. */
+MUSLIN_API muslin_status muslin_solution_stripsets(const struct muslin_solution *solution, struct muslin_stripset *rows,
+                                                   size_t row_size, size_t capacity, size_t *count,
+                                                   struct muslin_problem *problem);
 
 /* ---- explained ------------------------------------------------------------------------------------------------- */
 
@@ -316,7 +318,7 @@ struct muslin_term {
     uint32_t size;
     uint32_t flags;
     muslin_id id;          /* measure or node; 0 where the kind names none */
-    int64_t times;
+    int64_t times;         /* what it is multiplied by */
     muslin_len value;      /* the whole term: what it adds to the sum */
     muslin_len sum;        /* up to and with it */
     int32_t kind;          /* enum muslin_term_kind */
@@ -324,7 +326,7 @@ struct muslin_term {
 };
 /* The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished size first,
  * then its allowances up to the unfinished size, which is the last row's sum. Runs of equal children are one term. Time
- * follows the children. Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. Since 0.1. */
+ * follows the children. Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_explain(const struct muslin_solution *solution, muslin_id node, int32_t axis,
                                                  struct muslin_term *rows, size_t row_size, size_t capacity,
                                                  size_t *count, struct muslin_problem *problem);
@@ -335,7 +337,7 @@ struct muslin_outline {
     uint32_t size;
     uint32_t flags;
     muslin_id node;          /* the leaf (or diagonal field, 60 degree rows, set-in) that it belongs to */
-    muslin_id fabric;
+    muslin_id fabric;        /* of the patch */
     int64_t first_corner;    /* of its corners in the array of corners */
     int64_t corners;         /* counter-clockwise */
     int32_t region;          /* of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the
@@ -360,19 +362,19 @@ struct muslin_outline_corner {
 };
 /* The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
  * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners). *count gets how many
- * there are from `first` to the end, *given how many were written; with capacity 0 it only counts. Corners of a row are
- * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn
+ * there are from `first` to the end, *written how many rows were written; with capacity 0 it only counts. Corners of a
+ * row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn
  * exactly; a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is drawn
  * as it is after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row without
  * corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a gap. Along an
  * edge lies the seam by which it is sewn on, also where it only lies on a part of that seam. MUSLIN_ERR_RANGE:
  * `first` not in 0 .. the number of patches. Time follows outlines x depth. Example: a nine-patch has nine outlines of
- * four corners. Since 0.1. */
+ * four corners. Since 1.0. */
 MUSLIN_API muslin_status muslin_solution_outlines(const struct muslin_solution *solution, muslin_id node, int32_t stage,
                                                   int64_t first, struct muslin_outline *rows, size_t row_size,
                                                   size_t capacity, struct muslin_outline_corner *corners,
                                                   size_t corner_size, size_t corner_capacity, size_t *count,
-                                                  size_t *given, struct muslin_problem *problem);
+                                                  size_t *written, struct muslin_problem *problem);
 
 #ifdef __cplusplus
 }

@@ -33,7 +33,7 @@ extern "C" {
 #endif
 
 /* Segments in one block, at most. */
-#define MUSLIN_STRIPQUILT_SEGMENTS_MAX 16
+#define MUSLIN_STRIPQUILT_SEGMENTS_MAX 32
 
 /* What to do when two sets that meet in a block are pressed the same way. */
 enum muslin_nesting {
@@ -45,7 +45,7 @@ struct muslin_stripquilt_spec {
     uint32_t size;
     uint32_t flags;               /* MUSLIN_YIELD_FROM_ONE_END or 0 */
     int64_t strips;               /* in hand */
-    int64_t strips_per_set;
+    int64_t strips_per_set;       /* sewn side by side */
     int64_t segments_per_block;   /* 1 .. MUSLIN_STRIPQUILT_SEGMENTS_MAX */
     int64_t columns;              /* of blocks */
     int64_t rows;
@@ -55,10 +55,10 @@ struct muslin_stripquilt_spec {
     muslin_len segment_cut;       /* 0 for the cut that makes the block square */
     muslin_len allowance;         /* s */
     muslin_len take_up;           /* u */
-    muslin_len end_trim;          /* as in muslin_yield_spec */
-    muslin_len resquare_loss;
-    int64_t resquare_every;
-    muslin_len fold_clear;
+    muslin_len end_trim;          /* taken off each end, as in muslin_yield_spec */
+    muslin_len resquare_loss;     /* as in struct muslin_yield_spec */
+    int64_t resquare_every;       /* as in struct muslin_yield_spec */
+    muslin_len fold_clear;        /* as in struct muslin_yield_spec */
     int32_t turning;              /* enum muslin_turning */
     int32_t nesting;              /* enum muslin_nesting */
     muslin_len square_tolerance;  /* as in muslin_setting_spec; also for segment_cut 0 */
@@ -68,7 +68,7 @@ struct muslin_stripquilt_spec {
  * counted. */
 #define MUSLIN_STRIPQUILT_SPEC_INIT { sizeof(struct muslin_stripquilt_spec), 0, 0, 6, 2, 1, 1, 0, 20320, \
                                       325120, 0, 2032, 0, 0, 0, 0, 0, 2, 1, 127 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_stripquilt_spec_init(struct muslin_stripquilt_spec *spec, uint32_t size);
 
 struct muslin_stripquilt {
@@ -77,31 +77,31 @@ struct muslin_stripquilt {
     muslin_len set_unfinished;       /* width of a strip set */
     muslin_len set_finished;
     muslin_len strip_finished;       /* what is seen of one strip */
-    muslin_len segment_cut;
-    muslin_len segment_finished;
-    int64_t segments_per_set;
-    int64_t segments_per_end;
+    muslin_len segment_cut;          /* as asked, or found */
+    muslin_len segment_finished;     /* what is seen of one segment */
+    int64_t segments_per_set;        /* that a set gives */
+    int64_t segments_per_end;        /* of those, from each end */
     int64_t resquarings;             /* a set */
     muslin_len strip_least;          /* the shortest strip that gives as many segments */
     muslin_len strip_shorter_by;     /* how much shorter strips may be before a segment is lost */
     muslin_len strip_longer_for_more; /* how much longer they must be to give more */
     muslin_len strip_left_over;      /* of each set, fold included */
-    muslin_len block_unfinished_width;
+    muslin_len block_unfinished_width; /* of a block, outer seams still raw */
     muslin_len block_unfinished_height;
-    muslin_len block_finished_width;
+    muslin_len block_finished_width; /* as seen in the top */
     muslin_len block_finished_height;
-    int64_t blocks_per_top;
+    int64_t blocks_per_top;          /* columns x rows */
     int64_t blocks_turned;           /* in each top */
-    muslin_len top_finished_width;
+    muslin_len top_finished_width;   /* without borders */
     muslin_len top_finished_length;
-    muslin_len top_unfinished_width;
+    muslin_len top_unfinished_width; /* outer seams still raw */
     muslin_len top_unfinished_length;
     int64_t sets_in_hand;            /* that the strips make */
     int64_t tops_in_hand;            /* that those give */
     int64_t tops;                    /* planned: as wished, or all */
     int64_t sets;                    /* to sew for them: one stack of segments each */
-    int64_t strips_used;
-    int64_t strips_left;
+    int64_t strips_used;             /* sets x strips_per_set */
+    int64_t strips_left;             /* of those in hand */
     int64_t strips_for_one_more_top; /* beyond those in hand, to make tops_in_hand + 1 */
     int64_t blocks;                  /* in all planned tops */
     int64_t segments;                /* used in them */
@@ -128,7 +128,7 @@ struct muslin_stripquilt {
  * MUSLIN_ERR_NOT_ENOUGH (the strips do not give the tops wished for, or not one: problem->value is what is wanted,
  * problem->limit what they give, in tops). Source: common practice, no source, for the way; geometry for the sizes.
  * Example: 42 strips, 6 a set, 42 in usable, 1/2 in trimmed, 3 x 3 blocks of two segments 6 1/2 in: 2 tops 36 in
- * square finished, 6 strips left. Since 0.1. */
+ * square finished, 6 strips left. Since 1.0. */
 MUSLIN_API muslin_status muslin_stripquilt_plan(const struct muslin_stripquilt_spec *spec,
                                                 struct muslin_stripquilt *out, struct muslin_problem *problem);
 
@@ -137,11 +137,11 @@ struct muslin_block_group {
     uint32_t size;
     uint32_t flags;
     int64_t first_block;                            /* number of the group's first block, from 1 */
-    int64_t blocks;
+    int64_t blocks;                                 /* of them, one behind the other */
     int32_t segments;                               /* members of `sets` in use */
     uint32_t turned;                                /* bit j: segment j, from 0, is turned end for end */
     uint32_t not_nesting;                           /* bit j: segments j and j + 1 do not nest */
-    uint32_t repeats;                               /* 1 when a set occurs twice in each of these blocks */
+    int32_t repeats;                                /* 1 when a set occurs twice in each of these blocks */
     int32_t first_pressing;                         /* enum muslin_set_pressing: the way segment 0 ends up pressed,
                                                        turning counted; from there the segments alternate where they
                                                        nest */
@@ -153,7 +153,7 @@ struct muslin_block_group {
  * turning, `turned` is 0; with it, `not_nesting` is 0. Where the sets are fewer than a block's segments, every block
  * repeats one and is marked. MUSLIN_ERR_BUFFER when the rows do not fit. O(groups). Example: 18 segments from 3 sets in
  * 9 blocks of two: blocks 1 to 3 take sets 1 and 2, blocks 4 to 6 sets 1 and 3, blocks 7 to 9 sets 2 and 3.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_stripquilt_groups(const struct muslin_stripquilt_spec *spec,
                                                   struct muslin_block_group *rows, size_t row_size, size_t capacity,
                                                   size_t *count, struct muslin_problem *problem);
@@ -169,7 +169,7 @@ enum muslin_set_pressing {
  * and against an exact search of larger ones. The rest is in muslin_block_group's `turned` or `not_nesting`.
  * MUSLIN_ERR_INDEX for a set outside 1 .. sets. `segments` may be null. Example: the three sets of the example above:
  * set 1 to its top, set 2 as well, set 3 away from it; the three blocks of sets 1 and 2 have a segment turned.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_stripquilt_pressing(const struct muslin_stripquilt_spec *spec, int64_t set,
                                                     int32_t *pressing, int64_t *segments,
                                                     struct muslin_problem *problem);

@@ -38,7 +38,7 @@ struct muslin_yield_spec {
 };
 /* 40 in usable, nothing trimmed, nothing kept clear. */
 #define MUSLIN_YIELD_SPEC_INIT { sizeof(struct muslin_yield_spec), 0, 325120, 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_yield_spec_init(struct muslin_yield_spec *spec, uint32_t size);
 
 struct muslin_yield {
@@ -63,14 +63,14 @@ struct muslin_yield {
  * the strip. MUSLIN_ERR_RANGE also for a fold_clear with FROM_ONE_END. Exact for every input in range. Source:
  * geometry; that some teachers cut from both ends and keep clear of the fold, and square again every 2 or 3 cuts, is
  * common practice. Example: 40 in, 6 1/2 in segments, 1/2 in trimmed at each end: six, with no slack; with 1 in kept
- * clear: four. Since 0.1. */
+ * clear: four. Since 1.0. */
 MUSLIN_API muslin_status muslin_stripset_yield(const struct muslin_yield_spec *spec, struct muslin_yield *out,
                                                struct muslin_problem *problem);
 
 /* The usable length that a set of strips shares, the shortest, with its index (the first of equals); *warnings gets
  * MUSLIN_WARN_MIXED_WIDTHS when they differ, else 0. n is 1 or more (MUSLIN_ERR_RANGE); in the problem `at` is the
  * element. `index` and `warnings` may be null. One pass. Example: 41, 40 and 42 in: 40 in, index 1, mixed.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_stripset_shortest(const muslin_len *lengths, size_t n, muslin_len *shortest,
                                                   size_t *index, uint32_t *warnings, struct muslin_problem *problem);
 
@@ -87,7 +87,7 @@ struct muslin_need_spec {
 };
 /* All zero: the segments and what a set is are still to be given. */
 #define MUSLIN_NEED_SPEC_INIT { sizeof(struct muslin_need_spec), 0, 0, 0, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_need_spec_init(struct muslin_need_spec *spec, uint32_t size);
 
 struct muslin_need {
@@ -103,7 +103,7 @@ struct muslin_need {
 /* Segments wanted -> sets -> strips -> bundles or a length of cloth. MUSLIN_ERR_NO_YIELD when segments_per_set is 0
  * and segments are wanted; MUSLIN_ERR_OVERFLOW when the cloth would be longer than MUSLIN_LENGTH_MAX. No segments
  * wanted: all zero. Source: Quick rail fence from 2.5 inch strips (handout). Example: 42 segments, 3 a set, 5 strips a
- * set: 14 sets, 70 strips. Since 0.1. */
+ * set: 14 sets, 70 strips. Since 1.0. */
 MUSLIN_API muslin_status muslin_stripset_need(const struct muslin_need_spec *spec, struct muslin_need *out,
                                               struct muslin_problem *problem);
 
@@ -120,7 +120,7 @@ struct muslin_harvest_spec {
 };
 /* One segment a block, one block a top; strips and sets are still to be given. */
 #define MUSLIN_HARVEST_SPEC_INIT { sizeof(struct muslin_harvest_spec), 0, 0, 0, 0, 1, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_harvest_spec_init(struct muslin_harvest_spec *spec, uint32_t size);
 
 struct muslin_harvest {
@@ -141,24 +141,29 @@ struct muslin_harvest {
 /* Strips in hand -> sets -> segments -> blocks -> tops, and what is left over. Segments may be joined into blocks
  * across sets and tops. MUSLIN_ERR_OVERFLOW when the strips for one more top would pass MUSLIN_LENGTH_MAX. Source:
  * common practice, no source. Example: 42 strips, 6 a set, 6 segments a set, 2 a block, 9 blocks a top: 2 tops, 6
- * strips left. Since 0.1. */
+ * strips left. Since 1.0. */
 MUSLIN_API muslin_status muslin_stripset_harvest(const struct muslin_harvest_spec *spec, struct muslin_harvest *out,
                                                  struct muslin_problem *problem);
 
 /* Sets that hold a given number of strips of each print: one row a print. */
 struct muslin_stripset_print {
     uint32_t size;
-    uint32_t flags;   /* 0 */
-    int64_t in_hand;  /* strips of this print */
-    int64_t per_set;  /* strips of it in each set, 0 or more */
-    int64_t left;     /* out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for */
+    uint32_t flags;    /* 0 */
+    int64_t in_hand;   /* strips of this print */
+    int64_t per_set;   /* strips of it in each set, 0 or more */
+    int64_t left_over; /* out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for */
 };
+/* No strips, none in a set; both are still to be given. */
+#define MUSLIN_STRIPSET_PRINT_INIT { sizeof(struct muslin_stripset_print), 0, 0, 0, 0 }
+/* Writes the values above to the first `size` bytes of *print. Since 1.0. */
+MUSLIN_API muslin_status muslin_stripset_print_init(struct muslin_stripset_print *print, uint32_t size);
+
 /* With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 *sets becomes sets_wanted.
  * Written are *sets, *scarcest (may be null: the row of the print that allows the fewest sets, the first of equals) and
- * every row's `left`, which alone is changed in it. At least one row must have per_set above 0, so n = 0 is
+ * every row's `left_over`, which alone is changed in it. At least one row must have per_set above 0, so n = 0 is
  * MUSLIN_ERR_RANGE too. A row's own size may not pass row_size, nor row_size 4096 (MUSLIN_ERR_STRUCT_SIZE). In the
  * problem `at` is the row. On failure no row is touched. Two passes. Example: 20 dark strips, 4 a set, and 11 light
- * ones, 2 a set: 5 sets, 0 and 1 strips left, the dark print is the scarcest. Since 0.1. */
+ * ones, 2 a set: 5 sets, 0 and 1 strips left, the dark print is the scarcest. Since 1.0. */
 MUSLIN_API muslin_status muslin_stripset_prints(struct muslin_stripset_print *rows, size_t row_size, size_t n,
                                                 int64_t sets_wanted, int64_t *sets, size_t *scarcest,
                                                 struct muslin_problem *problem);

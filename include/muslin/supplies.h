@@ -42,7 +42,7 @@ struct muslin_piecing_spec {
 };
 /* Nothing yet: no set and no top, strips 40 in long, blocks in one piece, 1/4 in seams. */
 #define MUSLIN_PIECING_SPEC_INIT { sizeof(struct muslin_piecing_spec), 0, 0, 1, 325120, 0, 1, 1, 1, 0, 0, 2032, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_piecing_spec_init(struct muslin_piecing_spec *spec, uint32_t size);
 
 struct muslin_piecing {
@@ -59,7 +59,7 @@ struct muslin_piecing {
  * as the unfinished piece: finished + 2 s + u. Borders, backing and binding are not in it; muslin_length_dot() adds
  * up other seams. MUSLIN_ERR_OVERFLOW when seams or a length pass MUSLIN_LENGTH_MAX. Source: geometry. Example: 7 sets
  * of 6 strips 40 in long, and 2 tops of 3 x 3 blocks of two segments, 12 in finished: 1400 in in the sets, 225 in in
- * the blocks, 150 in in the rows, 146 in between the rows: 1921 in. Since 0.1. */
+ * the blocks, 150 in in the rows, 146 in between the rows: 1921 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_piecing_plan(const struct muslin_piecing_spec *spec, struct muslin_piecing *out,
                                              struct muslin_problem *problem);
 
@@ -86,7 +86,7 @@ struct muslin_thread_spec {
 };
 /* By the ratio 5 : 2, 15 % waste; stitches of 2.0 mm for the formula; the seam is still to be given. */
 #define MUSLIN_THREAD_SPEC_INIT { sizeof(struct muslin_thread_spec), 0, 0, 5, 2, 0, 640, 0, 0, 1, 150000 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_thread_spec_init(struct muslin_thread_spec *spec, uint32_t size);
 
 struct muslin_thread {
@@ -112,7 +112,7 @@ struct muslin_thread {
  * The two agree for patchwork. MUSLIN_ERR_OVERFLOW when the thread passes MUSLIN_LENGTH_MAX. Sources: Stitch classes
  * 300-400 (Apparel Science) for 2.5 and 1 : 1; Sewing thread consumption guide (textile blog) for the formula;
  * Measuring actual thread consumption (Apparel Science) for 10 to 15 % waste, a thread-industry handout for 15 to 20 %.
- * Example: 220 cm of seam: 550 cm of thread, with 15 % waste 632.5 cm; 540 cm and 15 % are 621 cm. Since 0.1. */
+ * Example: 220 cm of seam: 550 cm of thread, with 15 % waste 632.5 cm; 540 cm and 15 % are 621 cm. Since 1.0. */
 MUSLIN_API muslin_status muslin_thread_plan(const struct muslin_thread_spec *spec, struct muslin_thread *out,
                                             struct muslin_problem *problem);
 
@@ -120,14 +120,14 @@ MUSLIN_API muslin_status muslin_thread_plan(const struct muslin_thread_spec *spe
  * *thousandths gets length / stitch_length with so many decimals (0 .. 3), rounded as `direction` (enum
  * muslin_direction) says, always counted in thousandths; *exact, which may be null, becomes 1 when nothing was lost.
  * Source: Convert metric stitch length to stitches per inch (public blog), 25.4 / mm. Example: stitches of 2.5 mm make
- * 10.160 in an inch, exactly. Since 0.1. */
+ * 10.160 in an inch, exactly. Since 1.0. */
 MUSLIN_API muslin_status muslin_stitch_count(muslin_len length, muslin_len stitch_length, int32_t decimals,
                                              int32_t direction, int64_t *thousandths, int32_t *exact,
                                              struct muslin_problem *problem);
 
 /* The other way round: the stitch of which so many thousandths (1 .. MUSLIN_COUNT_MAX) lie in `length` (0 ..
  * MUSLIN_SIZE_MAX), rounded as asked. MUSLIN_ERR_NULL: rounding or out is null. Source: as muslin_stitch_count().
- * Example: 12 stitches in an inch are 677 ticks long, 2.1 mm to tenths. Since 0.1. */
+ * Example: 12 stitches in an inch are 677 ticks long, 2.1 mm to tenths. Since 1.0. */
 MUSLIN_API muslin_status muslin_stitch_length(muslin_len length, int64_t thousandths,
                                               const struct muslin_rounding_spec *rounding, struct muslin_rounded *out,
                                               struct muslin_problem *problem);
@@ -163,7 +163,7 @@ struct muslin_quilting_spec {
 };
 /* A grid of 2 in; width and length are still to be given. */
 #define MUSLIN_QUILTING_SPEC_INIT { sizeof(struct muslin_quilting_spec), 0, 0, 0, 16256, 0, 0, 1, 3, 1 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilting_spec_init(struct muslin_quilting_spec *spec, uint32_t size);
 
 struct muslin_quilting {
@@ -193,7 +193,7 @@ struct muslin_quilting {
  * at all is an answer. MUSLIN_ERR_OVERFLOW when an outline times its passes passes MUSLIN_LENGTH_MAX. Source: geometry:
  * a diagonal of a w x h area at the distance p from a corner is 2 p long, then sqrt 2 x the shorter side, then sqrt 2
  * (w + h) - 2 p. Example: 40 x 48 in, a grid of 4 in from an offset of 2 in: 12 lines from side to side and 10 from top
- * to bottom, 960 in; crosshatched at 4 in from a corner: 32 lines. Since 0.1. */
+ * to bottom, 960 in; crosshatched at 4 in from a corner: 32 lines. Since 1.0. */
 MUSLIN_API muslin_status muslin_quilting_lines(const struct muslin_quilting_spec *spec, struct muslin_quilting *out,
                                                struct muslin_problem *problem);
 
@@ -207,16 +207,16 @@ struct muslin_weight_spec {
     muslin_len binding_length; /* as cut and joined, or 0 */
     muslin_len binding_cut;    /* cut width of the binding */
     int64_t top_density;       /* mg for a square metre of the top's cloth, 0 .. MUSLIN_COUNT_MAX, and so on */
-    int64_t batting_density;
-    int64_t backing_density;
-    int64_t binding_density;
+    int64_t batting_density;   /* of the filler */
+    int64_t backing_density;   /* of the back */
+    int64_t binding_density;   /* of the binding's cloth */
     int64_t step;              /* each mass is rounded to a multiple of so many mg, 1 .. MUSLIN_SIZE_MAX */
     int32_t seam_share;        /* ppm of cloth more that lies in the top's seams, 0 .. 10000000 */
     int32_t direction;         /* enum muslin_direction */
 };
 /* To the nearest gram, nothing in seams, no binding; sizes and weights are still to be given. */
 #define MUSLIN_WEIGHT_SPEC_INIT { sizeof(struct muslin_weight_spec), 0, 0, 0, 0, 0, 0, 0, 0, 0, 1000, 0, 3 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_weight_spec_init(struct muslin_weight_spec *spec, uint32_t size);
 
 struct muslin_weight {
@@ -232,19 +232,19 @@ struct muslin_weight {
  * of known size). Thread is left out: it is a few grams. One square metre is 320000 x 320000 square ticks, so each mass
  * is exact before it is rounded. In the problem the densities have `at` 0 to 3 in the order of the struct. Source:
  * geometry. Example: 1.5 x 2 m, top and backing of 120 g, batting of 150 g a square metre, 10 % in seams: 396 + 450 +
- * 360 = 1206 g. Since 0.1. */
+ * 360 = 1206 g. Since 1.0. */
 MUSLIN_API muslin_status muslin_weight_plan(const struct muslin_weight_spec *spec, struct muslin_weight *out,
                                             struct muslin_problem *problem);
 
 /* Ounces for a square yard, in thousandths of an ounce (0 .. MUSLIN_COUNT_MAX), as mg for a square metre, rounded as
  * `direction` (enum muslin_direction) says. Source: NIST Handbook 44 and SP 811: the pound is 453.59237 g, the yard
- * 0.9144 m, exactly. Example: 4 oz a square yard are 135623 mg a square metre, nearest. Since 0.1. */
+ * 0.9144 m, exactly. Example: 4 oz a square yard are 135623 mg a square metre, nearest. Since 1.0. */
 MUSLIN_API muslin_status muslin_density_from_ounces(int64_t thousandths, int32_t direction, int64_t *density,
                                                     struct muslin_problem *problem);
 
 /* A mass in mg (0 .. MUSLIN_LENGTH_MAX) in ounces with so many decimals (0 .. 3), rounded as `direction` (enum
  * muslin_direction) says and counted in thousandths. Source: as above. Example: 1206 g with one decimal, nearest, are
- * 42500 thousandths, 42.5 oz. Since 0.1. */
+ * 42500 thousandths, 42.5 oz. Since 1.0. */
 MUSLIN_API muslin_status muslin_mass_in_ounces(int64_t mass, int32_t decimals, int32_t direction, int64_t *thousandths,
                                                struct muslin_problem *problem);
 
@@ -271,7 +271,7 @@ struct muslin_cost_spec {
 };
 /* Pieces at a price for one, to the nearest; amount and price are still to be given. */
 #define MUSLIN_COST_SPEC_INIT { sizeof(struct muslin_cost_spec), 0, 0, 0, 1, 2, 3 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_cost_spec_init(struct muslin_cost_spec *spec, uint32_t size);
 
 struct muslin_cost {
@@ -286,7 +286,7 @@ struct muslin_cost {
 /* What one thing costs. The money has as many decimals as the caller says; no money is converted. MUSLIN_ERR_OVERFLOW
  * when the cost passes MUSLIN_MONEY_MAX. Source: geometry; rounding to the nearest with halves upwards is common
  * practice, no source. Example: 3 1/8 yd at 11.50 the yard cost 35.94, of 35.9375; 45 strips at 42.00 for a bundle of
- * 40 are two bundles for 84.00, with 35 strips to spare. Since 0.1. */
+ * 40 are two bundles for 84.00, with 35 strips to spare. Since 1.0. */
 MUSLIN_API muslin_status muslin_cost_plan(const struct muslin_cost_spec *spec, struct muslin_cost *out,
                                           struct muslin_problem *problem);
 
@@ -294,7 +294,7 @@ MUSLIN_API muslin_status muslin_cost_plan(const struct muslin_cost_spec *spec, s
  * muslin_cost_spec at stride row_size (at least the first published size, at most 4096, and no row's own size above it:
  * else MUSLIN_ERR_STRUCT_SIZE); the first bad row fails the call and is the problem's `at`. n = 0 gives 0, and rows may
  * then be null. MUSLIN_ERR_OVERFLOW when a cost or the sum passes MUSLIN_MONEY_MAX. One pass. Source: geometry.
- * Example: 35.94 for the cloth and 84.00 for the bundles are 119.94. Since 0.1. */
+ * Example: 35.94 for the cloth and 84.00 for the bundles are 119.94. Since 1.0. */
 MUSLIN_API muslin_status muslin_cost_total(const struct muslin_cost_spec *rows, size_t row_size, size_t n,
                                            int64_t *total, struct muslin_problem *problem);
 

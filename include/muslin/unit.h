@@ -86,11 +86,11 @@ enum muslin_tip {
 
 /* The form in which a row's piece leaves the cutting table. */
 enum muslin_cut_shape {
-    MUSLIN_CUT_SHAPE_RECTANGLE = 1,
+    MUSLIN_CUT_SHAPE_RECTANGLE = 1, /* square or not */
     MUSLIN_CUT_SHAPE_TRIANGLES = 2, /* from a strip, alternately up and down; `pitch` holds `gives` of them */
     MUSLIN_CUT_SHAPE_DIAMONDS = 3,  /* from a strip, by parallel slanted cuts as far apart as the strip is high as
                                        cut */
-    MUSLIN_CUT_SHAPE_HEXAGONS = 4,
+    MUSLIN_CUT_SHAPE_HEXAGONS = 4,  /* so */
     MUSLIN_CUT_SHAPE_TRAPEZOIDS = 5,/* from a strip, alternately up and down */
     MUSLIN_CUT_SHAPE_WEDGES = 6,    /* from a strip, alternately up and down */
     MUSLIN_CUT_SHAPE_OCTAGONS = 7,  /* a square that loses four corners */
@@ -98,7 +98,7 @@ enum muslin_cut_shape {
 };
 
 enum muslin_cut_again {
-    MUSLIN_CUT_AGAIN_NO = 1,
+    MUSLIN_CUT_AGAIN_NO = 1,    /* sewn as it is cut */
     MUSLIN_CUT_AGAIN_ONCE = 2,  /* once on the diagonal: two pieces */
     MUSLIN_CUT_AGAIN_TWICE = 3  /* on both diagonals: four pieces */
 };
@@ -126,7 +126,7 @@ struct muslin_unit_spec {
     muslin_len take_up;          /* u */
     muslin_len half_addition;    /* customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick */
     muslin_len quarter_addition; /* ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick */
-    muslin_len trim;             /* OVERSIZE: room to trim each unit, beyond the customary size, where it is said above;
+    muslin_len trim_room;        /* OVERSIZE: room to trim each unit, beyond the customary size, where it is said above;
                                     else 0 */
     muslin_len grid;             /* cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX */
     muslin_len tolerance;        /* below grid */
@@ -143,7 +143,7 @@ struct muslin_unit_spec {
 #define MUSLIN_UNIT_SPEC_INIT \
     { sizeof(struct muslin_unit_spec), 0, 0, 0, 0, 2032, 0, 0, 0, 0, 1016, 0, 1, 0, 2, 2, 1, 2, 1, 0 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
- * muslin_unit_spec_init(&unit, sizeof unit). Since 0.1. */
+ * muslin_unit_spec_init(&unit, sizeof unit). Since 1.0. */
 MUSLIN_API muslin_status muslin_unit_spec_init(struct muslin_unit_spec *spec, uint32_t size);
 
 struct muslin_unit_plan {
@@ -154,7 +154,7 @@ struct muslin_unit_plan {
     muslin_len unfinished_width;   /* trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with
                                       slanted sides, which is not trimmed */
     muslin_len unfinished_height;  /* ... finished + E */
-    int64_t units_per_recipe;
+    int64_t units_per_recipe;      /* of both hands */
     int64_t mirrored_per_recipe;   /* of these, the mirror image of the others: two, of a split quarter by
                                       TWO_AT_A_TIME; else 0 */
     int64_t recipes;               /* for units, up; of a split quarter for units and mirrored: by PIECES for both
@@ -180,9 +180,15 @@ struct muslin_unit_plan {
  * from a guild newsletter, 2018; Tilkkumatematiikkaa, teacher's blog, 2012, for any seam); geometry for all else.
  * Example: a half-square of 3 in, two at a time, takes one row for each of two fabrics: pieces = 2, units_per_recipe =
  * 2, unfinished 3 1/2 in. Example: 4 split quarters of one hand, two at a time, take 2 recipes, and 4 of the other hand
- * are spare. Since 0.1. */
+ * are spare. Since 1.0. */
 MUSLIN_API muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct muslin_unit_plan *out,
                                             struct muslin_problem *problem);
+
+/* Of shapes that lie in two ways, each the other's mirror image. */
+enum muslin_hand {
+    MUSLIN_HAND_FIRST = 1,   /* as the kinds say, and all that have no hands */
+    MUSLIN_HAND_MIRRORED = 2 /* its mirror image */
+};
 
 struct muslin_unit_piece {
     uint32_t size;
@@ -202,7 +208,7 @@ struct muslin_unit_piece {
     int32_t again;              /* enum muslin_cut_again */
     int32_t gives;              /* pieces from each: 1, 2 or 4 */
     int32_t grain;              /* enum muslin_grain, of the pieces in the end */
-    int32_t hand;               /* 1: the first hand or none; 2: mirrored */
+    int32_t hand;               /* enum muslin_hand */
     int32_t angle;              /* degrees: of a wedge its point, of another strip shape or an octagon where a slanted
                                    cut leaves the edge; 0 for a rectangle */
     int32_t pad;                /* 0 */
@@ -216,14 +222,14 @@ struct muslin_unit_piece {
  * those of hand 2 from the upper left to the lower right. What lies along a strip follows from the
  * strip as cut, cut_height: slanted edges keep their angle and the narrow edge its exact width, so that a strip cut
  * higher than the need makes the wide edge longer; diamonds stay diamonds. Example: half-squares of 3 in, two at a
- * time: squares cut 3 7/8 in, one of each fabric for two units. Since 0.1. */
+ * time: squares cut 3 7/8 in, one of each fabric for two units. Since 1.0. */
 MUSLIN_API muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec, struct muslin_unit_piece *rows,
                                             size_t row_size, size_t capacity, size_t *count,
                                             struct muslin_problem *problem);
 
 /* How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with the
  * last one as limit; a null output is MUSLIN_ERR_NULL). Their order may change between versions. Example:
- * muslin_unit_recipe_at(0, &kind, &method, NULL) gives MUSLIN_UNIT_RECTANGLE and MUSLIN_UNIT_METHOD_PIECES. Since 0.1
+ * muslin_unit_recipe_at(0, &kind, &method, NULL) gives MUSLIN_UNIT_RECTANGLE and MUSLIN_UNIT_METHOD_PIECES. Since 1.0
  * both. */
 MUSLIN_API int64_t muslin_unit_recipe_count(void);
 MUSLIN_API muslin_status muslin_unit_recipe_at(int64_t index, int32_t *kind, int32_t *method,
@@ -244,7 +250,7 @@ struct muslin_unit_stock_spec {
 /* One 5 in square a region, nothing lost, finished sizes in steps of 1/8 in. */
 #define MUSLIN_UNIT_STOCK_SPEC_INIT { sizeof(struct muslin_unit_stock_spec), 0, 40640, 40640, 1, 0, 1016 }
 /* Writes the values above to the first `size` bytes of *spec. MUSLIN_ERR_NULL; MUSLIN_ERR_STRUCT_SIZE. Example:
- * muslin_unit_stock_spec_init(&stock, sizeof stock). Since 0.1. */
+ * muslin_unit_stock_spec_init(&stock, sizeof stock). Since 1.0. */
 MUSLIN_API muslin_status muslin_unit_stock_spec_init(struct muslin_unit_stock_spec *spec, uint32_t size);
 
 struct muslin_unit_yield {
@@ -265,7 +271,7 @@ struct muslin_unit_yield {
  * grid, never turned (strip shapes along its width); a region with several rows divides its rectangles so that the
  * number of whole recipes, at most MUSLIN_COUNT_MAX, is greatest. Hands are not counted. Zero recipes is an answer.
  * Source: geometry. Example: 10 squares of 5 in a region and half-squares of 4 in, two at a time: 20 units.
- * Since 0.1. */
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_unit_from_stock(const struct muslin_unit_spec *spec,
                                                 const struct muslin_unit_stock_spec *stock,
                                                 struct muslin_unit_yield *out, struct muslin_problem *problem);
@@ -275,7 +281,7 @@ MUSLIN_API muslin_status muslin_unit_from_stock(const struct muslin_unit_spec *s
  * it whose width (of a kind without one, the height) is a multiple of the stock's finished_grid, up to
  * MUSLIN_UNIT_SIZE_MAX. MUSLIN_ERR_NO_FIT when not even the least of them fits (value: the stock's height; limit: what
  * the least would need). Source: geometry. Example: two 5 in squares sewn all round and cut on both diagonals finish 2
- * 5/8 in, to the eighth. Since 0.1. */
+ * 5/8 in, to the eighth. Since 1.0. */
 MUSLIN_API muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec,
                                              const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *out,
                                              struct muslin_problem *problem);
@@ -285,7 +291,7 @@ MUSLIN_API muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec
  * of one third. Of the spec, kind, method, sizes and mirrored are not looked at. A recipe that uses a customary
  * addition too small for it is not offered, where the other calls return MUSLIN_ERR_CUSTOMARY. Statuses also as in
  * base.h for ask-then-fill rows. Example: from a 2 1/2 in square, two at a time, half-squares finish 1 5/8 in. Since
- * 0.1. */
+ * 1.0. */
 MUSLIN_API muslin_status muslin_unit_makes(const struct muslin_unit_spec *spec,
                                            const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *rows,
                                            size_t row_size, size_t capacity, size_t *count,
@@ -311,19 +317,20 @@ struct muslin_unit_corner {
 /* Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw ones in
  * the same order. The origin is the lower left of the smallest upright rectangle round the finished unit; raw corners
  * reach below 0. A coordinate is found exactly and rounded once, nested roots (the raw wedges of a kaleidoscope)
- * included. `hand` 1 draws the first hand, 2 its mirror image, left for right; kinds without hands take both. As hand 1
- * lies: the seam of a half-square or half-rectangle rises to the right, region 1 below it; a split quarter has its half
- * so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top; a goose points up; triangles,
- * half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms; diamonds and slices lean to the
- * right. Patches are numbered by region, then counterclockwise from the bottom or the lower left; a quarter-square's
- * and a kaleidoscope's wedges counterclockwise from the bottom, its regions 1 and 2 in turn. With MUSLIN_TIP_BLUNT the
- * raw point across the strip is cut off at e beyond the finished point, at right angles to the height: of TRIANGLE_60
- * the upper point, of a kaleidoscope's wedges that in the middle, of HALF_SQUARE by STRIPS those where the seam ends at
- * the upper right. It makes no difference elsewhere: all other points are whole. Where the corners of a snowball meet
- * in the middle of a side, or a trapezoid's ends meet above, the finished patch has an edge of no length, and its raw
- * patch is cut level there. MUSLIN_ERR_CHOICE: `hand` is neither 1 nor 2. Statuses also as in base.h for ask-then-fill
- * rows, and those of the spec. Source: geometry. Example: the first finished patch of a half-square of 3 in has corners
- * at (0, 0), (3, 0) and (3, 3) in; its raw patch begins at (-(1 + sqrt 2)/4, -1/4) in. Since 0.1. */
+ * included. `hand` (enum muslin_hand) draws the first hand or its mirror image, left for right; kinds without hands
+ * take both. As the first hand lies: the seam of a half-square or half-rectangle rises to the right, region 1 below it;
+ * a split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has region 1 at bottom and top; a
+ * goose points up; triangles, half-hexagons and trapezoids stand on their long side; hexagons have flat bottoms;
+ * diamonds and slices lean to the right. Patches are numbered by region, then counterclockwise from the bottom or the
+ * lower left; a quarter-square's and a kaleidoscope's wedges counterclockwise from the bottom, its regions 1 and 2 in
+ * turn. With MUSLIN_TIP_BLUNT the raw point across the strip is cut off at e beyond the finished point, at right angles
+ * to the height: of TRIANGLE_60 the upper point, of a kaleidoscope's wedges that in the middle, of HALF_SQUARE by
+ * STRIPS those where the seam ends at the upper right. It makes no difference elsewhere: all other points are whole.
+ * Where the corners of a snowball meet in the middle of a side, or a trapezoid's ends meet above, the finished patch
+ * has an edge of no length, and its raw patch is cut level there. MUSLIN_ERR_CHOICE: `hand` is neither. Statuses also
+ * as in base.h for ask-then-fill rows, and those of the spec. Source: geometry. Example: the first finished patch of a
+ * half-square of 3 in has corners at (0, 0), (3, 0) and (3, 3) in; its raw patch begins at (-(1 + sqrt 2)/4, -1/4) in.
+ * Since 1.0. */
 MUSLIN_API muslin_status muslin_unit_outlines(const struct muslin_unit_spec *spec, int32_t hand,
                                               struct muslin_unit_corner *rows, size_t row_size, size_t capacity,
                                               size_t *count, struct muslin_problem *problem);
@@ -347,7 +354,7 @@ enum muslin_unit_step_kind {
     MUSLIN_UNIT_STEP_CUT_DIAGONALS = 15, /* cut on both diagonals */
     MUSLIN_UNIT_STEP_TRIM_CORNER = 16,   /* cut the corner off, `measure` beyond the seam */
     MUSLIN_UNIT_STEP_FOLD_BACK = 17,     /* fold the piece back over its seam and press */
-    MUSLIN_UNIT_STEP_PRESS_OPEN = 18,
+    MUSLIN_UNIT_STEP_PRESS_OPEN = 18,    /* press the seam open */
     MUSLIN_UNIT_STEP_PRESS_TO = 19,      /* press the seam towards `region` */
     MUSLIN_UNIT_STEP_JOIN = 20,          /* sew edge to edge, along one long edge */
     MUSLIN_UNIT_STEP_JOIN_LONG = 21,     /* sew two pieces together along their long sides */
@@ -429,7 +436,7 @@ struct muslin_unit_step {
  * a line or an edge are the allowance s: the take-up is what the fold eats afterwards. Statuses also as in base.h for
  * ask-then-fill rows, and those of the spec. Source: common practice, no source; half-squares from middle to middle: P.
  * Speth, Half square triangles finished size 2 inches, 2012. Example: half-squares of 3 in, two at a time: draw a line,
- * pair, sew beside it at 1/4 in, cut apart, press twice, trim twice to 3 1/2 in. Since 0.1. */
+ * pair, sew beside it at 1/4 in, cut apart, press twice, trim twice to 3 1/2 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_unit_steps(const struct muslin_unit_spec *spec, struct muslin_unit_step *rows,
                                            size_t row_size, size_t capacity, size_t *count,
                                            struct muslin_problem *problem);
@@ -437,7 +444,7 @@ MUSLIN_API muslin_status muslin_unit_steps(const struct muslin_unit_spec *spec, 
 /* One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height}, {from_corner},
  * {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on unknown steps for a
  * number that is none. Never null. Its wording may improve between versions. Constant time. Example:
- * puts(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_ON_LINE)). Since 0.1. */
+ * puts(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_ON_LINE)). Since 1.0. */
 MUSLIN_API const char *muslin_unit_step_sentence(int32_t step);
 
 #ifdef __cplusplus

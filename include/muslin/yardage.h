@@ -22,6 +22,7 @@
  * Every call
  *   Statuses    MUSLIN_ERR_NULL, _STRUCT_SIZE, _STRUCT_TAIL, _FLAGS, _BUFFER: an input or output breaks the rules of
  *               base.h. What else a call can return stands with it.
+ *   Threads     A yardage and its plans may be read from many threads at a time by calls that do not allocate.
  */
 #ifndef MUSLIN_YARDAGE_H
 #define MUSLIN_YARDAGE_H
@@ -44,16 +45,16 @@ struct muslin_yardage_spec {
     uint32_t flags;           /* MUSLIN_CUTPLAN_NO_PANELS, MUSLIN_CUTPLAN_ONE_HEIGHT, MUSLIN_CUTPLAN_OWN_STRIPS,
                                  MUSLIN_CUTPLAN_STACKED, MUSLIN_CUTPLAN_FOLDED, added */
     muslin_len end_loss;      /* these six as in struct muslin_cutplan_spec, of each fabric */
-    muslin_len resquare_loss;
-    int64_t resquare_every;
-    muslin_len straightening;
-    int64_t spare;
+    muslin_len resquare_loss; /* so */
+    int64_t resquare_every;   /* so */
+    muslin_len straightening; /* so */
+    int64_t spare_pieces;     /* so */
     int64_t work_limit;       /* of each fabric */
     muslin_len join_loss;     /* of pieces that are joined here, as in struct muslin_blank_spec */
     muslin_len extra;         /* these four as in struct muslin_purchase_spec, of each fabric */
-    muslin_len step;
-    int32_t shrinkage;
-    int32_t extra_share;
+    muslin_len step;          /* so */
+    int32_t shrinkage;        /* so */
+    int32_t extra_share;      /* so */
     int32_t long_pieces;      /* enum muslin_long_pieces: what is longer than its fabric is wide */
     int32_t pad;              /* 0 */
     muslin_len least_part;    /* as join_loss */
@@ -62,7 +63,7 @@ struct muslin_yardage_spec {
 /* Nothing lost, 400 million steps a fabric, straight joins of 1/4 in seams, long pieces lengthwise; sold by 1/8 yd. */
 #define MUSLIN_YARDAGE_SPEC_INIT \
     { sizeof(struct muslin_yardage_spec), 0, 0, 0, 0, 0, 0, 400000000, 4064, 0, 36576, 0, 0, 1, 0, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_yardage_spec_init(struct muslin_yardage_spec *spec, uint32_t size);
 
 /* What is cut besides from a fabric of the quilt: a row of a request, for one of its fabrics. */
@@ -72,23 +73,23 @@ struct muslin_extra_cut_spec {
     muslin_id fabric;       /* of the quilt, whether its top uses it or not */
     muslin_len cut_width;   /* these and what follows as in struct muslin_blank_spec */
     muslin_len cut_length;
-    int64_t count;
-    muslin_len run_in;
-    muslin_len join_loss;
+    int64_t count;          /* so */
+    muslin_len run_in;      /* so */
+    muslin_len join_loss;   /* so */
     int32_t kind;           /* enum muslin_blank_kind */
     int32_t pad;            /* 0 */
-    muslin_len least_part;
+    muslin_len least_part;  /* so */
 };
 /* One piece that stays as it is listed; fabric and size are still to be given. */
 #define MUSLIN_EXTRA_CUT_SPEC_INIT { sizeof(struct muslin_extra_cut_spec), 0, 0, 0, 0, 1, 0, 0, 1, 0, 0 }
-/* Writes the values above to the first `size` bytes of *spec. Since 0.1. */
+/* Writes the values above to the first `size` bytes of *spec. Since 1.0. */
 MUSLIN_API muslin_status muslin_extra_cut_spec_init(struct muslin_extra_cut_spec *spec, uint32_t size);
 
 /* The pieces of one fabric as a request, ask-then-fill: rows of the cut list as said above, `label` the row there,
  * priority 0. Of the spec what a strip has room for matters, join_loss, least_part, long_pieces and mitre_extra.
  * MUSLIN_ERR_FOREIGN: not a fabric of the solution's quilt. MUSLIN_ERR_RANGE, _CHOICE: a member of the spec. Time
  * follows the cut list. Example: 36 squares of 2 1/2 in from the blue are one row, and a border of 60 in is
- * lengthwise. Since 0.1. */
+ * lengthwise. Since 1.0. */
 MUSLIN_API muslin_status muslin_yardage_pieces(const struct muslin_solution *solution, muslin_id fabric,
                                                const struct muslin_yardage_spec *spec, struct muslin_blank_spec *rows,
                                                size_t row_size, size_t capacity, size_t *count,
@@ -101,7 +102,7 @@ MUSLIN_API muslin_status muslin_yardage_pieces(const struct muslin_solution *sol
  * number (muslin_id_number()) as `at`: MUSLIN_ERR_NO_YIELD: a piece does not fit, with its size as value and what there
  * is room for as limit; MUSLIN_ERR_RANGE: more rows, pieces of a row or cloth than one plan or purchase can take, or
  * joins that take a whole strip; MUSLIN_ERR_OVERFLOW; MUSLIN_ERR_NO_MEMORY. Time and memory: those of the plans.
- * Example: a top of three fabrics, the third also bound with it: three lengths to buy. Since 0.1. */
+ * Example: a top of three fabrics, the third also bound with it: three lengths to buy. Since 1.0. */
 MUSLIN_API muslin_status muslin_yardage_create(const struct muslin_solution *solution,
                                                const struct muslin_yardage_spec *spec,
                                                const struct muslin_extra_cut_spec *cuts, size_t row_size, size_t n,
@@ -109,14 +110,15 @@ MUSLIN_API muslin_status muslin_yardage_create(const struct muslin_solution *sol
                                                muslin_progress progress, void *context,
                                                struct muslin_yardage **out, struct muslin_problem *problem);
 
-/* Gives its memory back, with all its plans; null is fine. Example: muslin_yardage_free(yardage). Since 0.1. */
+/* Gives its memory back, with all its plans; null is fine. Time follows the plans. Example:
+ * muslin_yardage_free(yardage). Since 1.0. */
 MUSLIN_API void muslin_yardage_free(struct muslin_yardage *yardage);
 
 struct muslin_fabric_yardage {
     uint32_t size;
     uint32_t flags;
-    muslin_id fabric;
-    muslin_len usable_width;
+    muslin_id fabric;         /* of the quilt */
+    muslin_len usable_width;  /* of its cloth */
     int64_t pieces;           /* cut, extra cuts and spare ones among them */
     muslin_len cloth_length;  /* of the plan, straightening included: what is needed */
     muslin_len least;         /* no plan of two stages needs less, straightening included */
@@ -129,14 +131,14 @@ struct muslin_fabric_yardage {
     int32_t turned;           /* 1: some pieces lie turned a quarter from the request */
 };
 /* A row for each fabric of which something is cut, in the order in which the fabrics were made. Time follows the rows.
- * Example: of 40 squares cut 3 in, 13 from each strip of 40 in, 12 in are needed, and 3/8 yd bought. Since 0.1. */
+ * Example: of 40 squares cut 3 in, 13 from each strip of 40 in, 12 in are needed, and 3/8 yd bought. Since 1.0. */
 MUSLIN_API muslin_status muslin_yardage_fabrics(const struct muslin_yardage *yardage,
                                                 struct muslin_fabric_yardage *rows, size_t row_size, size_t capacity,
                                                 size_t *count, struct muslin_problem *problem);
 
 /* The plan of a row of muslin_yardage_fabrics(); it lives as long as the yardage, and is not freed by itself. Labels of
  * its pieces (muslin_cutplan_pieces()) are rows of the cut list, or of the extra cuts, counted on behind its last row.
- * MUSLIN_ERR_INDEX: no such row. Constant time. Example: muslin_cutplan_strips() of the first row's plan. Since 0.1. */
+ * MUSLIN_ERR_INDEX: no such row. Constant time. Example: muslin_cutplan_strips() of the first row's plan. Since 1.0. */
 MUSLIN_API muslin_status muslin_yardage_plan(const struct muslin_yardage *yardage, int64_t row,
                                              const struct muslin_cutplan **out, struct muslin_problem *problem);
 

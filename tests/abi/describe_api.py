@@ -31,6 +31,9 @@ INCLUDE = ROOT / "include"
 OUTPUT = ROOT / "lib" / "abi" / "api.json"
 CONSTANTS = ROOT / "lib" / "base_constants.h"
 
+# Of the description itself: raised when a reader of an older one could misread it. What is only added leaves it.
+FORM = 1
+
 ARGS = ["-std=c11", "-fparse-all-comments", "--target=x86_64-unknown-linux-gnu", f"-I{INCLUDE}"]
 
 Record = Dict[str, Any]
@@ -215,7 +218,7 @@ def evaluate(macros: List[Tuple[str, str, str]]) -> Dict[str, int]:
 
 
 def describe_inits(macros: List[Tuple[str, str, str]], structs: List[Record], values: Dict[str, int]) -> List[Record]:
-    """The ..._SPEC_INIT macros, value by value. A problem is an output, and all zero but for its size."""
+    """The ..._INIT macros, value by value. A problem is an output, and all zero but for its size."""
     members = {struct["name"]: [member["name"] for member in struct["members"]] for struct in structs}
     inits = []
     for name, header, body in macros:
@@ -265,6 +268,7 @@ def describe() -> Record:
             functions.append(describe_function(cursor, since))
     version = ".".join(str(values[f"MUSLIN_VERSION_{part}"]) for part in ("MAJOR", "MINOR", "PATCH"))
     return {
+        "form": FORM,
         "version": version,
         "headers": order,
         "types": types,

@@ -1,11 +1,13 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: MIT
-"""Holds four lists equal: the functions of the headers (lib/abi/api.json), lib/exports.txt, lib/muslin.map, and what
-the shared library really exports.
+"""Holds the lists of exports equal: the functions of the headers (lib/abi/api.json), lib/exports.txt, which a person
+reviews, the linkers' lists, and what the shared library really exports.
 
+    exports.py --write    writes the linkers' lists: lib/muslin.map (ELF), lib/muslin.def (Windows), lib/muslin.exp (Mach-O)
     exports.py LIBRARY    the built libmuslin.so.1
 
-Also checks the soname, the version node, that only the C library is needed (by the allocator alone), and that no source
+A function's version node is that of the version it came with, so that a program that asks for something newer than the
+library at hand is refused when it starts and not in the middle. Also checks the soname, that only the C library is needed (by the allocator alone), and that no source
 file, of the library or of the unit tests, is left out of its meson.build.
 """
 import json
@@ -13,11 +15,12 @@ import re
 import subprocess
 import sys
 from pathlib import Path
-from typing import Iterable, List, Set
+from typing import Callable, Dict, Iterable, List, Set
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 SONAME = "libmuslin.so.1"
-NODE = "MUSLIN_1"
+FIRST = "1.0"
+LICENCE = "SPDX-License-Identifier: MIT"
 MAY_NEED = {"libc.so.6"}
 
 
@@ -30,16 +33,57 @@ def reviewed() -> List[str]:
     return [line for line in lines if line and not line.startswith("#")]
 
 
-def mapped() -> Set[str]:
-    text = (ROOT / "lib" / "muslin.map").read_text(encoding="utf-8")
-    node = re.search(r"(\w+) \{\s*global:(.*)local:\s*\*;\s*\};\s*$", text, re.S)
-    assert node is not None and node.group(1) == NODE, f"lib/muslin.map is not one node {NODE} that hides the rest"
-    return set(re.findall(r"(\w+);", node.group(2)))
+def described() -> List[Dict[str, str]]:
+    return json.loads((ROOT / "lib" / "abi" / "api.json").read_text(encoding="utf-8"))["functions"]
 
 
-def declared() -> Set[str]:
-    api = json.loads((ROOT / "lib" / "abi" / "api.json").read_text(encoding="utf-8"))
-    return {function["name"] for function in api["functions"]}
+def node_of(since: str) -> str:
+    """MUSLIN_1 for all of the first release."""
+    return f"MUSLIN_{'1' if number(since) <= number(FIRST) else since}"
+
+
+def number(version: str) -> List[int]:
+    return [int(part) for part in version.split(".")]
+
+
+def nodes() -> Dict[str, List[str]]:
+    """Names by version node, the oldest first."""
+    found: Dict[str, List[str]] = {}
+    for function in sorted(described(), key=lambda one: (number(one["since"]), one["name"])):
+        found.setdefault(node_of(function["since"]), []).append(function["name"])
+    return {node: sorted(names) for node, names in found.items()}
+
+
+# ---- the linkers' lists ----------------------------------------------------------------------------------------------
+
+def elf() -> str:
+    text = ("/* muslin.map - the linker's export list: one version node for each release that brought functions. Written by\n"
+            f" * tests/abi/exports.py.\n *\n * {LICENCE} */\n")
+    before = ""
+    for node, names in nodes().items():
+        lines = "".join(f"    {name};\n" for name in names)
+        rest = "" if before else "local:\n    *;\n"
+        text += f"{node} {{\nglobal:\n{lines}{rest}}}{' ' + before if before else ''};\n"
+        before = node
+    return text
+
+
+def windows() -> str:
+    return (f"; muslin.def - the same for Windows. Written by tests/abi/exports.py.\n; {LICENCE}\nEXPORTS\n" +
+            "".join(f"    {name}\n" for name in reviewed()))
+
+
+def mach_o() -> str:
+    return (f"# muslin.exp - the same for Mach-O. Written by tests/abi/exports.py.\n# {LICENCE}\n" +
+            "".join(f"_{name}\n" for name in reviewed()))
+
+
+LISTS: Dict[str, Callable[[], str]] = {"muslin.map": elf, "muslin.def": windows, "muslin.exp": mach_o}
+
+
+def outdated() -> List[str]:
+    return [f"lib/{name} is not current: run tests/abi/exports.py --write" for name, text in LISTS.items()
+            if not (ROOT / "lib" / name).exists() or (ROOT / "lib" / name).read_text(encoding="utf-8") != text()]
 
 
 def exported(library: str) -> Set[str]:
@@ -66,19 +110,24 @@ def unlisted(build_file: str, folder: str) -> List[str]:
 
 
 def main(arguments: List[str]) -> int:
+    if arguments == ["--write"]:
+        for name, text in LISTS.items():
+            (ROOT / "lib" / name).write_text(text(), encoding="utf-8")
+        return 0
     library, = arguments
     names = reviewed()
     wrong = []
     if names != sorted(set(names)):
         wrong.append("lib/exports.txt is not sorted, or names something twice")
-    wrong += differences("a header", declared(), names)
-    wrong += differences("lib/muslin.map", mapped(), names)
-    wrong += differences("the library", exported(library), {f"{name}@@{NODE}" for name in names})
+    wrong += differences("a header", {function["name"] for function in described()}, names)
+    wrong += outdated()
+    wrong += differences("the library", exported(library), {f"{name}@@{node}" for node, of in nodes().items()
+                                                            for name in of})
     if dynamic(library, "SONAME") != {SONAME}:
         wrong.append(f"the soname is {dynamic(library, 'SONAME')}, not {SONAME}")
     wrong += differences("NEEDED", dynamic(library, "NEEDED"), MAY_NEED)
     wrong += unlisted("meson.build", "lib") + unlisted("tests/meson.build", "unit")
-    print("\n".join(wrong + [f"{len(names)} exports under {NODE}, {len(wrong)} wrong"]))
+    print("\n".join(wrong + [f"{len(names)} exports under {', '.join(nodes())}, {len(wrong)} wrong"]))
     return 1 if wrong else 0
 
 

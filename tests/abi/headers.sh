@@ -1,5 +1,5 @@
 #!/bin/sh
-# Each public header compiles alone, as C99, C11, C++11 and C++20, with every warning an error.
+# Each public header compiles alone, as C99, C11 and C++11 to C++20, with every warning an error.
 #
 #     headers.sh CC CXX INITS    INITS is the file that tests/abi/layout.py writes: all headers at once, all initialisers
 #
@@ -25,11 +25,13 @@ for header in "$root"/include/muslin/*.h; do
     for standard in c99 c11; do
         echo "$line" | compile - c "$standard" "$cc" -Wstrict-prototypes
     done
-    for standard in c++11 c++20; do
+    for standard in c++11 c++14 c++17 c++20; do
         echo "$line" | compile - c++ "$standard" "$cxx"
     done
-    compiled=$((compiled + 4))
+    compiled=$((compiled + 6))
 done
 compile "$inits" c c99 "$cc" -Wstrict-prototypes
-compile "$inits" c++ c++11 "$cxx"
-echo "$((compiled + 2)) compilations with $cc and $cxx"
+for standard in c++11 c++14 c++17 c++20; do
+    compile "$inits" c++ "$standard" "$cxx"
+done
+echo "$((compiled + 5)) compilations with $cc and $cxx"

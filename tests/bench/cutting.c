@@ -24,6 +24,8 @@
  * fault that the check finds, is `wrong`, and the exit status 1. */
 #include "measure.h"
 
+#include "counted.h"
+
 #include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -265,7 +267,7 @@ static struct outcome plan_once(const struct list *list, int64_t work_limit)
     outcome.memory_mb = (double)counted.most / 1e6;
     must(list->name, muslin_cutplan_totals(plan, &outcome.totals, NULL));
     start = now();
-    must(list->name, muslin_cutplan_check(plan, &checked, NULL));
+    must(list->name, muslin_cutplan_check(plan, NULL, NULL, &checked, NULL));
     outcome.check_ms = now() - start;
     outcome.fault = checked.fault;
     if (checked.fault == 0 && (checked.cost != outcome.totals.cost || checked.least < outcome.totals.least))

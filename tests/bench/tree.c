@@ -8,6 +8,8 @@
  * linear cost is 10 (of the different ones). Nothing is passed or failed here. */
 #include "measure.h"
 
+#include "counted.h"
+
 #include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -147,7 +149,7 @@ static double press_all(const struct muslin_solution *solution)
     struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
     struct muslin_pressing *plan;
     double start = now();
-    must(muslin_pressing_create(solution, &spec, &plan, NULL));
+    must(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, NULL));
     double took = now() - start;
     muslin_pressing_free(plan);
     return took;
@@ -172,7 +174,7 @@ static void measure(const char *kind, int64_t side, int rounds, struct times *be
         best.build = lesser(best.build, now() - start);
         size_t calls = counted.calls;
         start = now();
-        must(muslin_solution_create(quilt, top, &solve_spec, NULL, 0, 0, &solution, NULL));
+        must(muslin_solution_create(quilt, top, &solve_spec, NULL, 0, 0, NULL, &solution, NULL));
         best.solve = lesser(best.solve, now() - start);
         solve_calls = counted.calls - calls;
         best.press = lesser(best.press, press_all(solution));

@@ -5,11 +5,18 @@ SPDX-License-Identifier: MIT
 from __future__ import annotations
 
 import json
+import math
 import sqlite3
+import sys
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from cataloguing import ROOT, done, kept, pattern, run, table, tables, write_patterns
+from cataloguing import FOLDER, ROOT, done, kept, pattern, run, table, tables, write_patterns
+from muslin import Length
+
+sys.path.insert(0, str(FOLDER))
+from tables import in_yards  # noqa: E402
 
 
 @pytest.fixture(scope="module")
@@ -52,6 +59,69 @@ def test_off_the_grid_by_hand(worked: Path) -> None:
     assert {(row["what"], row["length"]) for row in rows} == \
         {(f"cut {side} of [{piece}] {fabric}", "3 9/16 in") for side in ("width", "height")
          for piece, fabric in ((1, "moss"), (2, "chalk"))}
+
+
+def test_strips_for_sets_off_the_grid_by_hand(tmp_path: Path) -> None:
+    """Three strips of 2 in finished, seams of 6 mm: strips are cut 50.8 + 12 = 62.8 mm, and the segments, 6 in tall
+    when finished, 152.4 + 12 = 164.4 mm; the borders, 2 in wide, are cut 62.8 mm too. The top is 24 in wide without
+    them: the sides are cut 609.6 + 12 mm long, the others 4 in longer. Moss and chalk have strips, chalk has the
+    borders."""
+    rail = [{"patch": fabric, "width": "2 in", "height": "6 in"} for fabric in ("moss", "chalk", "moss")]
+    rails = {**pattern("Rails"), "seam": {"allowance": "6 mm"}, "cutting": {}, "parts": {"rail": {"across": rail}},
+             "top": {"repeat": "rail", "columns": 4, "rows": 4}, "measures": {}, "counts": {},
+             "borders": [{"fabric": "chalk", "width": "2 in"}], "sizes": [{"name": "one"}]}
+    done(write_patterns(tmp_path / "patterns", rails=rails), "--output", tmp_path, "--picture", "none")
+    rows = {(row["what"].split(" [")[0], row["length"]) for row in table(tmp_path, "off-grid")}
+    assert rows == {("cut width of strips", "62.8 mm"), ("cut width of segments of set A", "164.4 mm"),
+                    ("cut height of", "62.8 mm"), ("cut width of", "621.6 mm"), ("cut width of", "723.2 mm")}
+    strips = [row for row in table(tmp_path, "off-grid") if row["what"].startswith("cut width of strips")]
+    assert {row["what"].split("] ")[1] for row in strips} == {"moss", "chalk"}
+    assert {row["nearest on the grid"] for row in strips} == {"2 1/2 in"}  # 63.5 mm
+
+
+def test_yards_to_buy_are_rounded_up(tmp_path: Path) -> None:
+    """24 squares of 3 1/2 in of each fabric from 42 in: two strips of 12, 7 in, sold in steps of 10 cm: 20 cm of each,
+    40 cm in all, 0.4374 yd: 28/64 yd is 40.005 cm, enough, and of eighths 1/2."""
+    metric = {**pattern("Metric", "3 in", 6), "buying": {"step": "10 cm"}, "backing": {"fabric": "chalk"},
+              "sizes": [{"name": "one", "counts": {"across": 8}}]}
+    done(write_patterns(tmp_path / "patterns", metric=metric), "--output", tmp_path, "--from", "42 in", "--to", "42 in",
+         "--picture", "shown.svg")
+    row, = table(tmp_path, "sizes")
+    assert row["cloth to buy for the top (in)"] == "15.748031"
+    assert row["cloth to buy for the top (yd)"] == "7/16"
+    assert in_yards(Length.parse("40 cm").ticks, 8) == "1/2"
+    inches = Fraction(row["backing to buy (in)"])
+    assert Fraction(row["backing to buy (yd)"]) == Fraction(math.ceil(inches * 64 / 36), 64)
+
+
+def test_finished_sizes_off_the_ruler_are_about(tmp_path: Path) -> None:
+    """Six squares of 19.3 mm are 115.8 mm, which is on no mark of a ruler in inches."""
+    third = pattern("Third", "19.3 mm")
+    done(write_patterns(tmp_path / "patterns", third=third), "--output", tmp_path, "--picture", "none")
+    small, = {row["finished"] for row in table(tmp_path, "sizes") if row["size"] == "small"}
+    assert small.startswith("about ") and " x about " in small and "mm" not in small
+    assert {row["finished width (in)"] for row in table(tmp_path, "sizes")} == {"4.559055", "9.11811"}  # 115.8 mm
+
+
+def test_a_file_that_is_no_text(tmp_path: Path) -> None:
+    patterns = write_patterns(tmp_path / "patterns", moss=pattern("Moss"))
+    (patterns / "bin.json").write_bytes(b"\xff\xfe\x00")
+    (patterns / "late.json").write_bytes(b'{"title": "\xe9"}')
+    finished = run(patterns, "--output", tmp_path / "out", "--picture", "none")
+    assert finished.returncode == 1
+    assert "bin.json: this is no text in UTF-8, from byte 0 on" in finished.stderr
+    assert "late.json: this is no text in UTF-8, from byte 11 on" in finished.stderr
+    assert {row["pattern"] for row in table(tmp_path / "out", "sizes")} == {"moss"}
+
+
+def test_pictures_of_an_earlier_run_go(tmp_path: Path) -> None:
+    patterns = write_patterns(tmp_path / "patterns", **{f"moss{i}": pattern("Moss", "1 in", 2) for i in range(16)})
+    words = (patterns, "--output", tmp_path, "--picture", "shown.svg", "--from", "42 in", "--to", "42 in")
+    done(*words)
+    assert (tmp_path / "shown-2.svg").exists()
+    (patterns / "moss0.json").unlink()
+    done(*words)
+    assert (tmp_path / "shown.svg").exists() and not (tmp_path / "shown-2.svg").exists()
 
 
 def test_seams_are_tried(tmp_path: Path) -> None:

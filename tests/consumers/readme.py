@@ -4,7 +4,7 @@
 
 usage: readme.py BUILD [FILE.md ...]     (the README when no file is named)
 
-A ```c or ```python block is a whole program, a ```sh block some commands; the ```text block that follows it holds its
+A ```c, ```cpp or ```python block is a whole program, a ```sh block some commands; the ```text block that follows it holds its
 output, exactly. A block opened as ```json NAME is a file of that name, there for all blocks that follow. The C program
 is built as the README tells a reader to, with pkg-config, against the install that tests/consumers/run has staged in
 BUILD; the Python one imports the binding from the checkout and is shown the same library. Commands find the front ends
@@ -22,10 +22,10 @@ import tempfile
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
 FENCE = re.compile(r"^```(?P<language>\w*) *(?P<name>\S*)[^\n]*\n(?P<body>.*?)^```[ \t]*$", re.MULTILINE | re.DOTALL)
-LANGUAGES = ("c", "python", "sh")
+LANGUAGES = ("c", "cpp", "python", "sh")
 FRONT_ENDS = {"muslin": "MUSLIN_CLI", "muslin-sheet": "MUSLIN_SHEET"}
 STAGE = ".stage"  # beside a program, leading to the install: blanks in its path would part the flags of pkg-config
-WARNINGS = ["-std=c11", "-Wall", "-Wextra", "-Wpedantic", "-Werror"]
+WARNINGS = ["-Wall", "-Wextra", "-Wpedantic", "-Werror"]
 
 
 class Wrong(Exception):
@@ -53,11 +53,19 @@ def run(command, folder, env):
     return done.stdout
 
 
-def run_c(source, folder, env):
-    (folder / "main.c").write_text(source, encoding="utf-8")
+def run_compiled(source, folder, env, name, compiler):
+    (folder / name).write_text(source, encoding="utf-8")
     flags = shlex.split(run(["pkg-config", "--cflags", "--libs", "muslin"], folder, env))
-    run(["cc", *WARNINGS, "main.c", *flags, "-o", "program"], folder, env)
+    run([*compiler, *WARNINGS, name, *flags, "-o", "program"], folder, env)
     return run(["./program"], folder, env)
+
+
+def run_c(source, folder, env):
+    return run_compiled(source, folder, env, "main.c", ["cc", "-std=c11"])
+
+
+def run_cpp(source, folder, env):
+    return run_compiled(source, folder, env, "main.cpp", ["c++", "-std=c++17"])
 
 
 def run_python(source, folder, env):
@@ -98,7 +106,7 @@ def programs(text):
 def check(path, env, stage):
     """The languages of the programs that ran as the file says, and of those that were skipped."""
     languages, skipped = [], []
-    runners = {"c": run_c, "python": run_python, "sh": run_sh}
+    runners = {"c": run_c, "cpp": run_cpp, "python": run_python, "sh": run_sh}
     with tempfile.TemporaryDirectory() as folder:
         pathlib.Path(folder, STAGE).symlink_to(stage)
         for language, source, expected, line in programs(path.read_text(encoding="utf-8")):
@@ -116,7 +124,8 @@ def check(path, env, stage):
                 change = difflib.unified_diff(expected.splitlines(True), printed.splitlines(True), "written", "printed")
                 raise Wrong(f"line {line}: the output differs\n{''.join(change)}")
             languages.append(language)
-    missing = set(LANGUAGES) - set(languages) - set(skipped)
+    wanted = {"cpp"} if path.parent.name == "cpp" else {"c", "python", "sh"}
+    missing = wanted - set(languages) - set(skipped)
     if missing:
         raise Wrong(f"no program in {' or '.join(sorted(missing))}")
     return languages, skipped

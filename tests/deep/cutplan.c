@@ -446,14 +446,14 @@ static void compare(const struct request *request, struct tally *tally)
     if (status == MUSLIN_OK)
         status = muslin_cutplan_totals(plan, &totals, NULL);
     if (status == MUSLIN_OK)
-        status = muslin_cutplan_check(plan, &checked, NULL);
+        status = muslin_cutplan_check(plan, NULL, NULL, &checked, NULL);
     tally->plans++;
     tally->proven += totals.proven;
     if (status != MUSLIN_OK || totals.least > least || totals.cost < least || (totals.proven && totals.cost != least) ||
         checked.fault != 0 || checked.cost != totals.cost || checked.least < totals.least || checked.least > least) {
-        printf("wrong: status %d, least %lld, said %lld .. %lld, proven %d; checked %lld .. %lld, fault %lld at %lld\n",
+        printf("wrong: status %d, least %lld, said %lld .. %lld, proven %d; checked %lld .. %lld, fault %d at %lld\n",
                (int)status, (long long)least, (long long)totals.least, (long long)totals.cost, (int)totals.proven,
-               (long long)checked.least, (long long)checked.cost, (long long)checked.fault, (long long)checked.at);
+               (long long)checked.least, (long long)checked.cost, checked.fault, (long long)checked.at);
         print_request(request);
         tally->wrong++;
     }

@@ -12,6 +12,8 @@ void golden_base(struct golden *g)
 {
     take_number(g, muslin_version() == MUSLIN_VERSION);
     take_number(g, muslin_version_text()[0] != 0);
+    muslin_problem_init(&g->problem, (uint32_t)sizeof g->problem);
+    take_number(g, g->problem.size == sizeof g->problem);
     for (muslin_status status = -1; status <= muslin_status_count(); status++) {
         take_words(g, muslin_status_name(status));
         take_words(g, muslin_status_sentence(status));
@@ -611,12 +613,13 @@ static void wishes(struct golden *g)
 static void sets_of_prints(struct golden *g)
 {
     EACH_ROUND {
-        struct muslin_stripset_print rows[4] = { { 0 } };
+        struct muslin_stripset_print rows[4];
         int64_t sets = -77;
         size_t scarcest = 99;
         size_t n = (size_t)draw_below(g, 5);
         int64_t wanted = draw_rarely(g, 2) ? 0 : draw_count(g, 20);
         for (int32_t i = 0; i < 4; i++) {
+            muslin_stripset_print_init(&rows[i], (uint32_t)sizeof rows[i]);
             rows[i].size = draw_struct_size(g, sizeof rows[i]);
             rows[i].flags = draw_flags(g, 0);
             rows[i].in_hand = draw_count(g, 60);
@@ -735,7 +738,7 @@ static void binding_widths(struct golden *g)
         OUT(muslin_binding_width, out);
         spec.flags = draw_flags(g, 0);
         spec.fold = draw_choice(g, MUSLIN_FOLD_DOUBLE, MUSLIN_FOLD_SINGLE);
-        spec.seam = draw_seam(g);
+        spec.allowance = draw_seam(g);
         spec.front = draw_size(g, 1);
         spec.thickness = draw_rarely(g, 2) ? 0 : draw_below(g, 2000);
         spec.back = draw_size(g, 1);
@@ -825,8 +828,8 @@ static struct muslin_backing_spec draw_backing(struct golden *g)
     spec.margin_bottom = draw_size(g, 5);
     spec.fabric_width = draw_size(g, 110);
     spec.selvage = draw_rarely(g, 2) ? 0 : draw_size(g, 1);
-    spec.seam = draw_seam(g);
-    spec.end_trim = draw_rarely(g, 2) ? 0 : draw_size(g, 2);
+    spec.allowance = draw_seam(g);
+    spec.end_loss = draw_rarely(g, 2) ? 0 : draw_size(g, 2);
     spec.repeat = draw_rarely(g, 3) ? draw_size(g, 24) : 0;
     spec.step = draw_step(g);
     spec.print = draw_choice(g, MUSLIN_PRINT_NONE, MUSLIN_PRINT_STRIPE_ACROSS);

@@ -78,7 +78,7 @@ static void stock(struct golden *g)
         struct list list = draw_list(g);
         struct muslin_stock_spec stock = draw_stock(g);
         OUT(muslin_cutlist_stock, out);
-        OUT(muslin_cutlist_sets, sets);
+        OUT(muslin_cutlist_lists, lists);
         OUT(muslin_substitution, instead);
         struct muslin_cutlist_row found[FEW] = { { 0 } };
         size_t count = 99;
@@ -95,11 +95,11 @@ static void stock(struct golden *g)
         take_number(g, (int64_t)count);
         for (int32_t i = 0; i < FEW; i++)
             TAKE(g, muslin_cutlist_part, parts[i]);
-        told(g, muslin_cutlist_sets_rows(list.rows, sizeof list.rows[0], list.n, &stock, found, sizeof found[0],
+        told(g, muslin_cutlist_lists_rows(list.rows, sizeof list.rows[0], list.n, &stock, found, sizeof found[0],
                                          capacity, &count, ask(g)));
         take_rows(g, found, count);
-        told(g, muslin_cutlist_sets_from_stock(list.rows, sizeof list.rows[0], list.n, &stock, &sets, ask(g)));
-        TAKE(g, muslin_cutlist_sets, sets);
+        told(g, muslin_cutlist_lists_from_stock(list.rows, sizeof list.rows[0], list.n, &stock, &lists, ask(g)));
+        TAKE(g, muslin_cutlist_lists, lists);
         told(g, muslin_cutlist_substitute(list.rows, sizeof list.rows[0], list.n, &stock, prints, &instead, ask(g)));
         TAKE(g, muslin_substitution, instead);
     }

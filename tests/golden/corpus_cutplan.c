@@ -132,7 +132,7 @@ static struct muslin_cutplan_spec draw_plan(struct golden *g, int from_stock)
     spec.resquare_loss = draw_rarely(g, 4) ? draw_size(g, 1) : 0;
     spec.resquare_every = spec.resquare_loss == 0 ? 0 : draw_between(g, draw_rarely(g, 30) ? 0 : 1, 9);
     spec.straightening = draw_rarely(g, 2) ? draw_size(g, 2) : 0;
-    spec.spare = draw_rarely(g, 3) ? draw_below(g, 4) : 0;
+    spec.spare_pieces = draw_rarely(g, 3) ? draw_below(g, 4) : 0;
     spec.work_limit = draw_rarely(g, 60) ? -1 : draw_below(g, 20000);
     spec.print = draw_rarely(g, 3) ? draw_choice(g, 1, 5) : MUSLIN_PRINT_NONE;
     return spec;
@@ -205,8 +205,8 @@ static void widths(struct golden *g, const struct muslin_cutplan *plan)
     muslin_len least = draw_from_inches(g, 12, 20);
     muslin_len more = draw_size(g, 9);
     int64_t wanted = draw_between(g, draw_rarely(g, 20) ? 0 : 2, 3);
-    size_t n = told_rows(g, muslin_cutplan_widths(plan, least, least + more, wanted, rows, sizeof rows[0], 3, &count,
-                                                  ask(g)), &count, 3);
+    size_t n = told_rows(g, muslin_cutplan_widths(plan, least, least + more, wanted, NULL, NULL, rows, sizeof rows[0],
+                                                  3, &count, ask(g)), &count, 3);
     for (size_t i = 0; i < n; i++)
         TAKE(g, muslin_cutplan_width, rows[i]);
     told(g, muslin_cutplan_narrowest(plan, &narrowest, ask(g)));
@@ -219,7 +219,7 @@ static void proof(struct golden *g, const struct muslin_cutplan *plan)
     OUT(muslin_cutplan_checked, checked);
     told(g, muslin_cutplan_totals(plan, &totals, ask(g)));
     TAKE(g, muslin_cutplan_total, totals);
-    told(g, muslin_cutplan_check(plan, &checked, ask(g)));
+    told(g, muslin_cutplan_check(plan, NULL, NULL, &checked, ask(g)));
     TAKE(g, muslin_cutplan_checked, checked);
 }
 

@@ -143,7 +143,7 @@ static void patterns(struct golden *g)
     EACH_ROUND {
         SPEC(muslin_fit_rescale_spec, spec);
         OUT(muslin_fit_rescaled, out);
-        struct muslin_fit_rescale_row rows[PATTERN] = { { 0 } };
+        struct muslin_fit_rescale_row rows[PATTERN];
         size_t n = (size_t)draw_between(g, draw_rarely(g, 20) ? 0 : 1, PATTERN);
         spec.flags = draw_flags(g, 0);
         spec.numerator = draw_rarely(g, 9) ? draw_length(g) : draw_between(g, 1, 12);
@@ -152,6 +152,7 @@ static void patterns(struct golden *g)
         spec.take_up = draw_take_up(g);
         spec.grid = draw_rarely(g, 3) ? draw_size(g, 1) : 1016;
         for (int32_t i = 0; i < PATTERN; i++) {
+            muslin_fit_rescale_row_init(&rows[i], (uint32_t)sizeof rows[i]);
             rows[i].size = draw_struct_size(g, sizeof rows[i]);
             rows[i].finished = draw_size(g, 14);
         }

@@ -13,7 +13,7 @@ static struct muslin_pressing *press(struct golden *g, struct tree *tree, const 
     spec.work_limit = draw_rarely(g, 60) ? draw_between(g, -1, 1) : draw_below(g, 5000);
     spec.prefer = draw_choice(g, 0, 1);
     shelf_refuse(g, &tree->shelf, 20, 12);
-    told(g, muslin_pressing_create(draw_rarely(g, 200) ? NULL : solution, &spec, &plan, ask(g)));
+    told(g, muslin_pressing_create(draw_rarely(g, 200) ? NULL : solution, &spec, NULL, NULL, NULL, &plan, ask(g)));
     tree->shelf.refused = 0;
     take_number(g, plan != NULL);
     return plan;

@@ -41,7 +41,7 @@ static void draw_leaf(struct golden *g, const struct leaf *leaf)
     struct muslin_solution *solution = NULL;
     OUT(muslin_node_size, size);
     spec.tip = draw_choice(g, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
-    told(g, muslin_solution_create(leaf->quilt, leaf->node, &spec, NULL, 0, 0, &solution, ask(g)));
+    told(g, muslin_solution_create(leaf->quilt, leaf->node, &spec, NULL, 0, 0, NULL, &solution, ask(g)));
     if (solution == NULL)
         return;
     told(g, muslin_solution_size(solution, leaf->node, &size, ask(g)));

@@ -111,9 +111,9 @@ static void frames(struct golden *g)
 /* A round; what follows coping is mostly pieced. */
 static struct muslin_medallion_row draw_round(struct golden *g, const struct muslin_medallion_row *before)
 {
-    struct muslin_medallion_row row = { 0 };
+    struct muslin_medallion_row row;
     int after_coping = before != NULL && before->kind == MUSLIN_ROUND_COPING;
-    row.size = (uint32_t)sizeof row;
+    muslin_medallion_row_init(&row, (uint32_t)sizeof row);
     row.kind = draw_choice(g, MUSLIN_ROUND_PLAIN, MUSLIN_ROUND_COPING);
     row.kind = after_coping && !draw_rarely(g, 20) ? MUSLIN_ROUND_PIECED : row.kind;
     row.corner = draw_choice(g, MUSLIN_ROUND_CORNER_SQUARES, MUSLIN_ROUND_CORNER_THROUGH);

@@ -58,8 +58,8 @@ static void prints(struct golden *g, struct shelf *shelf)
         draw_touches(g, rows, n, places);
         for (int32_t i = 0; i < PLACES; i++)
             given[i] = draw_rarely(g, 9) ? draw_below(g, (int64_t)kinds) : -1;
-        told(g, muslin_scatter_prints(&spec, &memory, stock, kinds, rows, sizeof rows[0], n,
-                                      draw_rarely(g, 2) ? given : NULL, out, &result, ask(g)));
+        told(g, muslin_scatter_prints(&spec, stock, kinds, rows, sizeof rows[0], n, draw_rarely(g, 2) ? given : NULL,
+                                      &memory, NULL, NULL, out, &result, ask(g)));
         TAKE(g, muslin_scattered, result);
         for (int32_t i = 0; i < PLACES; i++)
             take_number(g, out[i]);
@@ -98,8 +98,8 @@ static void blocks(struct golden *g, struct shelf *shelf)
         struct muslin_allocator memory = shelf_open(shelf);
         shelf_refuse(g, shelf, 40, 12);
         size_t capacity = draw_rarely(g, 20) ? 0 : PLACES;
-        told(g, muslin_scatter_blocks(&spec, &memory, rows, sizeof rows[0], n, placed, sizeof placed[0], capacity,
-                                      &count, &result, ask(g)));
+        told(g, muslin_scatter_blocks(&spec, rows, sizeof rows[0], n, &memory, NULL, NULL, placed, sizeof placed[0],
+                                      capacity, &count, &result, ask(g)));
         take_number(g, (int64_t)count);
         TAKE(g, muslin_scattered, result);
         for (int32_t i = 0; i < PLACES; i++)
@@ -120,7 +120,7 @@ static void sets(struct golden *g, struct shelf *shelf)
         struct muslin_allocator memory = shelf_open(shelf);
         shelf_refuse(g, shelf, 40, 12);
         draw_stock(g, stock, kinds, sets * strips);
-        told(g, muslin_scatter_sets(&spec, &memory, stock, kinds, sets, strips, out, &result, ask(g)));
+        told(g, muslin_scatter_sets(&spec, stock, kinds, sets, strips, &memory, out, &result, ask(g)));
         TAKE(g, muslin_scattered, result);
         for (int32_t i = 0; i < PLACES; i++)
             take_number(g, out[i]);
@@ -191,7 +191,7 @@ static void tops(struct golden *g, struct shelf *shelf, struct shelf *quilts)
         muslin_quilt_fabric(quilt, &cloth, "b", 1, &fabrics[1], NULL);
         muslin_id top = draw_top(g, quilt, fabrics);
         muslin_solution_spec_init(&solve, (uint32_t)sizeof solve);
-        take_number(g, muslin_solution_create(quilt, top, &solve, NULL, 0, 0, &solution, NULL));
+        take_number(g, muslin_solution_create(quilt, top, &solve, NULL, 0, 0, NULL, &solution, NULL));
         touches_of(g, solution, fabrics[0], shelf);
         muslin_solution_free(solution);
         muslin_quilt_free(quilt);

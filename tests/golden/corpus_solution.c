@@ -31,11 +31,12 @@ static struct muslin_solution_spec draw_request(struct golden *g)
                                     : MUSLIN_ALLOWANCE_POLICY_EXACT;
     spec.half_addition = draw_or_none(g, 7112, 6);
     spec.quarter_addition = draw_or_none(g, 10160, 6);
-    spec.trim = spec.policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? draw_size(g, 1) : 0;
+    spec.trim_room = spec.policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? draw_size(g, 1) : 0;
     spec.end_trim = draw_or_none(g, draw_size(g, 1), 4);
     spec.resquare_every = draw_rarely(g, 4) ? draw_between(g, 1, 6) : 0;
     spec.resquare_loss = spec.resquare_every > 0 ? draw_size(g, 1) : 0;
     spec.fold_clear = draw_or_none(g, draw_size(g, 2), 6);
+    spec.flags = spec.fold_clear > 0 ? 0 : MUSLIN_YIELD_FROM_ONE_END;
     spec.tip = draw_choice(g, MUSLIN_TIP_SHARP, MUSLIN_TIP_BLUNT);
     spec.strip_piecing = draw_rarely(g, 6)
                              ? draw_choice(g, MUSLIN_STRIP_PIECING_WHERE_FEWER, MUSLIN_STRIP_PIECING_NEVER)
@@ -69,7 +70,8 @@ struct muslin_solution *tree_solve(struct golden *g, struct tree *tree, muslin_i
     for (size_t i = 0; i < VALUES; i++)
         values[i] = draw_value(g, tree);
     shelf_refuse(g, &tree->shelf, 20, 12);
-    told(g, muslin_solution_create(draw_quilt(g, tree), root, &spec, values, sizeof values[0], n, &solution, ask(g)));
+    told(g, muslin_solution_create(draw_quilt(g, tree), root, &spec, values, sizeof values[0], n, NULL, &solution,
+                                   ask(g)));
     tree->shelf.refused = 0;
     take_number(g, solution != NULL);
     return solution;
@@ -90,13 +92,13 @@ static void take_misfits(struct golden *g, const struct muslin_solution *solutio
 
 static void take_sets(struct golden *g, const struct muslin_solution *solution)
 {
-    static struct muslin_strip_set rows[ROWS];
+    static struct muslin_stripset rows[ROWS];
     size_t count = 0;
     size_t room = draw_room(g, ROWS);
     size_t n =
-        told_rows(g, muslin_solution_strip_sets(solution, rows, sizeof rows[0], room, &count, ask(g)), &count, room);
+        told_rows(g, muslin_solution_stripsets(solution, rows, sizeof rows[0], room, &count, ask(g)), &count, room);
     for (size_t i = 0; i < n; i++)
-        TAKE(g, muslin_strip_set, rows[i]);
+        TAKE(g, muslin_stripset, rows[i]);
 }
 
 static void take_steps(struct golden *g, muslin_status status, const int64_t *steps, const size_t *count, size_t room)

@@ -143,7 +143,8 @@ void tree_sashed(struct golden *g, struct tree *tree)
     spec.sash = draw_id(g, &tree->measures);
     spec.sash_fabric = draw_id(g, &tree->fabrics);
     spec.cornerstone = draw_rarely(g, 2) ? draw_id(g, &tree->fabrics) : 0;
-    spec.frame = draw_choice(g, 0, 1);
+    spec.flags |= spec.cornerstone != 0 ? MUSLIN_QUILT_SASHED_CORNERSTONES : 0;
+    spec.flags |= draw_choice(g, 0, 1) != 0 ? MUSLIN_QUILT_SASHED_FRAME : 0;
     told_id(g, &tree->nodes, muslin_quilt_sashed(draw_quilt(g, tree), &spec, blocks, n, &id, ask(g)), &id);
 }
 

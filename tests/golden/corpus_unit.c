@@ -35,7 +35,7 @@ static struct muslin_unit_spec draw_unit(struct golden *g)
     unit.half_addition = draw_or_none(g, 7112, 2);
     unit.quarter_addition = draw_or_none(g, 10160, 2);
     unit.policy = draw_choice(g, MUSLIN_ALLOWANCE_POLICY_EXACT, MUSLIN_ALLOWANCE_POLICY_OVERSIZE);
-    unit.trim = unit.policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? draw_size(g, 1) : 0;
+    unit.trim_room = unit.policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? draw_size(g, 1) : 0;
     struct muslin_rounding_spec rounding = draw_rounding(g);
     unit.grid = rounding.grid;
     unit.tolerance = rounding.tolerance;

@@ -16,7 +16,7 @@ static struct muslin_yardage_spec draw_wish(struct golden *g)
     spec.resquare_loss = draw_rarely(g, 4) ? draw_size(g, 1) : 0;
     spec.resquare_every = spec.resquare_loss == 0 ? 0 : draw_between(g, draw_rarely(g, 30) ? 0 : 1, 9);
     spec.straightening = draw_rarely(g, 2) ? draw_size(g, 2) : 0;
-    spec.spare = draw_rarely(g, 3) ? draw_below(g, 4) : 0;
+    spec.spare_pieces = draw_rarely(g, 3) ? draw_below(g, 4) : 0;
     spec.work_limit = draw_rarely(g, 60) ? -1 : draw_below(g, 5000);
     spec.join_loss = draw_rarely(g, 60) ? draw_length(g) : draw_size(g, 2);
     spec.mitre_extra = draw_rarely(g, 60) ? draw_length(g) : draw_size(g, 3);

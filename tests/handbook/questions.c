@@ -238,8 +238,8 @@ static void prints(struct figure *f)
     int64_t sets;
     must(f, muslin_stripset_prints(rows, sizeof rows[0], 2, 0, &sets, NULL, NULL));
     answer_count(f, "sets", sets);
-    answer_count(f, "left_a", rows[0].left);
-    answer_count(f, "left_b", rows[1].left);
+    answer_count(f, "left_a", rows[0].left_over);
+    answer_count(f, "left_b", rows[1].left_over);
 }
 
 static void setting(struct figure *f)
@@ -304,7 +304,7 @@ static void binding_width(struct figure *f)
     struct muslin_binding_width_spec spec = MUSLIN_BINDING_WIDTH_SPEC_INIT;
     struct muslin_binding_width made = { .size = sizeof made };
     spec.fold = choice(f, "fold", folds);
-    spec.seam = length(f, "seam");
+    spec.allowance = length(f, "seam");
     spec.front = length(f, "front");
     spec.back = length(f, "back");
     spec.thickness = length(f, "thickness");
@@ -359,7 +359,7 @@ static void bias_square(struct figure *f)
     rounding.grid = length(f, "grid");
     rounding.direction = MUSLIN_DIRECTION_UP;
     must(f, muslin_bias_least_square(&spec, &rounding, &made, NULL));
-    answer_length(f, "square", made.square);
+    answer_length(f, "square", made.square_cut);
     answer_length(f, "length", made.length);
     answer_length(f, "area_rule", made.area_rule);
 }
@@ -390,7 +390,7 @@ static void read_backing(struct figure *f, struct muslin_backing_spec *spec)
     spec->margin_top = length(f, "margin_ends");
     spec->margin_bottom = spec->margin_top;
     spec->fabric_width = length(f, "fabric_width");
-    spec->seam = length(f, "seam");
+    spec->allowance = length(f, "seam");
     spec->repeat = length_or(f, "repeat", 0);
     spec->step = length(f, "step");
 }

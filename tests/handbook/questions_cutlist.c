@@ -54,17 +54,17 @@ static void cutlist_stock(struct figure *f)
     answer_length(f, "left_over", made.left_over);
 }
 
-static void cutlist_sets(struct figure *f)
+static void cutlist_lists(struct figure *f)
 {
     struct muslin_cutlist_piece_spec rows[ROWS_MAX];
     struct muslin_stock_spec stock = MUSLIN_STOCK_SPEC_INIT;
-    struct muslin_cutlist_sets made = { .size = sizeof made };
+    struct muslin_cutlist_lists made = { .size = sizeof made };
     size_t n = read_list(f, rows);
     stock.width = length(f, "width");
     stock.length = length(f, "length");
     stock.count = count(f, "stock");
-    must(f, muslin_cutlist_sets_from_stock(rows, sizeof rows[0], n, &stock, &made, NULL));
-    answer_count(f, "sets", made.sets);
+    must(f, muslin_cutlist_lists_from_stock(rows, sizeof rows[0], n, &stock, &made, NULL));
+    answer_count(f, "lists", made.lists);
 }
 
 extern const struct question questions_cutlist[];
@@ -72,6 +72,6 @@ extern const struct question questions_cutlist[];
 const struct question questions_cutlist[] = {
     { "cutlist", cutlist },
     { "cutlist_stock", cutlist_stock },
-    { "cutlist_sets", cutlist_sets },
+    { "cutlist_lists", cutlist_lists },
     { NULL, NULL },
 };

@@ -24,7 +24,7 @@ static struct muslin_unit_spec unit_of(struct figure *f)
     spec.allowance = length_or(f, "allowance", spec.allowance);
     spec.half_addition = length_or(f, "half_addition", 0);
     spec.quarter_addition = length_or(f, "quarter_addition", 0);
-    spec.trim = length_or(f, "trim", 0);
+    spec.trim_room = length_or(f, "trim", 0);
     spec.grid = length_or(f, "grid", 1);
     if (given(f, "policy") != NULL)
         spec.policy = choice(f, "policy", policies);

@@ -73,7 +73,7 @@ def told(function: Any, found: Any) -> Any:
 
 def refusal(error: muslin.MuslinError) -> Dict[str, Any]:
     return {"status": answer(error.status), "argument": answer(error.argument), "at": str(error.at),
-            "length": str(error.length), "value": str(error.value), "limit": str(error.limit), "message": str(error)}
+            "bytes": str(error.bytes), "value": str(error.value), "limit": str(error.limit), "message": str(error)}
 
 
 # ---- what is asked --------------------------------------------------------------------------------------------------
@@ -300,10 +300,10 @@ def methods(handle: str) -> List[str]:
 
 SQUARE = [{"piece": piece, "x": x * INCH, "y": y * INCH} for piece in (-1, 0)
           for x, y in ((0, 0), (4, 0), (4, 4), (0, 4))]
-KIT = {"rows": [{"cut_width": 20320, "cut_length": 20320, "count": 4}],
+KIT = {"pieces": [{"cut_width": 20320, "cut_length": 20320, "count": 4}],
        "stock": {"kind": 4, "width": 20 * INCH, "length": 18 * INCH, "count": 30}}
 SURE = [("muslin_seam_calibrate", {"cuts": [20320] * 4, "measured": 68072, "stitched": 2032}),
-        ("muslin_cutlist_sets_from_stock", KIT), ("muslin_cutlist_sets_rows", KIT),
+        ("muslin_cutlist_lists_from_stock", KIT), ("muslin_cutlist_lists_rows", KIT),
         ("muslin_shape_check", {"corners": SQUARE}),
         ("muslin_shape_template", {"corners": SQUARE, "piece": 0}),
         ("muslin_shape_measure", {"corners": SQUARE}),

@@ -35,6 +35,10 @@ test("a length writes itself so that it can be read again", () => {
     assert.equal(muslin.length("6,35 cm", { decimalSign: "," }).format({ style: "mm" }), "63.5 mm");
 });
 
+test("a length is made by its library", () => {
+    assert.throws(() => new Length(4n), /^TypeError: a Length belongs to a library/);
+});
+
 test("lengths add, multiply and compare, and refuse to overflow", () => {
     const inch = muslin.length("1 in");
     assert.equal(inch.plus("1/2 in").minus(inch).times(3).ticks, 12192n);
@@ -95,6 +99,28 @@ test("a result is a frozen plain object", () => {
     assert.ok(Object.isFrozen(muslin.backingLayouts({ quiltWidth: "60 in", quiltLength: "70 in" })));
 });
 
+test("what comes back can be written as JSON, and what was written can be given", () => {
+    const { quilt, top } = nine();
+    const solution = new muslin.Solution(quilt, top);
+    const back = (value) => JSON.parse(JSON.stringify(value));
+    const [cut] = back(solution.cuts());
+    assert.deepEqual([cut.cutWidth, cut.count], ["2 1/2 in", 5]); // five dark squares of nine
+    assert.equal(quilt.name(BigInt(cut.fabric)), "blue");
+    assert.equal(back(solution.totals()).finishedArea, 2 * (6 * 8128) ** 2); // 6 in square, doubled square ticks
+    assert.deepEqual(back({ plan: new muslin.Cutplan(list).totals() }).plan.cost, 60 * 8128);
+    assert.equal(back(solution.cutNodes(0)).length, 1);
+    assert.deepEqual(back(muslin.lengthAddN([1n, 2n], [3n, 1n << 60n])), [4, "1152921504606846978"]);
+    assert.equal(Object.getPrototypeOf(solution.totals()), Object.prototype);
+    assert.ok(!Object.keys(solution.totals()).includes("toJSON"));
+    assert.deepEqual(structuredClone(muslin.seamRowEqual("2 in", 3)).pieces, 3);
+    assert.throws(() => muslin.lengthParse("2 1/2 ells"), (error) => {
+        const { name, message, status, value } = back(error);
+        assert.deepEqual([name, status, value], ["MuslinTextUnitError", "textUnit", 0]);
+        assert.match(message, /ells/);
+        return true;
+    });
+});
+
 test("warnings and choices are words", () => {
     const strip = { width: "40 in", length: "2 1/2 in", count: 1, kind: "strip" };
     assert.deepEqual(muslin.stockCheck([strip, { ...strip, edge: "pinkedTips", pinkDepth: "1/8 in" }]), ["mixedEdges"]);
@@ -108,8 +134,12 @@ test("warnings and choices are words", () => {
 test("a spec names only its own members", () => {
     assert.throws(() => muslin.stripquiltPlan({ strip: 40 }), /^TypeError: StripquiltSpec has no member "strip"/);
     assert.throws(() => muslin.stripquiltPlan([]), TypeError);
-    assert.throws(() => muslin.stripquiltPlan({}, {}), /takes 1 arguments, not 2/);
+    assert.throws(() => muslin.stripquiltPlan({}, {}), /^TypeError: stripquiltPlan takes 1 argument, not 2/);
     assert.throws(() => muslin.stripsetYield({ fromOneEnd: 1 }), /fromOneEnd must be true or false/);
+    assert.throws(() => muslin.versionText(1), /^TypeError: versionText takes no arguments, not 1/);
+    assert.throws(() => new muslin.Quilt().fixed("1 in", 2), /^TypeError: Quilt.fixed takes 1 argument, not 2/);
+    assert.throws(() => new muslin.Quilt({}, {}), /^TypeError: new Quilt takes 1 argument, not 2/);
+    assert.throws(() => new muslin.Cutplan(), /^TypeError: pieces must be an array, not undefined/);
 });
 
 // ---- errors ---------------------------------------------------------------------------------------------------------
@@ -120,13 +150,20 @@ test("a refusal is an error of its status, with the library's sentence", () => {
             assert.ok(error instanceof kind);
         assert.equal(error.name, "MuslinSeamTooWideError");
         assert.equal(error.message, "Cut width of a strip is 2 1/2 in, but its seams take 2 1/2 in.");
-        const { status, argument, at, length, value, limit } = error;
-        assert.deepEqual({ status, argument, at, length, value, limit },
-            { status: "seamTooWide", argument: "stripCut", at: 0, length: 0, value: 20320n, limit: 20320n });
+        const { status, argument, at, bytes, value, limit } = error;
+        assert.deepEqual({ status, argument, at, bytes, value, limit },
+            { status: "seamTooWide", argument: "stripCut", at: 0, bytes: 0, value: 20320n, limit: 20320n });
         return true;
     });
-    assert.throws(() => muslin.lengthParse("2 1/2 ells"), { status: "textUnit", at: 6, length: 4 });
+    assert.throws(() => muslin.lengthParse("2 1/2 ells"), { status: "textUnit", at: 6, bytes: 4 });
     assert.throws(() => muslin.lengthParse("2 \ud800"), { status: "textEncoding", at: 2 });
+});
+
+test("a sentence names what is missing, and says what a number counts", () => {
+    const quilt = new muslin.Quilt();
+    const fabric = quilt.fabric("blue");
+    assert.throws(() => quilt.patch({ fabric }), { message: "Measure is missing, but one is needed here." });
+    assert.throws(() => quilt.fabric("x".repeat(201)), { message: "Name is 201 bytes, but must be at most 200." });
 });
 
 test("each status has a class", () => {
@@ -182,7 +219,7 @@ test("a part of a handle lives as long as it is used", () => {
     for (const handle of [quilt, solution, yardage])
         handle.free();
     assert.ok(plan instanceof muslin.Cutplan);
-    assert.equal(plan.check().fault, 0);
+    assert.equal(plan.check().fault, "none");
     plan.free();
 });
 
@@ -212,9 +249,32 @@ test("a cutting plan tells how it stands, and ends when told to", () => {
     const told = [];
     const plan = new muslin.Cutplan(hard, { progress: (...numbers) => told.push(numbers) > 3 });
     assert.equal(told.length, 4);
-    assert.ok(told[3].every(Number.isSafeInteger));
+    for (const [work, best, bound] of told)
+        assert.deepEqual([typeof work, typeof best, typeof bound], ["number", "bigint", "bigint"]);
     assert.equal(plan.totals().stopped, "progress");
     assert.throws(() => new muslin.Cutplan(list, { progress: 3 }), TypeError);
+    assert.throws(() => new muslin.Cutplan(hard, { progress: async () => {} }),
+        /^TypeError: progress answered a promise/);
+});
+
+test("cost and bound of a plan have one type, so that a proven plan says so by itself", () => {
+    const plan = new muslin.Cutplan(list);
+    for (const told of [plan.totals(), plan.check()]) {
+        assert.equal(told.cost, 487680n); // 60 in, cutplan.h
+        assert.equal(told.cost - told.least, 0n);
+    }
+    assert.equal(plan.totals().proven, true);
+});
+
+test("what takes no spec is told of progress by itself", () => {
+    const plan = new muslin.Cutplan(list);
+    const told = [];
+    assert.equal(plan.widths("40 in", "42 in", 3, { progress: (...numbers) => void told.push(numbers) }).length, 3);
+    assert.ok(told.length > 0);
+    assert.equal(plan.check({ progress: () => false }).fault, "none");
+    assert.throws(() => plan.check({ progress: () => true }), module.MuslinStoppedError);
+    assert.throws(() => plan.check({ progress() { throw new SyntaxError("enough"); } }), /^SyntaxError: enough/);
+    assert.throws(() => plan.check({ progres: () => true }), TypeError);
 });
 
 test("what a progress function throws comes out, and it may ask itself", () => {
@@ -310,7 +370,8 @@ test("where memory ends there is an error, and nothing is lost", async () => {
     assert.throws(() => {
         for (;;)
             made.push(quilt.fixed(BigInt(made.length + 1)));
-    }, (error) => error instanceof module.MuslinNoMemoryError && error.status === "noMemory");
+    }, (error) => error instanceof module.MuslinNoMemoryError && error.status === "noMemory" &&
+        /^\d+ bytes were asked for\. /.test(error.message));
     assert.ok(made.length > 1000 && own.exports.memory.buffer.byteLength <= 1 << 20);
     quilt.free();
     round(own);

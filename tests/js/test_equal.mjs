@@ -15,11 +15,11 @@ const muslin = await load();
 /** Where JavaScript has what C calls so, and how it is read there. */
 const known = new Map();
 for (const [name, row] of Object.entries(functions))
-    known.set(row[0], { name, plan: new Plan(undefined, row) });
+    known.set(row[0], { name, plan: new Plan(undefined, name, row) });
 for (const [kind, { make, methods }] of Object.entries(handles)) {
-    known.set(make[0], { kind, plan: new Plan(undefined, make) });
+    known.set(make[0], { kind, plan: new Plan(undefined, kind, make) });
     for (const [name, row] of Object.entries(methods))
-        known.set(row[0], { name, plan: new Plan(undefined, row) });
+        known.set(row[0], { name, plan: new Plan(undefined, name, row) });
 }
 
 /** Numbers were written as text, lengths with an L before. */
@@ -47,8 +47,8 @@ function written(value) {
     return value;
 }
 
-function refusal({ status, argument, at, length, value, limit, message }) {
-    return { ...written({ status, argument, at, length, value, limit }), message };
+function refusal({ status, argument, at, bytes, value, limit, message }) {
+    return { ...written({ status, argument, at, bytes, value, limit }), message };
 }
 
 const made = new Map();

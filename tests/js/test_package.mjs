@@ -96,6 +96,10 @@ test("it is fetched, streaming where the server names its type", async () => {
     }
 });
 
+test("an option that is none is refused by its name", async () => {
+    await assert.rejects(muslin.load({ wams: readFileSync(wasm) }), /^TypeError: load has no option "wams"/);
+});
+
 test("what is no muslin.wasm is refused", async () => {
     const empty = Uint8Array.of(0, 97, 115, 109, 1, 0, 0, 0);
     await assert.rejects(muslin.load({ wasm: empty }), /^TypeError: this is not muslin.wasm/);
@@ -117,6 +121,41 @@ if (isMainThread) {
 }`), "12 1/2 in\n"); // a Length arrives as a plain object with its ticks, and is taken as such
 });
 
+// ---- comments ------------------------------------------------------------------------------------------------------
+
+const types = readFileSync(join(home, "muslin", "api.d.ts"), "utf-8");
+const comments = [...types.matchAll(/\/\*\*([^]*?)\*\//g)].map(([, text]) => text.replace(/\s*\n\s*\* ?/g, " ").trim());
+
+test("comments speak JavaScript: no C but where a comment names the function that it is", () => {
+    for (const text of comments) {
+        const said = text.replace(/(muslin_\w+\(\)|(struct|enum) muslin_\w+) in muslin\/\w+\.h\./g, "");
+        assert.doesNotMatch(said, /\bmuslin_|\bMUSLIN_|\b(row_size|capacity|sizeof|size_t|int64_t)\b|[Aa]sk, then/, text);
+    }
+});
+
+test("comments are whole: flags with their meaning, ranges, errors, examples", () => {
+    const before = (declared) => {
+        const at = types.indexOf(declared);
+        assert.ok(at > 0, declared);
+        return types.slice(types.lastIndexOf("/**", at), at).replace(/\s*\n\s*\* ?/g, " ");
+    };
+    assert.match(before("    readonly fromOneEnd?: boolean"), /cut straight through from one end; .*Initially false\./);
+    assert.match(before("    readonly foldClear?: LengthLike"), /must be 0 with fromOneEnd/);
+    assert.match(before("    stripsetYield("), /@throws \{MuslinRangeError\}/);
+    assert.match(before("    stripsetYield("), /Example: 40 in, 6 1\/2 in segments, .* with 1 in kept clear: four\./);
+    assert.match(before("    readonly stacked?: boolean"), /may be cut again into a stack of pieces/);
+    assert.doesNotMatch(types, /The flag MUSLIN/);
+});
+
+test("each error that a comment says is thrown is there, and can come", () => {
+    const thrown = new Set([...types.matchAll(/@throws \{(\w+)\}/g)].map(([, name]) => name));
+    assert.ok(thrown.size > 10);
+    for (const name of thrown) {
+        assert.ok(muslin[name]?.prototype instanceof muslin.MuslinError, name);
+        assert.doesNotMatch(name, /^Muslin(Null|StructSize|Buffer|Flags)Error$/);
+    }
+});
+
 // ---- types ----------------------------------------------------------------------------------------------------------
 
 const typed = `import { load, MuslinSeamTooWideError, constants } from "muslin";
@@ -135,7 +174,8 @@ const corners: number[] = [...solution.outlines(block, "raw")].map((outline) => 
 const read: Filled<QuiltPatchSpec> = quilt.readPatch(block);
 const area: bigint = solution.totals().finishedArea;
 const cutting = new muslin.Cutplan([{ cutWidth: "5 in", cutLength: 40640n, count: 3 }],
-    { stock: [], progress: (work) => work > constants.PPM });
+    { stock: [], progress: (work, best, bound) => work > constants.PPM || best === bound });
+const gap: bigint = cutting.totals().cost - cutting.totals().least;
 const first: Length = muslin.stripquiltSpec().stripLength;
 try {
     muslin.lengthParse("x");
@@ -143,22 +183,35 @@ try {
     if (error instanceof MuslinSeamTooWideError)
         console.log(error.limit + 1n, error.argument === "cut");
 }
-console.log(width < first, said, counts, corners, read.width, area, cutting.totals().proven);
+console.log(width < first, said, counts, corners, read.width, area, gap, cutting.totals().proven);
+`;
+const disposed = `import { load } from "muslin";
+const muslin = await load();
+{
+    using quilt = new muslin.Quilt();
+    console.log(quilt.freed);
+}
 `;
 const wrong = ["muslin.stripsetYield({ segmentCut: 6 })", "muslin.runPlan({ join: 3 })",
     "muslin.stripquiltPlan({ strip: 3 })", 'muslin.seamRowEqual("1 in", 2).pieces = 3', "new muslin.Quilt().fabric(1)",
     "new muslin.Solution(new muslin.Quilt())", "new muslin.Pressing(new muslin.Quilt())",
-    "new muslin.Quilt().fixed(8128)", 'muslin.printMayTurn("sideways", 1)'];
+    "new muslin.Quilt().fixed(8128)", "new muslin.Cutplan()",
+    "new muslin.Cutplan([], { progress: async () => {} })", "load({ wams: 1 })", 'muslin.printMayTurn("sideways", 1)'];
 const untyped = tsc ? false : "tsc is not installed; MUSLIN_TSC may name one";
 
 test("its types serve whoever uses them, and find what is wrong", { skip: untyped }, () => {
     writeFileSync(join(project, "typed.ts"), typed);
     writeFileSync(join(project, "wrong.ts"), ['import { load } from "muslin";', "const muslin = await load();",
         ...wrong.flatMap((line) => ["// @ts-expect-error", `${line};`])].join("\n"));
-    for (const [module, moduleResolution] of [["nodenext", "nodenext"], ["esnext", "bundler"]]) {
-        const compilerOptions = { strict: true, noEmit: true, target: "es2022", lib: ["es2022", "dom"], types: [],
-            module, moduleResolution };
-        const files = ["typed.ts", "wrong.ts"];
+    writeFileSync(join(project, "disposed.ts"), disposed);
+    // console alone is of no language: whoever has browsers' or Node's types has it.
+    writeFileSync(join(project, "console.d.ts"), "declare const console: { log(...values: unknown[]): void };");
+    for (const [module, moduleResolution, lib, more] of [["nodenext", "nodenext", ["es2022", "dom"], []],
+        ["esnext", "bundler", ["es2022"], ["console.d.ts"]],
+        ["nodenext", "nodenext", ["es2022", "esnext.disposable"], ["console.d.ts", "disposed.ts"]]]) {
+        const compilerOptions = { strict: true, noEmit: true, target: "es2022", lib, types: [], module,
+            moduleResolution };
+        const files = ["typed.ts", "wrong.ts", ...more];
         writeFileSync(join(project, "tsconfig.json"), JSON.stringify({ files, compilerOptions }));
         assert.equal(spawnSync(tsc, { cwd: project, encoding: "utf-8" }).stdout, "");
     }

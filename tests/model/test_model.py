@@ -128,14 +128,14 @@ def test_a_border_with_cornerstones():
 def test_printed_squares_for_bias_are_too_small(wanted, width, least, printed):
     """Waco Homespun Quilt Guild, continuous bias table, and two blogs: the area rule against the tube's geometry."""
     spec = Request(wanted=inches(wanted), strip_cut=inches(width), allowance=INCH // 4)
-    assert finishing.bias_least_square(spec, UP_TO_EIGHTH, False)["square"] == inches(least)
+    assert finishing.bias_least_square(spec, UP_TO_EIGHTH, False)["square_cut"] == inches(least)
     assert finishing.tube(inches(printed), inches(printed), inches(width), INCH // 4, False)[1] < inches(wanted)
 
 
 def backing_of(width, length_of_quilt, margin, cloth):
     return Request(quilt_width=inches(width), quilt_length=inches(length_of_quilt), margin_left=inches(margin),
                    margin_right=inches(margin), margin_top=inches(margin), margin_bottom=inches(margin),
-                   fabric_width=inches(cloth), selvage=0, seam=INCH // 2, end_trim=0, repeat=0, step=36 * INCH // 4,
+                   fabric_width=inches(cloth), selvage=0, allowance=INCH // 2, end_loss=0, repeat=0, step=36 * INCH // 4,
                    print=fabric.PRINT_NONE)
 
 

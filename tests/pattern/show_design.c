@@ -122,7 +122,7 @@ static void show_solved(json_t *row, const struct design *design, const struct m
     set_whole(row, "patches", totals.patches);
     set_whole(row, "misfits", totals.misfits);
     set_whole(row, "eased", totals.eased);
-    set_whole(row, "strip sets", totals.strip_sets);
+    set_whole(row, "strip sets", totals.stripsets);
     set_whole(row, "cuts", totals.cuts);
     set(row, "names", names_of(design, solution));
     set(row, "borders", borders_of(design, solution));
@@ -150,7 +150,7 @@ static json_t *show_size(const struct pattern *pattern, size_t size, struct comp
     json_t *row = json_object();
     set_text(row, "name", pattern->sizes[size].name);
     if (design != NULL) {
-        must(muslin_solution_create(design->quilt, design->top, &design->solve, NULL, 0, 0, &solution, NULL));
+        must(muslin_solution_create(design->quilt, design->top, &design->solve, NULL, 0, 0, NULL, &solution, NULL));
         show_solved(row, design, solution);
         show_finishing(row, design);
         set(row, "cloths", cloths_of(design));

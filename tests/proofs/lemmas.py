@@ -92,8 +92,8 @@ def roots():
     odd = 2 * low + d
     asked = 2 * o + If(rest > f, 1, 0) >= d
     known = And(known, rest == n - f * f)
-    yield "a half is reached where it is said", And(known, asked), 4 * n >= odd * odd,
-           4 * n > odd * odd, And(n == 1, d == 2)
+    yield ("a half is reached where it is said", And(known, asked), 4 * n >= odd * odd, 4 * n > odd * odd,
+           And(n == 1, d == 2))
     yield ("a half is not reached where it is denied", And(known, Not(asked)), 4 * n < odd * odd, 4 * n + 2 < odd * odd,
            And(d == 3, n == 2))
 

@@ -64,8 +64,8 @@ def test_rows_from_stock(rows, stock):
 
 @given(lists | plain_lists, stocks | plain_stocks)
 def test_sets(rows, stock):
-    agree(lambda: ask("cutlist_sets_from_stock", rows, stock),
-          lambda: model.sets_from_stock(objects(rows), as_object(stock)))
+    agree(lambda: ask("cutlist_lists_from_stock", rows, stock),
+          lambda: model.lists_from_stock(objects(rows), as_object(stock)))
 
 
 @given(lists | plain_lists, stocks | plain_stocks)
@@ -75,7 +75,7 @@ def test_parts(rows, stock):
 
 @given(lists | plain_lists, stocks | plain_stocks)
 def test_rows_of_several_lists(rows, stock):
-    agree(lambda: ask("cutlist_sets_rows", rows, stock), lambda: model.sets_rows(objects(rows), as_object(stock)))
+    agree(lambda: ask("cutlist_lists_rows", rows, stock), lambda: model.lists_rows(objects(rows), as_object(stock)))
 
 
 @given(lists | plain_lists, mostly(st.integers(1, 40), st.just(1), rarely=[0, COUNT_MAX, COUNT_MAX + 1]),
@@ -143,11 +143,11 @@ def test_the_slack_is_the_most_that_keeps_the_answer_by_trying_every_size(rows, 
 def test_whole_lists_are_the_most_that_fit_by_trying_every_number(rows, width, length, count):
     if not sum(members["count"] for members in rows):
         return
-    found = ask("cutlist_sets_from_stock", rows, stock_of(width, length, count))
-    most = found["sets"] + 12
+    found = ask("cutlist_lists_from_stock", rows, stock_of(width, length, count))
+    most = found["lists"] + 12
     fitting = [k for k in range(most + 1)
                if needed([dict(members, count=members["count"] * k) for members in rows], width, length) <= count]
-    assert fitting == list(range(found["sets"] + 1))
+    assert fitting == list(range(found["lists"] + 1))
 
 
 @given(tiny_lists, st.integers(6, 14), st.integers(6, 14))

@@ -65,7 +65,7 @@ def bolts(draw, counts=st.integers(1, 3), most_rows=3, width=st.integers(6, 16))
                "pieces": draw(st.lists(rows(kinds, width // 2, 8, counts), min_size=1, max_size=most_rows))}
     request.update(draw(st.fixed_dictionaries({}, optional={
         "end_loss": st.integers(0, 2), "straightening": st.integers(0, 3), "print": st.integers(1, 5),
-        "spare": st.integers(0, 2)})))
+        "spare_pieces": st.integers(0, 2)})))
     if draw(st.integers(0, 4)) == 0:
         request.update(resquare_loss=draw(st.integers(1, 4)), resquare_every=draw(st.integers(2, 5)))
     for name in draw(st.lists(st.sampled_from(["no_panels", "one_height", "own_strips", "stacked"]), max_size=2)):

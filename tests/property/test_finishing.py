@@ -11,7 +11,7 @@ from muslin_model.base import SIZE_MAX
 from questions import agree, as_object, choices, counts, few, mostly, requests, seams, sizes, small_sizes
 
 
-@given(requests(fold=choices(2), seam=small_sizes, front=small_sizes, thickness=small_sizes, back=small_sizes,
+@given(requests(fold=choices(2), allowance=small_sizes, front=small_sizes, thickness=small_sizes, back=small_sizes,
                 turn_under=small_sizes, binding_cut=mostly(st.just(0), sizes, st.integers(0, 40000), rarely=[1]),
                 uneven_limit=small_sizes))
 def test_the_width_of_a_binding(spec):
@@ -59,7 +59,7 @@ def test_the_least_square_for_bias_by_trying_them_in_turn(wanted, width, allowan
         side += grid
     spec = {"wanted": wanted, "strip_cut": width, "allowance": allowance}
     rounding = {"grid": grid, "tolerance": 0, "direction": 1}
-    assert ask("bias_least_square", spec, rounding)["square"] == side
+    assert ask("bias_least_square", spec, rounding)["square_cut"] == side
 
 
 def batting_packages():
@@ -88,8 +88,8 @@ def test_what_hangs_on_the_back(spec):
 backings = requests(quilt_width=sizes, quilt_length=sizes, margin_left=margins, margin_right=margins,
                     margin_top=margins, margin_bottom=margins,
                     fabric_width=mostly(st.integers(300, 900).map(lambda n: n * 1016), sizes, rarely=[1, 0]),
-                    selvage=mostly(st.just(0), small_sizes, rarely=[1]), seam=small_sizes,
-                    end_trim=mostly(st.just(0), small_sizes, rarely=[1]),
+                    selvage=mostly(st.just(0), small_sizes, rarely=[1]), allowance=small_sizes,
+                    end_loss=mostly(st.just(0), small_sizes, rarely=[1]),
                     repeat=mostly(st.just(0), sizes, rarely=[1]), step=sizes,
                     print=mostly(st.just(1), choices(5), rarely=[1]))
 
@@ -119,7 +119,7 @@ def test_the_panels_of_a_layout_add_up_to_it(spec):
         if not row["possible"] or row["panels"] > 1000:  # a row for each panel: enough is enough
             continue
         panels = ask("backing_panels", row["layout"], spec)
-        insert_role, seam = 5, 2 * spec["seam"]
+        insert_role, seam = 5, 2 * spec["allowance"]
         widths = [panel["cut_length"] if panel["role"] == insert_role else panel["cut_width"] for panel in panels]
         joined = row["joined_length"] if row["turned"] else row["joined_width"]
         assert [panel["position"] for panel in panels] == list(range(1, len(panels) + 1))

@@ -148,7 +148,7 @@ def test_the_plan_has_the_exceptions_it_tells(tree):
         assert (row.other == OtherWay.TURNED) == (row.turn > 0)
     others = {seam[1]: row.other_way for seam, row in pressed.items()}
     assert plan.totals().other_way == sum(others.values())
-    assert plan.totals().turned == sum(others[node] for node in turned_by)
+    assert plan.totals().copies_turned == sum(others[node] for node in turned_by)
     assert all(model.looks_alike(node, quarters) for node, quarters in turned_by.items())
     assert all(row.turn == turned_by.get(number[row.child], 0) for row in plan.children())
 

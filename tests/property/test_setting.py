@@ -29,7 +29,7 @@ def test_as_many_blocks_are_turned_as_their_turns_say(columns, rows, turning):
     spec = {"block_width": 8128, "block_height": 8128, "columns": columns, "rows": rows, "turning": turning}
     turned = sum(ask("setting_turn", turning, column, row) != 0
                  for column in range(columns) for row in range(rows))
-    assert ask("setting_straight", spec)["turned"] == turned
+    assert ask("setting_straight", spec)["blocks_turned"] == turned
 
 
 @given(requests(segment_cut=sizes, set_unfinished=sizes, segments=few, allowance=seams, take_up=take_ups))

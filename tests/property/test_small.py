@@ -22,8 +22,8 @@ def choice(last):
 
 
 @given(requests(quilt_width=some, quilt_length=some, margin_left=few_ticks, margin_right=few_ticks,
-                margin_top=few_ticks, margin_bottom=few_ticks, fabric_width=some, selvage=few_ticks, seam=few_ticks,
-                end_trim=few_ticks, repeat=any_ticks, step=count, print=choice(2)), st.booleans())
+                margin_top=few_ticks, margin_bottom=few_ticks, fabric_width=some, selvage=few_ticks, allowance=few_ticks,
+                end_loss=few_ticks, repeat=any_ticks, step=count, print=choice(2)), st.booleans())
 def test_backing(spec, by_panel):
     agree(lambda: rows_as_modelled(spec, by_panel),
           lambda: [row or 0 for row in model_backing.layouts(as_object(spec), by_panel)])
@@ -48,7 +48,7 @@ PLAIN = {
                                                     allowance=few_ticks, take_up=few_ticks)),
     "run_plan": (setting.run, requests(length=some, strip_length=any_ticks, strip_cut=any_ticks, allowance=few_ticks,
                                        join=choice(4))),
-    "binding_measure": (finishing.binding_measure, requests(fold=choice(2), seam=few_ticks, front=few_ticks,
+    "binding_measure": (finishing.binding_measure, requests(fold=choice(2), allowance=few_ticks, front=few_ticks,
                                                             thickness=few_ticks, back=few_ticks, turn_under=few_ticks,
                                                             binding_cut=some, uneven_limit=few_ticks)),
     "binding_plan": (finishing.binding_plan, requests(perimeter=some, quilt_width=some, quilt_length=some,

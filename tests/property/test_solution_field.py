@@ -117,7 +117,7 @@ def test_the_model_fills_the_field(request):
 def test_the_totals_bound_what_rounding_does(request):
     solution, node = solved_field(*request, 2032, 0)
     totals = solution.totals()
-    assert abs(totals.finished_area - totals.patch_area) <= totals.area_bound
+    assert abs(totals.finished_area - totals.patch_area) <= totals.area_error
 
 
 @given(diagonals())
@@ -229,7 +229,7 @@ def test_a_field_with_sashes(request, allowance, take_up):
     out = Fraction(2 * allowance + take_up, 2)
     assert drawn(solution, node, RAW)[:len(model.pieces)] == exactly(widened(piece, out) for piece in model.pieces)
     totals = solution.totals()
-    assert abs(totals.finished_area - totals.patch_area) <= totals.area_bound
+    assert abs(totals.finished_area - totals.patch_area) <= totals.area_error
 
 
 @given(sashed())

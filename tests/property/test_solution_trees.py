@@ -363,7 +363,7 @@ def test_what_fits_tiles_and_is_sewn_together(tree):
     made = Made(tree)
     covered = sewn_together(made, agree(made))
     totals = made.solution.totals()
-    assert totals.misfits == totals.eased == 0 and totals.exact and totals.area_bound == 0
+    assert totals.misfits == totals.eased == 0 and totals.exact and totals.area_error == 0
     assert covered == totals.patch_area == totals.finished_area == 2 * model.size(tree)[0] * model.size(tree)[1]
 
 
@@ -377,8 +377,8 @@ def test_fields_on_point_are_drawn_and_sewn_together(tree):
     made = Made(tree)
     covered = sewn_together(made, agree(made), slack=2)
     totals = made.solution.totals()
-    assert abs(totals.finished_area - totals.patch_area) <= totals.area_bound
-    assert abs(totals.finished_area - covered) <= totals.area_bound + 2 * len(model.draw(tree)) * sum(model.size(tree))
+    assert abs(totals.finished_area - totals.patch_area) <= totals.area_error
+    assert abs(totals.finished_area - covered) <= totals.area_error + 2 * len(model.draw(tree)) * sum(model.size(tree))
 
 
 @given(fields(2))
@@ -387,7 +387,7 @@ def test_fields_lie_within_fields(tree):
     made = Made(tree)
     agree(made, within=3)
     totals = made.solution.totals()
-    assert abs(totals.finished_area - totals.patch_area) <= totals.area_bound
+    assert abs(totals.finished_area - totals.patch_area) <= totals.area_error
 
 
 # ---- pressed --------------------------------------------------------------------------------------------------------

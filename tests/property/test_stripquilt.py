@@ -14,7 +14,7 @@ from questions import agree, as_object, choices, mostly, requests, seams, sizes,
 wishes = requests(
     strips=mostly(st.integers(1, 80), rarely=[0, 1, 10**6, 2**31 - 1, 2**31]),
     strips_per_set=mostly(st.integers(1, 8), rarely=[0, 100]),
-    segments_per_block=mostly(st.integers(1, 4), st.integers(1, 16), rarely=[0, 17]),
+    segments_per_block=mostly(st.integers(1, 4), st.integers(1, 32), rarely=[0, 33]),
     columns=mostly(st.integers(1, 4), rarely=[0, 1000]), rows=mostly(st.integers(1, 4), rarely=[0, 1000]),
     tops=mostly(st.just(0), st.integers(0, 3), rarely=[-1, 2**31]),
     strip_cut=mostly(st.just(20320), sizes, rarely=[1]),

@@ -59,6 +59,6 @@ def test_from_a_bundle_to_tops(spec):
 def test_sets_with_different_prints(rows, wanted):
     def asked():
         found = ask("stripset_prints", [{"in_hand": in_hand, "per_set": per_set} for in_hand, per_set in rows], wanted)
-        return found["sets"], found["scarcest"], [row["left"] for row in found["rows"]]
+        return found["sets"], found["scarcest"], [row["left_over"] for row in found["rows"]]
 
     agree(asked, lambda: model.prints(rows, wanted))

@@ -327,10 +327,10 @@ CASES: List[Case] = [
         HALF_STRIPS, FAT_QUARTERS)], [(80, 12)]),
     ("cutlist_stock_parts", lambda: [some(part, "strips", "first_stock", "last_stock") for part in
                                      muslin.cutlist_stock_parts(HALF_STRIPS, FAT_QUARTERS)], [(7, 1, 11), (3, 12, 12)]),
-    ("cutlist_sets_rows", lambda: [some(row, "pieces", "strips") for row in muslin.cutlist_sets_rows(
+    ("cutlist_lists_rows", lambda: [some(row, "pieces", "strips") for row in muslin.cutlist_lists_rows(
         [CutlistPieceSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1))], [(4, 2)]),
-    ("cutlist_sets_from_stock", lambda: muslin.cutlist_sets_from_stock(
-        [CutlistPieceSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1)).sets, 4),
+    ("cutlist_lists_from_stock", lambda: muslin.cutlist_lists_from_stock(
+        [CutlistPieceSpec(cut_width="5", cut_length="5")], StockSpec(width="10", length="10", count=1)).lists, 4),
     ("cutlist_substitute", lambda: some(muslin.cutlist_substitute(HALF_STRIPS, 8, FAT_QUARTERS), "possible", "fabrics",
                                         "per_fabric_most"), (True, 8, 2)),
     # two half squares of 3 in: each with two edges outside; their tips are 1/4 in x (1 + sqrt 2) = 0.6036 beyond
@@ -466,7 +466,7 @@ CASES: List[Case] = [
     # (10 - 1/2) / (1.414 x 2 1/2) = 2.69 rounds: two
     ("bias_tube", lambda: muslin.bias_tube(width="10", length="10").rounds, 2),
     ("bias_least_square", lambda: muslin.bias_least_square(
-        wanted="55", rounding=RoundingSpec(grid="1/8", direction=Direction.UP)).square, inch("13 3/8")),
+        wanted="55", rounding=RoundingSpec(grid="1/8", direction=Direction.UP)).square_cut, inch("13 3/8")),
     # 10 / (1.414 x 2 1/2) = 2.83: two strips in each half
     ("bias_strips", lambda: muslin.bias_strips(width="10").rounds, 4),
     ("batting_plan", lambda: some(muslin.batting_plan(quilt_width="60", quilt_length="80"), "width", "length"),
@@ -561,7 +561,7 @@ CASES: List[Case] = [
     # 3 x 12 + 4 x 2
     ("Quilt.sashed", lambda: finished(lambda bench: bench.quilt.sashed(
         [bench.patch("12", "12")] * 9, columns=3, rows=3, sash=bench.fixed("2"), sash_fabric=bench.blue,
-        cornerstone=bench.blue, frame=True)), square("44")),
+        cornerstone=bench.blue, cornerstones=True, frame=True)), square("44")),
     # 3 x 6 x 1.41421356 x 8128 = 206905.1 ticks
     ("Quilt.diagonal", lambda: finished(lambda bench: bench.quilt.diagonal(
         [bench.patch("6", "6")] * 13, columns=3, rows=3, side_fabric=bench.blue, corner_fabric=bench.blue)),
@@ -628,8 +628,8 @@ CASES: List[Case] = [
      [(45, *square("2 1/2")), (36, *square("2 1/2"))]),
     ("Solution.cut_nodes", lambda: nine().solution.cut_nodes(1) == [nine().light], True),
     # 40 / 2 1/2 = 16; 18 and 9 rows
-    ("Solution.strip_sets", lambda: [some(row, "segments_per_set", "segments", "sets")
-                                     for row in nine().solution.strip_sets()], [(16, 18, 2), (16, 9, 1)]),
+    ("Solution.stripsets", lambda: [some(row, "segments_per_set", "segments", "sets")
+                                     for row in nine().solution.stripsets()], [(16, 18, 2), (16, 9, 1)]),
     # 3 x 2 + 2 x 1/4
     ("Solution.explain", lambda: nine().solution.explain(nine().outer, Axis.ACROSS)[-1].sum, inch("6 1/2")),
     ("Solution.outlines", lambda: [len(outline.corners) for outline in nine().solution.outlines(

@@ -90,6 +90,10 @@ def test_the_package_is_strictly_typed(tmp_path: Path) -> None:
     assert mypy("muslin", "generate.py", "../described.py", cache=tmp_path) == ""
 
 
+def test_the_generator_for_cpp_is_too(tmp_path: Path) -> None:
+    assert mypy("../cpp/generate.py", "../described.py", "../../tests/cpp/every_call.py", cache=tmp_path) == ""
+
+
 def test_the_types_serve_whoever_uses_them(tmp_path: Path) -> None:
     good = tmp_path / "good.py"
     good.write_text(SAMPLE.replace("width_of(plan)", "plan.set_finished"), encoding="utf-8")

@@ -5,13 +5,13 @@ import ctypes
 import gc
 import pickle
 from array import array
-from typing import Any, Callable, List
+from typing import Any, Callable, List, Tuple
 
 import pytest
 
 import muslin
-from muslin import (Axis, BlankKind, BlankSpec, ClosedError, CornerSpec, Cutplan, EdgePrintsSpec, ExtraCutSpec, Id,
-                    Length, LongPieces, CutplanStockSpec, CutplanStripKind, Pressing, Quilt, Solution, Sort, TouchSpec,
+from muslin import (Axis, BlankKind, BlankSpec, ClosedError, CornerSpec, Cutplan, CutplanFault, EdgePrintsSpec, ExtraCutSpec,
+                    Id, Length, LongPieces, CutplanStockSpec, CutplanStripKind, Pressing, Quilt, Solution, Sort, TouchSpec,
                     Stage, Yardage, errors)
 from muslin._handle import ALLOCATOR, Handle, Memory
 from muslin._records import PAGE, paged
@@ -363,6 +363,22 @@ def test_progress_ends_the_search() -> None:
 
     assert Cutplan(SQUARES, progress=stop).totals().stopped == 1 and len(told) == 1
     assert Cutplan(SQUARES, progress=lambda *numbers: None).totals().proven
+
+
+def test_progress_ends_widths_and_the_check() -> None:
+    plan = Cutplan(SQUARES)
+    told: List[Tuple[int, ...]] = []
+    assert len(plan.widths("40 in", "42 in", 3, progress=lambda *numbers: told.append(numbers))) == 3 and told
+    assert plan.check(progress=lambda *numbers: False).fault == CutplanFault.NONE
+    with pytest.raises(errors.StoppedError):
+        plan.check(progress=lambda *numbers: True)
+
+    def fail(*numbers: int) -> bool:
+        raise KeyError(numbers)
+
+    for ask in (lambda: plan.check(progress=fail), lambda: plan.widths("40 in", "42 in", 3, progress=fail)):
+        with pytest.raises(KeyError):
+            ask()
 
 
 def test_what_progress_raises_is_raised_again() -> None:

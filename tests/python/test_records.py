@@ -39,6 +39,18 @@ def test_a_flag_is_a_truth_value_and_can_be_taken_back() -> None:
     assert muslin.stripset_yield(long, from_one_end=False).segments == 6
 
 
+def test_a_flag_that_is_set_at_first_can_be_taken_away() -> None:
+    """Sets are cut from one end unless one says otherwise: six of 6 1/2 in from 40, and 1 in more lies at the fold."""
+    with muslin.Quilt() as quilt:
+        fabric, width, length = quilt.fabric("blue"), quilt.fixed("2 in"), quilt.fixed("6 in")
+        row = quilt.join([quilt.patch(fabric=fabric, width=width, height=length)] * 2)
+        (one_end,) = muslin.Solution(quilt, row).stripsets()
+        (both,) = muslin.Solution(quilt, row, from_one_end=False, fold_clear="2 in").stripsets()
+        assert (one_end.segments_per_set, both.segments_per_set) == (6, 4)
+        with pytest.raises(muslin.errors.RangeError, match="[Ff]old"):
+            muslin.Solution(quilt, row, fold_clear="2 in")
+
+
 def test_a_seam_is_a_spec_of_its_own() -> None:
     """6 in and two seams of 6 mm: 152.4 + 12 mm."""
     assert muslin.seam_cut_from_finished("6 in", SeamSpec(allowance="6 mm")) == inch("164.4 mm")

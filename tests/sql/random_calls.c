@@ -33,15 +33,16 @@ struct asked {
 
 static const struct asked asked[] = {
     { "muslin_version", 0, 0, 0, 0 },        { "muslin_length", 1, 2, 0, 0 },
-    { "muslin_length_exact", 1, 2, 0, 0 },   { "muslin_text", 1, 3, 0, 0 },
+    { "muslin_length_exact", 1, 2, 0, 0 },   { "muslin_text", 1, 4, 0, 0 },
     { "muslin_rounded", 2, 3, 0, 0 },        { "muslin_on_grid", 2, 2, 0, 0 },
     { "muslin_cut", 1, 3, 0, 0 },            { "muslin_unfinished", 1, 3, 0, 0 },
     { "muslin_finished", 1, 3, 0, 0 },       { "muslin_row_unfinished", 2, 4, 0, 0 },
     { "muslin_cut_resized", 3, 5, 0, 0 },    { "muslin_usable_width", 2, 2, 0, 0 },
     { "muslin_bought", 1, 2, 0, 0 },         { "muslin_cost", 2, 3, 0, 0 },
     { "muslin_per_strip", 2, 3, 0, 0 },      { "muslin_narrower_by", 2, 3, 0, 0 },
-    { "muslin_strips", 3, 4, 0, 0 },         { "muslin_yield", 2, 4, 0, 0 },
-    { "muslin_shorter_by", 2, 4, 0, 0 },     { "muslin_pattern_file", 1, 1, 0, 0 },
+    { "muslin_strips", 3, 4, 0, 0 },         { "muslin_yield", 2, 5, 0, 0 },
+    { "muslin_shorter_by", 2, 5, 0, 0 },     { "muslin_pattern_file", 1, 1, 0, 0 },
+    { "muslin_text_exact", 1, 3, 0, 0 },
     { "muslin_unit", 2, 9, 1, 0 },           { "muslin_backing", 2, 7, 1, 0 },
     { "muslin_cutplan", 5, 5, 1, 5 },        { "muslin_pattern", 1, 2, 1, 0 },
     { "muslin_pattern_fabrics", 1, 2, 1, 0 }, { "muslin_pattern_sets", 1, 2, 1, 0 },
@@ -63,7 +64,8 @@ static void bind_word(sqlite3_stmt *statement, int at)
     static const char *const words[] = {
         "2 1/2 in", "40 in", "6 mm", "1/4 in", "", "in", "mm", "yd", "up", "nearest", "half-square", "hexagon",
         "flying-geese", "pieces", "strips", "two-at-a-time", "lap", "queen", "1/0 in", "999999999999 yd", "2,5 cm",
-        "[{\"count\": 20, \"width\": \"5 in\", \"height\": 20320}]", "[]", "[1]", "{}", "[{\"width\": 1}]",
+        "one end",
+        "[{\"count\": 20, \"width\": \"5 in\", \"height_ticks\": 9}]", "[]", "[1]", "{}", "[{\"width\": 1}]",
         "[{\"count\": 3, \"width\": \"5 in\", \"height\": \"60 in\", \"lengthwise\": 1}]", "\xff\xfe", "\xe2\x80\xb3",
         "[{\"count\": 9, \"width\": \"3 in\", \"height\": \"2 in\", \"turn\": true, \"name\": \"x\"}]", "snowball"
     };

@@ -30,6 +30,12 @@ from asking import SQL, Asked, inches
     ("muslin_narrower_by('4 in', '44 in')", 0),
     ("muslin_narrower_by('4 in', '43 in')", inches(3)),
     ("muslin_shorter_by('6 1/2 in', '40 in', '1/2 in')", 0),
+    # from one end: 40 in less two trims of 1/2 in are 39 in, six segments of 6 1/2 in and nothing left; three of
+    # 12 1/2 in are 37 1/2 in, where both ends give one from each half
+    ("muslin_shorter_by('6 1/2 in', '40 in', '1/2 in', 0, 'one end')", 0),
+    ("muslin_shorter_by('12 1/2 in', '40 in', '1/2 in', 0, 'one end')", inches("3/2")),
+    ("muslin_length(5, 'in')", inches(5)), ("muslin_length(2.5, 'cm')", 8000), ("muslin_length(-3, 'mm')", -960),
+    ("muslin_length('5 mm', 'in')", 1600),
 ])
 def test_lengths(sql: Asked, expression: str, ticks: int) -> None:
     assert sql.value(expression) == ticks
@@ -38,6 +44,15 @@ def test_lengths(sql: Asked, expression: str, ticks: int) -> None:
 @pytest.mark.parametrize("expression, answer", [
     ("muslin_text(20320)", "2 1/2 in"), ("muslin_text(20320, 'mm')", "63.5 mm"),
     ("muslin_text('1.3 in', 'in', 8)", "1 1/4 in"), ("muslin_text('1 in', 'cm', 1)", "2.5 cm"),
+    # 380 cm are 4.15573 yd, 4 yd and 1.25 eighths; 164.4 mm are 6.4724 in, 6 in and 30.2 sixty-fourths
+    ("muslin_text('380 cm', 'yd', 8)", "4 1/8 yd"), ("muslin_text('380 cm', 'yd', 8, 'up')", "4 1/4 yd"),
+    ("muslin_text('380 cm', 'yd', 8, 'down')", "4 1/8 yd"), ("muslin_text_exact('380 cm', 'yd', 8)", 0),
+    ("muslin_text_exact('49 1/2 in', 'yd', 8)", 1), ("muslin_text(muslin_cut('6 in', '6 mm'))", "6 15/32 in"),
+    ("muslin_text(muslin_cut('6 in', '6 mm'), 'mm')", "164.4 mm"), ("muslin_text_exact(muslin_cut('6 in', '6 mm'))", 0),
+    ("muslin_text_exact(muslin_cut('6 in', '6 mm'), 'mm')", 1),
+    ("muslin_narrower_by('50 in', '44 in')", None), ("muslin_shorter_by('41 in', '40 in')", None),
+    ("muslin_yield('12 1/2 in', '40 in', '1/2 in')", 2),
+    ("muslin_yield('12 1/2 in', '40 in', '1/2 in', 0, 'one end')", 3),
     ("muslin_text('49 1/2 in', 'yd')", "1 3/8 yd"), ("muslin_length_exact('1/3 in')", 0),
     ("muslin_length_exact('0.1 mm')", 1), ("muslin_on_grid('3 1/8 in', '1/8 in')", 1),
     ("muslin_on_grid('3.05 in', '1/8 in')", 0), ("muslin_per_strip('4 in', '44 in')", 11),
@@ -87,11 +102,18 @@ def test_other_types_are_refused_by_name(sql: Asked, name: str, least: int, most
 @pytest.mark.parametrize("query, says", [
     ("muslin_cut(2.5)", "The finished size is a number with a point: write whole ticks, or a text with its unit"),
     ("muslin_cut('2 1/2')", 'has no unit: write "2 1/2 in" or "2 1/2 mm"'),
-    ("muslin_cut('2,5 cm')", "decimal"),
+    ("muslin_cut('2,5 cm')", "The finished size has a comma at byte 1: write decimals with a point, as in '2.5 in'"),
+    ("muslin_length('2,5', 'cm')", "The length has a comma at byte 1"),
+    ("muslin_yield('6 in', '40 in', 0, '1 in', 'one end')", "Width kept clear at the fold is 1 in, but must be"),
+    ("muslin_yield('6 in', '40 in', 0, 0, 'left')", 'The end that is cut from cannot be "left": it is both ends or'),
+    ("muslin_text('1 in', 'in', 8, 'sideways')", "it is up, down or nearest"),
+    ("muslin_text('1 in', 'in', 0)", "The denominator is 0, but must be 1 to 64."),
+    ("muslin_text('1 in', 'cm', -1)", "The number of decimals is -1, but must be 0 to 6."),
     ("muslin_finished('1/4 in')", "Cut size is 1/4 in, but its seams take 1/2 in."),
     ("muslin_strips(3, '50 in', '40 in')", "50 in"),
     ("muslin_length('2', 'inch')", 'The unit cannot be "inch": it is in, ft, yd, mm, cm or m.'),
-    ("muslin_text('1 in', 'in', 65)", "limit is 64"), ("muslin_text('1 in', 'mm', 7)", "6"),
+    ("muslin_text('1 in', 'in', 65)", "The denominator is 65, but must be 1 to 64."),
+    ("muslin_text('1 in', 'mm', 7)", "The number of decimals is 7, but must be 0 to 6."),
     ("muslin_cut(9223372036854775807)", "at most about 132104.0629 in"),
     ("muslin_rounded('1 in', 0)", "The grid is 0 ticks, but must be 1 to"),
     ("muslin_pattern_file('no/such/file.json')", 'The pattern file "no/such/file.json" cannot be read.'),
@@ -136,6 +158,24 @@ def test_readme_names_all(sql: Asked) -> None:
         hidden = re.findall(r"\w+", words[table])
         columns = sql.rows(f"SELECT name FROM pragma_table_xinfo('{table}') WHERE hidden = 1")
         assert [row["name"] for row in columns] == hidden
+        section = told[told.index(f"### {table}\n"):].split("\n#")[0]
+        described = [name for row in re.findall(r"^\| (`\w.*?) \| \w", section, re.MULTILINE)
+                     for name in re.findall(r"`(\w+)`", row)]
+        columns = sql.rows(f"SELECT name FROM pragma_table_xinfo('{table}') WHERE hidden = 0")
+        assert [row["name"] for row in columns] == described
+
+
+def test_readme_names_all_words(sql: Asked) -> None:
+    """Kinds and methods as the extension lists them when it is given another."""
+    told = (SQL / "README.md").read_text(encoding="utf-8")
+    paragraph = " ".join(told[told.index("`kind` is one of "):].split("\n\n")[0].split())
+    for column, says, wish in (("kind", "The unit cannot be", "'x', '3 in'"),
+                               ("method", "The method cannot be", "'hexagon', '3 in', 1, 'x'")):
+        complaint = sql.complaint(f"SELECT * FROM muslin_unit({wish})")
+        assert says in complaint
+        listed = re.findall(r"[a-z0-9-]+", complaint.split(": it is ")[1].replace(" or ", ", "))
+        written = re.search(rf"`{column}` is one of (.*?)[.;]", paragraph)
+        assert written and re.findall(r"`([a-z0-9-]+)`", written.group(1)) == listed
 
 
 def test_wrong_numbers_of_arguments(sql: Asked) -> None:

@@ -32,23 +32,37 @@ def test_backing_needs_three_widths(sql: Asked) -> None:
 
 
 def test_cutplan(sql: Asked) -> None:
-    pieces = [{"count": n, "width": f"{side} in", "height": inches(side), "name": side}
+    pieces = [{"count": n, "width": f"{side} in", "height_ticks": inches(side), "name": side}
               for n, side in ((32, "5.5"), (16, "6"), (8, "9.5"))]
     rows = sql.rows("SELECT * FROM muslin_cutplan(?, '40 in')", json.dumps(pieces))
     assert {(row["cloth_length"], row["least"], row["proven"]) for row in rows} == {(inches(60), inches(60), 1)}
     for piece in pieces:
         laid = [row for row in rows if row["name"] == piece["name"]]
         assert sum(row["times"] * row["count"] for row in laid) == piece["count"]
-        assert all(row["cut_width"] == row["cut_height"] == piece["height"] for row in laid)
+        assert all(row["cut_width"] == row["cut_height"] == piece["height_ticks"] for row in laid)
+
+
+def test_cloth_and_bound_of_a_cutplan_are_the_same_measure(sql: Asked) -> None:
+    """Eight pieces of 5 in fill one strip of 40 in; the end of the bolt takes 1 in more."""
+    row = sql.rows("""SELECT * FROM muslin_cutplan('[{"count": 8, "width": "5 in", "height": "5 in"}]', '40 in')
+                      WHERE straightening = '1 in'""")[0]
+    assert (row["cloth_length"], row["least"], row["proven"]) == (inches(6), inches(6), 1)
 
 
 @pytest.mark.parametrize("pieces, says", [
     ("no list", "The list of pieces is no JSON"), ("{}", "must be a JSON array"), ("[1]", "Row 1 of the pieces"),
-    ('[{"width": "1 in"}]', 'Row 1 of the pieces needs a "height"'), ('[{"width": 1.5, "height": 1}]', '"width"'),
-    ('[{"width": "1", "height": "1 in"}]', "has no unit"), ('[{"width": 1, "height": 1, "wide": 1}]', '"wide"'),
-    ('[{"width": 1, "height": 1}, {"width": "41 in", "height": 1}]', "Row 2 of the pieces: Cut width of a piece is 41"),
-    ('[{"count": "2", "width": 1, "height": 1}]', "no whole number"),
-    ('[{"width": 1, "height": 1, "turn": 1, "lengthwise": 1}]', "cannot both"),
+    ('[{"width": "1 in"}]', 'Row 1 of the pieces needs either a "height"'),
+    ('[{"width": 1.5, "height": 1}]', '"width"'),
+    ('[{"width": 5, "height": "5 in"}]', 'The "width" in row 1 of the pieces is a bare number, which does not say'),
+    ('[{"width_ticks": 1, "width": "1 in", "height": "1 in"}]', 'needs either a "width", a text'),
+    ('[{"width_ticks": 1.5, "height": "1 in"}]', 'needs either a "width"'),
+    ('[{"width_ticks": "1", "height": "1 in"}]', 'needs either a "width"'),
+    ('[{"width": "1", "height": "1 in"}]', "has no unit"),
+    ('[{"width": "1 in", "height": "1 in", "wide": 1}]', '"wide"'),
+    ('[{"width": "1 in", "height": "1 in"}, {"width": "41 in", "height": "1 in"}]',
+     "Row 2 of the pieces: Cut width of a piece is 41"),
+    ('[{"count": "2", "width": "1 in", "height": "1 in"}]', "no whole number"),
+    ('[{"width": "1 in", "height": "1 in", "turn": 1, "lengthwise": 1}]', "cannot both"),
     ('[{"count": 1, "count": 2}]', "duplicate"), ("[" + "{}," * 5000 + "{}]", "at most 4096 rows"),
 ])
 def test_lists_that_are_none(sql: Asked, pieces: str, says: str) -> None:

@@ -2,10 +2,12 @@
  *
  * SPDX-License-Identifier: MIT */
 #include <check.h>
+#include <locale.h>
 #include <stdlib.h>
 
 #define SUITES(X) \
     X(base_suite) \
+    X(wide_suite) \
     X(length_suite) \
     X(seam_suite) \
     X(accuracy_suite) \
@@ -76,8 +78,10 @@ SUITES(DECLARE)
 
 #define ADD(suite) srunner_add_suite(runner, suite());
 
+/* In the locale of the environment: nothing here may depend on one. */
 int main(void)
 {
+    setlocale(LC_ALL, "");
     SRunner *runner = srunner_create(NULL);
     SUITES(ADD)
     srunner_run_all(runner, CK_NORMAL);

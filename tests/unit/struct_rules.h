@@ -164,6 +164,13 @@ typedef muslin_status init_call(void *spec, uint32_t size);
         return muslin_##of##_spec_init(spec, size);           \
     }
 
+/* The same of a row that is asked with and answered, and of the problem. */
+#define ROW_INIT_CALL(of)                                    \
+    static muslin_status init_##of(void *row, uint32_t size) \
+    {                                                        \
+        return muslin_##of##_init(row, size);                \
+    }
+
 static inline void ck_init_rules(init_call *init, const void *initial, uint32_t known)
 {
     union roomy spec;

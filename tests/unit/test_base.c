@@ -4,6 +4,7 @@
 #include <limits.h>
 #include <stdio.h>
 
+#include "../../lib/inside.h"
 #include "failing_allocator.h"
 #include "struct_rules.h"
 
@@ -89,6 +90,7 @@ static const struct status_row {
     STATUS(ERR_NOT_TILED, 27),
     STATUS(ERR_WORK_LIMIT, 28),
     STATUS(ERR_FOREIGN, 29),
+    STATUS(ERR_STOPPED, 30),
 };
 enum { STATUSES = sizeof statuses / sizeof statuses[0] };
 
@@ -278,7 +280,7 @@ START_TEST(a_problem_names_status_argument_value_and_limit)
     ck_assert_int_eq(problem.status, MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAM_ALLOWANCE);
     ck_assert_int_eq(problem.at, 0);
-    ck_assert_int_eq(problem.length, 0);
+    ck_assert_int_eq(problem.bytes, 0);
     ck_assert_int_eq(problem.value, -127);
     ck_assert_int_eq(problem.limit, 0);
 }
@@ -389,6 +391,20 @@ START_TEST(a_sentence_names_the_pointer_that_is_missing)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(strncmp(problem.text, "Output: ", 8), 0);
     ck_assert(is_sentence(problem.text));
+}
+END_TEST
+
+ROW_INIT_CALL(problem)
+
+START_TEST(a_problem_begins_as_its_macro_says)
+{
+    const struct muslin_problem initial = MUSLIN_PROBLEM_INIT;
+    ck_init_rules(init_problem, &initial, (uint32_t)sizeof initial);
+    struct muslin_problem problem;
+    /* Example: muslin_problem_init(&problem, sizeof problem). */
+    ck_ok(muslin_problem_init(&problem, sizeof problem));
+    ck_assert_uint_eq(problem.size, sizeof problem);
+    ck_assert_str_eq(problem.text, "");
 }
 END_TEST
 
@@ -511,6 +527,36 @@ START_TEST(an_output_as_large_as_4096_bytes_is_zeroed_behind_what_is_known)
     for (uint32_t i = sizeof(struct muslin_rounded); i < 4096; i++)
         ck_assert_uint_eq(out.bytes[i], 0);
     ck_assert(is_untouched_from(&out, 4096));
+}
+END_TEST
+
+/* A struct that has grown from 16 bytes to 24, as callers see it who know only the first 16: what they do not know is
+ * zero to the library, and is not touched by it. */
+START_TEST(a_struct_that_has_grown_is_read_and_written_as_before)
+{
+    struct grown {
+        uint32_t size, flags;
+        int64_t first, later;
+    };
+    enum { BEFORE = 16 };
+    const struct grown theirs = { BEFORE, 0, 5, 7 }, ours = { sizeof ours, 0, 3, 4 };
+    struct grown read = { 1, 1, 1, 1 }, written = theirs, begun = { 1, 1, 1, 1 };
+    struct msl_check check = msl_check_start(NULL);
+    msl_read_struct(&check, MUSLIN_ARG_SPEC, &read, sizeof read, BEFORE, 0, &theirs);
+    ck_ok(check.status);
+    ck_assert_uint_eq(read.size, sizeof read);
+    ck_assert_int_eq(read.first, 5);
+    ck_assert_int_eq(read.later, 0);
+    msl_write_struct(&written, &ours, sizeof ours);
+    ck_assert_uint_eq(written.size, BEFORE);
+    ck_assert_int_eq(written.first, 3);
+    ck_assert_int_eq(written.later, 7);
+    ck_ok(msl_init_struct(&begun, BEFORE, &ours, sizeof ours, BEFORE));
+    ck_assert_uint_eq(begun.size, BEFORE);
+    ck_assert_uint_eq(begun.flags, 0);
+    ck_assert_int_eq(begun.first, 3);
+    ck_assert_int_eq(begun.later, 1);
+    ck_status(msl_init_struct(&begun, BEFORE - 1, &ours, sizeof ours, BEFORE), MUSLIN_ERR_STRUCT_SIZE);
 }
 END_TEST
 
@@ -714,6 +760,7 @@ static TCase *tcase_problems(void)
     tcase_add_test(problems, a_sentence_about_sizes_that_do_not_go_says_what_would);
     tcase_add_test(problems, a_sentence_shows_shares_in_parts_per_million);
     tcase_add_test(problems, a_sentence_names_the_pointer_that_is_missing);
+    tcase_add_test(problems, a_problem_begins_as_its_macro_says);
     tcase_add_test(problems, a_problem_is_untouched_at_success);
     tcase_add_test(problems, a_problem_of_a_wrong_size_is_refused_and_untouched);
     tcase_add_test(problems, a_newer_problem_has_its_unknown_rest_zeroed);
@@ -723,6 +770,7 @@ static TCase *tcase_problems(void)
     tcase_add_test(problems, nothing_behind_a_wrong_size_is_read);
     tcase_add_test(problems, one_byte_behind_the_known_members_is_enough_to_be_refused);
     tcase_add_test(problems, an_output_as_large_as_4096_bytes_is_zeroed_behind_what_is_known);
+    tcase_add_test(problems, a_struct_that_has_grown_is_read_and_written_as_before);
     return problems;
 }
 

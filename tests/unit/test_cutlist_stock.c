@@ -68,12 +68,12 @@ static void ck_part(struct muslin_cutlist_part part, int64_t row, int64_t strips
     ck_assert_int_eq(part.begins_at, begins_at);
 }
 
-static struct muslin_cutlist_sets how_often(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
+static struct muslin_cutlist_lists how_often(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                             struct muslin_stock_spec stock)
 {
-    struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets };
-    ck_ok(muslin_cutlist_sets_from_stock(rows, row_size, n, &stock, &sets, NULL));
-    return sets;
+    struct muslin_cutlist_lists lists = { .size = (uint32_t)sizeof lists };
+    ck_ok(muslin_cutlist_lists_from_stock(rows, row_size, n, &stock, &lists, NULL));
+    return lists;
 }
 
 static struct muslin_substitution instead(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
@@ -123,8 +123,8 @@ START_TEST(a_ten_inch_square_gives_four_or_sixteen)
     ck_assert_int_eq(worked(ROWS(five), ten_inch_squares(1)).left_over, 0);
     ck_assert_int_eq(worked(ROWS(small), ten_inch_squares(1)).stock_needed, 1);
     ck_assert_int_eq(worked(ROWS(strips), ten_inch_squares(1)).stock_needed, 1);
-    ck_assert_int_eq(how_often(ROWS(five), ten_inch_squares(1)).sets, 1);
-    ck_assert_int_eq(how_often(ROWS(small), ten_inch_squares(1)).sets, 1);
+    ck_assert_int_eq(how_often(ROWS(five), ten_inch_squares(1)).lists, 1);
+    ck_assert_int_eq(how_often(ROWS(small), ten_inch_squares(1)).lists, 1);
 }
 END_TEST
 
@@ -333,7 +333,7 @@ START_TEST(a_piece_larger_than_the_stock_is_named)
                                                 CUTS_TURN(WHOLE_IN(23), WHOLE_IN(2), 1) };
     const struct muslin_stock_spec stock = fat_quarters(1);
     struct muslin_cutlist_stock all = { .size = (uint32_t)sizeof all, .pieces = -7 };
-    struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets, .sets = -7 };
+    struct muslin_cutlist_lists lists = { .size = (uint32_t)sizeof lists, .lists = -7 };
     struct muslin_problem problem = PROBLEM;
     size_t count = 77;
     ck_status(muslin_cutlist_from_stock(ROWS(rows), &stock, &all, &problem), MUSLIN_ERR_NO_YIELD);
@@ -348,12 +348,12 @@ START_TEST(a_piece_larger_than_the_stock_is_named)
     ck_assert_int_eq(problem.value, WHOLE_IN(18));
     ck_assert_int_eq(problem.limit, WHOLE_IN(23));
     ck_status(muslin_cutlist_stock_rows(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_NO_YIELD);
-    ck_status(muslin_cutlist_sets_from_stock(ROWS(rows), &stock, &sets, NULL), MUSLIN_ERR_NO_YIELD);
+    ck_status(muslin_cutlist_lists_from_stock(ROWS(rows), &stock, &lists, NULL), MUSLIN_ERR_NO_YIELD);
     ck_status(muslin_cutlist_stock_parts(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_NO_YIELD);
-    ck_status(muslin_cutlist_sets_rows(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_NO_YIELD);
+    ck_status(muslin_cutlist_lists_rows(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_NO_YIELD);
     ck_assert_uint_eq(count, 77);
     ck_assert_int_eq(all.pieces, -7);
-    ck_assert_int_eq(sets.sets, -7);
+    ck_assert_int_eq(lists.lists, -7);
 }
 END_TEST
 
@@ -368,7 +368,7 @@ START_TEST(the_largest_request_fits)
     struct muslin_cutlist_stock all = worked(ROWS(rows), stock);
     ck_assert_int_eq(all.stock_needed, MUSLIN_CUTLIST_ROWS_MAX * MUSLIN_COUNT_MAX);
     ck_assert_int_eq(all.area_bound, MUSLIN_CUTLIST_ROWS_MAX * MUSLIN_COUNT_MAX);
-    ck_assert_int_eq(how_often(ROWS(rows), stock).sets, 0);
+    ck_assert_int_eq(how_often(ROWS(rows), stock).lists, 0);
     ck_assert_int_eq(how_often(ROWS(rows), stock).stock_for_one_more, MUSLIN_CUTLIST_ROWS_MAX * MUSLIN_COUNT_MAX - 1);
 }
 END_TEST
@@ -383,19 +383,19 @@ static const struct muslin_cutlist_piece_spec kit[] = { CUTS(WHOLE_IN(5), WHOLE_
  * squares of 10 in: 8 times. */
 START_TEST(ten_squares_give_the_list_eight_times)
 {
-    struct muslin_cutlist_sets sets = how_often(ROWS(kit), ten_inch_squares(10));
-    ck_assert_int_eq(sets.sets, 8);
-    ck_assert_int_eq(sets.stock_used, 10);
-    ck_assert_int_eq(sets.stock_left, 0);
-    ck_assert_int_eq(sets.stock_for_one_more, 2);
-    ck_assert_int_eq(sets.left_over, 0);
-    ck_assert_int_eq(sets.narrower_by, 0);
-    ck_assert_int_eq(sets.shorter_by, 0);
-    ck_assert_uint_eq(sets.warnings, MUSLIN_WARN_NO_SLACK);
-    sets = how_often(ROWS(kit), ten_inch_squares(11)); /* still 8: nine need 12 */
-    ck_assert_int_eq(sets.sets, 8);
-    ck_assert_int_eq(sets.stock_left, 1);
-    ck_assert_int_eq(sets.stock_for_one_more, 1);
+    struct muslin_cutlist_lists lists = how_often(ROWS(kit), ten_inch_squares(10));
+    ck_assert_int_eq(lists.lists, 8);
+    ck_assert_int_eq(lists.stock_used, 10);
+    ck_assert_int_eq(lists.stock_left, 0);
+    ck_assert_int_eq(lists.stock_for_one_more, 2);
+    ck_assert_int_eq(lists.left_over, 0);
+    ck_assert_int_eq(lists.narrower_by, 0);
+    ck_assert_int_eq(lists.shorter_by, 0);
+    ck_assert_uint_eq(lists.warnings, MUSLIN_WARN_NO_SLACK);
+    lists = how_often(ROWS(kit), ten_inch_squares(11)); /* still 8: nine need 12 */
+    ck_assert_int_eq(lists.lists, 8);
+    ck_assert_int_eq(lists.stock_left, 1);
+    ck_assert_int_eq(lists.stock_for_one_more, 1);
 }
 END_TEST
 
@@ -405,14 +405,14 @@ END_TEST
 START_TEST(larger_stock_has_slack)
 {
     struct muslin_stock_spec stock = stock_of(MUSLIN_STOCK_SQUARE, WHOLE_IN(11), WHOLE_IN(11), 2);
-    struct muslin_cutlist_sets sets = how_often(ROWS(kit), stock);
-    ck_assert_int_eq(sets.sets, 1);
-    ck_assert_int_eq(sets.left_over, IN(8, 1, 2));
-    ck_assert_int_eq(sets.narrower_by, WHOLE_IN(1));
-    ck_assert_int_eq(sets.shorter_by, IN(3, 1, 2));
-    ck_assert_int_eq(sets.as_cut_narrower_by, WHOLE_IN(1));
-    ck_assert_int_eq(sets.as_cut_shorter_by, WHOLE_IN(1)); /* both strips of 5 in stay in the first */
-    ck_assert_uint_eq(sets.warnings, 0);
+    struct muslin_cutlist_lists lists = how_often(ROWS(kit), stock);
+    ck_assert_int_eq(lists.lists, 1);
+    ck_assert_int_eq(lists.left_over, IN(8, 1, 2));
+    ck_assert_int_eq(lists.narrower_by, WHOLE_IN(1));
+    ck_assert_int_eq(lists.shorter_by, IN(3, 1, 2));
+    ck_assert_int_eq(lists.as_cut_narrower_by, WHOLE_IN(1));
+    ck_assert_int_eq(lists.as_cut_shorter_by, WHOLE_IN(1)); /* both strips of 5 in stay in the first */
+    ck_assert_uint_eq(lists.warnings, 0);
 }
 END_TEST
 
@@ -426,12 +426,12 @@ START_TEST(the_rows_of_several_lists_are_cut_together)
     const struct muslin_stock_spec cloth = stock_of(MUSLIN_STOCK_YARDAGE, WHOLE_IN(40), WHOLE_IN(72), 1);
     struct muslin_cutlist_row found[1] = { { 0 } };
     size_t count = 0;
-    struct muslin_cutlist_sets sets = how_often(ROWS(rows), cloth);
-    ck_assert_int_eq(sets.sets, 2);
-    ck_assert_int_eq(sets.narrower_by, IN(14, 1, 2));
-    ck_assert_int_eq(sets.as_cut_narrower_by, WHOLE_IN(4));
-    ck_assert_int_eq(sets.as_cut_shorter_by, WHOLE_IN(21));
-    ck_ok(muslin_cutlist_sets_rows(ROWS(rows), &cloth, found, sizeof found[0], 1, &count, NULL));
+    struct muslin_cutlist_lists lists = how_often(ROWS(rows), cloth);
+    ck_assert_int_eq(lists.lists, 2);
+    ck_assert_int_eq(lists.narrower_by, IN(14, 1, 2));
+    ck_assert_int_eq(lists.as_cut_narrower_by, WHOLE_IN(4));
+    ck_assert_int_eq(lists.as_cut_shorter_by, WHOLE_IN(21));
+    ck_ok(muslin_cutlist_lists_rows(ROWS(rows), &cloth, found, sizeof found[0], 1, &count, NULL));
     ck_assert_uint_eq(count, 1);
     ck_assert_int_eq(found[0].pieces, 48);
     ck_assert_int_eq(found[0].strips, 6);
@@ -448,21 +448,21 @@ START_TEST(too_little_stock_gives_no_list)
 {
     const int64_t counts[] = { 0, 1 };
     for (int i = 0; i < 2; i++) {
-        struct muslin_cutlist_sets sets = how_often(ROWS(kit), ten_inch_squares(counts[i]));
-        ck_assert_int_eq(sets.sets, 0);
-        ck_assert_int_eq(sets.stock_used, 0);
-        ck_assert_int_eq(sets.stock_left, counts[i]);
-        ck_assert_int_eq(sets.stock_for_one_more, 2 - counts[i]);
-        ck_assert_int_eq(sets.left_over, 0);
-        ck_assert_int_eq(sets.narrower_by, 0);
-        ck_assert_int_eq(sets.shorter_by, 0);
-        ck_assert_int_eq(sets.as_cut_narrower_by, 0);
-        ck_assert_int_eq(sets.as_cut_shorter_by, 0);
-        ck_assert_uint_eq(sets.warnings, 0);
+        struct muslin_cutlist_lists lists = how_often(ROWS(kit), ten_inch_squares(counts[i]));
+        ck_assert_int_eq(lists.lists, 0);
+        ck_assert_int_eq(lists.stock_used, 0);
+        ck_assert_int_eq(lists.stock_left, counts[i]);
+        ck_assert_int_eq(lists.stock_for_one_more, 2 - counts[i]);
+        ck_assert_int_eq(lists.left_over, 0);
+        ck_assert_int_eq(lists.narrower_by, 0);
+        ck_assert_int_eq(lists.shorter_by, 0);
+        ck_assert_int_eq(lists.as_cut_narrower_by, 0);
+        ck_assert_int_eq(lists.as_cut_shorter_by, 0);
+        ck_assert_uint_eq(lists.warnings, 0);
         const struct muslin_stock_spec stock = ten_inch_squares(counts[i]);
         struct muslin_cutlist_row found[2] = { { 0 }, { 0 } };
         size_t count = 0;
-        ck_ok(muslin_cutlist_sets_rows(ROWS(kit), &stock, found, sizeof found[0], 2, &count, NULL));
+        ck_ok(muslin_cutlist_lists_rows(ROWS(kit), &stock, found, sizeof found[0], 2, &count, NULL));
         ck_assert_int_eq(found[0].pieces, 0);
         ck_assert_int_eq(found[1].strips, 0);
     }
@@ -473,19 +473,19 @@ START_TEST(a_list_of_nothing_comes_from_anything_too_often_to_say)
 {
     const struct muslin_cutlist_piece_spec rows[] = { CUTS(WHOLE_IN(50), WHOLE_IN(50), 0) };
     const struct muslin_stock_spec stock = ten_inch_squares(1);
-    struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets, .sets = -7 };
+    struct muslin_cutlist_lists lists = { .size = (uint32_t)sizeof lists, .lists = -7 };
     struct muslin_problem problem = PROBLEM;
     size_t count = 77;
     for (size_t n = 0; n <= 1; n++) {
-        ck_status(muslin_cutlist_sets_from_stock(rows, sizeof rows[0], n, &stock, &sets, &problem), MUSLIN_ERR_RANGE);
+        ck_status(muslin_cutlist_lists_from_stock(rows, sizeof rows[0], n, &stock, &lists, &problem), MUSLIN_ERR_RANGE);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECES);
         ck_assert_int_eq(problem.value, 0);
         ck_assert_int_eq(problem.limit, 1);
-        ck_status(muslin_cutlist_sets_rows(rows, sizeof rows[0], n, &stock, NULL, 0, 0, &count, NULL),
+        ck_status(muslin_cutlist_lists_rows(rows, sizeof rows[0], n, &stock, NULL, 0, 0, &count, NULL),
                   MUSLIN_ERR_RANGE);
     }
     ck_assert_uint_eq(count, 77);
-    ck_assert_int_eq(sets.sets, -7);
+    ck_assert_int_eq(lists.lists, -7);
 }
 END_TEST
 
@@ -494,21 +494,21 @@ START_TEST(more_lists_than_a_count_are_refused)
 {
     const struct muslin_cutlist_piece_spec rows[] = { CUTS(1, 1, 1) };
     struct muslin_stock_spec stock = stock_of(MUSLIN_STOCK_SQUARE, 1, 1, MUSLIN_COUNT_MAX);
-    struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets, .sets = -7 };
+    struct muslin_cutlist_lists lists = { .size = (uint32_t)sizeof lists, .lists = -7 };
     struct muslin_problem problem = PROBLEM;
-    ck_assert_int_eq(how_often(ROWS(rows), stock).sets, MUSLIN_COUNT_MAX);
+    ck_assert_int_eq(how_often(ROWS(rows), stock).lists, MUSLIN_COUNT_MAX);
     ck_assert_int_eq(how_often(ROWS(rows), stock).stock_for_one_more, 1);
     stock.width = 2;
-    ck_status(muslin_cutlist_sets_from_stock(ROWS(rows), &stock, &sets, &problem), MUSLIN_ERR_OVERFLOW);
+    ck_status(muslin_cutlist_lists_from_stock(ROWS(rows), &stock, &lists, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SETS);
     ck_assert_int_eq(problem.limit, MUSLIN_COUNT_MAX);
     size_t count = 77;
-    ck_status(muslin_cutlist_sets_rows(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_OVERFLOW);
+    ck_status(muslin_cutlist_lists_rows(ROWS(rows), &stock, NULL, 0, 0, &count, NULL), MUSLIN_ERR_OVERFLOW);
     ck_assert_uint_eq(count, 77);
     stock.width = MUSLIN_SIZE_MAX;
     stock.length = MUSLIN_SIZE_MAX;
-    ck_status(muslin_cutlist_sets_from_stock(ROWS(rows), &stock, &sets, NULL), MUSLIN_ERR_OVERFLOW);
-    ck_assert_int_eq(sets.sets, -7);
+    ck_status(muslin_cutlist_lists_from_stock(ROWS(rows), &stock, &lists, NULL), MUSLIN_ERR_OVERFLOW);
+    ck_assert_int_eq(lists.lists, -7);
 }
 END_TEST
 
@@ -710,15 +710,15 @@ START_TEST(parts_and_rows_of_several_lists_are_asked_and_then_filled)
     ck_ok(muslin_cutlist_stock_parts(ROWS(kit), &stock, parts, sizeof parts[0], 2, &count, NULL));
     ck_part(parts[1], 1, 1, 2, 2, 0);
     ck_status(muslin_cutlist_stock_parts(ROWS(kit), &stock, parts, sizeof parts[0], 2, NULL, NULL), MUSLIN_ERR_NULL);
-    ck_ok(muslin_cutlist_sets_rows(ROWS(kit), &stock, NULL, 0, 0, &count, NULL));
+    ck_ok(muslin_cutlist_lists_rows(ROWS(kit), &stock, NULL, 0, 0, &count, NULL));
     ck_assert_uint_eq(count, 2);
-    ck_status(muslin_cutlist_sets_rows(ROWS(kit), &stock, found, sizeof found[0], 1, &count, NULL), MUSLIN_ERR_BUFFER);
+    ck_status(muslin_cutlist_lists_rows(ROWS(kit), &stock, found, sizeof found[0], 1, &count, NULL), MUSLIN_ERR_BUFFER);
     ck_assert_uint_eq(found[0].size, 0xA5A5A5A5u);
-    ck_ok(muslin_cutlist_sets_rows(ROWS(kit), &stock, found, sizeof found[0], 2, &count, NULL));
+    ck_ok(muslin_cutlist_lists_rows(ROWS(kit), &stock, found, sizeof found[0], 2, &count, NULL));
     ck_assert_int_eq(found[0].strips, 10);
     ck_assert_int_eq(found[1].strips, 5);
     ck_assert_int_eq(found[1].last_stock, 7);
-    ck_status(muslin_cutlist_sets_rows(ROWS(kit), &stock, found, sizeof found[0], 2, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_cutlist_lists_rows(ROWS(kit), &stock, found, sizeof found[0], 2, NULL, NULL), MUSLIN_ERR_NULL);
 }
 END_TEST
 
@@ -738,11 +738,11 @@ static muslin_status list_to_stock_rows(const struct muslin_cutlist_piece_spec *
     size_t count = 0;
     return muslin_cutlist_stock_rows(rows, row_size, n, &good_stock, NULL, 0, 0, &count, problem);
 }
-static muslin_status list_to_sets(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_lists(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                   struct muslin_problem *problem)
 {
-    struct muslin_cutlist_sets sets = { .size = (uint32_t)sizeof sets };
-    return muslin_cutlist_sets_from_stock(rows, row_size, n, &good_stock, &sets, problem);
+    struct muslin_cutlist_lists lists = { .size = (uint32_t)sizeof lists };
+    return muslin_cutlist_lists_from_stock(rows, row_size, n, &good_stock, &lists, problem);
 }
 static muslin_status list_to_parts(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                    struct muslin_problem *problem)
@@ -750,11 +750,11 @@ static muslin_status list_to_parts(const struct muslin_cutlist_piece_spec *rows,
     size_t count = 0;
     return muslin_cutlist_stock_parts(rows, row_size, n, &good_stock, NULL, 0, 0, &count, problem);
 }
-static muslin_status list_to_sets_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
+static muslin_status list_to_lists_rows(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                        struct muslin_problem *problem)
 {
     size_t count = 0;
-    return muslin_cutlist_sets_rows(rows, row_size, n, &good_stock, NULL, 0, 0, &count, problem);
+    return muslin_cutlist_lists_rows(rows, row_size, n, &good_stock, NULL, 0, 0, &count, problem);
 }
 static muslin_status list_to_substitute(const struct muslin_cutlist_piece_spec *rows, size_t row_size, size_t n,
                                         struct muslin_problem *problem)
@@ -767,16 +767,16 @@ static muslin_status call_stock(const void *spec, void *out, struct muslin_probl
 {
     return muslin_cutlist_from_stock(ROWS(kit), spec, out, problem);
 }
-static muslin_status call_sets(const void *spec, void *out, struct muslin_problem *problem)
+static muslin_status call_lists(const void *spec, void *out, struct muslin_problem *problem)
 {
-    return muslin_cutlist_sets_from_stock(ROWS(kit), spec, out, problem);
+    return muslin_cutlist_lists_from_stock(ROWS(kit), spec, out, problem);
 }
 static muslin_status call_substitute(const void *spec, void *out, struct muslin_problem *problem)
 {
     return muslin_cutlist_substitute(ROWS(kit), spec, 3, out, problem);
 }
 static const struct ruled ruled_calls[] = { RULED(call_stock, good_stock, muslin_cutlist_stock),
-                                            RULED(call_sets, good_stock, muslin_cutlist_sets),
+                                            RULED(call_lists, good_stock, muslin_cutlist_lists),
                                             RULED(call_substitute, good_stock, muslin_substitution) };
 
 static const struct refusal stock_refusals[] = {
@@ -799,8 +799,8 @@ START_TEST(stock_calls_check_their_structs_rows_and_values)
     ck_list_rules(list_to_stock);
     ck_list_rules(list_to_stock_rows);
     ck_list_rules(list_to_parts);
-    ck_list_rules(list_to_sets);
-    ck_list_rules(list_to_sets_rows);
+    ck_list_rules(list_to_lists);
+    ck_list_rules(list_to_lists_rows);
     ck_list_rules(list_to_substitute);
 }
 END_TEST

@@ -91,7 +91,7 @@ START_TEST(nothing_wanted_is_a_plan_of_nothing)
     ck_assert_uint_eq(count, 0);
     ck_ok(muslin_cutplan_narrowest(p.plan, &narrowest, NULL));
     ck_assert_int_eq(narrowest, 0);
-    ck_ok(muslin_cutplan_widths(p.plan, 1, 1, 1, &width, sizeof width, 1, &count, NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, 1, 1, 1, NULL, NULL, &width, sizeof width, 1, &count, NULL));
     ck_assert_int_eq(width.cloth_length, 0);
     muslin_cutplan_free(p.plan);
     /* Example: muslin_cutplan_free(plan). */
@@ -102,7 +102,7 @@ END_TEST
 START_TEST(spare_pieces_belong_to_sizes_not_rows)
 {
     start(&p, WHOLE_IN(42));
-    p.spec.spare = 2;
+    p.spec.spare_pieces = 2;
     want_square(3, WHOLE_IN(5));
     want_square(4, WHOLE_IN(5));
     want_square(0, WHOLE_IN(6));
@@ -152,7 +152,7 @@ START_TEST(joined_pieces_are_whole_strips_and_one_shorter)
     ck_assert_int_eq(p.totals.cuts, 7 + 1); /* across, and one of the two ends of the short one is there */
     muslin_cutplan_free(p.plan);
     p.pieces[0].cut_width = WHOLE_IN(40); /* one strip, nothing to join */
-    p.spec.spare = 3;
+    p.spec.spare_pieces = 3;
     make_plan(&p);
     ck_assert_int_eq(p.totals.pieces, 1);
     muslin_cutplan_free(p.plan);
@@ -227,6 +227,27 @@ START_TEST(borders_are_slit_from_a_panel)
     make_plan(&p);
     ck_assert_int_eq(p.totals.panels, 0);
     ck_assert_int_ge(p.totals.cloth_length, WHOLE_IN(60));
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+/* Two borders of 1 x 20 in and eleven squares of 5 in from 11 in. Both borders in one panel leave room for a column of
+ * four squares, and the other seven take four strips: 40 in; a panel for each border is as much. Where the first panel
+ * takes both, nothing is slit from a second one, however little the search has done. */
+START_TEST(what_nobody_wants_is_not_slit)
+{
+    start(&p, WHOLE_IN(11));
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, WHOLE_IN(1), WHOLE_IN(20));
+    want_square(11, WHOLE_IN(5));
+    for (p.spec.work_limit = 0; p.spec.work_limit < 50000; p.spec.work_limit += 1000) {
+        make_plan(&p);
+        ck_assert_int_ge(p.totals.cloth_length, WHOLE_IN(40));
+        for (size_t i = 0; i < p.strip_count; i++)
+            ck_assert(p.strips[i].kind != MUSLIN_CUTPLAN_STRIP_SLIT || p.strips[i].places > 0);
+        muslin_cutplan_free(p.plan);
+    }
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cloth_length, WHOLE_IN(40));
     muslin_cutplan_free(p.plan);
 }
 END_TEST
@@ -609,7 +630,8 @@ START_TEST(other_widths_are_never_longer_than_narrower_ones)
     size_t count = 0;
     want_three_squares();
     make_plan(&p);
-    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(44), 5, rows, sizeof rows[0], 5, &count, NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(44), 5, NULL, NULL, rows, sizeof rows[0], 5, &count,
+                                NULL));
     ck_assert_uint_eq(count, 5);
     for (size_t i = 0; i < 5; i++) {
         ck_assert_int_eq(rows[i].usable_width, WHOLE_IN(40 + (int64_t)i));
@@ -619,7 +641,8 @@ START_TEST(other_widths_are_never_longer_than_narrower_ones)
     }
     ck_assert_int_eq(rows[0].cloth_length, p.totals.cloth_length);
     /* 9 in is too narrow for one size, 10 in is not: then each has a strip of its own */
-    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(9), WHOLE_IN(10), 2, rows, sizeof rows[0], 5, &count, NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(9), WHOLE_IN(10), 2, NULL, NULL, rows, sizeof rows[0], 5, &count,
+                                NULL));
     ck_assert_int_eq(rows[0].cloth_length, 0);
     ck_assert_int_eq(rows[1].cloth_length, 32 * IN(5, 1, 2) + 16 * WHOLE_IN(6) + 8 * IN(9, 1, 2));
     ck_assert_int_eq(rows[1].cloth_length, rows[1].least);
@@ -627,7 +650,8 @@ START_TEST(other_widths_are_never_longer_than_narrower_ones)
     start(&p, WHOLE_IN(40)); /* where a join takes a whole strip there is none */
     want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(45), WHOLE_IN(2))->join_loss = WHOLE_IN(20);
     make_plan(&p);
-    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(40), 2, rows, sizeof rows[0], 5, &count, NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(40), 2, NULL, NULL, rows, sizeof rows[0], 5, &count,
+                                NULL));
     ck_assert_int_eq(rows[0].cloth_length, 0);
     ck_assert_int_eq(rows[1].cloth_length, WHOLE_IN(4));
     muslin_cutplan_free(p.plan);
@@ -647,7 +671,8 @@ START_TEST(a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter)
             want(&p, draw_from(&state, 1, 9), WHOLE_IN(draw_from(&state, 3, 12)), WHOLE_IN(draw_from(&state, 3, 12)))
                 ->flags = (uint32_t)draw_from(&state, 0, 1);
         make_plan(&p);
-        ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(23), 4, rows, sizeof rows[0], 4, &count, NULL));
+        ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(23), 4, NULL, NULL, rows, sizeof rows[0], 4, &count,
+                                    NULL));
         for (size_t i = 1; i < 4; i++)
             ck_assert_int_le(rows[i].cloth_length, rows[i - 1].cloth_length);
         ck_assert_int_le(rows[2].cloth_length, p.totals.cloth_length);
@@ -666,6 +691,16 @@ static int32_t count_calls(void *context, int64_t work, int64_t best, int64_t bo
     return 1;
 }
 
+/* Ends at the first call that is counted from 1. */
+static int32_t count_cases(void *context, int64_t work, int64_t cases, int64_t proved)
+{
+    int64_t *calls = context;
+    ck_assert_int_ge(work, 0);
+    ck_assert_int_ge(proved, 0);
+    ck_assert_int_lt(proved, cases);
+    return ++*calls > 0;
+}
+
 START_TEST(progress_is_told_lengths_and_ends_the_search)
 {
     struct muslin_allocator allocator;
@@ -677,6 +712,95 @@ START_TEST(progress_is_told_lengths_and_ends_the_search)
     ck_plan(&p);
     ck_assert(p.totals.stopped == 1 || p.totals.proven);
     ck_assert_int_ge(calls, p.totals.stopped == 1);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+struct standing {
+    int64_t work; /* as told last */
+    int64_t best;
+    int64_t bound;
+    int64_t gap;  /* the longest without a word */
+    int64_t ends; /* at so much work */
+};
+
+static int32_t note_standing(void *context, int64_t work, int64_t best, int64_t bound)
+{
+    struct standing *standing = context;
+    ck_assert_int_ge(work, standing->work);
+    ck_assert_int_le(best, standing->best);
+    ck_assert_int_ge(bound, standing->bound);
+    ck_assert_int_le(bound, best);
+    if (work - standing->work > standing->gap)
+        standing->gap = work - standing->work;
+    standing->work = work;
+    standing->best = best;
+    standing->bound = bound;
+    return work >= standing->ends;
+}
+
+/* Sixty sizes, of which a case takes long: the header says every few million steps. However the search is watched, and
+ * wherever it is ended, the plan is whole; and it is the same when nobody watches. */
+START_TEST(progress_is_told_often_wherever_the_search_is)
+{
+    static const int64_t ends[] = { INT64_MAX, 1000000, 3000000, 6000000, 9000000, 12000000, 16000000, 20000000 };
+    struct standing standing = { 0, INT64_MAX, 0, 0, ends[_i] };
+    struct muslin_allocator allocator;
+    struct muslin_cutplan *unwatched = NULL;
+    struct muslin_cutplan_total totals = { .size = sizeof totals };
+    ck_ok(muslin_allocator_libc(&allocator));
+    start(&p, WHOLE_IN(40));
+    p.spec.work_limit = 24000000;
+    for (int64_t i = 0; i < 60; i++)
+        want(&p, 1 + i * 7 % 40, WHOLE_IN(1) + i * i * 29 % 1200 * IN(0, 1, 64),
+             WHOLE_IN(1) + i * 37 % 90 * IN(0, 1, 8));
+    ck_ok(muslin_cutplan_create(&p.spec, p.pieces, sizeof p.pieces[0], p.n, NULL, 0, 0, &allocator, note_standing,
+                                &standing, &p.plan, NULL));
+    ck_plan(&p);
+    ck_assert_int_le(standing.gap, 5000000);
+    if (ends[_i] < INT64_MAX) {
+        ck_assert_int_eq(p.totals.stopped, 1);
+        ck_assert_int_ge(p.totals.work, ends[_i]);
+        ck_assert_int_le(p.totals.work, ends[_i] + 5000000);
+    } else {
+        ck_ok(muslin_cutplan_create(&p.spec, p.pieces, sizeof p.pieces[0], p.n, NULL, 0, 0, &allocator, NULL, NULL,
+                                    &unwatched, NULL));
+        ck_ok(muslin_cutplan_totals(unwatched, &totals, NULL));
+        ck_assert_int_eq(totals.cost, p.totals.cost);
+        ck_assert_int_eq(totals.work, p.totals.work);
+        muslin_cutplan_free(unwatched);
+    }
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+START_TEST(progress_ends_widths_and_the_check)
+{
+    struct muslin_cutplan_width rows[3];
+    struct muslin_cutplan_width whole[3];
+    struct muslin_cutplan_checked checked = { .size = sizeof checked, .cases = 77 };
+    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+    int64_t calls = 0;
+    size_t count;
+    want_three_squares();
+    make_plan(&p);
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(42), 3, NULL, NULL, whole, sizeof whole[0], 3, &count,
+                                NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(42), 3, count_calls, &calls, rows, sizeof rows[0], 3,
+                                &count, NULL));
+    ck_assert_int_le(calls, 1);
+    for (size_t i = 0; i < 3; i++)
+        ck_assert_int_ge(rows[i].cloth_length, whole[i].cloth_length);
+    calls = 0;
+    ck_status(muslin_cutplan_check(p.plan, count_cases, &calls, &checked, &problem), MUSLIN_ERR_STOPPED);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_NONE);
+    ck_assert_str_eq(problem.text, "The progress call ended it before there was an answer; ask again to have one.");
+    ck_assert_int_eq(calls, 1);
+    ck_assert_int_eq(checked.cases, 77);
+    calls = -1; /* so that it goes on */
+    ck_ok(muslin_cutplan_check(p.plan, count_cases, &calls, &checked, NULL));
+    ck_assert_int_ge(calls, 0);
+    ck_assert_int_eq(checked.fault, MUSLIN_CUTPLAN_FAULT_NONE);
     muslin_cutplan_free(p.plan);
 }
 END_TEST
@@ -720,6 +844,7 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, sloped_pieces_lie_one_beside_the_other_from_a_level_strip);
     tcase_add_test(plans, sloped_pieces_cut_one_more_edge);
     tcase_add_test(plans, borders_are_slit_from_a_panel);
+    tcase_add_test(plans, what_nobody_wants_is_not_slit);
     tcase_add_test(plans, a_panel_has_a_rest_beside_its_borders_and_above_its_strips);
     tcase_add_test(plans, folded_cloth_gives_two_of_each);
     tcase_add_test(plans, joined_strips_go_round_the_fold);
@@ -737,6 +862,8 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, other_widths_are_never_longer_than_narrower_ones);
     tcase_add_test(plans, a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter);
     tcase_add_test(plans, progress_is_told_lengths_and_ends_the_search);
+    tcase_add_loop_test(plans, progress_is_told_often_wherever_the_search_is, 0, 8);
+    tcase_add_test(plans, progress_ends_widths_and_the_check);
     tcase_add_test(plans, memory_is_bounded_as_said);
     suite_add_tcase(suite, plans);
 }

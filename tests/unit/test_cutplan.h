@@ -9,7 +9,7 @@
 #include "cutplan_search.h"
 #include "failing_allocator.h"
 
-enum { TINY_SIZES = 40, TINY_WAYS = 80, TINY_STATES = 4096 };
+enum { TINY_SIZES = 80, TINY_WAYS = 160, TINY_STATES = 4096 };
 
 /* A request with its arrays. */
 struct tiny {
@@ -101,7 +101,7 @@ static inline int64_t tiny_chance(uint64_t *seed, int64_t below)
 static inline muslin_status tiny_search(const struct tiny *t, int64_t work_limit, struct msl_found *found)
 {
     struct muslin_allocator memory;
-    struct msl_watch watch = { NULL, NULL, work_limit };
+    struct msl_watch watch = { NULL, NULL, work_limit, 0 };
     muslin_allocator_libc(&memory);
     return msl_cutplan_search(&t->cutting, &watch, &memory, found);
 }

@@ -196,7 +196,7 @@ START_TEST(rows_of_one_size_share_blanks_of_two_layers)
     ck_made(1, 1, 1);
     ck_made(2, 1, 2);
     muslin_cutplan_free(p.plan);
-    p.spec.spare = 2;
+    p.spec.spare_pieces = 2;
     make_plan(&p); /* three blanks for five */
     ck_made(2, 1, 4);
     muslin_cutplan_free(p.plan);

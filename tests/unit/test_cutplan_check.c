@@ -108,9 +108,10 @@ static void split(struct made *made, int32_t number, int32_t kind, int32_t way, 
 static struct muslin_cutplan_checked checked(const struct made *made)
 {
     struct failing_allocator failing;
-    struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
+    struct msl_told told = msl_told_by(NULL, NULL);
+    struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, 0, -1 };
     failing_start(&failing, 0);
-    ck_ok(msl_found_check(&made->cutting, &made->found, MSL_CHECK_STEPS_MAX, &failing.allocator, &out));
+    ck_ok(msl_found_check(&made->cutting, &made->found, MSL_CHECK_STEPS_MAX, &told, &failing.allocator, &out));
     ck_assert(failing_is_clean(&failing));
     return out;
 }
@@ -124,7 +125,7 @@ static void expect_well(const struct made *made, int64_t cost, int64_t least)
     ck_assert_int_eq(out.cases, made->found.case_count);
 }
 
-static void expect_fault(const struct made *made, int64_t fault, int64_t at)
+static void expect_fault(const struct made *made, int32_t fault, int64_t at)
 {
     struct muslin_cutplan_checked out = checked(made);
     ck_assert_int_eq(out.fault, fault);
@@ -944,6 +945,7 @@ START_TEST(the_most_as_by_trying_all)
     uint64_t random = 20;
     struct made made;
     struct failing_allocator failing;
+    struct msl_told told = msl_told_by(NULL, NULL);
     struct msl_most most;
     for (int32_t round = 0; round < 4000; round++) {
         int64_t worth[SIZES];
@@ -951,7 +953,7 @@ START_TEST(the_most_as_by_trying_all)
         for (int32_t i = 0; i < made.cutting.size_count; i++)
             worth[i] = (int64_t)drawn(&random, 12) - 1;
         failing_start(&failing, 0);
-        ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &failing.allocator));
+        ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &told, &failing.allocator));
         for (int32_t i = 0; i < made.cutting.size_count; i++)
             if (worth[i] < 0)
                 worth[i] = 0;
@@ -974,6 +976,7 @@ START_TEST(the_most_of_stacks)
 {
     struct made made;
     struct failing_allocator failing;
+    struct msl_told told = msl_told_by(NULL, NULL);
     struct msl_most most;
     const int64_t worth[] = { 3, 4, 1, 2, 0 };
     begin(&made);
@@ -987,7 +990,7 @@ START_TEST(the_most_of_stacks)
     add_way(&made, 7, 9, 7);
     made.cutting.stacked = 1;
     failing_start(&failing, 0);
-    ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &failing.allocator));
+    ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &told, &failing.allocator));
     /* 4 wide: 3 and 4 high, worth 7; 3 wide: one of the first size; 2 wide: three, worth 3; 9 = 4 + 3 + 2 or 4 + 4:
      * the second stack of 4 is counted like the first, 14, where 7 + 3 + 3 and 7 + 2 x 3 are less. */
     ck_assert_int_eq(msl_most_of(&most, 0, worth, 0), 14);
@@ -1009,6 +1012,7 @@ START_TEST(the_most_of_many_and_much)
 {
     struct made made;
     struct failing_allocator failing;
+    struct msl_told told = msl_told_by(NULL, NULL);
     struct msl_most most;
     const int64_t much[] = { MSL_WORTH_MAX / 2 };
     const int64_t one[] = { 1 };
@@ -1022,7 +1026,7 @@ START_TEST(the_most_of_many_and_much)
     made.heights[0] = 1;
     made.cutting.height_count = 1;
     failing_start(&failing, 0);
-    ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &failing.allocator));
+    ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &told, &failing.allocator));
     ck_assert_int_eq(msl_most_of(&most, 0, much, 0), MSL_WORTH_MAX);
     ck_assert_int_eq(msl_most_of(&most, 1, one, 0), 2);
     ck_assert_int_eq(msl_most_of(&most, 2, one, 0), 5);
@@ -1065,6 +1069,7 @@ START_TEST(packings_as_by_trying_all)
     int32_t fits = 0;
     struct made made;
     struct failing_allocator failing;
+    struct msl_told told = msl_told_by(NULL, NULL);
     struct msl_most most;
     begin(&made);
     for (int32_t round = 0; round < 6000; round++) {
@@ -1084,7 +1089,7 @@ START_TEST(packings_as_by_trying_all)
             rooms[i] = room;
         made.cutting.one_size = drawn(&random, 4) == 0;
         failing_start(&failing, 0);
-        ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &failing.allocator));
+        ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &told, &failing.allocator));
         const int truth = try_pack(pieces, count, rooms, kinds, strips, 0, 0, 0, made.cutting.one_size);
         ck_assert_int_eq(msl_repack_fails(&most, pieces, count, strips, room), !truth);
         fits += truth;
@@ -1110,8 +1115,9 @@ START_TEST(every_allocation_fails)
             made.cutting.one_size = one_size;
             EVERY_ALLOCATION_FAILS_ONCE(failing)
             {
-                struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
-                const muslin_status status = msl_found_check(&made.cutting, &made.found, MSL_CHECK_STEPS_MAX,
+                struct msl_told told = msl_told_by(NULL, NULL);
+                struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, 0, -1 };
+                const muslin_status status = msl_found_check(&made.cutting, &made.found, MSL_CHECK_STEPS_MAX, &told,
                                                              &failing.allocator, &out);
                 ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
                 ck_assert_int_eq(out.fault == -1, failing.has_failed);
@@ -1128,11 +1134,12 @@ START_TEST(too_much_work)
     void (*const making[])(struct made *) = { make_one_size, make_packed, make_panel };
     for (size_t i = 0; i < sizeof making / sizeof making[0]; i++) {
         int64_t steps = 0;
-        struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, -1 };
+        struct msl_told told = msl_told_by(NULL, NULL);
+        struct muslin_cutplan_checked out = { (uint32_t)sizeof out, 0, -1, -1, -1, -1, 0, -1 };
         making[i](&made);
         for (muslin_status status = MUSLIN_ERR_WORK_LIMIT; status != MUSLIN_OK; steps++) {
             failing_start(&failing, 0);
-            status = msl_found_check(&made.cutting, &made.found, steps, &failing.allocator, &out);
+            status = msl_found_check(&made.cutting, &made.found, steps, &told, &failing.allocator, &out);
             ck_assert(status == MUSLIN_OK || status == MUSLIN_ERR_WORK_LIMIT);
             ck_assert(failing_is_clean(&failing));
         }
@@ -1154,12 +1161,13 @@ static void make_doubles(struct made *made, int32_t sizes, int32_t slit)
 static void expect_too_much(struct made *made, int64_t worth)
 {
     struct failing_allocator failing;
+    struct msl_told told = msl_told_by(NULL, NULL);
     struct msl_most most;
     int64_t worths[SIZES];
     for (int32_t i = 0; i < made->cutting.size_count; i++)
         worths[i] = worth << i;
     failing_start(&failing, 0);
-    ck_ok(msl_most_start(&most, &made->cutting, MSL_CHECK_STEPS_MAX, &failing.allocator));
+    ck_ok(msl_most_start(&most, &made->cutting, MSL_CHECK_STEPS_MAX, &told, &failing.allocator));
     msl_most_of(&most, 0, worths, 0);
     ck_status(most.status, MUSLIN_ERR_WORK_LIMIT);
     msl_most_end(&most);
@@ -1184,11 +1192,12 @@ START_TEST(too_many_pieces_to_pack)
 {
     struct made made;
     struct failing_allocator failing;
+    struct msl_told told = msl_told_by(NULL, NULL);
     struct msl_most most;
     struct msl_repacked pieces[] = { { 1, 0, (int64_t)MSL_SUMS_MAX + 1 } };
     begin(&made);
     failing_start(&failing, 0);
-    ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &failing.allocator));
+    ck_ok(msl_most_start(&most, &made.cutting, MSL_CHECK_STEPS_MAX, &told, &failing.allocator));
     ck_assert_int_eq(msl_repack_fails(&most, pieces, 1, (int64_t)1 << 40, 1), 0);
     ck_status(most.status, MUSLIN_ERR_WORK_LIMIT);
     msl_most_end(&most);
@@ -1200,12 +1209,13 @@ START_TEST(a_packing_without_memory_or_time)
 {
     struct made made;
     struct failing_allocator failing;
+    struct msl_told told = msl_told_by(NULL, NULL);
     struct msl_most most;
     begin(&made);
     for (int32_t round = 0; round < 2; round++) {
         struct msl_repacked pieces[] = { { 3, 0, 2 }, { 5, 0, 1 } };
         failing_start(&failing, round == 0 ? 2 : 0);
-        ck_ok(msl_most_start(&most, &made.cutting, 3, &failing.allocator));
+        ck_ok(msl_most_start(&most, &made.cutting, 3, &told, &failing.allocator));
         ck_assert_int_eq(msl_repack_fails(&most, pieces, 2, 2, 6), 0);
         ck_status(most.status, round == 0 ? MUSLIN_ERR_NO_MEMORY : MUSLIN_ERR_WORK_LIMIT);
         msl_most_end(&most);
@@ -1239,15 +1249,15 @@ START_TEST(a_plan_that_was_made)
     struct muslin_problem problem = PROBLEM;
     failing_start(&failing, 0);
     struct muslin_cutplan *plan = three_squares(&failing.allocator);
-    ck_ok(muslin_cutplan_check(plan, &out, &problem));
+    ck_ok(muslin_cutplan_check(plan, NULL, NULL, &out, &problem));
     ck_assert_int_eq(out.fault, 0);
     ck_assert_int_eq(out.cost, WHOLE_IN(60));
     ck_assert_int_eq(out.least, WHOLE_IN(60));
     ck_assert_int_ge(out.cases, 1);
-    ck_status(muslin_cutplan_check(NULL, &out, &problem), MUSLIN_ERR_NULL);
-    ck_status(muslin_cutplan_check(plan, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_cutplan_check(NULL, NULL, NULL, &out, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_cutplan_check(plan, NULL, NULL, NULL, &problem), MUSLIN_ERR_NULL);
     failing.round = failing.calls + 1;
-    ck_status(muslin_cutplan_check(plan, &out, &problem), MUSLIN_ERR_NO_MEMORY);
+    ck_status(muslin_cutplan_check(plan, NULL, NULL, &out, &problem), MUSLIN_ERR_NO_MEMORY);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ALLOCATOR);
     muslin_cutplan_free(plan);
     ck_assert(failing_is_clean(&failing));

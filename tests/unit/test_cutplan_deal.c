@@ -12,7 +12,7 @@ enum { EVERY = 300 };
 static int dealt(const struct tiny *t, int64_t most_steps, int32_t most_laid, int64_t *cost)
 {
     struct muslin_allocator memory;
-    struct msl_watch watch = { NULL, NULL, 0 };
+    struct msl_watch watch = { NULL, NULL, 0, 0 };
     muslin_allocator_libc(&memory);
     struct msl_workshop *workshop = msl_workshop_open(&t->cutting, &watch, &memory);
     ck_assert_ptr_nonnull(workshop);

@@ -21,7 +21,7 @@ static struct msl_workshop *open_for(const struct tiny *t, const struct msl_watc
 START_TEST(high_pieces_begin_strips_and_lower_ones_fill_them)
 {
     struct tiny t;
-    struct msl_watch watch = { NULL, NULL, 0 };
+    struct msl_watch watch = { NULL, NULL, 0, 0 };
     tiny_start(&t);
     tiny_size(&t, 4, 4, 3, 1);
     tiny_size(&t, 5, 5, 6, 1);
@@ -37,7 +37,7 @@ END_TEST
 START_TEST(a_long_piece_lies_turned)
 {
     struct tiny t;
-    struct msl_watch watch = { NULL, NULL, 0 };
+    struct msl_watch watch = { NULL, NULL, 0, 0 };
     tiny_start(&t);
     tiny_size(&t, 30, 4, 5, 1);
     tiny_bolt(&t, 20);
@@ -52,7 +52,7 @@ END_TEST
 START_TEST(rounding_keeps_to_the_stock)
 {
     struct tiny t;
-    struct msl_watch watch = { NULL, NULL, 0 };
+    struct msl_watch watch = { NULL, NULL, 0, 0 };
     const int32_t sizes[2] = { 0, 1 };
     const int32_t counts[2] = { 1, 1 };
     tiny_start(&t);
@@ -84,7 +84,7 @@ END_TEST
 START_TEST(surplus_is_dropped_where_that_helps)
 {
     struct tiny t;
-    struct msl_watch watch = { NULL, NULL, 0 };
+    struct msl_watch watch = { NULL, NULL, 0, 0 };
     const int32_t sizes[2] = { 0, 1 };
     const int32_t counts[2] = { 1, 1 };
     tiny_start(&t);
@@ -121,7 +121,7 @@ static void two_borders(struct tiny *t, int64_t height)
 
 static int64_t cost_of_first_in(const struct tiny *t, int32_t patterns, int32_t strips, int32_t laid, int64_t steps)
 {
-    struct msl_watch watch = { NULL, NULL, 0 };
+    struct msl_watch watch = { NULL, NULL, 0, 0 };
     struct msl_workshop *workshop = open_for(t, &watch);
     struct msl_making *making = &workshop->whole.making;
     making->pool->most_patterns = patterns;
@@ -160,7 +160,7 @@ END_TEST
 START_TEST(sheets_are_rounded_by_chance)
 {
     struct tiny t;
-    struct msl_watch watch = { NULL, NULL, 100000 };
+    struct msl_watch watch = { NULL, NULL, 100000, 0 };
     const int32_t sizes[1] = { 0 };
     const int32_t counts[1] = { 1 };
     tiny_start(&t);
@@ -228,7 +228,7 @@ static void ck_first_plan(const struct tiny *t, const struct msl_making *making)
 /* Plans filled in plainly from the first, in a pool with so much room. Returns 1 where there is a plan. */
 static int plan_plainly(const struct tiny *t, int32_t patterns, int32_t strips, int32_t laid)
 {
-    struct msl_watch watch = { NULL, NULL, 0 };
+    struct msl_watch watch = { NULL, NULL, 0, 0 };
     struct msl_workshop *workshop = open_for(t, &watch);
     struct msl_making *making = &workshop->whole.making;
     making->pool->most_patterns = patterns;
@@ -291,6 +291,19 @@ START_TEST(long_pieces_lie_turned_plainly)
 }
 END_TEST
 
+/* Eighty sizes, one of each, from the highest: 474 wide in all, so that six strips of 100 hold them, none above 85. */
+START_TEST(many_sizes_are_filled_plainly)
+{
+    struct tiny t;
+    tiny_start(&t);
+    for (int32_t i = 0; i < TINY_SIZES; i++)
+        tiny_size(&t, 3 + i % 7, 5 + TINY_SIZES - i, 1, 0);
+    tiny_heights(&t);
+    tiny_stock(&t, 100, 200, 9, 1);
+    ck_assert_int_eq(plan_plainly(&t, 1000, 10000, 10000), 1);
+}
+END_TEST
+
 /* What lies in panels is not filled in plainly: a plan strip by strip stands. */
 START_TEST(panels_are_not_filled_plainly)
 {
@@ -312,6 +325,7 @@ Suite *cutplan_first_suite(void)
     tcase_add_test(tcase, sheets_are_rounded_by_chance);
     tcase_add_loop_test(tcase, stock_is_filled_plainly_when_there_is_no_time, 0, 60);
     tcase_add_test(tcase, long_pieces_lie_turned_plainly);
+    tcase_add_test(tcase, many_sizes_are_filled_plainly);
     tcase_add_test(tcase, panels_are_not_filled_plainly);
     suite_add_tcase(suite, tcase);
     return suite;

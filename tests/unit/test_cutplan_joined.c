@@ -248,7 +248,8 @@ START_TEST(other_widths_and_failing_memory)
     start_ends(IN(2, 1, 2), WHOLE_IN(10));
     want_joined(WHOLE_IN(79), WHOLE_IN(2), WHOLE_IN(10));
     make_plan(&p);
-    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(41), 2, widths, sizeof widths[0], 2, &count, NULL));
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(41), 2, NULL, NULL, widths, sizeof widths[0], 2, &count,
+                                NULL));
     ck_assert_int_eq(widths[0].cloth_length, p.totals.cloth_length);
     muslin_cutplan_free(p.plan);
     EVERY_ALLOCATION_FAILS_ONCE(failing) {

@@ -55,7 +55,7 @@ START_TEST(the_proof_can_be_read)
     size_t count = 0;
     start_three_squares();
     make_plan(&p);
-    ck_ok(muslin_cutplan_check(p.plan, &checked, NULL));
+    ck_ok(muslin_cutplan_check(p.plan, NULL, NULL, &checked, NULL));
     ck_assert_int_eq(checked.fault, 0);
     ck_ok(muslin_cutplan_cases(p.plan, cases, sizeof cases[0], 1000, &n, NULL));
     ck_assert_int_eq(cases[0].parent, -1);
@@ -80,7 +80,7 @@ START_TEST(the_proof_can_be_read)
             ck_assert_int_eq(worths[count - 1].of_case, (int64_t)i);
     }
     muslin_cutplan_free(p.plan);
-    ck_status(muslin_cutplan_check(NULL, &checked, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_cutplan_check(NULL, NULL, NULL, &checked, NULL), MUSLIN_ERR_NULL);
 }
 END_TEST
 
@@ -96,7 +96,8 @@ START_TEST(the_proof_may_lack_memory)
         ck_ok(plan_with(&p, &failing.allocator, NULL));
         failing.calls = 0;
         failing.round = round;
-        ck_status(muslin_cutplan_check(p.plan, &checked, NULL), failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        ck_status(muslin_cutplan_check(p.plan, NULL, NULL, &checked,
+                                       NULL), failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
         muslin_cutplan_free(p.plan);
         ck_assert(failing_is_clean(&failing));
     }

@@ -459,7 +459,7 @@ static inline void ck_plan(struct planned *p)
 {
     struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
     read_plan(p);
-    ck_ok(muslin_cutplan_check(p->plan, &checked, NULL));
+    ck_ok(muslin_cutplan_check(p->plan, NULL, NULL, &checked, NULL));
     ck_assert_int_eq(checked.fault, 0);
     ck_assert_int_eq(checked.cost, p->totals.cost);
     ck_assert_int_eq(checked.least, p->totals.least);

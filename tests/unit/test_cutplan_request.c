@@ -53,7 +53,7 @@ START_TEST(members_out_of_their_range_are_named)
         SPEC_OUTSIDE(usable_width, 1, MUSLIN_SIZE_MAX, USABLE_WIDTH),
         SPEC_OUTSIDE(end_loss, 0, MUSLIN_SIZE_MAX, END_LOSS),
         SPEC_OUTSIDE(straightening, 0, MUSLIN_SIZE_MAX, STRAIGHTENING),
-        SPEC_OUTSIDE(spare, 0, MUSLIN_COUNT_MAX, SPARE_PIECES),
+        SPEC_OUTSIDE(spare_pieces, 0, MUSLIN_COUNT_MAX, SPARE_PIECES),
         SPEC_OUTSIDE(work_limit, 0, INT64_C(1) << 40, WORK_LIMIT),
         SPEC_OUTSIDE(resquare_every, 0, 0, RESQUARE_EVERY),
         NOT_A_CHOICE(muslin_cutplan_spec, print, MUSLIN_PRINT_STRIPE_ACROSS, MUSLIN_ARG_PRINT_DIRECTION),
@@ -301,12 +301,12 @@ END_TEST
 START_TEST(requests_beyond_all_cloth_are_refused)
 {
     start(&p, MUSLIN_SIZE_MAX);
-    p.spec.spare = MUSLIN_COUNT_MAX;
+    p.spec.spare_pieces = MUSLIN_COUNT_MAX;
     for (int64_t i = 0; i < 3; i++)
         want(&p, 1, MUSLIN_SIZE_MAX - i, MUSLIN_SIZE_MAX);
     ck_said(MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_PIECES, 1, NULL);
     start(&p, 0);
-    p.spec.spare = MUSLIN_COUNT_MAX;
+    p.spec.spare_pieces = MUSLIN_COUNT_MAX;
     have(&p, 1, 10, 10)->cost = MUSLIN_COUNT_MAX;
     want(&p, 1, 1, 1);
     want(&p, 1, 2, 2);
@@ -360,7 +360,7 @@ START_TEST(rows_are_read_without_memory_or_refused)
         ck_ok(plan_with(&p, &failing.allocator, NULL));
         failing.calls = 0;
         failing.round = round;
-        const muslin_status status = muslin_cutplan_widths(p.plan, WHOLE_IN(38), WHOLE_IN(42), 3, widths,
+        const muslin_status status = muslin_cutplan_widths(p.plan, WHOLE_IN(38), WHOLE_IN(42), 3, NULL, NULL, widths,
                                                            sizeof widths[0], 3, &count, NULL);
         ck_assert(status == MUSLIN_OK || (failing.has_failed && status == MUSLIN_ERR_NO_MEMORY));
         muslin_cutplan_free(p.plan);
@@ -399,7 +399,7 @@ ROWS_CALL(strips, plan, rows, row_size, capacity, count,)
 ROWS_CALL(places, plan, rows, row_size, capacity, count,)
 ROWS_CALL(left_overs, plan, 0, rows, row_size, capacity, count,)
 ROWS_CALL(pieces, plan, rows, row_size, capacity, count,)
-ROWS_CALL(widths, plan, WHOLE_IN(40), WHOLE_IN(41), 2, rows, row_size, capacity, count,)
+ROWS_CALL(widths, plan, WHOLE_IN(40), WHOLE_IN(41), 2, NULL, NULL, rows, row_size, capacity, count,)
 ROWS_CALL(sizes, plan, rows, row_size, capacity, count,)
 ROWS_CALL(ways, plan, rows, row_size, capacity, count,)
 ROWS_CALL(cases, plan, rows, row_size, capacity, count,)
@@ -462,7 +462,7 @@ static void ck_widths_said(muslin_len least, muslin_len most, int64_t widths, mu
 {
     struct muslin_problem problem = PROBLEM;
     size_t count = 9;
-    ck_status(muslin_cutplan_widths(p.plan, least, most, widths, NULL, 0, 0, &count, &problem), status);
+    ck_status(muslin_cutplan_widths(p.plan, least, most, widths, NULL, NULL, NULL, 0, 0, &count, &problem), status);
     ck_assert_int_eq(problem.argument, argument);
     ck_assert_uint_eq(count, 9);
 }
@@ -496,7 +496,7 @@ START_TEST(values_of_calls_out_of_their_range_are_named)
     have(&p, 9, WHOLE_IN(20), WHOLE_IN(20));
     make_plan(&p);
     ck_widths_said(5, 6, 2, MUSLIN_ERR_CHOICE, MUSLIN_ARG_STOCK_ROWS);
-    ck_status(muslin_cutplan_widths(p.plan, 5, 6, 2, NULL, 0, 0, &count, &problem), MUSLIN_ERR_CHOICE);
+    ck_status(muslin_cutplan_widths(p.plan, 5, 6, 2, NULL, NULL, NULL, 0, 0, &count, &problem), MUSLIN_ERR_CHOICE);
     ck_assert_str_eq(problem.text, "Number of kinds of stock is 1, but only plans from a bolt have an answer to this.");
     ck_status(muslin_cutplan_narrowest(p.plan, &width, &problem), MUSLIN_ERR_CHOICE);
     ck_assert_int_eq(width, 9);

@@ -51,7 +51,7 @@ static void draw_request(uint64_t *state, int from_stock)
     p.spec.flags = draw_flags(state, from_stock);
     p.spec.end_loss = draw_side(state, 0, 4) + draw_from(state, 0, 1);
     p.spec.straightening = draw_side(state, 0, 4);
-    p.spec.spare = draw_from(state, 0, 2);
+    p.spec.spare_pieces = draw_from(state, 0, 2);
     p.spec.work_limit = 20000;
     p.spec.print = (int32_t)(draw_from(state, 0, 3) == 0 ? MUSLIN_PRINT_ONE_WAY : MUSLIN_PRINT_NONE);
     if (draw_from(state, 0, 2) == 0) {

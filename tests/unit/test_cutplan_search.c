@@ -128,7 +128,7 @@ END_TEST
 START_TEST(every_allocation_may_fail)
 {
     struct tiny t;
-    struct msl_watch watch = { NULL, NULL, 10000 };
+    struct msl_watch watch = { NULL, NULL, 10000, 0 };
     struct failing_allocator failing;
     three_squares(&t);
     EVERY_ALLOCATION_FAILS_ONCE(failing) {
@@ -149,7 +149,7 @@ START_TEST(a_search_takes_16_mebibytes_at_most)
 {
     struct tiny t;
     struct failing_allocator failing;
-    struct msl_watch watch = { NULL, NULL, 10000 };
+    struct msl_watch watch = { NULL, NULL, 10000, 0 };
     tiny_start(&t);
     static struct msl_piece_size sizes[MSL_SIZES_MAX];
     static struct msl_way ways[MSL_WAYS_MAX];
@@ -218,7 +218,7 @@ START_TEST(progress_is_told_and_may_end_it)
     struct muslin_allocator memory;
     struct msl_found found;
     struct told told = { 0, 5, 0, INT64_MAX, 0 };
-    struct msl_watch watch = { tell, &told, 400000000 };
+    struct msl_watch watch = { tell, &told, 400000000, 0 };
     muslin_allocator_libc(&memory);
     throw_of_eight(&t);
     ck_ok(msl_cutplan_search(&t.cutting, &watch, &memory, &found));
@@ -280,7 +280,7 @@ START_TEST(many_sizes_have_a_plan_and_a_plain_bound)
     ck_assert_int_ge(pieces, 2 * (MSL_SIZES_MAX + 1) - 1);
     tiny_free(&found);
     struct failing_allocator failing;
-    struct msl_watch watch = { NULL, NULL, 10000 };
+    struct msl_watch watch = { NULL, NULL, 10000, 0 };
     EVERY_ALLOCATION_FAILS_ONCE(failing) {
         muslin_status status = msl_cutplan_search(&t.cutting, &watch, &failing.allocator, &found);
         ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
@@ -494,7 +494,7 @@ static int32_t *room_of(struct msl_workshop *workshop, int32_t room)
 static void search_in_little_room(const struct tiny *t, int32_t room, int32_t most, int with_brute)
 {
     struct muslin_allocator memory;
-    struct msl_watch watch = { NULL, NULL, 2000000 };
+    struct msl_watch watch = { NULL, NULL, 2000000, 0 };
     struct msl_found found;
     muslin_allocator_libc(&memory);
     struct msl_workshop *workshop = msl_workshop_open(&t->cutting, &watch, &memory);
@@ -568,7 +568,7 @@ START_TEST(repairs_go_on_and_may_be_ended)
     struct tiny t;
     struct muslin_allocator memory;
     int32_t times = 0;
-    struct msl_watch watch = { end_at_once_with_a_bound_of_50, &times, 10000000 };
+    struct msl_watch watch = { end_at_once_with_a_bound_of_50, &times, 10000000, 0 };
     struct msl_found found;
     muslin_allocator_libc(&memory);
     five_strips_all_but_hold(&t);

@@ -47,8 +47,8 @@ END_TEST
 
 START_TEST(statuses_arguments_and_warnings_have_words)
 {
-    /* Example: muslin_status_count() gives MUSLIN_ERR_FOREIGN + 1. */
-    ck_assert_int_eq(muslin_status_count(), MUSLIN_ERR_FOREIGN + 1);
+    /* Example: muslin_status_count() gives MUSLIN_ERR_STOPPED + 1. */
+    ck_assert_int_eq(muslin_status_count(), MUSLIN_ERR_STOPPED + 1);
     /* Example: puts(muslin_status_sentence(MUSLIN_ERR_NULL)). */
     ck_assert_str_ne(muslin_status_sentence(MUSLIN_ERR_NULL), "");
     /* Example: for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_words(i)). */
@@ -204,6 +204,23 @@ START_TEST(a_million_cuts_gain_their_seams)
     ck_assert(!wrong);
     free(cut);
     free(seams);
+}
+END_TEST
+
+START_TEST(lengths_are_scaled_and_snapped_together)
+{
+    /* Example: { 8128, 16256, 24384 } x 3 / 2 are { 12192, 24384, 36576 }. */
+    const muslin_len cut[] = { 8128, 16256, 24384 };
+    struct muslin_rounding_spec rounding = rounded_to(1, MUSLIN_DIRECTION_NEAREST);
+    muslin_len out[3];
+    ck_ok(muslin_length_scale_n(cut, 3, 3, 2, &rounding, out, NULL, NULL));
+    ck_assert(out[0] == 12192 && out[1] == 24384 && out[2] == 36576);
+
+    /* Example: { 7700, 8128, 8600 } to the nearest 1/8 in are 1 in each. */
+    const muslin_len about[] = { 7700, 8128, 8600 }; /* within 1/16 in, 508 ticks */
+    rounding = rounded_to(IN(0, 1, 8), MUSLIN_DIRECTION_NEAREST);
+    ck_ok(muslin_length_snap_n(about, 3, &rounding, out, NULL, NULL));
+    ck_assert(out[0] == 8128 && out[1] == 8128 && out[2] == 8128);
 }
 END_TEST
 
@@ -655,8 +672,8 @@ START_TEST(the_scarcest_print_decides)
     size_t scarcest;
     ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, 0, &sets, &scarcest, NULL));
     ck_assert_int_eq(sets, 5);
-    ck_assert_int_eq(rows[0].left, 0);
-    ck_assert_int_eq(rows[1].left, 1);
+    ck_assert_int_eq(rows[0].left_over, 0);
+    ck_assert_int_eq(rows[1].left_over, 1);
     ck_assert_uint_eq(scarcest, 0);
 }
 END_TEST
@@ -834,7 +851,7 @@ START_TEST(a_bias_length_finds_its_least_square)
     struct muslin_bias made = { .size = sizeof made };
     spec.wanted = WHOLE_IN(55);
     ck_ok(muslin_bias_least_square(&spec, &rounding, &made, NULL));
-    ck_assert_int_eq(made.square, IN(13, 3, 8));
+    ck_assert_int_eq(made.square_cut, IN(13, 3, 8));
 }
 END_TEST
 
@@ -1016,7 +1033,8 @@ Suite *examples_suite(void)
     const TTest *const length[] = { two_lengths_add, two_lengths_subtract, strips_laid_side_by_side_multiply,
                                     a_third_is_rounded_down_to_eighths, a_length_is_scaled_by_a_ratio,
                                     two_lengths_compare, three_borders_sum, lengths_with_counts_sum,
-                                    a_million_cuts_gain_their_seams, a_length_snaps_up_to_an_eighth,
+                                    a_million_cuts_gain_their_seams, lengths_are_scaled_and_snapped_together,
+                                    a_length_snaps_up_to_an_eighth,
                                     the_diagonal_of_a_square_is_rounded_up,
                                     the_side_of_a_square_follows_from_its_diagonal,
                                     an_equilateral_triangle_has_a_height_and_a_side, three_and_four_give_five,

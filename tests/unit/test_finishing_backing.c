@@ -342,8 +342,8 @@ static muslin_len try_narrower(const struct request *r, int32_t layout)
 static struct muslin_backing_spec spec_of(const struct request *r)
 {
     struct muslin_backing_spec spec = no_margins(r->width, r->length, r->usable);
-    spec.seam = r->seam;
-    spec.end_trim = r->trim;
+    spec.allowance = r->seam;
+    spec.end_loss = r->trim;
     spec.repeat = r->repeat;
     spec.step = r->step;
     spec.print = r->print;
@@ -434,7 +434,7 @@ static int request_agrees(const struct request *r)
             return 0;
         if (!trial.possible && !is_all_zero(row))
             return 0;
-        if (trial.possible && !(sizes_agree(row, &trial, r) && cloth_agrees(row, &trial, r)))
+        if (trial.possible && (!sizes_agree(row, &trial, r) || !cloth_agrees(row, &trial, r)))
             return 0;
     }
     return 1;
@@ -570,8 +570,8 @@ END_TEST
 START_TEST(the_most_cloth_there_can_be_is_still_a_right_number)
 {
     struct muslin_backing_spec spec = no_margins(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, 1);
-    spec.seam = 0;
-    spec.end_trim = MUSLIN_SIZE_MAX;
+    spec.allowance = 0;
+    spec.end_loss = MUSLIN_SIZE_MAX;
     spec.repeat = MUSLIN_SIZE_MAX - 1;
     spec.step = MUSLIN_SIZE_MAX;
     struct muslin_backing row = laid(&spec, MUSLIN_BACKING_LAYOUT_SEAMS_ALONG);
@@ -643,9 +643,9 @@ START_TEST(both_calls_refuse_what_lies_outside_their_ranges)
         SIZES_BAD(muslin_backing_spec, fabric_width, MUSLIN_ARG_FABRIC_WIDTH),
         REFUSAL(muslin_backing_spec, selvage, WHOLE_IN(21), MUSLIN_ERR_RANGE, MUSLIN_ARG_SELVAGE),
         SIZES_BAD(muslin_backing_spec, selvage, MUSLIN_ARG_SELVAGE),
-        REFUSAL(muslin_backing_spec, seam, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        REFUSAL(muslin_backing_spec, seam, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        SIZES_BAD(muslin_backing_spec, end_trim, MUSLIN_ARG_END_TRIM),
+        REFUSAL(muslin_backing_spec, allowance, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
+        REFUSAL(muslin_backing_spec, allowance, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
+        SIZES_BAD(muslin_backing_spec, end_loss, MUSLIN_ARG_END_TRIM),
         SIZES_BAD(muslin_backing_spec, repeat, MUSLIN_ARG_REPEAT),
         REFUSAL(muslin_backing_spec, step, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_STEP),
         SIZES_BAD(muslin_backing_spec, step, MUSLIN_ARG_STEP),
@@ -753,17 +753,17 @@ static int panels_add_up(const struct muslin_backing_spec *spec, const struct mu
     for (size_t i = 0; i < count; i++) {
         const struct muslin_panel *piece = &pieces[i];
         int insert = piece->role == MUSLIN_PANEL_ROLE_INSERT;
-        across += (insert ? piece->cut_length : piece->cut_width) - (i > 0 ? 2 * spec->seam : 0);
+        across += (insert ? piece->cut_length : piece->cut_width) - (i > 0 ? 2 * spec->allowance : 0);
         sides += piece->role == MUSLIN_PANEL_ROLE_SIDE ? piece->cut_width : 0;
         halves += piece->role == MUSLIN_PANEL_ROLE_HALF ? piece->cut_width : 0;
         sewn += piece->count;
         seams += 1 + (piece->count - 1);
         if (piece->position != (int32_t)i + 1 || piece->cut_width > u || piece->size != sizeof pieces[0])
             return 0;
-        muslin_len run = piece->count * piece->cut_width - (piece->count - 1) * 2 * spec->seam;
+        muslin_len run = piece->count * piece->cut_width - (piece->count - 1) * 2 * spec->allowance;
         if (insert ? run < row->panel_length : piece->cut_length != row->panel_length || piece->count != 1)
             return 0;
-        if (insert && piece->count > 1 && run - piece->cut_width + 2 * spec->seam >= row->panel_length)
+        if (insert && piece->count > 1 && run - piece->cut_width + 2 * spec->allowance >= row->panel_length)
             return 0;
         if ((piece->role == MUSLIN_PANEL_ROLE_WHOLE || piece->role == MUSLIN_PANEL_ROLE_CENTRE) &&
             piece->cut_width != u)

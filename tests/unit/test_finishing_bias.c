@@ -66,7 +66,7 @@ START_TEST(an_eighteen_inch_square_gives_four_rounds)
     ck_assert_int_eq(bias.rounds, 4);
     ck_assert_int_eq(bias.joins, 3);
     ck_assert_int_eq(bias.length, 810378);
-    ck_assert_int_eq(bias.square, 0);
+    ck_assert_int_eq(bias.square_cut, 0);
     ck_assert_int_eq(bias.area_rule, 0);
     ck_assert_int_eq(bias.spare, 0);
     spec.flags = MUSLIN_BIAS_BLUNT_ENDS;
@@ -258,7 +258,7 @@ START_TEST(squares_printed_too_small_are_corrected)
     for (size_t i = 0; i < COUNT_OF(rows); i++) {
         struct muslin_bias_spec spec = cloth(0, 0, rows[i].strip, MUSLIN_QUARTER_INCH);
         spec.wanted = rows[i].wanted;
-        ck_assert_int_eq(least_for(&spec, IN(0, 1, 8)).square, rows[i].least);
+        ck_assert_int_eq(least_for(&spec, IN(0, 1, 8)).square_cut, rows[i].least);
         spec.width = rows[i].printed;
         spec.length = rows[i].printed;
         ck_assert_int_lt(tube_of(&spec).length, rows[i].wanted);
@@ -279,7 +279,7 @@ START_TEST(squares_printed_large_enough_are_not_below_the_least)
     for (size_t i = 0; i < COUNT_OF(rows); i++) {
         struct muslin_bias_spec spec = cloth(0, 0, rows[i].strip, MUSLIN_QUARTER_INCH);
         spec.wanted = rows[i].wanted;
-        ck_assert_int_le(least_for(&spec, IN(0, 1, 8)).square, rows[i].printed);
+        ck_assert_int_le(least_for(&spec, IN(0, 1, 8)).square_cut, rows[i].printed);
     }
 }
 END_TEST
@@ -303,7 +303,7 @@ START_TEST(the_least_square_is_the_first_that_a_walk_over_the_grid_finds)
             length = tube_by_trying(side, side, spec.strip_cut, spec.allowance, spec.flags != 0, &rounds);
         }
         struct muslin_bias bias = least_for(&spec, grid);
-        wrong += bias.square != side || bias.rounds != rounds || bias.joins != rounds - 1;
+        wrong += bias.square_cut != side || bias.rounds != rounds || bias.joins != rounds - 1;
         wrong += bias.length != length || bias.spare != length - spec.wanted;
     }
     ck_assert_int_eq(wrong, 0);
@@ -352,7 +352,7 @@ START_TEST(least_square_does_not_read_the_cloth)
     struct muslin_bias_spec spec = fat_square;
     spec.width = -1;
     spec.length = INT64_MAX;
-    ck_assert_int_eq(least_for(&spec, IN(0, 1, 8)).square, IN(13, 3, 8));
+    ck_assert_int_eq(least_for(&spec, IN(0, 1, 8)).square_cut, IN(13, 3, 8));
 }
 END_TEST
 
@@ -362,7 +362,7 @@ static muslin_status least_fails(const struct muslin_bias_spec *spec, const stru
     struct muslin_bias bias = { .size = (uint32_t)sizeof bias };
     muslin_status status = muslin_bias_least_square(spec, rounding, &bias, problem);
     ck_assert_int_eq(bias.length, 0);
-    ck_assert_int_eq(bias.square, 0);
+    ck_assert_int_eq(bias.square_cut, 0);
     return status;
 }
 
@@ -406,7 +406,7 @@ START_TEST(no_square_in_range_is_out_of_range_and_says_what_the_largest_gives)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_BIAS_LENGTH);
     ck_assert_int_eq(problem.limit, 981629337);
     spec.wanted = 981629337;
-    ck_assert_int_eq(least_for(&spec, 1).square, MUSLIN_SIZE_MAX);
+    ck_assert_int_eq(least_for(&spec, 1).square_cut, MUSLIN_SIZE_MAX);
 }
 END_TEST
 
@@ -421,8 +421,8 @@ END_TEST
 
 START_TEST(one_step_of_the_grid_can_be_enough)
 {
-    ck_assert_int_eq(least_for(&fat_square, IN(13, 3, 8)).square, IN(13, 3, 8));
-    ck_assert_int_eq(least_for(&fat_square, IN(13, 3, 8) - 1016).square, 2 * (IN(13, 3, 8) - 1016));
+    ck_assert_int_eq(least_for(&fat_square, IN(13, 3, 8)).square_cut, IN(13, 3, 8));
+    ck_assert_int_eq(least_for(&fat_square, IN(13, 3, 8) - 1016).square_cut, 2 * (IN(13, 3, 8) - 1016));
 }
 END_TEST
 
@@ -432,8 +432,8 @@ START_TEST(the_longest_strip_still_has_its_square)
     spec.wanted = MUSLIN_SIZE_MAX;
     struct muslin_bias bias = least_for(&spec, 1);
     ck_assert_int_ge(bias.length, MUSLIN_SIZE_MAX);
-    spec.width = bias.square - 1;
-    spec.length = bias.square - 1;
+    spec.width = bias.square_cut - 1;
+    spec.length = bias.square_cut - 1;
     ck_assert_int_lt(tube_of(&spec).length, MUSLIN_SIZE_MAX);
 }
 END_TEST
@@ -456,7 +456,7 @@ START_TEST(an_eighteen_inch_square_gives_ten_separate_strips)
     ck_assert_int_eq(bias.rounds, 10);
     ck_assert_int_eq(bias.joins, 9);
     ck_assert_int_eq(bias.length, 1001324);
-    ck_assert_int_eq(bias.square, 0);
+    ck_assert_int_eq(bias.square_cut, 0);
     spec.flags = MUSLIN_BIAS_BLUNT_ENDS;
     ck_assert_int_eq(strips_of(&spec).length, 981004);
     spec.length = 0;

@@ -45,7 +45,7 @@ START_TEST(the_printed_table_six_times_the_width_and_an_ease_leaves_half_the_eas
     const muslin_len ease[] = { IN(0, 3, 8), IN(0, 1, 4) };
     for (size_t i = 0; i < 2; i++) {
         struct muslin_binding_width_spec spec = quarter_inch_all_round;
-        spec.seam = finished[i];
+        spec.allowance = finished[i];
         spec.front = finished[i];
         spec.back = finished[i];
         spec.thickness = ease[i] / 2;
@@ -91,7 +91,7 @@ START_TEST(the_back_of_every_small_cut_width_is_what_trying_finds)
         for (muslin_len s = 0; s <= 6; s++)
             for (muslin_len t = 0; t <= 3; t++) {
                 struct muslin_binding_width_spec spec = quarter_inch_all_round;
-                spec.seam = s;
+                spec.allowance = s;
                 spec.front = 5;
                 spec.thickness = t;
                 spec.binding_cut = cut;
@@ -152,7 +152,7 @@ END_TEST
 START_TEST(the_widest_of_everything_adds_up)
 {
     struct muslin_binding_width_spec spec = quarter_inch_all_round;
-    spec.seam = MUSLIN_SIZE_MAX / 8;
+    spec.allowance = MUSLIN_SIZE_MAX / 8;
     spec.front = MUSLIN_SIZE_MAX;
     spec.thickness = MUSLIN_SIZE_MAX;
     spec.back = MUSLIN_SIZE_MAX;
@@ -183,8 +183,8 @@ START_TEST(measure_refuses_what_lies_outside_its_ranges)
         REFUSAL(muslin_binding_width_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         REFUSAL(muslin_binding_width_spec, fold, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_FOLD),
         REFUSAL(muslin_binding_width_spec, fold, 3, MUSLIN_ERR_CHOICE, MUSLIN_ARG_FOLD),
-        REFUSAL(muslin_binding_width_spec, seam, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        REFUSAL(muslin_binding_width_spec, seam, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
+        REFUSAL(muslin_binding_width_spec, allowance, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
+        REFUSAL(muslin_binding_width_spec, allowance, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
         SIZES_BAD(muslin_binding_width_spec, front, MUSLIN_ARG_BINDING_FRONT),
         SIZES_BAD(muslin_binding_width_spec, thickness, MUSLIN_ARG_THICKNESS),
         SIZES_BAD(muslin_binding_width_spec, back, MUSLIN_ARG_BINDING_BACK),

@@ -326,11 +326,14 @@ START_TEST(longer_rows_keep_their_stride)
 END_TEST
 
 INIT_CALL(fit_rescale)
+ROW_INIT_CALL(fit_rescale_row)
 
 START_TEST(initial_values_are_those_of_the_macro)
 {
     const struct muslin_fit_rescale_spec initial = MUSLIN_FIT_RESCALE_SPEC_INIT;
     ck_init_rules(init_fit_rescale, &initial, (uint32_t)sizeof initial);
+    const struct muslin_fit_rescale_row row = MUSLIN_FIT_RESCALE_ROW_INIT;
+    ck_init_rules(init_fit_rescale_row, &row, (uint32_t)sizeof row);
 }
 END_TEST
 

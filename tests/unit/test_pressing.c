@@ -421,7 +421,7 @@ START_TEST(nine_patches_are_all_pressed_alike_and_every_other_one_is_turned)
     ck_assert_int_eq(seams[6].node, row);
     ck_assert_int_eq(seams[6].other, MUSLIN_OTHER_WAY_PRESSED);
     ck_assert_int_eq(seams[6].other_way, 1);
-    ck_assert_int_eq(totals_of(plan).turned, 4);
+    ck_assert_int_eq(totals_of(plan).copies_turned, 4);
     ck_assert_int_eq(totals_of(plan).other_way, 5);
     free(seams);
     struct muslin_pressing_child *children = children_of(plan, &n);
@@ -480,9 +480,9 @@ START_TEST(prints_and_labels_forbid_to_turn_what_looks_otherwise)
                     of_print(prints[i], flags, MUSLIN_SEAM_PRESS_TO_LAST, turned);
                 ck_assert_int_eq(is_free.exceptions, 0);
                 ck_assert_int_eq(is_free.other_way, 1);
-                ck_assert_int_eq(is_free.turned, may);
+                ck_assert_int_eq(is_free.copies_turned, may);
                 ck_assert_int_eq(asked.exceptions, may ? 0 : 2);
-                ck_assert_int_eq(asked.turned, may);
+                ck_assert_int_eq(asked.copies_turned, may);
                 ck_assert_int_eq(asked.proven, 1);
             }
 }
@@ -507,7 +507,7 @@ static int64_t turned_of_edges(muslin_len first, muslin_len second)
     const struct muslin_pressing_total totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
     ck_assert_int_eq(totals.other_way, 1);
     end_sewing(&s);
-    return totals.turned;
+    return totals.copies_turned;
 }
 
 START_TEST(edges_that_are_turned_have_the_same_allowances)
@@ -581,7 +581,7 @@ START_TEST(a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is)
         ck_assert_int_eq(totals.exceptions, 1);
         ck_assert_int_eq(totals.least, work > 0);
         ck_assert_int_eq(totals.proven, work > 0);
-        ck_assert_int_eq(totals.turned, 0);
+        ck_assert_int_eq(totals.copies_turned, 0);
         muslin_pressing_free(plan);
     }
     muslin_solution_free(solution);
@@ -612,7 +612,7 @@ START_TEST(blocks_that_are_asked_for_are_turned_one_by_one)
     ck_assert_int_eq(totals.meetings, 4 * 4 + 2 * 2 + 4 + 1);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.proven, 1);
-    ck_assert_int_eq(totals.turned, 2);
+    ck_assert_int_eq(totals.copies_turned, 2);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -636,7 +636,7 @@ START_TEST(open_seams_are_told_when_they_are_turned)
     ck_assert_int_eq(totals.meetings, 2);
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.other_way, 1);
-    ck_assert_int_eq(totals.turned, 1);
+    ck_assert_int_eq(totals.copies_turned, 1);
     size_t n;
     struct muslin_pressing_seam *seams = seams_of(plan, &n);
     ck_assert_uint_eq(n, 5);
@@ -675,7 +675,7 @@ START_TEST(what_is_inside_must_look_the_same_as_well)
     struct muslin_pressing *plan = pressed(solution);
     size_t n;
     struct muslin_pressing_child *children = children_of(plan, &n);
-    ck_assert_int_eq(totals_of(plan).turned, 1);
+    ck_assert_int_eq(totals_of(plan).copies_turned, 1);
     ck_assert_int_eq(children[n - 1].child, block);
     ck_assert_int_eq(children[n - 1].turn, 2);
     free(children);
@@ -706,7 +706,7 @@ START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
     const struct muslin_pressing_total totals = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.other_way, 2);
-    ck_assert_int_eq(totals.turned, 0);
+    ck_assert_int_eq(totals.copies_turned, 0);
     const muslin_len corner = 700;
     muslin_id ball = 0;
     spec.kind = MUSLIN_UNIT_SNOWBALL;
@@ -718,7 +718,7 @@ START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
     const struct muslin_pressing_total balls = totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, both, 2));
     ck_assert_int_eq(balls.exceptions, 0);
     ck_assert_int_eq(balls.other_way, 2);
-    ck_assert_int_eq(balls.turned, 1); /* the ball, in the block that is pressed the other way */
+    ck_assert_int_eq(balls.copies_turned, 1); /* the ball, in the block that is pressed the other way */
     end_sewing(&s);
 }
 END_TEST
@@ -1294,7 +1294,7 @@ START_TEST(edges_of_too_many_pieces_are_refused)
     struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
     struct muslin_pressing *plan = NULL;
     struct muslin_problem problem = PROBLEM;
-    ck_status(muslin_pressing_create(solution, &spec, &plan, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_status(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, &problem), MUSLIN_ERR_WORK_LIMIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
     ck_assert_int_eq(problem.limit, 67108864);
     ck_assert_int_gt(problem.value, problem.limit);
@@ -1312,7 +1312,7 @@ static struct muslin_solution *ruled_solution;
 static muslin_status create_and_total(const void *spec, void *out, struct muslin_problem *problem)
 {
     struct muslin_pressing *plan = NULL;
-    muslin_status status = muslin_pressing_create(ruled_solution, spec, &plan, problem);
+    muslin_status status = muslin_pressing_create(ruled_solution, spec, NULL, NULL, NULL, &plan, problem);
     if (status == MUSLIN_OK)
         status = muslin_pressing_totals(plan, out, problem);
     muslin_pressing_free(plan);
@@ -1340,8 +1340,8 @@ START_TEST(specs_and_outputs_keep_the_rules_of_structs)
     };
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
     struct muslin_pressing *plan = NULL;
-    ck_status(muslin_pressing_create(NULL, &initial, &plan, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_pressing_create(ruled_solution, &initial, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_pressing_create(NULL, &initial, NULL, NULL, NULL, &plan, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_pressing_create(ruled_solution, &initial, NULL, NULL, NULL, NULL, NULL), MUSLIN_ERR_NULL);
     ck_assert_ptr_null(plan);
     muslin_solution_free(ruled_solution);
     end_sewing(&nine.s);
@@ -1394,7 +1394,7 @@ static void ck_allocations(struct sewn *s, muslin_id root, int64_t work)
         struct muslin_pressing *plan = NULL;
         spec.work_limit = work;
         fail_at(s, round);
-        status = muslin_pressing_create(solution, &spec, &plan, NULL);
+        status = muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, NULL);
         ck_status(status, s->memory.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
         ck_assert(status == MUSLIN_OK || plan == NULL);
         muslin_pressing_free(plan);
@@ -1404,6 +1404,68 @@ static void ck_allocations(struct sewn *s, muslin_id root, int64_t work)
     fail_at(s, 0);
     muslin_solution_free(solution);
 }
+
+static int32_t end_it(void *context, int64_t work, int64_t best, int64_t bound)
+{
+    int64_t *calls = context;
+    ck_assert_int_ge(work, 0);
+    ck_assert_int_le(bound, best);
+    return ++*calls > 0;
+}
+
+/* Told from below zero it goes on for so many calls. What it is ended with is a plan, and without an end nothing
+ * changes. */
+static void ck_progress(const struct muslin_solution *solution, struct failing_allocator *own)
+{
+    struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
+    struct muslin_pressing *plan = NULL;
+    spec.work_limit = 2000000;
+    struct muslin_pressing *whole = pressed(solution);
+    const struct muslin_pressing_total best = totals_of(whole);
+    for (int64_t more = 0; more < 3; more++) {
+        int64_t calls = -more;
+        ck_ok(muslin_pressing_create(solution, &spec, &own->allocator, end_it, &calls, &plan, NULL));
+        const struct muslin_pressing_total totals = totals_of(plan);
+        ck_assert_int_le(calls, 1);
+        ck_assert_int_gt(calls, -more);
+        ck_assert_int_ge(totals.exceptions, best.least);
+        ck_assert_int_le(totals.exceptions, totals.alternating);
+        ck_assert_int_eq(totals.alternating, best.alternating);
+        ck_assert(calls > 0 || memcmp(&totals, &best, sizeof best) == 0);
+        muslin_pressing_free(plan);
+        ck_assert(failing_is_clean(own));
+    }
+    muslin_pressing_free(whole);
+}
+
+START_TEST(progress_ends_the_search_with_a_plan)
+{
+    struct nine nine;
+    struct failing_allocator own;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    const muslin_id roots[] = { two_held_blocks(&nine), thrown(&nine.s, 6, 11), thrown(&nine.s, 4, 3),
+                                repeat_of(nine.s.quilt, nine.block, 3, 3) };
+    for (size_t i = 0; i < sizeof roots / sizeof roots[0]; i++) {
+        struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+        struct muslin_solution *solution = NULL;
+        const size_t blocks = nine.s.memory.blocks;
+        failing_start(&own, 0);
+        ck_ok(muslin_solution_create(nine.s.quilt, roots[i], &spec, NULL, 0, 0, &own.allocator, &solution, NULL));
+        ck_assert_uint_gt(own.blocks, 0);
+        ck_assert_uint_eq(nine.s.memory.blocks, blocks);
+        muslin_solution_free(solution);
+        ck_assert(failing_is_clean(&own));
+        solution = solved(nine.s.quilt, roots[i]);
+        ck_progress(solution, &own);
+        own.allocator.free = NULL;
+        struct muslin_pressing_spec press = MUSLIN_PRESSING_SPEC_INIT;
+        struct muslin_pressing *plan = NULL;
+        ck_status(muslin_pressing_create(solution, &press, &own.allocator, NULL, NULL, &plan, NULL), MUSLIN_ERR_NULL);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&nine.s);
+}
+END_TEST
 
 START_TEST(a_failed_allocation_leaves_nothing_behind)
 {
@@ -1478,7 +1540,7 @@ START_TEST(units_can_be_held_to_their_recipes)
         const muslin_id two[] = { unit, turn_of(s.quilt, unit, 1) };
         struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
         pressing.units = 1;
-        ck_ok(muslin_pressing_create(solution, &pressing, &plan, NULL));
+        ck_ok(muslin_pressing_create(solution, &pressing, NULL, NULL, NULL, &plan, NULL));
         ck_ok(muslin_pressing_seams(plan, rows, sizeof rows[0], COUNT_OF(rows), &count, NULL));
         for (size_t k = 0; k + 1 < count; k++) { /* the last is the join's */
             ck_assert_int_eq(rows[k].node, unit);
@@ -1517,7 +1579,7 @@ START_TEST(a_goose_is_pressed_outwards)
         ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &unit, NULL));
         struct muslin_solution *solution = solved(s.quilt, unit);
         pressing.units = 1;
-        ck_ok(muslin_pressing_create(solution, &pressing, &plan, NULL));
+        ck_ok(muslin_pressing_create(solution, &pressing, NULL, NULL, NULL, &plan, NULL));
         ck_ok(muslin_pressing_seams(plan, rows, sizeof rows[0], 2, &count, NULL));
         ck_assert_uint_eq(count, i == 0 ? 2 : 1);
         for (size_t k = 0; k < count; k++) {
@@ -1573,6 +1635,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, edges_of_too_many_pieces_are_refused);
     tcase_add_test(tests, specs_and_outputs_keep_the_rules_of_structs);
     tcase_add_test(tests, rows_are_asked_for_and_filled);
+    tcase_add_test(tests, progress_ends_the_search_with_a_plan);
     tcase_add_test(tests, a_failed_allocation_leaves_nothing_behind);
     tcase_add_test(tests, units_can_be_held_to_their_recipes);
     tcase_add_test(tests, a_goose_is_pressed_outwards);

@@ -13,7 +13,7 @@ static inline struct muslin_pressing *pressed_with(const struct muslin_solution 
     struct muslin_pressing *plan = NULL;
     spec.work_limit = work_limit;
     spec.prefer = prefer;
-    ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
+    ck_ok(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, NULL));
     return plan;
 }
 

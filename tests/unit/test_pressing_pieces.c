@@ -18,7 +18,7 @@ static void ck_seams(struct sewn *s, muslin_id node, const struct seam_wanted *w
     struct muslin_pressing *plan = NULL;
     struct muslin_pressing_seam rows[32];
     size_t count = 0;
-    ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
+    ck_ok(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, NULL));
     ck_ok(muslin_pressing_seams(plan, rows, sizeof rows[0], COUNT_OF(rows), &count, NULL));
     ck_assert_uint_eq(count, n);
     for (size_t i = 0; i < n; i++) {
@@ -151,7 +151,7 @@ START_TEST(the_seam_through_the_middle_is_the_one_that_is_told)
         struct muslin_pressing_seam rows[32];
         size_t count = 0;
         int found = 0;
-        ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
+        ck_ok(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, NULL));
         ck_ok(muslin_pressing_seams(plan, rows, sizeof rows[0], COUNT_OF(rows), &count, NULL));
         for (size_t k = 0; k < count; k++)
             if (rows[k].from_x == lines[i].from_x && rows[k].from_y == lines[i].from_y) {

@@ -1,6 +1,8 @@
 /* test_quilt.c - a quilt, its ids, fabrics and measures; patches, joins, turns, trims, grids.
  *
  * SPDX-License-Identifier: MIT */
+#include <stdio.h>
+
 #include "test_quilt.h"
 
 /* ---- creation --------------------------------------------------------------------------------------------------- */
@@ -119,6 +121,7 @@ START_TEST(specs_begin_as_stated)
     struct muslin_quilt_spec spec;
     ck_ok(muslin_quilt_spec_init(&spec, sizeof spec));
     ck_assert_int_eq(spec.allowance, MUSLIN_QUARTER_INCH);
+    ck_assert_int_eq(spec.tag, 1);
 }
 END_TEST
 
@@ -178,6 +181,10 @@ START_TEST(ids_of_another_quilt_are_foreign)
         ck_assert_int_eq(problem.at, i);
         *measures[i] = was;
     }
+    patch.width = 0;
+    ck_status(muslin_quilt_patch(s.quilt, &patch, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_str_eq(problem.text, "Measure is missing, but one is needed here.");
+    patch.width = s.two;
     ck_status(muslin_quilt_patch(s.quilt, NULL, &out, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_turn(s.quilt, theirs, 1, &out, &problem), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);
@@ -199,6 +206,7 @@ START_TEST(a_tag_of_its_own_tells_quilts_apart)
     struct muslin_quilt *one = NULL;
     struct muslin_quilt *two = NULL;
     failing_start(&memory, 0);
+    spec.tag = 0;
     ck_ok(muslin_quilt_create(&spec, &memory.allocator, &one, NULL));
     ck_ok(muslin_quilt_create(&spec, &memory.allocator, &two, NULL));
     muslin_id first = fabric_of(one, "blue");
@@ -279,6 +287,7 @@ START_TEST(fabrics_and_measures_have_their_ranges)
     spec.darkness = 100;
     ck_status(muslin_quilt_fabric(s.quilt, &spec, name, 201, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NAME);
+    ck_assert_str_eq(problem.text, "Name is 201 bytes, but must be at most 200.");
     ck_status(muslin_quilt_fabric(s.quilt, &spec, NULL, 1, &out, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_fabric(s.quilt, &spec, "x", 1, NULL, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_fabric(s.quilt, NULL, "x", 1, &out, NULL), MUSLIN_ERR_NULL);
@@ -833,10 +842,16 @@ START_TEST(a_failure_half_way_leaves_the_tree_as_it_was)
     size_t round = 1;
     for (;; round++) {
         fail_at(&s, round);
-        muslin_status status = muslin_quilt_repeat(s.quilt, patch, 60, 60, turns, 9, 3, 3, &out, NULL);
+        struct muslin_problem problem = PROBLEM;
+        char wanted[200];
+        muslin_status status = muslin_quilt_repeat(s.quilt, patch, 60, 60, turns, 9, 3, 3, &out, &problem);
         if (status == MUSLIN_OK)
             break;
         ck_status(status, MUSLIN_ERR_NO_MEMORY);
+        ck_assert_int_gt(problem.value, 0);
+        snprintf(wanted, sizeof wanted, "%lld bytes were asked for. %s", (long long)problem.value,
+                 muslin_status_sentence(MUSLIN_ERR_NO_MEMORY));
+        ck_assert_str_eq(problem.text, wanted);
         ck_assert_int_eq(out, 0);
         ck_same_parts(s.quilt, &before);
     }

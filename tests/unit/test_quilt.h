@@ -102,7 +102,7 @@ static inline struct muslin_solution *solved(struct muslin_quilt *quilt, muslin_
 {
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
-    ck_ok(muslin_solution_create(quilt, root, &spec, NULL, 0, 0, &solution, NULL));
+    ck_ok(muslin_solution_create(quilt, root, &spec, NULL, 0, 0, NULL, &solution, NULL));
     return solution;
 }
 

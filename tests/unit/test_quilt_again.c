@@ -180,8 +180,8 @@ static void draw_sashed(struct drawn *d)
     spec.columns = spec.rows = 2;
     spec.sash = measure(d);
     spec.sash_fabric = fabric(d);
-    spec.cornerstone = draw_from(&d->state, 0, 1) ? fabric(d) : 0;
-    spec.frame = (int32_t)draw_from(&d->state, 0, 1);
+    spec.flags = (uint32_t)draw_from(&d->state, 0, 3);
+    spec.cornerstone = (spec.flags & MUSLIN_QUILT_SASHED_CORNERSTONES) != 0 ? fabric(d) : 0;
     ck_ok(muslin_quilt_sashed(d->quilt, &spec, blocks, 4, &id, NULL));
 }
 
@@ -545,7 +545,7 @@ static struct muslin_solution *try_to_solve(const struct muslin_quilt *quilt, in
     const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_quilt_id(quilt, MUSLIN_SORT_NODE, number, root, NULL));
-    muslin_status status = muslin_solution_create(quilt, *root, &spec, NULL, 0, 0, &solution, problem);
+    muslin_status status = muslin_solution_create(quilt, *root, &spec, NULL, 0, 0, NULL, &solution, problem);
     ck_assert_int_eq(status, problem->status);
     return solution;
 }

@@ -4,6 +4,8 @@
 #include "refusals.h"
 #include "test_quilt.h"
 
+enum { BOTH = MUSLIN_QUILT_SASHED_FRAME | MUSLIN_QUILT_SASHED_CORNERSTONES };
+
 INIT_CALL(quilt_pinwheel)
 INIT_CALL(quilt_set_in)
 INIT_CALL(quilt_log)
@@ -60,7 +62,7 @@ static void begin_work(void)
         w->logs[i].width = w->s.two;
     }
     w->surround = (struct muslin_quilt_surround_spec){ sizeof w->surround, 0, n, n, n, n, n, n, n, n, n };
-    w->sashed = (struct muslin_quilt_sashed_spec){ sizeof w->sashed, 0, 3, 2, w->s.two, w->s.white, w->s.blue, 1, 0 };
+    w->sashed = (struct muslin_quilt_sashed_spec){ sizeof w->sashed, BOTH, 3, 2, w->s.two, w->s.white, w->s.blue };
 }
 
 static void end_work(void)
@@ -155,9 +157,10 @@ START_TEST(requests_are_structs_with_their_rules)
             ck_made_refused(&made[i], &spec, MUSLIN_ERR_STRUCT_SIZE, argument, is_row);
         }
         spec.head[0] = made[i].spec_size;
-        spec.head[1] = 1;
+        const uint32_t flags = spec.head[1];
+        spec.head[1] = flags | 4; /* known to none */
         ck_made_refused(&made[i], &spec, MUSLIN_ERR_FLAGS, argument, is_row);
-        spec.head[1] = 0;
+        spec.head[1] = flags;
         if (!is_row) {
             spec.head[0] += SPARE;
             spec.bytes[made[i].spec_size] = 1;
@@ -275,13 +278,10 @@ START_TEST(choices_and_counts_have_their_ranges)
     spec.rows = 3;
     ck_made_refused(&sashed, &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_CHILDREN, 0);
     spec.rows = 2;
-    spec.frame = 2;
-    ck_made_refused(&sashed, &spec, MUSLIN_ERR_CHOICE, MUSLIN_ARG_FRAME, 0);
-    spec.frame = -1;
-    ck_made_refused(&sashed, &spec, MUSLIN_ERR_CHOICE, MUSLIN_ARG_FRAME, 0);
-    spec.frame = 0;
-    spec.pad = 1;
-    ck_made_refused(&sashed, &spec, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC, 0);
+    spec.flags = BOTH + 1;
+    ck_made_refused(&sashed, &spec, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC, 0);
+    spec.flags = MUSLIN_QUILT_SASHED_FRAME; /* a fabric for cornerstones, and none of them */
+    ck_made_refused(&sashed, &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC, 1);
     end_work();
 }
 END_TEST
@@ -489,7 +489,7 @@ START_TEST(sashes_and_cornerstones_lie_between_blocks)
                                  a,      by_b,    corner, under_a, corner, under_b, corner };
     ck_ok(muslin_quilt_grid(q, 5, 5, framed, 25, &by_hand, NULL));
     ck_assert_int_eq(sashed_of(&spec, blocks), by_hand);
-    spec.frame = 0;
+    spec.flags = MUSLIN_QUILT_SASHED_CORNERSTONES;
     const muslin_id plain[] = { a, by_a, b, under_a, corner, under_b, b, by_b, a };
     ck_ok(muslin_quilt_grid(q, 3, 3, plain, 9, &by_hand, NULL));
     ck_assert_int_eq(sashed_of(&spec, blocks), by_hand);
@@ -508,6 +508,7 @@ START_TEST(without_cornerstones_sashes_run_through)
     const muslin_id blocks[] = { a, b, b, a };
     struct muslin_quilt_sashed_spec spec = at_work.sashed;
     spec.columns = 2;
+    spec.flags = MUSLIN_QUILT_SASHED_FRAME;
     spec.cornerstone = 0;
     muslin_id by_a = patch_of(q, white, two, extent_of(q, a, MUSLIN_AXIS_DOWN));
     muslin_id by_b = patch_of(q, white, two, extent_of(q, b, MUSLIN_AXIS_DOWN));
@@ -519,7 +520,7 @@ START_TEST(without_cornerstones_sashes_run_through)
     muslin_id long_lower = patch_of(q, white, extent_of(q, lower, MUSLIN_AXIS_ACROSS), two);
     const muslin_id all[] = { long_upper, upper, long_upper, lower, long_lower };
     ck_assert_int_eq(sashed_of(&spec, blocks), join_of(q, MUSLIN_AXIS_DOWN, all, 5));
-    spec.frame = 0;
+    spec.flags = 0;
     upper = join_of(q, MUSLIN_AXIS_ACROSS, first + 1, 3);
     lower = join_of(q, MUSLIN_AXIS_ACROSS, second + 1, 3);
     const muslin_id inner[] = { upper, patch_of(q, white, extent_of(q, upper, MUSLIN_AXIS_ACROSS), two), lower };
@@ -537,7 +538,7 @@ START_TEST(one_block_or_one_line_of_them)
     const muslin_id a = at_work.square;
     struct muslin_quilt_sashed_spec spec = at_work.sashed;
     spec.columns = spec.rows = 1;
-    spec.frame = 0;
+    spec.flags = MUSLIN_QUILT_SASHED_CORNERSTONES;
     ck_assert_int_eq(sashed_of(&spec, &a), a);
     const muslin_id b = at_work.strip;
     const muslin_id pair[] = { a, b };
@@ -551,14 +552,22 @@ START_TEST(one_block_or_one_line_of_them)
     const muslin_id down[] = { a, level, b };
     ck_assert_int_eq(sashed_of(&spec, pair), join_of(q, MUSLIN_AXIS_DOWN, down, 3));
     spec.cornerstone = 0;
+    spec.flags = 0;
     ck_assert_int_eq(sashed_of(&spec, pair), join_of(q, MUSLIN_AXIS_DOWN, down, 3));
     /* a picture frame of sashes with corner squares round one block */
     spec.cornerstone = at_work.s.blue;
-    spec.rows = spec.frame = 1;
+    spec.rows = 1;
+    spec.flags = BOTH;
     muslin_id corner = patch_of(q, at_work.s.blue, two, two);
     const muslin_id nine[] = { corner, level, corner, upright, a, upright, corner, level, corner };
     muslin_id by_hand = 0;
     ck_ok(muslin_quilt_grid(q, 3, 3, nine, 9, &by_hand, NULL));
+    ck_assert_int_eq(sashed_of(&spec, &a), by_hand);
+    /* without a fabric of their own, corner squares are as the sashes */
+    spec.cornerstone = 0;
+    corner = patch_of(q, white, two, two);
+    const muslin_id alike[] = { corner, level, corner, upright, a, upright, corner, level, corner };
+    ck_ok(muslin_quilt_grid(q, 3, 3, alike, 9, &by_hand, NULL));
     ck_assert_int_eq(sashed_of(&spec, &a), by_hand);
     end_work();
 }

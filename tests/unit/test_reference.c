@@ -5,7 +5,7 @@
 
 #include "struct_rules.h"
 
-/* The last table published in 0.1. */
+/* The last table published in 1.0. */
 enum { LAST_TABLE = MUSLIN_TABLE_BATTING_OTHER };
 
 static int64_t rows_in(int32_t table)
@@ -254,7 +254,7 @@ END_TEST
 
 START_TEST(an_index_keeps_its_meaning)
 {
-    /* rows published in 0.1; a later version adds behind them */
+    /* rows published in 1.0; a later version adds behind them */
     ck_assert_int_eq(index_of(MUSLIN_TABLE_BATTING, "craft"), 0);
     ck_assert_int_eq(index_of(MUSLIN_TABLE_BATTING, "queen"), 5);
     ck_assert_int_eq(index_of(MUSLIN_TABLE_BATTING, "king"), 6);

@@ -6,11 +6,16 @@
 enum { ROUNDS = 8 };
 
 INIT_CALL(medallion)
+ROW_INIT_CALL(medallion_row)
 
 START_TEST(init_call_gives_the_macros_bytes)
 {
     const struct muslin_medallion_spec spec = MUSLIN_MEDALLION_SPEC_INIT;
     ck_init_rules(init_medallion, &spec, sizeof spec);
+    const struct muslin_medallion_row row = MUSLIN_MEDALLION_ROW_INIT;
+    ck_init_rules(init_medallion_row, &row, sizeof row);
+    ck_assert_int_eq(row.kind, MUSLIN_ROUND_PLAIN);
+    ck_assert_int_eq(row.corner, MUSLIN_ROUND_CORNER_SQUARES);
 }
 END_TEST
 

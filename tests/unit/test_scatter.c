@@ -53,8 +53,8 @@ static muslin_status scatter_with(struct layout *l, const int64_t *prints, size_
     spec.seed = seed;
     spec.work_limit = work_limit;
     l->result.size = (uint32_t)sizeof l->result;
-    return muslin_scatter_prints(&spec, &memory, prints, kinds, l->touches, sizeof l->touches[0], l->n, given, l->out,
-                                 &l->result, NULL);
+    return muslin_scatter_prints(&spec, prints, kinds, l->touches, sizeof l->touches[0], l->n, given, &memory, NULL,
+                                 NULL, l->out, &l->result, NULL);
 }
 
 /* The answer keeps to the prints there are, and says rightly what touches. */
@@ -386,8 +386,8 @@ START_TEST(few_places_come_out_as_well_as_any_arrangement)
         spec.places = a.places;
         spec.seed = i;
         spec.work_limit = 200000;
-        ck_ok(muslin_scatter_prints(&spec, &memory, a.stock, a.kinds, a.touches, sizeof a.touches[0], a.n, a.given,
-                                    out, &result, NULL));
+        ck_ok(muslin_scatter_prints(&spec, a.stock, a.kinds, a.touches, sizeof a.touches[0], a.n, a.given, &memory,
+                                    NULL, NULL, out, &result, NULL));
         ck_assert(is_allowed(&a, out));
         ck_assert_int_eq(result.touching, weight_of(&a, out));
         ck_assert_int_le(result.least, least);
@@ -414,6 +414,53 @@ START_TEST(a_seed_gives_one_answer_and_another_seed_another)
     ck_assert_int_eq(memcmp(&l.result, &again.result, sizeof l.result), 0);
     ck_ok(scatter_with(&again, prints, 4, NULL, INT64_MAX, 100000));
     ck_assert_int_ne(memcmp(l.out, again.out, sizeof l.out), 0);
+}
+END_TEST
+
+struct listener {
+    int64_t calls;
+    int64_t most; /* calls, then it ends */
+    int64_t work; /* told last */
+    int64_t best;
+};
+
+static int32_t listen(void *context, int64_t work, int64_t best, int64_t bound)
+{
+    struct listener *listener = context;
+    ck_assert(listener->calls == 0 ? work == 0 : work > listener->work && best <= listener->best);
+    ck_assert_int_le(bound, best);
+    listener->work = work;
+    listener->best = best;
+    return ++listener->calls == listener->most;
+}
+
+/* Places that touch at random, of three prints: nothing is proved, so that only an end ends it. Ended at once it is
+ * what no work gives; ended later, what so much work gives. */
+START_TEST(ended_by_progress_it_is_as_if_the_work_were_up)
+{
+    static struct layout l;
+    static struct layout again;
+    const int64_t prints[] = { 30, 30, 30 };
+    struct muslin_allocator memory = usual_memory();
+    lay_grid(&l, 10, 9);
+    for (int64_t place = 0; place < 90; place++)
+        touch(&l, place, (place * 7 + 13) % 90 == place ? (place + 2) % 90 : (place * 7 + 13) % 90);
+    again = l;
+    for (int64_t most = 1; most <= 3; most++) {
+        struct listener listener = { 0, most, 0, 0 };
+        struct muslin_scatter_spec spec = MUSLIN_SCATTER_SPEC_INIT;
+        spec.places = l.places;
+        spec.work_limit = INT64_C(1) << 40;
+        l.result.size = (uint32_t)sizeof l.result;
+        ck_ok(muslin_scatter_prints(&spec, prints, 3, l.touches, sizeof l.touches[0], l.n, NULL, &memory, listen,
+                                    &listener, l.out, &l.result, NULL));
+        ck_assert_int_eq(listener.calls, most);
+        ck_assert_int_ge(l.result.work, listener.work);
+        ck_assert_int_le(l.result.touching, listener.best);
+        ck_ok(scatter_with(&again, prints, 3, NULL, 1, listener.work));
+        ck_assert_mem_eq(l.out, again.out, sizeof l.out);
+        ck_assert_int_eq(l.result.touching, again.result.touching);
+    }
 }
 END_TEST
 
@@ -486,7 +533,8 @@ static muslin_status ruled_prints(const void *spec, void *out, struct muslin_pro
     struct muslin_allocator memory = usual_memory();
     int64_t places[4];
     touches[0].second = 1;
-    return muslin_scatter_prints(spec, &memory, prints, 2, touches, sizeof touches[0], 1, NULL, places, out, problem);
+    return muslin_scatter_prints(spec, prints, 2, touches, sizeof touches[0], 1, NULL, &memory, NULL, NULL, places, out,
+                                 problem);
 }
 
 static struct muslin_scatter_spec four_places(void)
@@ -561,8 +609,8 @@ static void start_call(struct call *c)
 static muslin_status called(struct call *c)
 {
     struct muslin_scattered result = { .size = (uint32_t)sizeof result, .touching = 77 };
-    muslin_status status = muslin_scatter_prints(&c->spec, c->allocator, c->prints, c->kinds, c->touches,
-                                                 c->touch_size, c->n, c->given, c->out, &result, &c->problem);
+    muslin_status status = muslin_scatter_prints(&c->spec, c->prints, c->kinds, c->touches, c->touch_size, c->n,
+                                                 c->given, c->allocator, NULL, NULL, c->out, &result, &c->problem);
     ck_assert_int_eq(result.touching == 77, status != MUSLIN_OK);
     ck_assert_int_eq(c->places[0] == 77, status != MUSLIN_OK);
     return status;
@@ -594,7 +642,7 @@ START_TEST(pointers_that_are_missing_are_named)
     ck_call(&c, MUSLIN_ERR_NULL, MUSLIN_ARG_ROWS, 0);
     c.n = 0;
     c.given = NULL;
-    ck_status(muslin_scatter_prints(&c.spec, c.allocator, c.prints, c.kinds, NULL, 0, 0, NULL, NULL,
+    ck_status(muslin_scatter_prints(&c.spec, c.prints, c.kinds, NULL, 0, 0, NULL, c.allocator, NULL, NULL, NULL,
                                     &(struct muslin_scattered){ .size = sizeof(struct muslin_scattered) }, NULL),
               MUSLIN_ERR_NULL);
     c.problem.argument = 0;
@@ -724,6 +772,7 @@ static void add_layouts(Suite *suite)
     tcase_add_test(layouts, a_place_among_given_ones_of_every_print_touches_the_lighter);
     tcase_add_test(layouts, few_places_come_out_as_well_as_any_arrangement);
     tcase_add_test(layouts, a_seed_gives_one_answer_and_another_seed_another);
+    tcase_add_test(layouts, ended_by_progress_it_is_as_if_the_work_were_up);
     tcase_add_test(layouts, the_search_ends_at_its_limit);
     tcase_add_test(layouts, a_place_among_many_prints_looks_at_some_of_them);
     tcase_add_test(layouts, spare_prints_may_stay_over);

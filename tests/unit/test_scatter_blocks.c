@@ -36,8 +36,8 @@ static void add_block(struct laying *l, int64_t count, uint32_t turns, const int
 static muslin_status lay_with(struct laying *l, const struct muslin_allocator *memory, struct muslin_problem *problem)
 {
     size_t count = 77;
-    muslin_status status = muslin_scatter_blocks(&l->spec, memory, l->blocks, sizeof l->blocks[0], l->n, l->rows,
-                                                 sizeof l->rows[0], LINE, &count, &l->result, problem);
+    muslin_status status = muslin_scatter_blocks(&l->spec, l->blocks, sizeof l->blocks[0], l->n, memory, NULL, NULL,
+                                                 l->rows, sizeof l->rows[0], LINE, &count, &l->result, problem);
     ck_assert(status != MUSLIN_OK || count == (size_t)(l->spec.columns * l->spec.rows));
     return status;
 }
@@ -255,8 +255,8 @@ static muslin_status ruled_blocks(const void *spec, void *out, struct muslin_pro
     struct muslin_placed_block rows[4];
     size_t count = 0;
     blocks[0].count = MUSLIN_COUNT_MAX;
-    return muslin_scatter_blocks(spec, &memory, blocks, sizeof blocks[0], 1, rows, sizeof rows[0], 4, &count, out,
-                                 problem);
+    return muslin_scatter_blocks(spec, blocks, sizeof blocks[0], 1, &memory, NULL, NULL, rows, sizeof rows[0], 4,
+                                 &count, out, problem);
 }
 
 START_TEST(blocks_follow_the_rules_of_structs)
@@ -329,8 +329,8 @@ START_TEST(too_few_blocks_are_not_enough)
     ck_assert(problem.argument == MUSLIN_ARG_PLACES && problem.value == 9 && problem.limit == 8);
     ck_status(lay_with(&l, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ALLOCATOR);
-    ck_status(muslin_scatter_blocks(&l.spec, &memory, NULL, sizeof l.blocks[0], 2, l.rows, sizeof l.rows[0], LINE,
-                                    &(size_t){ 0 }, &l.result, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_scatter_blocks(&l.spec, NULL, sizeof l.blocks[0], 2, &memory, NULL, NULL, l.rows, sizeof l.rows[0],
+                                    LINE, &(size_t){ 0 }, &l.result, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
 }
 END_TEST
@@ -341,11 +341,11 @@ START_TEST(placed_blocks_are_asked_for_and_filled)
     struct muslin_allocator memory = usual_memory();
     size_t count = 77;
     l.result.touching = 77;
-    ck_ok(muslin_scatter_blocks(&l.spec, &memory, l.blocks, sizeof l.blocks[0], l.n, NULL, 0, 0, &count, &l.result,
-                                NULL));
+    ck_ok(muslin_scatter_blocks(&l.spec, l.blocks, sizeof l.blocks[0], l.n, &memory, NULL, NULL, NULL, 0, 0, &count,
+                                &l.result, NULL));
     ck_assert(count == 9 && l.result.touching == 77);
-    ck_status(muslin_scatter_blocks(&l.spec, &memory, l.blocks, sizeof l.blocks[0], l.n, l.rows, sizeof l.rows[0], 8,
-                                    &count, &l.result, NULL), MUSLIN_ERR_BUFFER);
+    ck_status(muslin_scatter_blocks(&l.spec, l.blocks, sizeof l.blocks[0], l.n, &memory, NULL, NULL, l.rows,
+                                    sizeof l.rows[0], 8, &count, &l.result, NULL), MUSLIN_ERR_BUFFER);
     ck_assert(count == 9 && l.result.touching == 77 && l.rows[0].size == 0);
 }
 END_TEST

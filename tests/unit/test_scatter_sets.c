@@ -30,7 +30,7 @@ static struct deal deal_of(int64_t sets, int64_t strips, size_t kinds, int64_t e
 
 static muslin_status deal_with(struct deal *d, const struct muslin_allocator *memory, struct muslin_problem *problem)
 {
-    return muslin_scatter_sets(&d->spec, memory, d->prints, d->kinds, d->sets, d->strips, d->out, &d->result, problem);
+    return muslin_scatter_sets(&d->spec, d->prints, d->kinds, d->sets, d->strips, memory, d->out, &d->result, problem);
 }
 
 /* Every pair in a set counts once, neighbours once more. */
@@ -221,7 +221,7 @@ static muslin_status ruled_sets(const void *spec, void *out, struct muslin_probl
     static const int64_t prints[] = { 3, 3 };
     struct muslin_allocator memory = usual_memory();
     int64_t strips[6];
-    return muslin_scatter_sets(spec, &memory, prints, 2, 2, 3, strips, out, problem);
+    return muslin_scatter_sets(spec, prints, 2, 2, 3, &memory, strips, out, problem);
 }
 
 START_TEST(sets_follow_the_rules_of_structs)
@@ -272,7 +272,7 @@ START_TEST(sets_out_of_their_range_are_named)
     ck_deal(&d, MUSLIN_ERR_NOT_ENOUGH, MUSLIN_ARG_PLACES, 0);
     ck_status(deal_with(&d, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ALLOCATOR);
-    ck_status(muslin_scatter_sets(&d.spec, &memory, d.prints, 2, 2, 3, NULL, &d.result, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_scatter_sets(&d.spec, d.prints, 2, 2, 3, &memory, NULL, &d.result, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
 }
 END_TEST

@@ -180,8 +180,8 @@ START_TEST(places_of_a_top_are_scattered)
     int64_t out[9];
     ck_ok(find(solution, s.blue, TOUCH_ROOM, &found));
     spec.places = found.places;
-    ck_ok(muslin_scatter_prints(&spec, &memory, prints, 2, found.rows, sizeof found.rows[0], found.count, NULL, out,
-                                &result, NULL));
+    ck_ok(muslin_scatter_prints(&spec, prints, 2, found.rows, sizeof found.rows[0], found.count, NULL, &memory, NULL,
+                                NULL, out, &result, NULL));
     ck_assert_int_eq(result.touching, 0);
     muslin_solution_free(solution);
     end_sewing(&s);

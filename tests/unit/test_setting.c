@@ -29,7 +29,7 @@ START_TEST(nine_blocks_of_twelve_inches_finish_at_thirty_six)
     spec.turning = MUSLIN_TURNING_QUARTER_ALTERNATE;
     struct muslin_setting top = set_straight(&spec);
     ck_assert_int_eq(top.blocks, 9);
-    ck_assert_int_eq(top.turned, 4);
+    ck_assert_int_eq(top.blocks_turned, 4);
     ck_assert_int_eq(top.finished_width, WHOLE_IN(36));
     ck_assert_int_eq(top.finished_length, WHOLE_IN(36));
     ck_assert_int_eq(top.unfinished_width, IN(36, 1, 2));
@@ -45,7 +45,7 @@ START_TEST(a_rail_fence_of_forty_two_blocks_finishes_at_sixty_by_seventy)
     const struct muslin_setting_spec spec = blocks_of(WHOLE_IN(10), WHOLE_IN(10), 6, 7);
     struct muslin_setting top = set_straight(&spec);
     ck_assert_int_eq(top.blocks, 42);
-    ck_assert_int_eq(top.turned, 0);
+    ck_assert_int_eq(top.blocks_turned, 0);
     ck_assert_int_eq(top.finished_width, WHOLE_IN(60));
     ck_assert_int_eq(top.finished_length, WHOLE_IN(70));
 }
@@ -75,7 +75,7 @@ static int agrees_with_layout(const struct muslin_setting_spec *spec)
             turned += is_turned(spec, column, row);
             seams += column > 0;
         }
-    return top.blocks == spec->rows * spec->columns && top.turned == turned && top.block_seams == seams &&
+    return top.blocks == spec->rows * spec->columns && top.blocks_turned == turned && top.block_seams == seams &&
            top.row_seams == spec->rows - 1 && top.unfinished_width == width && top.unfinished_length == length &&
            top.finished_width == width - seam && top.finished_length == length - seam;
 }
@@ -187,7 +187,7 @@ START_TEST(only_square_blocks_are_turned_a_quarter)
     ck_assert_int_eq(problem.value, WHOLE_IN(12));
     ck_assert_int_eq(problem.limit, WHOLE_IN(12) + 1);
     spec.turning = MUSLIN_TURNING_HALF_ALTERNATE;
-    ck_assert_int_eq(set_straight(&spec).turned, 0);
+    ck_assert_int_eq(set_straight(&spec).blocks_turned, 0);
 }
 END_TEST
 
@@ -196,11 +196,11 @@ START_TEST(a_block_within_the_tolerance_either_way_is_square_enough)
 {
     struct muslin_setting_spec spec = blocks_of(WHOLE_IN(12), WHOLE_IN(12) + 127, 2, 2);
     spec.turning = MUSLIN_TURNING_QUARTER_ALTERNATE;
-    ck_assert_int_eq(set_straight(&spec).turned, 2);
+    ck_assert_int_eq(set_straight(&spec).blocks_turned, 2);
     spec.block_height++;
     failing(&straight, &spec, MUSLIN_ERR_NOT_SQUARE);
     spec.block_height = WHOLE_IN(12) - 127;
-    ck_assert_int_eq(set_straight(&spec).turned, 2);
+    ck_assert_int_eq(set_straight(&spec).blocks_turned, 2);
     spec.block_height--;
     failing(&straight, &spec, MUSLIN_ERR_NOT_SQUARE);
     spec.square_tolerance = -1;

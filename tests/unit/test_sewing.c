@@ -66,7 +66,7 @@ static struct muslin_solution *solved_tops(struct muslin_quilt *quilt, muslin_id
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     spec.tops = tops;
-    ck_ok(muslin_solution_create(quilt, root, &spec, NULL, 0, 0, &solution, NULL));
+    ck_ok(muslin_solution_create(quilt, root, &spec, NULL, 0, 0, NULL, &solution, NULL));
     return solution;
 }
 
@@ -150,7 +150,7 @@ START_TEST(nine_patches_piece_by_piece)
     struct muslin_solution *solution = NULL;
     begin_nine_patch(&nine);
     spec.strip_piecing = MUSLIN_STRIP_PIECING_NEVER;
-    ck_ok(muslin_solution_create(nine.s.quilt, nine.block, &spec, NULL, 0, 0, &solution, NULL));
+    ck_ok(muslin_solution_create(nine.s.quilt, nine.block, &spec, NULL, 0, 0, NULL, &solution, NULL));
     struct steps steps = steps_of(solution);
     ck_assert_uint_eq(steps.count, 3);
     ck_step(&steps.rows[0], MUSLIN_SEWING_JOIN, nine.outer, 2, 3, 2);
@@ -304,7 +304,7 @@ START_TEST(a_pinwheel)
         sizeof unequal, 0, arms[0], arms[1], arms[2], arms[3], arms[4]
     };
     ck_ok(muslin_quilt_pinwheel(s.quilt, &unequal, &node, NULL));
-    ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, NULL, &solution, NULL));
     steps = steps_of(solution);
     ck_sewn(&steps.rows[0], 1000, 600 + 1000 + 700 + 900, 800, 1300);
     muslin_solution_free(solution);
@@ -312,12 +312,12 @@ START_TEST(a_pinwheel)
     struct muslin_quilt_pinwheel_spec wrong = unequal;
     wrong.top = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 500), fixed_of(s.quilt, 400));
     ck_ok(muslin_quilt_pinwheel(s.quilt, &wrong, &node, NULL));
-    ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, NULL, &solution, NULL));
     ck_assert_int_eq(steps_of(solution).rows[0].sewn, 600 + 1000 + 700 + 900);
     muslin_solution_free(solution);
     wrong.top = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 700), fixed_of(s.quilt, 400));
     ck_ok(muslin_quilt_pinwheel(s.quilt, &wrong, &node, NULL));
-    ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, NULL, &solution, NULL));
     ck_assert_int_eq(steps_of(solution).rows[0].sewn, 700 + 1000 + 700 + 900);
     muslin_solution_free(solution);
     end_sewing(&s);
@@ -370,7 +370,7 @@ START_TEST(mitres_of_unequal_strips)
         spec.top_width = fixed_of(s.quilt, cases[i][1]);
         spec.right_fabric = spec.top_fabric = s.white;
         ck_ok(muslin_quilt_set_in(s.quilt, &spec, &node, NULL));
-        ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, &solution, NULL));
+        ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, NULL, &solution, NULL));
         ck_assert_int_eq(steps_of(solution).rows[0].sewn, 200 + 100 + cases[i][2]);
         muslin_solution_free(solution);
     }
@@ -393,7 +393,7 @@ START_TEST(a_trimmed_row)
     struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     solve.strip_piecing = MUSLIN_STRIP_PIECING_NEVER;
-    ck_ok(muslin_solution_create(s.quilt, top, &solve, NULL, 0, 0, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, top, &solve, NULL, 0, 0, NULL, &solution, NULL));
     struct steps steps = steps_of(solution);
     ck_assert_uint_eq(steps.count, 3);
     ck_step(&steps.rows[0], MUSLIN_SEWING_JOIN, row, 4, 3, 2);
@@ -423,7 +423,7 @@ START_TEST(mirrored_nodes_take_no_step_of_their_own)
     struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
     solve.strip_piecing = MUSLIN_STRIP_PIECING_NEVER;
-    ck_ok(muslin_solution_create(quilt, top, &solve, NULL, 0, 0, &solution, NULL));
+    ck_ok(muslin_solution_create(quilt, top, &solve, NULL, 0, 0, NULL, &solution, NULL));
     struct steps steps = steps_of(solution);
     ck_assert_uint_eq(steps.count, 5);
     ck_step(&steps.rows[2], MUSLIN_SEWING_JOIN, nine.block, 2, 3, 2);
@@ -543,12 +543,12 @@ START_TEST(seams_longer_than_any_length_are_told)
     ck_ok(muslin_quilt_seam(s.quilt, &raw.id, NULL, NULL));
     muslin_id blue = zigzag_of(&s, s.blue, MUSLIN_SIZE_MAX);
     spec.tops = INT64_C(1) << 28;
-    ck_ok(muslin_solution_create(s.quilt, blue, &spec, &raw, sizeof raw, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, blue, &spec, &raw, sizeof raw, 1, NULL, &solution, NULL));
     ck_ok(muslin_sewing_totals(solution, 0, 0, &totals, NULL));
     ck_assert_int_gt(totals.sewn, MUSLIN_LENGTH_MAX / 16 * 14);
     muslin_solution_free(solution);
     spec.tops *= 2;
-    ck_ok(muslin_solution_create(s.quilt, blue, &spec, &raw, sizeof raw, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, blue, &spec, &raw, sizeof raw, 1, NULL, &solution, NULL));
     ck_status(muslin_sewing_totals(solution, 0, 0, &totals, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
     ck_assert_int_eq(problem.at, 0);
@@ -558,11 +558,11 @@ START_TEST(seams_longer_than_any_length_are_told)
     spec.tops -= 1;
     const muslin_id half[] = { zigzag_of(&s, s.blue, MUSLIN_SIZE_MAX / 2),
                                zigzag_of(&s, s.white, MUSLIN_SIZE_MAX / 2) };
-    ck_ok(muslin_solution_create(s.quilt, half[0], &spec, &raw, sizeof raw, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, half[0], &spec, &raw, sizeof raw, 1, NULL, &solution, NULL));
     ck_ok(muslin_sewing_totals(solution, 0, 0, &totals, NULL));
     muslin_solution_free(solution);
     muslin_id pair = join_of(s.quilt, MUSLIN_AXIS_ACROSS, half, 2);
-    ck_ok(muslin_solution_create(s.quilt, pair, &spec, &raw, sizeof raw, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, pair, &spec, &raw, sizeof raw, 1, NULL, &solution, NULL));
     ck_status(muslin_sewing_totals(solution, 0, 0, &totals, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.at, 1);
     muslin_solution_free(solution);
@@ -688,7 +688,7 @@ START_TEST(every_allocation_may_fail)
     size_t round = 1;
     for (;; round++) {
         fail_at(&s, round);
-        muslin_status status = muslin_solution_create(s.quilt, top, &spec, NULL, 0, 0, &solution, NULL);
+        muslin_status status = muslin_solution_create(s.quilt, top, &spec, NULL, 0, 0, NULL, &solution, NULL);
         if (status == MUSLIN_OK)
             break;
         ck_status(status, MUSLIN_ERR_NO_MEMORY);

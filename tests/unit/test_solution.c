@@ -74,7 +74,7 @@ START_TEST(a_patch_is_cut_with_its_allowances)
     struct muslin_solution_value_spec value = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
     value.id = take_up;
     value.value = 101; /* half a take-up for each edge that is sewn: 101 across, 50 1/2, up, down */
-    ck_ok(muslin_solution_create(s.quilt, odd, &solve, &value, sizeof value, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, odd, &solve, &value, sizeof value, 1, NULL, &solution, NULL));
     size = size_of(solution, odd);
     ck_assert_int_eq(size.unfinished_width, IN(2, 3, 4) + 101);
     ck_assert_int_eq(size.unfinished_height, WHOLE_IN(3) + 51);
@@ -98,7 +98,7 @@ START_TEST(copies_are_counted_as_they_lie)
 {
     struct rail rail;
     begin_rail(&rail);
-    /* Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0, &solution, NULL). */
+    /* Example: muslin_solution_create(quilt, top, &spec, NULL, 0, 0, NULL, &solution, NULL). */
     muslin_id top = chessboard(&rail, 3, 3);
     struct muslin_solution *solution = solved(rail.s.quilt, top);
     struct muslin_node_size size = size_of(solution, rail.block);
@@ -242,7 +242,7 @@ START_TEST(other_values_make_another_size_of_the_design)
     ck_ok(muslin_quilt_seam(rail.s.quilt, &values[2].id, NULL, NULL));
     values[2].value = IN(0, 1, 2);
     spec.tops = 2;
-    ck_ok(muslin_solution_create(rail.s.quilt, whole, &spec, values, sizeof values[0], 3, &solution, NULL));
+    ck_ok(muslin_solution_create(rail.s.quilt, whole, &spec, values, sizeof values[0], 3, NULL, &solution, NULL));
     /* blocks of 4 1/2 in: 18 in wide, 22 1/2 + 2 in high */
     ck_assert_int_eq(size_of(solution, whole).finished_width, WHOLE_IN(18));
     ck_assert_int_eq(size_of(solution, whole).finished_height, IN(24, 1, 2));
@@ -278,7 +278,8 @@ static muslin_status solve_with(const struct muslin_quilt *quilt, muslin_id root
     struct muslin_solution *solution = NULL;
     given.id = id;
     given.value = value;
-    muslin_status status = muslin_solution_create(quilt, root, &spec, &given, sizeof given, 1, &solution, problem);
+    muslin_status status = muslin_solution_create(quilt, root, &spec, &given, sizeof given, 1, NULL, &solution,
+                                                  problem);
     ck_assert(status == MUSLIN_OK || solution == NULL);
     muslin_solution_free(solution);
     return status;
@@ -348,7 +349,7 @@ static void ck_solve_range(const struct rail *rail, const struct muslin_solution
 {
     struct muslin_solution *solution = NULL;
     struct muslin_problem problem = PROBLEM;
-    ck_status(muslin_solution_create(rail->s.quilt, rail->block, spec, NULL, 0, 0, &solution, &problem), status);
+    ck_status(muslin_solution_create(rail->s.quilt, rail->block, spec, NULL, 0, 0, NULL, &solution, &problem), status);
     ck_assert_int_eq(problem.argument, argument);
     ck_assert_ptr_null(solution);
 }
@@ -370,28 +371,32 @@ START_TEST(solving_has_its_ranges)
     WRONG(grid_tolerance, 1016, RANGE, TOLERANCE);
     WRONG(half_addition, -1, RANGE, HALF_ADDITION);
     WRONG(quarter_addition, -1, RANGE, QUARTER_ADDITION);
-    WRONG(trim, -1, RANGE, TRIM);
+    WRONG(trim_room, -1, RANGE, TRIM);
     WRONG(end_trim, -1, RANGE, END_TRIM);
     WRONG(resquare_loss, -1, RANGE, RESQUARE_LOSS);
     WRONG(resquare_every, -1, RANGE, RESQUARE_EVERY);
     WRONG(fold_clear, -1, RANGE, FOLD_CLEAR);
+    WRONG(fold_clear, 1, RANGE, FOLD_CLEAR); /* cut from one end */
     WRONG(policy, 0, CHOICE, POLICY);
     WRONG(tip, 3, CHOICE, TIP);
     WRONG(direction, 4, CHOICE, DIRECTION);
     WRONG(strip_piecing, MUSLIN_STRIP_PIECING_ALWAYS, CHOICE, STRIP_PIECING);
 #undef WRONG
     struct muslin_solution *solution = NULL;
-    ck_status(muslin_solution_create(NULL, rail.block, &usual, NULL, 0, 0, &solution, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_solution_create(rail.s.quilt, rail.block, NULL, NULL, 0, 0, &solution, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, NULL, 0, 1, &solution, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, NULL, 0, 0, NULL, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_solution_create(rail.s.quilt, rail.s.two, &usual, NULL, 0, 0, &solution, NULL),
+    ck_status(muslin_solution_create(NULL, rail.block, &usual, NULL, 0, 0, NULL, &solution, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_solution_create(rail.s.quilt, rail.block, NULL, NULL, 0, 0, NULL, &solution,
+                                     NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, NULL, 0, 1, NULL, &solution,
+                                     NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, NULL, 0, 0, NULL, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_solution_create(rail.s.quilt, rail.s.two, &usual, NULL, 0, 0, NULL, &solution, NULL),
               MUSLIN_ERR_FOREIGN);
     struct muslin_solution_value_spec value = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
-    ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, &value, sizeof value - 1, 1, &solution, NULL),
+    ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, &value, sizeof value - 1, 1, NULL, &solution,
+                                     NULL),
               MUSLIN_ERR_STRUCT_SIZE);
     value.size = 4;
-    ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, &value, sizeof value, 1, &solution, NULL),
+    ck_status(muslin_solution_create(rail.s.quilt, rail.block, &usual, &value, sizeof value, 1, NULL, &solution, NULL),
               MUSLIN_ERR_STRUCT_SIZE);
     muslin_solution_free(NULL);
     end_sewing(&rail.s);
@@ -438,7 +443,7 @@ START_TEST(every_allocation_may_fail)
     size_t round = 1;
     for (;; round++) {
         fail_at(&rail.s, round);
-        muslin_status status = muslin_solution_create(rail.s.quilt, top, &spec, NULL, 0, 0, &solution, NULL);
+        muslin_status status = muslin_solution_create(rail.s.quilt, top, &spec, NULL, 0, 0, NULL, &solution, NULL);
         if (status == MUSLIN_OK)
             break;
         ck_status(status, MUSLIN_ERR_NO_MEMORY);

@@ -17,7 +17,7 @@ static struct muslin_solution *solved_as(struct muslin_quilt *quilt, muslin_id r
                                          const struct muslin_solution_spec *spec)
 {
     struct muslin_solution *solution = NULL;
-    ck_ok(muslin_solution_create(quilt, root, spec, NULL, 0, 0, &solution, NULL));
+    ck_ok(muslin_solution_create(quilt, root, spec, NULL, 0, 0, NULL, &solution, NULL));
     return solution;
 }
 
@@ -286,7 +286,7 @@ START_TEST(the_whole_at_a_glance)
     ck_assert_int_eq(totals.different_nodes, 5);
     ck_assert_int_eq(totals.finished_area, 2 * WHOLE_IN(36) * WHOLE_IN(36));
     ck_assert_int_eq(totals.patch_area, totals.finished_area);
-    ck_assert_int_eq(totals.area_bound, 0);
+    ck_assert_int_eq(totals.area_error, 0);
     ck_assert_int_eq(totals.misfits, 0);
     ck_assert_int_eq(totals.eased, 0);
     ck_assert_int_eq(totals.exact, 1);
@@ -471,7 +471,7 @@ START_TEST(each_edge_has_its_allowance)
     muslin_id turned = turn_of(sewn.quilt, join, 1); /* the left edge comes to lie on top */
     value.id = u;
     value.value = 5;
-    ck_ok(muslin_solution_create(sewn.quilt, turned, &solve, &value, sizeof value, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(sewn.quilt, turned, &solve, &value, sizeof value, 1, NULL, &solution, NULL));
     const struct term across[] = { { MUSLIN_TERM_CHILD, 1, edge, 1, 10000 },
                                    { MUSLIN_TERM_CHILD, 1, square, 2, WHOLE_IN(4) },
                                    { MUSLIN_TERM_CHILD, 1, four[3], 1, 500 },

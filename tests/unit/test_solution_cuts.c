@@ -148,7 +148,7 @@ START_TEST(pieces_longer_than_the_cloth_is_wide_are_told)
         /* of cloth an inch wider all pieces without a print fit, and so does this width */
         struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
         const struct muslin_solution_value_spec wider = { sizeof wider, 0, cases[i].fabric, WHOLE_IN(41) };
-        ck_ok(muslin_solution_create(sewn.quilt, patch, &spec, &wider, sizeof wider, 1, &listed.solution, NULL));
+        ck_ok(muslin_solution_create(sewn.quilt, patch, &spec, &wider, sizeof wider, 1, NULL, &listed.solution, NULL));
         list_all(&listed);
         ck_assert_uint_eq(listed.cuts[0].warnings, 0);
         end_list(&listed);
@@ -487,7 +487,7 @@ static void ck_sets(const struct garden *garden, const struct lain *lain)
     int64_t strips = 0;
     int64_t pieces = 0;
     for (size_t i = 0; i < lain->listed->set_count; i++) {
-        const struct muslin_strip_set *set = &lain->listed->sets[i];
+        const struct muslin_stripset *set = &lain->listed->sets[i];
         for (int32_t node = 0; node < garden->nodes; node++)
             if (garden->made[node].id == set->node && set->used && garden->made[node].axis != 0) {
                 ck_assert_int_eq(set->segments, lain->segments[node]);

@@ -13,7 +13,7 @@ enum { CUTS_MOST = 400 };
 struct listed {
     struct muslin_solution *solution;
     struct muslin_solution_cut cuts[CUTS_MOST];
-    struct muslin_strip_set sets[CUTS_MOST];
+    struct muslin_stripset sets[CUTS_MOST];
     size_t cut_count;
     size_t set_count;
 };
@@ -22,7 +22,7 @@ static inline void list_all(struct listed *listed)
 {
     ck_ok(muslin_solution_cuts(listed->solution, listed->cuts, sizeof listed->cuts[0], CUTS_MOST, &listed->cut_count,
                                NULL));
-    ck_ok(muslin_solution_strip_sets(listed->solution, listed->sets, sizeof listed->sets[0], CUTS_MOST,
+    ck_ok(muslin_solution_stripsets(listed->solution, listed->sets, sizeof listed->sets[0], CUTS_MOST,
                                      &listed->set_count, NULL));
 }
 
@@ -30,7 +30,7 @@ static inline void list_with(struct listed *listed, struct muslin_quilt *quilt, 
                              const struct muslin_solution_spec *spec)
 {
     listed->solution = NULL;
-    ck_ok(muslin_solution_create(quilt, root, spec, NULL, 0, 0, &listed->solution, NULL));
+    ck_ok(muslin_solution_create(quilt, root, spec, NULL, 0, 0, NULL, &listed->solution, NULL));
     list_all(listed);
 }
 

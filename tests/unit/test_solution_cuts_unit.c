@@ -94,7 +94,7 @@ static void ck_recipe(struct sewn *sewn, const muslin_id *fabrics, int32_t kind,
     spec.tip = solve->tip;
     spec.grid = solve->grid;
     spec.policy = solve->policy;
-    spec.trim = solve->trim;
+    spec.trim_room = solve->trim_room;
     ck_ok(muslin_unit_pieces(&spec, pieces, sizeof pieces[0], 6, &count, NULL));
     patches_drawn(&spec, patches);
     size_t regions = patches[2] > 0 ? 3 : 2;
@@ -137,10 +137,10 @@ START_TEST(every_recipe_comes_into_the_list)
         for (solve.tops = 1; solve.tops < 10; solve.tops++) {
             solve.tip = solve.tops % 2 ? MUSLIN_TIP_SHARP : MUSLIN_TIP_BLUNT;
             solve.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
-            solve.trim = 0;
+            solve.trim_room = 0;
             ck_recipe(&sewn, fabrics, kind, method, &solve);
             solve.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
-            solve.trim = IN(0, 1, 8);
+            solve.trim_room = IN(0, 1, 8);
             ck_recipe(&sewn, fabrics, kind, method, &solve);
         }
     }
@@ -689,7 +689,7 @@ START_TEST(setting_triangles_are_those_of_the_setting)
             struct muslin_rounding_spec rounding = MUSLIN_ROUNDING_SPEC_INIT;
             struct muslin_setting_point_plan point = { .size = sizeof point };
             solve.policy = spec.policy = policy;
-            solve.trim = spec.trim_room = policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? IN(0, 1, 2) : 0;
+            solve.trim_room = spec.trim_room = policy == MUSLIN_ALLOWANCE_POLICY_OVERSIZE ? IN(0, 1, 2) : 0;
             solve.grid = rounding.grid = IN(0, 1, 16);
             solve.tops = 3;
             rounding.direction = MUSLIN_DIRECTION_UP;
@@ -728,7 +728,8 @@ START_TEST(an_addition_too_small_for_setting_triangles_is_refused)
     muslin_id field = point_of(&sewn, 2, 2, WHOLE_IN(6), 0);
     solve.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
     solve.quarter_addition = WHOLE_IN(1);
-    ck_status(muslin_solution_create(sewn.quilt, field, &solve, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_CUSTOMARY);
+    ck_status(muslin_solution_create(sewn.quilt, field, &solve, NULL, 0, 0, NULL, &solution,
+                                     &problem), MUSLIN_ERR_CUSTOMARY);
     ck_assert_int_eq(problem.at, muslin_id_number(field));
     ck_assert_ptr_null(solution);
     end_sewing(&sewn);
@@ -843,7 +844,7 @@ START_TEST(ends_of_rows_are_cut_in_pairs_from_rectangles)
     end_list(&listed);
     struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     solve.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
-    solve.trim = IN(0, 1, 4);
+    solve.trim_room = IN(0, 1, 4);
     list_with(&listed, sewn.quilt, triangles_of(&sewn, 5, 3, 1, WHOLE_IN(3)), &solve);
     ck_assert_int_eq(listed.cuts[1].cut_width, IN(2, 3, 4));
     ck_assert_int_eq(listed.cuts[1].cut_height, IN(4, 1, 2));
@@ -919,7 +920,8 @@ START_TEST(rows_too_high_for_a_strip_are_refused)
     struct muslin_solution *solution = NULL;
     begin_sewing(&sewn);
     muslin_id node = triangles_of(&sewn, 1, 1, 1, MUSLIN_UNIT_SIZE_MAX + 1);
-    ck_status(muslin_solution_create(sewn.quilt, node, &solve, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_solution_create(sewn.quilt, node, &solve, NULL, 0, 0, NULL, &solution,
+                                     &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
     end_sewing(&sewn);
 }
@@ -993,7 +995,7 @@ START_TEST(every_allocation_may_fail)
     for (size_t round = 1; failed; round++) {
         struct muslin_solution *solution = NULL;
         fail_at(&sewn, round);
-        muslin_status status = muslin_solution_create(sewn.quilt, top, &solve, NULL, 0, 0, &solution, NULL);
+        muslin_status status = muslin_solution_create(sewn.quilt, top, &solve, NULL, 0, 0, NULL, &solution, NULL);
         failed = sewn.memory.has_failed;
         ck_status(status, failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
         muslin_solution_free(solution);
@@ -1034,7 +1036,7 @@ START_TEST(what_a_recipe_warns_of_is_told_of_its_cuts)
         solve.direction = cases[i].direction;
         solve.grid = IN(0, 1, 4);
         ck_ok(muslin_quilt_unit(sewn.quilt, &spec, fabrics, 2, &unit, NULL));
-        ck_ok(muslin_solution_create(sewn.quilt, unit, &solve, NULL, 0, 0, &solution, NULL));
+        ck_ok(muslin_solution_create(sewn.quilt, unit, &solve, NULL, 0, 0, NULL, &solution, NULL));
         ck_ok(muslin_solution_cuts(solution, rows, sizeof rows[0], 2, &count, NULL));
         ck_ok(muslin_solution_totals(solution, &totals, NULL));
         ck_assert_uint_eq(count, 2);

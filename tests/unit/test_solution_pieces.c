@@ -421,7 +421,7 @@ START_TEST(without_a_seam_raw_is_finished)
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_quilt_seam(s.quilt, &allowance, NULL, NULL));
     const struct muslin_solution_value_spec none = { sizeof none, 0, allowance, 0 };
-    ck_ok(muslin_solution_create(s.quilt, node, &solve, &none, sizeof none, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, node, &solve, &none, sizeof none, 1, NULL, &solution, NULL));
     draw_node(solution, node, MUSLIN_STAGE_RAW, &raw);
     draw_node(solution, node, MUSLIN_STAGE_FINISHED, &finished);
     ck_assert_int_eq(memcmp(&raw, &finished, sizeof raw), 0);

@@ -116,7 +116,7 @@ static muslin_status solve(struct pointed *p, muslin_id root, struct muslin_prob
 {
     const struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_solution *solution = NULL;
-    muslin_status status = muslin_solution_create(p->s.quilt, root, &spec, NULL, 0, 0, &solution, problem);
+    muslin_status status = muslin_solution_create(p->s.quilt, root, &spec, NULL, 0, 0, NULL, &solution, problem);
     muslin_solution_free(solution);
     return status;
 }
@@ -600,7 +600,7 @@ static struct muslin_pressing_total pressed(struct pointed *p, muslin_id field)
     struct muslin_pressing_total totals = { .size = (uint32_t)sizeof totals };
     struct muslin_pressing *plan = NULL;
     struct muslin_solution *solution = solved(p->s.quilt, field);
-    ck_ok(muslin_pressing_create(solution, &spec, &plan, NULL));
+    ck_ok(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, NULL));
     ck_ok(muslin_pressing_totals(plan, &totals, NULL));
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
@@ -642,7 +642,7 @@ START_TEST(every_allocation_may_fail)
         const size_t blocks = p.s.memory.blocks;
         for (size_t round = 1; solution == NULL; round++) {
             fail_at(&p.s, round);
-            muslin_status status = muslin_solution_create(p.s.quilt, field, &spec, NULL, 0, 0, &solution, NULL);
+            muslin_status status = muslin_solution_create(p.s.quilt, field, &spec, NULL, 0, 0, NULL, &solution, NULL);
             ck_status(status, p.s.memory.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
             if (status != MUSLIN_OK)
                 ck_assert_uint_eq(p.s.memory.blocks, blocks);
@@ -716,8 +716,8 @@ START_TEST(pieces_fill_fields_of_all_layouts)
         struct muslin_solution *solution = solved(p.s.quilt, field);
         const struct muslin_solution_total totals = totals_of(solution);
         const int64_t lost = totals.finished_area - totals.patch_area;
-        ck_assert_int_le(llabs(lost), totals.area_bound);
-        ck_assert_int_lt(totals.area_bound, totals.finished_area / 10);
+        ck_assert_int_le(llabs(lost), totals.area_error);
+        ck_assert_int_lt(totals.area_error, totals.finished_area / 10);
         ck_assert_int_eq(totals.misfits, 0);
         muslin_solution_free(solution);
         end_sewing(&p.s);

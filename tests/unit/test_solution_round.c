@@ -278,21 +278,21 @@ START_TEST(sizes_out_of_range_are_told_by_their_node)
     set_in.top_fabric = s.white;
     ck_ok(muslin_quilt_set_in(s.quilt, &set_in, &node, NULL));
     struct muslin_solution_value_spec value = { sizeof value, 0, s.two, 0 };
-    ck_status(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, &solution, &problem),
+    ck_status(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, NULL, &solution, &problem),
               MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_BORDER_WIDTH);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
     value.value = MUSLIN_SIZE_MAX;
-    ck_status(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, &solution, &problem),
+    ck_status(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, NULL, &solution, &problem),
               MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_FINISHED);
     ck_assert_int_eq(problem.value, MUSLIN_SIZE_MAX + WHOLE_IN(6));
     value.value = MUSLIN_SIZE_MAX - WHOLE_IN(6); /* the widest that is no more than a size */
-    ck_ok(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, NULL, &solution, NULL));
     muslin_solution_free(solution);
     muslin_id large = piece_of(&s, MUSLIN_SIZE_MAX, 1);
     node = pinwheel_of(&s, square, large, square, square, square);
-    ck_status(muslin_solution_create(s.quilt, node, &spec, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_RANGE);
+    ck_status(muslin_solution_create(s.quilt, node, &spec, NULL, 0, 0, NULL, &solution, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_FINISHED);
     end_sewing(&s);
@@ -503,15 +503,14 @@ static void ck_sashed(const struct muslin_setting_sashed_spec *plan)
     muslin_id sash = fixed_of(s.quilt, plan->sash_width);
     muslin_id block = piece_of(&s, plan->block_width, plan->block_height);
     int cornerstones = (plan->flags & MUSLIN_SETTING_SASHED_CORNERSTONES) != 0;
+    const uint32_t frame = (plan->flags & MUSLIN_SETTING_SASHED_FRAME) != 0 ? MUSLIN_QUILT_SASHED_FRAME : 0;
     struct muslin_quilt_sashed_spec spec = { sizeof spec,
-                                             0,
+                                             frame | (cornerstones ? MUSLIN_QUILT_SASHED_CORNERSTONES : 0),
                                              plan->columns,
                                              plan->rows,
                                              sash,
                                              s.white,
-                                             cornerstones ? s.blue : 0,
-                                             (plan->flags & MUSLIN_SETTING_SASHED_FRAME) != 0,
-                                             0 };
+                                             cornerstones ? s.blue : 0 };
     muslin_id top = sashed_of(&s, &spec, block);
     struct muslin_solution *solution = solved(s.quilt, top);
     struct muslin_node_size size = size_of(solution, top);
@@ -550,7 +549,7 @@ START_TEST(three_by_three_blocks_with_sashes)
     struct sewn s;
     begin_sewing(&s);
     muslin_id block = piece_of(&s, WHOLE_IN(12), WHOLE_IN(12));
-    struct muslin_quilt_sashed_spec spec = { sizeof spec, 0, 3, 3, s.two, s.white, 0, 1, 0 };
+    struct muslin_quilt_sashed_spec spec = { sizeof spec, MUSLIN_QUILT_SASHED_FRAME, 3, 3, s.two, s.white, 0 };
     muslin_id top = sashed_of(&s, &spec, block);
     struct muslin_solution *solution = solved(s.quilt, top);
     struct muslin_node_size size = size_of(solution, top);
@@ -579,7 +578,7 @@ START_TEST(sashes_are_cut_as_setting_cuts_them)
     ck_assert_uint_eq(count, 2);
     begin_sewing(&s);
     muslin_id block = piece_of(&s, WHOLE_IN(8), WHOLE_IN(8));
-    struct muslin_quilt_sashed_spec spec = { sizeof spec, 0, 2, 3, s.two, s.white, 0, 1, 0 };
+    struct muslin_quilt_sashed_spec spec = { sizeof spec, MUSLIN_QUILT_SASHED_FRAME, 2, 3, s.two, s.white, 0 };
     muslin_id top = sashed_of(&s, &spec, block);
     muslin_id five[7];
     ck_ok(muslin_quilt_children(s.quilt, top, five, 7, &count, NULL));
@@ -604,7 +603,7 @@ static void ck_misfits(struct sewn *s, muslin_id root, muslin_len ease, const st
     size_t count = 0;
     spec.ease = ease;
     spec.tops = 3;
-    ck_ok(muslin_solution_create(s->quilt, root, &spec, NULL, 0, 0, &solution, NULL));
+    ck_ok(muslin_solution_create(s->quilt, root, &spec, NULL, 0, 0, NULL, &solution, NULL));
     ck_ok(muslin_solution_misfits(solution, rows, sizeof rows[0], MISFITS_MOST, &count, NULL));
     ck_assert_uint_eq(count, n);
     for (size_t i = 0; i < n; i++) {
@@ -840,7 +839,7 @@ static struct muslin_solution *solved_with_seam(struct sewn *s, muslin_id node, 
     ck_ok(muslin_quilt_seam(s->quilt, &seam[0].id, &seam[1].id, NULL));
     seam[0].value = allowance;
     seam[1].value = take_up;
-    ck_ok(muslin_solution_create(s->quilt, node, &spec, seam, sizeof seam[0], 2, &solution, NULL));
+    ck_ok(muslin_solution_create(s->quilt, node, &spec, seam, sizeof seam[0], 2, NULL, &solution, NULL));
     return solution;
 }
 

@@ -25,7 +25,7 @@ START_TEST(nine_rows_of_three_squares_are_one_set)
     muslin_id row = three_squares(&sewn);
     list_of(&listed, sewn.quilt, repeat_of(sewn.quilt, row, 1, 9));
     ck_assert_uint_eq(listed.set_count, 1);
-    const struct muslin_strip_set *set = &listed.sets[0];
+    const struct muslin_stripset *set = &listed.sets[0];
     ck_assert_int_eq(set->node, row);
     ck_assert_int_eq(set->strips, 3);
     ck_assert_int_eq(set->set_unfinished, IN(6, 1, 2));
@@ -93,7 +93,7 @@ START_TEST(the_rail_fence_of_the_handout)
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     const struct muslin_solution_value_spec wider[] = { { sizeof wider[0], 0, sewn.blue, WHOLE_IN(42) },
                                                { sizeof wider[0], 0, sewn.white, WHOLE_IN(42) } };
-    ck_ok(muslin_solution_create(sewn.quilt, top, &spec, wider, sizeof wider[0], 2, &listed.solution, NULL));
+    ck_ok(muslin_solution_create(sewn.quilt, top, &spec, wider, sizeof wider[0], 2, NULL, &listed.solution, NULL));
     list_all(&listed);
     ck_assert_int_eq(listed.sets[0].segments_per_set, 4);
     ck_assert_uint_eq(listed.sets[0].warnings, MUSLIN_WARN_NO_SLACK);
@@ -135,7 +135,7 @@ END_TEST
 /* ---- used or not ------------------------------------------------------------------------------------------------ */
 
 /* The first set of rows x the node, solved with this wish. */
-static struct muslin_strip_set set_in(struct sewn *sewn, muslin_id node, int64_t rows, int32_t wish)
+static struct muslin_stripset set_in(struct sewn *sewn, muslin_id node, int64_t rows, int32_t wish)
 {
     static struct listed listed;
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
@@ -170,7 +170,7 @@ START_TEST(a_set_that_saves_no_cut_is_not_used)
     muslin_id patch = patch_of(sewn.quilt, sewn.blue, narrow, fixed_of(sewn.quilt, WHOLE_IN(19)));
     const muslin_id pair[] = { patch, patch };
     muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
-    struct muslin_strip_set set = set_in(&sewn, join, 1, MUSLIN_STRIP_PIECING_WHERE_FEWER);
+    struct muslin_stripset set = set_in(&sewn, join, 1, MUSLIN_STRIP_PIECING_WHERE_FEWER);
     ck_assert_int_eq(set.cuts_apart, 1 + 2);
     ck_assert_int_eq(set.cuts_in_sets, 2 + 1);
     ck_assert_int_eq(set.spare, 1);
@@ -211,13 +211,13 @@ static void ck_not_solved(struct sewn *sewn, muslin_id node, muslin_status statu
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     struct muslin_problem problem = PROBLEM;
     struct muslin_solution *solution = NULL;
-    ck_status(muslin_solution_create(sewn->quilt, node, &spec, NULL, 0, 0, &solution, &problem), status);
+    ck_status(muslin_solution_create(sewn->quilt, node, &spec, NULL, 0, 0, NULL, &solution, &problem), status);
     ck_assert_ptr_null(solution);
     ck_assert_int_eq(problem.argument, argument);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
     /* so does a top that holds it */
-    ck_status(muslin_solution_create(sewn->quilt, repeat_of(sewn->quilt, node, 1, 2), &spec, NULL, 0, 0, &solution,
-                                     &problem), status);
+    ck_status(muslin_solution_create(sewn->quilt, repeat_of(sewn->quilt, node, 1, 2), &spec, NULL, 0, 0, NULL,
+                                     &solution, &problem), status);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
 }
 
@@ -247,7 +247,7 @@ START_TEST(what_must_be_strip_pieced_and_cannot_be_fails)
         muslin_id may = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
         struct muslin_solution *solution = solved(sewn.quilt, may);
         size_t count = 9;
-        ck_ok(muslin_solution_strip_sets(solution, NULL, 0, 0, &count, NULL));
+        ck_ok(muslin_solution_stripsets(solution, NULL, 0, 0, &count, NULL));
         ck_assert_uint_eq(count, i == 1 || i == 2); /* the row itself can be a set, if not what it lies in */
         muslin_solution_free(solution);
     }
@@ -287,11 +287,13 @@ START_TEST(what_cannot_be_a_set_is_told_in_words)
     const muslin_id unlike[] = { square, tall };
     const muslin_id long_ones[] = { tall, tall };
     muslin_id must = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, unlike, 2);
-    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_METHOD);
+    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, NULL, &solution,
+                                     &problem), MUSLIN_ERR_METHOD);
     ck_assert_str_eq(problem.text, "Strip piecing is 2, but its pieces are not all patches of one length: no strip set "
                                    "makes them.");
     must = pieced_join(sewn.quilt, MUSLIN_AXIS_ACROSS, MUSLIN_STRIP_PIECING_ALWAYS, 0, long_ones, 2);
-    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, &solution, &problem), MUSLIN_ERR_NO_YIELD);
+    ck_status(muslin_solution_create(sewn.quilt, must, &spec, NULL, 0, 0, NULL, &solution,
+                                     &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_str_eq(problem.text, "Cut size of a segment is 60 1/2 in, but there is room for at most 40 in.");
     end_sewing(&sewn);
 }
@@ -305,7 +307,7 @@ START_TEST(a_patch_wider_than_the_cloth_is_cut_the_other_way)
     muslin_id patch = patch_of(sewn.quilt, sewn.blue, fixed_of(sewn.quilt, WHOLE_IN(45)), sewn.two);
     muslin_id square = patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two);
     const muslin_id pair[] = { patch, square };
-    struct muslin_strip_set set =
+    struct muslin_stripset set =
         set_in(&sewn, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2), 20, MUSLIN_STRIP_PIECING_WHERE_FEWER);
     ck_assert_int_eq(set.cuts_apart, 2 + 20 + 2 + 20);
     ck_assert_int_eq(set.cuts_in_sets, 4 + 20);
@@ -328,11 +330,16 @@ START_TEST(trims_and_the_fold_lower_the_yield)
     ck_assert_int_eq(listed.sets[0].segments_per_set, 6);
     ck_assert_uint_eq(listed.sets[0].warnings, MUSLIN_WARN_NO_SLACK);
     end_list(&listed);
+    spec.flags = 0; /* 20 in from each end: 1/2 and three of 6 1/2, as muslin_stripset_yield() has it of the same members */
+    list_with(&listed, sewn.quilt, row, &spec);
+    ck_assert_int_eq(listed.sets[0].segments_per_set, 6);
+    end_list(&listed);
     spec.fold_clear = WHOLE_IN(1); /* from both ends 19 1/2 in each: 1/2 and two of 6 1/2 */
     list_with(&listed, sewn.quilt, row, &spec);
     ck_assert_int_eq(listed.sets[0].segments_per_set, 4);
     ck_assert_int_eq(listed.sets[0].sets, 2);
     end_list(&listed);
+    spec.flags = MUSLIN_YIELD_FROM_ONE_END;
     spec.fold_clear = 0;
     spec.resquare_loss = IN(0, 1, 4);
     spec.resquare_every = 3;
@@ -351,7 +358,7 @@ START_TEST(the_narrowest_fabric_rules)
     const struct muslin_solution_value_spec widths[] = { { sizeof widths[0], 0, sewn.white, WHOLE_IN(36) } };
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     spec.tops = 14;
-    ck_ok(muslin_solution_create(sewn.quilt, three_squares(&sewn), &spec, widths, sizeof widths[0], 1,
+    ck_ok(muslin_solution_create(sewn.quilt, three_squares(&sewn), &spec, widths, sizeof widths[0], 1, NULL,
                                  &listed.solution, NULL));
     list_all(&listed);
     ck_assert_int_eq(listed.sets[0].strip_length, WHOLE_IN(36));
@@ -533,17 +540,17 @@ START_TEST(strip_sets_are_rows_asked_for_and_filled)
     struct sewn sewn;
     begin_sewing(&sewn);
     struct muslin_solution *solution = solved(sewn.quilt, three_squares(&sewn));
-    struct muslin_strip_set row = { .size = sizeof row };
+    struct muslin_stripset row = { .size = sizeof row };
     struct muslin_problem problem = PROBLEM;
     size_t count = 7;
-    ck_ok(muslin_solution_strip_sets(solution, NULL, 0, 0, &count, NULL));
+    ck_ok(muslin_solution_stripsets(solution, NULL, 0, 0, &count, NULL));
     ck_assert_uint_eq(count, 1);
-    ck_ok(muslin_solution_strip_sets(solution, &row, sizeof row, 1, &count, NULL));
+    ck_ok(muslin_solution_stripsets(solution, &row, sizeof row, 1, &count, NULL));
     ck_assert_uint_eq(row.size, sizeof row);
-    ck_status(muslin_solution_strip_sets(NULL, &row, sizeof row, 1, &count, &problem), MUSLIN_ERR_NULL);
-    ck_status(muslin_solution_strip_sets(solution, &row, sizeof row, 1, NULL, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_solution_strip_sets(solution, NULL, sizeof row, 1, &count, NULL), MUSLIN_ERR_NULL);
-    ck_status(muslin_solution_strip_sets(solution, &row, 8, 1, &count, NULL), MUSLIN_ERR_STRUCT_SIZE);
+    ck_status(muslin_solution_stripsets(NULL, &row, sizeof row, 1, &count, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_solution_stripsets(solution, &row, sizeof row, 1, NULL, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_solution_stripsets(solution, NULL, sizeof row, 1, &count, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_solution_stripsets(solution, &row, 8, 1, &count, NULL), MUSLIN_ERR_STRUCT_SIZE);
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }

@@ -83,7 +83,7 @@ START_TEST(one_tree_serves_units_of_another_size)
     ck_ok(muslin_quilt_seam(s.quilt, NULL, &take_up, NULL));
     const struct muslin_solution_value_spec values[] = { { sizeof values[0], 0, s.two, WHOLE_IN(5) },
                                                 { sizeof values[0], 0, take_up, 64 } };
-    ck_ok(muslin_solution_create(s.quilt, node, &solve, values, sizeof values[0], 2, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, node, &solve, values, sizeof values[0], 2, NULL, &solution, NULL));
     struct muslin_node_size size = size_of(solution, node);
     ck_assert_int_eq(size.finished_width, WHOLE_IN(5));
     ck_assert_int_eq(size.unfinished_height, IN(5, 1, 2) + 64);
@@ -99,7 +99,7 @@ static void ck_unsolved(struct sewn *s, muslin_id node, const struct muslin_solu
 {
     struct muslin_problem problem = PROBLEM;
     struct muslin_solution *solution = NULL;
-    ck_status(muslin_solution_create(s->quilt, node, spec, NULL, 0, 0, &solution, &problem), status);
+    ck_status(muslin_solution_create(s->quilt, node, spec, NULL, 0, 0, NULL, &solution, &problem), status);
     ck_assert_msg(problem.argument == argument, "%s", problem.text);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
     ck_assert_ptr_null(solution);
@@ -148,11 +148,11 @@ START_TEST(recipes_must_suit_the_solving)
     spec.half_addition = IN(0, 3, 4);
     ck_unsolved(&s, node, &spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_HALF_ADDITION);
     spec.half_addition = 0;
-    spec.trim = IN(0, 1, 8); /* room to trim goes with OVERSIZE alone */
+    spec.trim_room = IN(0, 1, 8); /* room to trim goes with OVERSIZE alone */
     ck_unsolved(&s, node, &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_TRIM);
     spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     struct muslin_solution *solution = NULL;
-    ck_ok(muslin_solution_create(s.quilt, node, &spec, NULL, 0, 0, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, node, &spec, NULL, 0, 0, NULL, &solution, NULL));
     muslin_solution_free(solution);
     /* seams wider than a unit's may be */
     muslin_id allowance = 0;
@@ -160,9 +160,9 @@ START_TEST(recipes_must_suit_the_solving)
     const struct muslin_solution_value_spec value = { sizeof value, 0, allowance, MUSLIN_UNIT_SIZE_MAX / 8 + 1 };
     struct muslin_problem problem = PROBLEM;
     spec.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
-    spec.trim = 0;
+    spec.trim_room = 0;
     solution = NULL;
-    ck_status(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, &solution, &problem),
+    ck_status(muslin_solution_create(s.quilt, node, &spec, &value, sizeof value, 1, NULL, &solution, &problem),
               MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAM_ALLOWANCE);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
@@ -280,10 +280,10 @@ START_TEST(a_raw_point_must_stay_within_reach)
     struct muslin_solution *solution = NULL;
     ck_ok(muslin_quilt_seam(s.quilt, &allowance, NULL, NULL));
     struct muslin_solution_value_spec value = { sizeof value, 0, allowance, MUSLIN_TEMPLATE_REACH_MAX / 2 };
-    ck_ok(muslin_solution_create(s.quilt, square, &spec, &value, sizeof value, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, square, &spec, &value, sizeof value, 1, NULL, &solution, NULL));
     muslin_solution_free(solution);
     value.value++;
-    ck_status(muslin_solution_create(s.quilt, square, &spec, &value, sizeof value, 1, &solution, NULL),
+    ck_status(muslin_solution_create(s.quilt, square, &spec, &value, sizeof value, 1, NULL, &solution, NULL),
               MUSLIN_ERR_OVERFLOW);
     end_sewing(&s);
 }

@@ -628,7 +628,7 @@ START_TEST(the_scarcest_print_decides_how_many_sets_there_are)
     ck_assert_int_eq(sets, 5);
     ck_assert_uint_eq(scarcest, 2);
     for (size_t i = 0; i < COUNT_OF(left); i++)
-        ck_assert_int_eq(rows[i].left, left[i]);
+        ck_assert_int_eq(rows[i].left_over, left[i]);
     ck_assert_int_eq(rows[3].in_hand, 11);
     ck_assert_int_eq(rows[3].per_set, 2);
 }
@@ -640,10 +640,10 @@ START_TEST(sets_wished_for_say_what_is_missing)
     int64_t sets = 0;
     ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, 7, &sets, NULL, NULL));
     ck_assert_int_eq(sets, 7);
-    ck_assert_int_eq(rows[0].left, -8);
-    ck_assert_int_eq(rows[1].left, -3);
+    ck_assert_int_eq(rows[0].left_over, -8);
+    ck_assert_int_eq(rows[1].left_over, -3);
     ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, MUSLIN_COUNT_MAX, &sets, NULL, NULL));
-    ck_assert_int_eq(rows[0].left, 20 - 4 * MUSLIN_COUNT_MAX);
+    ck_assert_int_eq(rows[0].left_over, 20 - 4 * MUSLIN_COUNT_MAX);
 }
 END_TEST
 
@@ -653,8 +653,8 @@ START_TEST(the_largest_counts_of_prints_are_still_right)
     int64_t sets = 9;
     size_t scarcest = 9;
     ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, MUSLIN_COUNT_MAX, &sets, &scarcest, NULL));
-    ck_assert_int_eq(rows[0].left, -MUSLIN_COUNT_MAX * MUSLIN_COUNT_MAX);
-    ck_assert_int_eq(rows[1].left, 0);
+    ck_assert_int_eq(rows[0].left_over, -MUSLIN_COUNT_MAX * MUSLIN_COUNT_MAX);
+    ck_assert_int_eq(rows[1].left_over, 0);
     ck_assert_uint_eq(scarcest, 0);
     ck_ok(muslin_stripset_prints(&rows[1], sizeof rows[0], 1, 0, &sets, &scarcest, NULL));
     ck_assert_int_eq(sets, MUSLIN_COUNT_MAX);
@@ -683,7 +683,7 @@ START_TEST(rows_lie_at_the_callers_stride_and_keep_their_own_size)
         memcpy(&row, bytes + i * STRIDE, sizeof row);
         ck_assert_uint_eq(row.size, sizes[i]);
         ck_assert_int_eq(row.in_hand, (int64_t)(10 + i));
-        ck_assert_int_eq(row.left, (int64_t)i);
+        ck_assert_int_eq(row.left_over, (int64_t)i);
         for (size_t at = sizes[i]; at < STRIDE; at++)
             ck_assert_uint_eq(bytes[i * STRIDE + at], FILL);
     }
@@ -786,7 +786,7 @@ START_TEST(prints_need_rows_an_output_and_a_count_of_sets)
     problem.size = 1;
     ck_status(muslin_stripset_prints(&row, sizeof row, 1, 0, &sets, NULL, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_assert_int_eq(sets, 3);
-    ck_assert_int_eq(row.left, 77);
+    ck_assert_int_eq(row.left_over, 77);
 }
 END_TEST
 
@@ -795,6 +795,7 @@ END_TEST
 INIT_CALL(yield)
 INIT_CALL(need)
 INIT_CALL(harvest)
+ROW_INIT_CALL(stripset_print)
 
 START_TEST(initial_values_are_those_of_the_macros)
 {
@@ -804,6 +805,8 @@ START_TEST(initial_values_are_those_of_the_macros)
     ck_init_rules(init_yield, &yield_spec, (uint32_t)sizeof yield_spec);
     ck_init_rules(init_need, &need_spec, (uint32_t)sizeof need_spec);
     ck_init_rules(init_harvest, &harvest_spec, (uint32_t)sizeof harvest_spec);
+    const struct muslin_stripset_print print = MUSLIN_STRIPSET_PRINT_INIT;
+    ck_init_rules(init_stripset_print, &print, (uint32_t)sizeof print);
     ck_assert_int_eq(yield_spec.strip_length, WHOLE_IN(40));
 }
 END_TEST

@@ -28,10 +28,15 @@ struct rows {
     size_t count;
 };
 
+/* The rows of a recipe; what there is room for behind them is left alone. */
 static struct rows rows_of(const struct muslin_unit_spec *spec)
 {
     struct rows rows;
+    memset(rows.row, FILL, sizeof rows.row);
     ck_ok(muslin_unit_pieces(spec, rows.row, sizeof rows.row[0], ROWS_MOST, &rows.count, NULL));
+    const unsigned char *behind = (const unsigned char *)&rows.row[rows.count];
+    for (size_t i = 0; i < (ROWS_MOST - rows.count) * sizeof rows.row[0]; i++)
+        ck_assert_uint_eq(behind[i], FILL);
     return rows;
 }
 
@@ -125,6 +130,11 @@ START_TEST(corners_cut_off_give_bonus_half_squares)
     ck_assert_int_eq(plan.bonus_unfinished, 14572); /* 1.7929 x 8128 = 14572.6 */
     spec.corner = IN(0, 1, 8);
     ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 0);
+    spec.grid = 1;
+    spec.corner = 1684; /* 1684 + 4064 - 4064 sqrt 2 = 0.64 tick */
+    ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 0);
+    spec.corner++;
+    ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 1);
 }
 END_TEST
 
@@ -332,7 +342,7 @@ START_TEST(a_customary_addition_that_is_too_small_is_refused)
     spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
     spec.half_addition = 0;
     spec.quarter_addition = 0;
-    spec.trim = 320;
+    spec.trim_room = 320;
     spec.grid = 1;
     ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
     ck_assert_int_eq(rows_of(&spec).row[0].cut_width, 32000 + 8400 + 320);
@@ -369,14 +379,14 @@ START_TEST(room_to_trim_is_added_where_something_is_trimmed)
     struct muslin_unit_spec spec =
         unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), WHOLE_IN(2));
     spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
-    spec.trim = IN(0, 1, 4);
+    spec.trim_room = IN(0, 1, 4);
     struct rows rows = rows_of(&spec);
     ck_assert_int_eq(rows.row[0].cut_width, IN(5, 5, 8));
     ck_assert_int_eq(rows.row[0].cut_height, WHOLE_IN(3));
     ck_assert_int_eq(rows.row[1].cut_width, IN(5, 5, 8));
     spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_FOUR_MIDPOINTS, WHOLE_IN(3), 0);
     spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
-    spec.trim = IN(0, 1, 4);
+    spec.trim_room = IN(0, 1, 4);
     ck_assert_int_eq(rows_of(&spec).row[0].cut_width, IN(7, 1, 2));
     spec.kind = MUSLIN_UNIT_FLYING_GEESE;
     spec.method = MUSLIN_UNIT_METHOD_FLIPPED_CORNERS;
@@ -647,7 +657,7 @@ START_TEST(members_out_of_range_are_refused)
         OUTSIDE(muslin_unit_spec, take_up, 0, part_most, MUSLIN_ARG_TAKE_UP),
         OUTSIDE(muslin_unit_spec, half_addition, 0, part_most, MUSLIN_ARG_HALF_ADDITION),
         OUTSIDE(muslin_unit_spec, quarter_addition, 0, part_most, MUSLIN_ARG_QUARTER_ADDITION),
-        OUTSIDE(muslin_unit_spec, trim, 0, 0, MUSLIN_ARG_TRIM),
+        OUTSIDE(muslin_unit_spec, trim_room, 0, 0, MUSLIN_ARG_TRIM),
         OUTSIDE(muslin_unit_spec, grid, 1, MUSLIN_UNIT_SIZE_MAX, MUSLIN_ARG_GRID),
         OUTSIDE(muslin_unit_spec, tolerance, 0, 1015, MUSLIN_ARG_TOLERANCE),
         OUTSIDE(muslin_unit_spec, units, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_UNITS),

@@ -235,7 +235,7 @@ static struct muslin_solution *solved_at(struct sewn *s, muslin_id top, muslin_i
     struct muslin_solution *solution = NULL;
     wide.id = fabric;
     wide.value = width;
-    ck_ok(muslin_solution_create(s->quilt, top, &solve, &wide, sizeof wide, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s->quilt, top, &solve, &wide, sizeof wide, 1, NULL, &solution, NULL));
     return solution;
 }
 
@@ -325,7 +325,7 @@ START_TEST(widths_are_those_of_the_solution)
     const muslin_id patch = patch_of(s.quilt, s.blue, s.two, s.two);
     wide.id = s.white;
     wide.value = WHOLE_IN(58);
-    ck_ok(muslin_solution_create(s.quilt, patch, &solve, &wide, sizeof wide, 1, &solution, NULL));
+    ck_ok(muslin_solution_create(s.quilt, patch, &solve, &wide, sizeof wide, 1, NULL, &solution, NULL));
     const muslin_id newer = fabric_of(s.quilt, "green");
     pieces[0].fabric = newer;
     pieces[1].fabric = s.white;

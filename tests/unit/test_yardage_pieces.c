@@ -315,7 +315,7 @@ START_TEST(members_of_the_spec_are_checked)
         OUTSIDE(muslin_yardage_spec, resquare_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_RESQUARE_LOSS),
         OUTSIDE(muslin_yardage_spec, resquare_every, 0, 0, MUSLIN_ARG_RESQUARE_EVERY),
         OUTSIDE(muslin_yardage_spec, straightening, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRAIGHTENING),
-        OUTSIDE(muslin_yardage_spec, spare, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SPARE_PIECES),
+        OUTSIDE(muslin_yardage_spec, spare_pieces, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SPARE_PIECES),
         OUTSIDE(muslin_yardage_spec, work_limit, 0, INT64_C(1) << 40, MUSLIN_ARG_WORK_LIMIT),
         OUTSIDE(muslin_yardage_spec, join_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_JOIN_LOSS),
         OUTSIDE(muslin_yardage_spec, least_part, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_LEAST_PART),

@@ -7,8 +7,9 @@ import type { Filled, Formatted, Handle, Id, Length, LengthLike, LengthsLike, Pr
     WholeNumbers } from "./muslin.js";
 import { MuslinError } from "./muslin.js";
 
-/** enum muslin_status_code, muslin/base.h */
+/** enum muslin_status_code in muslin/base.h. */
 export type Status =
+    /** all went well */
     | "ok"
     /** a pointer that must be given is null */
     | "null"
@@ -67,9 +68,11 @@ export type Status =
     /** the work, or what is stored, would be more than the caller allows */
     | "workLimit"
     /** an id of another quilt, of another sort, or of nothing */
-    | "foreign";
+    | "foreign"
+    /** the caller's progress call ended it before there was an answer */
+    | "stopped";
 
-/** enum muslin_argument, muslin/base.h */
+/** enum muslin_argument in muslin/base.h. */
 export type Argument =
     | "none"
     | "text"
@@ -294,7 +297,7 @@ export type Argument =
     | "pieceLength"
     | "leastPart";
 
-/** enum muslin_warning, muslin/base.h */
+/** enum muslin_warning in muslin/base.h. */
 export type Warning =
     /** a yield stands exactly on its edge: any shorter and a piece is lost */
     | "noSlack"
@@ -329,7 +332,7 @@ export type Warning =
     /** a piece is longer than its fabric is wide */
     | "longerThanWidth";
 
-/** enum muslin_direction, muslin/length.h */
+/** enum muslin_direction in muslin/length.h. */
 export type Direction =
     /** towards +infinity */
     | "up"
@@ -338,7 +341,7 @@ export type Direction =
     /** to the nearest; ties upwards */
     | "nearest";
 
-/** enum muslin_length_unit, muslin/length.h */
+/** enum muslin_length_unit in muslin/length.h. */
 export type LengthUnit =
     | "inch"
     | "foot"
@@ -347,7 +350,7 @@ export type LengthUnit =
     | "cm"
     | "m";
 
-/** enum muslin_style, muslin/length.h */
+/** enum muslin_style in muslin/length.h. */
 export type Style =
     /** 2 1/2 in */
     | "inchFraction"
@@ -360,7 +363,7 @@ export type Style =
     /** 6.35 cm */
     | "cm";
 
-/** enum muslin_allowance_policy, muslin/seam.h */
+/** enum muslin_allowance_policy in muslin/seam.h. */
 export type AllowancePolicy =
     /** what the geometry of the seams asks for, and no more */
     | "exact"
@@ -369,36 +372,41 @@ export type AllowancePolicy =
     /** the customary figures and some room to trim away after sewing */
     | "oversize";
 
-/** enum muslin_governing_rule, muslin/shrinkage.h */
+/** enum muslin_governing_rule in muslin/shrinkage.h. */
 export type GoverningRule =
     /** closely quilted: the layers go where the batting goes */
     | "batting"
+    /** as the fabric does */
     | "fabric"
     /** on the safe side where the quilt must not end too small */
     | "larger"
+    /** on the safe side where it must not end too large */
     | "smaller";
 
-/** enum muslin_governing_source, muslin/shrinkage.h */
+/** enum muslin_governing_source in muslin/shrinkage.h. */
 export type GoverningSource =
+    /** the batting governs */
     | "batting"
+    /** the fabric governs */
     | "fabric"
     /** larger or smaller was asked, and they are alike */
     | "both";
 
-/** enum muslin_edge, muslin/fabric.h */
+/** enum muslin_edge in muslin/fabric.h. */
 export type Edge =
+    /** cut straight */
     | "straight"
     /** zigzag edges, the stated size measured from tip to tip */
     | "pinkedTips"
     /** ... from valley to valley */
     | "pinkedValleys";
 
-/** enum muslin_care, muslin/fabric.h */
+/** enum muslin_care in muslin/fabric.h. */
 export type Care =
     | "unwashed"
     | "washed";
 
-/** enum muslin_print, muslin/fabric.h */
+/** enum muslin_print in muslin/fabric.h. */
 export type Print =
     /** looks the same in every direction */
     | "none"
@@ -411,7 +419,7 @@ export type Print =
     /** stripes that run from selvage to selvage */
     | "stripeAcross";
 
-/** enum muslin_stock_kind, muslin/fabric.h */
+/** enum muslin_stock_kind in muslin/fabric.h. */
 export type StockKind =
     | "yardage"
     | "strip"
@@ -419,7 +427,7 @@ export type StockKind =
     | "fatQuarter"
     | "fatEighth";
 
-/** enum muslin_table, muslin/reference.h */
+/** enum muslin_table in muslin/reference.h. */
 export type Table =
     /** packaged batting, in this version smallest first: width, length */
     | "batting"
@@ -441,26 +449,28 @@ export type Table =
     | "stitch"
     /** behind cautions: sizes, or an age in months as count; see each row's note */
     | "caution"
-    /** packaged batting where other lists disagree with MUSLIN_TABLE_BATTING; never chosen by muslin_batting_plan() */
+    /** packaged batting where other lists disagree with "batting"; never chosen by battingPlan() */
     | "battingOther";
 
-/** enum muslin_curve, muslin/shape.h */
+/** enum muslin_curve in muslin/shape.h. */
 export type Curve =
+    /** no arc */
     | "straight"
     /** an arc that bulges out of its piece: counter-clockwise round its centre */
     | "convex"
     /** an arc that bulges into its piece: clockwise round its centre */
     | "concave";
 
-/** enum muslin_corner_tip, muslin/shape.h */
+/** enum muslin_corner_tip in muslin/shape.h. */
 export type CornerTip =
     | "sharp"
     | "blunt"
     | "trimArriving"
     | "trimLeaving";
 
-/** enum muslin_polygon_measure, muslin/shape.h */
+/** enum muslin_polygon_measure in muslin/shape.h. */
 export type PolygonMeasure =
+    /** one side */
     | "side"
     /** from a side straight across to the opposite side, of a triangle to the corner */
     | "flats"
@@ -469,7 +479,7 @@ export type PolygonMeasure =
     /** from the centre to a corner */
     | "centre";
 
-/** enum muslin_unit_kind, muslin/unit.h */
+/** enum muslin_unit_kind in muslin/unit.h. */
 export type UnitKind =
     /** one patch; W, H (0: a square). Region 1 */
     | "rectangle"
@@ -478,8 +488,8 @@ export type UnitKind =
     /** a square of four triangles, two fabrics facing; W. Regions 1 and 2 */
     | "quarterSquare"
     /**
-     * one half (region 1) and two quarters (2, 3); W. Has hands: the same pieces make both, and TWO_AT_A_TIME always
-     * two of each
+     * one half (region 1) and two quarters (2, 3); W. Has hands: the same pieces make both, and "twoAtATime" always two
+     * of each
      */
     | "splitQuarter"
     /** a goose (1) between two triangles (2); W, H = W / 2 (or 0) */
@@ -490,18 +500,18 @@ export type UnitKind =
     | "snowball"
     /** a rectangle of two triangles (1, 2); W, H. Has hands, cut each for itself */
     | "halfRectangle"
-    /** an equilateral triangle; H, its height. finished_width: its side */
+    /** an equilateral triangle; H, its height. finishedWidth: its side */
     | "triangle60"
     /**
-     * a 60 degree diamond; H, between two parallel sides. finished_width: its side, not the extent, which is half as
+     * a 60 degree diamond; H, between two parallel sides. finishedWidth: its side, not the extent, which is half as
      * much again
      */
     | "diamond60"
-    /** a 45 degree diamond; H, between two parallel sides. finished_width: its side */
+    /** a 45 degree diamond; H, between two parallel sides. finishedWidth: its side */
     | "diamond45"
-    /** H, from flat to flat. finished_width: from point to point */
+    /** H, from flat to flat. finishedWidth: from point to point */
     | "hexagon"
-    /** H, half of flat to flat. finished_width: its long side */
+    /** H, half of flat to flat. finishedWidth: its long side */
     | "halfHexagon"
     /** ends at 45 degrees; W, the long side, and H; W at least 2 H */
     | "trapezoid"
@@ -517,7 +527,7 @@ export type UnitKind =
      */
     | "slantedSlice";
 
-/** enum muslin_unit_method, muslin/unit.h */
+/** enum muslin_unit_method in muslin/unit.h. */
 export type UnitMethod =
     /** each piece cut by itself; triangles from squares cut on the diagonal */
     | "pieces"
@@ -538,20 +548,22 @@ export type UnitMethod =
     /** half-squares cut on point along the seam of two strips */
     | "biasStrips";
 
-/** enum muslin_tip, muslin/unit.h */
+/** enum muslin_tip in muslin/unit.h. */
 export type Tip =
     /** the whole raw point */
     | "sharp"
     /** cut off level with the allowance, as many rulers do: the strip is H + E high */
     | "blunt";
 
-/** enum muslin_cut_shape, muslin/unit.h */
+/** enum muslin_cut_shape in muslin/unit.h. */
 export type CutShape =
+    /** square or not */
     | "rectangle"
     /** from a strip, alternately up and down; `pitch` holds `gives` of them */
     | "triangles"
     /** from a strip, by parallel slanted cuts as far apart as the strip is high as cut */
     | "diamonds"
+    /** so */
     | "hexagons"
     /** from a strip, alternately up and down */
     | "trapezoids"
@@ -562,15 +574,16 @@ export type CutShape =
     /** from a strip set, by parallel cuts at 45 degrees */
     | "slices";
 
-/** enum muslin_cut_again, muslin/unit.h */
+/** enum muslin_cut_again in muslin/unit.h. */
 export type CutAgain =
+    /** sewn as it is cut */
     | "no"
     /** once on the diagonal: two pieces */
     | "once"
     /** on both diagonals: four pieces */
     | "twice";
 
-/** enum muslin_grain, muslin/unit.h */
+/** enum muslin_grain in muslin/unit.h. */
 export type Grain =
     /** on all edges */
     | "allEdges"
@@ -581,14 +594,21 @@ export type Grain =
     /** the edges that lay along the strip; the slanted ones are bias */
     | "stripEdges";
 
-/** enum muslin_stage, muslin/unit.h */
+/** enum muslin_hand in muslin/unit.h. */
+export type Hand =
+    /** as the kinds say, and all that have no hands */
+    | "first"
+    /** its mirror image */
+    | "mirrored";
+
+/** enum muslin_stage in muslin/unit.h. */
 export type Stage =
     /** what is seen of a patch: the finished patches fill the unit without gap or overlap */
     | "finished"
     /** the patch with e = E / 2 outside each edge: raw patches overlap by their seams */
     | "raw";
 
-/** enum muslin_unit_step_kind, muslin/unit.h */
+/** enum muslin_unit_step_kind in muslin/unit.h. */
 export type UnitStepKind =
     /** draw a diagonal on the back */
     | "markLine"
@@ -624,6 +644,7 @@ export type UnitStepKind =
     | "trimCorner"
     /** fold the piece back over its seam and press */
     | "foldBack"
+    /** press the seam open */
     | "pressOpen"
     /** press the seam towards `region` */
     | "pressTo"
@@ -653,17 +674,17 @@ export type UnitStepKind =
     /** cut from the strip alternately up and down, `angle` from its edge */
     | "cutTurning"
     /**
-     * octagon: cut the corners off the square from marks `from_corner` along both edges, so that each edge is `measure`
+     * octagon: cut the corners off the square from marks `fromCorner` along both edges, so that each edge is `measure`
      * as cut
      */
     | "cutToShape"
     /** cut squares on point, `measure` wide, their diagonal on the seam */
     | "cutOnPoint"
-    /** trim to `measure` by `measure_height`; the seam runs from corner to corner */
+    /** trim to `measure` by `measureHeight`; the seam runs from corner to corner */
     | "trimTo"
     /** lay the strips together that the pieces are cut from, right sides together */
     | "pairStrips"
-    /** as MARK_ACROSS, on each half-square */
+    /** as "markAcross", on each half-square */
     | "markAcrossEach"
     /** mark where the seam lines cross at both wide-angled corners of a diamond */
     | "markWide"
@@ -695,7 +716,7 @@ export type UnitStepKind =
     | "joinMiddle"
     /** sew triangles to the wide ends of every second wedge, opposite ones first */
     | "joinWideEnd"
-    /** sew two pairs as in PARTIAL */
+    /** sew two pairs as in "partial" */
     | "partialParts"
     /** sew two halves from mark to mark, straight through the middle */
     | "joinThrough"
@@ -709,17 +730,17 @@ export type UnitStepKind =
     | "trimGeese"
     /** trim; a point lies an allowance inside the middle of each edge */
     | "trimPoints"
-    /** trim; each corner's seam meets the edges `from_corner` from the raw corner */
+    /** trim; each corner's seam meets the edges `fromCorner` from the raw corner */
     | "trimCorners"
-    /** trim; two points lie an allowance inside each edge, `from_corner` from its ends */
+    /** trim; two points lie an allowance inside each edge, `fromCorner` from its ends */
     | "trimStar"
-    /** trim; the seam meets the shorter edges `from_corner` from the raw corner */
+    /** trim; the seam meets the shorter edges `fromCorner` from the raw corner */
     | "trimLeaning"
     /** cut the strip across into rectangles `measure` long */
     | "cutLengths"
     /**
-     * hexagon: cut the corners off a rectangle from marks `from_corner` along its long edges to the middles of its
-     * ends, so that each edge is `measure` as cut
+     * hexagon: cut the corners off a rectangle from marks `fromCorner` along its long edges to the middles of its ends,
+     * so that each edge is `measure` as cut
      */
     | "cutPoints"
     /** cut wedges alternately up and down with a ruler whose tip has `angle` */
@@ -727,14 +748,14 @@ export type UnitStepKind =
     /** half-squares: cut both strips in turn square across and `angle` from the edge */
     | "cutPairs";
 
-/** enum muslin_side, muslin/setting.h */
+/** enum muslin_side in muslin/setting.h. */
 export type Side =
     | "left"
     | "right"
     | "top"
     | "bottom";
 
-/** enum muslin_turning, muslin/setting.h */
+/** enum muslin_turning in muslin/setting.h. */
 export type Turning =
     /** all blocks the same way up */
     | "none"
@@ -743,7 +764,7 @@ export type Turning =
     /** every other block turned a half; any block */
     | "halfAlternate";
 
-/** enum muslin_join, muslin/setting.h */
+/** enum muslin_join in muslin/setting.h. */
 export type Join =
     /** edge to edge, nothing lost (batting; or a count that ignores the loss) */
     | "butted"
@@ -754,7 +775,7 @@ export type Join =
     /** ends already cut at 45 degrees: loses 2 sqrt 2 allowances, up to a tick */
     | "biasEnds";
 
-/** enum muslin_border_style, muslin/setting.h */
+/** enum muslin_border_style in muslin/setting.h. */
 export type BorderStyle =
     /** butted: sides first, then top and bottom over them */
     | "sidesFirst"
@@ -765,20 +786,20 @@ export type BorderStyle =
     /** seams at 45 degrees in the corners */
     | "mitred";
 
-/** enum muslin_sash_kind, muslin/setting.h */
+/** enum muslin_sash_kind in muslin/setting.h. */
 export type SashKind =
     | "vertical"
     | "horizontal"
     | "cornerstone";
 
-/** enum muslin_first_block, muslin/setting.h */
+/** enum muslin_first_block in muslin/setting.h. */
 export type FirstBlock =
     /** a pieced block in the first corner */
     | "pieced"
     /** a plain one */
     | "plain";
 
-/** enum muslin_point_layout, muslin/setting.h */
+/** enum muslin_point_layout in muslin/setting.h. */
 export type PointLayout =
     /** block to block, no sashes */
     | "plain"
@@ -793,14 +814,14 @@ export type PointLayout =
      */
     | "sashInner";
 
-/** enum muslin_point_edge, muslin/setting.h */
+/** enum muslin_point_edge in muslin/setting.h. */
 export type PointEdge =
-    /** setting triangles: straight grain lies on the outside, but for the ends of sashes in SASH_INNER */
+    /** setting triangles: straight grain lies on the outside, but for the ends of sashes in "sashInner" */
     | "triangles"
     /** blocks cut beyond their diagonal, one half from each, with bias on the outside; the corners stay triangles */
     | "halfBlocks";
 
-/** enum muslin_log_order, muslin/rounds.h */
+/** enum muslin_log_order in muslin/rounds.h. */
 export type LogOrder =
     /** each log turns the corner: four sides one after the other */
     | "round"
@@ -809,30 +830,31 @@ export type LogOrder =
     /** two neighbouring sides only: the centre stays in a corner */
     | "quarter";
 
-/** enum muslin_log_turn, muslin/rounds.h */
+/** enum muslin_log_turn in muslin/rounds.h. */
 export type LogTurn =
     | "clockwise"
     | "anticlockwise";
 
-/** enum muslin_log_half, muslin/rounds.h */
+/** enum muslin_log_half in muslin/rounds.h. */
 export type LogHalf =
     | "first"
     | "second";
 
-/** enum muslin_frame_piece, muslin/rounds.h */
+/** enum muslin_frame_piece in muslin/rounds.h. */
 export type FramePiece =
     /** top or bottom */
     | "top"
+    /** left and right */
     | "side";
 
-/** enum muslin_frame_line, muslin/rounds.h */
+/** enum muslin_frame_line in muslin/rounds.h. */
 export type FrameLine =
     /** the raw edge */
     | "cut"
     /** the stitched line */
     | "finished";
 
-/** enum muslin_round_kind, muslin/rounds.h */
+/** enum muslin_round_kind in muslin/rounds.h. */
 export type RoundKind =
     /** a border of whole strips */
     | "plain"
@@ -841,14 +863,14 @@ export type RoundKind =
     /** plain strips just wide enough that the pieced round behind them comes out */
     | "coping";
 
-/** enum muslin_round_corner, muslin/rounds.h */
+/** enum muslin_round_corner in muslin/rounds.h. */
 export type RoundCorner =
     /** each run is a side's length, and four squares stand in the corners */
     | "squares"
     /** sides first; top and bottom run through the corners */
     | "through";
 
-/** enum muslin_drop, muslin/fit.h */
+/** enum muslin_drop in muslin/fit.h. */
 export type Drop =
     /** as far as the mattress is deep: a coverlet that shows the base of the bed */
     | "depth"
@@ -859,14 +881,14 @@ export type Drop =
     /** as the spec says */
     | "given";
 
-/** enum muslin_foot_corner, muslin/fit.h */
+/** enum muslin_foot_corner in muslin/fit.h. */
 export type FootCorner =
     /** left square: their points hang lower than the edges */
     | "square"
     /** cut to a quarter circle, so that no point hangs lower than the edges */
     | "rounded";
 
-/** enum muslin_fit_kind, muslin/fit.h */
+/** enum muslin_fit_kind in muslin/fit.h. */
 export type FitKind =
     /** side by side: c B + 2 b wide */
     | "straight"
@@ -879,30 +901,32 @@ export type FitKind =
      */
     | "onPoint";
 
-/** enum muslin_parity, muslin/fit.h */
+/** enum muslin_parity in muslin/fit.h. */
 export type Parity =
+    /** even or odd */
     | "any"
     /** turned blocks that come in fours */
     | "even"
     /** every other block a plain one, and the same block in all four corners */
     | "odd";
 
-/** enum muslin_fit_rank, muslin/fit.h */
+/** enum muslin_fit_rank in muslin/fit.h. */
 export type FitRank =
     /** least off first: what width and length are off, added up */
     | "nearest"
     /** blocks and alternate blocks */
     | "fewestBlocks"
+    /** the largest block first */
     | "largestBlock";
 
-/** enum muslin_fold, muslin/finishing.h */
+/** enum muslin_fold in muslin/finishing.h. */
 export type Fold =
     /** folded in half, raw edges in the seam, the fold sewn down on the back */
     | "double"
     /** one layer, its far edge turned under on the back */
     | "single";
 
-/** enum muslin_backing_layout, muslin/finishing.h */
+/** enum muslin_backing_layout in muslin/finishing.h. */
 export type BackingLayout =
     /** a single panel, its length along the quilt's length */
     | "oneWidth"
@@ -921,7 +945,7 @@ export type BackingLayout =
     /** the same, seams across */
     | "insertAcross";
 
-/** enum muslin_panel_role, muslin/finishing.h */
+/** enum muslin_panel_role in muslin/finishing.h. */
 export type PanelRole =
     /** the full usable width, one of equals */
     | "whole"
@@ -934,28 +958,28 @@ export type PanelRole =
     /** strips between the halves */
     | "insert";
 
-/** enum muslin_nesting, muslin/stripquilt.h */
+/** enum muslin_nesting in muslin/stripquilt.h. */
 export type Nesting =
     /** turn some segments end for end, which turns their pressing and the order of prints */
     | "turn"
     /** turn none; name the joins that do not nest */
     | "name";
 
-/** enum muslin_set_pressing, muslin/stripquilt.h */
+/** enum muslin_set_pressing in muslin/stripquilt.h. */
 export type SetPressing =
     /** all seams of the set towards its labelled top strip */
     | "toTop"
     /** ... away from it */
     | "toBottom";
 
-/** enum muslin_thread_method, muslin/supplies.h */
+/** enum muslin_thread_method in muslin/supplies.h. */
 export type ThreadMethod =
     /** thread : seam as given */
     | "ratio"
     /** 2 + 2 T S: from the thickness sewn and the stitch */
     | "formula";
 
-/** enum muslin_quilting_pattern, muslin/supplies.h */
+/** enum muslin_quilting_pattern in muslin/supplies.h. */
 export type QuiltingPattern =
     /** straight lines from side to side */
     | "across"
@@ -970,14 +994,14 @@ export type QuiltingPattern =
     /** along seams or shapes whose length is given */
     | "outline";
 
-/** enum muslin_quilting_start, muslin/supplies.h */
+/** enum muslin_quilting_start in muslin/supplies.h. */
 export type QuiltingStart =
     /** the first diagonal cuts a corner off, at the offset from that corner */
     | "atOffset"
     /** the first diagonal starts in a corner; the others lie on both sides of it */
     | "fromCorner";
 
-/** enum muslin_cost_kind, muslin/supplies.h */
+/** enum muslin_cost_kind in muslin/supplies.h. */
 export type CostKind =
     /** cloth by length: a price for so many ticks, 292608 for a yard, 320000 for a metre */
     | "length"
@@ -986,29 +1010,29 @@ export type CostKind =
     /** pieces that are sold together only: whole bundles are bought */
     | "bundles";
 
-/** enum muslin_sort, muslin/quilt.h */
+/** enum muslin_sort in muslin/quilt.h. */
 export type Sort =
     | "fabric"
     | "measure"
     | "node";
 
-/** enum muslin_axis, muslin/quilt.h */
+/** enum muslin_axis in muslin/quilt.h. */
 export type Axis =
     /** side by side, from the left; of a size: the width */
     | "across"
     /** one below the other, from the top; of a size: the height */
     | "down";
 
-/** enum muslin_strip_piecing, muslin/quilt.h */
+/** enum muslin_strip_piecing in muslin/quilt.h. */
 export type StripPiecing =
-    /** as a strip set where that takes fewer cuts and pays, see muslin_strip_set */
+    /** as a strip set where that takes fewer cuts and pays, see Stripset */
     | "whereFewer"
     /** as a strip set; solving fails where the pieces do not allow it */
     | "always"
     /** piece by piece */
     | "never";
 
-/** enum muslin_seam_press, muslin/quilt.h */
+/** enum muslin_seam_press in muslin/quilt.h. */
 export type SeamPress =
     /** whichever way seams nest */
     | "free"
@@ -1019,28 +1043,42 @@ export type SeamPress =
     /** half to either side: does not nest, and needs not */
     | "open";
 
-/** enum muslin_measure_kind, muslin/quilt.h */
+/** enum muslin_sixty_first in muslin/quilt.h. */
+export type SixtyFirst =
+    | "onSide"
+    | "onPoint";
+
+/** enum muslin_measure_kind in muslin/quilt.h. */
 export type MeasureKind =
     | "named"
     | "fixed"
     | "sum"
     | "extent";
 
-/** enum muslin_node_kind, muslin/quilt.h */
+/** enum muslin_node_kind in muslin/quilt.h. */
 export type NodeKind =
+    /** Quilt.patch() */
     | "patch"
+    /** Quilt.unit() */
     | "unit"
+    /** Quilt.shape() */
     | "shape"
+    /** pieces side by side or one below the other */
     | "join"
     /** turned, mirrored, or both */
     | "turn"
+    /** Quilt.trim() */
     | "trim"
+    /** Quilt.pinwheel() */
     | "pinwheel"
+    /** Quilt.setIn() */
     | "setIn"
+    /** a field on point */
     | "diagonal"
+    /** rows of 60 degree pieces */
     | "sixty";
 
-/** enum muslin_misfit_kind, muslin/solution.h */
+/** enum muslin_misfit_kind in muslin/solution.h. */
 export type MisfitKind =
     /** two edges to be sewn together differ in length by more than the ease */
     | "length"
@@ -1051,7 +1089,7 @@ export type MisfitKind =
     /** a block on point is not a square of the first one's size */
     | "notSquare";
 
-/** enum muslin_cut_source, muslin/solution.h */
+/** enum muslin_cut_source in muslin/solution.h. */
 export type CutSource =
     /** a patch, cut by itself */
     | "patch"
@@ -1071,7 +1109,7 @@ export type CutSource =
      */
     | "mitred";
 
-/** enum muslin_term_kind, muslin/solution.h */
+/** enum muslin_term_kind in muslin/solution.h. */
 export type TermKind =
     /** a measure's value: of `id`, `times` of it */
     | "measure"
@@ -1097,16 +1135,27 @@ export type TermKind =
     /** half of the measure `id`: the height of geese */
     | "half";
 
-/** enum muslin_press, muslin/pressing.h */
+/** enum muslin_prefer in muslin/pressing.h. */
+export type Prefer =
+    /** either side is as good */
+    | "nothing"
+    /** seams go towards the darker fabric where nesting leaves the choice */
+    | "darker";
+
+/** enum muslin_press in muslin/pressing.h. */
 export type Press =
+    /** to the left */
     | "left"
+    /** to the right */
     | "right"
+    /** upwards */
     | "up"
+    /** downwards */
     | "down"
     /** open */
     | "open";
 
-/** enum muslin_other_way, muslin/pressing.h */
+/** enum muslin_other_way in muslin/pressing.h. */
 export type OtherWay =
     /** no copy is taken the other way */
     | "none"
@@ -1120,13 +1169,31 @@ export type OtherWay =
      */
     | "turned";
 
-/** enum muslin_sewing_kind, muslin/sewing.h */
+/** enum muslin_towards in muslin/pressing.h. */
+export type Towards =
+    /** open */
+    | "neither"
+    /** the left or upper one */
+    | "first"
+    /** the right or lower one */
+    | "second";
+
+/** enum muslin_preferred in muslin/pressing.h. */
+export type Preferred =
+    /** neither way is preferred */
+    | "neither"
+    /** pressed as preferred */
+    | "kept"
+    /** ... against it */
+    | "against";
+
+/** enum muslin_sewing_kind in muslin/sewing.h. */
 export type SewingKind =
     /** strips sewn into sets */
     | "set"
     /** sets cut across into segments: nothing is sewn */
     | "segments"
-    /** a unit by its recipe: muslin_unit_steps() has its own steps */
+    /** a unit by its recipe: unitSteps() has its own steps */
     | "unit"
     /** the caller's own shape */
     | "shape"
@@ -1143,24 +1210,24 @@ export type SewingKind =
     /** rows of 60 degree pieces, then rows to each other */
     | "sixty";
 
-/** enum muslin_blank_kind, muslin/cutplan.h */
+/** enum muslin_blank_kind in muslin/cutplan.h. */
 export type BlankKind =
     /** a rectangle */
     | "piece"
-    /** a rectangle, its cut_length along the cloth: a border, slit from a panel */
+    /** a rectangle, its cutLength along the cloth: a border, slit from a panel */
     | "lengthwise"
     /**
-     * a strip cut_length high and cut_width long in all, pieced from strips across the cloth: binding, pieced borders,
+     * a strip cutLength high and cutWidth long in all, pieced from strips across the cloth: binding, pieced borders,
      * long sashes
      */
     | "joined"
     /**
-     * cut one beside the other from a strip just cut_length high, every second one upside down or all alike: each takes
-     * cut_width of the strip, the first run_in more. 60 degree triangles, diamonds, wedges, half-hexagons
+     * cut one beside the other from a strip just cutLength high, every second one upside down or all alike: each takes
+     * cutWidth of the strip, the first runIn more. 60 degree triangles, diamonds, wedges, half-hexagons
      */
     | "sloped";
 
-/** enum muslin_cutplan_stopped, muslin/cutplan.h */
+/** enum muslin_cutplan_stopped in muslin/cutplan.h. */
 export type CutplanStopped =
     /** it came to its end: proven */
     | "done"
@@ -1178,7 +1245,7 @@ export type CutplanStopped =
     /** it knows no more to do for plan or bound: a higher limit changes nothing */
     | "noMore";
 
-/** enum muslin_cutplan_strip_kind, muslin/cutplan.h */
+/** enum muslin_cutplan_strip_kind in muslin/cutplan.h. */
 export type CutplanStripKind =
     /** right across the bolt */
     | "strip"
@@ -1191,8 +1258,10 @@ export type CutplanStripKind =
     /** a strip across the rest of a panel, or of a piece of stock */
     | "within";
 
-/** enum muslin_cutplan_fault, muslin/cutplan.h */
+/** enum muslin_cutplan_fault in muslin/cutplan.h. */
 export type CutplanFault =
+    /** all is well */
+    | "none"
     /** fewer pieces of a size than are wanted */
     | "missing"
     /** a strip holds more than its room, or pieces overlap */
@@ -1208,24 +1277,34 @@ export type CutplanFault =
     /** more pieces of stock than there are */
     | "stock";
 
-/** enum muslin_long_pieces, muslin/yardage.h */
+/** enum muslin_long_pieces in muslin/yardage.h. */
 export type LongPieces =
     /** along the cloth, whole, slit from panels */
     | "lengthwise"
     /** across the cloth, pieced from strips */
     | "joined";
 
-/** struct muslin_rounding_spec, muslin/length.h */
+/**
+ * The rounding a caller asks for. Grid is the step in ticks (1016 for 1/8 in), 1 .. constants.SIZE_MAX. Tolerance, 0 ..
+ * grid - 1, is what may be overlooked when rounding up or down: with direction up the result is the least grid point
+ * not below the exact value less the tolerance, with down the greatest not above it plus the tolerance. It has no
+ * effect on nearest. It keeps 23.8774 in from becoming 24 for two thousandths of an inch. struct muslin_rounding_spec
+ * in muslin/length.h.
+ */
 export interface RoundingSpec {
-    /** Initially 1 ticks. */
+    /** in ticks, 1 .. constants.SIZE_MAX. Initially 1 ticks. */
     readonly grid?: LengthLike;
-    /** Initially 0. */
+    /** 0 .. grid - 1. Initially 0. */
     readonly tolerance?: LengthLike;
-    /** enum muslin_direction. Initially "nearest". */
+    /** Direction. Initially "nearest". */
     readonly direction?: Direction | null;
 }
 
-/** struct muslin_rounded, muslin/length.h */
+/**
+ * A rounded result. The error value - exact lies in [error, error + 1) ticks; when `exact` is 1 it is exactly `error`
+ * and that is 0 too. `onTick` is 1 when the exact value is a whole number of ticks, so that `error` is exact. struct
+ * muslin_rounded in muslin/length.h.
+ */
 export interface Rounded {
     /** the grid point */
     readonly value: Length;
@@ -1237,26 +1316,27 @@ export interface Rounded {
     readonly onTick: boolean;
 }
 
-/** struct muslin_parse_spec, muslin/length.h */
+/** struct muslin_parse_spec in muslin/length.h. */
 export interface ParseSpec {
-    /** enum muslin_length_unit, for a number that names none. Initially "inch". */
+    /** LengthUnit, for a number that names none. Initially "inch". */
     readonly defaultUnit?: LengthUnit | null;
     /** '.' or ','. Initially ".". */
     readonly decimalSign?: string;
 }
 
-/** struct muslin_parsed, muslin/length.h */
+/** struct muslin_parsed in muslin/length.h. */
 export interface Parsed {
+    /** the length */
     readonly value: Length;
     /** 1 when the text lies on the tick grid; else value is the nearest tick, ties upwards */
     readonly exact: boolean;
-    /** enum muslin_length_unit: of the last part, named or the default */
+    /** LengthUnit: of the last part, named or the default */
     readonly unit: LengthUnit;
 }
 
-/** struct muslin_format_spec, muslin/length.h */
+/** without the unit struct muslin_format_spec in muslin/length.h. */
 export interface FormatSpec {
-    /** enum muslin_style. Initially "inchFraction". */
+    /** Style. Initially "inchFraction". */
     readonly style?: Style | null;
     /** of fraction styles, 1 .. 64; shown in lowest terms. Initially 64. */
     readonly denominator?: Whole;
@@ -1264,29 +1344,29 @@ export interface FormatSpec {
     readonly decimals?: Whole;
     /** '.' or ','. Initially ".". */
     readonly decimalSign?: string;
-    /** enum muslin_direction, for a length off the style's grid. Initially "nearest". */
+    /** Direction, for a length off the style's grid. Initially "nearest". */
     readonly direction?: Direction | null;
-    /** The flag MUSLIN_FORMAT_UNICODE. Initially false. */
+    /** vulgar fractions, fraction slash and U+2212 instead of ASCII. Initially false. */
     readonly unicode?: boolean;
-    /** The flag MUSLIN_FORMAT_BARE. Initially false. */
+    /** without the unit. Initially false. */
     readonly bare?: boolean;
 }
 
-/** struct muslin_seam_spec, muslin/seam.h */
+/** struct muslin_seam_spec in muslin/seam.h. */
 export interface SeamSpec {
-    /** s, per edge, as stitched; 0 .. MUSLIN_SIZE_MAX / 8. Initially 1/4 in. */
+    /** s, per edge, as stitched; 0 .. constants.SIZE_MAX / 8. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** u, per seam; 0 .. MUSLIN_SIZE_MAX / 8. Initially 0. */
+    /** u, per seam; 0 .. constants.SIZE_MAX / 8. Initially 0. */
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_piece_spec, muslin/seam.h */
+/** struct muslin_piece_spec in muslin/seam.h. */
 export interface PieceSpec {
-    /** 0 .. MUSLIN_SIZE_MAX. Initially 0. */
+    /** 0 .. constants.SIZE_MAX. Initially 0. */
     readonly finishedWidth?: LengthLike;
-    /** 0 .. MUSLIN_SIZE_MAX. Initially 0. */
+    /** 0 .. constants.SIZE_MAX. Initially 0. */
     readonly finishedHeight?: LengthLike;
-    /** allowance on each edge, 0 .. MUSLIN_SIZE_MAX / 8; 0: on the fold or left raw. Initially 1/4 in. */
+    /** allowance on each edge, 0 .. constants.SIZE_MAX / 8; 0: on the fold or left raw. Initially 1/4 in. */
     readonly left?: LengthLike;
     /** Initially 1/4 in. */
     readonly right?: LengthLike;
@@ -1298,7 +1378,7 @@ export interface PieceSpec {
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_piece, muslin/seam.h */
+/** struct muslin_piece in muslin/seam.h. */
 export interface Piece {
     /** finished + left + right + u/2 for each of the two that is sewn, in all up to a tick */
     readonly cutWidth: Length;
@@ -1312,8 +1392,9 @@ export interface Piece {
     readonly seamShare: number;
 }
 
-/** struct muslin_sewn_row, muslin/seam.h */
+/** struct muslin_sewn_row in muslin/seam.h. */
 export interface SewnRow {
+    /** in the row */
     readonly pieces: number;
     /** pieces - 1 */
     readonly seams: number;
@@ -1321,15 +1402,15 @@ export interface SewnRow {
     readonly cutTotal: Length;
     /** what the inner seams take: seams x (2 s + u) */
     readonly eaten: Length;
-    /** cut_total - eaten */
+    /** cutTotal - eaten */
     readonly unfinished: Length;
     /** unfinished - 2 s - u */
     readonly finished: Length;
-    /** ppm of cut_total that is not seen in the end: inner and outer seams, nearest */
+    /** ppm of cutTotal that is not seen in the end: inner and outer seams, nearest */
     readonly seamShare: number;
 }
 
-/** struct muslin_calibration, muslin/seam.h */
+/** struct muslin_calibration in muslin/seam.h. */
 export interface Calibration {
     /** n - 1 */
     readonly seams: number;
@@ -1339,11 +1420,13 @@ export interface Calibration {
     readonly shortfall: Length;
     /** shortfall over seams: the take-up u, exact as a fraction ... */
     readonly perSeamNumerator: Length;
+    /** ... over this */
     readonly perSeamDenominator: number;
     /** ... and rounded to the nearest tick, ties up; negative when wide */
     readonly takeUp: Length;
     /** e = (sum of cuts - measured) / (2 seams), exact ... */
     readonly effectiveNumerator: Length;
+    /** ... over this */
     readonly effectiveDenominator: number;
     /** ... and rounded to the nearest tick, ties up */
     readonly effectiveAllowance: Length;
@@ -1351,27 +1434,27 @@ export interface Calibration {
     readonly sewAt: Length;
 }
 
-/** struct muslin_carry_on_spec, muslin/seam.h */
+/** struct muslin_carry_on_spec in muslin/seam.h. */
 export interface CarryOnSpec {
-    /** T, sum of the strips' cut widths; 1 .. MUSLIN_SIZE_MAX. Initially 0. */
+    /** T, sum of the strips' cut widths; 1 .. constants.SIZE_MAX. Initially 0. */
     readonly cutTotal?: LengthLike;
-    /** n, 2 .. MUSLIN_COUNT_MAX. Initially 2. */
+    /** n, 2 .. constants.COUNT_MAX. Initially 2. */
     readonly strips?: Whole;
     /** M, unfinished width of the sewn set; 1 .. T. Initially 0. */
     readonly measured?: LengthLike;
-    /** c, the later piece, as the plan had it; 0 .. MUSLIN_SIZE_MAX. Initially 0. */
+    /** c, the later piece, as the plan had it; 0 .. constants.SIZE_MAX. Initially 0. */
     readonly laterCut?: LengthLike;
-    /** s of the plan; 0 .. MUSLIN_SIZE_MAX / 8. Initially 1/4 in. */
+    /** s of the plan; 0 .. constants.SIZE_MAX / 8. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** u of the plan; 0 .. MUSLIN_SIZE_MAX / 8. Initially 0. */
+    /** u of the plan; 0 .. constants.SIZE_MAX / 8. Initially 0. */
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_accuracy_row_spec, muslin/accuracy.h */
+/** struct muslin_accuracy_row_spec in muslin/accuracy.h. */
 export interface AccuracyRowSpec {
     /** side by side. Initially 1. */
     readonly pieces?: Whole;
-    /** that the measure crosses, 0 .. MUSLIN_COUNT_MAX; pieces - 1 from raw edge to raw edge. Initially 0. */
+    /** that the measure crosses, 0 .. constants.COUNT_MAX; pieces - 1 from raw edge to raw edge. Initially 0. */
     readonly seams?: Whole;
     /** e, of one seam. Initially 0. */
     readonly seamError?: LengthLike;
@@ -1379,7 +1462,7 @@ export interface AccuracyRowSpec {
     readonly cutError?: LengthLike;
 }
 
-/** struct muslin_accuracy_row_errors, muslin/accuracy.h */
+/** struct muslin_accuracy_row_errors in muslin/accuracy.h. */
 export interface AccuracyRowErrors {
     /** 2 x pieces */
     readonly cuts: number;
@@ -1393,7 +1476,7 @@ export interface AccuracyRowErrors {
     readonly likely: Length;
 }
 
-/** struct muslin_accuracy_top_spec, muslin/accuracy.h */
+/** struct muslin_accuracy_top_spec in muslin/accuracy.h. */
 export interface AccuracyTopSpec {
     /** a block. Initially 1. */
     readonly piecesAcross?: Whole;
@@ -1409,31 +1492,31 @@ export interface AccuracyTopSpec {
     readonly cutError?: LengthLike;
 }
 
-/** struct muslin_accuracy_top_errors, muslin/accuracy.h */
+/** struct muslin_accuracy_top_errors in muslin/accuracy.h. */
 export interface AccuracyTopErrors {
-    /** pieces_across - 1 */
+    /** piecesAcross - 1 */
     readonly blockSeamsAcross: number;
     /** how far the unfinished width of a block may be off ... */
     readonly blockWidthWorst: Length;
     readonly blockWidthLikely: Length;
-    /** pieces_down - 1 */
+    /** piecesDown - 1 */
     readonly blockSeamsDown: number;
     /** ... and its unfinished height */
     readonly blockHeightWorst: Length;
     readonly blockHeightLikely: Length;
-    /** columns x pieces_across - 1 */
+    /** columns x piecesAcross - 1 */
     readonly topSeamsAcross: number;
     /** how far the unfinished width of the top may be off ... */
     readonly topWidthWorst: Length;
     readonly topWidthLikely: Length;
-    /** rows x pieces_down - 1 */
+    /** rows x piecesDown - 1 */
     readonly topSeamsDown: number;
     /** ... and its unfinished length */
     readonly topLengthWorst: Length;
     readonly topLengthLikely: Length;
 }
 
-/** struct muslin_accuracy_meet_spec, muslin/accuracy.h */
+/** struct muslin_accuracy_meet_spec in muslin/accuracy.h. */
 export interface AccuracyMeetSpec {
     /** n, of each of the two rows. Initially 1. */
     readonly seams?: Whole;
@@ -1441,11 +1524,11 @@ export interface AccuracyMeetSpec {
     readonly seamError?: LengthLike;
     /** c, of one cut edge. Initially 0. */
     readonly cutError?: LengthLike;
-    /** seams this far apart still count as meeting; 0 .. MUSLIN_SIZE_MAX. Initially 1/16 in. */
+    /** seams this far apart still count as meeting; 0 .. constants.SIZE_MAX. Initially 1/16 in. */
     readonly tolerance?: LengthLike;
 }
 
-/** struct muslin_accuracy_meeting, muslin/accuracy.h */
+/** struct muslin_accuracy_meeting in muslin/accuracy.h. */
 export interface AccuracyMeeting {
     /** apart at the last seam: 2 n (e + 2 c), both rows off opposite ways */
     readonly worst: Length;
@@ -1486,19 +1569,19 @@ export interface AccuracyMeeting {
     readonly twiceLikelyCutsMeet: boolean;
 }
 
-/** struct muslin_wash_spec, muslin/shrinkage.h */
+/** struct muslin_wash_spec in muslin/shrinkage.h. */
 export interface WashSpec {
-    /** each as for muslin_shrinkage_change(). Initially 0. */
+    /** each as for shrinkageChange(). Initially 0. */
     readonly beforeWidth?: LengthLike;
     /** Initially 0. */
     readonly afterWidth?: LengthLike;
-    /** Initially 0. */
+    /** along the cloth, so. Initially 0. */
     readonly beforeLength?: LengthLike;
     /** Initially 0. */
     readonly afterLength?: LengthLike;
 }
 
-/** struct muslin_wash_change, muslin/shrinkage.h */
+/** struct muslin_wash_change in muslin/shrinkage.h. */
 export interface WashChange {
     /** doubled square ticks */
     readonly areaBefore: bigint;
@@ -1510,7 +1593,7 @@ export interface WashChange {
     readonly changeArea: number;
 }
 
-/** struct muslin_shrinkage_spec, muslin/shrinkage.h */
+/** struct muslin_shrinkage_spec in muslin/shrinkage.h. */
 export interface ShrinkageSpec {
     /** finished, the size that the call starts from. Initially 0. */
     readonly width?: LengthLike;
@@ -1526,7 +1609,7 @@ export interface ShrinkageSpec {
     readonly washingAlong?: Whole;
 }
 
-/** struct muslin_size_to_make, muslin/shrinkage.h */
+/** struct muslin_size_to_make in muslin/shrinkage.h. */
 export interface SizeToMake {
     /** finished: wanted / ((1 - q)(1 - w)), rounded once, as asked */
     readonly makeWidth: Length;
@@ -1546,12 +1629,12 @@ export interface SizeToMake {
      */
     readonly shortWidth: Length;
     readonly shortLength: Length;
-    /** 1 when rounding lost nothing of make_width */
+    /** 1 when rounding lost nothing of makeWidth */
     readonly widthExact: boolean;
     readonly lengthExact: number;
 }
 
-/** struct muslin_washed_size, muslin/shrinkage.h */
+/** struct muslin_washed_size in muslin/shrinkage.h. */
 export interface WashedSize {
     /** width x (1 - q), rounded once, as asked */
     readonly quiltedWidth: Length;
@@ -1562,18 +1645,19 @@ export interface WashedSize {
     /** of the whole way, ppm, nearest: negative */
     readonly changeAcross: number;
     readonly changeAlong: number;
+    /** so */
     readonly changeArea: number;
 }
 
-/** struct muslin_governing, muslin/shrinkage.h */
+/** struct muslin_governing in muslin/shrinkage.h. */
 export interface Governing {
     /** ppm lost: the one of the two that governs */
     readonly share: number;
-    /** enum muslin_governing_source */
+    /** GoverningSource */
     readonly source: GoverningSource;
 }
 
-/** struct muslin_prewash_spec, muslin/shrinkage.h */
+/** struct muslin_prewash_spec in muslin/shrinkage.h. */
 export interface PrewashSpec {
     /** of cloth, after the wash. Initially 0. */
     readonly neededLength?: LengthLike;
@@ -1585,19 +1669,19 @@ export interface PrewashSpec {
     readonly along?: Whole;
 }
 
-/** struct muslin_prewash, muslin/shrinkage.h */
+/** struct muslin_prewash in muslin/shrinkage.h. */
 export interface Prewash {
     /** to wash, for the length needed afterwards: needed / (1 - along), up to a tick */
     readonly unshrunkLength: Length;
     /** usable after the wash: width x (1 - across), down to a tick */
     readonly washedWidth: Length;
-    /** unshrunk_length - needed_length */
+    /** unshrunkLength - neededLength */
     readonly lostLength: Length;
-    /** usable_width - washed_width */
+    /** usableWidth - washedWidth */
     readonly lostWidth: Length;
 }
 
-/** struct muslin_purchase_spec, muslin/fabric.h */
+/** struct muslin_purchase_spec in muslin/fabric.h. */
 export interface PurchaseSpec {
     /** length of cloth that must be there in the end. Initially 0. */
     readonly needed?: LengthLike;
@@ -1614,24 +1698,25 @@ export interface PurchaseSpec {
     readonly extraShare?: Whole;
 }
 
-/** struct muslin_purchase, muslin/fabric.h */
+/** struct muslin_purchase in muslin/fabric.h. */
 export interface Purchase {
+    /** as asked */
     readonly needed: Length;
     /** what shrinks to `needed`, up to a tick */
     readonly unshrunk: Length;
     /** unshrunk plus the share, up to a tick, plus the fixed extra: the least to buy */
     readonly withExtra: Length;
-    /** with_extra up to the step */
+    /** withExtra up to the step */
     readonly bought: Length;
     /** bought / step */
     readonly steps: number;
-    /** bought - with_extra: so much more could be wished for at the same price */
+    /** bought - withExtra: so much more could be wished for at the same price */
     readonly spare: Length;
-    /** with_extra less this much, the least, would save a step; 0 if nothing is bought */
+    /** withExtra less this much, the least, would save a step; 0 if nothing is bought */
     readonly lessBy: Length;
 }
 
-/** struct muslin_cloth_spec, muslin/fabric.h */
+/** struct muslin_cloth_spec in muslin/fabric.h. */
 export interface ClothSpec {
     /** usable width of the cloth or pre-cut. Initially 40 in. */
     readonly width?: LengthLike;
@@ -1645,11 +1730,11 @@ export interface ClothSpec {
     readonly lossAcross?: LengthLike;
     /** taken off the length once. Initially 0. */
     readonly lossAlong?: LengthLike;
-    /** The flag MUSLIN_CLOTH_MAY_TURN. Initially false. */
+    /** compare with all pieces turned a quarter and report the better way. Initially false. */
     readonly mayTurn?: boolean;
 }
 
-/** struct muslin_cloth_pieces, muslin/fabric.h */
+/** struct muslin_cloth_pieces in muslin/fabric.h. */
 export interface ClothPieces {
     /** pieces side by side */
     readonly across: number;
@@ -1659,7 +1744,7 @@ export interface ClothPieces {
     readonly pieces: number;
     /** 1 when the pieces lie turned a quarter; a tie is not turned */
     readonly turned: boolean;
-    /** MUSLIN_WARN_NO_SLACK when there are pieces and one of the two slacks is 0 */
+    /** "noSlack" when there are pieces and one of the two slacks is 0 */
     readonly warnings: readonly Warning[];
     /** cloth left over beside the columns, after the loss; 0 when the loss eats it all */
     readonly leftAcross: Length;
@@ -1675,7 +1760,7 @@ export interface ClothPieces {
     readonly longerForOne: Length;
 }
 
-/** struct muslin_strips_spec, muslin/fabric.h */
+/** struct muslin_strips_spec in muslin/fabric.h. */
 export interface StripsSpec {
     /** pieces wanted. Initially 0. */
     readonly pieces?: Whole;
@@ -1691,7 +1776,7 @@ export interface StripsSpec {
     readonly straightening?: LengthLike;
 }
 
-/** struct muslin_strips, muslin/fabric.h */
+/** struct muslin_strips in muslin/fabric.h. */
 export interface Strips {
     /** pieces, down */
     readonly perStrip: number;
@@ -1699,7 +1784,7 @@ export interface Strips {
     readonly strips: number;
     /** that the last strip could still give */
     readonly sparePieces: number;
-    /** cloth for them: strips x strip_cut + straightening */
+    /** cloth for them: strips x stripCut + straightening */
     readonly length: Length;
     /** left over at the end of a full strip, after the end loss */
     readonly leftPerStrip: Length;
@@ -1707,11 +1792,14 @@ export interface Strips {
     readonly narrowerBy: Length;
     /** this much wider and each strip gives one more */
     readonly widerForOne: Length;
-    /** MUSLIN_WARN_NO_SLACK when narrower_by is 0 */
+    /** "noSlack" when narrowerBy is 0 */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_stock_spec, muslin/fabric.h */
+/**
+ * One kind of cloth in hand: `count` pieces of width x length. A spec and a row at once. struct muslin_stock_spec in
+ * muslin/fabric.h.
+ */
 export interface StockSpec {
     /**
      * across, 1 or more: the longer side of a strip (its usable length), 20 .. 22 in of a fat quarter. Initially 40 in.
@@ -1723,17 +1811,17 @@ export interface StockSpec {
     readonly count?: Whole;
     /** tip to valley, on one edge; must be 0 for straight edges. Initially 0. */
     readonly pinkDepth?: LengthLike;
-    /** enum muslin_edge. Initially "straight". */
+    /** Edge. Initially "straight". */
     readonly edge?: Edge | null;
-    /** enum muslin_care. Initially "unwashed". */
+    /** Care. Initially "unwashed". */
     readonly care?: Care | null;
-    /** enum muslin_print. Initially "none". */
+    /** Print. Initially "none". */
     readonly print?: Print | null;
-    /** enum muslin_stock_kind. Initially "strip". */
+    /** StockKind. Initially "strip". */
     readonly kind?: StockKind | null;
 }
 
-/** struct muslin_stock_yield, muslin/fabric.h */
+/** struct muslin_stock_yield in muslin/fabric.h. */
 export interface StockYield {
     /** strips that one piece of stock gives */
     readonly perPiece: number;
@@ -1749,11 +1837,11 @@ export interface StockYield {
     readonly leftOver: Length;
     /** the piece may be this much shorter before a strip is lost */
     readonly shorterBy: Length;
-    /** MUSLIN_WARN_NO_SLACK when shorter_by is 0 */
+    /** "noSlack" when shorterBy is 0 */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_motif_spec, muslin/motif.h */
+/** struct muslin_motif_spec in muslin/motif.h. */
 export interface MotifSpec {
     /** of the print along the cloth, 1 or more. Initially 0. */
     readonly repeatLength?: LengthLike;
@@ -1772,23 +1860,29 @@ export interface MotifSpec {
     readonly motifs?: Whole;
     /** windows wanted. Initially 0. */
     readonly pieces?: Whole;
-    /** The flag MUSLIN_MOTIF_ANY_START. Initially false. */
+    /**
+     * The cloth may begin anywhere in the print: one repeat more of length, so that the first row can be shifted, and
+     * across only the windows that are whole wherever the print begins. Initially false.
+     */
     readonly anyStart?: boolean;
-    /** The flag MUSLIN_MOTIF_ANY_ACROSS. Initially false. */
+    /**
+     * The cloth is cut where a repeat begins along it, but across the print may begin anywhere: only the windows that
+     * are whole wherever it does, and no repeat more of length. anyStart includes it. Initially false.
+     */
     readonly anyAcross?: boolean;
 }
 
-/** struct muslin_motif, muslin/motif.h */
+/** struct muslin_motif in muslin/motif.h. */
 export interface Motif {
-    /** repeats that a window takes across: cut_width / repeat_width, up; 1 when the width is one repeat */
+    /** repeats that a window takes across: cutWidth / repeatWidth, up; 1 when the width is one repeat */
     readonly repeatsAcrossEach: number;
-    /** along: cut_length / repeat_length, up */
+    /** along: cutLength / repeatLength, up */
     readonly repeatsAlongEach: number;
     /** windows that a row gives from selvage to selvage */
     readonly perRow: number;
-    /** rows of windows: pieces / per_row, up */
+    /** rows of windows: pieces / perRow, up */
     readonly rows: number;
-    /** along, for all rows: rows x repeats_along_each */
+    /** along, for all rows: rows x repeatsAlongEach */
     readonly repeats: number;
     /** repeats, and the one for shifting the start where it is counted */
     readonly repeatsBought: number;
@@ -1796,26 +1890,26 @@ export interface Motif {
     readonly sparePieces: number;
     /** windows that a row gives wherever the print begins across; 0 when none is certain */
     readonly perRowCertain: number;
-    /** ... and gives when the print begins best: see lucky_within */
+    /** ... and gives when the print begins best: see luckyWithin */
     readonly perRowLucky: number;
     /** rows for the windows wanted when a row gives only those; 0 when none is certain */
     readonly rowsCertain: number;
     /** ... when it gives the most */
     readonly rowsLucky: number;
-    /** repeats_along_each x repeat_length */
+    /** repeatsAlongEach x repeatLength */
     readonly rowLength: Length;
-    /** row_length - cut_length */
+    /** rowLength - cutLength */
     readonly wastePerRow: Length;
     /** the repeat for shifting the start, or 0 */
     readonly shift: Length;
-    /** rows x row_length + shift */
+    /** rows x rowLength + shift */
     readonly clothLength: Length;
-    /** the same with rows_certain; 0 when none is certain */
+    /** the same with rowsCertain; 0 when none is certain */
     readonly clothCertain: Length;
-    /** ... with rows_lucky */
+    /** ... with rowsLucky */
     readonly clothLucky: Length;
     /**
-     * per_row_lucky holds when the first whole window begins no farther than this from the edge of the usable width; 0
+     * perRowLucky holds when the first whole window begins no farther than this from the edge of the usable width; 0
      * when the width is one repeat
      */
     readonly luckyWithin: Length;
@@ -1829,28 +1923,28 @@ export interface Motif {
     /** so many they then are; 0 when no width saves one */
     readonly widerRows: number;
     /**
-     * MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0; where the width is one repeat, when the window
-     * is as wide as the cloth
+     * "noSlack" when a piece is wanted and narrowerBy is 0; where the width is one repeat, when the window is as wide
+     * as the cloth
      */
     readonly warnings: readonly Warning[];
     /**
-     * cloth_length without what lies behind the windows of the last row: less by waste_per_row where the start is
-     * shifted and motifs is 1, else the same
+     * clothLength without what lies behind the windows of the last row: less by wastePerRow where the start is shifted
+     * and motifs is 1, else the same
      */
     readonly clothLeast: Length;
 }
 
-/** struct muslin_motif_yield, muslin/motif.h */
+/** struct muslin_motif_yield in muslin/motif.h. */
 export interface MotifYield {
-    /** of windows, whole: of the last only the windows must be there, as in cloth_least */
+    /** of windows, whole: of the last only the windows must be there, as in clothLeast */
     readonly rows: number;
     /** along, used by them */
     readonly repeats: number;
-    /** rows x per_row: windows */
+    /** rows x perRow: windows */
     readonly pieces: number;
-    /** rows x per_row_certain */
+    /** rows x perRowCertain */
     readonly piecesCertain: number;
-    /** rows x per_row_lucky */
+    /** rows x perRowLucky */
     readonly piecesLucky: number;
     /** of the length, behind the rows; what the shift takes is not in it */
     readonly leftOver: Length;
@@ -1858,11 +1952,11 @@ export interface MotifYield {
     readonly shorterBy: Length;
     /** this much longer and one more row fits */
     readonly longerForOne: Length;
-    /** MUSLIN_WARN_NO_SLACK when there is a row and shorter_by is 0 */
+    /** "noSlack" when there is a row and shorterBy is 0 */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_stack_spec, muslin/motif.h */
+/** struct muslin_stack_spec in muslin/motif.h. */
 export interface StackSpec {
     /** of the print along the cloth, 1 or more. Initially 0. */
     readonly repeatLength?: LengthLike;
@@ -1876,50 +1970,53 @@ export interface StackSpec {
     readonly layers?: Whole;
     /** wanted. Initially 0. */
     readonly stacks?: Whole;
-    /** The flag MUSLIN_STACK_ANY_START. Initially false. */
+    /**
+     * The cloth may begin anywhere in the print: one repeat more, so that the first layer can begin at the place
+     * chosen. Initially false.
+     */
     readonly anyStart?: boolean;
 }
 
-/** struct muslin_stack, muslin/motif.h */
+/** struct muslin_stack in muslin/motif.h. */
 export interface Stack {
-    /** to cut through the layers: stacks / per_strip, up */
+    /** to cut through the layers: stacks / perStrip, up */
     readonly strips: number;
     /** that the layers give, whole */
     readonly stripsInLayers: number;
-    /** (strips x strip_cut + straightening) / repeat_length, up; 0 without a strip */
+    /** (strips x stripCut + straightening) / repeatLength, up; 0 without a strip */
     readonly repeatsPerLayer: number;
-    /** of the cloth: layers x repeats_per_layer; the one for the start is not counted */
+    /** of the cloth: layers x repeatsPerLayer; the one for the start is not counted */
     readonly repeats: number;
     /** ... and that one, where it is */
     readonly repeatsBought: number;
     /** stacks x layers */
     readonly pieces: number;
-    /** that strips_in_layers give beyond those wanted */
+    /** that stripsInLayers give beyond those wanted */
     readonly spareStacks: number;
-    /** of each layer: repeats_per_layer x repeat_length */
+    /** of each layer: repeatsPerLayer x repeatLength */
     readonly layerLength: Length;
-    /** of each layer: strips x strip_cut + straightening; 0 without a strip */
+    /** of each layer: strips x stripCut + straightening; 0 without a strip */
     readonly usedLength: Length;
     /** the repeat for choosing the start, or 0 */
     readonly shift: Length;
-    /** layers x layer_length + shift */
+    /** layers x layerLength + shift */
     readonly clothLength: Length;
-    /** of each layer, behind strips_in_layers */
+    /** of each layer, behind stripsInLayers */
     readonly leftOver: Length;
     /**
-     * the cloth may end this much early, in the last layer: layer_length - used_length. The other layers stay as long
-     * as they are, since each begins whole repeats behind the one before
+     * the cloth may end this much early, in the last layer: layerLength - usedLength. The other layers stay as long as
+     * they are, since each begins whole repeats behind the one before
      */
     readonly shorterBy: Length;
-    /** MUSLIN_WARN_NO_SLACK when a strip is wanted and shorter_by is 0 */
+    /** "noSlack" when a strip is wanted and shorterBy is 0 */
     readonly warnings: readonly Warning[];
-    /** cloth_length - shorter_by */
+    /** clothLength - shorterBy */
     readonly clothLeast: Length;
 }
 
-/** struct muslin_reference, muslin/reference.h */
+/** struct muslin_reference in muslin/reference.h. */
 export interface Reference {
-    /** ticks; as in muslin_stock_spec, the longer side of a strip or a fat quarter; 0 where there is none */
+    /** ticks; as in StockSpec, the longer side of a strip or a fat quarter; 0 where there is none */
     readonly width: Length;
     /** ticks; 0 where there is none */
     readonly length: Length;
@@ -1927,7 +2024,7 @@ export interface Reference {
     readonly count: number;
 }
 
-/** struct muslin_yield_spec, muslin/stripset.h */
+/** cut straight through from one end; the fold is not kept clear struct muslin_yield_spec in muslin/stripset.h. */
 export interface YieldSpec {
     /** L, of the shortest strip in the set. Initially 40 in. */
     readonly stripLength?: LengthLike;
@@ -1939,13 +2036,13 @@ export interface YieldSpec {
     readonly resquareLoss?: LengthLike;
     /** ... after every m cuts; 0 for never. Initially 0. */
     readonly resquareEvery?: Whole;
-    /** z, kept free of cuts in the middle; must be 0 with FROM_ONE_END. Initially 0. */
+    /** z, kept free of cuts in the middle; must be 0 with fromOneEnd. Initially 0. */
     readonly foldClear?: LengthLike;
-    /** The flag MUSLIN_YIELD_FROM_ONE_END. Initially false. */
+    /** cut straight through from one end; the fold is not kept clear. Initially false. */
     readonly fromOneEnd?: boolean;
 }
 
-/** struct muslin_yield, muslin/stripset.h */
+/** struct muslin_yield in muslin/stripset.h. */
 export interface Yield {
     /** N */
     readonly segments: number;
@@ -1967,15 +2064,15 @@ export interface Yield {
      * missing to the first
      */
     readonly longerForMore: Length;
-    /** MUSLIN_WARN_NO_SLACK when shorter_by is 0 and N is not */
+    /** "noSlack" when shorterBy is 0 and N is not */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_need_spec, muslin/stripset.h */
+/** struct muslin_need_spec in muslin/stripset.h. */
 export interface NeedSpec {
     /** wanted. Initially 0. */
     readonly segments?: Whole;
-    /** what one set gives; see muslin_stripset_yield(). Initially 0. */
+    /** what one set gives; see stripsetYield(). Initially 0. */
     readonly segmentsPerSet?: Whole;
     /** 1 or more. Initially 0. */
     readonly stripsPerSet?: Whole;
@@ -1985,11 +2082,11 @@ export interface NeedSpec {
     readonly stripCut?: LengthLike;
 }
 
-/** struct muslin_need, muslin/stripset.h */
+/** struct muslin_need in muslin/stripset.h. */
 export interface Need {
     /** up */
     readonly sets: number;
-    /** sets x strips_per_set, below 2^62 */
+    /** sets x stripsPerSet, below 2^62 */
     readonly strips: number;
     /** up; 0 when not asked */
     readonly bundles: number;
@@ -1997,11 +2094,11 @@ export interface Need {
     readonly spareSegments: number;
     /** that the bundles hold beyond the sets; 0 when not asked */
     readonly spareStrips: number;
-    /** strips x strip_cut; 0 when not asked */
+    /** strips x stripCut; 0 when not asked */
     readonly clothLength: Length;
 }
 
-/** struct muslin_harvest_spec, muslin/stripset.h */
+/** struct muslin_harvest_spec in muslin/stripset.h. */
 export interface HarvestSpec {
     /** in hand. Initially 0. */
     readonly strips?: Whole;
@@ -2015,7 +2112,7 @@ export interface HarvestSpec {
     readonly blocksPerTop?: Whole;
 }
 
-/** struct muslin_harvest, muslin/stripset.h */
+/** struct muslin_harvest in muslin/stripset.h. */
 export interface Harvest {
     /** down, from all strips */
     readonly sets: number;
@@ -2027,9 +2124,9 @@ export interface Harvest {
     readonly tops: number;
     /** sets that those tops need, up */
     readonly setsUsed: number;
-    /** sets_used x strips_per_set */
+    /** setsUsed x stripsPerSet */
     readonly stripsUsed: number;
-    /** strips - strips_used */
+    /** strips - stripsUsed */
     readonly stripsLeft: number;
     /** of the sets used, beyond the tops */
     readonly segmentsLeft: number;
@@ -2039,33 +2136,36 @@ export interface Harvest {
     readonly stripsForOneMore: number;
 }
 
-/** struct muslin_stripset_print, muslin/stripset.h */
+/**
+ * Sets that hold a given number of strips of each print: one row a print. struct muslin_stripset_print in
+ * muslin/stripset.h.
+ */
 export interface StripsetPrint {
-    /** strips of this print */
+    /** strips of this print. Initially 0. */
     readonly inHand?: Whole;
-    /** strips of it in each set, 0 or more */
+    /** strips of it in each set, 0 or more. Initially 0. */
     readonly perSet?: Whole;
-    /** out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for */
-    readonly left?: Whole;
+    /** out: inHand - sets x perSet, or what is missing, negative, when sets were asked for. Initially 0. */
+    readonly leftOver?: Whole;
 }
 
-/** struct muslin_cutlist_piece_spec, muslin/cutlist.h */
+/** Pieces of one size and one fabric; a row of a list. struct muslin_cutlist_piece_spec in muslin/cutlist.h. */
 export interface CutlistPieceSpec {
     /** across the cloth, 1 or more. Initially 0. */
     readonly cutWidth?: LengthLike;
     /** along it, 1 or more. Initially 0. */
     readonly cutLength?: LengthLike;
-    /** Initially 1. */
+    /** wanted. Initially 1. */
     readonly count?: Whole;
-    /** The flag MUSLIN_CUTLIST_PIECE_MAY_TURN. Initially false. */
+    /** these pieces may lie turned a quarter, where the print allows it. Initially false. */
     readonly mayTurn?: boolean;
 }
 
-/** struct muslin_cutlist_row, muslin/cutlist.h */
+/** How one row is cut. struct muslin_cutlist_row in muslin/cutlist.h. */
 export interface CutlistRow {
     /** wanted, of all lists that are cut together */
     readonly pieces: number;
-    /** pieces / per_strip, up */
+    /** pieces / perStrip, up */
     readonly strips: number;
     /** pieces from one strip, down */
     readonly perStrip: number;
@@ -2075,7 +2175,7 @@ export interface CutlistRow {
     readonly stripCut: Length;
     /** what is cut off the strip for each piece, across the cloth */
     readonly pieceCut: Length;
-    /** of cloth: strips x strip_cut */
+    /** of cloth: strips x stripCut */
     readonly stripsLength: Length;
     /** the piece of stock, from 1, that gives the first strip; 0 from yardage or for none */
     readonly firstStock: number;
@@ -2090,7 +2190,7 @@ export interface CutlistRow {
     readonly trimmed: boolean;
 }
 
-/** struct muslin_cutlist_spec, muslin/cutlist.h */
+/** struct muslin_cutlist_spec in muslin/cutlist.h. */
 export interface CutlistSpec {
     /** length of a strip across the cloth, 1 or more. Initially 40 in. */
     readonly usableWidth?: LengthLike;
@@ -2098,14 +2198,15 @@ export interface CutlistSpec {
     readonly endLoss?: LengthLike;
     /** taken off the cloth once. Initially 0. */
     readonly straightening?: LengthLike;
-    /** enum muslin_print. Initially "none". */
+    /** Print. Initially "none". */
     readonly print?: Print | null;
 }
 
-/** struct muslin_cutlist_yardage, muslin/cutlist.h */
+/** struct muslin_cutlist_yardage in muslin/cutlist.h. */
 export interface CutlistYardage {
     /** of the whole list */
     readonly pieces: number;
+    /** of all rows */
     readonly strips: number;
     /** that the last strips of all rows could still give */
     readonly sparePieces: number;
@@ -2116,23 +2217,23 @@ export interface CutlistYardage {
      * with it
      */
     readonly areaBound: Length;
-    /** the narrowest usable width at which cloth_length is the same */
+    /** the narrowest usable width at which clothLength is the same */
     readonly narrowestWidth: Length;
-    /** usable_width - narrowest_width */
+    /** usableWidth - narrowestWidth */
     readonly narrowerBy: Length;
     /** ... at which also the rows lie alike and take as many strips */
     readonly narrowestAsCut: Length;
-    /** this much wider, the least, and cloth_length is less; 0 when no width saves any */
+    /** this much wider, the least, and clothLength is less; 0 when no width saves any */
     readonly widerForLess: Length;
     /** so much less it then is; how it is cut then, the call below says for that width */
     readonly widerSaves: Length;
-    /** MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0 */
+    /** "noSlack" when a piece is wanted and narrowerBy is 0 */
     readonly warnings: readonly Warning[];
     /** 1 when the pieces of some row lie turned a quarter */
     readonly turned: boolean;
 }
 
-/** struct muslin_cutlist_stock, muslin/cutlist.h */
+/** struct muslin_cutlist_stock in muslin/cutlist.h. */
 export interface CutlistStock {
     /** of the whole list */
     readonly pieces: number;
@@ -2158,17 +2259,20 @@ export interface CutlistStock {
     readonly asCutNarrowerBy: Length;
     /** ... or this much shorter, the least rest of any piece of stock needed */
     readonly asCutShorterBy: Length;
-    /** MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by or shorter_by is 0 */
+    /** "noSlack" when a piece is wanted and narrowerBy or shorterBy is 0 */
     readonly warnings: readonly Warning[];
-    /** 1 when some row's strips must be cut from the stock (see muslin_cutlist_row) */
+    /** 1 when some row's strips must be cut from the stock (see CutlistRow) */
     readonly trimmed: boolean;
     /** 1 when the pieces of some row lie turned a quarter */
     readonly turned: boolean;
-    /** that left_over could still give, cut as those of the last row; 0 when that wants none */
+    /** that leftOver could still give, cut as those of the last row; 0 when that wants none */
     readonly restPieces: number;
 }
 
-/** struct muslin_cutlist_part, muslin/cutlist.h */
+/**
+ * Strips of one row that come from one piece of stock, or from several that are cut alike. struct muslin_cutlist_part
+ * in muslin/cutlist.h.
+ */
 export interface CutlistPart {
     /** from 0 */
     readonly row: number;
@@ -2182,10 +2286,10 @@ export interface CutlistPart {
     readonly beginsAt: Length;
 }
 
-/** struct muslin_cutlist_sets, muslin/cutlist.h */
-export interface CutlistSets {
+/** struct muslin_cutlist_lists in muslin/cutlist.h. */
+export interface CutlistLists {
     /** whole lists that the stock in hand gives */
-    readonly sets: number;
+    readonly lists: number;
     /** pieces of stock for them */
     readonly stockUsed: number;
     /** in hand and not touched */
@@ -2202,11 +2306,11 @@ export interface CutlistSets {
     readonly asCutNarrowerBy: Length;
     /** ... or this much shorter */
     readonly asCutShorterBy: Length;
-    /** MUSLIN_WARN_NO_SLACK when there is a list and narrower_by or shorter_by is 0 */
+    /** "noSlack" when there is a list and narrowerBy or shorterBy is 0 */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_substitution, muslin/cutlist.h */
+/** struct muslin_substitution in muslin/cutlist.h. */
 export interface Substitution {
     /** the first row of which not one piece fits, from 0; -1 when all do */
     readonly unfitRow: number;
@@ -2227,35 +2331,34 @@ export interface Substitution {
     readonly clothLength: Length;
     /** of that, not in hand */
     readonly clothMissing: Length;
-    /** as in muslin_cutlist_yardage and muslin_cutlist_stock */
+    /** as in CutlistYardage and CutlistStock */
     readonly narrowerBy: Length;
-    /** from yardage: what is in hand beyond cloth_length */
+    /** from yardage: what is in hand beyond clothLength */
     readonly shorterBy: Length;
     /** that the last strips of all rows could still give */
     readonly sparePieces: number;
-    /** 1 when every row can be cut from it; else all but unfit_row is 0 */
+    /** 1 when every row can be cut from it; else all but unfitRow is 0 */
     readonly possible: boolean;
     /** 1 when what is in hand suffices */
     readonly enough: boolean;
     /**
-     * MUSLIN_WARN_NO_SLACK when a piece is wanted and narrower_by is 0 or, where it is enough or from pieces of stock,
-     * shorter_by
+     * "noSlack" when a piece is wanted and narrowerBy is 0 or, where it is enough or from pieces of stock, shorterBy
      */
     readonly warnings: readonly Warning[];
     /** 1 when the pieces of some row lie turned a quarter */
     readonly turned: boolean;
     /**
-     * as in muslin_cutlist_stock: of a list of one row, so many more than spare_pieces come from the stock that is
-     * needed; from yardage 0
+     * as in CutlistStock: of a list of one row, so many more than sparePieces come from the stock that is needed; from
+     * yardage 0
      */
     readonly restPieces: number;
 }
 
-/** struct muslin_corner_spec, muslin/shape.h */
+/** One corner, and the edge that starts at it. struct muslin_corner_spec in muslin/shape.h. */
 export interface CornerSpec {
-    /** MUSLIN_SHAPE_OUTLINE, 0, 1, ... Initially 0. */
+    /** constants.SHAPE_OUTLINE, 0, 1, ... Initially 0. */
     readonly piece?: Whole;
-    /** enum muslin_corner_tip; SHARP where an arc ends or starts. Initially "sharp". */
+    /** CornerTip; "sharp" where an arc ends or starts. Initially "sharp". */
     readonly tip?: CornerTip | null;
     /** finished corner. Initially 0. */
     readonly x?: LengthLike;
@@ -2269,14 +2372,15 @@ export interface CornerSpec {
     readonly centreX?: LengthLike;
     /** Initially 0. */
     readonly centreY?: LengthLike;
-    /** Initially 0. */
+    /** of the arc; 0 for a straight edge. Initially 0. */
     readonly radius?: LengthLike;
-    /** enum muslin_curve. Initially "straight". */
+    /** Curve. Initially "straight". */
     readonly curve?: Curve | null;
 }
 
-/** struct muslin_shape, muslin/shape.h */
+/** struct muslin_shape in muslin/shape.h. */
 export interface Shape {
+    /** without the outline */
     readonly pieces: number;
     /** of the pieces together */
     readonly corners: number;
@@ -2293,11 +2397,11 @@ export interface Shape {
     readonly hasArcs: boolean;
 }
 
-/** struct muslin_template_corner, muslin/shape.h */
+/** One corner of a template, and the cut edge that starts at it. struct muslin_template_corner in muslin/shape.h. */
 export interface TemplateCorner {
     /** row of the finished corner that it belongs to */
     readonly corner: number;
-    /** enum muslin_curve: of the cut edge */
+    /** Curve: of the cut edge */
     readonly curve: Curve;
     /** cut corner, on the grid; may be negative */
     readonly x: Length;
@@ -2311,19 +2415,22 @@ export interface TemplateCorner {
     readonly hasSeam: boolean;
 }
 
-/** struct muslin_shape_piece_spec, muslin/shape.h */
+/** struct muslin_shape_piece_spec in muslin/shape.h. */
 export interface ShapePieceSpec {
     /** 0, 1, ... Initially 0. */
     readonly piece?: Whole;
-    /** where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_SIZE_MAX .. Initially 0. */
+    /**
+     * where the straight grain runs on the piece, a direction: -constants.SHAPE_SIZE_MAX .. constants.SHAPE_SIZE_MAX;
+     * both 0: say where it should run. Initially 0.
+     */
     readonly grainX?: LengthLike;
-    /** MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run. Initially 0. */
+    /** Initially 0. */
     readonly grainY?: LengthLike;
-    /** added all round the rectangles, 0 .. MUSLIN_SHAPE_SIZE_MAX: for a foundation, or for safety. Initially 0. */
+    /** added all round the rectangles, 0 .. constants.SHAPE_SIZE_MAX: for a foundation, or for safety. Initially 0. */
     readonly margin?: LengthLike;
 }
 
-/** struct muslin_shape_piece, muslin/shape.h */
+/** struct muslin_shape_piece in muslin/shape.h. */
 export interface ShapePiece {
     /** of the polygon of its corners, doubled square ticks */
     readonly finishedArea: bigint;
@@ -2352,13 +2459,13 @@ export interface ShapePiece {
     readonly biasEdges: number;
     /** 1 when some edge is an arc, so that areas are not the polygons' */
     readonly hasArcs: boolean;
-    /** MUSLIN_WARN_BIAS_EDGE when there are bias edges */
+    /** "biasEdge" when there are bias edges */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_quarter_circle_spec, muslin/shape.h */
+/** struct muslin_quarter_circle_spec in muslin/shape.h. */
 export interface QuarterCircleSpec {
-    /** F, side of the finished square, 2 .. MUSLIN_SIZE_MAX / 4. Initially 0. */
+    /** F, side of the finished square, 2 .. constants.SIZE_MAX / 4. Initially 0. */
     readonly finished?: LengthLike;
     /** r, of the seam, 1 .. F - 1. Initially 0. */
     readonly radius?: LengthLike;
@@ -2368,7 +2475,7 @@ export interface QuarterCircleSpec {
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_quarter_circle, muslin/shape.h */
+/** struct muslin_quarter_circle in muslin/shape.h. */
 export interface QuarterCircle {
     /** r + 2 e: square that holds the convex piece, exact */
     readonly convexCutSquare: Length;
@@ -2391,18 +2498,27 @@ export interface QuarterCircle {
     readonly seamLength: Length;
 }
 
-/** struct muslin_regular_polygon, muslin/shape.h */
+/** struct muslin_regular_polygon in muslin/shape.h. */
 export interface RegularPolygon {
     /** each rounded on its own from the exact value */
     readonly side: Length;
+    /** straight across */
     readonly flats: Length;
+    /** between the farthest two */
     readonly corners: Length;
+    /** from there to a corner */
     readonly centre: Length;
     /** doubled square ticks, nearest */
     readonly area: bigint;
 }
 
-/** struct muslin_unit_spec, muslin/unit.h */
+/**
+ * A recipe wanted. `trim` is added once to the squares that triangles are cut from by "pieces", "twoAtATime" and
+ * "fourAllRound", to the strips and the squares on point of "biasStrips", and to both sides of a half-rectangle; twice
+ * by "fourMidpoints" and "eightAtATime"; of geese by "fourAtATime" to the four small squares alone. It changes nothing
+ * in a rectangle, by "strips", by "flippedCorners", and in the square within a square, an octagon, a star's diamonds
+ * and corner squares and a kaleidoscope's wedges. struct muslin_unit_spec in muslin/unit.h.
+ */
 export interface UnitSpec {
     /** W. Initially 0. */
     readonly finishedWidth?: LengthLike;
@@ -2418,9 +2534,9 @@ export interface UnitSpec {
     readonly halfAddition?: LengthLike;
     /** ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick. Initially 0. */
     readonly quarterAddition?: LengthLike;
-    /** OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0. Initially 0. */
-    readonly trim?: LengthLike;
-    /** cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX. Initially 1/8 in. */
+    /** "oversize": room to trim each unit, beyond the customary size, where it is said above; else 0. Initially 0. */
+    readonly trimRoom?: LengthLike;
+    /** cut sizes are rounded to it; 1 .. constants.UNIT_SIZE_MAX. Initially 1/8 in. */
     readonly grid?: LengthLike;
     /** below grid. Initially 0. */
     readonly tolerance?: LengthLike;
@@ -2428,19 +2544,19 @@ export interface UnitSpec {
     readonly units?: Whole;
     /** wanted, of the other hand; 0 for kinds without hands (see the kinds). Initially 0. */
     readonly mirrored?: Whole;
-    /** enum muslin_unit_kind. Initially "halfSquare". */
+    /** UnitKind. Initially "halfSquare". */
     readonly kind?: UnitKind | null;
-    /** enum muslin_unit_method. Initially "twoAtATime". */
+    /** UnitMethod. Initially "twoAtATime". */
     readonly method?: UnitMethod | null;
-    /** enum muslin_allowance_policy. Initially "exact". */
+    /** AllowancePolicy. Initially "exact". */
     readonly policy?: AllowancePolicy | null;
-    /** enum muslin_tip; matters where triangles or wedges are cut from strips. Initially "blunt". */
+    /** Tip; matters where triangles or wedges are cut from strips. Initially "blunt". */
     readonly tip?: Tip | null;
-    /** enum muslin_direction. Initially "up". */
+    /** Direction. Initially "up". */
     readonly direction?: Direction | null;
 }
 
-/** struct muslin_unit_plan, muslin/unit.h */
+/** struct muslin_unit_plan in muslin/unit.h. */
 export interface UnitPlan {
     /** as the kind says; nearest tick where it is irrational */
     readonly finishedWidth: Length;
@@ -2452,11 +2568,12 @@ export interface UnitPlan {
     readonly unfinishedWidth: Length;
     /** ... finished + E */
     readonly unfinishedHeight: Length;
+    /** of both hands */
     readonly unitsPerRecipe: number;
-    /** of these, the mirror image of the others: two, of a split quarter by TWO_AT_A_TIME; else 0 */
+    /** of these, the mirror image of the others: two, of a split quarter by "twoAtATime"; else 0 */
     readonly mirroredPerRecipe: number;
     /**
-     * for units, up; of a split quarter for units and mirrored: by PIECES for both together, by TWO_AT_A_TIME for the
+     * for units, up; of a split quarter for units and mirrored: by "pieces" for both together, by "twoAtATime" for the
      * greater wish
      */
     readonly recipes: number;
@@ -2464,7 +2581,7 @@ export interface UnitPlan {
     readonly mirroredRecipes: number;
     /** of all recipes, of either hand, beyond both wishes */
     readonly spareUnits: number;
-    /** rows of muslin_unit_pieces() */
+    /** rows of unitPieces() */
     readonly pieces: number;
     /** of one recipe, where all pieces leave the table as rectangles; else 0 */
     readonly cutArea: bigint;
@@ -2472,7 +2589,7 @@ export interface UnitPlan {
     readonly finishedArea: bigint;
     /** of its units: over all edges of all pieces, length x E / 2, tips excluded, up */
     readonly allowanceArea: bigint;
-    /** what remains: cut - finished - allowance; all three 0 where cut_area is 0 */
+    /** what remains: cut - finished - allowance; all three 0 where cutArea is 0 */
     readonly wasteArea: bigint;
     /**
      * half-rectangle: the seam meets the raw edge so far from the raw corner, measured along the shorter raw side,
@@ -2480,7 +2597,7 @@ export interface UnitPlan {
      */
     readonly seamOffset: Length;
     /**
-     * half-squares from the corners cut off by FLIPPED_CORNERS, of one recipe, when a second line is sewn E beside the
+     * half-squares from the corners cut off by "flippedCorners", of one recipe, when a second line is sewn E beside the
      * first
      */
     readonly bonusUnits: number;
@@ -2488,7 +2605,7 @@ export interface UnitPlan {
     readonly bonusUnfinished: Length;
     /** 1 when outer edges of the unit lie on the bias */
     readonly biasOutside: boolean;
-    /** MUSLIN_WARN_BIAS_EDGE; MUSLIN_WARN_BELOW_EXACT */
+    /** "biasEdge"; "belowExact" */
     readonly warnings: readonly Warning[];
     /**
      * eight-pointed star: what its diamonds as cut make it wider than W when every seam takes E, nearest tick;
@@ -2497,7 +2614,7 @@ export interface UnitPlan {
     readonly starWiderBy: Length;
 }
 
-/** struct muslin_unit_piece, muslin/unit.h */
+/** struct muslin_unit_piece in muslin/unit.h. */
 export interface UnitPiece {
     /** of the rectangle; of a strip shape, its extent along the strip, up to a tick */
     readonly cutWidth: Length;
@@ -2521,16 +2638,16 @@ export interface UnitPiece {
     readonly total: bigint;
     /** of the unit */
     readonly region: number;
-    /** enum muslin_cut_shape */
+    /** CutShape */
     readonly shape: CutShape;
-    /** enum muslin_cut_again */
+    /** CutAgain */
     readonly again: CutAgain;
     /** pieces from each: 1, 2 or 4 */
     readonly gives: number;
-    /** enum muslin_grain, of the pieces in the end */
+    /** Grain, of the pieces in the end */
     readonly grain: Grain;
-    /** 1: the first hand or none; 2: mirrored */
-    readonly hand: number;
+    /** Hand */
+    readonly hand: Hand;
     /**
      * degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0 for a
      * rectangle
@@ -2543,26 +2660,29 @@ export interface UnitPiece {
     readonly starExcess: Length;
 }
 
-/** struct muslin_unit_stock_spec, muslin/unit.h */
+/**
+ * What is there to cut from: rectangles of one size (squares, fat quarters, the strips of a bundle). struct
+ * muslin_unit_stock_spec in muslin/unit.h.
+ */
 export interface UnitStockSpec {
-    /** the longer side of a strip; 1 .. MUSLIN_SIZE_MAX. Initially 5 in. */
+    /** the longer side of a strip; 1 .. constants.SIZE_MAX. Initially 5 in. */
     readonly width?: LengthLike;
-    /** cut width of a strip; 1 .. MUSLIN_SIZE_MAX. Initially 5 in. */
+    /** cut width of a strip; 1 .. constants.SIZE_MAX. Initially 5 in. */
     readonly height?: LengthLike;
-    /** how many there are for each region of the unit; 0 .. MUSLIN_COUNT_MAX. Initially 1. */
+    /** how many there are for each region of the unit; 0 .. constants.COUNT_MAX. Initially 1. */
     readonly perRegion?: Whole;
-    /** taken off the width of each for squaring; 0 .. MUSLIN_SIZE_MAX. Initially 0. */
+    /** taken off the width of each for squaring; 0 .. constants.SIZE_MAX. Initially 0. */
     readonly endLoss?: LengthLike;
-    /** finished sizes tried: multiples of this, 1 .. MUSLIN_UNIT_SIZE_MAX. Initially 1/8 in. */
+    /** finished sizes tried: multiples of this, 1 .. constants.UNIT_SIZE_MAX. Initially 1/8 in. */
     readonly finishedGrid?: LengthLike;
 }
 
-/** struct muslin_unit_yield, muslin/unit.h */
+/** struct muslin_unit_yield in muslin/unit.h. */
 export interface UnitYield {
     /** as the kind says; nearest tick where it is irrational */
     readonly finishedWidth: Length;
     readonly finishedHeight: Length;
-    /** as in struct muslin_unit_plan: trim to this */
+    /** as in UnitPlan: trim to this */
     readonly unfinishedWidth: Length;
     readonly unfinishedHeight: Length;
     /** of the stock's height, beyond the highest piece cut */
@@ -2573,13 +2693,13 @@ export interface UnitYield {
     readonly units: number;
     /** from one rectangle for each region alone */
     readonly unitsOfOne: number;
-    /** enum muslin_unit_kind */
+    /** UnitKind */
     readonly kind: UnitKind;
-    /** enum muslin_unit_method */
+    /** UnitMethod */
     readonly method: UnitMethod;
 }
 
-/** struct muslin_unit_corner, muslin/unit.h */
+/** struct muslin_unit_corner in muslin/unit.h. */
 export interface UnitCorner {
     /** to the right of the finished unit's lower left, nearest tick; a half goes up */
     readonly x: Length;
@@ -2591,36 +2711,36 @@ export interface UnitCorner {
     readonly region: number;
     /** 0, 1, ... of the patch, counterclockwise */
     readonly corner: number;
-    /** enum muslin_stage */
+    /** Stage */
     readonly stage: Stage;
 }
 
-/** struct muslin_unit_step, muslin/unit.h */
+/** struct muslin_unit_step in muslin/unit.h. */
 export interface UnitStep {
     /** as the step says: the allowance s, a width, the unfinished width; 0 where none is */
     readonly measure: Length;
     /** of a step that trims the unit: the unfinished height; else 0 */
     readonly measureHeight: Length;
     /**
-     * along the unfinished edge (CUT_TO_SHAPE, CUT_POINTS: the edge as cut), nearest tick, where the step says so; else
-     * 0
+     * along the unfinished edge ("cutToShape", "cutPoints": the edge as cut), nearest tick, where the step says so;
+     * else 0
      */
     readonly fromCorner: Length;
-    /** enum muslin_unit_step_kind */
+    /** UnitStepKind */
     readonly step: UnitStepKind;
-    /** row of muslin_unit_pieces(), from 1; 0: what has been sewn so far, or none */
+    /** row of unitPieces(), from 1; 0: what has been sewn so far, or none */
     readonly piece: number;
     /** the row it meets, so */
     readonly other: number;
     /** for one recipe */
     readonly times: number;
-    /** PRESS_TO: towards this region; else 0 */
+    /** "pressTo": towards this region; else 0 */
     readonly region: number;
     /** degrees, where the step cuts a strip shape or an octagon; else 0 */
     readonly angle: number;
 }
 
-/** struct muslin_setting_spec, muslin/setting.h */
+/** struct muslin_setting_spec in muslin/setting.h. */
 export interface SettingSpec {
     /** finished, 1 or more. Initially 0. */
     readonly blockWidth?: LengthLike;
@@ -2634,17 +2754,18 @@ export interface SettingSpec {
     readonly allowance?: LengthLike;
     /** u. Initially 0. */
     readonly takeUp?: LengthLike;
-    /** enum muslin_turning. Initially "none". */
+    /** Turning. Initially "none". */
     readonly turning?: Turning | null;
     /** a block is square enough for a quarter turn when its sides differ by no more. Initially 1/64 in. */
     readonly squareTolerance?: LengthLike;
 }
 
-/** struct muslin_setting, muslin/setting.h */
+/** struct muslin_setting in muslin/setting.h. */
 export interface Setting {
+    /** columns x rows */
     readonly blocks: number;
     /** of them, turned: half of all, down, unless none is */
-    readonly turned: number;
+    readonly blocksTurned: number;
     /** of the top without borders */
     readonly finishedWidth: Length;
     readonly finishedLength: Length;
@@ -2657,26 +2778,27 @@ export interface Setting {
     readonly rowSeams: number;
 }
 
-/** struct muslin_block_spec, muslin/setting.h */
+/** `segments` of them joined along their long sides. struct muslin_block_spec in muslin/setting.h. */
 export interface BlockSpec {
     /** a, across the block; 1 or more. Initially 0. */
     readonly segmentCut?: LengthLike;
     /** unfinished width of the strip set: along the segment; 1 or more. Initially 0. */
     readonly setUnfinished?: LengthLike;
-    /** Initially 2. */
+    /** side by side. Initially 2. */
     readonly segments?: Whole;
-    /** Initially 1/4 in. */
+    /** s. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** Initially 0. */
+    /** u. Initially 0. */
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_block, muslin/setting.h */
+/** struct muslin_block in muslin/setting.h. */
 export interface Block {
     /** segments x a - (segments - 1)(2 s + u) */
     readonly unfinishedWidth: Length;
-    /** set_unfinished */
+    /** setUnfinished */
     readonly unfinishedHeight: Length;
+    /** as seen in the top */
     readonly finishedWidth: Length;
     readonly finishedHeight: Length;
     /** a - 2 s - u */
@@ -2688,13 +2810,13 @@ export interface Block {
     readonly squareSegmentCut: Length;
     /** 1 when width and height are equal */
     readonly square: boolean;
-    /** 1 when square_segment_cut makes it exactly square */
+    /** 1 when squareSegmentCut makes it exactly square */
     readonly squareExact: boolean;
 }
 
-/** struct muslin_run_spec, muslin/setting.h */
+/** struct muslin_run_spec in muslin/setting.h. */
 export interface RunSpec {
-    /** wanted in one run; 0 .. MUSLIN_LENGTH_MAX / 2. Initially 0. */
+    /** wanted in one run; 0 .. constants.LENGTH_MAX / 2. Initially 0. */
     readonly length?: LengthLike;
     /** L, usable length of each strip. Initially 40 in. */
     readonly stripLength?: LengthLike;
@@ -2702,30 +2824,31 @@ export interface RunSpec {
     readonly stripCut?: LengthLike;
     /** of the joins. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** enum muslin_join. Initially "straight". */
+    /** Join. Initially "straight". */
     readonly join?: Join | null;
 }
 
-/** struct muslin_run, muslin/setting.h */
+/** struct muslin_run in muslin/setting.h. */
 export interface Run {
     /** least n with n L - (n - 1) loss >= length; 0 when length is 0 */
     readonly strips: number;
     /** n - 1; 0 when n is 0 */
     readonly joins: number;
+    /** of the length, by the way of joining */
     readonly lossPerJoin: Length;
     /** the whole run, joined: n L - (n - 1) loss */
     readonly joined: Length;
     /** joined - length */
     readonly spare: Length;
-    /** n x strip_cut */
+    /** n x stripCut */
     readonly clothLength: Length;
     /** each strip may be this much shorter before one more is needed: spare / n, down */
     readonly narrowerBy: Length;
-    /** MUSLIN_WARN_NO_SLACK when spare is 0 and n is not */
+    /** "noSlack" when spare is 0 and n is not */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_border_spec, muslin/setting.h */
+/** cut along the cloth in whole pieces, without joins struct muslin_border_spec in muslin/setting.h. */
 export interface BorderSpec {
     /** of what it is sewn to, 1 or more; measure it through the middle. Initially 0. */
     readonly unfinishedWidth?: LengthLike;
@@ -2733,23 +2856,23 @@ export interface BorderSpec {
     readonly unfinishedLength?: LengthLike;
     /** W, finished width of the border, 1 or more. Initially 0. */
     readonly finishedBorder?: LengthLike;
-    /** Initially 1/4 in. */
+    /** s. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** Initially 0. */
+    /** u. Initially 0. */
     readonly takeUp?: LengthLike;
     /** of the cloth: the length of a strip across it. Initially 40 in. */
     readonly usableWidth?: LengthLike;
     /** added to the exact least length of each mitred piece; else not used. Initially 0. */
     readonly mitreExtra?: LengthLike;
-    /** enum muslin_border_style. Initially "sidesFirst". */
+    /** BorderStyle. Initially "sidesFirst". */
     readonly style?: BorderStyle | null;
-    /** enum muslin_join, of strips across the width; not used lengthwise. Initially "straight". */
+    /** Join, of strips across the width; not used lengthwise. Initially "straight". */
     readonly join?: Join | null;
-    /** The flag MUSLIN_BORDER_LENGTHWISE. Initially false. */
+    /** cut along the cloth in whole pieces, without joins. Initially false. */
     readonly lengthwise?: boolean;
 }
 
-/** struct muslin_border, muslin/setting.h */
+/** struct muslin_border in muslin/setting.h. */
 export interface Border {
     /** of every strip: finished + 2 s + u */
     readonly cutWidth: Length;
@@ -2774,16 +2897,17 @@ export interface Border {
     /** of the top with this border on: the next border's input */
     readonly unfinishedWidth: Length;
     readonly unfinishedLength: Length;
+    /** of the top with this border on, as seen */
     readonly finishedWidth: Length;
     readonly finishedLength: Length;
-    /**
-     * MUSLIN_WARN_DIAGONAL_STRETCH when strips are joined by DIAGONAL or BIAS_ENDS, MUSLIN_WARN_NO_SLACK when spare is
-     * 0
-     */
+    /** "diagonalStretch" when strips are joined by "diagonal" or "biasEnds", "noSlack" when spare is 0 */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_setting_sashed_spec, muslin/setting.h */
+/**
+ * squares where the sashes cross; else long sashes run between the rows struct muslin_setting_sashed_spec in
+ * muslin/setting.h.
+ */
 export interface SettingSashedSpec {
     /** finished, 1 or more. Initially 0. */
     readonly blockWidth?: LengthLike;
@@ -2803,16 +2927,17 @@ export interface SettingSashedSpec {
     readonly takeUp?: LengthLike;
     /** of the cloth: the length of a strip across it. Initially 40 in. */
     readonly usableWidth?: LengthLike;
-    /** taken off each strip for squaring its ends; at most usable_width. Initially 0. */
+    /** taken off each strip for squaring its ends; at most usableWidth. Initially 0. */
     readonly endLoss?: LengthLike;
-    /** The flag MUSLIN_SETTING_SASHED_FRAME. Initially false. */
+    /** sashes all round the outside too, not only between the blocks. Initially false. */
     readonly frame?: boolean;
-    /** The flag MUSLIN_SETTING_SASHED_CORNERSTONES. Initially false. */
+    /** squares where the sashes cross; else long sashes run between the rows. Initially false. */
     readonly cornerstones?: boolean;
 }
 
-/** struct muslin_setting_sashed_plan, muslin/setting.h */
+/** struct muslin_setting_sashed_plan in muslin/setting.h. */
 export interface SettingSashedPlan {
+    /** c r */
     readonly blocks: number;
     /** c columns, r rows: r (c - 1), with a frame r (c + 1) */
     readonly verticalSashes: number;
@@ -2824,9 +2949,11 @@ export interface SettingSashedPlan {
     readonly verticalCutWidth: Length;
     /** a block's height as cut */
     readonly verticalCutLength: Length;
+    /** as verticalCutWidth */
     readonly horizontalCutWidth: Length;
     /** a block's width as cut; of a long sash, a whole row's */
     readonly horizontalCutLength: Length;
+    /** as verticalCutWidth */
     readonly cornerstoneCutWidth: Length;
     /** equal to the width where both kinds of sashes are equally wide */
     readonly cornerstoneCutHeight: Length;
@@ -2841,7 +2968,7 @@ export interface SettingSashedPlan {
     readonly blockUnfinishedHeight: Length;
 }
 
-/** struct muslin_sash_piece, muslin/setting.h */
+/** struct muslin_sash_piece in muslin/setting.h. */
 export interface SashPiece {
     /** of this kind */
     readonly pieces: number;
@@ -2857,20 +2984,20 @@ export interface SashPiece {
     readonly sparePieces: number;
     /** straight seams, when pieces longer than a strip are cut from one joined run; else 0 */
     readonly joins: number;
-    /** strips x cut_width */
+    /** strips x cutWidth */
     readonly clothLength: Length;
     /**
      * the cloth may be this much narrower before a full strip gives one piece less; when strips are joined, before one
      * more of them is needed
      */
     readonly narrowerBy: Length;
-    /** enum muslin_sash_kind */
+    /** SashKind */
     readonly kind: SashKind;
-    /** MUSLIN_WARN_NO_SLACK when narrower_by is 0 */
+    /** "noSlack" when narrowerBy is 0 */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_setting_alternate_spec, muslin/setting.h */
+/** struct muslin_setting_alternate_spec in muslin/setting.h. */
 export interface SettingAlternateSpec {
     /** finished, 1 or more. Initially 0. */
     readonly blockWidth?: LengthLike;
@@ -2884,14 +3011,15 @@ export interface SettingAlternateSpec {
     readonly allowance?: LengthLike;
     /** u. Initially 0. */
     readonly takeUp?: LengthLike;
-    /** enum muslin_first_block. Initially "pieced". */
+    /** FirstBlock. Initially "pieced". */
     readonly first?: FirstBlock | null;
 }
 
-/** struct muslin_setting_alternate_plan, muslin/setting.h */
+/** struct muslin_setting_alternate_plan in muslin/setting.h. */
 export interface SettingAlternatePlan {
     /** with an odd number of blocks, the first kind is one more than the other */
     readonly pieced: number;
+    /** the other blocks */
     readonly plain: number;
     /** finished + 2 s + u */
     readonly plainCutWidth: Length;
@@ -2904,7 +3032,10 @@ export interface SettingAlternatePlan {
     readonly unfinishedLength: Length;
 }
 
-/** struct muslin_setting_line_spec, muslin/setting.h */
+/**
+ * A line is one row of blocks side by side, or one column of them; a top with unequal columns and rows is two. struct
+ * muslin_setting_line_spec in muslin/setting.h.
+ */
 export interface SettingLineSpec {
     /** finished width of the sash between neighbours; 0: none. Initially 0. */
     readonly sash?: LengthLike;
@@ -2914,11 +3045,11 @@ export interface SettingLineSpec {
     readonly takeUp?: LengthLike;
     /** finished size that the line should have; 0: none is wanted. Initially 0. */
     readonly wanted?: LengthLike;
-    /** The flag MUSLIN_SETTING_LINE_FRAME. Initially false. */
+    /** a sash before the first block and after the last one too. Initially false. */
     readonly frame?: boolean;
 }
 
-/** struct muslin_setting_line_plan, muslin/setting.h */
+/** struct muslin_setting_line_plan in muslin/setting.h. */
 export interface SettingLinePlan {
     /** n - 1, with a frame n + 1; 0 without a sash */
     readonly sashes: number;
@@ -2930,7 +3061,7 @@ export interface SettingLinePlan {
     readonly longerBy: Length;
 }
 
-/** struct muslin_setting_line_place, muslin/setting.h */
+/** struct muslin_setting_line_place in muslin/setting.h. */
 export interface SettingLinePlace {
     /** finished, from the first edge of the line to this block's first edge */
     readonly start: Length;
@@ -2940,18 +3071,21 @@ export interface SettingLinePlace {
     readonly unfinished: Length;
 }
 
-/** struct muslin_setting_point_spec, muslin/setting.h */
+/**
+ * bring the customary diagonal to the grid, then add; no rounding after that struct muslin_setting_point_spec in
+ * muslin/setting.h.
+ */
 export interface SettingPointSpec {
-    /** B, finished side, 1 or more; above w in SASH_INNER. Initially 0. */
+    /** B, finished side, 1 or more; above w in "sashInner". Initially 0. */
     readonly block?: LengthLike;
     /** c, of blocks side by side, without alternates; one is a runner. Initially 1. */
     readonly columns?: Whole;
     /** r. Initially 1. */
     readonly rows?: Whole;
-    /** w; 0 in PLAIN, else 1 or more. Initially 0. */
+    /** w; 0 in "plain", else 1 or more. Initially 0. */
     readonly sash?: LengthLike;
     /**
-     * f: blocks float this far inside the edge, and it stays; 0 in SASH_CUT, SASH_INNER and with half-blocks, where
+     * f: blocks float this far inside the edge, and it stays; 0 in "sashCut", "sashInner" and with half-blocks, where
      * something is cut at the edge itself. Initially 0.
      */
     readonly setOff?: LengthLike;
@@ -2961,7 +3095,7 @@ export interface SettingPointSpec {
     readonly takeUp?: LengthLike;
     /**
      * added to the cut squares, half of it stands out at the edge and is trimmed away after sewing; 0 unless policy is
-     * OVERSIZE. Initially 0.
+     * "oversize". Initially 0.
      */
     readonly trimRoom?: LengthLike;
     /** customary addition to a square cut twice; 0: 5 s + 5 u / 2, 1 1/4 in for 1/4 in. Initially 0. */
@@ -2975,17 +3109,17 @@ export interface SettingPointSpec {
     readonly factorNumerator?: Whole;
     /** 0 or 1 .. 1000000; additions and factor are not used with the exact policy. Initially 0. */
     readonly factorDenominator?: Whole;
-    /** enum muslin_point_layout. Initially "plain". */
+    /** PointLayout. Initially "plain". */
     readonly layout?: PointLayout | null;
-    /** enum muslin_point_edge; half-blocks in PLAIN and SASH_CUT only. Initially "triangles". */
+    /** PointEdge; half-blocks in "plain" and "sashCut" only. Initially "triangles". */
     readonly edge?: PointEdge | null;
-    /** enum muslin_allowance_policy. Initially "exact". */
+    /** AllowancePolicy. Initially "exact". */
     readonly policy?: AllowancePolicy | null;
-    /** The flag MUSLIN_SETTING_POINT_DIAGONAL_FIRST. Initially false. */
+    /** bring the customary diagonal to the grid, then add; no rounding after that. Initially false. */
     readonly diagonalFirst?: boolean;
 }
 
-/** struct muslin_setting_point_plan, muslin/setting.h */
+/** struct muslin_setting_point_plan in muslin/setting.h. */
 export interface SettingPointPlan {
     /** c r */
     readonly blocks: number;
@@ -3011,30 +3145,36 @@ export interface SettingPointPlan {
     readonly sideNeed: Length;
     /** cut less exact need, down to a tick; negative: rounding left it too small */
     readonly sideSurplus: Length;
+    /** these three as of the side squares */
     readonly cornerSquareCut: Length;
+    /** exact, up to a tick */
     readonly cornerNeed: Length;
+    /** down to a tick */
     readonly cornerSurplus: Length;
     /** half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; 0 where there are none */
     readonly halfBlockBeyond: Length;
     /** finished diagonal of a block, B sqrt 2, rounded as `measuring` */
     readonly diagonal: Length;
-    /** value less exact, down to a tick, as in struct muslin_rounded */
+    /** value less exact, down to a tick, as in Rounded */
     readonly diagonalError: Length;
     /** of the centre without borders, rounded once as `measuring` */
     readonly finishedWidth: Length;
+    /** less the exact one, down to a tick */
     readonly widthError: Length;
+    /** as finishedWidth */
     readonly finishedLength: Length;
+    /** less the exact one, down to a tick */
     readonly lengthError: Length;
-    /** finished_width + 2 s + u */
+    /** finishedWidth + 2 s + u */
     readonly unfinishedWidth: Length;
     readonly unfinishedLength: Length;
     /** whole ones */
     readonly sashes: number;
-    /** SASH_INNER: those that end at the edge */
+    /** "sashInner": those that end at the edge */
     readonly edgeSashes: number;
     /** whole ones */
     readonly cornerstones: number;
-    /** SASH_CUT: triangles at the edge, 2 c + 2 r */
+    /** "sashCut": triangles at the edge, 2 c + 2 r */
     readonly edgeCornerstones: number;
     /** squares cut twice on the diagonal, four of those triangles each: up */
     readonly edgeCornerstoneSquares: number;
@@ -3051,22 +3191,23 @@ export interface SettingPointPlan {
     /** 1 when the whole outer edge lies on the straight grain: neither half-blocks nor edge sashes */
     readonly straightGrain: boolean;
     /**
-     * MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that was rounded by its diagonal does
-     * not lie on the cutting grid
+     * "biasEdge" when it does not; "offGrid" when a square that was rounded by its diagonal does not lie on the cutting
+     * grid
      */
     readonly warnings: readonly Warning[];
     /** as of the side square; 0 without edge cornerstones */
     readonly edgeCornerstoneNeed: Length;
+    /** as of the side square */
     readonly edgeCornerstoneSurplus: Length;
-    /** what there is to trim at the edge of the quilt: half of side_surplus, down to a tick */
+    /** what there is to trim at the edge of the quilt: half of sideSurplus, down to a tick */
     readonly sideRoom: Length;
-    /** half of corner_surplus, at both edges */
+    /** half of cornerSurplus, at both edges */
     readonly cornerRoom: Length;
-    /** half of edge_cornerstone_surplus */
+    /** half of edgeCornerstoneSurplus */
     readonly edgeCornerstoneRoom: Length;
 }
 
-/** struct muslin_logcabin_spec, muslin/rounds.h */
+/** centre and logs are given as cut, not finished struct muslin_logcabin_spec in muslin/rounds.h. */
 export interface LogcabinSpec {
     /** finished, or cut with the flag. Initially 0. */
     readonly centreWidth?: LengthLike;
@@ -3076,40 +3217,42 @@ export interface LogcabinSpec {
      * of every log, finished or cut as above; not used, and may be 0, where an array of widths is given. Initially 0.
      */
     readonly logWidth?: LengthLike;
-    /** 1 .. MUSLIN_ROUNDS_MAX. Initially 0. */
+    /** 1 .. constants.ROUNDS_MAX. Initially 0. */
     readonly rounds?: Whole;
-    /** alike, cut together; 1 .. MUSLIN_LOGCABIN_BLOCKS_MAX. Initially 1. */
+    /** alike, cut together; 1 .. constants.LOGCABIN_BLOCKS_MAX. Initially 1. */
     readonly blocks?: Whole;
-    /** Initially 1/4 in. */
+    /** s. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** Initially 0. */
+    /** u. Initially 0. */
     readonly takeUp?: LengthLike;
     /** of the cloth: the length of a strip across it; 0: strips are not counted. Initially 40 in. */
     readonly usableWidth?: LengthLike;
     /** of each strip, where its ends are squared; 0 or more. Initially 0. */
     readonly endLoss?: LengthLike;
-    /** enum muslin_log_order. Initially "round". */
+    /** LogOrder. Initially "round". */
     readonly order?: LogOrder | null;
-    /** enum muslin_side: the side of each round's first log. Initially "top". */
+    /** Side: the side of each round's first log. Initially "top". */
     readonly start?: Side | null;
-    /** enum muslin_log_turn: where the next side lies. Initially "clockwise". */
+    /** LogTurn: where the next side lies. Initially "clockwise". */
     readonly turn?: LogTurn | null;
-    /** The flag MUSLIN_LOGCABIN_GIVEN_CUT. Initially false. */
+    /** centre and logs are given as cut, not finished. Initially false. */
     readonly givenCut?: boolean;
 }
 
-/** struct muslin_logcabin, muslin/rounds.h */
+/** struct muslin_logcabin in muslin/rounds.h. */
 export interface Logcabin {
+    /** of the middle patch, as cut */
     readonly centreCutWidth: Length;
     readonly centreCutHeight: Length;
     /** of the block */
     readonly finishedWidth: Length;
     readonly finishedHeight: Length;
+    /** of the block, outer seams still raw */
     readonly unfinishedWidth: Length;
     readonly unfinishedHeight: Length;
     /** in one block */
     readonly logs: number;
-    /** of strips: rows of muslin_logcabin_strips() */
+    /** of strips: rows of logcabinStrips() */
     readonly kinds: number;
     /** cut lengths of all logs of the first half, of all blocks, end to end */
     readonly firstLength: Length;
@@ -3120,8 +3263,7 @@ export interface Logcabin {
     /** the plain running length over the strip, up, for each kind: no plan needs fewer */
     readonly stripsLeast: number;
     /**
-     * of the logs, cut without joins as muslin_logcabin_strips() says: at most so many are needed; 0 when not counted,
-     * as above
+     * of the logs, cut without joins as logcabinStrips() says: at most so many are needed; 0 when not counted, as above
      */
     readonly strips: number;
     /** strips x their cut widths; the centres' strips apart */
@@ -3133,20 +3275,23 @@ export interface Logcabin {
      * then the lesser; 0 when not counted, as all below
      */
     readonly centreStripCut: Length;
+    /** that a strip gives */
     readonly centresPerStrip: number;
     /** for all blocks, up */
     readonly centreStrips: number;
-    /** centre_strips x centre_strip_cut */
+    /** centreStrips x centreStripCut */
     readonly centreClothLength: Length;
 }
 
-/** struct muslin_logcabin_log, muslin/rounds.h */
+/** One log, in sewing order. struct muslin_logcabin_log in muslin/rounds.h. */
 export interface LogcabinLog {
     /** from 1 */
     readonly round: number;
     /** the raw edge it is sewn to */
     readonly cutLength: Length;
+    /** of its strip */
     readonly cutWidth: Length;
+    /** as seen */
     readonly finishedLength: Length;
     readonly finishedWidth: Length;
     /** cut lengths so far, of one block */
@@ -3154,16 +3299,17 @@ export interface LogcabinLog {
     /** what the block must measure now, this log sewn on and pressed */
     readonly unfinishedWidth: Length;
     readonly unfinishedHeight: Length;
-    /** enum muslin_side */
+    /** Side */
     readonly side: Side;
-    /** enum muslin_log_half */
+    /** LogHalf */
     readonly half: LogHalf;
     /** 1 when it is its round's last: measure here, and square up */
     readonly closesRound: boolean;
 }
 
-/** struct muslin_logcabin_strip, muslin/rounds.h */
+/** The strips of one half and one cut width, for all blocks. struct muslin_logcabin_strip in muslin/rounds.h. */
 export interface LogcabinStrip {
+    /** what its logs share */
     readonly cutWidth: Length;
     /** logs */
     readonly pieces: number;
@@ -3175,44 +3321,47 @@ export interface LogcabinStrip {
     readonly stripsLeast: number;
     /** cut without joins; 0 when not counted */
     readonly strips: number;
-    /** strips x cut_width */
+    /** strips x cutWidth */
     readonly clothLength: Length;
-    /** enum muslin_log_half */
+    /** LogHalf */
     readonly half: LogHalf;
 }
 
-/** struct muslin_logcabin_fit_spec, muslin/rounds.h */
+/** struct muslin_logcabin_fit_spec in muslin/rounds.h. */
 export interface LogcabinFitSpec {
     /** finished side of the block. Initially 0. */
     readonly wanted?: LengthLike;
     /** finished side of the centre, 1 or more and less than wanted. Initially 0. */
     readonly centre?: LengthLike;
-    /** 1 .. MUSLIN_ROUNDS_MAX; for muslin_logcabin_log_for(). Initially 0. */
+    /** 1 .. constants.ROUNDS_MAX; for logcabinLogFor(). Initially 0. */
     readonly rounds?: Whole;
-    /** for muslin_logcabin_rounds_for(). Initially 0. */
+    /** for logcabinRoundsFor(). Initially 0. */
     readonly logFinished?: LengthLike;
-    /** Initially 1/4 in. */
+    /** s. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** Initially 0. */
+    /** u. Initially 0. */
     readonly takeUp?: LengthLike;
-    /** enum muslin_log_order. Initially "round". */
+    /** LogOrder. Initially "round". */
     readonly order?: LogOrder | null;
 }
 
-/** struct muslin_logcabin_fit, muslin/rounds.h */
+/** struct muslin_logcabin_fit in muslin/rounds.h. */
 export interface LogcabinFit {
+    /** as given, or found */
     readonly rounds: number;
-    /** in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_ORDER_QUARTER */
+    /** in the block's width: 2 x rounds, or rounds with "quarter" */
     readonly logsAcross: number;
     /** the log that finishes the block exactly: wanted - centre ... */
     readonly exactNumerator: Length;
-    /** ... over logs_across */
+    /** ... over logsAcross */
     readonly exactDenominator: number;
+    /** as given, or found */
     readonly logFinished: Length;
+    /** logFinished and a seam */
     readonly logCut: Length;
-    /** centre + logs_across x log_finished */
+    /** centre + logsAcross x logFinished */
     readonly blockFinished: Length;
-    /** wanted - block_finished; negative when the block comes out larger */
+    /** wanted - blockFinished; negative when the block comes out larger */
     readonly rest: Length;
     /**
      * the finished centre with which the block comes out as wanted: centre + rest; no centre does when it is 0 or less
@@ -3222,7 +3371,10 @@ export interface LogcabinFit {
     readonly nextFinished: Length;
 }
 
-/** struct muslin_frame_spec, muslin/rounds.h */
+/**
+ * Four pieces with 45 degree ends round an opening, cut by template: top and bottom alike, the two sides alike. struct
+ * muslin_frame_spec in muslin/rounds.h.
+ */
 export interface FrameSpec {
     /** finished, as all sizes here. Initially 0. */
     readonly openingWidth?: LengthLike;
@@ -3230,31 +3382,36 @@ export interface FrameSpec {
     readonly openingHeight?: LengthLike;
     /** W. Initially 0. */
     readonly frameWidth?: LengthLike;
-    /** Initially 1/4 in. */
+    /** s. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** Initially 0. */
+    /** u. Initially 0. */
     readonly takeUp?: LengthLike;
     /** of the cloth: the length of a strip across it; 0: strips are not counted. Initially 40 in. */
     readonly usableWidth?: LengthLike;
 }
 
-/** struct muslin_frame, muslin/rounds.h */
+/** struct muslin_frame in muslin/rounds.h. */
 export interface Frame {
     /** of the strip: W + m */
     readonly cutWidth: Length;
     /** raw long edge of top and bottom, from tip to tip, rounded */
     readonly topLong: Length;
+    /** less the exact one, down to a tick */
     readonly topLongError: Length;
-    /** raw short edge: 2 cut_width less than the long one, as its ends leave it */
+    /** raw short edge: 2 cutWidth less than the long one, as its ends leave it */
     readonly topShort: Length;
+    /** the same of left and right */
     readonly sideLong: Length;
+    /** less the exact one, down to a tick */
     readonly sideLongError: Length;
+    /** 2 cutWidth less than sideLong */
     readonly sideShort: Length;
     /** of one strip that holds all four as cut, each turned against the one before */
     readonly stripLength: Length;
     /** of the whole */
     readonly finishedWidth: Length;
     readonly finishedHeight: Length;
+    /** of the whole, outer seams still raw */
     readonly unfinishedWidth: Length;
     readonly unfinishedHeight: Length;
     /**
@@ -3262,96 +3419,120 @@ export interface Frame {
      * is longer than such a strip
      */
     readonly strips: number;
-    /** strips x cut_width */
+    /** strips x cutWidth */
     readonly clothLength: Length;
 }
 
-/** struct muslin_frame_corner, muslin/rounds.h */
+/**
+ * A corner of a piece: x along the raw long edge from its left tip, y from that edge towards the opening. struct
+ * muslin_frame_corner in muslin/rounds.h.
+ */
 export interface FrameCorner {
     /** rounded */
     readonly x: Length;
+    /** less the exact one, down to a tick */
     readonly xError: Length;
+    /** rounded */
     readonly y: Length;
+    /** less the exact one, down to a tick */
     readonly yError: Length;
-    /** enum muslin_frame_piece */
+    /** FramePiece */
     readonly piece: FramePiece;
-    /** enum muslin_frame_line */
+    /** FrameLine */
     readonly line: FrameLine;
 }
 
-/** struct muslin_medallion_spec, muslin/rounds.h */
+/** coping strips must be equally wide on all four sides struct muslin_medallion_spec in muslin/rounds.h. */
 export interface MedallionSpec {
     /** finished. Initially 0. */
     readonly centreWidth?: LengthLike;
     /** Initially 0. */
     readonly centreHeight?: LengthLike;
-    /** Initially 1/4 in. */
+    /** s. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** Initially 0. */
+    /** u. Initially 0. */
     readonly takeUp?: LengthLike;
-    /** The flag MUSLIN_MEDALLION_EQUAL_COPING. Initially false. */
+    /** coping strips must be equally wide on all four sides. Initially false. */
     readonly equalCoping?: boolean;
 }
 
-/** struct muslin_medallion_row, muslin/rounds.h */
+/**
+ * A round, from the inside outwards: the first five members are given, the others are answered. Left and right are the
+ * sides, which run along the height; top and bottom run along the width. Coping that is not needed on the sides has a
+ * sidePair of 0: then sideFinished, sideCut and sideLength are 0 too, and likewise for top and bottom; there are corner
+ * squares only where neither pair is 0. struct muslin_medallion_row in muslin/rounds.h.
+ */
 export interface MedallionRow {
-    /** enum muslin_round_kind */
+    /** RoundKind. Initially "plain". */
     readonly kind?: RoundKind | null;
-    /** enum muslin_round_corner */
+    /** RoundCorner. Initially "squares". */
     readonly corner?: RoundCorner | null;
-    /** finished width of the border, of PIECED the depth of a unit; of COPING the least width wanted, which may be 0 */
+    /**
+     * finished width of the border, of "pieced" the depth of a unit; of "coping" the least width wanted, which may be
+     * 0. Initially 0.
+     */
     readonly width?: LengthLike;
-    /** PIECED: finished length of a unit along the border; else not used, 0 or more */
+    /** "pieced": finished length of a unit along the border; else not used, 0 or more. Initially 0. */
     readonly repeat?: LengthLike;
-    /** COPING: the greatest width allowed, width or more; else not used, 0 or more */
+    /** "coping": the greatest width allowed, width or more; else not used, 0 or more. Initially 0. */
     readonly most?: LengthLike;
-    /** out: finished, within this round */
+    /** out: finished, within this round. Initially 0. */
     readonly beforeWidth?: LengthLike;
+    /** Initially 0. */
     readonly beforeHeight?: LengthLike;
-    /** finished, with this round */
+    /** finished, with this round. Initially 0. */
     readonly afterWidth?: LengthLike;
+    /** Initially 0. */
     readonly afterHeight?: LengthLike;
-    /** finished width of both side borders together: after_width - before_width */
+    /** finished width of both side borders together: afterWidth - beforeWidth. Initially 0. */
     readonly sidePair?: LengthLike;
+    /** of top and bottom, so. Initially 0. */
     readonly topPair?: LengthLike;
-    /** of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider */
+    /** of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider. Initially 0. */
     readonly sideFinished?: LengthLike;
+    /** of top or bottom, so. Initially 0. */
     readonly topFinished?: LengthLike;
-    /** width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip */
+    /** width of a side strip as cut, of "pieced" the unfinished depth; 0 without a strip. Initially 0. */
     readonly sideCut?: LengthLike;
+    /** of top or bottom, so. Initially 0. */
     readonly topCut?: LengthLike;
-    /** length of a side as cut, of PIECED unfinished: what it must measure */
+    /** length of a side as cut, of "pieced" unfinished: what it must measure. Initially 0. */
     readonly sideLength?: LengthLike;
+    /** of top or bottom, so. Initially 0. */
     readonly topLength?: LengthLike;
-    /** PIECED: whole units in each side ... */
+    /** "pieced": whole units in each side ... Initially 0. */
     readonly sideUnits?: Whole;
-    /** ... and in top and bottom each */
+    /** ... and in top and bottom each. Initially 0. */
     readonly topUnits?: Whole;
-    /** in the round: 2 x both, corner squares apart */
+    /** in the round: 2 x both, corner squares apart. Initially 0. */
     readonly units?: Whole;
-    /** 4 or 0; cut as wide as side_cut and as high as top_cut */
+    /** 4 or 0; cut as wide as sideCut and as high as topCut. Initially 0. */
     readonly cornerSquares?: Whole;
-    /** PIECED: of the run, beyond its whole units */
+    /** "pieced": of the run, beyond its whole units. Initially 0. */
     readonly sideRest?: LengthLike;
+    /** of top or bottom, so. Initially 0. */
     readonly topRest?: LengthLike;
-    /** PIECED: repeat + m */
+    /** "pieced": repeat + m. Initially 0. */
     readonly unitUnfinished?: LengthLike;
-    /** 1 unless a PIECED round leaves a rest on a side or on the top */
+    /** 1 unless a "pieced" round leaves a rest on a side or on the top. Initially 0. */
     readonly divides?: Whole;
-    /** 1 when side and top differ in width: COPING only */
+    /** 1 when side and top differ in width: "coping" only. Initially false. */
     readonly unequal?: boolean;
     /**
-     * after_width + m: what the top must measure with this round, and how long a row for top or bottom is with its
-     * corner squares
+     * afterWidth + m: what the top must measure with this round, and how long a row for top or bottom is with its
+     * corner squares. Initially 0.
      */
     readonly afterUnfinishedWidth?: LengthLike;
+    /** Initially 0. */
     readonly afterUnfinishedHeight?: LengthLike;
 }
 
-/** struct muslin_medallion, muslin/rounds.h */
+/** struct muslin_medallion in muslin/rounds.h. */
 export interface Medallion {
+    /** with all rounds */
     readonly finishedWidth: Length;
     readonly finishedHeight: Length;
+    /** with all rounds, outer seams still raw */
     readonly unfinishedWidth: Length;
     readonly unfinishedHeight: Length;
     /** pieced rounds that leave a rest */
@@ -3364,23 +3545,23 @@ export interface Medallion {
     readonly cornerSquares: number;
 }
 
-/** struct muslin_repeat_spec, muslin/rounds.h */
+/** struct muslin_repeat_spec in muslin/rounds.h. */
 export interface RepeatSpec {
     /** the run to be filled. Initially 0. */
     readonly sideFinished?: LengthLike;
     /** length of a unit along it. Initially 0. */
     readonly repeatFinished?: LengthLike;
-    /** that share what the units leave; 0 .. MUSLIN_COUNT_MAX. Initially 0. */
+    /** that share what the units leave; 0 .. constants.COUNT_MAX. Initially 0. */
     readonly spacers?: Whole;
     /** finished, 0 or more; without spacers not used. Initially 0. */
     readonly spacerLeast?: LengthLike;
-    /** Initially 1/4 in. */
+    /** s. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** Initially 0. */
+    /** u. Initially 0. */
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_repeat, muslin/rounds.h */
+/** struct muslin_repeat in muslin/rounds.h. */
 export interface Repeat {
     /** the most that do not pass the side */
     readonly unitsBelow: number;
@@ -3392,36 +3573,38 @@ export interface Repeat {
     readonly overAbove: Length;
     /** of the two, the nearer; the larger when equally near */
     readonly unitsNearest: number;
-    /** the repeat with which units_below fill the side, rounded; 0 without a unit */
+    /** the repeat with which unitsBelow fill the side, rounded; 0 without a unit */
     readonly repeatBelow: Length;
+    /** less the exact one, down to a tick */
     readonly repeatBelowError: Length;
-    /** the repeat with which units_above fill it */
+    /** the repeat with which unitsAbove fill it */
     readonly repeatAbove: Length;
+    /** less the exact one, down to a tick */
     readonly repeatAboveError: Length;
-    /** repeat_finished + m */
+    /** repeatFinished + m */
     readonly unitUnfinished: Length;
-    /** with spacers: the most that leave every spacer its least; else units_below */
+    /** with spacers: the most that leave every spacer its least; else unitsBelow */
     readonly units: number;
     /** what they leave; the exact spacer is this over `spacers` */
     readonly shared: Length;
     /** rounded; 0 without spacers */
     readonly spacerFinished: Length;
-    /** spacer_finished + m; 0 without */
+    /** spacerFinished + m; 0 without */
     readonly spacerCut: Length;
-    /** shared - spacers x spacer_finished; negative when they pass the side */
+    /** shared - spacers x spacerFinished; negative when they pass the side */
     readonly leftOver: Length;
     /** 1 when the units alone fill the side */
     readonly divides: boolean;
     /**
-     * side - units_below x repeat_below: what rounding leaves, negative when they pass the side; 0 without a unit. The
+     * side - unitsBelow x repeatBelow: what rounding leaves, negative when they pass the side; 0 without a unit. The
      * exact repeat is the side over the units
      */
     readonly belowLeftOver: Length;
-    /** side - units_above x repeat_above */
+    /** side - unitsAbove x repeatAbove */
     readonly aboveLeftOver: Length;
 }
 
-/** struct muslin_common_repeat, muslin/rounds.h */
+/** struct muslin_common_repeat in muslin/rounds.h. */
 export interface CommonRepeat {
     /** the greatest length that divides both sides */
     readonly common: Length;
@@ -3429,6 +3612,7 @@ export interface CommonRepeat {
     readonly parts: number;
     /** finished, rounded */
     readonly repeat: Length;
+    /** less the exact one, down to a tick */
     readonly repeatError: Length;
     /** units along the width */
     readonly across: number;
@@ -3436,26 +3620,29 @@ export interface CommonRepeat {
     readonly down: number;
 }
 
-/** struct muslin_point_border_spec, muslin/rounds.h */
+/**
+ * Squares on their points in one row, tip to tip, set-in triangles between them, half ones at the row's ends. struct
+ * muslin_point_border_spec in muslin/rounds.h.
+ */
 export interface PointBorderSpec {
     /** the run to be filled. Initially 0. */
     readonly sideFinished?: LengthLike;
     /** of a square: the depth of the border; 0: as `squares` need it to fill the side. Initially 0. */
     readonly diagonalFinished?: LengthLike;
     /**
-     * in the run, 1 .. MUSLIN_POINT_BORDER_SQUARES_MAX, when no diagonal is given; else not used, 0 or more. Initially
-     * 0.
+     * in the run, 1 .. constants.POINT_BORDER_SQUARES_MAX, when no diagonal is given; else not used, 0 or more.
+     * Initially 0.
      */
     readonly squares?: Whole;
-    /** alike, counted together; 1 .. MUSLIN_COUNT_MAX. Initially 1. */
+    /** alike, counted together; 1 .. constants.COUNT_MAX. Initially 1. */
     readonly runs?: Whole;
-    /** Initially 1/4 in. */
+    /** s. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** Initially 0. */
+    /** u. Initially 0. */
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_point_border, muslin/rounds.h */
+/** struct muslin_point_border in muslin/rounds.h. */
 export interface PointBorder {
     /** the finished diagonal D, exactly: this over ... */
     readonly diagonalNumerator: Length;
@@ -3463,21 +3650,27 @@ export interface PointBorder {
     readonly diagonalDenominator: number;
     /** rounded as `measuring` */
     readonly diagonalFinished: Length;
+    /** less the exact one, down to a tick */
     readonly diagonalError: Length;
+    /** as many as fit whole */
     readonly squaresPerRun: number;
     /** of the side, beyond the squares */
     readonly rest: Length;
     /** D / sqrt 2, rounded as `measuring` */
     readonly squareFinished: Length;
+    /** less the exact one, down to a tick */
     readonly squareFinishedError: Length;
     /** D / sqrt 2 + m, rounded as `cutting`: also the strip squares are cut from */
     readonly squareCut: Length;
+    /** less the exact one, down to a tick */
     readonly squareCutError: Length;
     /** a square cut twice, corner to corner, for four triangles: D + (1 + sqrt 2) m */
     readonly settingCut: Length;
+    /** less the exact one, down to a tick */
     readonly settingCutError: Length;
     /** a square cut once for two half triangles: D / 2 + (1 + 1 / sqrt 2) m */
     readonly endCut: Length;
+    /** less the exact one, down to a tick */
     readonly endCutError: Length;
     /** depth of the border: D, rounded, + m */
     readonly borderUnfinished: Length;
@@ -3498,21 +3691,21 @@ export interface PointBorder {
     readonly runLongerBy: Length;
 }
 
-/** struct muslin_bed_spec, muslin/fit.h */
+/** struct muslin_bed_spec in muslin/fit.h. */
 export interface BedSpec {
     /** 1 or more. Initially 0. */
     readonly mattressWidth?: LengthLike;
     /** 1 or more. Initially 0. */
     readonly mattressLength?: LengthLike;
-    /** 1 or more for DEPTH and OVER_JOINT. Initially 0. */
+    /** 1 or more for "depth" and "overJoint". Initially 0. */
     readonly mattressDepth?: LengthLike;
-    /** floor to top of mattress; 1 or more for FLOOR, else 0 if unknown. Initially 0. */
+    /** floor to top of mattress; 1 or more for "floor", else 0 if unknown. Initially 0. */
     readonly floorHeight?: LengthLike;
-    /** added to the depth by OVER_JOINT. Initially 3 in. */
+    /** added to the depth by "overJoint". Initially 3 in. */
     readonly beyondDepth?: LengthLike;
-    /** left and right, for GIVEN. Initially 0. */
+    /** left and right, for "given". Initially 0. */
     readonly sideDrop?: LengthLike;
-    /** for GIVEN and with MUSLIN_BED_FOOT_GIVEN. Initially 0. */
+    /** for "given" and with footGiven. Initially 0. */
     readonly footDrop?: LengthLike;
     /** beyond the mattress at the head, where the quilt hangs there too. Initially 0. */
     readonly headDrop?: LengthLike;
@@ -3523,24 +3716,27 @@ export interface BedSpec {
      * mattresses); measure a sample. Initially 0.
      */
     readonly quiltingExtra?: LengthLike;
-    /** enum muslin_drop. Initially "depth". */
+    /** Drop. Initially "depth". */
     readonly drop?: Drop | null;
-    /** enum muslin_foot_corner. Initially "square". */
+    /** FootCorner. Initially "square". */
     readonly footCorner?: FootCorner | null;
-    /** The flag MUSLIN_BED_FOOT_GIVEN. Initially false. */
+    /**
+     * The foot hangs as footDrop says, whatever rule the sides follow: 0 for a bed with a footboard. Initially false.
+     */
     readonly footGiven?: boolean;
 }
 
-/** struct muslin_bed, muslin/fit.h */
+/** struct muslin_bed in muslin/fit.h. */
 export interface Bed {
     /** on each side, by the rule asked for */
     readonly sideDrop: Length;
+    /** at the foot */
     readonly footDrop: Length;
     /** of the quilt on the bed: mattress + 2 side drops */
     readonly finishedWidth: Length;
     /** mattress + head drop + foot drop + pillow tuck */
     readonly finishedLength: Length;
-    /** finished width of the top to piece: the same and quilting_extra */
+    /** finished width of the top to piece: the same and quiltingExtra */
     readonly topWidth: Length;
     readonly topLength: Length;
     /**
@@ -3555,15 +3751,15 @@ export interface Bed {
      * its diagonal; 0 when square
      */
     readonly cornerCutOff: Length;
-    /** floor_height - corner_hang, below 0 when the corner lies on the floor; 0 where floor_height is 0 */
+    /** floorHeight - cornerHang, below 0 when the corner lies on the floor; 0 where floorHeight is 0 */
     readonly cornerClearance: Length;
-    /** 1 when floor_height is given and the corner hangs lower: feet catch in it */
+    /** 1 when floorHeight is given and the corner hangs lower: feet catch in it */
     readonly cornerTouches: boolean;
-    /** MUSLIN_WARN_SMALL_QUILT: no side of the mattress, as of a crib's, passes 60 in */
+    /** "smallQuilt": no side of the mattress, as of a crib's, passes 60 in */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_bed_covered_spec, muslin/fit.h */
+/** struct muslin_bed_covered_spec in muslin/fit.h. */
 export interface BedCoveredSpec {
     /** finished, 1 or more. Initially 0. */
     readonly quiltWidth?: LengthLike;
@@ -3577,15 +3773,15 @@ export interface BedCoveredSpec {
     readonly mattressDepth?: LengthLike;
     /** from the floor to the top of the mattress; 0 if unknown. Initially 0. */
     readonly floorHeight?: LengthLike;
-    /** Initially 0. */
+    /** as in BedSpec. Initially 0. */
     readonly headDrop?: LengthLike;
-    /** Initially 0. */
+    /** as in BedSpec. Initially 0. */
     readonly pillowTuck?: LengthLike;
-    /** enum muslin_foot_corner. Initially "square". */
+    /** FootCorner. Initially "square". */
     readonly footCorner?: FootCorner | null;
 }
 
-/** struct muslin_bed_cover, muslin/fit.h */
+/** struct muslin_bed_cover in muslin/fit.h. */
 export interface BedCover {
     /**
      * on each side, half of what is left over, down to a tick; below 0 where the quilt is narrower than the mattress
@@ -3597,20 +3793,20 @@ export interface BedCover {
     readonly shortWidth: Length;
     /** the same for the length */
     readonly shortLength: Length;
-    /** as in struct muslin_bed; 0 where a drop is below 0 */
+    /** as in Bed; 0 where a drop is below 0 */
     readonly cornerHang: Length;
-    /** as in struct muslin_bed */
+    /** as in Bed */
     readonly cornerClearance: Length;
     /** 1 when the quilt covers the top of the mattress */
     readonly reachesEdges: boolean;
     /** 1 when it hangs to the depth on both sides and at the foot */
     readonly reachesDepth: boolean;
-    /** 1 when floor_height is given and a foot corner hangs lower */
+    /** 1 when floorHeight is given and a foot corner hangs lower */
     readonly cornerTouches: boolean;
-    /** MUSLIN_WARN_SMALL_QUILT: no side of quilt or of mattress is longer than 60 in */
+    /** "smallQuilt": no side of quilt or of mattress is longer than 60 in */
     readonly warnings: readonly Warning[];
     /**
-     * how far each side hangs below the mattress's lower edge, down to a tick: side_drop less the depth; 0: it just
+     * how far each side hangs below the mattress's lower edge, down to a tick: sideDrop less the depth; 0: it just
      * reaches it, below 0: it falls short
      */
     readonly beyondSide: Length;
@@ -3618,7 +3814,10 @@ export interface BedCover {
     readonly beyondFoot: Length;
 }
 
-/** struct muslin_fit_spec, muslin/fit.h */
+/**
+ * Blocks are square. A size runs from its least to its most in steps from the least. struct muslin_fit_spec in
+ * muslin/fit.h.
+ */
 export interface FitSpec {
     /** 1 or more, with borders. Initially 0. */
     readonly wantedWidth?: LengthLike;
@@ -3628,13 +3827,13 @@ export interface FitSpec {
     readonly widthUnder?: LengthLike;
     /** how much wider. Initially 0. */
     readonly widthOver?: LengthLike;
-    /** Initially 0. */
+    /** how much shorter. Initially 0. */
     readonly lengthUnder?: LengthLike;
-    /** Initially 0. */
+    /** how much longer. Initially 0. */
     readonly lengthOver?: LengthLike;
     /** 1 or more. Initially 6 in. */
     readonly blockLeast?: LengthLike;
-    /** block_least or more. Initially 14 in. */
+    /** blockLeast or more. Initially 14 in. */
     readonly blockMost?: LengthLike;
     /** 1 or more. Initially 1/2 in. */
     readonly blockStep?: LengthLike;
@@ -3642,7 +3841,7 @@ export interface FitSpec {
     readonly sashLeast?: LengthLike;
     /** Initially 3 in. */
     readonly sashMost?: LengthLike;
-    /** Initially 1/2 in. */
+    /** from width to width, 1 or more. Initially 1/2 in. */
     readonly sashStep?: LengthLike;
     /** on each side, all borders together; 0: none. Initially 0. */
     readonly borderLeast?: LengthLike;
@@ -3650,48 +3849,51 @@ export interface FitSpec {
     readonly borderMost?: LengthLike;
     /** 1 or more. Initially 1 in. */
     readonly borderStep?: LengthLike;
-    /** Initially 1. */
+    /** 1 or more. Initially 1. */
     readonly columnsLeast?: Whole;
-    /** Initially 100. */
+    /** columnsLeast or more. Initially 100. */
     readonly columnsMost?: Whole;
-    /** Initially 1. */
+    /** 1 or more. Initially 1. */
     readonly rowsLeast?: Whole;
-    /** Initially 100. */
+    /** rowsLeast or more. Initially 100. */
     readonly rowsMost?: Whole;
-    /** list so many only; 0: all, to MUSLIN_COUNT_MAX. Initially 0. */
+    /** list so many only; 0: all, to constants.COUNT_MAX. Initially 0. */
     readonly best?: Whole;
     /**
      * the most combinations of kind, block, sash and border that are tried, and the most settings that may be found,
-     * listed or not; 1 .. MUSLIN_COUNT_MAX. Initially 1000000.
+     * listed or not; 1 .. constants.COUNT_MAX. Initially 1000000.
      */
     readonly workLimit?: Whole;
-    /** enum muslin_fit_rank. Initially "nearest". */
+    /** FitRank. Initially "nearest". */
     readonly rank?: FitRank | null;
-    /** enum muslin_parity. Initially "any". */
+    /** Parity. Initially "any". */
     readonly columnsParity?: Parity | null;
-    /** enum muslin_parity. Initially "any". */
+    /** Parity. Initially "any". */
     readonly rowsParity?: Parity | null;
-    /** The flag MUSLIN_FIT_ALLOW_STRAIGHT. Initially false. */
+    /** The kinds that are wanted: straight, with sashes, with sashes all round, on point. Initially false. */
     readonly allowStraight?: boolean;
-    /** The flag MUSLIN_FIT_ALLOW_SASHED. Initially false. */
+    /** The kinds that are wanted: straight, with sashes, with sashes all round, on point. Initially false. */
     readonly allowSashed?: boolean;
-    /** The flag MUSLIN_FIT_ALLOW_FRAMED. Initially false. */
+    /** The kinds that are wanted: straight, with sashes, with sashes all round, on point. Initially false. */
     readonly allowFramed?: boolean;
-    /** The flag MUSLIN_FIT_ALLOW_ON_POINT. Initially false. */
+    /** The kinds that are wanted: straight, with sashes, with sashes all round, on point. Initially false. */
     readonly allowOnPoint?: boolean;
 }
 
-/** struct muslin_fit, muslin/fit.h */
+/** One setting. struct muslin_fit in muslin/fit.h. */
 export interface Fit {
-    /** enum muslin_fit_kind */
+    /** FitKind */
     readonly kind: FitKind;
     /**
-     * 1 when width and length are exactly as wanted; always 0 on point, where they are no whole ticks even if off_width
-     * and off_length are 0
+     * 1 when width and length are exactly as wanted; always 0 on point, where they are no whole ticks even if offWidth
+     * and offLength are 0
      */
     readonly exact: boolean;
+    /** of blocks, alternates apart */
     readonly columns: number;
+    /** so */
     readonly rows: number;
+    /** finished side */
     readonly block: Length;
     /** 0 where the kind has none */
     readonly sash: Length;
@@ -3700,7 +3902,7 @@ export interface Fit {
     /** on point to the nearest tick, else exact */
     readonly finishedWidth: Length;
     readonly finishedLength: Length;
-    /** finished_width - wanted_width */
+    /** finishedWidth - wantedWidth */
     readonly offWidth: Length;
     readonly offLength: Length;
     /** columns x rows */
@@ -3711,7 +3913,7 @@ export interface Fit {
     readonly rankKey: bigint;
 }
 
-/** struct muslin_fit_across_spec, muslin/fit.h */
+/** struct muslin_fit_across_spec in muslin/fit.h. */
 export interface FitAcrossSpec {
     /** the width (or length) to fill, 1 or more. Initially 0. */
     readonly wanted?: LengthLike;
@@ -3721,19 +3923,19 @@ export interface FitAcrossSpec {
     readonly block?: LengthLike;
     /** between blocks; 0: none. Initially 0. */
     readonly sash?: LengthLike;
-    /** enum muslin_direction: fewer blocks, more, or the nearer of the two (ties: more). Initially "nearest". */
+    /** Direction: fewer blocks, more, or the nearer of the two (ties: more). Initially "nearest". */
     readonly direction?: Direction | null;
-    /** The flag MUSLIN_FIT_ACROSS_FRAME. Initially false. */
+    /** A sash also on the left of the first block and on the right of the last. Initially false. */
     readonly frame?: boolean;
 }
 
-/** struct muslin_fit_across_blocks, muslin/fit.h */
+/** struct muslin_fit_across_blocks in muslin/fit.h. */
 export interface FitAcrossBlocks {
     /** 1 or more */
     readonly blocks: number;
     /** of so many blocks, their sashes and both borders */
     readonly finishedWidth: Length;
-    /** finished_width - wanted */
+    /** finishedWidth - wanted */
     readonly off: Length;
     /**
      * the blocks that would fill it, exact as a fraction: room / pitch, where room is wanted - 2 border + sash, or -
@@ -3746,7 +3948,7 @@ export interface FitAcrossBlocks {
     readonly exact: boolean;
 }
 
-/** struct muslin_fit_triangles_spec, muslin/fit.h */
+/** struct muslin_fit_triangles_spec in muslin/fit.h. */
 export interface FitTrianglesSpec {
     /** 1 or more. Initially 0. */
     readonly wantedWidth?: LengthLike;
@@ -3754,9 +3956,9 @@ export interface FitTrianglesSpec {
     readonly wantedLength?: LengthLike;
     /** finished height of a triangle, 1 or more: the depth of a row. Initially 0. */
     readonly height?: LengthLike;
-    /** enum muslin_direction: fewer rows, more, or the nearest (ties: more). Initially "nearest". */
+    /** Direction: fewer rows, more, or the nearest (ties: more). Initially "nearest". */
     readonly rowsDirection?: Direction | null;
-    /** enum muslin_direction, for the sides across. Initially "nearest". */
+    /** Direction, for the sides across. Initially "nearest". */
     readonly sidesDirection?: Direction | null;
     /** s. Initially 1/4 in. */
     readonly allowance?: LengthLike;
@@ -3764,7 +3966,7 @@ export interface FitTrianglesSpec {
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_fit_triangle_rows, muslin/fit.h */
+/** struct muslin_fit_triangle_rows in muslin/fit.h. */
 export interface FitTriangleRows {
     /** 1 or more */
     readonly rows: number;
@@ -3801,13 +4003,13 @@ export interface FitTriangleRows {
      */
     readonly cutBase: Length;
     /**
-     * of a half triangle along the strip, from its straight side, which has its allowance too: cut_base / 2 + E / 2
+     * of a half triangle along the strip, from its straight side, which has its allowance too: cutBase / 2 + E / 2
      * before rounding, up to a tick
      */
     readonly halfCutBase: Length;
 }
 
-/** struct muslin_fit_rescale_spec, muslin/fit.h */
+/** struct muslin_fit_rescale_spec in muslin/fit.h. */
 export interface FitRescaleSpec {
     /** of the scale, 1 .. INT64_MAX: 3 / 2 is half as large again. Initially 1. */
     readonly numerator?: Whole;
@@ -3821,33 +4023,35 @@ export interface FitRescaleSpec {
     readonly grid?: LengthLike;
 }
 
-/** struct muslin_fit_rescale_row, muslin/fit.h */
+/** One size of the pattern. struct muslin_fit_rescale_row in muslin/fit.h. */
 export interface FitRescaleRow {
-    /** in: as it is, 1 .. MUSLIN_SIZE_MAX */
+    /** in: as it is, 1 .. constants.SIZE_MAX. Initially 0. */
     readonly finished?: LengthLike;
-    /** finished x numerator / denominator, to the nearest tick, ties up ... */
+    /** finished x numerator / denominator, to the nearest tick, ties up ... Initially 0. */
     readonly newFinished?: LengthLike;
-    /** ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator */
+    /**
+     * ... and what that leaves out, in denominators of a tick: exact is newFinished + rest / denominator. Initially 0.
+     */
     readonly rest?: Whole;
-    /** new_finished + 2 s + u */
+    /** newFinished + 2 s + u. Initially 0. */
     readonly newCut?: LengthLike;
     /**
      * the largest cut size on the grid that is not larger than the exact one; 0 where nothing would be seen of it (2 s
-     * + u or less)
+     * + u or less). Initially 0.
      */
     readonly cutBelow?: LengthLike;
     /**
-     * the nearest on the grid, ties up, of those of which something is seen (above 2 s + u): cut_above where the
-     * nearest of all is no such one
+     * the nearest on the grid, ties up, of those of which something is seen (above 2 s + u): cutAbove where the nearest
+     * of all is no such one. Initially 0.
      */
     readonly cutNearest?: LengthLike;
-    /** the smallest on the grid that is not smaller */
+    /** the smallest on the grid that is not smaller. Initially 0. */
     readonly cutAbove?: LengthLike;
-    /** 1 when the exact cut size lies on the grid: all four are then the same */
+    /** 1 when the exact cut size lies on the grid: all four are then the same. Initially false. */
     readonly onGrid?: boolean;
 }
 
-/** struct muslin_fit_rescaled, muslin/fit.h */
+/** struct muslin_fit_rescaled in muslin/fit.h. */
 export interface FitRescaled {
     /** sizes that do not lie on the grid */
     readonly offGrid: number;
@@ -3864,21 +4068,21 @@ export interface FitRescaled {
     readonly numerator: number;
     /** ... denominator; 0 / 1 if there is none */
     readonly denominator: number;
-    /** MUSLIN_WARN_OFF_GRID */
+    /** "offGrid" */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_binding_width_spec, muslin/finishing.h */
+/** struct muslin_binding_width_spec in muslin/finishing.h. */
 export interface BindingWidthSpec {
-    /** enum muslin_fold. Initially "double". */
+    /** Fold. Initially "double". */
     readonly fold?: Fold | null;
-    /** s, from the raw edge of the binding to its seam; an allowance. Initially 1/4 in. */
-    readonly seam?: LengthLike;
+    /** s, from the raw edge of the binding to its seam. Initially 1/4 in. */
+    readonly allowance?: LengthLike;
     /** finished width shown on the front, from the seam to the edge of the quilt. Initially 1/4 in. */
     readonly front?: LengthLike;
     /** t of the quilt sandwich at the edge. Initially 0. */
     readonly thickness?: LengthLike;
-    /** finished width wanted on the back; not used when binding_cut is given. Initially 1/4 in. */
+    /** finished width wanted on the back; not used when bindingCut is given. Initially 1/4 in. */
     readonly back?: LengthLike;
     /** at the far edge of a single fold; not used for a double one. Initially 1/4 in. */
     readonly turnUnder?: LengthLike;
@@ -3888,7 +4092,7 @@ export interface BindingWidthSpec {
     readonly unevenLimit?: LengthLike;
 }
 
-/** struct muslin_binding_width, muslin/finishing.h */
+/** struct muslin_binding_width in muslin/finishing.h. */
 export interface BindingWidth {
     /** C, of the strip */
     readonly cutWidth: Length;
@@ -3897,15 +4101,15 @@ export interface BindingWidth {
     /** width after folding, before sewing: C/2 up for a double fold, C for a single one */
     readonly folded: Length;
     /**
-     * MUSLIN_WARN_BINDING_UNEVEN beyond the limit; MUSLIN_WARN_BACK_TOO_NARROW when the back shows less than the front,
-     * so that the seam stays bare; half ticks counted
+     * "bindingUneven" beyond the limit; "backTooNarrow" when the back shows less than the front, so that the seam stays
+     * bare; half ticks counted
      */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_binding_spec, muslin/finishing.h */
+/** struct muslin_binding_spec in muslin/finishing.h. */
 export interface BindingSpec {
-    /** finished, of any outline, up to 4 x MUSLIN_SIZE_MAX; 0: 2 x (width + length). Initially 0. */
+    /** finished, of any outline, up to 4 x constants.SIZE_MAX; 0: 2 x (width + length). Initially 0. */
     readonly perimeter?: LengthLike;
     /** finished; not read when a perimeter is given. Initially 0. */
     readonly quiltWidth?: LengthLike;
@@ -3913,7 +4117,7 @@ export interface BindingSpec {
     readonly quiltLength?: LengthLike;
     /** for the ends and the last join; sources use 10, 12, 15, 20, 24 in. Initially 12 in. */
     readonly extra?: LengthLike;
-    /** of the outline, 0 .. MUSLIN_COUNT_MAX; 0 for a rounded one. Initially 4. */
+    /** of the outline, 0 .. constants.COUNT_MAX; 0 for a rounded one. Initially 4. */
     readonly corners?: Whole;
     /** added for each corner; most sources add none. Initially 0. */
     readonly cornerExtra?: LengthLike;
@@ -3925,41 +4129,41 @@ export interface BindingSpec {
     readonly allowance?: LengthLike;
     /** purchase step, 1 or more. Initially 4 1/2 in. */
     readonly step?: LengthLike;
-    /** cut on top of the need, 0 .. MUSLIN_COUNT_MAX. Initially 0. */
+    /** cut on top of the need, 0 .. constants.COUNT_MAX. Initially 0. */
     readonly spareStrips?: Whole;
-    /** enum muslin_join; BUTTED ignores the loss, as many published figures do. Initially "diagonal". */
+    /** Join; "butted" ignores the loss, as many published figures do. Initially "diagonal". */
     readonly join?: Join | null;
 }
 
-/** struct muslin_binding, muslin/finishing.h */
+/** struct muslin_binding in muslin/finishing.h. */
 export interface Binding {
     /** finished */
     readonly perimeter: Length;
-    /** perimeter + corners x corner_extra + extra: wanted in one run */
+    /** perimeter + corners x cornerExtra + extra: wanted in one run */
     readonly length: Length;
     /** for that run */
     readonly stripsNeeded: number;
-    /** to cut: strips_needed + spare_strips */
+    /** to cut: stripsNeeded + spareStrips */
     readonly strips: number;
-    /** strips_needed - 1 */
+    /** stripsNeeded - 1 */
     readonly joins: number;
-    /** as of muslin_join_loss() */
+    /** as of joinLoss() */
     readonly lossPerJoin: Length;
     /** the run of the needed strips, without the spare ones */
     readonly joined: Length;
     /** joined - length: what is left at the last corner */
     readonly spare: Length;
-    /** strips x binding_cut */
+    /** strips x bindingCut */
     readonly clothLength: Length;
-    /** cloth_length up to the step */
+    /** clothLength up to the step */
     readonly bought: Length;
     /** the cloth may be this much narrower before another strip is needed, down */
     readonly narrowerBy: Length;
-    /** MUSLIN_WARN_NO_SLACK when nothing is spare */
+    /** "noSlack" when nothing is spare */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_bias_spec, muslin/finishing.h */
+/** struct muslin_bias_spec in muslin/finishing.h. */
 export interface BiasSpec {
     /** of the cloth piece, 1 or more; not read for the least square. Initially 0. */
     readonly width?: LengthLike;
@@ -3971,11 +4175,11 @@ export interface BiasSpec {
     readonly allowance?: LengthLike;
     /** length of bias strip, 1 or more; read for the least square only. Initially 0. */
     readonly wanted?: LengthLike;
-    /** The flag MUSLIN_BIAS_BLUNT_ENDS. Initially false. */
+    /** both ends cut square: takes off w more. Initially false. */
     readonly bluntEnds?: boolean;
 }
 
-/** struct muslin_bias, muslin/finishing.h */
+/** struct muslin_bias in muslin/finishing.h. */
 export interface Bias {
     /** of the tube; for separate strips: how many strips */
     readonly rounds: number;
@@ -3984,20 +4188,20 @@ export interface Bias {
     /** of bias strip obtained, down to a tick; 0 if none */
     readonly length: Length;
     /** side of the square to cut (least square), else 0 */
-    readonly square: Length;
+    readonly squareCut: Length;
     /** sqrt(wanted x w), nearest tick (least square), else 0: the published rule, a lower bound only */
     readonly areaRule: Length;
     /** length - wanted (least square), else 0 */
     readonly spare: Length;
 }
 
-/** struct muslin_batting_spec, muslin/finishing.h */
+/** struct muslin_batting_spec in muslin/finishing.h. */
 export interface BattingSpec {
     /** finished. Initially 0. */
     readonly quiltWidth?: LengthLike;
     /** Initially 0. */
     readonly quiltLength?: LengthLike;
-    /** beyond the quilt; quilt and margins together at most MUSLIN_SIZE_MAX each way. Initially 3 in. */
+    /** beyond the quilt; quilt and margins together at most constants.SIZE_MAX each way. Initially 3 in. */
     readonly marginLeft?: LengthLike;
     /** Initially 3 in. */
     readonly marginRight?: LengthLike;
@@ -4007,16 +4211,16 @@ export interface BattingSpec {
     readonly marginBottom?: LengthLike;
     /** of batting sold by length, for pieces joined; 0 when not asked. Initially 0. */
     readonly rollWidth?: LengthLike;
-    /** The flag MUSLIN_BATTING_FIXED. Initially false. */
+    /** the package may not be turned. Initially false. */
     readonly fixed?: boolean;
 }
 
-/** struct muslin_batting, muslin/finishing.h */
+/** struct muslin_batting in muslin/finishing.h. */
 export interface Batting {
     /** to cut: quilt and margins */
     readonly width: Length;
     readonly length: Length;
-    /** row of MUSLIN_TABLE_BATTING, the smallest area that covers, the first of equals; -1 when none does */
+    /** row of "batting", the smallest area that covers, the first of equals; -1 when none does */
     readonly package: number;
     /** as listed; 0 when none */
     readonly packageWidth: Length;
@@ -4033,17 +4237,17 @@ export interface Batting {
     readonly joinedPieces: number;
     /** of roll to buy for them: the shorter of both ways; ties: fewer pieces, then along */
     readonly joinedLength: Length;
-    /** joined_pieces - 1 */
+    /** joinedPieces - 1 */
     readonly joinedJoins: number;
 }
 
-/** struct muslin_backing_spec, muslin/finishing.h */
+/** struct muslin_backing_spec in muslin/finishing.h. */
 export interface BackingSpec {
     /** finished. Initially 0. */
     readonly quiltWidth?: LengthLike;
     /** Initially 0. */
     readonly quiltLength?: LengthLike;
-    /** beyond the quilt; quilt and margins together at most MUSLIN_SIZE_MAX each way. Initially 4 in. */
+    /** beyond the quilt; quilt and margins together at most constants.SIZE_MAX each way. Initially 4 in. */
     readonly marginLeft?: LengthLike;
     /** Initially 4 in. */
     readonly marginRight?: LengthLike;
@@ -4053,12 +4257,12 @@ export interface BackingSpec {
     readonly marginBottom?: LengthLike;
     /** from edge to edge of the cloth, 1 or more. Initially 40 in. */
     readonly fabricWidth?: LengthLike;
-    /** cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more. Initially 0. */
+    /** cut off each edge: usable width u = fabricWidth - 2 x selvage, 1 or more. Initially 0. */
     readonly selvage?: LengthLike;
     /** q, allowance of the backing's seams. Initially 1/2 in. */
-    readonly seam?: LengthLike;
+    readonly allowance?: LengthLike;
     /** added to each panel's length, for squaring. Initially 0. */
-    readonly endTrim?: LengthLike;
+    readonly endLoss?: LengthLike;
     /**
      * pattern repeat along the cloth; each length cut is a whole number of them, the first too; 0 for none. Initially
      * 0.
@@ -4067,17 +4271,17 @@ export interface BackingSpec {
     /** purchase step, 1 or more. Initially 4 1/2 in. */
     readonly step?: LengthLike;
     /**
-     * enum muslin_print: a print with a direction forbids what would lie turned a quarter, that is turned panels, and
-     * inserts, which are cut across the cloth. Initially "none".
+     * Print: a print with a direction forbids what would lie turned a quarter, that is turned panels, and inserts,
+     * which are cut across the cloth. Initially "none".
      */
     readonly print?: Print | null;
-    /** The flag MUSLIN_BACKING_ROUND_PANELS. Initially false. */
+    /** round each length cut up to the step, not only the total. Initially false. */
     readonly roundPanels?: boolean;
 }
 
-/** struct muslin_backing, muslin/finishing.h */
+/** struct muslin_backing in muslin/finishing.h. */
 export interface Backing {
-    /** enum muslin_backing_layout */
+    /** BackingLayout */
     readonly layout: BackingLayout;
     /** 0: this layout cannot serve; everything below is then 0 */
     readonly possible: boolean;
@@ -4090,7 +4294,7 @@ export interface Backing {
     readonly neededLength: Length;
     /** lengths of cloth of the full width; the strips of an insert are not counted */
     readonly panels: number;
-    /** cut length of each, with end_trim and repeat */
+    /** cut length of each, with endTrim and repeat */
     readonly panelLength: Length;
     /** sewn together: panels, or centre and sides, or two halves and an insert's strips */
     readonly pieces: number;
@@ -4102,9 +4306,9 @@ export interface Backing {
     readonly joinedLength: Length;
     /** exact: panels, and for an insert its strips one below the other */
     readonly clothLength: Length;
-    /** one repeat more on the order, to shift the start; cloth_length without a repeat */
+    /** one repeat more on the order, to shift the start; clothLength without a repeat */
     readonly clothWithRepeat: Length;
-    /** cloth_with_repeat up to the step, on the total, or length by length if asked */
+    /** clothWithRepeat up to the step, on the total, or length by length if asked */
     readonly bought: Length;
     /** the same under the other rounding rule */
     readonly otherRounding: Length;
@@ -4113,15 +4317,15 @@ export interface Backing {
      * strips; their widths change: plan again first
      */
     readonly narrowerBy: Length;
-    /** cut width of each side panel (CENTRE) or of the insert (INSERT); else 0 */
+    /** cut width of each side panel ("centre") or of the insert ("insert"); else 0 */
     readonly stripCut: Length;
-    /** MUSLIN_WARN_NO_SLACK when narrower_by is 0 */
+    /** "noSlack" when narrowerBy is 0 */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_panel, muslin/finishing.h */
+/** struct muslin_panel in muslin/finishing.h. */
 export interface Panel {
-    /** enum muslin_panel_role */
+    /** PanelRole */
     readonly role: PanelRole;
     /** from 1, from the left (seams along) or the top (seams across) */
     readonly position: number;
@@ -4133,7 +4337,7 @@ export interface Panel {
     readonly count: number;
 }
 
-/** struct muslin_hanging_spec, muslin/finishing.h */
+/** struct muslin_hanging_spec in muslin/finishing.h. */
 export interface HangingSpec {
     /** finished. Initially 0. */
     readonly quiltWidth?: LengthLike;
@@ -4161,7 +4365,7 @@ export interface HangingSpec {
     readonly corners?: Whole;
 }
 
-/** struct muslin_hanging, muslin/finishing.h */
+/** struct muslin_hanging in muslin/finishing.h. */
 export interface Hanging {
     /** as asked */
     readonly sleeves: number;
@@ -4176,17 +4380,17 @@ export interface Hanging {
     readonly labelCutHeight: Length;
     /** squares folded once on the diagonal, raw sides into the binding seam */
     readonly cornerSquares: number;
-    /** corner_triangle + 2 allowances; 0 without triangles */
+    /** cornerTriangle + 2 allowances; 0 without triangles */
     readonly cornerSquareCut: Length;
 }
 
-/** struct muslin_stripquilt_spec, muslin/stripquilt.h */
+/** struct muslin_stripquilt_spec in muslin/stripquilt.h. */
 export interface StripquiltSpec {
     /** in hand. Initially 0. */
     readonly strips?: Whole;
-    /** Initially 6. */
+    /** sewn side by side. Initially 6. */
     readonly stripsPerSet?: Whole;
-    /** 1 .. MUSLIN_STRIPQUILT_SEGMENTS_MAX. Initially 2. */
+    /** 1 .. constants.STRIPQUILT_SEGMENTS_MAX. Initially 2. */
     readonly segmentsPerBlock?: Whole;
     /** of blocks. Initially 1. */
     readonly columns?: Whole;
@@ -4204,34 +4408,38 @@ export interface StripquiltSpec {
     readonly allowance?: LengthLike;
     /** u. Initially 0. */
     readonly takeUp?: LengthLike;
-    /** as in muslin_yield_spec. Initially 0. */
+    /** taken off each end, as in YieldSpec. Initially 0. */
     readonly endTrim?: LengthLike;
-    /** Initially 0. */
+    /** as in YieldSpec. Initially 0. */
     readonly resquareLoss?: LengthLike;
-    /** Initially 0. */
+    /** as in YieldSpec. Initially 0. */
     readonly resquareEvery?: Whole;
-    /** Initially 0. */
+    /** as in YieldSpec. Initially 0. */
     readonly foldClear?: LengthLike;
-    /** enum muslin_turning. Initially "quarterAlternate". */
+    /** Turning. Initially "quarterAlternate". */
     readonly turning?: Turning | null;
-    /** enum muslin_nesting. Initially "turn". */
+    /** Nesting. Initially "turn". */
     readonly nesting?: Nesting | null;
-    /** as in muslin_setting_spec; also for segment_cut 0. Initially 1/64 in. */
+    /** as in SettingSpec; also for segmentCut 0. Initially 1/64 in. */
     readonly squareTolerance?: LengthLike;
-    /** The flag MUSLIN_YIELD_FROM_ONE_END. Initially false. */
+    /** cut straight through from one end; the fold is not kept clear. Initially false. */
     readonly fromOneEnd?: boolean;
 }
 
-/** struct muslin_stripquilt, muslin/stripquilt.h */
+/** struct muslin_stripquilt in muslin/stripquilt.h. */
 export interface Stripquilt {
     /** width of a strip set */
     readonly setUnfinished: Length;
     readonly setFinished: Length;
     /** what is seen of one strip */
     readonly stripFinished: Length;
+    /** as asked, or found */
     readonly segmentCut: Length;
+    /** what is seen of one segment */
     readonly segmentFinished: Length;
+    /** that a set gives */
     readonly segmentsPerSet: number;
+    /** of those, from each end */
     readonly segmentsPerEnd: number;
     /** a set */
     readonly resquarings: number;
@@ -4243,15 +4451,20 @@ export interface Stripquilt {
     readonly stripLongerForMore: Length;
     /** of each set, fold included */
     readonly stripLeftOver: Length;
+    /** of a block, outer seams still raw */
     readonly blockUnfinishedWidth: Length;
     readonly blockUnfinishedHeight: Length;
+    /** as seen in the top */
     readonly blockFinishedWidth: Length;
     readonly blockFinishedHeight: Length;
+    /** columns x rows */
     readonly blocksPerTop: number;
     /** in each top */
     readonly blocksTurned: number;
+    /** without borders */
     readonly topFinishedWidth: Length;
     readonly topFinishedLength: Length;
+    /** outer seams still raw */
     readonly topUnfinishedWidth: Length;
     readonly topUnfinishedLength: Length;
     /** that the strips make */
@@ -4262,9 +4475,11 @@ export interface Stripquilt {
     readonly tops: number;
     /** to sew for them: one stack of segments each */
     readonly sets: number;
+    /** sets x stripsPerSet */
     readonly stripsUsed: number;
+    /** of those in hand */
     readonly stripsLeft: number;
-    /** beyond those in hand, to make tops_in_hand + 1 */
+    /** beyond those in hand, to make topsInHand + 1 */
     readonly stripsForOneMoreTop: number;
     /** in all planned tops */
     readonly blocks: number;
@@ -4274,26 +4489,30 @@ export interface Stripquilt {
     readonly segmentsLeft: number;
     /** segments to take from each of the last stacks ... */
     readonly stackLow: number;
-    /** ... and from each of the first `stacks_high`: one more, or as many ... */
+    /** ... and from each of the first `stacksHigh`: one more, or as many ... */
     readonly stackHigh: number;
     /** ... and then this is all the sets */
     readonly stacksHigh: number;
-    /** rows of muslin_stripquilt_groups */
+    /** rows of stripquiltGroups */
     readonly groups: number;
-    /** end for end, in all blocks (MUSLIN_NESTING_TURN), else 0 */
+    /** end for end, in all blocks ("turn"), else 0 */
     readonly segmentsTurned: number;
-    /** joins inside all blocks that do not nest (MUSLIN_NESTING_NAME), else 0 */
+    /** joins inside all blocks that do not nest ("name"), else 0 */
     readonly placesNotNesting: number;
     /** 1 when a block is square to the tick */
     readonly blockSquare: boolean;
-    /** MUSLIN_WARN_NO_SLACK, _NEST_CONFLICT, _SET_REPEATS, _SMALL_QUILT */
+    /** "noSlack", _NEST_CONFLICT, _SET_REPEATS, _SMALL_QUILT */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_block_group, muslin/stripquilt.h */
+/**
+ * Blocks that are made alike: `blocks` of them, each taking one segment from each listed stack, left to right. struct
+ * muslin_block_group in muslin/stripquilt.h.
+ */
 export interface BlockGroup {
     /** number of the group's first block, from 1 */
     readonly firstBlock: number;
+    /** of them, one behind the other */
     readonly blocks: number;
     /** members of `sets` in use */
     readonly segments: number;
@@ -4304,15 +4523,15 @@ export interface BlockGroup {
     /** 1 when a set occurs twice in each of these blocks */
     readonly repeats: boolean;
     /**
-     * enum muslin_set_pressing: the way segment 0 ends up pressed, turning counted; from there the segments alternate
-     * where they nest
+     * SetPressing: the way segment 0 ends up pressed, turning counted; from there the segments alternate where they
+     * nest
      */
     readonly firstPressing: SetPressing;
     /** numbers of the sets, from 1; 0 behind the last */
     readonly sets: readonly number[];
 }
 
-/** struct muslin_piecing_spec, muslin/supplies.h */
+/** struct muslin_piecing_spec in muslin/supplies.h. */
 export interface PiecingSpec {
     /** strip sets. Initially 0. */
     readonly sets?: Whole;
@@ -4332,13 +4551,13 @@ export interface PiecingSpec {
     readonly blockWidth?: LengthLike;
     /** finished. Initially 0. */
     readonly blockHeight?: LengthLike;
-    /** of one edge, 0 .. MUSLIN_SIZE_MAX / 8. Initially 1/4 in. */
+    /** of one edge, 0 .. constants.SIZE_MAX / 8. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** of one seam, 0 .. MUSLIN_SIZE_MAX / 8. Initially 0. */
+    /** of one seam, 0 .. constants.SIZE_MAX / 8. Initially 0. */
     readonly takeUp?: LengthLike;
 }
 
-/** struct muslin_piecing, muslin/supplies.h */
+/** struct muslin_piecing in muslin/supplies.h. */
 export interface Piecing {
     /** number of seams in all */
     readonly seams: number;
@@ -4350,35 +4569,37 @@ export interface Piecing {
     readonly inRows: Length;
     /** row to row, each as long as the row is wide, unfinished */
     readonly betweenRows: Length;
-    /** of the four: what muslin_thread_plan() asks for */
+    /** of the four: what threadPlan() asks for */
     readonly total: Length;
 }
 
-/** struct muslin_thread_spec, muslin/supplies.h */
+/**
+ * bobbins are bought wound, so that spools hold the needle thread alone struct muslin_thread_spec in muslin/supplies.h.
+ */
 export interface ThreadSpec {
-    /** to be sewn, 0 .. MUSLIN_LENGTH_MAX / 2. Initially 0. */
+    /** to be sewn, 0 .. constants.LENGTH_MAX / 2. Initially 0. */
     readonly seam?: LengthLike;
-    /** thread ..., 1 .. MUSLIN_COUNT_MAX; by the formula not used. Initially 5. */
+    /** thread ..., 1 .. constants.COUNT_MAX; by the formula not used. Initially 5. */
     readonly ratioAbove?: Whole;
-    /** ... for so much seam, 1 .. MUSLIN_COUNT_MAX; by the formula not used. Initially 2. */
+    /** ... for so much seam, 1 .. constants.COUNT_MAX; by the formula not used. Initially 2. */
     readonly ratioBelow?: Whole;
     /** T: all layers together, pressed flat under the foot; by the ratio not used. Initially 0. */
     readonly thickness?: LengthLike;
     /** 1 / S, 1 or more; by the ratio not used. Initially 640 ticks. */
     readonly stitchLength?: LengthLike;
-    /** thread a bobbin holds, 0 .. MUSLIN_LENGTH_MAX / 2; 0: bobbins are not counted. Initially 0. */
+    /** thread a bobbin holds, 0 .. constants.LENGTH_MAX / 2; 0: bobbins are not counted. Initially 0. */
     readonly bobbin?: LengthLike;
-    /** thread on a spool, 0 .. MUSLIN_LENGTH_MAX / 2; 0: spools are not counted. Initially 0. */
+    /** thread on a spool, 0 .. constants.LENGTH_MAX / 2; 0: spools are not counted. Initially 0. */
     readonly spool?: LengthLike;
-    /** enum muslin_thread_method. Initially "ratio". */
+    /** ThreadMethod. Initially "ratio". */
     readonly method?: ThreadMethod | null;
     /** ppm on top, 0 .. 10000000. Initially 150000. */
     readonly waste?: Whole;
-    /** The flag MUSLIN_THREAD_READY_BOBBINS. Initially false. */
+    /** bobbins are bought wound, so that spools hold the needle thread alone. Initially false. */
     readonly readyBobbins?: boolean;
 }
 
-/** struct muslin_thread, muslin/supplies.h */
+/** struct muslin_thread in muslin/supplies.h. */
 export interface Thread {
     /** thread for one unit of seam, in thousandths, nearest */
     readonly ratioThousandths: number;
@@ -4392,7 +4613,7 @@ export interface Thread {
     readonly bobbinThread: Length;
     /** up */
     readonly bobbins: number;
-    /** for with_waste, or for the needle thread alone, up; the last bobbin is wound only as far as it is needed */
+    /** for withWaste, or for the needle thread alone, up; the last bobbin is wound only as far as it is needed */
     readonly spools: number;
     /** room, or ready thread, left on the last one */
     readonly leftOnBobbin: Length;
@@ -4404,7 +4625,7 @@ export interface Thread {
     readonly spoolLongerBy: Length;
 }
 
-/** struct muslin_quilting_spec, muslin/supplies.h */
+/** struct muslin_quilting_spec in muslin/supplies.h. */
 export interface QuiltingSpec {
     /** of the area to quilt, 1 or more but for an outline. Initially 0. */
     readonly width?: LengthLike;
@@ -4417,21 +4638,21 @@ export interface QuiltingSpec {
      * not used. Initially 0.
      */
     readonly offset?: LengthLike;
-    /** length of what is outlined, 0 .. MUSLIN_LENGTH_MAX / 2; used for an outline alone. Initially 0. */
+    /** length of what is outlined, 0 .. constants.LENGTH_MAX / 2; used for an outline alone. Initially 0. */
     readonly outline?: LengthLike;
     /** lines along an outline: 1 in the ditch or on one side, 2 on both sides. Initially 1. */
     readonly passes?: Whole;
-    /** enum muslin_quilting_pattern. Initially "grid". */
+    /** QuiltingPattern. Initially "grid". */
     readonly pattern?: QuiltingPattern | null;
-    /** enum muslin_quilting_start, of diagonals. Initially "atOffset". */
+    /** QuiltingStart, of diagonals. Initially "atOffset". */
     readonly start?: QuiltingStart | null;
 }
 
-/** struct muslin_quilting, muslin/supplies.h */
+/** struct muslin_quilting in muslin/supplies.h. */
 export interface Quilting {
     /** in all; for an outline the passes */
     readonly lines: number;
-    /** of all lines together, up to a tick: what muslin_thread_plan() asks for */
+    /** of all lines together, up to a tick: what threadPlan() asks for */
     readonly length: Length;
     /** from side to side, or the diagonals one way */
     readonly linesFirst: number;
@@ -4456,7 +4677,7 @@ export interface Quilting {
     readonly lastSecond: Length;
 }
 
-/** struct muslin_weight_spec, muslin/supplies.h */
+/** struct muslin_weight_spec in muslin/supplies.h. */
 export interface WeightSpec {
     /** of the finished quilt. Initially 0. */
     readonly width?: LengthLike;
@@ -4466,23 +4687,23 @@ export interface WeightSpec {
     readonly bindingLength?: LengthLike;
     /** cut width of the binding. Initially 0. */
     readonly bindingCut?: LengthLike;
-    /** mg for a square metre of the top's cloth, 0 .. MUSLIN_COUNT_MAX, and so on. Initially 0. */
+    /** mg for a square metre of the top's cloth, 0 .. constants.COUNT_MAX, and so on. Initially 0. */
     readonly topDensity?: Whole;
-    /** Initially 0. */
+    /** of the filler. Initially 0. */
     readonly battingDensity?: Whole;
-    /** Initially 0. */
+    /** of the back. Initially 0. */
     readonly backingDensity?: Whole;
-    /** Initially 0. */
+    /** of the binding's cloth. Initially 0. */
     readonly bindingDensity?: Whole;
-    /** each mass is rounded to a multiple of so many mg, 1 .. MUSLIN_SIZE_MAX. Initially 1000. */
+    /** each mass is rounded to a multiple of so many mg, 1 .. constants.SIZE_MAX. Initially 1000. */
     readonly step?: Whole;
     /** ppm of cloth more that lies in the top's seams, 0 .. 10000000. Initially 0. */
     readonly seamShare?: Whole;
-    /** enum muslin_direction. Initially "nearest". */
+    /** Direction. Initially "nearest". */
     readonly direction?: Direction | null;
 }
 
-/** struct muslin_weight, muslin/supplies.h */
+/** struct muslin_weight in muslin/supplies.h. */
 export interface Weight {
     /** mg: width x length x (1 + seam share) x density */
     readonly top: number;
@@ -4495,21 +4716,21 @@ export interface Weight {
     readonly total: bigint;
 }
 
-/** struct muslin_cost_spec, muslin/supplies.h */
+/** One thing on a list of costs. struct muslin_cost_spec in muslin/supplies.h. */
 export interface CostSpec {
-    /** ticks, 0 .. MUSLIN_LENGTH_MAX / 2, as bought (see muslin_fabric_purchase()); or pieces. Initially 0. */
+    /** ticks, 0 .. constants.LENGTH_MAX / 2, as bought (see fabricPurchase()); or pieces. Initially 0. */
     readonly amount?: Whole;
-    /** 0 .. MUSLIN_MONEY_MAX. Initially 0. */
+    /** 0 .. constants.MONEY_MAX. Initially 0. */
     readonly price?: Whole;
-    /** what the price is for: ticks, 1 .. MUSLIN_SIZE_MAX; or pieces, 1 .. MUSLIN_COUNT_MAX. Initially 1. */
+    /** what the price is for: ticks, 1 .. constants.SIZE_MAX; or pieces, 1 .. constants.COUNT_MAX. Initially 1. */
     readonly per?: Whole;
-    /** enum muslin_cost_kind. Initially "pieces". */
+    /** CostKind. Initially "pieces". */
     readonly sold?: CostKind | null;
-    /** enum muslin_direction, of a cost between two whole numbers; shops round to the nearest. Initially "nearest". */
+    /** Direction, of a cost between two whole numbers; shops round to the nearest. Initially "nearest". */
     readonly direction?: Direction | null;
 }
 
-/** struct muslin_cost, muslin/supplies.h */
+/** struct muslin_cost in muslin/supplies.h. */
 export interface Cost {
     /** the amount, or whole bundles, up */
     readonly bought: number;
@@ -4521,44 +4742,47 @@ export interface Cost {
     readonly exact: boolean;
 }
 
-/** struct muslin_quilt_spec, muslin/quilt.h */
+/** opaque struct muslin_quilt_spec in muslin/quilt.h. */
 export interface QuiltSpec {
-    /** s: value of the quilt's seam allowance until another is given; 0 .. MUSLIN_SIZE_MAX / 8. Initially 1/4 in. */
+    /** s: value of the quilt's seam allowance until another is given; 0 .. constants.SIZE_MAX / 8. Initially 1/4 in. */
     readonly allowance?: LengthLike;
-    /** u, so; 0 .. MUSLIN_SIZE_MAX / 8. Initially 0. */
+    /** u, so; 0 .. constants.SIZE_MAX / 8. Initially 0. */
     readonly takeUp?: LengthLike;
     /**
      * fabrics, measures and nodes together, each with sixteen numbers on the average; 1 .. 2^27. Initially 67108864.
      */
     readonly most?: Whole;
     /**
-     * what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory: one made later in its
-     * place may get it again. Initially 0.
+     * what marks this quilt's ids, 1 .. 2^20 - 1: whoever has several quilts numbers them, so that none takes another's
+     * ids. 0: taken from where the quilt lies in memory, another one in every run; one made later in its place may get
+     * it again. Initially 1.
      */
     readonly tag?: Whole;
 }
 
-/** struct muslin_quilt_fabric_spec, muslin/quilt.h */
+/** struct muslin_quilt_fabric_spec in muslin/quilt.h. */
 export interface QuiltFabricSpec {
-    /** of the cloth, or length of a strip; 1 .. MUSLIN_SIZE_MAX; the value until another is given. Initially 40 in. */
+    /**
+     * of the cloth, or length of a strip; 1 .. constants.SIZE_MAX; the value until another is given. Initially 40 in.
+     */
     readonly usableWidth?: LengthLike;
-    /** enum muslin_print; a patch's cloth stands upright when its print's top is the patch's. Initially "none". */
+    /** Print; a patch's cloth stands upright when its print's top is the patch's. Initially "none". */
     readonly print?: Print | null;
     /** for pressing: seams go towards the greater number; 0 .. 100, 0: not stated. Initially 0. */
     readonly darkness?: Whole;
 }
 
-/** struct muslin_quilt_sum_spec, muslin/quilt.h */
+/** struct muslin_quilt_sum_spec in muslin/quilt.h. */
 export interface QuiltSumSpec {
-    /** Initially 0. */
+    /** of the same quilt. Initially 0. */
     readonly measure?: Id;
     /** -2^20 .. 2^20. Initially 1. */
     readonly factor?: Whole;
 }
 
-/** struct muslin_quilt_patch_spec, muslin/quilt.h */
+/** struct muslin_quilt_patch_spec in muslin/quilt.h. */
 export interface QuiltPatchSpec {
-    /** Initially 0. */
+    /** of the same quilt. Initially 0. */
     readonly fabric?: Id;
     /** finished. Initially 0. */
     readonly width?: Id;
@@ -4574,40 +4798,41 @@ export interface QuiltPatchSpec {
     readonly bottom?: Id;
 }
 
-/** struct muslin_quilt_unit_spec, muslin/quilt.h */
+/** struct muslin_quilt_unit_spec in muslin/quilt.h. */
 export interface QuiltUnitSpec {
     /** W, H and corner as the kind takes them (unit.h); 0 where it takes none. Initially 0. */
     readonly width?: Id;
     /** Initially 0. */
     readonly height?: Id;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly corner?: Id;
     /**
-     * enum muslin_unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON, EIGHT_POINTED_STAR,
-     * KALEIDOSCOPE. Initially "halfSquare".
+     * UnitKind that fills a rectangle: "halfSquare" .. "halfRectangle", "octagon", "eightPointedStar", "kaleidoscope".
+     * Initially "halfSquare".
      */
     readonly kind?: UnitKind | null;
-    /** enum muslin_unit_method. Initially "twoAtATime". */
+    /** UnitMethod. Initially "twoAtATime". */
     readonly method?: UnitMethod | null;
-    /** 1 or 2; 1 for kinds without hands. Initially 1. */
-    readonly hand?: Whole;
+    /** Hand; "toFirst" for kinds without hands. Initially "first". */
+    readonly hand?: Hand | null;
 }
 
-/** struct muslin_quilt_join_spec, muslin/quilt.h */
+/**
+ * the order of the pieces is labelled: no segment of it is turned end for end struct muslin_quilt_join_spec in
+ * muslin/quilt.h.
+ */
 export interface QuiltJoinSpec {
-    /** enum muslin_axis. Initially "across". */
+    /** Axis. Initially "across". */
     readonly axis?: Axis | null;
-    /**
-     * enum muslin_strip_piecing; WHERE_FEWER: no matter unless all are patches of one length. Initially "whereFewer".
-     */
+    /** StripPiecing; "whereFewer": no matter unless all are patches of one length. Initially "whereFewer". */
     readonly piecing?: StripPiecing | null;
-    /** enum muslin_seam_press, of all its seams. Initially "free". */
+    /** SeamPress, of all its seams. Initially "free". */
     readonly press?: SeamPress | null;
-    /** The flag MUSLIN_QUILT_JOIN_KEEPS_ORDER. Initially false. */
+    /** the order of the pieces is labelled: no segment of it is turned end for end. Initially false. */
     readonly keepsOrder?: boolean;
 }
 
-/** struct muslin_quilt_trim_spec, muslin/quilt.h */
+/** struct muslin_quilt_trim_spec in muslin/quilt.h. */
 export interface QuiltTrimSpec {
     /** cut away after sewing; 0: nothing. Initially 0. */
     readonly left?: Id;
@@ -4619,7 +4844,7 @@ export interface QuiltTrimSpec {
     readonly bottom?: Id;
 }
 
-/** struct muslin_quilt_pinwheel_spec, muslin/quilt.h */
+/** struct muslin_quilt_pinwheel_spec in muslin/quilt.h. */
 export interface QuiltPinwheelSpec {
     /** nodes. Initially 0. */
     readonly centre?: Id;
@@ -4633,7 +4858,7 @@ export interface QuiltPinwheelSpec {
     readonly left?: Id;
 }
 
-/** struct muslin_quilt_set_in_spec, muslin/quilt.h */
+/** struct muslin_quilt_set_in_spec in muslin/quilt.h. */
 export interface QuiltSetInSpec {
     /** node. Initially 0. */
     readonly centre?: Id;
@@ -4655,17 +4880,17 @@ export interface QuiltSetInSpec {
     readonly bottomFabric?: Id;
 }
 
-/** struct muslin_quilt_log_spec, muslin/quilt.h */
+/** struct muslin_quilt_log_spec in muslin/quilt.h. */
 export interface QuiltLogSpec {
-    /** Initially 0. */
+    /** of the log. Initially 0. */
     readonly fabric?: Id;
     /** finished. Initially 0. */
     readonly width?: Id;
-    /** enum muslin_side. Initially "right". */
+    /** Side. Initially "right". */
     readonly side?: Side | null;
 }
 
-/** struct muslin_quilt_surround_spec, muslin/quilt.h */
+/** struct muslin_quilt_surround_spec in muslin/quilt.h. */
 export interface QuiltSurroundSpec {
     /** nodes. Initially 0. */
     readonly centre?: Id;
@@ -4681,29 +4906,33 @@ export interface QuiltSurroundSpec {
     readonly topLeft?: Id;
     /** Initially 0. */
     readonly topRight?: Id;
-    /** Initially 0. */
+    /** at the lower left. Initially 0. */
     readonly bottomLeft?: Id;
-    /** Initially 0. */
+    /** at the lower right. Initially 0. */
     readonly bottomRight?: Id;
 }
 
-/** struct muslin_quilt_sashed_spec, muslin/quilt.h */
+/**
+ * squares where sashes cross; else sashes between rows run through struct muslin_quilt_sashed_spec in muslin/quilt.h.
+ */
 export interface QuiltSashedSpec {
-    /** of blocks, 1 .. MUSLIN_COUNT_MAX. Initially 1. */
+    /** of blocks, 1 .. constants.COUNT_MAX. Initially 1. */
     readonly columns?: Whole;
     /** Initially 1. */
     readonly rows?: Whole;
     /** finished width. Initially 0. */
     readonly sash?: Id;
-    /** Initially 0. */
+    /** of all sashes. Initially 0. */
     readonly sashFabric?: Id;
-    /** fabric of the squares where sashes cross; 0: sashes between rows run through. Initially 0. */
+    /** fabric of cornerstones; 0: as the sashes; without them 0. Initially 0. */
     readonly cornerstone?: Id;
-    /** 1: sashes also round the outside; 0: between blocks only. Initially false. */
+    /** sashes also round the outside, not only between the blocks. Initially false. */
     readonly frame?: boolean;
+    /** squares where sashes cross; else sashes between rows run through. Initially false. */
+    readonly cornerstones?: boolean;
 }
 
-/** struct muslin_quilt_diagonal_spec, muslin/quilt.h */
+/** struct muslin_quilt_diagonal_spec in muslin/quilt.h. */
 export interface QuiltDiagonalSpec {
     /** c: blocks side by side, alternates not counted; 1 .. 2^15. Initially 1. */
     readonly columns?: Whole;
@@ -4711,21 +4940,21 @@ export interface QuiltDiagonalSpec {
     readonly rows?: Whole;
     /** of the setting triangles. Initially 0. */
     readonly sideFabric?: Id;
-    /** Initially 0. */
+    /** of the corner triangles. Initially 0. */
     readonly cornerFabric?: Id;
-    /** f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and SASH_INNER. Initially 0. */
+    /** f: blocks float this far inside the edge; 0: they touch it. 0 in "sashCut" and "sashInner". Initially 0. */
     readonly setOff?: Id;
-    /** w, finished width; 0 in PLAIN, in no other layout. Below B in SASH_INNER. Initially 0. */
+    /** w, finished width; 0 in "plain", in no other layout. Below B in "sashInner". Initially 0. */
     readonly sash?: Id;
-    /** 0 in PLAIN, in no other layout. Initially 0. */
+    /** 0 in "plain", in no other layout. Initially 0. */
     readonly sashFabric?: Id;
-    /** its fabric; 0: as the sashes; 0 in PLAIN. Initially 0. */
+    /** its fabric; 0: as the sashes; 0 in "plain". Initially 0. */
     readonly cornerstone?: Id;
-    /** enum muslin_point_layout. Initially "plain". */
+    /** PointLayout. Initially "plain". */
     readonly layout?: PointLayout | null;
 }
 
-/** struct muslin_quilt_sixty_spec, muslin/quilt.h */
+/** struct muslin_quilt_sixty_spec in muslin/quilt.h. */
 export interface QuiltSixtySpec {
     /** triangles in a row, ends not counted; 1 .. 2^20. Initially 1. */
     readonly cells?: Whole;
@@ -4735,44 +4964,41 @@ export interface QuiltSixtySpec {
     readonly height?: Id;
     /** of the half-triangles that close both ends. Initially 0. */
     readonly endFabric?: Id;
-    /**
-     * 1: the first row begins with a triangle that stands on its side, and rows alternate; 2: with one on its point.
-     * Initially 1.
-     */
-    readonly first?: Whole;
+    /** SixtyFirst. Initially "onSide". */
+    readonly first?: SixtyFirst | null;
 }
 
-/** struct muslin_quilt_sixty_piece_spec, muslin/quilt.h */
+/** struct muslin_quilt_sixty_piece_spec in muslin/quilt.h. */
 export interface QuiltSixtyPieceSpec {
-    /** Initially 0. */
+    /** of the piece. Initially 0. */
     readonly fabric?: Id;
     /** 1: a triangle, 2: a diamond, 3: a half-hexagon. Initially 1. */
     readonly cells?: Whole;
 }
 
-/** struct muslin_tree_measure, muslin/quilt.h */
+/** struct muslin_tree_measure in muslin/quilt.h. */
 export interface TreeMeasure {
     /** of a fixed one; of one with a name, until another is given; else 0 */
     readonly value: Length;
     /** whose extent it is; else 0 */
     readonly node: Id;
-    /** enum muslin_measure_kind */
+    /** MeasureKind */
     readonly kind: MeasureKind;
-    /** of an extent, enum muslin_axis; else 0 */
+    /** of an extent, Axis; else 0 */
     readonly axis: Axis | null;
-    /** of a sum, what muslin_quilt_read_terms() gives; else 0 */
+    /** of a sum, what Quilt.readTerms() gives; else 0 */
     readonly terms: number;
 }
 
-/** struct muslin_node, muslin/quilt.h */
+/** struct muslin_node in muslin/quilt.h. */
 export interface Node {
-    /** nodes it is made of: what muslin_quilt_children() gives */
+    /** nodes it is made of: what Quilt.children() gives */
     readonly children: number;
     /** 1 for a leaf */
     readonly depth: number;
-    /** enum muslin_node_kind */
+    /** NodeKind */
     readonly kind: NodeKind;
-    /** of a join, enum muslin_axis; else 0 */
+    /** of a join, Axis; else 0 */
     readonly axis: Axis | null;
     /** of a turn: first mirrored, where it is, then turned clockwise by so many */
     readonly quarterTurns: number;
@@ -4780,62 +5006,68 @@ export interface Node {
     readonly mirrored: boolean;
 }
 
-/** struct muslin_part_counts, muslin/quilt.h */
+/** struct muslin_part_counts in muslin/quilt.h. */
 export interface PartCounts {
+    /** made so far */
     readonly fabrics: number;
+    /** so, the seam allowance and take-up among them */
     readonly measures: number;
+    /** different ones */
     readonly nodes: number;
     /** that the quilt holds from its allocator */
     readonly bytes: number;
 }
 
-/** struct muslin_solution_spec, muslin/solution.h */
+/** struct muslin_solution_spec in muslin/solution.h. */
 export interface SolutionSpec {
-    /** how many of the root are made; 1 .. MUSLIN_COUNT_MAX. Initially 1. */
+    /** how many of the root are made; 1 .. constants.COUNT_MAX. Initially 1. */
     readonly tops?: Whole;
-    /** edges that differ by no more are eased, not misfits; 0 .. MUSLIN_SIZE_MAX. Initially 0. */
+    /** edges that differ by no more are eased, not misfits; 0 .. constants.SIZE_MAX. Initially 0. */
     readonly ease?: LengthLike;
-    /** pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX. Initially 1/8 in. */
+    /** pieces cut again on the diagonal are rounded to it; 1 .. constants.UNIT_SIZE_MAX. Initially 1/8 in. */
     readonly grid?: LengthLike;
     /** below grid. Initially 0. */
     readonly gridTolerance?: LengthLike;
-    /** as in struct muslin_unit_spec; 0: its usual ones. Initially 0. */
+    /** as in UnitSpec; 0: its usual ones. Initially 0. */
     readonly halfAddition?: LengthLike;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly quarterAddition?: LengthLike;
-    /** OVERSIZE: room to trim units and setting triangles. Initially 0. */
-    readonly trim?: LengthLike;
-    /** strip sets, as in struct muslin_yield_spec. Initially 0. */
+    /** "oversize": room to trim units and setting triangles. Initially 0. */
+    readonly trimRoom?: LengthLike;
+    /** strip sets: taken off each end, as in YieldSpec. Initially 0. */
     readonly endTrim?: LengthLike;
-    /** Initially 0. */
+    /** as in YieldSpec. Initially 0. */
     readonly resquareLoss?: LengthLike;
-    /** Initially 0. */
+    /** as in YieldSpec. Initially 0. */
     readonly resquareEvery?: Whole;
-    /** 0: cut straight through from one end; else from both. Initially 0. */
+    /** must be 0 with fromOneEnd. Initially 0. */
     readonly foldClear?: LengthLike;
-    /** enum muslin_allowance_policy. Initially "exact". */
+    /** AllowancePolicy. Initially "exact". */
     readonly policy?: AllowancePolicy | null;
-    /** enum muslin_tip. Initially "blunt". */
+    /** Tip. Initially "blunt". */
     readonly tip?: Tip | null;
-    /** enum muslin_direction, of cut sizes that are rounded. Initially "up". */
+    /** Direction, of cut sizes that are rounded. Initially "up". */
     readonly direction?: Direction | null;
-    /** enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER. Initially "whereFewer". */
+    /** StripPiecing, of joins that say "whereFewer": that, or "never". Initially "whereFewer". */
     readonly stripPiecing?: StripPiecing | null;
+    /** cut straight through from one end; the fold is not kept clear. Initially true. */
+    readonly fromOneEnd?: boolean;
 }
 
-/** struct muslin_solution_value_spec, muslin/solution.h */
+/** struct muslin_solution_value_spec in muslin/solution.h. */
 export interface SolutionValueSpec {
     /**
      * a named measure, the quilt's allowance or take-up, or a fabric, whose usable width it is; a fixed length, a sum
-     * or an extent cannot be given one: MUSLIN_ERR_FOREIGN. Initially 0.
+     * or an extent cannot be given one: MuslinForeignError. Initially 0.
      */
     readonly id?: Id;
     /** in the range of what it stands for. Initially 0. */
     readonly value?: LengthLike;
 }
 
-/** struct muslin_node_size, muslin/solution.h */
+/** struct muslin_node_size in muslin/solution.h. */
 export interface NodeSize {
+    /** as seen */
     readonly finishedWidth: Length;
     readonly finishedHeight: Length;
     /** of a patch: cut */
@@ -4854,6 +5086,7 @@ export interface NodeSize {
     readonly upright: number;
     /** ... turned a quarter clockwise ... */
     readonly quarter: number;
+    /** ... half ... */
     readonly half: number;
     /** parts of a diagonal field count as in its own frame */
     readonly threeQuarter: number;
@@ -4863,13 +5096,13 @@ export interface NodeSize {
     readonly seamsAcross: number;
     /** so in its height: rows all count, each with its highest pile of seams */
     readonly seamsDown: number;
-    /** enum muslin_node_kind */
+    /** NodeKind */
     readonly kind: NodeKind;
     /** 1 when its size was not rounded; inside, corners may be */
     readonly exact: boolean;
 }
 
-/** struct muslin_solution_total, muslin/solution.h */
+/** struct muslin_solution_total in muslin/solution.h. */
 export interface SolutionTotal {
     /** in all tops */
     readonly patches: number;
@@ -4880,60 +5113,64 @@ export interface SolutionTotal {
     /** of one top: what its finished outlines cover, each in its own frame */
     readonly patchArea: bigint;
     /** where edges meet, the two differ by no more than this; 0 where everything is exact */
-    readonly areaBound: bigint;
-    /** rows of muslin_solution_misfits() that are no ease, ... */
+    readonly areaError: bigint;
+    /** rows of Solution.misfits() that are no ease, ... */
     readonly misfits: number;
     /** ... and that are */
     readonly eased: number;
-    /** rows of muslin_solution_cuts() */
+    /** rows of Solution.cuts() */
     readonly cuts: number;
-    /** rows of muslin_solution_strip_sets() */
-    readonly stripSets: number;
+    /** rows of Solution.stripsets() */
+    readonly stripsets: number;
     /** all that the rows of cuts, and of strip sets that are used, carry */
     readonly warnings: readonly Warning[];
     /** 1 when nothing in it was rounded */
     readonly exact: boolean;
 }
 
-/** struct muslin_misfit, muslin/solution.h */
+/** struct muslin_misfit in muslin/solution.h. */
 export interface Misfit {
     /** in which they meet */
     readonly node: Id;
-    /** child of it, counted from 0; strips of a set-in: enum muslin_side; -1: a setting triangle or a sash on point */
+    /** child of it, counted from 0; strips of a set-in: Side; -1: a setting triangle or a sash on point */
     readonly first: number;
     readonly second: number;
-    /** finished length of its edge; of ALLOWANCE its allowance, -1 where mixed */
+    /** finished length of its edge; of "allowance" its allowance, -1 where mixed */
     readonly firstSize: Length;
     readonly secondSize: Length;
     /** first less second; 0 where one is mixed */
     readonly difference: Length;
     /**
-     * seams to stretch or gather over: pieces along the edge that gives way, the one with more of them; of ALLOWANCE 0
+     * seams to stretch or gather over: pieces along the edge that gives way, the one with more of them; of "allowance"
+     * 0
      */
     readonly pieces: number;
     /** what each of them takes up: the difference over pieces, up to a tick; else 0 */
     readonly easeEach: Length;
     /** how often it happens in all tops */
     readonly count: number;
-    /** enum muslin_misfit_kind */
+    /** MisfitKind */
     readonly kind: MisfitKind;
 }
 
-/** struct muslin_solution_cut, muslin/solution.h */
+/** struct muslin_solution_cut in muslin/solution.h. */
 export interface SolutionCut {
+    /** it is cut from */
     readonly fabric: Id;
-    /** the first node that needs it; muslin_solution_cut_nodes() has all */
+    /** the first node that needs it; Solution.cutNodes() has all */
     readonly firstNode: Id;
     /**
-     * as in struct muslin_unit_piece: across as the patch lies when upright; of a fabric without direction the longer
-     * side of a rectangle that is not cut again. SET_STRIP: the usable width
+     * as in UnitPiece: across as the patch lies when upright; of a fabric without direction the longer side of a
+     * rectangle that is not cut again. "setStrip": the usable width
      */
     readonly cutWidth: Length;
     /** ... and along the print */
     readonly cutHeight: Length;
     /** of shapes cut from a strip; else 0 */
     readonly pitch: Length;
+    /** so */
     readonly wideEdge: Length;
+    /** so */
     readonly narrowEdge: Length;
     /** cut less exact need, down to a tick */
     readonly surplusWidth: Length;
@@ -4956,45 +5193,47 @@ export interface SolutionCut {
      * cut across the cloth: in a set joined down a print lies as its patch does, in one joined across a quarter further
      */
     readonly upright: number;
+    /** of those, turned by one quarter ... */
     readonly quarter: number;
+    /** ... by two ... */
     readonly half: number;
+    /** ... by three */
     readonly threeQuarter: number;
     /**
      * pieces needed whose print lies as the method brings it: of units all but rectangles to which corners are sewn and
      * octagons; setting triangles; 60 degree pieces
      */
     readonly scattered: number;
-    /** enum muslin_cut_source */
+    /** CutSource */
     readonly source: CutSource;
-    /** enum muslin_cut_shape */
+    /** CutShape */
     readonly shape: CutShape;
-    /** enum muslin_cut_again */
+    /** CutAgain */
     readonly again: CutAgain;
     /** pieces from each: pieces = count x gives */
     readonly gives: number;
-    /** enum muslin_grain */
+    /** Grain */
     readonly grain: Grain;
     /**
-     * 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the square
-     * one, rises to the right
+     * Hand; of a sash cut off at the edge "first" when the slanted end, seen upwards from the square one, rises to the
+     * right
      */
-    readonly hand: number;
-    /** degrees, as in struct muslin_unit_piece */
+    readonly hand: Hand;
+    /** degrees, as in UnitPiece */
     readonly angle: number;
     /** of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0 */
     readonly region: number;
     /**
-     * MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
-     * MUSLIN_WARN_LONGER_THAN_WIDTH: cut_width, of a rectangle of a fabric without direction the longer side, passes
-     * the fabric's usable width; MUSLIN_WARN_BELOW_EXACT: a surplus is below 0; MUSLIN_WARN_BIAS_EDGE: of a unit whose
-     * outer edges lie on the bias, or a sash that the edge of a field on point cuts off at 45 degrees: there the edge
-     * stretches
+     * "printTurned": a fabric with a direction lies turned in some places, or, scattered, may lie so.
+     * "longerThanWidth": cutWidth, of a rectangle of a fabric without direction the longer side, passes the fabric's
+     * usable width; "belowExact": a surplus is below 0; "biasEdge": of a unit whose outer edges lie on the bias, or a
+     * sash that the edge of a field on point cuts off at 45 degrees: there the edge stretches
      */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_strip_set, muslin/solution.h */
-export interface StripSet {
+/** struct muslin_stripset in muslin/solution.h. */
+export interface Stripset {
     /** the join */
     readonly node: Id;
     /** in a set */
@@ -5007,6 +5246,7 @@ export interface StripSet {
     readonly stripLength: Length;
     /** needed */
     readonly segments: number;
+    /** that a set gives */
     readonly segmentsPerSet: number;
     /** up */
     readonly sets: number;
@@ -5019,38 +5259,37 @@ export interface StripSet {
     /** strips may be this much shorter before a set gives less */
     readonly shorterBy: Length;
     /**
-     * 1 when the cut list and the sewing plan take it. WHERE_FEWER: it takes fewer cuts, at least half of its segments
+     * 1 when the cut list and the sewing plan take it. "whereFewer": it takes fewer cuts, at least half of its segments
      * are needed, and no print would show that it lies turned in strips
      */
     readonly used: boolean;
     /** 1 when a segment turned end for end looks the same and its order need not stay */
     readonly turns: boolean;
-    /**
-     * MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_MIXED_WIDTHS; MUSLIN_WARN_PRINT_TURNED: in strips a print lies otherwise than
-     * in patches cut by themselves
-     */
+    /** "noSlack", "mixedWidths"; "printTurned": in strips a print lies otherwise than in patches cut by themselves */
     readonly warnings: readonly Warning[];
 }
 
-/** struct muslin_term, muslin/solution.h */
+/** struct muslin_term in muslin/solution.h. */
 export interface Term {
     /** measure or node; 0 where the kind names none */
     readonly id: Id;
+    /** what it is multiplied by */
     readonly times: number;
     /** the whole term: what it adds to the sum */
     readonly value: Length;
     /** up to and with it */
     readonly sum: Length;
-    /** enum muslin_term_kind */
+    /** TermKind */
     readonly kind: TermKind;
     /** 1: the sum is the finished size up to here; 0: the unfinished one, cut of a patch */
     readonly finished: boolean;
 }
 
-/** struct muslin_outline, muslin/solution.h */
+/** struct muslin_outline in muslin/solution.h. */
 export interface Outline {
     /** the leaf (or diagonal field, 60 degree rows, set-in) that it belongs to */
     readonly node: Id;
+    /** of the patch */
     readonly fabric: Id;
     /** counter-clockwise */
     readonly corners: readonly OutlineCorner[];
@@ -5073,7 +5312,7 @@ export interface Outline {
     readonly onPoint: boolean;
 }
 
-/** struct muslin_outline_corner, muslin/solution.h */
+/** struct muslin_outline_corner in muslin/solution.h. */
 export interface OutlineCorner {
     /** to the right from the lower left of what is drawn, finished */
     readonly x: Length;
@@ -5085,12 +5324,12 @@ export interface OutlineCorner {
     readonly seam: number;
 }
 
-/** struct muslin_pressing_spec, muslin/pressing.h */
+/** struct muslin_pressing_spec in muslin/pressing.h. */
 export interface PressingSpec {
     /** steps of the search, 0 .. 2^40; when it runs out the best plan so far stands. Initially 20000000. */
     readonly workLimit?: Whole;
-    /** 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers. Initially true. */
-    readonly prefer?: boolean;
+    /** Prefer. Initially "darker". */
+    readonly prefer?: Prefer | null;
     /**
      * 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are preferred, where their
      * fabrics do not say which is darker, and give way to nesting. Initially false.
@@ -5098,7 +5337,7 @@ export interface PressingSpec {
     readonly units?: boolean;
 }
 
-/** struct muslin_pressing_total, muslin/pressing.h */
+/** struct muslin_pressing_total in muslin/pressing.h. */
 export interface PressingTotal {
     /** in all tops, those left out not counted */
     readonly meetings: number;
@@ -5123,11 +5362,12 @@ export interface PressingTotal {
     /** 1 when exceptions = least */
     readonly proven: boolean;
     /** of those, copies that are turned and not pressed the other way */
-    readonly turned: number;
+    readonly copiesTurned: number;
 }
 
-/** struct muslin_pressing_seam, muslin/pressing.h */
+/** struct muslin_pressing_seam in muslin/pressing.h. */
 export interface PressingSeam {
+    /** whose seam it is */
     readonly node: Id;
     /** number in its node */
     readonly seam: number;
@@ -5138,21 +5378,23 @@ export interface PressingSeam {
     /** finished ends, in the node as it was made, from its lower left */
     readonly fromX: Length;
     readonly fromY: Length;
+    /** its other end */
     readonly toX: Length;
+    /** its other end */
     readonly toY: Length;
-    /** enum muslin_press, in the node as it was made */
+    /** Press, in the node as it was made */
     readonly press: Press;
-    /** 1: towards its first piece (the left or upper one), 2: the second, 0: open */
-    readonly towards: number;
-    /** enum muslin_other_way */
+    /** Towards */
+    readonly towards: Towards;
+    /** OtherWay */
     readonly other: OtherWay;
-    /** 1: as preferred, 2: against it, 0: no preference */
-    readonly preferred: number;
-    /** MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0 */
+    /** Preferred */
+    readonly preferred: Preferred;
+    /** "turned": quarter turns of the copies the other way; else 0 */
     readonly turn: number;
 }
 
-/** struct muslin_pressing_child, muslin/pressing.h */
+/** struct muslin_pressing_child in muslin/pressing.h. */
 export interface PressingChild {
     /** made of ... */
     readonly node: Id;
@@ -5167,13 +5409,13 @@ export interface PressingChild {
     readonly otherWay: boolean;
     /**
      * quarters by which the child is turned where it is the other way; 0: it is pressed. The same in every place of the
-     * child, also where other_way is 0: what the node is part of may be the other way, and then this place, too. By
+     * child, also where otherWay is 0: what the node is part of may be the other way, and then this place, too. By
      * itself it says nothing of this place
      */
     readonly turn: number;
 }
 
-/** struct muslin_pressing_exception, muslin/pressing.h */
+/** struct muslin_pressing_exception in muslin/pressing.h. */
 export interface PressingException {
     /** in which the two edges are sewn together ... */
     readonly node: Id;
@@ -5184,18 +5426,21 @@ export interface PressingException {
     readonly y: Length;
     /** whose seams meet there */
     readonly firstNode: Id;
+    /** its number in firstNode */
     readonly firstSeam: number;
+    /** and the other */
     readonly secondNode: Id;
+    /** its number in secondNode */
     readonly secondSeam: number;
     /** in all tops */
     readonly count: number;
 }
 
-/** struct muslin_sewing_step, muslin/sewing.h */
+/** struct muslin_sewing_step in muslin/sewing.h. */
 export interface SewingStep {
     /** what is made */
     readonly node: Id;
-    /** number of the stack it makes, from 0, for muslin_sewing_label(); a step of cutting takes that of its set */
+    /** number of the stack it makes, from 0, for sewingLabel(); a step of cutting takes that of its set */
     readonly stack: number;
     /**
      * how many are made: strip sets, segments that are needed, units with the spare ones of their recipes (units alike
@@ -5216,15 +5461,15 @@ export interface SewingStep {
     /** of what is made; of a set: its width and the strips' length */
     readonly unfinishedWidth: Length;
     readonly unfinishedHeight: Length;
-    /** steps that it needs: muslin_sewing_feeds() */
+    /** steps that it needs: sewingFeeds() */
     readonly feeds: number;
-    /** enum muslin_sewing_kind */
+    /** SewingKind */
     readonly kind: SewingKind;
     /** 1 when more than one is sewn */
     readonly chain: boolean;
 }
 
-/** struct muslin_sewing_feed, muslin/sewing.h */
+/** struct muslin_sewing_feed in muslin/sewing.h. */
 export interface SewingFeed {
     /** what is used */
     readonly node: Id;
@@ -5234,12 +5479,13 @@ export interface SewingFeed {
     readonly each: number;
 }
 
-/** struct muslin_sewing_total, muslin/sewing.h */
+/** struct muslin_sewing_total in muslin/sewing.h. */
 export interface SewingTotal {
+    /** rows of sewingSteps() */
     readonly steps: number;
     /** in all tops */
     readonly seams: number;
-    /** all seams: what muslin_thread_plan() asks for */
+    /** all seams: what threadPlan() asks for */
     readonly sewn: Length;
     /** of those, in strip sets */
     readonly inSets: Length;
@@ -5250,11 +5496,12 @@ export interface SewingTotal {
     /** how far its unfinished width may be off, each seam and each cut edge off as stated */
     readonly widthWorst: Length;
     readonly widthLikely: Length;
+    /** its height, so */
     readonly heightWorst: Length;
     readonly heightLikely: Length;
 }
 
-/** struct muslin_scatter_spec, muslin/scatter.h */
+/** struct muslin_scatter_spec in muslin/scatter.h. */
 export interface ScatterSpec {
     /** to be filled, 1 .. 2^24. Initially 0. */
     readonly places?: Whole;
@@ -5264,7 +5511,7 @@ export interface ScatterSpec {
     readonly workLimit?: Whole;
 }
 
-/** struct muslin_touch_spec, muslin/scatter.h */
+/** struct muslin_touch_spec in muslin/scatter.h. */
 export interface TouchSpec {
     /** places that touch, each 0 .. places - 1, and not the same. Initially 0. */
     readonly first?: Whole;
@@ -5274,7 +5521,7 @@ export interface TouchSpec {
     readonly weight?: Whole;
 }
 
-/** struct muslin_scattered, muslin/scatter.h */
+/** struct muslin_scattered in muslin/scatter.h. */
 export interface Scattered {
     /** weight of the pairs that are equal and touch */
     readonly touching: number;
@@ -5288,23 +5535,26 @@ export interface Scattered {
     readonly proven: boolean;
 }
 
-/** struct muslin_scatter_blocks_spec, muslin/scatter.h */
+/** struct muslin_scatter_blocks_spec in muslin/scatter.h. */
 export interface ScatterBlocksSpec {
     /** 1 .. 2^12. Initially 1. */
     readonly columns?: Whole;
     /** 1 .. 2^12. Initially 1. */
     readonly rows?: Whole;
-    /** Initially 1. */
+    /** as in ScatterSpec. Initially 1. */
     readonly seed?: Whole;
-    /** Initially 10000000. */
+    /** so. Initially 10000000. */
     readonly workLimit?: Whole;
 }
 
-/** struct muslin_edge_prints_spec, muslin/scatter.h */
+/**
+ * A kind of block, by the print that shows at each of its edges; -1: none that matters. struct muslin_edge_prints_spec
+ * in muslin/scatter.h.
+ */
 export interface EdgePrintsSpec {
-    /** how many there are, 0 .. MUSLIN_COUNT_MAX. Initially 1. */
+    /** how many there are, 0 .. constants.COUNT_MAX. Initially 1. */
     readonly count?: Whole;
-    /** prints, -1 .. MUSLIN_COUNT_MAX. Initially -1. */
+    /** prints, -1 .. constants.COUNT_MAX. Initially -1. */
     readonly top?: Whole;
     /** Initially -1. */
     readonly right?: Whole;
@@ -5312,13 +5562,13 @@ export interface EdgePrintsSpec {
     readonly bottom?: Whole;
     /** Initially -1. */
     readonly left?: Whole;
-    /** The flag MUSLIN_EDGE_PRINTS_TURNS_HALF. Initially false. */
+    /** the block may be turned by a half. Initially false. */
     readonly turnsHalf?: boolean;
-    /** The flag MUSLIN_EDGE_PRINTS_TURNS_QUARTER. Initially false. */
+    /** ... by quarters. Initially false. */
     readonly turnsQuarter?: boolean;
 }
 
-/** struct muslin_placed_block, muslin/scatter.h */
+/** struct muslin_placed_block in muslin/scatter.h. */
 export interface PlacedBlock {
     /** row of the blocks given */
     readonly kind: number;
@@ -5326,51 +5576,57 @@ export interface PlacedBlock {
     readonly quarterTurns: number;
 }
 
-/** struct muslin_blank_spec, muslin/cutplan.h */
+/**
+ * these pieces may lie turned a quarter where the cloth has no direction struct muslin_blank_spec in muslin/cutplan.h.
+ */
 export interface BlankSpec {
-    /** across the cloth, 1 or more; SLOPED: the pitch; JOINED: the length in all, of each. Initially 0. */
+    /** across the cloth, 1 or more; "sloped": the pitch; "joined": the length in all, of each. Initially 0. */
     readonly cutWidth?: LengthLike;
     /** along it, 1 or more: the height of strip that it needs. Initially 0. */
     readonly cutLength?: LengthLike;
-    /** 0 .. MUSLIN_CUTPLAN_COUNT_MAX; 0 asks for nothing and is never too large. Initially 1. */
+    /** 0 .. constants.CUTPLAN_COUNT_MAX; 0 asks for nothing and is never too large. Initially 1. */
     readonly count?: Whole;
-    /** SLOPED: taken once in a strip besides; else 0. Initially 0. */
+    /** "sloped": taken once in a strip besides; else 0. Initially 0. */
     readonly runIn?: LengthLike;
     /**
-     * JOINED: what each join takes of the length, 2 s when straight; below the length of a whole strip; else 0.
+     * "joined": what each join takes of the length, 2 s when straight; below the length of a whole strip; else 0.
      * Initially 0.
      */
     readonly joinLoss?: LengthLike;
     /** the caller's own, given back; it does not matter to the plan. Initially 0. */
     readonly label?: Whole;
-    /** enum muslin_blank_kind. Initially "piece". */
+    /** BlankKind. Initially "piece". */
     readonly kind?: BlankKind | null;
-    /** with MUSLIN_CUTPLAN_BY_PRIORITY: lower ones first; 0 .. 1000. Initially 0. */
+    /** with byPriority: lower ones first; 0 .. 1000. Initially 0. */
     readonly priority?: Whole;
     /**
-     * JOINED: strips of it may come from what is left over beside others, each at least this long; 0: only whole strips
-     * and one shorter one; else 0. Many sewers take 10 to 12 in. Initially 0.
+     * "joined": strips of it may come from what is left over beside others, each at least this long; 0: only whole
+     * strips and one shorter one; else 0. Many sewers take 10 to 12 in. Initially 0.
      */
     readonly leastPart?: LengthLike;
-    /** The flag MUSLIN_BLANK_MAY_TURN. Initially false. */
+    /** these pieces may lie turned a quarter where the cloth has no direction. Initially false. */
     readonly mayTurn?: boolean;
 }
 
-/** struct muslin_cutplan_stock_spec, muslin/cutplan.h */
+/** struct muslin_cutplan_stock_spec in muslin/cutplan.h. */
 export interface CutplanStockSpec {
     /** usable, across the cloth, 1 or more. Initially 21 in. */
     readonly width?: LengthLike;
     /** along it, 1 or more. Initially 18 in. */
     readonly length?: LengthLike;
-    /** how many there are; MUSLIN_COUNT_MAX: any number. Initially 2147483647. */
+    /** how many there are; constants.COUNT_MAX: any number. Initially 2147483647. */
     readonly count?: Whole;
-    /** of each, in any unit, 1 .. MUSLIN_COUNT_MAX: money, area, or 1 to use the fewest. Initially 1. */
+    /** of each, in any unit, 1 .. constants.COUNT_MAX: money, area, or 1 to use the fewest. Initially 1. */
     readonly cost?: Whole;
     /** the caller's own, given back. Initially 0. */
     readonly label?: Whole;
 }
 
-/** struct muslin_cutplan_spec, muslin/cutplan.h */
+/**
+ * from stock: what it does not suffice for is left out: rows in turn, by priority, then from the highest pieces down,
+ * each get as many pieces as a plan is found for beside the rows before; what a large piece leaves, later ones may
+ * still use struct muslin_cutplan_spec in muslin/cutplan.h.
+ */
 export interface CutplanSpec {
     /** of the bolt, without selvages, 1 or more; with stock 0. Initially 40 in. */
     readonly usableWidth?: LengthLike;
@@ -5379,8 +5635,8 @@ export interface CutplanSpec {
      */
     readonly endLoss?: LengthLike;
     /**
-     * a strip's cut end is squared again after resquare_every cuts, and loses this: spread over those cuts, each piece
-     * takes resquare_loss / resquare_every more, up; strips of JOINED pieces are not cross-cut and take no more.
+     * a strip's cut end is squared again after resquareEvery cuts, and loses this: spread over those cuts, each piece
+     * takes resquareLoss / resquareEvery more, up; strips of "joined" pieces are not cross-cut and take no more.
      * Initially 0.
      */
     readonly resquareLoss?: LengthLike;
@@ -5388,41 +5644,53 @@ export interface CutplanSpec {
     readonly resquareEvery?: Whole;
     /** taken off the bolt, or the length of each piece of stock, once. Initially 0. */
     readonly straightening?: LengthLike;
-    /** more pieces of each size than all rows of it want; none of JOINED ones. Initially 0. */
-    readonly spare?: Whole;
+    /** more pieces of each size than all rows of it want; none of "joined" ones. Initially 0. */
+    readonly sparePieces?: Whole;
     /**
      * steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans. Initially
      * 400000000.
      */
     readonly workLimit?: Whole;
-    /** enum muslin_print: with a direction no piece is turned. Initially "none". */
+    /** Print: with a direction no piece is turned. Initially "none". */
     readonly print?: Print | null;
-    /** The flag MUSLIN_CUTPLAN_NO_PANELS. Initially false. */
+    /** lengthwise pieces get strips as high as they are long, side by side. Initially false. */
     readonly noPanels?: boolean;
-    /** The flag MUSLIN_CUTPLAN_ONE_HEIGHT. Initially false. */
+    /** a strip holds only pieces of just its height: nothing is trimmed. Initially false. */
     readonly oneHeight?: boolean;
-    /** The flag MUSLIN_CUTPLAN_OWN_STRIPS. Initially false. */
+    /**
+     * a strip holds only pieces of one size, as most books have it; what is slit from one panel may be of several.
+     * Initially false.
+     */
     readonly ownStrips?: boolean;
-    /** The flag MUSLIN_CUTPLAN_STACKED. Initially false. */
+    /** a blank may be cut again into a stack of pieces of one width. Initially false. */
     readonly stacked?: boolean;
-    /** The flag MUSLIN_CUTPLAN_FIRST_CUT_ACROSS. Initially false. */
+    /** stock is cut across its width first; else whichever way is best. Initially false. */
     readonly firstCutAcross?: boolean;
-    /** The flag MUSLIN_CUTPLAN_FOLDED. Initially false. */
+    /**
+     * a bolt cut in two layers, folded lengthwise: each blank gives two pieces, so of a size one may be too many; rows
+     * that want one size share blanks; whole strips of "joined" pieces go round the fold. Initially false.
+     */
     readonly folded?: boolean;
-    /** The flag MUSLIN_CUTPLAN_BY_PRIORITY. Initially false. */
+    /**
+     * from stock: what it does not suffice for is left out: rows in turn, by priority, then from the highest pieces
+     * down, each get as many pieces as a plan is found for beside the rows before; what a large piece leaves, later
+     * ones may still use. Initially false.
+     */
     readonly byPriority?: boolean;
 }
 
-/** struct muslin_cutplan_total, muslin/cutplan.h */
+/** struct muslin_cutplan_total in muslin/cutplan.h. */
 export interface CutplanTotal {
     /**
-     * cut in all, those wanted and those spare; of JOINED each strip counts; of FOLDED cloth one that is too many, too
+     * cut in all, those wanted and those spare; of "joined" each strip counts; of folded cloth one that is too many,
+     * too
      */
     readonly pieces: number;
-    /** with MUSLIN_CUTPLAN_BY_PRIORITY: pieces left out */
+    /** with byPriority: pieces left out */
     readonly missing: number;
     /** cut right across, panels among them, those within panels and stock too */
     readonly strips: number;
+    /** of those, panels */
     readonly panels: number;
     /** different strip heights */
     readonly heights: number;
@@ -5435,21 +5703,23 @@ export interface CutplanTotal {
     readonly clothLength: Length;
     /** of the stock; from a bolt the cloth length without straightening */
     readonly cost: bigint;
-    /** the bound: no plan of this kind costs less, JOINED pieces being cut in the lengths of muslin_cutplan_sizes() */
-    readonly least: number;
+    /** the bound: no plan of this kind costs less, "joined" pieces being cut in the lengths of Cutplan.sizes() */
+    readonly least: bigint;
     /** pieces of stock that are cut into; 0 from a bolt */
     readonly stockPieces: number;
     /**
      * doubled square ticks of the cloth that is used up or cut into that become no piece: trims, losses and what is
-     * left over; spare pieces, one too many and what joins take of JOINED strips count as pieces
+     * left over; spare pieces, one too many and what joins take of "joined" strips count as pieces
      */
     readonly waste: bigint;
     /**
-     * of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes less; JOINED ones in
-     * whole strips and one shorter one; straightening included; else 0
+     * of a bolt: when each size has its own strips, all its pieces lying alike, the way that takes less; "joined" ones
+     * in whole strips and one shorter one; straightening included; else 0
      */
     readonly ownStripsLength: Length;
-    /** of a bolt: the pieces' area over its width, up: a plain bound, whatever the lengths of JOINED strips; else 0 */
+    /**
+     * of a bolt: the pieces' area over its width, up: a plain bound, whatever the lengths of "joined" strips; else 0
+     */
     readonly areaBound: Length;
     /** steps taken */
     readonly work: number;
@@ -5457,34 +5727,35 @@ export interface CutplanTotal {
     readonly cases: number;
     /** 1 when cost = least */
     readonly proven: boolean;
-    /** enum muslin_cutplan_stopped */
+    /** CutplanStopped */
     readonly stopped: CutplanStopped;
     /**
-     * 1: strips of JOINED pieces might have other lengths, with which a plan might cost less than least: some have a
-     * least_part that is heeded
+     * 1: strips of "joined" pieces might have other lengths, with which a plan might cost less than least: some have a
+     * leastPart that is heeded
      */
     readonly otherLengths: boolean;
 }
 
-/** struct muslin_cutplan_strip, muslin/cutplan.h */
+/** struct muslin_cutplan_strip in muslin/cutplan.h. */
 export interface CutplanStrip {
-    /** so many alike, one behind the other; of SLIT and WITHIN: in each of its holder */
+    /** so many alike, one behind the other; of "slit" and "within": in each of its holder */
     readonly times: number;
-    /** SLIT and WITHIN: the row of the panel or piece of stock; else -1 */
+    /** "slit" and "within": the row of the panel or piece of stock; else -1 */
     readonly holder: number;
-    /** STOCK: the row of the request; else -1 */
+    /** "stock": the row of the request; else -1 */
     readonly stock: number;
-    /** its pieces: rows of muslin_cutplan_places() */
+    /** its pieces: rows of Cutplan.places() */
     readonly firstPlace: number;
+    /** how many */
     readonly places: number;
     /**
-     * lower left corner of the first: from the left selvage (FOLDED: that of both layers) or the holder's left edge,
+     * lower left corner of the first: from the left selvage (folded: that of both layers) or the holder's left edge,
      */
     readonly x: Length;
-    /** and from the straightened end of the bolt or the holder's lower edge; STOCK: 0 */
+    /** and from the straightened end of the bolt or the holder's lower edge; "stock": 0 */
     readonly y: Length;
     /**
-     * along the strip, before end_loss: of a bolt, of its half when FOLDED, of the stock; SLIT: up to the last slit;
+     * along the strip, before endLoss: of a bolt, of its half when folded, of the stock; "slit": up to the last slit;
      * beside it what is left
      */
     readonly width: Length;
@@ -5492,7 +5763,7 @@ export interface CutplanStrip {
     readonly height: Length;
     /** of the width, by its pieces */
     readonly used: Length;
-    /** enum muslin_cutplan_strip_kind */
+    /** CutplanStripKind */
     readonly kind: CutplanStripKind;
     /**
      * 1 when first cuts run along the length of this piece of stock: its width here is its length, less straightening,
@@ -5501,28 +5772,28 @@ export interface CutplanStrip {
     readonly turned: boolean;
 }
 
-/** struct muslin_cutplan_place, muslin/cutplan.h */
+/** struct muslin_cutplan_place in muslin/cutplan.h. */
 export interface CutplanPlace {
     /**
-     * row of the request; of FOLDED cloth that of the upper piece: where the row wants only one more, the lower one is
+     * row of the request; of folded cloth that of the upper piece: where the row wants only one more, the lower one is
      * for the next row of this size
      */
     readonly piece: number;
-    /** row of muslin_cutplan_strips() */
+    /** row of Cutplan.strips() */
     readonly strip: number;
-    /** so many side by side; FOLDED: in each layer */
+    /** so many side by side; folded: in each layer */
     readonly count: number;
-    /** left edge of the first, from the strip's left end: of the first place half of end_loss, 0 beside slit pieces */
+    /** left edge of the first, from the strip's left end: of the first place half of endLoss, 0 beside slit pieces */
     readonly x: Length;
     /** lower edge, from the strip's: 0, or what lies below in a stack */
     readonly y: Length;
     /**
-     * cut, as it lies; SLOPED: from its left corner to its right one, run-in and pitch; JOINED and FOLDED: that of the
-     * strip, which may go round the fold
+     * cut, as it lies; "sloped": from its left corner to its right one, run-in and pitch; "joined" and folded: that of
+     * the strip, which may go round the fold
      */
     readonly width: Length;
     readonly height: Length;
-    /** from one to the next: the width, of SLOPED pieces the pitch, and the squaring share */
+    /** from one to the next: the width, of "sloped" pieces the pitch, and the squaring share */
     readonly pitch: Length;
     /** 1: turned a quarter in its strip from what its row says */
     readonly turned: boolean;
@@ -5530,13 +5801,13 @@ export interface CutplanPlace {
     readonly trimmed: boolean;
 }
 
-/** struct muslin_cutplan_blank, muslin/cutplan.h */
+/** struct muslin_cutplan_blank in muslin/cutplan.h. */
 export interface CutplanBlank {
     /** row of the request */
     readonly piece: number;
-    /** row of muslin_cutplan_places() */
+    /** row of Cutplan.places() */
     readonly place: number;
-    /** row of muslin_cutplan_strips() */
+    /** row of Cutplan.strips() */
     readonly strip: number;
     /** row of the request, -1: from the bolt */
     readonly stock: number;
@@ -5547,8 +5818,8 @@ export interface CutplanBlank {
     /** and from the straightened end of the bolt or piece of stock */
     readonly y: Length;
     /**
-     * across the bolt or piece of stock; SLOPED: from its left corner to its right one, so that neighbours overlap;
-     * JOINED and FOLDED: unfolded, it may go round the fold
+     * across the bolt or piece of stock; "sloped": from its left corner to its right one, so that neighbours overlap;
+     * "joined" and folded: unfolded, it may go round the fold
      */
     readonly width: Length;
     readonly height: Length;
@@ -5556,42 +5827,43 @@ export interface CutplanBlank {
     readonly turned: boolean;
     /** 1: its strip is higher */
     readonly trimmed: boolean;
-    /** 2: FOLDED, one in each layer; else 1 */
+    /** 2: folded, one in each layer; else 1 */
     readonly layers: number;
 }
 
-/** struct muslin_cutplan_left_over, muslin/cutplan.h */
+/** struct muslin_cutplan_left_over in muslin/cutplan.h. */
 export interface CutplanLeftOver {
     /**
-     * row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock that it is the rest
-     * of, the slit pieces that it lies above
+     * row of Cutplan.strips(): the strip that it is the end of, the panel or piece of stock that it is the rest of, the
+     * slit pieces that it lies above
      */
     readonly strip: number;
+    /** so many alike */
     readonly count: number;
     /** its lower left corner, from that row's */
     readonly x: Length;
     readonly y: Length;
-    /** without end_loss; at the fold of FOLDED cloth unfolded, twice as wide */
+    /** without endLoss; at the fold of folded cloth unfolded, twice as wide */
     readonly width: Length;
     readonly height: Length;
 }
 
-/** struct muslin_cutplan_piece, muslin/cutplan.h */
+/** struct muslin_cutplan_piece in muslin/cutplan.h. */
 export interface CutplanPiece {
     /** the row's own */
     readonly label: number;
     /** of its count */
     readonly made: number;
-    /** the rest of it: 0, but with MUSLIN_CUTPLAN_BY_PRIORITY */
+    /** the rest of it: 0, but with byPriority */
     readonly missing: number;
     /**
-     * for it, made or more: with the spare pieces, and of FOLDED cloth the one too many, of its size where it is the
-     * last row that gets some; of JOINED strips
+     * for it, made or more: with the spare pieces, and of folded cloth the one too many, of its size where it is the
+     * last row that gets some; of "joined" strips
      */
     readonly cut: number;
 }
 
-/** struct muslin_cutplan_stock_used, muslin/cutplan.h */
+/** struct muslin_cutplan_stock_used in muslin/cutplan.h. */
 export interface CutplanStockUsed {
     /** the row's own */
     readonly label: number;
@@ -5601,32 +5873,35 @@ export interface CutplanStockUsed {
     readonly cost: bigint;
 }
 
-/** struct muslin_cutplan_width, muslin/cutplan.h */
+/** struct muslin_cutplan_width in muslin/cutplan.h. */
 export interface CutplanWidth {
+    /** of the cloth */
     readonly usableWidth: Length;
     /** straightening included; 0 where a piece does not fit */
     readonly clothLength: Length;
     /** bound, without straightening */
-    readonly least: number;
+    readonly least: bigint;
     /** 1 when the length without straightening is the bound */
     readonly proven: boolean;
 }
 
-/** struct muslin_cutplan_size, muslin/cutplan.h */
+/** struct muslin_cutplan_size in muslin/cutplan.h. */
 export interface CutplanSize {
     /** the first row of the request that wants it */
     readonly piece: number;
     /**
-     * wanted, spare ones included, of all rows alike; FOLDED: blanks, of two pieces each, or of one where it goes round
+     * wanted, spare ones included, of all rows alike; folded: blanks, of two pieces each, or of one where it goes round
      * the fold
      */
     readonly count: number;
     /**
-     * of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is given with its longer
+     * of a strip: cut width and the squaring share; "sloped": the pitch. What may lie turned is given with its longer
      * side across
      */
     readonly taken: Length;
+    /** of strip that it needs */
     readonly height: Length;
+    /** as in BlankSpec */
     readonly runIn: Length;
     /** 1: may lie turned */
     readonly mayTurn: boolean;
@@ -5640,7 +5915,7 @@ export interface CutplanSize {
     readonly turnedHeight: Length;
 }
 
-/** struct muslin_cutplan_way, muslin/cutplan.h */
+/** struct muslin_cutplan_way in muslin/cutplan.h. */
 export interface CutplanWay {
     /** height of a strip, length of a panel, or cost of the stock */
     readonly cost: bigint;
@@ -5650,13 +5925,13 @@ export interface CutplanWay {
     readonly width: Length;
     /** of the strip; of a panel or piece of stock room for strips */
     readonly height: Length;
-    /** enum muslin_cutplan_strip_kind: STRIP, PANEL or STOCK */
+    /** CutplanStripKind: "strip", "panel" or "stock" */
     readonly kind: CutplanStripKind;
     /** 1 when first cuts run along the length of the stock */
     readonly turned: boolean;
 }
 
-/** struct muslin_cutplan_case, muslin/cutplan.h */
+/** struct muslin_cutplan_case in muslin/cutplan.h. */
 export interface CutplanCase {
     /** row of the case of which this is a part; -1: the whole */
     readonly parent: number;
@@ -5665,12 +5940,14 @@ export interface CutplanCase {
     /** row whose worths prove its bound: itself, or one that it is a part of */
     readonly worths: number;
     /** bound of this case by those, before its parts are looked at */
-    readonly least: number;
-    /** what sets this case apart (not of the whole): `wanted` of the ways first_way .. last_way */
+    readonly least: bigint;
+    /** what sets this case apart (not of the whole): `wanted` of the ways firstWay .. lastWay */
     readonly wanted: number;
+    /** rows of Cutplan.ways() */
     readonly firstWay: number;
+    /** ... up to and with this one */
     readonly lastWay: number;
-    /** -1: so many strips, panels or pieces of stock; else so many of this size in them, and first_way = last_way */
+    /** -1: so many strips, panels or pieces of stock; else so many of this size in them, and firstWay = lastWay */
     readonly planSize: number;
     /**
      * -1, or a way that is one strip: nothing is of this case, because the conditions on the way to it ask for more
@@ -5681,7 +5958,7 @@ export interface CutplanCase {
     readonly atLeast: boolean;
 }
 
-/** struct muslin_cutplan_worth, muslin/cutplan.h */
+/** struct muslin_cutplan_worth in muslin/cutplan.h. */
 export interface CutplanWorth {
     /** the size of which each piece is worth it, -1: not a size */
     readonly planSize: number;
@@ -5689,94 +5966,105 @@ export interface CutplanWorth {
     readonly ofCase: number;
     /** ... else the row of stock: each piece used costs so much more, worth being 0 or less */
     readonly stock: number;
-    /** over scale, of the cost; 0 or more of sizes and at_least, 0 or less of at most */
+    /** over scale, of the cost; 0 or more of sizes and atLeast, 0 or less of at most */
     readonly worth: bigint;
 }
 
-/** struct muslin_cutplan_checked, muslin/cutplan.h */
+/** struct muslin_cutplan_checked in muslin/cutplan.h. */
 export interface CutplanChecked {
     /** of the plan, added up anew */
     readonly cost: bigint;
     /** the bound, proved anew */
-    readonly least: number;
+    readonly least: bigint;
     /** cases looked at */
     readonly cases: number;
-    /** 0: all is well; else what is wrong first: enum muslin_cutplan_fault */
-    readonly fault: number;
+    /** CutplanFault: what is wrong first */
+    readonly fault: CutplanFault;
     /**
-     * the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips, pieces
-     * laid or things as the search noted them
+     * the row of sizes, of stock or of cases that is at fault; "overfull", "tooHigh", "cost": which of the strips,
+     * pieces laid or things as the search noted them
      */
     readonly at: number;
 }
 
-/** struct muslin_yardage_spec, muslin/yardage.h */
+/** struct muslin_yardage_spec in muslin/yardage.h. */
 export interface YardageSpec {
-    /** these six as in struct muslin_cutplan_spec, of each fabric. Initially 0. */
+    /** these six as in CutplanSpec, of each fabric. Initially 0. */
     readonly endLoss?: LengthLike;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly resquareLoss?: LengthLike;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly resquareEvery?: Whole;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly straightening?: LengthLike;
-    /** Initially 0. */
-    readonly spare?: Whole;
+    /** so. Initially 0. */
+    readonly sparePieces?: Whole;
     /** of each fabric. Initially 400000000. */
     readonly workLimit?: Whole;
-    /** of pieces that are joined here, as in struct muslin_blank_spec. Initially 1/2 in. */
+    /** of pieces that are joined here, as in BlankSpec. Initially 1/2 in. */
     readonly joinLoss?: LengthLike;
-    /** these four as in struct muslin_purchase_spec, of each fabric. Initially 0. */
+    /** these four as in PurchaseSpec, of each fabric. Initially 0. */
     readonly extra?: LengthLike;
-    /** Initially 4 1/2 in. */
+    /** so. Initially 4 1/2 in. */
     readonly step?: LengthLike;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly shrinkage?: Whole;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly extraShare?: Whole;
-    /** enum muslin_long_pieces: what is longer than its fabric is wide. Initially "lengthwise". */
+    /** LongPieces: what is longer than its fabric is wide. Initially "lengthwise". */
     readonly longPieces?: LongPieces | null;
-    /** as join_loss. Initially 0. */
+    /** as joinLoss. Initially 0. */
     readonly leastPart?: LengthLike;
-    /** added to the longer side of each mitred strip, for handling; 0 .. MUSLIN_SIZE_MAX. Initially 0. */
+    /** added to the longer side of each mitred strip, for handling; 0 .. constants.SIZE_MAX. Initially 0. */
     readonly mitreExtra?: LengthLike;
-    /** The flag MUSLIN_CUTPLAN_NO_PANELS. Initially false. */
+    /** lengthwise pieces get strips as high as they are long, side by side. Initially false. */
     readonly noPanels?: boolean;
-    /** The flag MUSLIN_CUTPLAN_ONE_HEIGHT. Initially false. */
+    /** a strip holds only pieces of just its height: nothing is trimmed. Initially false. */
     readonly oneHeight?: boolean;
-    /** The flag MUSLIN_CUTPLAN_OWN_STRIPS. Initially false. */
+    /**
+     * a strip holds only pieces of one size, as most books have it; what is slit from one panel may be of several.
+     * Initially false.
+     */
     readonly ownStrips?: boolean;
-    /** The flag MUSLIN_CUTPLAN_STACKED. Initially false. */
+    /** a blank may be cut again into a stack of pieces of one width. Initially false. */
     readonly stacked?: boolean;
-    /** The flag MUSLIN_CUTPLAN_FOLDED. Initially false. */
+    /**
+     * a bolt cut in two layers, folded lengthwise: each blank gives two pieces, so of a size one may be too many; rows
+     * that want one size share blanks; whole strips of "joined" pieces go round the fold. Initially false.
+     */
     readonly folded?: boolean;
 }
 
-/** struct muslin_extra_cut_spec, muslin/yardage.h */
+/**
+ * What is cut besides from a fabric of the quilt: a row of a request, for one of its fabrics. struct
+ * muslin_extra_cut_spec in muslin/yardage.h.
+ */
 export interface ExtraCutSpec {
     /** of the quilt, whether its top uses it or not. Initially 0. */
     readonly fabric?: Id;
-    /** these and what follows as in struct muslin_blank_spec. Initially 0. */
+    /** these and what follows as in BlankSpec. Initially 0. */
     readonly cutWidth?: LengthLike;
     /** Initially 0. */
     readonly cutLength?: LengthLike;
-    /** Initially 1. */
+    /** so. Initially 1. */
     readonly count?: Whole;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly runIn?: LengthLike;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly joinLoss?: LengthLike;
-    /** enum muslin_blank_kind. Initially "piece". */
+    /** BlankKind. Initially "piece". */
     readonly kind?: BlankKind | null;
-    /** Initially 0. */
+    /** so. Initially 0. */
     readonly leastPart?: LengthLike;
-    /** The flag MUSLIN_BLANK_MAY_TURN. Initially false. */
+    /** these pieces may lie turned a quarter where the cloth has no direction. Initially false. */
     readonly mayTurn?: boolean;
 }
 
-/** struct muslin_fabric_yardage, muslin/yardage.h */
+/** struct muslin_fabric_yardage in muslin/yardage.h. */
 export interface FabricYardage {
+    /** of the quilt */
     readonly fabric: Id;
+    /** of its cloth */
     readonly usableWidth: Length;
     /** cut, extra cuts and spare ones among them */
     readonly pieces: number;
@@ -5786,384 +6074,629 @@ export interface FabricYardage {
     readonly least: Length;
     /** when each size has its own strips */
     readonly ownStripsLength: Length;
-    /** before it shrinks and with what is added, as in struct muslin_purchase */
+    /** before it shrinks and with what is added, as in Purchase */
     readonly withExtra: Length;
     /** up to the step */
     readonly bought: Length;
-    /** bought - with_extra */
+    /** bought - withExtra */
     readonly spare: Length;
     /** at which the plan can still be cut as it is */
     readonly narrowestWidth: Length;
-    /** 1: cloth_length is the least */
+    /** 1: clothLength is the least */
     readonly proven: boolean;
     /** 1: some pieces lie turned a quarter from the request */
     readonly turned: boolean;
 }
 
-/** struct muslin_quilt, muslin/quilt.h */
+/** struct muslin_quilt in muslin/quilt.h. */
 export interface Quilt extends Handle {
-    /** A new fabric. muslin_quilt_fabric() in muslin/quilt.h. Since 0.1. */
+    /** Since 1.0. muslin_quilt_fabric() in muslin/quilt.h. Since 1.0. */
     fabric(name: string, spec?: QuiltFabricSpec): Id;
     /**
-     * A new measure with a name (as of a fabric) and the value it has until another is given, 0 .. MUSLIN_SIZE_MAX.
-     * muslin_quilt_measure() in muslin/quilt.h. Since 0.1.
+     * A new measure with a name (as of a fabric) and the value it has until another is given, 0 .. constants.SIZE_MAX.
+     * Every call makes another measure, whatever its name and value. Since 1.0. muslin_quilt_measure() in
+     * muslin/quilt.h. Since 1.0.
      */
     measure(name: string, value: LengthLike): Id;
     /**
-     * A length that no size of the design changes, 0 .. MUSLIN_SIZE_MAX; equal ones are one measure.
-     * muslin_quilt_fixed() in muslin/quilt.h. Since 0.1.
+     * A length that no size of the design changes, 0 .. constants.SIZE_MAX; equal ones are one measure. Example: 1/2 in
+     * of trimming room. Since 1.0. muslin_quilt_fixed() in muslin/quilt.h. Since 1.0.
      */
     fixed(value: LengthLike): Id;
-    /** The sum of factor x measure over n terms (1 .. 64). muslin_quilt_sum() in muslin/quilt.h. Since 0.1. */
+    /**
+     * The sum of factor x measure over n terms (1 .. 64). When it is solved it must lie in 0 .. constants.SIZE_MAX.
+     * Example: a block three strips across is 3 x strip. Since 1.0. muslin_quilt_sum() in muslin/quilt.h. Since 1.0.
+     */
     sum(terms: readonly QuiltSumSpec[]): Id;
     /**
      * The finished width or height of a node, as a measure: a sash as long as its block, a border as long as the top.
-     * muslin_quilt_extent() in muslin/quilt.h. Since 0.1.
+     * Since 1.0. muslin_quilt_extent() in muslin/quilt.h. Since 1.0.
      */
     extent(node: Id, axis: Axis): Id;
     /**
-     * The quilt's seam allowance and its take-up, as measures: give them values when solving. muslin_quilt_seam() in
-     * muslin/quilt.h. Since 0.1.
+     * The quilt's seam allowance and its take-up, as measures: give them values when solving. Either output may be left
+     * out. Since 1.0. muslin_quilt_seam() in muslin/quilt.h. Since 1.0.
      */
     seam(): { readonly allowance: Id; readonly takeUp: Id };
     /**
-     * The name of a fabric or a measure, terminated; measures made without one have none (""). muslin_quilt_name() in
-     * muslin/quilt.h. Since 0.1.
+     * The name of a fabric or a measure, terminated; measures made without one have none (""). Since 1.0.
+     * muslin_quilt_name() in muslin/quilt.h. Since 1.0.
      */
     name(id: Id): string;
-    /** One rectangle of one fabric. muslin_quilt_patch() in muslin/quilt.h. Since 0.1. */
+    /**
+     * One rectangle of one fabric. Example: 2 x 2 in finished is cut 2 1/2 x 2 1/2 in with 1/4 in seams. Since 1.0.
+     * muslin_quilt_patch() in muslin/quilt.h. Since 1.0.
+     */
     patch(spec?: QuiltPatchSpec): Id;
     /**
      * A pieced unit by its recipe, with a fabric for each of its regions (n is their number, 2 or 3), drawn as
-     * muslin_unit_outlines() draws it and sewn with the quilt's seam. muslin_quilt_unit() in muslin/quilt.h. Since 0.1.
+     * unitOutlines() draws it and sewn with the quilt's seam. Where its pieces come together in the middle, two halves
+     * are joined by one seam straight through it: of a quarter-square from the lower right to the upper left, of a
+     * split quarter along the large triangle, of an eight-pointed star upright, of a kaleidoscope from the right one of
+     * the two points below to the left one above. MuslinMethodError: the kind is not made so. MuslinRangeError: another
+     * number of fabrics, or a measure that the kind does not take. Whether its sizes suit the kind is known when it is
+     * solved. Example: a half-square, blue below its rising seam and white above. Since 1.0. muslin_quilt_unit() in
+     * muslin/quilt.h. Since 1.0.
+     * @throws {MuslinMethodError}
+     * @throws {MuslinRangeError}
      */
     unit(fabrics: WholeNumbers, spec?: QuiltUnitSpec): Id;
     /**
      * A unit of the caller's own, drawn as shape.h says, outline first, with straight edges and an outline that is an
-     * upright rectangle from (0, 0); `fabrics` has one for each piece. muslin_quilt_shape() in muslin/quilt.h. Since
-     * 0.1.
+     * upright rectangle from (0, 0); `fabrics` has one for each piece. Allowances and tips of the corners are not
+     * looked at: the quilt's seam is used, and raw points are sharp. Its size is the outline's, times width / outline
+     * width and height / outline height, each corner to the nearest tick; `width` or `height` 0: as drawn. Statuses
+     * also as of shapeCheck(), which is asked first. MuslinShapeError also for arcs and an outline that is no
+     * rectangle. MuslinRangeError also for a piece of more than constants.QUILT_CORNERS_MAX corners, and for other than
+     * `pieces` pieces. Solving fails with MuslinShapeError where it becomes so small that neighbouring corners of a
+     * piece fall together, and with MuslinOverflowError where a raw point would reach more than
+     * constants.TEMPLATE_REACH_MAX beyond its finished one. Time as of shapeCheck(). Example: a square with one corner
+     * cut off on the slant. Since 1.0. muslin_quilt_shape() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinShapeError}
+     * @throws {MuslinRangeError}
+     * @throws {MuslinOverflowError}
      */
     shape(corners: readonly CornerSpec[], fabrics: WholeNumbers, width: Id, height: Id): Id;
     /**
-     * n nodes (1 or more) sewn edge to edge in their order; one alone is itself. muslin_quilt_join() in muslin/quilt.h.
-     * Since 0.1.
+     * n nodes (1 or more) sewn edge to edge in their order; one alone is itself. Whether their edges meet is told when
+     * it is solved. MuslinRangeError for "depth" beyond constants.QUILT_DEPTH_MAX. Example: three patches side by side.
+     * Since 1.0. muslin_quilt_join() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     join(children: WholeNumbers, spec?: QuiltJoinSpec): Id;
     /**
-     * Columns x rows nodes, given row by row from the top: each row joined across, then the rows joined down.
-     * muslin_quilt_grid() in muslin/quilt.h. Since 0.1.
+     * Columns x rows nodes, given row by row from the top: each row joined across, then the rows joined down. 1 ..
+     * constants.COUNT_MAX each; n is their product. Example: a straight setting of unlike blocks. Since 1.0.
+     * muslin_quilt_grid() in muslin/quilt.h. Since 1.0.
      */
     grid(columns: Whole, rows: Whole, children: WholeNumbers): Id;
     /**
-     * One node columns x rows times, turned by a pattern that repeats: turns[(row % pattern_rows) x pattern_columns +
-     * column % pattern_columns] quarter turns, each 0 .. 3. muslin_quilt_repeat() in muslin/quilt.h. Since 0.1.
+     * One node columns x rows times, turned by a pattern that repeats: turns[(row % patternRows) x patternColumns +
+     * column % patternColumns] quarter turns, each 0 .. 3. n is patternColumns x patternRows; rows are made once each
+     * and shared. Columns and rows 1 .. 2^20. Example: the pattern 0 1 / 1 0 turns every other block, like a
+     * chessboard. Since 1.0. muslin_quilt_repeat() in muslin/quilt.h. Since 1.0.
      */
     repeat(node: Id, columns: Whole, rows: Whole, turns: WholeNumbers, patternColumns: Whole, patternRows: Whole): Id;
     /**
-     * The node turned by quarter_turns (0 .. 3) clockwise: the same sewing, lying another way. muslin_quilt_turn() in
-     * muslin/quilt.h. Since 0.1.
+     * The node turned by quarterTurns (0 .. 3) clockwise: the same sewing, lying another way. By 0, the node itself;
+     * turns of turns are one turn. Example: a block turned by 1 has its top on the right. Since 1.0.
+     * muslin_quilt_turn() in muslin/quilt.h. Since 1.0.
      */
     turn(node: Id, quarterTurns: Whole): Id;
     /**
-     * The node's mirror image, left for right: another sewing, whose pieces with hands are cut the other way.
-     * muslin_quilt_mirror() in muslin/quilt.h. Since 0.1.
+     * The node's mirror image, left for right: another sewing, whose pieces with hands are cut the other way. Twice is
+     * the node itself. Example: the other half of a heart. Since 1.0. muslin_quilt_mirror() in muslin/quilt.h. Since
+     * 1.0.
      */
     mirror(node: Id): Id;
     /**
      * Both in one step, without a node in between: first mirrored, where `mirrored` is 1 (else 0), then turned
-     * clockwise by quarter_turns (0 .. 3), as struct muslin_node tells of a turn. muslin_quilt_lay() in muslin/quilt.h.
-     * Since 0.1.
+     * clockwise by quarterTurns (0 .. 3), as Node tells of a turn. Example: mirrored and turned by 2, a block is its
+     * own image, top for bottom. Since 1.0. muslin_quilt_lay() in muslin/quilt.h. Since 1.0.
      */
     lay(node: Id, quarterTurns: Whole, mirrored: boolean): Id;
     /**
      * The node made larger than it is needed and trimmed after sewing: what is joined to it meets the trimmed edge,
-     * which is no mismatch. muslin_quilt_trim() in muslin/quilt.h. Since 0.1.
+     * which is no mismatch. Solving fails with MuslinRangeError where nothing would be left. Example: an edge strip cut
+     * an inch too long. Since 1.0. muslin_quilt_trim() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     trim(node: Id, spec?: QuiltTrimSpec): Id;
     /**
      * Four nodes round a centre, each end against the next one's side: four seams, top, right, bottom, left, of which
-     * the first (top to centre) is sewn in part and finished when left is on. muslin_quilt_pinwheel() in
-     * muslin/quilt.h. Since 0.1.
+     * the first (top to centre) is sewn in part and finished when left is on. Edges that do not meet are told when it
+     * is solved: the centre's, with the end that prolongs it, first, then the node's that is sewn to it. Each node then
+     * lies in its corner and the centre against left and top, and the whole is as large as the largest of its rows and
+     * columns. The mirror image turns the other way. Source: geometry. Example: four 2 x 4 in rectangles round a 2 in
+     * square make 6 in. Since 1.0. muslin_quilt_pinwheel() in muslin/quilt.h. Since 1.0.
      */
     pinwheel(spec?: QuiltPinwheelSpec): Id;
     /**
      * Strips round a centre with mitred corners: where two strips meet, the seam runs from the centre's corner to the
      * outer one, and stitching along the centre stops one allowance from the edge there, so that the corner can be set
-     * in. muslin_quilt_set_in() in muslin/quilt.h. Since 0.1.
+     * in. Where a neighbour is missing, a strip's end is square. Strips have the quilt's allowance all round. A mitred
+     * border has all four strips, an attic window two. MuslinRangeError: no strip at all, a fabric without a strip;
+     * when it is solved, a strip of no width. Source: geometry. Example: a 6 in square with 2 in strips at left and
+     * bottom makes 8 in. Since 1.0. muslin_quilt_set_in() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     setIn(spec?: QuiltSetInSpec): Id;
     /**
      * Strips sewn on one after the other (n, 0 or more), each as long as what is there: log cabin, courthouse steps,
-     * plain borders. muslin_quilt_logs() in muslin/quilt.h. Since 0.1.
+     * plain borders. Example: four logs round a centre, right, top, left, bottom. Since 1.0. muslin_quilt_logs() in
+     * muslin/quilt.h. Since 1.0.
      */
     logs(centre: Id, logs: readonly QuiltLogSpec[]): Id;
     /**
      * A border with corners of its own, plain or pieced: sides joined to the centre, then top and bottom with their
-     * corners joined to that. muslin_quilt_surround() in muslin/quilt.h. Since 0.1.
+     * corners joined to that. Example: a round of half-squares with corner squares. Since 1.0. muslin_quilt_surround()
+     * in muslin/quilt.h. Since 1.0.
      */
     surround(spec?: QuiltSurroundSpec): Id;
     /**
      * Blocks (columns x rows, row by row from the top; n is their product) with sashes between them, each as long as
-     * the first block of its row is high, or of its column wide. muslin_quilt_sashed() in muslin/quilt.h. Since 0.1.
+     * the first block of its row is high, or of its column wide. Without cornerstones a sash between two rows is as
+     * long as the upper one with its sashes, the frame's top as the first. Rows are joined across, then all down.
+     * MuslinRangeError for "fabric" (`at` 1): a fabric for cornerstones without cornerstones. Example: 3 x 3 blocks of
+     * 12 in with 2 in sashes and a frame finish 44 in. Since 1.0. muslin_quilt_sashed() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     sashed(blocks: WholeNumbers, spec?: QuiltSashedSpec): Id;
     /**
-     * Blocks on point in diagonal rows, closed by setting triangles. muslin_quilt_diagonal() in muslin/quilt.h. Since
-     * 0.1.
+     * Blocks on point in diagonal rows, closed by setting triangles. `blocks` has the c x r main blocks row by row from
+     * the top, then the (c - 1)(r - 1) alternates so, n in all. All are squares of one size B, which is checked when it
+     * is solved. A block's top edge becomes its upper right one: it is turned clockwise by an eighth of a turn. Inside
+     * the turned frame everything is exact; the outside is as settingPoint() has it for the layout, rounded once, to
+     * the nearest tick: in "plain" c B sqrt 2 + 2 f by r B sqrt 2 + 2 f. Pieces Counts and cuts are those of
+     * settingPoint(), as the solve's policy asks. Whole sashes and cornerstones are patches, B by w, w by B and w by w,
+     * upright in the turned frame: up to three children more, which follow the blocks, see Quilt.children(). Triangles,
+     * and in "sashInner" the sashes that end at the edge, are the field's own pieces. Rows Rows run down to the right.
+     * Where there are sashes, they stand between the blocks of a row and in "sashOuter" and "sashCut" also at its ends;
+     * a row of sashes and cornerstones lies between two rows of blocks, and in those layouts beyond the first and the
+     * last one. Side triangles close rows of blocks. In "sashOuter" a triangle is as long as its row and one row of
+     * sashes are high: sew that one to the row first. Seams Seams of rows, and last those of the corners, are straight
+     * from edge to edge, and stop at the leg of a triangle of "sashOuter". So where blocks float, the seam below a row
+     * runs on beyond the tips, between two triangles, and each is drawn as far as it is left. MuslinRangeError for
+     * "children": another number of blocks; for "depth": more than constants.QUILT_POINT_DEPTH_MAX such fields within
+     * each other; for "measure" (`at` 0 the set-off, 1 the sash) or "fabric" (`at` 2 of the sashes, 3 of the
+     * cornerstones): an id where the layout has none, or none where it needs one. Solving fails with MuslinRangeError
+     * for "sashWidth" when w is not above 0, and for "blockWidth" when blocks of "sashInner" are not larger than w;
+     * `at` is the field's number. Source: geometry. Example: 3 x 3 blocks and 4 alternates of 6 in: 25.456 in square.
+     * Since 1.0. muslin_quilt_diagonal() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     diagonal(blocks: WholeNumbers, spec?: QuiltDiagonalSpec): Id;
     /**
      * Rows of equilateral triangles and what they make up: each row is filled, from the left, with pieces of one to
-     * three triangles' room (n pieces in all; a row's pieces must end with it, else MUSLIN_ERR_RANGE with `at` the
-     * piece, n where there are too few), and closed at both ends by half-triangles. muslin_quilt_sixty() in
-     * muslin/quilt.h. Since 0.1.
+     * three triangles' room (n pieces in all; a row's pieces must end with it, else MuslinRangeError with `at` the
+     * piece, n where there are too few), and closed at both ends by half-triangles. A row is H high and (cells + 1) H /
+     * sqrt 3 wide, to the nearest tick; corners lie at whole multiples of H / sqrt 3, each rounded once. Pieces are cut
+     * from strips as unit.h says, half-triangles as half-rectangles. Source: geometry. Example: 5 triangles of 3 in:
+     * 10.392 in wide. Since 1.0. muslin_quilt_sixty() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     sixty(pieces: readonly QuiltSixtyPieceSpec[], spec?: QuiltSixtySpec): Id;
     /**
-     * The id of the fabric, measure or node (sort, enum muslin_sort) with this number, 1 .. as many as there are: what
-     * muslin_id_number() says of it. muslin_quilt_id() in muslin/quilt.h. Since 0.1.
+     * The id of the fabric, measure or node (sort, Sort) with this number, 1 .. as many as there are: what idNumber()
+     * says of it. MuslinIndexError: there are not so many. Constant time. Example: measure 1 is the quilt's seam
+     * allowance. Since 1.0. muslin_quilt_id() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinIndexError}
      */
     id(sort: Sort, number: Whole): Id;
     /**
-     * A fabric, but for its name, which muslin_quilt_name() tells. muslin_quilt_read_fabric() in muslin/quilt.h. Since
-     * 0.1.
+     * A fabric, but for its name, which Quilt.name() tells. Constant time. Example: one made with the initial values
+     * has 40 in of usable width. Since 1.0. muslin_quilt_read_fabric() in muslin/quilt.h. Since 1.0.
      */
     readFabric(fabric: Id): Filled<QuiltFabricSpec>;
-    /** What a measure is, but for its name. muslin_quilt_read_measure() in muslin/quilt.h. Since 0.1. */
+    /**
+     * What a measure is, but for its name. Constant time. Example: a block three strips across is a sum of one term.
+     * Since 1.0. muslin_quilt_read_measure() in muslin/quilt.h. Since 1.0.
+     */
     readMeasure(measure: Id): TreeMeasure;
     /**
-     * The terms of a sum, in the order in which they were given: ask, then fill. muslin_quilt_read_terms() in
-     * muslin/quilt.h. Since 0.1.
+     * The terms of a sum, in the order in which they were given: MuslinChoiceError for "kind": another kind of measure.
+     * Example: 3 x strip has the factor 3. Since 1.0. muslin_quilt_read_terms() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readTerms(measure: Id): readonly Filled<QuiltSumSpec>[];
-    /** What a node is. muslin_quilt_node() in muslin/quilt.h. Since 0.1. */
+    /**
+     * What a node is. Example: a join of three patches has 3 children and depth 2. Since 1.0. muslin_quilt_node() in
+     * muslin/quilt.h. Since 1.0.
+     */
     node(node: Id): Node;
     /**
      * The nodes that a node is made of, in the order in which they were given (a pinwheel: centre, top, right, bottom,
-     * left), repeats repeated: ask, then fill. muslin_quilt_children() in muslin/quilt.h. Since 0.1.
+     * left), repeats repeated: Patches that were not given follow the blocks of a field on point with sashes: its sash
+     * that lies (B wide), the one that stands, its cornerstone; in "sashInner" the sashes only where there are
+     * alternates, and no cornerstone of one block alone in "sashCut" and "sashInner", for whole ones are not in it. So
+     * Solution.size() knows every child of what it solved. Example: of a join of three equal patches, three times the
+     * same id. Since 1.0. muslin_quilt_children() in muslin/quilt.h. Since 1.0.
      */
     children(node: Id): readonly Id[];
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_patch() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. MuslinChoiceError for "kind": the node is of another
+     * kind, which is `value`. What a trim, a join, a turn and a field on point are made of, Quilt.children() tells; how
+     * a turn lies, Quilt.node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in, names blue and
+     * the measure of 2 in twice. Since 1.0 all. muslin_quilt_read_patch() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readPatch(node: Id): Filled<QuiltPatchSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_unit() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. MuslinChoiceError for "kind": the node is of another
+     * kind, which is `value`. What a trim, a join, a turn and a field on point are made of, Quilt.children() tells; how
+     * a turn lies, Quilt.node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in, names blue and
+     * the measure of 2 in twice. Since 1.0 all. muslin_quilt_read_unit() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readUnit(node: Id): Filled<QuiltUnitSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_join() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. MuslinChoiceError for "kind": the node is of another
+     * kind, which is `value`. What a trim, a join, a turn and a field on point are made of, Quilt.children() tells; how
+     * a turn lies, Quilt.node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in, names blue and
+     * the measure of 2 in twice. Since 1.0 all. muslin_quilt_read_join() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readJoin(node: Id): Filled<QuiltJoinSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_trim() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. MuslinChoiceError for "kind": the node is of another
+     * kind, which is `value`. What a trim, a join, a turn and a field on point are made of, Quilt.children() tells; how
+     * a turn lies, Quilt.node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in, names blue and
+     * the measure of 2 in twice. Since 1.0 all. muslin_quilt_read_trim() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readTrim(node: Id): Filled<QuiltTrimSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_pinwheel() in muslin/quilt.h. Since
-     * 0.1.
+     * What a node was made with: each of these reads one kind. MuslinChoiceError for "kind": the node is of another
+     * kind, which is `value`. What a trim, a join, a turn and a field on point are made of, Quilt.children() tells; how
+     * a turn lies, Quilt.node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in, names blue and
+     * the measure of 2 in twice. Since 1.0 all. muslin_quilt_read_pinwheel() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readPinwheel(node: Id): Filled<QuiltPinwheelSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_set_in() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. MuslinChoiceError for "kind": the node is of another
+     * kind, which is `value`. What a trim, a join, a turn and a field on point are made of, Quilt.children() tells; how
+     * a turn lies, Quilt.node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in, names blue and
+     * the measure of 2 in twice. Since 1.0 all. muslin_quilt_read_set_in() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readSetIn(node: Id): Filled<QuiltSetInSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_diagonal() in muslin/quilt.h. Since
-     * 0.1.
+     * What a node was made with: each of these reads one kind. MuslinChoiceError for "kind": the node is of another
+     * kind, which is `value`. What a trim, a join, a turn and a field on point are made of, Quilt.children() tells; how
+     * a turn lies, Quilt.node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in, names blue and
+     * the measure of 2 in twice. Since 1.0 all. muslin_quilt_read_diagonal() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readDiagonal(node: Id): Filled<QuiltDiagonalSpec>;
     /**
-     * What a node was made with: each of these reads one kind. muslin_quilt_read_sixty() in muslin/quilt.h. Since 0.1.
+     * What a node was made with: each of these reads one kind. MuslinChoiceError for "kind": the node is of another
+     * kind, which is `value`. What a trim, a join, a turn and a field on point are made of, Quilt.children() tells; how
+     * a turn lies, Quilt.node(). Time follows what is written. Example: a patch of blue, 2 in by 2 in, names blue and
+     * the measure of 2 in twice. Since 1.0 all. muslin_quilt_read_sixty() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readSixty(node: Id): Filled<QuiltSixtySpec>;
     /**
-     * The pieces of 60 degree rows, from the left, row by row: ask, then fill. muslin_quilt_read_sixty_pieces() in
-     * muslin/quilt.h. Since 0.1.
+     * The pieces of 60 degree rows, from the left, row by row: MuslinChoiceError as above. Example: a row of a diamond
+     * and a triangle has two pieces, of 2 cells and of 1. Since 1.0. muslin_quilt_read_sixty_pieces() in
+     * muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readSixtyPieces(node: Id): readonly Filled<QuiltSixtyPieceSpec>[];
-    /** The drawing of a shape: ask, then fill. muslin_quilt_read_shape() in muslin/quilt.h. Since 0.1. */
+    /**
+     * The drawing of a shape: The outline comes first, as the four corners of its rectangle, then the pieces as they
+     * were drawn. Allowances and tips, which a quilt does not look at, are those of cornerSpec(). width and height get
+     * the measures that it is stretched to, 0: as drawn, on success. MuslinChoiceError as above. Example: a square with
+     * one corner cut off on the slant has 4 corners of the outline and 5 + 3 of its pieces. Since 1.0.
+     * muslin_quilt_read_shape() in muslin/quilt.h. Since 1.0.
+     * @throws {MuslinChoiceError}
+     */
     readShape(node: Id): { readonly corners: readonly Filled<CornerSpec>[]; readonly width: Id; readonly height: Id };
     /**
-     * The fabrics of a unit's regions, or of a shape's pieces: ask, then fill. muslin_quilt_read_fabrics() in
-     * muslin/quilt.h. Since 0.1.
+     * The fabrics of a unit's regions, or of a shape's pieces: MuslinChoiceError as above. Example: of a half-square,
+     * the fabric below its rising seam and the one above. Since 1.0. muslin_quilt_read_fabrics() in muslin/quilt.h.
+     * Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     readFabrics(node: Id): readonly Id[];
-    /** How much a quilt holds. muslin_quilt_counts() in muslin/quilt.h. Since 0.1. */
+    /**
+     * How much a quilt holds. Example: a fresh one has no fabrics, two measures and no nodes. Since 1.0.
+     * muslin_quilt_counts() in muslin/quilt.h. Since 1.0.
+     */
     counts(): PartCounts;
 }
 
-/** struct muslin_solution, muslin/solution.h */
+/** struct muslin_solution in muslin/solution.h. */
 export interface Solution extends Handle {
     /**
-     * How large a node is, how many there are and how they lie. muslin_solution_size() in muslin/solution.h. Since 0.1.
+     * How large a node is, how many there are and how they lie. Constant time. Example: a patch of 2 in, four times in
+     * a block of which there are nine: count 36, unfinished (cut) 2 1/2 in. Since 1.0. muslin_solution_size() in
+     * muslin/solution.h. Since 1.0.
      */
     size(node: Id): NodeSize;
-    /** The value a measure has in this solution. muslin_solution_value() in muslin/solution.h. Since 0.1. */
+    /**
+     * The value a measure has in this solution. Constant time. Example: the extent of a block. Since 1.0.
+     * muslin_solution_value() in muslin/solution.h. Since 1.0.
+     * @throws {MuslinForeignError}
+     */
     value(measure: Id): Length;
-    /** The whole at a glance. muslin_solution_totals() in muslin/solution.h. Since 0.1. */
+    /**
+     * The whole at a glance. Time follows the nodes, their own pieces, and the patches in parts that trimming cuts.
+     * Example: a 36 in square top of 81 patches. Since 1.0. muslin_solution_totals() in muslin/solution.h. Since 1.0.
+     */
     totals(): SolutionTotal;
     /**
      * Every pair of edges that do not meet, each where it is made (once for equal parts), in the order of the nodes.
-     * muslin_solution_misfits() in muslin/solution.h. Since 0.1.
+     * Example: patches of 6 and 6 1/4 in side by side: difference -1/4 in. Since 1.0. muslin_solution_misfits() in
+     * muslin/solution.h. Since 1.0.
      */
     misfits(): readonly Misfit[];
     /**
-     * One way from the root to a node: the child numbers to follow. muslin_solution_path() in muslin/solution.h. Since
-     * 0.1.
+     * One way from the root to a node: the child numbers to follow. Of the nodes made of it the first is taken, and of
+     * those made of that one the first, up to the root; of equal children the first. Empty for the root. Time follows
+     * the nodes above it and their children. Example: 2, 0: the first child of the root's third. Since 1.0.
+     * muslin_solution_path() in muslin/solution.h. Since 1.0.
      */
     path(node: Id): readonly number[];
     /**
      * What to cut, by fabric in the order in which they were made, the highest and then the longest first; cuts equal
-     * in all but counts are one row (templates of one shape only). muslin_solution_cuts() in muslin/solution.h. Since
-     * 0.1.
+     * in all but counts are one row (templates of one shape only). Units alike in size, kind, method and fabrics share
+     * their recipes, whatever their nodes are called. Mitred strips that are mitred alike at both ends are one row on
+     * whichever sides they lie; where the ends differ, side and hand stay apart. Rectangles round templates and mitred
+     * strips have their raw outline's corners, to the nearest tick. The half-triangles at the ends of 60 degree rows
+     * are cut in pairs from rectangles of H / sqrt 3 + (1 + sqrt 3) E / 2 by H + (3 + sqrt 3) E / 2, E = 2 s + u,
+     * rounded once. Source: geometry. Example: 36 patches of 2 1/2 x 2 1/2 in cut from the blue. Since 1.0.
+     * muslin_solution_cuts() in muslin/solution.h. Since 1.0.
      */
     cuts(): readonly SolutionCut[];
     /**
-     * The nodes that need a row of the cut list, in their order; of a strip the join. muslin_solution_cut_nodes() in
-     * muslin/solution.h. Since 0.1.
+     * MuslinIndexError: no such row. Time follows the result. Example: of a row with nodes = 2, two ids. Since 1.0.
+     * muslin_solution_cut_nodes() in muslin/solution.h. Since 1.0.
+     * @throws {MuslinIndexError}
      */
     cutNodes(row: Whole): readonly Id[];
     /**
      * Every join that can be strip-pieced: all its children are patches (turned or not) of one finished length with the
-     * same allowances at its ends, and a set gives at least one segment. muslin_solution_strip_sets() in
-     * muslin/solution.h. Since 0.1.
+     * same allowances at its ends, and a set gives at least one segment. Cuts are counted as one for each strip from
+     * the cloth and one for each piece or segment from its strip; patches of one fabric and cut size share strips, cut
+     * straight through. Yields are stripsetYield()'s. Example: nine rows of three 2 in squares: segments of 2 1/2 in,
+     * sixteen from a 40 in set, one set. Since 1.0. muslin_solution_stripsets() in muslin/solution.h. Since 1.0.
      */
-    stripSets(): readonly StripSet[];
+    stripsets(): readonly Stripset[];
     /**
-     * The sum that leads to the width (MUSLIN_AXIS_ACROSS) or height (MUSLIN_AXIS_DOWN) of a node: the finished size
-     * first, then its allowances up to the unfinished size, which is the last row's sum. muslin_solution_explain() in
-     * muslin/solution.h. Since 0.1.
+     * The sum that leads to the width ("across") or height ("down") of a node: the finished size first, then its
+     * allowances up to the unfinished size, which is the last row's sum. Runs of equal children are one term. Time
+     * follows the children. Example: three strips of 2 in: 3 x 2 = 6 in finished, 1/4 and 1/4 make 6 1/2 in. Since 1.0.
+     * muslin_solution_explain() in muslin/solution.h. Since 1.0.
      */
     explain(node: Id, axis: Axis): readonly Term[];
     /**
-     * The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as `capacity`
-     * rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners).
-     * muslin_solution_outlines() in muslin/solution.h. Since 0.1.
+     * Corners of a row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0.
+     * Everything exact is drawn exactly; a corner in a turned frame is rounded once in each, and shared corners round
+     * alike. A trimmed node is drawn as it is after trimming, new corners to the nearest tick, and a patch of which
+     * nothing is left is a row without corners (raw: all as before trimming). Edges that differ in length are drawn as
+     * they are, and leave a gap. Along an edge lies the seam by which it is sewn on, also where it only lies on a part
+     * of that seam. MuslinRangeError: `first` not in 0 .. the number of patches. Time follows outlines x depth.
+     * Example: a nine-patch has nine outlines of four corners. Since 1.0. muslin_solution_outlines() in
+     * muslin/solution.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     outlines(node: Id, stage: Stage): IterableIterator<Outline>;
-    /** The steps, a row each, in the order of their nodes. muslin_sewing_steps() in muslin/sewing.h. Since 0.1. */
+    /**
+     * The steps, a row each, in the order of their nodes. A strip-pieced join is two: its set, then its segments.
+     * Turned nodes take no step of their own; mirror images are sewn along with what they mirror, the other way round.
+     * Seams of units and shapes, and mitres, are as long as their finished seams, to the nearest tick, plus an
+     * allowance e at each end; one that joins two halves of a unit through its middle, see Quilt.unit(), counts once.
+     * In a field on point, in every layout, an end that lies on the outer edge counts e sqrt 2, also where of what is
+     * sewn together one piece ends square there and the other, longer one at 45 degrees; every other end counts e. Rows
+     * are sewn with their triangles, then to each other, corners last. A triangle of "sashOuter" that is set into a
+     * corner, see Quilt.diagonal(), comes once the rows of sashes on both sides of its row are sewn to it: into the
+     * angle of the row's end and of the row of sashes that runs on, two seams from mark to mark, which count like the
+     * others. Example: nine-patches from two strip sets: sets, segments, sets, segments, join. Since 1.0.
+     * muslin_sewing_steps() in muslin/sewing.h. Since 1.0.
+     */
     sewingSteps(): readonly SewingStep[];
     /**
      * What goes into one of step `step`: made by earlier steps, or patches, each once, in the order of their first use.
-     * muslin_sewing_feeds() in muslin/sewing.h. Since 0.1.
+     * Of a set, the patches that its strips become; of segments, their set, by the join's id. Pieces that are no nodes,
+     * of units, setting triangles and the like, are in the cut list alone. MuslinIndexError: no such step. Example: the
+     * join of a nine-patch needs two of one row and one of the other. Since 1.0. muslin_sewing_feeds() in
+     * muslin/sewing.h. Since 1.0.
+     * @throws {MuslinIndexError}
      */
     sewingFeeds(step: Whole): readonly SewingFeed[];
     /**
      * All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
-     * seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as muslin_accuracy_row()
-     * says; the rounding of on-point and 60 degree parts is not in it. muslin_sewing_totals() in muslin/sewing.h. Since
-     * 0.1.
+     * seamError and each of its pieces' cuts by cutError (0 .. constants.SIZE_MAX / 8 each), as accuracyRow() says; the
+     * rounding of on-point and 60 degree parts is not in it. Example: eleven seams, each off by 1/32 in: 11/32 in at
+     * worst. Since 1.0. muslin_sewing_totals() in muslin/sewing.h. Since 1.0.
      */
     sewingTotals(seamError: LengthLike, cutError: LengthLike): SewingTotal;
     /**
-     * The places of a fabric in a solved top, for muslin_scatter_prints(): its patches in the order of
-     * muslin_solution_outlines() of the root, and which of them touch along an edge (longer than a corner: than 1/1000
-     * in), each pair once, in order, with weight 1. muslin_scatter_touches() in muslin/scatter.h. Since 0.1.
+     * The places of a fabric in a solved top, for scatterPrints(): its patches in the order of Solution.outlines() of
+     * the root, and which of them touch along an edge (longer than a corner: than 1/1000 in), each pair once, in order,
+     * with weight 1. places gets their number, on success. Edges that lie within 1/1000 in of one line across, down or
+     * at 45 degrees count as on it, since fields on point are rounded; a slanting edge of another direction touches
+     * where it has both ends in common, or is drawn exactly. MuslinForeignError: no fabric of this quilt.
+     * MuslinRangeError: the top has more than 2^24 patches, of all fabrics. Source: geometry. Example: one fabric for
+     * all patches of a 3 x 3 grid: 9 places, 12 touches. Since 1.0. muslin_scatter_touches() in muslin/scatter.h. Since
+     * 1.0.
+     * @throws {MuslinForeignError}
+     * @throws {MuslinRangeError}
      */
     scatterTouches(fabric: Id): { readonly rows: readonly Filled<TouchSpec>[]; readonly places: number };
     /**
-     * The pieces of one fabric as a request, ask-then-fill: rows of the cut list as said above, `label` the row there,
-     * priority 0. muslin_yardage_pieces() in muslin/yardage.h. Since 0.1.
+     * MuslinForeignError: not a fabric of the solution's quilt. MuslinRangeError, MuslinChoiceError: a member of the
+     * spec. Time follows the cut list. Example: 36 squares of 2 1/2 in from the blue are one row, and a border of 60 in
+     * is lengthwise. Since 1.0. muslin_yardage_pieces() in muslin/yardage.h. Since 1.0.
+     * @throws {MuslinForeignError}
+     * @throws {MuslinRangeError}
+     * @throws {MuslinChoiceError}
      */
     yardagePieces(fabric: Id, spec?: YardageSpec): readonly Filled<BlankSpec>[];
 }
 
-/** struct muslin_pressing, muslin/pressing.h */
+/** struct muslin_pressing in muslin/pressing.h. */
 export interface Pressing extends Handle {
-    /** How well it nests. muslin_pressing_totals() in muslin/pressing.h. Since 0.1. */
+    /**
+     * How well it nests. Constant time. Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along
+     * every edge between two of them and one wherever four come together; no exception. Since 1.0.
+     * muslin_pressing_totals() in muslin/pressing.h. Since 1.0.
+     */
     totals(): PressingTotal;
-    /** Every seam of every different node, in their order. muslin_pressing_seams() in muslin/pressing.h. Since 0.1. */
+    /**
+     * Every seam of every different node, in their order. A node is shown as most of its copies are pressed, or as it
+     * asks to be. Of strip-pieced joins they are the set's, and all of a set is pressed alike: copies the other way are
+     * cut from another set, or turned end for end. Time follows the seams. Example: of 3 x 3 nine-patches four are
+     * turned by a quarter, all pressed alike: the seams of the first and third row away from the middle of the block,
+     * those of the second row and the long ones towards it. Example: a row of three patches has two, both to the right,
+     * and for every other row to the left. Since 1.0. muslin_pressing_seams() in muslin/pressing.h. Since 1.0.
+     */
     seams(): readonly PressingSeam[];
     /**
-     * Which places take a child the other way: a row for each child with seams, in the order of the nodes.
-     * muslin_pressing_children() in muslin/pressing.h. Since 0.1.
+     * Which places take a child the other way: a row for each child with seams, in the order of the nodes. From the
+     * root down: a child is the other way when its place says so and what it is part of is not, or the reverse. One
+     * with a `turn` is then turned as a whole, and all in it is as its own places say; of any other all in it is the
+     * other way than they say. Time follows the children. Example: a top of five equal rows: 0, 1, 0, 1, 0. Since 1.0.
+     * muslin_pressing_children() in muslin/pressing.h. Since 1.0.
      */
     children(): readonly PressingChild[];
     /**
      * The meetings that do not nest, in the order of the nodes: press one of the two seams open there, or accept the
-     * lump. muslin_pressing_exceptions() in muslin/pressing.h. Since 0.1.
+     * lump. Of what is turned the seam is named that would end there unturned. Time follows the meetings of different
+     * parts. Example: none in a straight setting of equal blocks. Since 1.0. muslin_pressing_exceptions() in
+     * muslin/pressing.h. Since 1.0.
      */
     exceptions(): readonly PressingException[];
 }
 
-/** struct muslin_cutplan, muslin/cutplan.h */
+/** struct muslin_cutplan in muslin/cutplan.h. */
 export interface Cutplan extends Handle {
-    /** Length or cost, the bound and counts. muslin_cutplan_totals() in muslin/cutplan.h. Since 0.1. */
+    /**
+     * Length or cost, the bound and counts. Constant time. Example: proven = 1: no plan of two stages is shorter. Since
+     * 1.0. muslin_cutplan_totals() in muslin/cutplan.h. Since 1.0.
+     */
     totals(): CutplanTotal;
     /**
      * The strips in the order of cutting: of a bolt panels first, then the highest strips, equal heights together; what
-     * a panel or piece of stock holds follows it. muslin_cutplan_strips() in muslin/cutplan.h. Since 0.1.
+     * a panel or piece of stock holds follows it. Time follows the strips. Example: two strips of 9 1/2 in, then five
+     * of 6 in, then two of 5 1/2. Since 1.0. muslin_cutplan_strips() in muslin/cutplan.h. Since 1.0.
      */
     strips(): readonly CutplanStrip[];
-    /** What each strip holds, from the left, place by place. muslin_cutplan_places() in muslin/cutplan.h. Since 0.1. */
+    /**
+     * What each strip holds, from the left, place by place. Pieces that are wanted; what fits besides is left over.
+     * Rows that want one size get its pieces one row after the other. Time follows the places. Example: a strip of 6
+     * in: three pieces of 6 in, then four of 5 1/2 in, trimmed. Since 1.0. muslin_cutplan_places() in muslin/cutplan.h.
+     * Since 1.0.
+     */
     places(): readonly CutplanPlace[];
     /**
      * Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in the
-     * order of cutting. muslin_cutplan_blanks() in muslin/cutplan.h. Since 0.1.
+     * order of cutting. A piece of stock lies as its row says, also where first cuts run along it: then its strips
+     * stand upright. MuslinRangeError: `first` not in 0 .. the number of blanks. Time: strips and places, and for each
+     * blank what its panel or piece of stock holds. Example: the third square of 5 in of a strip: x = 10 in. Since 1.0.
+     * muslin_cutplan_blanks() in muslin/cutplan.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     blanks(first: Whole): readonly CutplanBlank[];
     /**
-     * Rectangles of cloth that are left, at least `least_side` and 1 both ways, the largest first: ends of strips, the
-     * rest of panels and of stock, what lies above slit pieces that are shorter than their panel, and of FOLDED cloth
-     * one layer beside a JOINED strip that goes round the fold and is not whole. muslin_cutplan_left_overs() in
-     * muslin/cutplan.h. Since 0.1.
+     * Rectangles of cloth that are left, at least `leastSide` and 1 both ways, the largest first: ends of strips, the
+     * rest of panels and of stock, what lies above slit pieces that are shorter than their panel, and of folded cloth
+     * one layer beside a "joined" strip that goes round the fold and is not whole. Other trims along pieces are waste
+     * and are not listed. Time: strips and places. Example: five squares of 5 1/2 in at 40 in leave 12 1/2 x 5 1/2 in.
+     * Since 1.0. muslin_cutplan_left_overs() in muslin/cutplan.h. Since 1.0.
      */
     leftOvers(leastSide: LengthLike): readonly CutplanLeftOver[];
-    /** What becomes of each row of pieces. muslin_cutplan_pieces() in muslin/cutplan.h. Since 0.1. */
+    /**
+     * What becomes of each row of pieces. Time: rows squared. Example: 100 squares, of which the stock gives 64. Since
+     * 1.0. muslin_cutplan_pieces() in muslin/cutplan.h. Since 1.0.
+     */
     pieces(): readonly CutplanPiece[];
     /**
-     * How many of each row of stock are used; no rows from a bolt. muslin_cutplan_stock() in muslin/cutplan.h. Since
-     * 0.1.
+     * How many of each row of stock are used; no rows from a bolt. Time: rows x strips. Example: 7 fat quarters at 3
+     * cost 21. Since 1.0. muslin_cutplan_stock() in muslin/cutplan.h. Since 1.0.
      */
     stock(): readonly CutplanStockUsed[];
     /**
      * The same request at other usable widths of a bolt, so many from least to most in equal steps: for readers whose
-     * cloth differs. muslin_cutplan_widths() in muslin/cutplan.h. Since 0.1.
+     * cloth differs. A plan at one width is also one at all wider, so lengths never rise from row to row. The work
+     * limit holds for each; `progress` is told as for a plan, beginning anew with each width, and when it ends the
+     * search, the widths that follow get their first plan only. MuslinChoiceError: a plan from stock. MuslinRangeError:
+     * widths below 1, most below least; `widths` outside 2 .. 1000, or not 1 where least is most. MuslinOverflowError,
+     * MuslinNoMemoryError: as new Cutplan(). Capacity 0 asks and searches nothing. Time: that of a plan for each width.
+     * Example: 40, 41, 42, 43 and 44 in: widths = 5. Since 1.0. muslin_cutplan_widths() in muslin/cutplan.h. Since 1.0.
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinRangeError}
+     * @throws {MuslinOverflowError}
+     * @throws {MuslinNoMemoryError}
      */
-    widths(leastWidth: LengthLike, mostWidth: LengthLike, widths: Whole): readonly CutplanWidth[];
+    widths(leastWidth: LengthLike, mostWidth: LengthLike, widths: Whole, more?: { readonly progress?: Progress }):
+        readonly CutplanWidth[];
     /**
-     * The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece.
-     * muslin_cutplan_narrowest() in muslin/cutplan.h. Since 0.1.
+     * The narrowest usable width at which this plan can be cut as it is: its strips stay, none loses a piece. A bolt
+     * narrower than that needs another plan, see above; of nothing 0. MuslinChoiceError: a plan from stock. Time
+     * follows the strips. Example: usableWidth less the end of the fullest strip. Since 1.0. muslin_cutplan_narrowest()
+     * in muslin/cutplan.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     narrowest(): Length;
     /**
      * What the plan was made for, the highest first: sizes that are alike merged, joined pieces taken apart, what is
-     * missing left out. muslin_cutplan_sizes() in muslin/cutplan.h. Since 0.1.
+     * missing left out. Time follows the sizes. Example: two rows of 5 x 5 in are one. Since 1.0.
+     * muslin_cutplan_sizes() in muslin/cutplan.h. Since 1.0.
      */
     sizes(): readonly CutplanSize[];
     /**
-     * The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high.
-     * muslin_cutplan_ways() in muslin/cutplan.h. Since 0.1.
+     * The ways to come by cloth that a plan may use, the dearest first, a panel before a strip as high. Time follows
+     * the ways. Example: of three square sizes three. Since 1.0. muslin_cutplan_ways() in muslin/cutplan.h. Since 1.0.
      */
     ways(): readonly CutplanWay[];
     /**
      * Cases of the proof: each either is split into two that leave nothing out, or is empty, as trying all ways to pack
-     * its strips shows, or has a bound not below the plan's. muslin_cutplan_cases() in muslin/cutplan.h. Since 0.1.
+     * its strips shows, or has a bound not below the plan's. Time follows the cases. Example: the whole, then at most 8
+     * strips of any height, then at least 9. Since 1.0. muslin_cutplan_cases() in muslin/cutplan.h. Since 1.0.
      */
     cases(): readonly CutplanCase[];
     /**
-     * The worths that prove a case, one for each size, each condition on the way to the case, and each stock.
-     * muslin_cutplan_worths() in muslin/cutplan.h. Since 0.1.
+     * The worths that prove a case, one for each size, each condition on the way to the case, and each stock. A thing
+     * of a way may not be worth more than its cost: what its pieces are worth, with what conditions of its way and
+     * stock add. Where it is by rho of its cost, the bound is (sum of worth x count wanted) / scale - rho (cost of the
+     * plan - 1), up; and up once more, to the next number that costs of ways can add up to (from a bolt in heights,
+     * looked at where the plan is below 2^23 of the greatest length that all sizes are whole numbers of): `least` is
+     * that, and never more than the cost of the plan. scale: worths are over it. MuslinIndexError: no such case, or one
+     * without worths of its own. Time follows the result. Example: a square of 5 1/2 in is worth 11/14 in of cloth at
+     * most, when seven fit. Since 1.0. muslin_cutplan_worths() in muslin/cutplan.h. Since 1.0.
+     * @throws {MuslinIndexError}
      */
     worths(ofCase: Whole): { readonly rows: readonly CutplanWorth[]; readonly scale: bigint };
     /**
      * Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
-     * search. muslin_cutplan_check() in muslin/cutplan.h. Since 0.1.
+     * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound.
+     * MuslinWorkLimitError: it would take more than 2^40 steps, or keep more than 2^20 sums at once.
+     * MuslinStoppedError: `progress` ended it. Time: cases x ways x what fits in a strip. Example: fault = 0 of every
+     * plan that new Cutplan() makes. Since 1.0. muslin_cutplan_check() in muslin/cutplan.h. Since 1.0.
+     * @throws {MuslinNoMemoryError}
+     * @throws {MuslinWorkLimitError}
+     * @throws {MuslinStoppedError}
      */
-    check(): CutplanChecked;
+    check(more?: { readonly progress?: Progress }): CutplanChecked;
 }
 
-/** struct muslin_yardage, muslin/yardage.h */
+/** struct muslin_yardage in muslin/yardage.h. */
 export interface Yardage extends Handle {
     /**
-     * A row for each fabric of which something is cut, in the order in which the fabrics were made.
-     * muslin_yardage_fabrics() in muslin/yardage.h. Since 0.1.
+     * A row for each fabric of which something is cut, in the order in which the fabrics were made. Time follows the
+     * rows. Example: of 40 squares cut 3 in, 13 from each strip of 40 in, 12 in are needed, and 3/8 yd bought. Since
+     * 1.0. muslin_yardage_fabrics() in muslin/yardage.h. Since 1.0.
      */
     fabrics(): readonly FabricYardage[];
     /**
-     * The plan of a row of muslin_yardage_fabrics(); it lives as long as the yardage, and is not freed by itself.
-     * muslin_yardage_plan() in muslin/yardage.h. Since 0.1.
+     * The plan of a row of Yardage.fabrics(); it lives as long as the yardage, and is not freed by itself. Labels of
+     * its pieces (Cutplan.pieces()) are rows of the cut list, or of the extra cuts, counted on behind its last row.
+     * MuslinIndexError: no such row. Constant time. Example: Cutplan.strips() of the first row's plan. Since 1.0.
+     * muslin_yardage_plan() in muslin/yardage.h. Since 1.0.
+     * @throws {MuslinIndexError}
      */
     plan(row: Whole): Cutplan;
 }
@@ -6172,840 +6705,1619 @@ export interface Yardage extends Handle {
 export interface Calls {
     readonly Quilt: {
         /**
-         * An empty quilt, with two measures: its seam allowance and its take-up. muslin_quilt_create() in
-         * muslin/quilt.h. Since 0.1.
+         * An empty quilt, with two measures: its seam allowance and its take-up. Two quilts of one tag take each
+         * other's ids for their own. Since 1.0. muslin_quilt_create() in muslin/quilt.h. Since 1.0.
          */
         new (spec?: QuiltSpec): Quilt;
     };
     readonly Solution: {
         /**
          * Solves the tree under `root`, with n values (0 or more; the last one of an id counts) in place of those that
-         * measures and fabrics have. muslin_solution_create() in muslin/solution.h. Since 0.1.
+         * measures and fabrics have. Only what the root needs is worked out. Edges that do not meet do not make it
+         * fail: see Solution.misfits(). MuslinRangeError: a sum of measures, a size or a trimmed size outside 1 ..
+         * constants.SIZE_MAX (a sum may be 0), more pieces than constants.COUNT_MAX; `at` is the number of the measure
+         * or node (idNumber()). Statuses of the recipes of units and setting triangles (unit.h, setting.h), `at` the
+         * node. MuslinMethodError: a join that must be strip-pieced has pieces that are not patches of one length.
+         * MuslinNoYieldError: a strip set as wide as its fabric gives no segment. MuslinNoMemoryError. Time and memory
+         * follow the nodes of the quilt up to the root, plus a sort of the cut list. Since 1.0.
+         * muslin_solution_create() in muslin/solution.h. Since 1.0.
+         * @throws {MuslinRangeError}
+         * @throws {MuslinMethodError}
+         * @throws {MuslinNoYieldError}
+         * @throws {MuslinNoMemoryError}
          */
         new (quilt: Quilt, root: Id, spec?: SolutionSpec & { readonly values?: readonly SolutionValueSpec[] }):
             Solution;
     };
     readonly Pressing: {
         /**
-         * A plan for the whole solution, which it reads and which must outlive it. muslin_pressing_create() in
-         * muslin/pressing.h. Since 0.1.
+         * The fewest exceptions come first; what joins ask for is kept in every copy: a node that asks is taken as it
+         * is, or it is turned, or what holds it. Then come few copies pressed the other way: as few as can be taken the
+         * other way, and of these turned what can be, small nodes before what they are part of, by a quarter rather
+         * than by a half. Then comes the preference for the darker side: fabrics whose darkness is stated and differs,
+         * else the first region of a unit. These are sought step by step and not proved. Meetings of seams that are
+         * pressed open are left out. The plan is the best there is when `proven` says so (small trees always), and
+         * never has more exceptions than all pressed in turn, see `alternating`, or without turning. Whether what asks
+         * for a way may be turned is looked through node by node, as far as the work limit goes. In joins of more than
+         * 64 children that repeat after 32 or fewer, places that lie two repeats apart are taken alike; meetings there
+         * are told once, at the first. Same request, same plan. MuslinRangeError, MuslinChoiceError: a member outside
+         * its range or choices. MuslinWorkLimitError: edges of different nodes have more than 2^26 pieces in all.
+         * MuslinNoMemoryError. Time follows meetings of different parts, plus the work limit, up to four times where
+         * joins ask for a way. Source: a system of linear equations over two elements, solved by elimination; branch
+         * and bound where not all can hold. Example: rows of equal blocks: every other row the other way, no exception.
+         * Since 1.0. muslin_pressing_create() in muslin/pressing.h. Since 1.0.
+         * @throws {MuslinRangeError}
+         * @throws {MuslinChoiceError}
+         * @throws {MuslinWorkLimitError}
+         * @throws {MuslinNoMemoryError}
          */
-        new (solution: Solution, spec?: PressingSpec): Pressing;
+        new (solution: Solution, spec?: PressingSpec & { readonly progress?: Progress }): Pressing;
     };
     readonly Cutplan: {
         /**
-         * A plan for a list of pieces, n rows of muslin_blank_spec, from the bolt (stock_n 0), or from stock_n rows of
-         * muslin_cutplan_stock_spec. muslin_cutplan_create() in muslin/cutplan.h. Since 0.1.
+         * A plan for a list of pieces, n rows of BlankSpec, from the bolt (no stock), or from rows of CutplanStockSpec.
+         * The plan is valid from the first moments on and gets better until it is proven, the work limit is reached or
+         * progress says so; what then is known stands in the totals. Blanks lie in their narrowest way that is not
+         * higher than the strip. "joined" pieces become whole strips and one shorter one, from stock as long as its
+         * longest room at their height; the one piece of a row with a leastPart, from a bolt, gets other lengths where
+         * what the plan leaves over, up to 16 strips of that, makes whole ones needless: then a plan is sought for
+         * these, and so on while it gets shorter (not with ownStrips, stacked or folded). The first search has half of
+         * the work limit then, and each one after it part of what is left, one in n + 1 with n such rows. First cuts
+         * run along the length of stock only where each piece of the request may lie either way: mayTurn, a square,
+         * "joined" or "sloped", and no direction of the print. "lengthwise" pieces from stock lie in strips as high as
+         * they are long. Nothing wanted is a plan of nothing. MuslinRangeError, MuslinChoiceError, MuslinNoYieldError:
+         * a piece is larger than the cloth in each way that it may lie; the problem names the side and the room for it,
+         * and in `at` its row, from 0. MuslinNotEnoughError: the stock in hand does not suffice, and byPriority is not
+         * set; MuslinWorkLimitError: no plan from stock was found, and it was not shown that there is none; of both,
+         * rows being made from the highest pieces down, the problem says at which row it ends, how many pieces that
+         * wants, and for how many of them there is a plan. MuslinOverflowError: all pieces one above the other, or each
+         * from a piece of the dearest stock, would pass constants.LENGTH_MAX, or the waste would. MuslinNoMemoryError.
+         * Memory: up to 16 MiB, 8 more where a leastPart is heeded, and 2 KiB for each row; time follows the work
+         * limit, up to five times that where stock does not suffice: about a hundred looks at parts of the request,
+         * each a 32nd of the limit; and half as much again each where up to 16 pieces are dealt out in every way.
+         * Source: Gilmore and Gomory 1965 for the bound; Lodi, Martello and Vigo 2004, Bettinelli, Ceselli and Righini
+         * 2008 for strips by height. Example: 32 squares of 5 1/2 in, 16 of 6 and 8 of 9 1/2 at 40 in usable: 60 in,
+         * proven. Since 1.0. muslin_cutplan_create() in muslin/cutplan.h. Since 1.0.
+         * @throws {MuslinRangeError}
+         * @throws {MuslinChoiceError}
+         * @throws {MuslinNoYieldError}
+         * @throws {MuslinNotEnoughError}
+         * @throws {MuslinWorkLimitError}
+         * @throws {MuslinOverflowError}
+         * @throws {MuslinNoMemoryError}
          */
         new (pieces: readonly BlankSpec[], spec?: CutplanSpec & { readonly stock?: readonly CutplanStockSpec[];
             readonly progress?: Progress }): Cutplan;
     };
     readonly Yardage: {
         /**
-         * The whole way, for every fabric of which something is cut, with n rows of extra cuts. muslin_yardage_create()
-         * in muslin/yardage.h. Since 0.1.
+         * The whole way, for every fabric of which something is cut, with n rows of extra cuts. MuslinRangeError,
+         * MuslinChoiceError, MuslinForeignError: a member; of the extra cuts `at` is the row. What plans and purchases
+         * can return comes with the fabric's number (idNumber()) as `at`: MuslinNoYieldError: a piece does not fit,
+         * with its size as value and what there is room for as limit; MuslinRangeError: more rows, pieces of a row or
+         * cloth than one plan or purchase can take, or joins that take a whole strip; MuslinOverflowError;
+         * MuslinNoMemoryError. Time and memory: those of the plans. Example: a top of three fabrics, the third also
+         * bound with it: three lengths to buy. Since 1.0. muslin_yardage_create() in muslin/yardage.h. Since 1.0.
+         * @throws {MuslinRangeError}
+         * @throws {MuslinChoiceError}
+         * @throws {MuslinForeignError}
+         * @throws {MuslinNoYieldError}
+         * @throws {MuslinOverflowError}
+         * @throws {MuslinNoMemoryError}
          */
         new (solution: Solution, cuts: readonly ExtraCutSpec[], spec?: YardageSpec & { readonly progress?: Progress }):
             Yardage;
     };
     /**
-     * The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
-     * whether headers and library belong together. muslin_version() in muslin/base.h. Since 0.1.
+     * The version of the library that is running, in the form of constants.VERSION; compare it with that macro to learn
+     * whether headers and library belong together. Constant time. Example: version() == constants.VERSION. Since 1.0.
+     * muslin_version() in muslin/base.h. Since 1.0.
      */
     version(): number;
-    /** The same as text, for instance "0.1.0". muslin_version_text() in muslin/base.h. Since 0.1. */
+    /**
+     * The same as text, for instance "1.0.0". Constant time. Since 1.0. muslin_version_text() in muslin/base.h. Since
+     * 1.0.
+     */
     versionText(): string;
-    /** How many statuses this library knows. muslin_status_count() in muslin/base.h. Since 0.1. */
+    /**
+     * How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example: statusCount()
+     * gives MuslinStoppedError + 1. Since 1.0. muslin_status_count() in muslin/base.h. Since 1.0.
+     * @throws {MuslinStoppedError}
+     */
     statusCount(): number;
     /**
      * The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number
-     * outside the list. muslin_status_name() in muslin/base.h. Since 0.1.
+     * outside the list. Constant time. Example: statusName(MuslinRangeError). Since 1.0. muslin_status_name() in
+     * muslin/base.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     statusName(status: Status): string;
     /**
-     * One plain English sentence on what the status means and what to do. muslin_status_sentence() in muslin/base.h.
-     * Since 0.1.
+     * One plain English sentence on what the status means and what to do. Its wording may improve between versions;
+     * match on the number. Constant time. Since 1.0. muslin_status_sentence() in muslin/base.h. Since 1.0.
      */
     statusSentence(status: Status): string;
     /**
-     * How many arguments this library can name, numbered 0 .. count - 1. muslin_argument_count() in muslin/base.h.
-     * Since 0.1.
+     * How many arguments this library can name, numbered 0 .. count - 1. Constant time. Since 1.0.
+     * muslin_argument_count() in muslin/base.h. Since 1.0.
      */
     argumentCount(): number;
     /**
      * The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the
-     * list. muslin_argument_words() in muslin/base.h. Since 0.1.
+     * list. Constant time. Example: argumentWords("seamAllowance"). Since 1.0. muslin_argument_words() in
+     * muslin/base.h. Since 1.0.
      */
     argumentWords(argument: Argument): string;
     /**
-     * How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. muslin_warning_count() in
-     * muslin/base.h. Since 0.1.
+     * How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit. Constant time. Example: 1u <<
+     * (warningCount() - 1) gives "longerThanWidth". Since 1.0. muslin_warning_count() in muslin/base.h. Since 1.0.
      */
     warningCount(): number;
     /**
      * The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything
-     * that is not exactly one known bit. muslin_warning_name() in muslin/base.h. Since 0.1.
+     * that is not exactly one known bit. Constant time. Example: warningName("noSlack"). Since 1.0.
+     * muslin_warning_name() in muslin/base.h. Since 1.0.
      */
     warningName(warning: Warning): string;
     /**
-     * One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit.
-     * muslin_warning_sentence() in muslin/base.h. Since 0.1.
+     * One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit. Constant time.
+     * Since 1.0. muslin_warning_sentence() in muslin/base.h. Since 1.0.
      */
     warningSentence(warning: Warning): string;
     /**
      * Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
-     * flags, ticks per unit. muslin_constant_count() in muslin/base.h. Since 0.1.
+     * flags, ticks per unit. For languages without a preprocessor, and for whoever was built against an older version,
+     * since limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count -
+     * 1, whose order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for
+     * constants.SIZE_MAX; it is "" and the value 0 for a place that is none. Constant time. Example: where the name is
+     * "TICKS_PER_INCH", constantValue(i) gives 8128. Since 1.0 all. muslin_constant_count() in muslin/base.h. Since
+     * 1.0.
      */
     constantCount(): number;
     /**
      * Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
-     * flags, ticks per unit. muslin_constant_name() in muslin/base.h. Since 0.1.
+     * flags, ticks per unit. For languages without a preprocessor, and for whoever was built against an older version,
+     * since limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count -
+     * 1, whose order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for
+     * constants.SIZE_MAX; it is "" and the value 0 for a place that is none. Constant time. Example: where the name is
+     * "TICKS_PER_INCH", constantValue(i) gives 8128. Since 1.0 all. muslin_constant_name() in muslin/base.h. Since 1.0.
      */
     constantName(index: Whole): string;
     /**
      * Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
-     * flags, ticks per unit. muslin_constant_value() in muslin/base.h. Since 0.1.
+     * flags, ticks per unit. For languages without a preprocessor, and for whoever was built against an older version,
+     * since limits may rise. count says how many there are. name and value answer for a place in the list, 0 .. count -
+     * 1, whose order may change between versions: look for a name. A name has no prefix, "SIZE_MAX" for
+     * constants.SIZE_MAX; it is "" and the value 0 for a place that is none. Constant time. Example: where the name is
+     * "TICKS_PER_INCH", constantValue(i) gives 8128. Since 1.0 all. muslin_constant_value() in muslin/base.h. Since
+     * 1.0.
      */
     constantValue(index: Whole): number;
-    /** a + b. muslin_length_add() in muslin/length.h. Since 0.1. */
+    /** a + b. muslin_length_add() in muslin/length.h. Since 1.0. */
     lengthAdd(a: LengthLike, b: LengthLike): Length;
-    /** a - b, which may be negative. muslin_length_subtract() in muslin/length.h. Since 0.1. */
+    /** a - b, which may be negative. muslin_length_subtract() in muslin/length.h. Since 1.0. */
     lengthSubtract(a: LengthLike, b: LengthLike): Length;
-    /** a x factor, factor any int64_t. muslin_length_multiply() in muslin/length.h. Since 0.1. */
+    /** a x factor, factor any whole number. Since 1.0. muslin_length_multiply() in muslin/length.h. Since 1.0. */
     lengthMultiply(a: LengthLike, factor: Whole): Length;
-    /** a / divisor, rounded as asked. muslin_length_divide() in muslin/length.h. Since 0.1. */
+    /**
+     * a / divisor, rounded as asked. divisor any whole number but 0 (MuslinDivideByZeroError). Statuses of the
+     * rounding, here and wherever one is given: MuslinRangeError (grid, tolerance), MuslinChoiceError (direction)
+     * MuslinOverflowError when the grid point lies beyond constants.LENGTH_MAX. muslin_length_divide() in
+     * muslin/length.h. Since 1.0.
+     * @throws {MuslinDivideByZeroError}
+     * @throws {MuslinRangeError}
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinOverflowError}
+     */
     lengthDivide(a: LengthLike, divisor: Whole, rounding?: RoundingSpec): Rounded;
     /**
-     * a x numerator / denominator, rounded once, as asked; the product is never cut short on the way.
-     * muslin_length_scale() in muslin/length.h. Since 0.1.
+     * a x numerator / denominator, rounded once, as asked; the product is never cut short on the way. numerator any
+     * whole number, denominator > 0 (0: MuslinDivideByZeroError, negative: MuslinRangeError). Other statuses as for a
+     * quotient. Example: 4 in x 3 / 2 to the nearest tick gives 48768, 6 in. Since 1.0. muslin_length_scale() in
+     * muslin/length.h. Since 1.0.
+     * @throws {MuslinDivideByZeroError}
+     * @throws {MuslinRangeError}
      */
     lengthScale(a: LengthLike, numerator: Whole, denominator: Whole, rounding?: RoundingSpec): Rounded;
-    /** a brought to the grid. muslin_length_snap() in muslin/length.h. Since 0.1. */
+    /**
+     * a brought to the grid. Statuses as for a quotient. Example: 3.05 in up to 1/8 in is 3 1/8 in. Since 1.0.
+     * muslin_length_snap() in muslin/length.h. Since 1.0.
+     */
     lengthSnap(a: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
-     * -1, 0 or 1 as a is less than, equal to or greater than b. muslin_length_compare() in muslin/length.h. Since 0.1.
+     * -1, 0 or 1 as a is less than, equal to or greater than b. For all whole number. Example: lengthCompare(1, 2)
+     * gives -1. Since 1.0. muslin_length_compare() in muslin/length.h. Since 1.0.
      */
     lengthCompare(a: LengthLike, b: LengthLike): number;
     /**
      * The sum of n lengths; the status does not depend on their order, because partial sums may pass the range, and any
-     * length out of range gives MUSLIN_ERR_RANGE before MUSLIN_ERR_OVERFLOW is considered. muslin_length_sum() in
-     * muslin/length.h. Since 0.1.
+     * length out of range gives MuslinRangeError before MuslinOverflowError is considered. n = 0 gives 0 (values may be
+     * left out). O(n). Example: the three borders { 8128, 16256, 24384 } sum to 48768, 6 in. Since 1.0.
+     * muslin_length_sum() in muslin/length.h. Since 1.0.
+     * @throws {MuslinRangeError}
+     * @throws {MuslinOverflowError}
      */
     lengthSum(values: LengthsLike): Length;
     /**
-     * The sum of lengths[i] x counts[i]; order-independent as above. muslin_length_dot() in muslin/length.h. Since 0.1.
+     * The sum of lengths[i] x counts[i]; order-independent as above. counts any whole number. O(n). Example: lengths {
+     * 8128, 4064 } with counts { 2, 3 } give 28448, 3 1/2 in. Since 1.0. muslin_length_dot() in muslin/length.h. Since
+     * 1.0.
      */
     lengthDot(lengths: LengthsLike, counts: WholeNumbers): Length;
-    /** One call for n values. muslin_length_add_n() in muslin/length.h. Since 0.1. */
+    /**
+     * The same of each of many values. Without `statuses` the first that fails ends it with its error, whose `at` says
+     * which it is. With `statuses`, an Int32Array with a place for each value, each gets its own status there, 0 where
+     * all is well, and the result of one that failed is 0. muslin_length_add_n() in muslin/length.h. Since 1.0.
+     */
     lengthAddN(a: LengthsLike, b: LengthsLike, statuses?: Int32Array): BigInt64Array;
-    /** One call for n values. muslin_length_subtract_n() in muslin/length.h. Since 0.1. */
+    /**
+     * The same of each of many values. Without `statuses` the first that fails ends it with its error, whose `at` says
+     * which it is. With `statuses`, an Int32Array with a place for each value, each gets its own status there, 0 where
+     * all is well, and the result of one that failed is 0. muslin_length_subtract_n() in muslin/length.h. Since 1.0.
+     */
     lengthSubtractN(a: LengthsLike, b: LengthsLike, statuses?: Int32Array): BigInt64Array;
-    /** One call for n values. muslin_length_multiply_n() in muslin/length.h. Since 0.1. */
+    /**
+     * The same of each of many values. Without `statuses` the first that fails ends it with its error, whose `at` says
+     * which it is. With `statuses`, an Int32Array with a place for each value, each gets its own status there, 0 where
+     * all is well, and the result of one that failed is 0. muslin_length_multiply_n() in muslin/length.h. Since 1.0.
+     */
     lengthMultiplyN(a: LengthsLike, factors: WholeNumbers, statuses?: Int32Array): BigInt64Array;
-    /** a[i] x numerator / denominator, each rounded as asked. muslin_length_scale_n() in muslin/length.h. Since 0.1. */
+    /**
+     * The same of each of many values. Without `statuses` the first that fails ends it with its error, whose `at` says
+     * which it is. With `statuses`, an Int32Array with a place for each value, each gets its own status there, 0 where
+     * all is well, and the result of one that failed is 0. muslin_length_scale_n() in muslin/length.h. Since 1.0.
+     */
     lengthScaleN(a: LengthsLike, numerator: Whole, denominator: Whole, rounding?: RoundingSpec, statuses?: Int32Array):
         BigInt64Array;
-    /** a[i], each brought to the grid. muslin_length_snap_n() in muslin/length.h. Since 0.1. */
+    /**
+     * The same of each of many values. Without `statuses` the first that fails ends it with its error, whose `at` says
+     * which it is. With `statuses`, an Int32Array with a place for each value, each gets its own status there, 0 where
+     * all is well, and the result of one that failed is 0. muslin_length_snap_n() in muslin/length.h. Since 1.0.
+     */
     lengthSnapN(a: LengthsLike, rounding?: RoundingSpec, statuses?: Int32Array): BigInt64Array;
-    /** a x sqrt 2, the diagonal of a square. muslin_length_times_root2() in muslin/length.h. Since 0.1. */
+    /**
+     * a x sqrt 2, the diagonal of a square. Example: a = 48768 (6 in), up to 1/8 in: 8 1/2 in. Since 1.0.
+     * muslin_length_times_root2() in muslin/length.h. Since 1.0.
+     */
     lengthTimesRoot2(a: LengthLike, rounding?: RoundingSpec): Rounded;
-    /** a / sqrt 2, the side of a square with diagonal a. muslin_length_over_root2() in muslin/length.h. Since 0.1. */
+    /**
+     * a / sqrt 2, the side of a square with diagonal a. Example: 12 in to the nearest 1/8 in is 8 1/2 in. Since 1.0.
+     * muslin_length_over_root2() in muslin/length.h. Since 1.0.
+     */
     lengthOverRoot2(a: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
-     * a x sqrt 3 / 2, the height of an equilateral triangle with side a. muslin_length_equilateral_height() in
-     * muslin/length.h. Since 0.1.
+     * a x sqrt 3 / 2, the height of an equilateral triangle with side a. Example: 4 in to the nearest 1/8 in is 3 1/2
+     * in. Since 1.0. muslin_length_equilateral_height() in muslin/length.h. Since 1.0.
      */
     lengthEquilateralHeight(a: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
-     * 2 a / sqrt 3, the side of an equilateral triangle with height a. muslin_length_equilateral_side() in
-     * muslin/length.h. Since 0.1.
+     * 2 a / sqrt 3, the side of an equilateral triangle with height a. Example: 6 in up to 1/8 in is 7 in. Since 1.0.
+     * muslin_length_equilateral_side() in muslin/length.h. Since 1.0.
      */
     lengthEquilateralSide(a: LengthLike, rounding?: RoundingSpec): Rounded;
-    /** sqrt(a x a + b x b). muslin_length_hypotenuse() in muslin/length.h. Since 0.1. */
+    /**
+     * sqrt(a x a + b x b). Example: 3 in and 4 in give 5 in, exact. Since 1.0. muslin_length_hypotenuse() in
+     * muslin/length.h. Since 1.0.
+     */
     lengthHypotenuse(a: LengthLike, b: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
-     * The side of the square that has this area, in doubled square ticks (2 x width x height), 0 .. 2^61.
-     * muslin_length_root_of_area() in muslin/length.h. Since 0.1.
+     * The side of the square that has this area, in doubled square ticks (2 x width x height), 0 .. 2^61. Example: the
+     * area of 4 in x 9 in, 2 x 32512 x 73152, gives 48768, 6 in, exact. Since 1.0. muslin_length_root_of_area() in
+     * muslin/length.h. Since 1.0.
      */
     lengthRootOfArea(area: Whole, rounding?: RoundingSpec): Rounded;
     /**
-     * The length of one unit in ticks (exact for all six); 0 for anything else. muslin_length_unit_ticks() in
-     * muslin/length.h. Since 0.1.
+     * The length of one unit in ticks (exact for all six); 0 for anything else. Source: NIST Handbook 44, Appendix C.
+     * Example: lengthUnitTicks("yard") gives 292608. Since 1.0. muslin_length_unit_ticks() in muslin/length.h. Since
+     * 1.0.
      */
     lengthUnitTicks(unit: LengthUnit): Length;
     /**
-     * The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. muslin_length_unit_word()
-     * in muslin/length.h. Since 0.1.
+     * The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else. Example:
+     * lengthUnitWord("cm") gives "cm". Since 1.0. muslin_length_unit_word() in muslin/length.h. Since 1.0.
      */
     lengthUnitWord(unit: LengthUnit): string;
     /**
-     * Reads one length from `length` bytes of UTF-8 text, which need not be terminated. muslin_length_parse() in
-     * muslin/length.h. Since 0.1.
+     * Grammar: [sign] part { part }, with blanks around and between. A part is a number and, except for a last or only
+     * part, a unit; units of several parts go from larger to smaller ("1 yd 4 1/2 in", "5' 6\""), and the sign holds
+     * for the whole. A number without a unit takes the default one, and must be in its place in the order. Number:
+     * whole "2", decimal "2.5" or ".5", fraction "5/8", mixed "2 1/2", "2-1/2", "2 (vulgar half)" with blanks, one
+     * hyphen or, before a vulgar fraction, nothing between; with ASCII digits. The fraction may use / or U+2044 or
+     * U+2215, without blanks; vulgar fractions are those of U+00BC..00BE and U+2150..215E, U+2189. Sign: + - or U+2212.
+     * Unit: in in. inch inches " U+2033 U+201D U+201C or a foot mark twice; ft ft. foot feet ' U+2032 U+2019 U+2018; yd
+     * yd. yds yds. yard yards; mm; cm; m; and millimetre(s), centimetre(s), metre(s) in both spellings; letters in
+     * either case. Blank: space, tab, line feed, carriage return, U+00A0 no-break, U+202F narrow no-break, U+2009 thin
+     * space. The decimal sign is the one that the spec names; the other one is refused (MuslinTextDecimalError), never
+     * guessed. Values off the tick grid are rounded once, for the whole text, to the nearest tick, and reported as
+     * inexact. spec left out means parseSpec(). Statuses, those of the text with place and bytes in problem:
+     * MuslinChoiceError (unit, decimal sign); MuslinTextEncodingError: not UTF-8, looked for first and in the whole
+     * text; names one byte; MuslinTextEmptyError: the text ends before its first number; bytes 0, at the end;
+     * MuslinTextSyntaxError: no number where the first one, a denominator or decimals should stand; names what stands
+     * there, bytes 0 at the end; MuslinTextDecimalError: the other decimal sign, at the start or right behind a number;
+     * names it; MuslinTextUnitError: a word that is no unit, or a unit not smaller than the one before; names the word,
+     * or the number whose default unit is out of order; MuslinTextTrailingError: something more behind a whole length;
+     * names all the rest; MuslinTextZeroDenominatorError: names the denominator; MuslinOverflowError: the length passes
+     * constants.LENGTH_MAX; or a number has more than 18 digits, zeros at its outer ends not counted; or several parts
+     * have fractions of a tick whose common denominator passes 2^62 - 1. Names the number. O(bytes).
+     * muslin_length_parse() in muslin/length.h. Since 1.0.
+     * @throws {MuslinTextDecimalError}
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinTextEncodingError}
+     * @throws {MuslinTextEmptyError}
+     * @throws {MuslinTextSyntaxError}
+     * @throws {MuslinTextUnitError}
+     * @throws {MuslinTextTrailingError}
+     * @throws {MuslinTextZeroDenominatorError}
+     * @throws {MuslinOverflowError}
      */
     lengthParse(text: string, spec?: ParseSpec): Parsed;
-    /** Writes the length as terminated text. muslin_length_format() in muslin/length.h. Since 0.1. */
+    /**
+     * Promise: whenever exact is 1, parsing the text (with the same decimal sign, and the style's unit as default)
+     * gives the same length back, exact. Minus zero is never shown. spec left out means formatSpec(). The longest text
+     * is under 64 bytes. Example: 20320 gives "2 1/2 in". Since 1.0. muslin_length_format() in muslin/length.h. Since
+     * 1.0.
+     * @throws {MuslinRangeError}
+     * @throws {MuslinChoiceError}
+     */
     lengthFormat(a: LengthLike, spec?: FormatSpec): Formatted;
     /**
-     * The cut size of a piece that shall finish at `finished` (0 .. MUSLIN_SIZE_MAX) and is sewn into its neighbours on
-     * both sides: finished + 2 s + u. muslin_seam_cut_from_finished() in muslin/seam.h. Since 0.1.
+     * The cut size of a piece that shall finish at `finished` (0 .. constants.SIZE_MAX) and is sewn into its neighbours
+     * on both sides: finished + 2 s + u. The unfinished size of a sewn unit follows by the same sum. Source: Moonlight
+     * Quilters Guild, Tip - On Point Settings. Example: 6 in finished, 1/4 in: cut 6 1/2 in. Since 1.0.
+     * muslin_seam_cut_from_finished() in muslin/seam.h. Since 1.0.
      */
     seamCutFromFinished(finished: LengthLike, seam?: SeamSpec): Length;
     /**
-     * The finished size of a cut piece or an unfinished unit (`cut`, 0 .. MUSLIN_SIZE_MAX): cut - 2 s - u.
-     * muslin_seam_finished_from_cut() in muslin/seam.h. Since 0.1.
+     * The finished size of a cut piece or an unfinished unit (`cut`, 0 .. constants.SIZE_MAX): cut - 2 s - u.
+     * MuslinSeamTooWideError when that is below zero. Source: as above, turned round. Example: 12 1/2 in unfinished,
+     * 1/4 in: 12 in finished. Since 1.0. muslin_seam_finished_from_cut() in muslin/seam.h. Since 1.0.
+     * @throws {MuslinSeamTooWideError}
      */
     seamFinishedFromCut(cut: LengthLike, seam?: SeamSpec): Length;
     /**
-     * Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
-     * and the call succeeds, without it stops at the first failing element and says which in failed.
-     * muslin_seam_cut_from_finished_n() in muslin/seam.h. Since 0.1.
+     * The same of each of many values. Without `statuses` the first that fails ends it with its error, whose `at` says
+     * which it is. With `statuses`, an Int32Array with a place for each value, each gets its own status there, 0 where
+     * all is well, and the result of one that failed is 0. muslin_seam_cut_from_finished_n() in muslin/seam.h. Since
+     * 1.0.
      */
     seamCutFromFinishedN(finished: LengthsLike, seam?: SeamSpec, statuses?: Int32Array): BigInt64Array;
     /**
-     * Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
-     * and the call succeeds, without it stops at the first failing element and says which in failed.
-     * muslin_seam_finished_from_cut_n() in muslin/seam.h. Since 0.1.
+     * The same of each of many values. Without `statuses` the first that fails ends it with its error, whose `at` says
+     * which it is. With `statuses`, an Int32Array with a place for each value, each gets its own status there, 0 where
+     * all is well, and the result of one that failed is 0. muslin_seam_finished_from_cut_n() in muslin/seam.h. Since
+     * 1.0.
      */
     seamFinishedFromCutN(cut: LengthsLike, seam?: SeamSpec, statuses?: Int32Array): BigInt64Array;
     /**
-     * Cut size of a piece with different allowances on its four edges, and the share of it that the seams swallow.
-     * muslin_seam_piece() in muslin/seam.h. Since 0.1.
+     * Cut size of a piece with different allowances on its four edges, and the share of it that the seams swallow. In
+     * the problem, `at` is 0 for width and left, 1 for height and right, 2 top, 3 bottom. Source: geometry. Example: 6
+     * x 6 in finished with 1/4 in all round: cut 6 1/2 in square, 147929 ppm lost to seams. Since 1.0.
+     * muslin_seam_piece() in muslin/seam.h. Since 1.0.
      */
     seamPiece(spec?: PieceSpec): Piece;
     /**
-     * Equal pieces sewn side by side: a row of patches or the width of a strip set. muslin_seam_row_equal() in
-     * muslin/seam.h. Since 0.1.
+     * Equal pieces sewn side by side: a row of patches or the width of a strip set. pieces 1 .. constants.COUNT_MAX,
+     * cut 1 .. constants.SIZE_MAX. Each piece bears two half seams, so a cut below 2 s + u is MuslinSeamTooWideError.
+     * The longest row possible fits a length, so nothing overflows. Source: Vicki, Hints and tips 20: how wide should
+     * my strip set be? (take-up by geometry). Example: 6 strips cut 2 1/2 in: 12 1/2 in unfinished, 12 in finished.
+     * Since 1.0. muslin_seam_row_equal() in muslin/seam.h. Since 1.0.
+     * @throws {MuslinSeamTooWideError}
      */
     seamRowEqual(cut: LengthLike, pieces: Whole, seam?: SeamSpec): SewnRow;
     /**
-     * The same for n pieces of unequal cut size; the problem's `at` names the first offending piece. muslin_seam_row()
-     * in muslin/seam.h. Since 0.1.
+     * The same for n pieces of unequal cut size; the problem's `at` names the first offending piece. One pass. Source:
+     * geometry. Example: cut 1 1/2, 2 1/2 and 3 1/2 in: 6 1/2 in unfinished, 6 in finished. Since 1.0.
+     * muslin_seam_row() in muslin/seam.h. Since 1.0.
      */
     seamRow(cuts: LengthsLike, seam?: SeamSpec): SewnRow;
     /**
-     * Backwards: the cut width of `pieces` (1 .. MUSLIN_COUNT_MAX) equal strips that together shall finish at
-     * `finished`: finished / pieces + 2 s + u, rounded once, as asked. muslin_seam_strip_for_finished() in
-     * muslin/seam.h. Since 0.1.
+     * Backwards: the cut width of `pieces` (1 .. constants.COUNT_MAX) equal strips that together shall finish at
+     * `finished`: finished / pieces + 2 s + u, rounded once, as asked. Source: Nine patch perfected, finished / 3 +
+     * 1/2. Example: block 6 in finished, 3 across: strips cut 2 1/2 in. Since 1.0. muslin_seam_strip_for_finished() in
+     * muslin/seam.h. Since 1.0.
      */
     seamStripForFinished(finished: LengthLike, pieces: Whole, seam?: SeamSpec, rounding?: RoundingSpec): Rounded;
     /**
      * A cut size resized with its block: take the seams off, scale by numerator / denominator (both 1 .. INT64_MAX),
-     * put them back on, rounded once, as asked. muslin_seam_resize_cut() in muslin/seam.h. Since 0.1.
+     * put them back on, rounded once, as asked. MuslinDivideByZeroError: denominator 0. MuslinSeamTooWideError: cut
+     * below 2 s + u. MuslinOverflowError: the result passes constants.LENGTH_MAX. Source: Learn how to resize quilt
+     * blocks. Example: cut 3 1/2 in doubled is 6 1/2 in. Since 1.0. muslin_seam_resize_cut() in muslin/seam.h. Since
+     * 1.0.
+     * @throws {MuslinDivideByZeroError}
+     * @throws {MuslinSeamTooWideError}
+     * @throws {MuslinOverflowError}
      */
     seamResizeCut(cut: LengthLike, numerator: Whole, denominator: Whole, seam?: SeamSpec, rounding?: RoundingSpec):
         Rounded;
     /**
      * The effective allowance from a measured set of n strips or a test trio: cuts as cut, `measured` the unfinished
-     * width edge to edge, `stitched` the allowance one meant to sew. muslin_seam_calibrate() in muslin/seam.h. Since
-     * 0.1.
+     * width edge to edge, `stitched` the allowance one meant to sew. n 2 .. constants.COUNT_MAX; each cut 1 ..
+     * constants.SIZE_MAX and at least 2 s (else MuslinSeamTooWideError, `at` names it); measured 1 .. the sum of cuts
+     * (else MuslinRangeError). MuslinSeamTooWideError for `measured` when the cure would be below 0: u is then above 2
+     * s. One pass. For a trio, a centre measured between its two seams says the same: centre = cut - 2 e, so e = (cut -
+     * centre) / 2. The fractions are not in lowest terms. Source: 1/4 inch seam test (T. Pereira), centre = cut - 1/2;
+     * geometry. Example: 4 strips cut 2 1/2 in measuring 8 3/8 in: short by 1/8 in over 3 seams. Since 1.0.
+     * muslin_seam_calibrate() in muslin/seam.h. Since 1.0.
+     * @throws {MuslinSeamTooWideError}
+     * @throws {MuslinRangeError}
      */
     seamCalibrate(cuts: LengthsLike, measured: LengthLike, stitched: LengthLike): Calibration;
     /**
-     * The carry-on plan: sets that came out wrong are kept, and a later piece planned at c is cut to suit.
-     * muslin_seam_carry_on() in muslin/seam.h. Since 0.1.
+     * The carry-on plan: sets that came out wrong are kept, and a later piece planned at c is cut to suit. With E = (T
+     * - M) / (n - 1) as really sewn and P = 2 s + u as planned, the planned finished size c - P is scaled by (M - E) /
+     * (D - P), where D = T - (n - 1) P is the planned width, and gets E back: (c - P) (M - E) / (D - P) + E = ((c - P)
+     * (n M - T) + (T - M) (T - n P)) / ((n - 1) (T - n P)), whose right side is whole above and below the line (91 and
+     * 61 bits at most) and is rounded once, as asked. So a piece that was to be as long as its set is wide (a square
+     * block) becomes M. The result is at most 2^61. MuslinSeamTooWideError: c below P; T not above n P (nothing of the
+     * plan would be seen); or n M below T (nothing of the sewn set is). In the problem c is "segmentCut" and T is
+     * "cut". Source: geometry. Example: 4 strips cut 2 1/2 in measure 8 3/8 in: a segment planned at 8 1/2 in is cut 8
+     * 3/8 in. Since 1.0. muslin_seam_carry_on() in muslin/seam.h. Since 1.0.
+     * @throws {MuslinSeamTooWideError}
      */
     seamCarryOn(spec?: CarryOnSpec, rounding?: RoundingSpec): Rounded;
     /**
-     * How far a row is off when each of `seams` (0 .. MUSLIN_COUNT_MAX) seams is off by `error_per_seam`
-     * (+-MUSLIN_SIZE_MAX): error x seams. muslin_seam_error_total() in muslin/seam.h. Since 0.1.
+     * How far a row is off when each of `seams` (0 .. constants.COUNT_MAX) seams is off by `errorPerSeam`
+     * (+-constants.SIZE_MAX): error x seams. Source: geometry. Example: 1/32 in too wide at 11 seams: 11/32 in. Since
+     * 1.0. muslin_seam_error_total() in muslin/seam.h. Since 1.0.
      */
     seamErrorTotal(errorPerSeam: LengthLike, seams: Whole): Length;
     /**
-     * The largest error per seam, either way, that keeps the total within `tolerance` (0 .. MUSLIN_SIZE_MAX): tolerance
-     * / seams, down to a tick. muslin_seam_error_limit() in muslin/seam.h. Since 0.1.
+     * The largest error per seam, either way, that keeps the total within `tolerance` (0 .. constants.SIZE_MAX):
+     * tolerance / seams, down to a tick. seams 1 .. constants.COUNT_MAX. Source: geometry. Example: 1/4 in over 8
+     * seams: 1/32 in. Since 1.0. muslin_seam_error_limit() in muslin/seam.h. Since 1.0.
      */
     seamErrorLimit(tolerance: LengthLike, seams: Whole): Length;
     /**
      * The share of fabric that disappears into seams, in ppm to the nearest, ties up: (cut - finished) / cut, for any
-     * two areas in doubled square ticks (a patch, a strip set, a whole top). muslin_seam_share() in muslin/seam.h.
-     * Since 0.1.
+     * two areas in doubled square ticks (a patch, a strip set, a whole top). cutArea 1 .. INT64_MAX, finishedArea 0 ..
+     * cutArea. In the problem, `at` is 0 for the cut area and 1 for the finished one. Source: geometry. Example: cut 2
+     * 1/2 in square, finished 2 in: 360000. Since 1.0. muslin_seam_share() in muslin/seam.h. Since 1.0.
      */
     seamShare(cutArea: Whole, finishedArea: Whole): number;
-    /** How far off a row of pieces may be. muslin_accuracy_row() in muslin/accuracy.h. Since 0.1. */
+    /**
+     * How far off a row of pieces may be. Example: 8 seams each off by 1/32 in, cuts without error: 1/4 in at worst,
+     * and 719 ticks (a good 1/12 in) as chance has it. Since 1.0. muslin_accuracy_row() in muslin/accuracy.h. Since
+     * 1.0.
+     */
     accuracyRow(spec?: AccuracyRowSpec): AccuracyRowErrors;
     /**
      * How far off a block and a top of such blocks may be, in a straight setting without sashing (for other rows count
-     * pieces and seams and ask muslin_accuracy_row()). muslin_accuracy_top() in muslin/accuracy.h. Since 0.1.
+     * pieces and seams and ask accuracyRow()). MuslinRangeError for "pieces" also when a row of the top has more than
+     * constants.COUNT_MAX pieces; `at` is 0 across, 1 down. Example: blocks of 3 x 3 pieces, 4 x 5 of them, each seam
+     * off by 1/64 in and cuts without error: a block 1/32 in at worst, the top 11/64 in across and 7/32 in down. Since
+     * 1.0. muslin_accuracy_top() in muslin/accuracy.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     accuracyTop(spec?: AccuracyTopSpec): AccuracyTopErrors;
-    /** Whether the seams of two neighbouring rows meet. muslin_accuracy_meet() in muslin/accuracy.h. Since 0.1. */
+    /**
+     * Whether the seams of two neighbouring rows meet. The rows are cut alike, laid edge to edge at one end, and eased
+     * nowhere. Before the k-th seam lie k pieces, so its place is off by k seams (its own counted in full, which is on
+     * the safe side) and 2 k cuts in each row; the two rows are independent of each other. Pinned in the middle
+     * instead, only half the seams lie between. Example: 8 seams, each off by 1/64 in, cuts without error, within 1/16
+     * in: the third seam is the first that may miss, at worst; by chance about two in three still meet at the eighth,
+     * and from the third on about one in twenty misses; at worst a seam may be off by 31 ticks. Since 1.0.
+     * muslin_accuracy_meet() in muslin/accuracy.h. Since 1.0.
+     */
     accuracyMeet(spec?: AccuracyMeetSpec): AccuracyMeeting;
     /**
-     * Dimensional change in ppm to the nearest, negative when it shrank. muslin_shrinkage_change() in
-     * muslin/shrinkage.h. Since 0.1.
+     * Dimensional change in ppm to the nearest, negative when it shrank. before 1 .. constants.SIZE_MAX (`at` 0), after
+     * 0 .. the lesser of 10 x before and constants.SIZE_MAX (`at` 1), so that every change fits. Source: ISO 5077 (test
+     * summary by a textile laboratory supplier). Example: 20 in before and 17 in after: -150000, shrunk by 15 %. Since
+     * 1.0. muslin_shrinkage_change() in muslin/shrinkage.h. Since 1.0.
      */
     shrinkageChange(before: LengthLike, after: LengthLike): number;
     /**
-     * Both directions and the area of something measured before and after. muslin_shrinkage_measure() in
-     * muslin/shrinkage.h. Since 0.1.
+     * Both directions and the area of something measured before and after. `at` counts beforeWidth 0, afterWidth 1,
+     * beforeLength 2, afterLength 3. Source: ISO 5077 as above; geometry for the area. Example: 42 x 36 in washed to 41
+     * x 35 in: -23810 across, -27778 along, -50926 in area. Since 1.0. muslin_shrinkage_measure() in
+     * muslin/shrinkage.h. Since 1.0.
      */
     shrinkageMeasure(spec?: WashSpec): WashChange;
     /**
      * From the size wanted in the end to the size to make: width and length are what the quilt shall measure when
-     * quilted and washed. muslin_shrinkage_size_to_make() in muslin/shrinkage.h. Since 0.1.
+     * quilted and washed. MuslinOverflowError, naming width or length, when a size to make passes constants.LENGTH_MAX.
+     * Source: How to make a quilt finish at a certain size (blog, 2020), 90 / (1 - 0.10); geometry for two losses in
+     * turn. Example: 60 x 72 in wanted, 5 % lost in the wash each way and 2 % to quilting, up to 1/8 in: make 64 1/2 x
+     * 77 3/8 in. Since 1.0. muslin_shrinkage_size_to_make() in muslin/shrinkage.h. Since 1.0.
+     * @throws {MuslinOverflowError}
      */
     shrinkageSizeToMake(spec?: ShrinkageSpec, rounding?: RoundingSpec): SizeToMake;
     /**
-     * Backwards: what a made size (width and length of the spec) becomes by quilting and washing.
-     * muslin_shrinkage_becomes() in muslin/shrinkage.h. Since 0.1.
+     * Backwards: what a made size (width and length of the spec) becomes by quilting and washing. A size to make that
+     * was rounded up to a tick becomes, rounded down to a tick, the wanted size again. Source: geometry. Example: 100 x
+     * 100 in made, 2 % lost to quilting and 5 % in the wash each way: 98 in quilted, 93.1 in washed, -69000 each way.
+     * Since 1.0. muslin_shrinkage_becomes() in muslin/shrinkage.h. Since 1.0.
      */
     shrinkageBecomes(spec?: ShrinkageSpec, rounding?: RoundingSpec): WashedSize;
     /**
      * The size to make straight from a measured sample, without a percentage between that could be rounded: target x
-     * before / after, rounded once, as asked. muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 0.1.
+     * before / after, rounded once, as asked. before and after 1 .. constants.SIZE_MAX (`at` 0 and 1), target 0 ..
+     * constants.SIZE_MAX. The sample is made, quilted and washed as the quilt will be; one call for each direction.
+     * Source: How to make a quilt finish at a certain size (blog, 2020). Example: a sample of 20 in came out at 18 in;
+     * for 90 in make 100 in. Since 1.0. muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 1.0.
      */
     shrinkageFromSample(before: LengthLike, after: LengthLike, target: LengthLike, rounding?: RoundingSpec): Rounded;
     /**
-     * The share to reckon with when fabric and batting shrink differently. muslin_shrinkage_governs() in
-     * muslin/shrinkage.h. Since 0.1.
+     * The share to reckon with when fabric and batting shrink differently. `fabric` (`at` 0) and `batting` (`at` 1) are
+     * shares lost; MuslinChoiceError when the rule is no GoverningRule. A rule of thumb: what really happens depends on
+     * how close the quilting is, and a washed sample tells more. Source: Post: planning for 3-5% batting shrinkage
+     * (quilting forum, 2014) for the batting in a closely quilted quilt; the other rules common practice, no source.
+     * Example: fabric 2 %, batting 5 %, "batting": 50000, governed by the batting. Since 1.0.
+     * muslin_shrinkage_governs() in muslin/shrinkage.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
     shrinkageGoverns(fabric: Whole, batting: Whole, governingRule: GoverningRule): Governing;
-    /** What to wash so that enough cloth is left. muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 0.1. */
+    /**
+     * What to wash so that enough cloth is left. Buying steps and extras are for fabricPurchase(), with its shrinkage
+     * at 0. Source: as for the size to make. Example: 4 yd needed, 42 in usable, 3 % lost across and 4 % along: 150 in
+     * to wash, 40.74 in usable afterwards. Since 1.0. muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 1.0.
+     */
     shrinkagePrewash(spec?: PrewashSpec): Prewash;
     /**
-     * Usable width from the labelled width (1 .. MUSLIN_SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down to
-     * a tick. muslin_fabric_usable_width() in muslin/fabric.h. Since 0.1.
+     * Usable width from the labelled width (1 .. constants.SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down
+     * to a tick. shrinkage 0 .. 999999 ppm. MuslinRangeError for `selvage` also when two of them leave nothing. Source:
+     * ISO 5077 for what shrinkage is a share of (the size before washing); geometry. Example: 44 in labelled, 1/2 in
+     * selvages, no shrinkage: 43 in. Since 1.0. muslin_fabric_usable_width() in muslin/fabric.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     fabricUsableWidth(labelled: LengthLike, selvage: LengthLike, shrinkage: Whole): Length;
-    /** From a length needed to a length bought. muslin_fabric_purchase() in muslin/fabric.h. Since 0.1. */
+    /**
+     * From a length needed to a length bought. Shrinkage divides by 1 - p, it does not multiply by 1 + p. Source:
+     * Mathematically challenged: 80 x 56 backing (public forum) for the step; geometry for the shrinkage. Example: 112
+     * in in steps of 1/8 yd: 25 steps, 3 1/8 yd, 1/2 in spare; 4 in less would save a step. Since 1.0.
+     * muslin_fabric_purchase() in muslin/fabric.h. Since 1.0.
+     */
     fabricPurchase(spec?: PurchaseSpec): Purchase;
     /**
      * How many pieces a cloth gives in a plain grid: floor(width / a) x floor(length / b), losses taken off first.
-     * muslin_fabric_pieces() in muslin/fabric.h. Since 0.1.
+     * Published charts mix widths; width and losses are inputs here. Zero pieces is an answer, not an error, also when
+     * the losses eat the cloth. With mayTurn the slacks are those of the way reported: beyond them the other way may
+     * still give as many. In the problem, pieceWidth and pieceLength are "cut" with `at` 0 and 1, the losses "endLoss"
+     * with `at` 0 and 1. Source: Number of squares from a fat quarter; geometry. Example: 5 in squares from 18 x 22 in:
+     * 12. Since 1.0. muslin_fabric_pieces() in muslin/fabric.h. Since 1.0.
      */
     fabricPieces(spec?: ClothSpec): ClothPieces;
     /**
-     * Pieces wanted -> strips across the width -> length of cloth. muslin_fabric_strips() in muslin/fabric.h. Since
-     * 0.1.
+     * Pieces wanted -> strips across the width -> length of cloth. MuslinNoYieldError when a strip gives no piece (the
+     * problem names the usable width and the least that would do). In the problem, pieceAcross is "cut", endLoss and
+     * straightening are "endLoss" with `at` 0 and 1. Source: 52 4-inch and 20 3-inch squares (public forum). Example:
+     * 52 squares of 4 in at 44 in usable: 11 a strip, 5 strips, 20 in. Since 1.0. muslin_fabric_strips() in
+     * muslin/fabric.h. Since 1.0.
+     * @throws {MuslinNoYieldError}
      */
     fabricStrips(spec?: StripsSpec): Strips;
     /**
-     * The least length of cloth whose area is `area` (doubled square ticks, 0 .. MUSLIN_LENGTH_MAX) at this usable
-     * width (1 .. MUSLIN_SIZE_MAX): area / (2 x width), up to a tick. muslin_fabric_area_bound() in muslin/fabric.h.
-     * Since 0.1.
+     * The least length of cloth whose area is `area` (doubled square ticks, 0 .. constants.LENGTH_MAX) at this usable
+     * width (1 .. constants.SIZE_MAX): area / (2 x width), up to a tick. A lower bound only, since it ignores how
+     * pieces lie. Source: fall block swap question (public forum), area over width. Example: 1296 sq in at 36 in: 36
+     * in. Since 1.0. muslin_fabric_area_bound() in muslin/fabric.h. Since 1.0.
      */
     fabricAreaBound(area: Whole, usableWidth: LengthLike): Length;
     /**
-     * The size that the arithmetic must use when one lines up the tips (align MUSLIN_EDGE_PINKED_TIPS) or the valleys
-     * (MUSLIN_EDGE_PINKED_VALLEYS) throughout: a pinked size measured at the other point changes by two depths each
-     * way, one for each of two edges; a straight edge changes nothing. muslin_stock_size() in muslin/fabric.h. Since
-     * 0.1.
+     * The size that the arithmetic must use when one lines up the tips (align "pinkedTips") or the valleys
+     * ("pinkedValleys") throughout: a pinked size measured at the other point changes by two depths each way, one for
+     * each of two edges; a straight edge changes nothing. Either output may be left out. MuslinRangeError for pinkDepth
+     * when nothing is left; MuslinChoiceError for another align. Source: geometry. Example: a strip 2 1/2 in from tip
+     * to tip, 1/16 in deep, is 2 3/8 in from valley to valley. Since 1.0. muslin_stock_size() in muslin/fabric.h. Since
+     * 1.0.
+     * @throws {MuslinRangeError}
+     * @throws {MuslinChoiceError}
      */
     stockSize(stock: StockSpec, align: Edge): { readonly width: Length; readonly length: Length };
     /**
-     * Strips of cut width strip_cut (1 or more) from stock, cut across its width (each strip as long as the stock is
-     * wide). muslin_stock_strips() in muslin/fabric.h. Since 0.1.
+     * Strips of cut width stripCut (1 or more) from stock, cut across its width (each strip as long as the stock is
+     * wide). The stated width and length are used as they are: to line up the other point of pinked edges, state what
+     * stockSize gives. MuslinNoYieldError when a piece gives none (the problem names its length and the least that
+     * would do). Source: Fat quarter conversion (public forum). Example: 80 half-width strips of 2 1/2 in from fat
+     * quarters 18 in deep: 7 a piece, 12 pieces. Since 1.0. muslin_stock_strips() in muslin/fabric.h. Since 1.0.
+     * @throws {MuslinNoYieldError}
      */
     stockStrips(stock: StockSpec, stripCut: LengthLike, stripsWanted: Whole): StockYield;
     /**
-     * What to say when these fabrics meet in one top: a sum of enum muslin_warning bits. muslin_stock_check() in
-     * muslin/fabric.h. Since 0.1.
+     * What to say when these fabrics meet in one top: a sum of Warning bits. "mixedWash": some are washed, some are
+     * not. "precutWashed": a strip or a square is washed. "mixedEdges": they do not all have the same kind of edge.
+     * Every row speaks, whatever its count. One pass. Common practice, no source. Example: a washed and an unwashed
+     * fabric give "mixedWash". Since 1.0. muslin_stock_check() in muslin/fabric.h. Since 1.0.
      */
     stockCheck(rows: readonly StockSpec[]): readonly Warning[];
     /**
      * allowed becomes 1 when a piece of this print may lie turned by so many quarter turns (0 .. 3, else
-     * MUSLIN_ERR_RANGE) without showing it, else 0: without direction any; two-way and stripes a half turn; one-way no
-     * turn. muslin_print_may_turn() in muslin/fabric.h. Since 0.1.
+     * MuslinRangeError) without showing it, else 0: without direction any; two-way and stripes a half turn; one-way no
+     * turn. Source: geometry. Example: a stripe turned by 2 may, by 1 may not. Since 1.0. muslin_print_may_turn() in
+     * muslin/fabric.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     printMayTurn(print: Print, quarterTurns: Whole): boolean;
-    /** Windows wanted -> repeats -> length of cloth. muslin_motif_plan() in muslin/motif.h. Since 0.1. */
+    /**
+     * Windows wanted -> repeats -> length of cloth. A window no larger than the repeat takes one repeat each way, a
+     * larger one as many as it reaches over, up: the next window then begins where the print does again. Across, whole
+     * repeats are counted: usable width / (repeats a window takes x repeatWidth), down. With anyAcross the first window
+     * may begin up to a repeat from the selvage and must still end before the other one; with anyStart it may too, and
+     * one repeat of length is added for the whole order when a piece is wanted. MuslinNoYieldError: not one window fits
+     * across (the problem names the usable width and the least that would do; where only part of a repeat lies across
+     * the cloth, count the motifs you see and give repeatWidth 0). Whole repeats lie between what is certain and what
+     * is lucky, and both are said: the print seldom begins at the edge of the usable width. Where the width is one
+     * repeat, both are perRow. MuslinRangeError for `motifs` also when so many windows are larger than the repeats they
+     * are cut from, by area. Sources: Figuring pattern repeats (home magazine how-to) for repeats along and the one
+     * more for the order; geometry for the rest. Example: pieces 96 in long, repeat 27 in: 4 repeats, 108 in, 12 in
+     * wasted. Example: three of them from a cloth that begins anywhere: 13 repeats, 351 in; 339 in are enough. Example:
+     * 20 windows 6 in square, a print that repeats every 12 in each way, 40 in usable: 3 a row if the first begins
+     * within 10 in of the edge, 7 rows, but 2 are certain, 10 rows. Since 1.0. muslin_motif_plan() in muslin/motif.h.
+     * Since 1.0.
+     * @throws {MuslinNoYieldError}
+     * @throws {MuslinRangeError}
+     */
     motifPlan(spec?: MotifSpec): Motif;
     /**
-     * Windows that a cloth so long (0 .. MUSLIN_SIZE_MAX) gives, counted as in muslin_motif_plan(); spec->pieces is not
-     * used, but must be in its range. muslin_motif_from_cloth() in muslin/motif.h. Since 0.1.
+     * Windows that a cloth so long (0 .. constants.SIZE_MAX) gives, counted as in motifPlan(); spec->pieces is not
+     * used, but must be in its range. No row is an answer, not an error. MuslinNoYieldError and MuslinRangeError as
+     * there. Source: geometry. Example: a print that repeats every 12 in each way, windows 6 in square, 40 in usable, 3
+     * yd: 27 windows. Since 1.0. muslin_motif_from_cloth() in muslin/motif.h. Since 1.0.
+     * @throws {MuslinNoYieldError}
+     * @throws {MuslinRangeError}
      */
     motifFromCloth(clothLength: LengthLike, spec?: MotifSpec): MotifYield;
     /**
      * Cloth for stacks of identical pieces: it is cut into `layers` lengths of whole repeats that begin at the same
      * place of the print; they are laid on each other so that the print matches, and strips and pieces are cut through
-     * all of them at once. muslin_stack_plan() in muslin/motif.h. Since 0.1.
+     * all of them at once. MuslinOverflowError when the cloth would be longer than constants.LENGTH_MAX. Sources:
+     * common practice, no source, for the way; geometry for the sums. Example: 40 stacks of 6, 10 from each strip cut 3
+     * in, repeat 24 in: 4 strips, the first 12 in of each layer, 1 repeat a layer, 6 repeats, 4 yd. Since 1.0.
+     * muslin_stack_plan() in muslin/motif.h. Since 1.0.
+     * @throws {MuslinOverflowError}
      */
     stackPlan(spec?: StackSpec): Stack;
-    /** How many rows a table has. muslin_reference_count() in muslin/reference.h. Since 0.1. */
+    /**
+     * How many rows a table has. Rows are only ever added at the end, whatever their size, so an index keeps its
+     * meaning. MuslinChoiceError: table is none of Table. Since 1.0. muslin_reference_count() in muslin/reference.h.
+     * Since 1.0.
+     * @throws {MuslinChoiceError}
+     */
     referenceCount(table: Table): number;
-    /** Row `index`, from 0, of a table. muslin_reference_row() in muslin/reference.h. Since 0.1. */
+    /**
+     * Row `index`, from 0, of a table. MuslinChoiceError for an unknown table; MuslinIndexError for a row that does not
+     * exist (the problem's limit is the last one). Source: what referenceSource says of the row. Example: row 3 of
+     * "batting" is twin, 72 x 90 in. Since 1.0. muslin_reference_row() in muslin/reference.h. Since 1.0.
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinIndexError}
+     */
     referenceRow(table: Table, index: Whole): Reference;
     /**
      * A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
      * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know,
-     * above all where other lists disagree, or "" where there is nothing to say. muslin_reference_name() in
-     * muslin/reference.h. Since 0.1.
+     * above all where other lists disagree, or "" where there is nothing to say. All three are "" for a row that does
+     * not exist, and Their wording may improve. Example: row 5 of "batting" is named "queen". Since 1.0.
+     * muslin_reference_name() in muslin/reference.h. Since 1.0.
      */
     referenceName(table: Table, index: Whole): string;
     /**
      * A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
      * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know,
-     * above all where other lists disagree, or "" where there is nothing to say. muslin_reference_source() in
-     * muslin/reference.h. Since 0.1.
+     * above all where other lists disagree, or "" where there is nothing to say. All three are "" for a row that does
+     * not exist, and Their wording may improve. Example: row 5 of "batting" is named "queen". Since 1.0.
+     * muslin_reference_source() in muslin/reference.h. Since 1.0.
      */
     referenceSource(table: Table, index: Whole): string;
     /**
      * A row's name in the trade's words; where its figures come from: a title with the kind of publication and its year
      * where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know,
-     * above all where other lists disagree, or "" where there is nothing to say. muslin_reference_note() in
-     * muslin/reference.h. Since 0.1.
+     * above all where other lists disagree, or "" where there is nothing to say. All three are "" for a row that does
+     * not exist, and Their wording may improve. Example: row 5 of "batting" is named "queen". Since 1.0.
+     * muslin_reference_note() in muslin/reference.h. Since 1.0.
      */
     referenceNote(table: Table, index: Whole): string;
-    /** How many segments one set gives. muslin_stripset_yield() in muslin/stripset.h. Since 0.1. */
+    /**
+     * How many segments one set gives. From both ends N = 2 max { k : t + k a + r floor((k - 1) / m) <= (L - z) / 2 },
+     * k = 0 always fits, with no squaring after the last cut; from one end N = max { k : 2 t + k a + r floor((k - 1) /
+     * m) <= L }. Lengths are whole ticks, so halving an odd L - z loses nothing. N = 0 is an answer, and so is a trim
+     * or a clear zone longer than the strip. MuslinRangeError also for a foldClear with fromOneEnd. Exact for every
+     * input in range. Source: geometry; that some teachers cut from both ends and keep clear of the fold, and square
+     * again every 2 or 3 cuts, is common practice. Example: 40 in, 6 1/2 in segments, 1/2 in trimmed at each end: six,
+     * with no slack; with 1 in kept clear: four. Since 1.0. muslin_stripset_yield() in muslin/stripset.h. Since 1.0.
+     * @throws {MuslinRangeError}
+     */
     stripsetYield(spec?: YieldSpec): Yield;
     /**
      * The usable length that a set of strips shares, the shortest, with its index (the first of equals); warnings gets
-     * MUSLIN_WARN_MIXED_WIDTHS when they differ, else 0. muslin_stripset_shortest() in muslin/stripset.h. Since 0.1.
+     * "mixedWidths" when they differ, else 0. n is 1 or more (MuslinRangeError); in the problem `at` is the element.
+     * `index` and `warnings` may be left out. One pass. Example: 41, 40 and 42 in: 40 in, index 1, mixed. Since 1.0.
+     * muslin_stripset_shortest() in muslin/stripset.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     stripsetShortest(lengths: LengthsLike): { readonly shortest: Length; readonly index: number; readonly warnings:
         readonly Warning[] };
     /**
-     * Segments wanted -> sets -> strips -> bundles or a length of cloth. muslin_stripset_need() in muslin/stripset.h.
-     * Since 0.1.
+     * Segments wanted -> sets -> strips -> bundles or a length of cloth. MuslinNoYieldError when segmentsPerSet is 0
+     * and segments are wanted; MuslinOverflowError when the cloth would be longer than constants.LENGTH_MAX. No
+     * segments wanted: all zero. Source: Quick rail fence from 2.5 inch strips (handout). Example: 42 segments, 3 a
+     * set, 5 strips a set: 14 sets, 70 strips. Since 1.0. muslin_stripset_need() in muslin/stripset.h. Since 1.0.
+     * @throws {MuslinNoYieldError}
+     * @throws {MuslinOverflowError}
      */
     stripsetNeed(spec?: NeedSpec): Need;
     /**
-     * Strips in hand -> sets -> segments -> blocks -> tops, and what is left over. muslin_stripset_harvest() in
-     * muslin/stripset.h. Since 0.1.
+     * Strips in hand -> sets -> segments -> blocks -> tops, and what is left over. Segments may be joined into blocks
+     * across sets and tops. MuslinOverflowError when the strips for one more top would pass constants.LENGTH_MAX.
+     * Source: common practice, no source. Example: 42 strips, 6 a set, 6 segments a set, 2 a block, 9 blocks a top: 2
+     * tops, 6 strips left. Since 1.0. muslin_stripset_harvest() in muslin/stripset.h. Since 1.0.
+     * @throws {MuslinOverflowError}
      */
     stripsetHarvest(spec?: HarvestSpec): Harvest;
     /**
-     * With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 sets becomes sets_wanted.
-     * muslin_stripset_prints() in muslin/stripset.h. Since 0.1.
+     * With setsWanted 0: how many sets the scarcest print allows; with setsWanted above 0 sets becomes setsWanted.
+     * Written are sets, scarcest (may be left out: the row of the print that allows the fewest sets, the first of
+     * equals) and every row's `leftOver`, which alone is changed in it. At least one row must have perSet above 0, so n
+     * = 0 is MuslinRangeError too. In the problem `at` is the row. On failure no row is touched. Two passes. Example:
+     * 20 dark strips, 4 a set, and 11 light ones, 2 a set: 5 sets, 0 and 1 strips left, the dark print is the scarcest.
+     * Since 1.0. muslin_stripset_prints() in muslin/stripset.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     stripsetPrints(rows: readonly StripsetPrint[], setsWanted: Whole): { readonly rows:
         readonly Filled<StripsetPrint>[]; readonly sets: number; readonly scarcest: number };
     /**
-     * Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as
-     * the piece is along the cloth, added up. muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
+     * Length of cloth for the whole list: for each row count / ((usableWidth - endLoss) / across) strips as high as the
+     * piece is along the cloth, added up. With turning, the way that takes less length. Narrowest and wider width are
+     * those of the answer, not of a yield: a strip may give a piece less where the number of strips stays.
+     * MuslinNoYieldError names "usableWidth"; MuslinOverflowError when the cloth would be longer than
+     * constants.LENGTH_MAX. Source: 52 4-inch and 20 3-inch squares (public forum). Example: 52 squares of 4 in and 20
+     * of 3 in at 44 in usable: 5 strips and 2, 26 in; 8 in wider saves 4 in. Since 1.0. muslin_cutlist_from_yardage()
+     * in muslin/cutlist.h. Since 1.0.
+     * @throws {MuslinNoYieldError}
+     * @throws {MuslinOverflowError}
      */
-    cutlistFromYardage(rows: readonly CutlistPieceSpec[], spec?: CutlistSpec): CutlistYardage;
+    cutlistFromYardage(pieces: readonly CutlistPieceSpec[], spec?: CutlistSpec): CutlistYardage;
     /**
-     * How each row is cut then (ask-then-fill): n rows in the order of the list. muslin_cutlist_yardage_rows() in
-     * muslin/cutlist.h. Since 0.1.
+     * the others as above. Source: Start quilting, lesson two (M. Hohn). Example: 112 pieces of 7 3/4 x 3 7/8 in at 42
+     * in usable: 5 a strip, 23 strips. Since 1.0. muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 1.0.
      */
-    cutlistYardageRows(rows: readonly CutlistPieceSpec[], spec?: CutlistSpec): readonly CutlistRow[];
+    cutlistYardageRows(pieces: readonly CutlistPieceSpec[], spec?: CutlistSpec): readonly CutlistRow[];
     /**
-     * The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth.
-     * muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1.
+     * The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth. Row by row,
+     * strips as long as the stock is wide are cut one behind the other; a row goes on in the piece of stock that the
+     * row before has left, as long as a strip fits behind; then it takes a new one, and no row goes back. A row lies
+     * turned when it then ends earlier: in an earlier piece of stock, or further forward in the same. (That is the best
+     * of all ways of turning rows: whoever begins earlier ends earlier.) A strip of a bundle gives the pieces that are
+     * as high as the strip is, or lower ones, which the result calls trimmed. The stated width and length are used as
+     * they are: to line up the other point of pinked edges, or to square the ends, state what is left.
+     * MuslinNoYieldError names "usableWidth" or "clothLength", for the piece as it is listed. Source: Cutting up a 10
+     * inch square (teacher's blog) for one size; common practice, no source, for several. Example: 80 strips of 22 x 2
+     * 1/2 in from fat quarters 18 x 22 in: 12 fat quarters. Since 1.0. muslin_cutlist_from_stock() in muslin/cutlist.h.
+     * Since 1.0.
+     * @throws {MuslinNoYieldError}
      */
-    cutlistFromStock(rows: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistStock;
+    cutlistFromStock(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistStock;
     /**
-     * How each row is cut then (ask-then-fill): n rows in the order of the list. muslin_cutlist_stock_rows() in
-     * muslin/cutlist.h. Since 0.1.
+     * the others as above. Source: as above. Example: 9 squares of 5 in, then 20 of 2 1/2 in, from squares of 10 in:
+     * the small ones come from the third and fourth. Since 1.0. muslin_cutlist_stock_rows() in muslin/cutlist.h. Since
+     * 1.0.
      */
-    cutlistStockRows(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
+    cutlistStockRows(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
     /**
-     * Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
-     * without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
-     * from the last. muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1.
+     * the others as above. Source: as above. Example: 14 squares of 5 in from fat quarters 18 x 20 in: 3 strips from
+     * the first, 1 from the second. Since 1.0. muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 1.0.
      */
-    cutlistStockParts(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistPart[];
+    cutlistStockParts(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistPart[];
     /**
      * How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
-     * taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list.
-     * muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1.
+     * taken so many times and then cut as in cutlistFromStock(): row by row, not list by list. No list is an answer,
+     * not an error. MuslinRangeError for the number of pieces also when the list asks for nothing; MuslinOverflowError
+     * when there are more than constants.COUNT_MAX lists. Source: geometry. Example: 4 squares of 5 in and 4 of 2 1/2
+     * in from 10 squares of 10 in: 8 times. Since 1.0. muslin_cutlist_lists_from_stock() in muslin/cutlist.h. Since
+     * 1.0.
+     * @throws {MuslinRangeError}
+     * @throws {MuslinOverflowError}
      */
-    cutlistSetsFromStock(rows: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistSets;
+    cutlistListsFromStock(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): CutlistLists;
     /**
-     * How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
-     * another way than for one list. muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1.
+     * the others as above. Source: geometry. Example: 24 pieces of 8 1/2 x 4 1/2 in that may turn, from a cloth 40 x 72
+     * in: twice, 6 strips of 8 1/2 in. Since 1.0. muslin_cutlist_lists_rows() in muslin/cutlist.h. Since 1.0.
      */
-    cutlistSetsRows(rows: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
+    cutlistListsRows(pieces: readonly CutlistPieceSpec[], stock?: StockSpec): readonly CutlistRow[];
     /**
      * The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
-     * better is the caller's to say. muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1.
+     * better is the caller's to say. `prints` is the number of different fabrics in the stock (1 ..
+     * constants.COUNT_MAX): of a bundle or a set of fat quarters; for "yardage" it must be 1, and the answer is a
+     * length, worked as in cutlistFromYardage() with nothing lost, against count x length in hand. Other kinds are
+     * worked as in cutlistFromStock(). Stock that is missing is taken to be of the same prints. A row that does not fit
+     * is an answer, not an error; whether it would fit turned, or turning saves, is known by asking once more with
+     * mayTurn in its flags. MuslinOverflowError as with yardage. Source: geometry. Example: 80 strips of 22 x 2 1/2 in
+     * from 20 fat quarters 18 x 22 in of 8 prints: 12 fat quarters, 8 fabrics, 1 or 2 of each. Example: 60 pieces of 2
+     * 1/2 x 4 1/2 in from squares of 10 in: 8 squares, 15 strips of 4 pieces, and a strip more of 4 from the last.
+     * Since 1.0. muslin_cutlist_substitute() in muslin/cutlist.h. Since 1.0.
+     * @throws {MuslinOverflowError}
      */
-    cutlistSubstitute(rows: readonly CutlistPieceSpec[], prints: Whole, stock?: StockSpec): Substitution;
+    cutlistSubstitute(pieces: readonly CutlistPieceSpec[], prints: Whole, stock?: StockSpec): Substitution;
     /**
      * Whether the drawing is a unit: outline and pieces are simple shapes that run counter-clockwise, and the pieces
-     * cover the outline exactly once. muslin_shape_check() in muslin/shape.h. Since 0.1.
+     * cover the outline exactly once. The outline and at least one piece must be given. MuslinShapeError, with the row
+     * in the problem: fewer than three corners (two where an edge is an arc), an edge without length, a corner that is
+     * not within a tick of its arc's circle, an arc of more than half a turn, edges of one piece that cross, touch or
+     * lie on each other, a piece that runs clockwise. MuslinNotTiledError, with the row of the edge: a stretch of that
+     * edge is answered by no neighbour and not by the outline, or by too many. A straight edge may meet several
+     * neighbours; an arc must be the same arc on both sides, from corner to corner. Source: geometry: where every piece
+     * and the outline go round once, and their boundaries cancel, stretch by stretch, the pieces' winding numbers add
+     * up to the outline's, which is 1 at each point inside. Exact, but for one thing: as corners may lie a tick off
+     * their arcs, an arc of radius r and its neighbour may meet a second time within 6 sqrt(r) ticks of their common
+     * corner, and are then taken to touch there. Time grows with the square of the rows, times the corners that lie on
+     * one edge; nothing is allocated. Example: a 6 in square of two triangles: 2 pieces, 4 edges outside and 2 inside,
+     * 6 by 6 in finished. Since 1.0. muslin_shape_check() in muslin/shape.h. Since 1.0.
+     * @throws {MuslinShapeError}
+     * @throws {MuslinNotTiledError}
      */
     shapeCheck(corners: readonly CornerSpec[]): Shape;
     /**
      * The template of one piece as cut: each edge moved out by its effective allowance, each corner where the moved
-     * edges meet, x and y rounded on their own to the grid. muslin_shape_template() in muslin/shape.h. Since 0.1.
+     * edges meet, x and y rounded on their own to the grid. Rows come in the order of the piece, counter-clockwise. Two
+     * rows share a finished corner where a tip is cut off, and where edges in one line have unequal allowances. The
+     * outline may be missing. Only this piece is checked, as shapeCheck() does it. MuslinIndexError: no such piece, or
+     * the outline. MuslinChoiceError: a tip other than "sharp" where an arc ends or starts. MuslinSeamTooWideError,
+     * with the row: a concave arc of radius e or less, moved edges that do not meet, or an edge that the allowances of
+     * its neighbours eat. MuslinOverflowError: a sharp tip beyond constants.TEMPLATE_REACH_MAX. MuslinShapeError also
+     * where a straight edge meets an arc and is neither parallel to x or y nor radial (its line passes the centre
+     * within a tick; it is then taken to run from the centre through the corner): that corner has a root within a root
+     * and is not worked out; and where arc and edge touch at the corner and no longer do when moved. count says how
+     * many. Whether allowances far apart overlap, as in a deep narrow notch, is not checked. Source: geometry; for arcs
+     * also common practice (convex r + s, concave r - s). Time grows with the square of the piece's corners. Example: a
+     * 3 in finished half square as a triangle (0, 0) (3, 0) (0, 3) with 1/4 in allowances, to the nearest 1/8 in:
+     * (-1/4, -1/4) (3 5/8, -1/4) (-1/4, 3 5/8), the well-known 7/8 in more than finished. Since 1.0.
+     * muslin_shape_template() in muslin/shape.h. Since 1.0.
+     * @throws {MuslinIndexError}
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinSeamTooWideError}
+     * @throws {MuslinOverflowError}
+     * @throws {MuslinShapeError}
      */
     shapeTemplate(corners: readonly CornerSpec[], piece: Whole, rounding?: RoundingSpec): readonly TemplateCorner[];
     /**
-     * What one needs to know before cutting a piece: areas, the rectangle to cut it from, grain. muslin_shape_measure()
-     * in muslin/shape.h. Since 0.1.
+     * What one needs to know before cutting a piece: areas, the rectangle to cut it from, grain. Recommended is the
+     * straight grain along the longest straight edge on the outline, else along the longest straight edge, else along
+     * x; the first of equals. The template is the one that shapeTemplate() gives with the same rounding, and so are the
+     * statuses, without The rectangle with a margin is the cut size of a foundation or of the cloth for a piece sewn
+     * onto one. Straight grain on the outside edges is common practice, no source; the rest is geometry. Time grows
+     * with the square of the rows. Example: the half square of 3 in, its two short edges outside: grain along x, no
+     * bias edge, and a rectangle of about 3.86 in square (3.8536). Since 1.0. muslin_shape_measure() in muslin/shape.h.
+     * Since 1.0.
      */
     shapeMeasure(corners: readonly CornerSpec[], spec?: ShapePieceSpec, rounding?: RoundingSpec): ShapePiece;
     /**
-     * The rectangle that holds a piece's template plus `margin` (0 .. MUSLIN_SHAPE_SIZE_MAX) all round when one of its
-     * straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
-     * starts (a row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE).
-     * muslin_shape_foundation() in muslin/shape.h. Since 0.1.
+     * The rectangle that holds a piece's template plus `margin` (0 .. constants.SHAPE_SIZE_MAX) all round when one of
+     * its straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that
+     * edge starts (a row of the outline or no row at all: MuslinIndexError; of an arc: MuslinShapeError). along gets
+     * the size along the edge, across the size across it, both up to a tick. Other statuses and time: as
+     * shapeMeasure(). Source: geometry; that a foundation piece is cut with a margin all round is common practice, no
+     * source. Example: the half square of 3 in laid with its long edge along the strip: 5.45 in along and 2.725 in
+     * across. Since 1.0. muslin_shape_foundation() in muslin/shape.h. Since 1.0.
+     * @throws {MuslinIndexError}
+     * @throws {MuslinShapeError}
      */
     shapeFoundation(corners: readonly CornerSpec[], corner: Whole, margin: LengthLike, rounding?: RoundingSpec): {
         readonly along: Length; readonly across: Length };
     /**
      * The two pieces of a square with a quarter circle about one corner: the convex one (a slice of the disc) and the
-     * concave one (the background). muslin_shape_quarter_circle() in muslin/shape.h. Since 0.1.
+     * concave one (the background). With e = allowance + take-up / 2 the legs are e + sqrt((r + e)^2 - e^2) and F + e -
+     * sqrt((r - e)^2 - e^2). MuslinRangeError: also a radius of F or more. MuslinSeamTooWideError: r below 2 e, so that
+     * the concave cut arc does not reach the cut edges. Source: geometry; convex r + s, concave r - s is common
+     * practice, no source. Constant time. Example: a 7 in square with r 5 in: radii 5 1/4 and 4 3/4 in, squares 5 1/2
+     * and 7 1/2 in. Since 1.0. muslin_shape_quarter_circle() in muslin/shape.h. Since 1.0.
+     * @throws {MuslinRangeError}
+     * @throws {MuslinSeamTooWideError}
      */
     shapeQuarterCircle(spec?: QuarterCircleSpec, rounding?: RoundingSpec): QuarterCircle;
     /**
-     * The length of an arc of so many quarter turns (1 .. 4) of a circle: radius x pi / 2 x quarter_turns.
-     * muslin_arc_length() in muslin/shape.h. Since 0.1.
+     * The length of an arc of so many quarter turns (1 .. 4) of a circle: radius x pi / 2 x quarterTurns. radius 0 ..
+     * constants.SIZE_MAX. Source: geometry. Constant time. Example: half a circle of 5 in radius, to the nearest 1/8
+     * in: 15 3/4 in (15.708). Since 1.0. muslin_arc_length() in muslin/shape.h. Since 1.0.
      */
     arcLength(radius: LengthLike, quarterTurns: Whole, rounding?: RoundingSpec): Rounded;
     /**
-     * The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else MUSLIN_ERR_CHOICE) from
-     * one of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it.
-     * muslin_shape_regular_polygon() in muslin/shape.h. Since 0.1.
+     * The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else MuslinChoiceError) from
+     * one of them (1 .. constants.SIZE_MAX), all finished or all cut as the caller means it. MuslinOverflowError when
+     * the area passes constants.LENGTH_MAX. Source: geometry. Constant time. Example: a hexagon 2 3/4 in from flat to
+     * flat, to the nearest 1/16 in: side 1 9/16 in (1.588), 3 3/16 in from corner to corner (3.175). Since 1.0.
+     * muslin_shape_regular_polygon() in muslin/shape.h. Since 1.0.
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinOverflowError}
      */
     shapeRegularPolygon(sides: Whole, measure: PolygonMeasure, length: LengthLike, rounding?: RoundingSpec):
         RegularPolygon;
-    /** The recipe for a finished size. muslin_unit_recipe() in muslin/unit.h. Since 0.1. */
+    /**
+     * The recipe for a finished size. Sources: published rules for 7/8 and 1 1/4 in (How to measure and cut triangles,
+     * blog from a guild newsletter, 2018; Tilkkumatematiikkaa, teacher's blog, 2012, for any seam); geometry for all
+     * else. Example: a half-square of 3 in, two at a time, takes one row for each of two fabrics: pieces = 2,
+     * unitsPerRecipe = 2, unfinished 3 1/2 in. Example: 4 split quarters of one hand, two at a time, take 2 recipes,
+     * and 4 of the other hand are spare. Since 1.0. muslin_unit_recipe() in muslin/unit.h. Since 1.0.
+     */
     unitRecipe(spec?: UnitSpec): UnitPlan;
     /**
-     * The pieces of a recipe, a row each; statuses also as in base.h for ask-then-fill rows. muslin_unit_pieces() in
-     * muslin/unit.h. Since 0.1.
+     * Mirrored half-rectangles and slices add rows of hand 2: a rectangle cut on its other diagonal gives triangles of
+     * the other hand, a strip set cut the other way slices of it, and no turning makes one into the other. Right side
+     * up, a half-rectangle's rectangles lying `cutWidth` wide, a strip set along the width, those of hand 1 are cut
+     * from the lower left to the upper right, those of hand 2 from the upper left to the lower right. Example:
+     * half-squares of 3 in, two at a time: squares cut 3 7/8 in, one of each fabric for two units. Since 1.0.
+     * muslin_unit_pieces() in muslin/unit.h. Since 1.0.
      */
     unitPieces(spec?: UnitSpec): readonly UnitPiece[];
     /**
-     * How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with
-     * the last one as limit; a null output is MUSLIN_ERR_NULL). muslin_unit_recipe_count() in muslin/unit.h. Since 0.1.
+     * Their order may change between versions. Since 1.0 both. muslin_unit_recipe_count() in muslin/unit.h. Since 1.0.
+     * @throws {MuslinIndexError}
      */
     unitRecipeCount(): number;
     /**
-     * How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with
-     * the last one as limit; a null output is MUSLIN_ERR_NULL). muslin_unit_recipe_at() in muslin/unit.h. Since 0.1.
+     * Their order may change between versions. Since 1.0 both. muslin_unit_recipe_at() in muslin/unit.h. Since 1.0.
+     * @throws {MuslinIndexError}
      */
     unitRecipeAt(index: Whole): { readonly kind: UnitKind; readonly method: UnitMethod };
-    /** What the stock yields for a recipe of given size. muslin_unit_from_stock() in muslin/unit.h. Since 0.1. */
+    /**
+     * What the stock yields for a recipe of given size. Each rectangle of stock is cut for one row of pieces, in a
+     * plain grid, never turned (strip shapes along its width); a region with several rows divides its rectangles so
+     * that the number of whole recipes, at most constants.COUNT_MAX, is greatest. Hands are not counted. Zero recipes
+     * is an answer. Source: geometry. Example: 10 squares of 5 in a region and half-squares of 4 in, two at a time: 20
+     * units. Since 1.0. muslin_unit_from_stock() in muslin/unit.h. Since 1.0.
+     */
     unitFromStock(spec?: UnitSpec, stock?: UnitStockSpec): UnitYield;
     /**
      * The largest finished size of which one recipe can be cut from the stock when every piece fits one rectangle of
-     * it. muslin_unit_largest() in muslin/unit.h. Since 0.1.
+     * it. The spec's own sizes only give the proportion of W to H and corner, which is kept exactly: tried are all
+     * multiples of it whose width (of a kind without one, the height) is a multiple of the stock's finishedGrid, up to
+     * constants.UNIT_SIZE_MAX. Source: geometry. Example: two 5 in squares sewn all round and cut on both diagonals
+     * finish 2 5/8 in, to the eighth. Since 1.0. muslin_unit_largest() in muslin/unit.h. Since 1.0.
+     * @throws {MuslinNoFitError}
      */
     unitLargest(spec?: UnitSpec, stock?: UnitStockSpec): UnitYield;
     /**
-     * Every recipe that the stock can make, each at its largest size, in the order of muslin_unit_recipe_at(); a
-     * half-rectangle is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a
-     * corner of one third. muslin_unit_makes() in muslin/unit.h. Since 0.1.
+     * Every recipe that the stock can make, each at its largest size, in the order of unitRecipeAt(); a half-rectangle
+     * is offered at 2 : 1, a trapezoid at 3 : 1, a slanted slice at 1 : 1, a snowball square with a corner of one
+     * third. Of the spec, kind, method, sizes and mirrored are not looked at. A recipe that uses a customary addition
+     * too small for it is not offered, where the other calls return MuslinCustomaryError. Example: from a 2 1/2 in
+     * square, two at a time, half-squares finish 1 5/8 in. Since 1.0. muslin_unit_makes() in muslin/unit.h. Since 1.0.
+     * @throws {MuslinCustomaryError}
      */
     unitMakes(spec?: UnitSpec, stock?: UnitStockSpec): readonly UnitYield[];
     /**
      * Where the corners of every patch lie, in place: first all finished patches, one after the other, then all raw
-     * ones in the same order. muslin_unit_outlines() in muslin/unit.h. Since 0.1.
+     * ones in the same order. The origin is the lower left of the smallest upright rectangle round the finished unit;
+     * raw corners reach below 0. A coordinate is found exactly and rounded once, nested roots (the raw wedges of a
+     * kaleidoscope) included. `hand` (Hand) draws the first hand or its mirror image, left for right; kinds without
+     * hands take both. As the first hand lies: the seam of a half-square or half-rectangle rises to the right, region 1
+     * below it; a split quarter has its half so, region 2 on the left, 3 on top; a quarter-square has region 1 at
+     * bottom and top; a goose points up; triangles, half-hexagons and trapezoids stand on their long side; hexagons
+     * have flat bottoms; diamonds and slices lean to the right. Patches are numbered by region, then counterclockwise
+     * from the bottom or the lower left; a quarter-square's and a kaleidoscope's wedges counterclockwise from the
+     * bottom, its regions 1 and 2 in turn. With "blunt" the raw point across the strip is cut off at e beyond the
+     * finished point, at right angles to the height: of "triangle60" the upper point, of a kaleidoscope's wedges that
+     * in the middle, of "halfSquare" by "strips" those where the seam ends at the upper right. It makes no difference
+     * elsewhere: all other points are whole. Where the corners of a snowball meet in the middle of a side, or a
+     * trapezoid's ends meet above, the finished patch has an edge of no length, and its raw patch is cut level there.
+     * MuslinChoiceError: `hand` is neither. Source: geometry. Example: the first finished patch of a half-square of 3
+     * in has corners at (0, 0), (3, 0) and (3, 3) in; its raw patch begins at (-(1 + sqrt 2)/4, -1/4) in. Since 1.0.
+     * muslin_unit_outlines() in muslin/unit.h. Since 1.0.
+     * @throws {MuslinChoiceError}
      */
-    unitOutlines(hand: Whole, spec?: UnitSpec): readonly UnitCorner[];
+    unitOutlines(hand: Hand, spec?: UnitSpec): readonly UnitCorner[];
     /**
-     * How the pieces of one recipe become its units, a row each step in the order of the work. muslin_unit_steps() in
-     * muslin/unit.h. Since 0.1.
+     * How the pieces of one recipe become its units, a row each step in the order of the work. Piece numbers count the
+     * first hand's rows; for rows of the second hand count on behind them, and cut strip sets the other way; join the
+     * short sides of mirrored split quarters by "pieces" the other way round. Lines are drawn on region 2, the lighter
+     * fabric, and half-squares pressed towards region 1, the darker. A rectangle takes no step. Units are trimmed last,
+     * where they are trimmed; a half-rectangle that is a square is trimmed as a half-square. Points to be set in are
+     * marked in the inner corner alone and sewn from there to the raw edge, so that what rounding made too large hangs
+     * outside. Distances from a line or an edge are the allowance s: the take-up is what the fold eats afterwards.
+     * Source: common practice, no source; half-squares from middle to middle: P. Speth, Half square triangles finished
+     * size 2 inches, 2012. Example: half-squares of 3 in, two at a time: draw a line, pair, sew beside it at 1/4 in,
+     * cut apart, press twice, trim twice to 3 1/2 in. Since 1.0. muslin_unit_steps() in muslin/unit.h. Since 1.0.
      */
     unitSteps(spec?: UnitSpec): readonly UnitStep[];
     /**
-     * One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measure_height},
-     * {from_corner}, {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on
-     * unknown steps for a number that is none. muslin_unit_step_sentence() in muslin/unit.h. Since 0.1.
+     * One plain English sentence for a step, with the places {piece}, {other}, {measure}, {measureHeight},
+     * {fromCorner}, {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on
+     * unknown steps for a number that is none. Its wording may improve between versions. Constant time. Since 1.0.
+     * muslin_unit_step_sentence() in muslin/unit.h. Since 1.0.
      */
     unitStepSentence(step: UnitStepKind): string;
     /**
-     * The size of a top of columns x rows blocks in a straight setting. muslin_setting_straight() in muslin/setting.h.
-     * Since 0.1.
+     * The size of a top of columns x rows blocks in a straight setting. MuslinNotSquareError when a quarter turn is
+     * asked of a block whose sides differ by more than squareTolerance, even if none would be turned (where they differ
+     * by less, the sizes here are those of the blocks not turned, and the difference is eased in); MuslinRangeError
+     * also when a finished side would pass constants.SIZE_MAX. Source: geometry. Example: 3 x 3 blocks of 12 in
+     * finished: 36 in finished, 36 1/2 in unfinished. Since 1.0. muslin_setting_straight() in muslin/setting.h. Since
+     * 1.0.
+     * @throws {MuslinNotSquareError}
+     * @throws {MuslinRangeError}
      */
     settingStraight(spec?: SettingSpec): Setting;
     /**
-     * The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX:
-     * the first block is not turned, its neighbours are. muslin_setting_turn() in muslin/setting.h. Since 0.1.
+     * The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to constants.COUNT_MAX:
+     * the first block is not turned, its neighbours are. `turning` is an Turning. Example: column 1, row 0 with
+     * "halfAlternate": 2. Since 1.0. muslin_setting_turn() in muslin/setting.h. Since 1.0.
      */
     settingTurn(turning: Turning, column: Whole, row: Whole): number;
     /**
-     * The block that segments make, and whether it is square. muslin_block_from_segments() in muslin/setting.h. Since
-     * 0.1.
+     * The block that segments make, and whether it is square. MuslinSeamTooWideError when nothing of segment or set
+     * would be seen (2 s + u or less); MuslinRangeError also when the block would be wider than constants.SIZE_MAX
+     * unfinished. Source: geometry. Example: two segments cut 6 1/2 in from a set 12 1/2 in wide: a block 12 1/2 in
+     * square unfinished, 12 in finished. Since 1.0. muslin_block_from_segments() in muslin/setting.h. Since 1.0.
+     * @throws {MuslinSeamTooWideError}
+     * @throws {MuslinRangeError}
      */
     blockFromSegments(spec?: BlockSpec): Block;
     /**
-     * What one join takes off the run, in ticks; `join` is an enum muslin_join. muslin_join_loss() in muslin/setting.h.
-     * Since 0.1.
+     * What one join takes off the run, in ticks; `join` is an Join. The strip's cut width counts for "diagonal" alone,
+     * the allowance for "straight" and "biasEnds". The take-up of a join, a thread or two, is left out. Sources: What
+     * is lost? (tutorial, 2012) for the diagonal join, geometry for the others. Example: "diagonal", strips cut 3 in: 3
+     * in. Since 1.0. muslin_join_loss() in muslin/setting.h. Since 1.0.
      */
     joinLoss(join: Join, stripCut: LengthLike, allowance: LengthLike): Length;
-    /** Strips joined end to end into one run (borders, binding). muslin_run_plan() in muslin/setting.h. Since 0.1. */
+    /**
+     * Strips joined end to end into one run (borders, binding). MuslinNoYieldError when a join eats a whole strip and
+     * one strip is not enough; MuslinOverflowError when more than constants.COUNT_MAX strips are needed. Source:
+     * geometry. Example: 294 in of strips 40 in long, straight 1/4 in seams: 8 strips, 22 1/2 in to spare. Since 1.0.
+     * muslin_run_plan() in muslin/setting.h. Since 1.0.
+     * @throws {MuslinNoYieldError}
+     * @throws {MuslinOverflowError}
+     */
     runPlan(spec?: RunSpec): Run;
     /**
-     * One border; for several, from the inside outwards, the unfinished sizes of one are the input of the next.
-     * muslin_border_plan() in muslin/setting.h. Since 0.1.
+     * One border; for several, from the inside outwards, the unfinished sizes of one are the input of the next. A side
+     * or top is as long as the raw edge it is sewn to, so no allowance is added to a butted length: sides first, L and
+     * then width + 2 W; top first the other way round; with cornerstones, the four edges as they are and four squares
+     * of the cut width. A mitred piece along the raw edge L needs L + 2 W + 2 sqrt 2 s, up to a tick, plus mitreExtra;
+     * the take-up of mitre and joins, a thread or two, is left to mitreExtra and spare. Across the width the four
+     * pieces are cut from one run, as runPlan() does. Lengthwise they lie side by side, as many as the usable width
+     * holds, longest first. Cornerstones come from a strip of the same cut width and are not counted in totalLength.
+     * Printed lengths are the arithmetic: measure the real top through the middle in three places, cut to that, and
+     * ease to fit. MuslinSeamTooWideError when a side of the top is less than 2 s + u; MuslinNoYieldError and
+     * MuslinOverflowError as in runPlan(); MuslinNoFitError when, lengthwise, the cloth does not hold one piece.
+     * Sources: 4Bs: borders (group sampler lesson), geometry for the mitre, where print adds anything from 1/2 to 6 in.
+     * Example: 38 1/2 x 50 in unfinished, 4 in border with cornerstones: cut 4 1/2 in, two of 50, two of 38 1/2 in,
+     * four squares cut 4 1/2 in; 46 1/2 x 58 in unfinished. Since 1.0. muslin_border_plan() in muslin/setting.h. Since
+     * 1.0.
+     * @throws {MuslinSeamTooWideError}
+     * @throws {MuslinNoYieldError}
+     * @throws {MuslinOverflowError}
+     * @throws {MuslinNoFitError}
      */
     borderPlan(spec?: BorderSpec): Border;
     /**
-     * Blocks with sashes between them: how many pieces of each kind, their cut sizes, and the size of the top.
-     * muslin_setting_sashed() in muslin/setting.h. Since 0.1.
+     * Blocks with sashes between them: how many pieces of each kind, their cut sizes, and the size of the top. Without
+     * cornerstones each row is sewn first, blocks and vertical sashes, and long horizontal sashes join the rows. With
+     * cornerstones both kinds of sashes must be wider than 0. MuslinRangeError also when a finished side would pass
+     * constants.SIZE_MAX or the end loss the usable width; sashWidth and sashHeight are "sashWidth" with `at` 0 and 1.
+     * Sources: Quilt math: algorithms for cornerstones and sashes (blog, 2009) for the counts in a frame; How to make
+     * quilt sashing with cornerstones (J. Wickell) for the cut sizes; geometry for the rest. Example: 4 x 5 blocks of
+     * 12 in with sashes of 4 in, cornerstones and a frame: 25 vertical and 24 horizontal sashes cut 4 1/2 x 12 1/2 in,
+     * 30 cornerstones; 68 x 84 in finished. Since 1.0. muslin_setting_sashed() in muslin/setting.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     settingSashed(spec?: SettingSashedSpec): SettingSashedPlan;
     /**
-     * The strips across the cloth for each kind of piece that there is, in the order of enum muslin_sash_kind: one to
-     * three rows, none for a top without sashes. muslin_setting_sashed_pieces() in muslin/setting.h. Since 0.1.
+     * The strips across the cloth for each kind of piece that there is, in the order of SashKind: one to three rows,
+     * none for a top without sashes. A piece longer than a strip is cut from strips joined end to end with straight
+     * seams, 2 s lost in each. Statuses of settingSashed(), and MuslinNoYieldError when a join would eat a whole strip;
+     * MuslinOverflowError when pieces or strips pass constants.COUNT_MAX Example: 24 horizontal sashes cut 12 1/2 x 4
+     * 1/2 in from cloth 44 in usable: 3 a strip, 8 strips, 36 in of cloth, which may be 6 1/2 in narrower. Since 1.0.
+     * muslin_setting_sashed_pieces() in muslin/setting.h. Since 1.0.
+     * @throws {MuslinNoYieldError}
+     * @throws {MuslinOverflowError}
      */
     settingSashedPieces(spec?: SettingSashedSpec): readonly SashPiece[];
     /**
-     * Pieced and plain blocks like the fields of a chessboard. muslin_setting_alternate() in muslin/setting.h. Since
-     * 0.1.
+     * Pieced and plain blocks like the fields of a chessboard. MuslinRangeError also when a finished side would pass
+     * constants.SIZE_MAX. Source: geometry. Example: 5 x 5 blocks of 8 in, a pieced one first: 13 pieced, 12 plain cut
+     * 8 1/2 in square. Since 1.0. muslin_setting_alternate() in muslin/setting.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     settingAlternate(spec?: SettingAlternateSpec): SettingAlternatePlan;
     /**
-     * The whole of a line of n columns or rows with finished sizes `sizes` (1 .. MUSLIN_SIZE_MAX each), and how far it
-     * is from the size wanted. muslin_setting_line() in muslin/setting.h. Since 0.1.
+     * The whole of a line of n columns or rows with finished sizes `sizes` (1 .. constants.SIZE_MAX each), and how far
+     * it is from the size wanted. n is 1 .. constants.COUNT_MAX. MuslinRangeError also when the line would pass
+     * constants.SIZE_MAX. One pass. Source: geometry. Example: columns of 6, 12 and 6 in with a sash of 1 in between:
+     * 26 in finished, 26 1/2 in unfinished. Since 1.0. muslin_setting_line() in muslin/setting.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     settingLine(sizes: LengthsLike, spec?: SettingLineSpec): SettingLinePlan;
     /**
-     * Where each of the n columns or rows lies: a row each, in their order. muslin_setting_line_places() in
-     * muslin/setting.h. Since 0.1.
+     * Where each of the n columns or rows lies: a row each, in their order. Statuses of settingLine(), and One pass.
+     * Source: geometry. Example: columns of 6, 12 and 6 in with a sash of 1 in between start at 0, 7 and 20 in. Since
+     * 1.0. muslin_setting_line_places() in muslin/setting.h. Since 1.0.
      */
     settingLinePlaces(sizes: LengthsLike, spec?: SettingLineSpec): readonly SettingLinePlace[];
     /**
-     * A setting on point: counts, squares to cut for its triangles, and the size of the centre. muslin_setting_point()
-     * in muslin/setting.h. Since 0.1.
+     * A setting on point: counts, squares to cut for its triangles, and the size of the centre. A square cut twice on
+     * the diagonal keeps the straight grain on the long side of its triangles, as the edge needs it; one cut once keeps
+     * it on the short sides, as the corner needs it. With t = 2 s + u, the exact needs are side leg sqrt 2 + 2 f + (1 +
+     * sqrt 2) t (4.8284 s without take-up) corner long side / sqrt 2 + 2 f + (1 + 1 / sqrt 2) t (3.4142 s) and the
+     * customary figures leg x factor + 2 f + sideAddition and long side / factor + 2 f + cornerAddition, or, with
+     * diagonalFirst, the rounded diagonal (half of it for a corner, up to a tick) plus the same; "oversize" adds
+     * trimRoom. A square larger by x makes a triangle that stands out x / 2 farther at the edge: cut twice, its height
+     * is half of the square; cut once, its corner moves outwards by x / sqrt 2, which is x / 2 from both edges.
+     * MuslinNoFitError for half-blocks where a layout has none. MuslinDivideByZeroError: factor over zero.
+     * MuslinRangeError also when a finished side would pass constants.SIZE_MAX, and where a layout bounds sash, set-off
+     * or block. Sources: Tip - On Point Settings (Moonlight Quilters Guild), Setting and corner triangle chart (Tani)
+     * for the customary figures; geometry for the others, verified by drawing. Example: 4 x 4 blocks of 6 in, customary
+     * with 1414 / 1000, up to 1/8 in: 9 alternates, 12 side triangles from 3 squares cut 9 3/4 in, 4 corners from 2
+     * squares cut 5 1/8 in. Since 1.0. muslin_setting_point() in muslin/setting.h. Since 1.0.
+     * @throws {MuslinCustomaryError}
+     * @throws {MuslinNoFitError}
+     * @throws {MuslinDivideByZeroError}
+     * @throws {MuslinRangeError}
      */
     settingPoint(spec?: SettingPointSpec, cutting?: RoundingSpec, measuring?: RoundingSpec): SettingPointPlan;
     /**
-     * The largest block, a whole number of steps of `grid` (1 .. MUSLIN_SIZE_MAX), whose centre on point is not wider
-     * than `wanted_width` (1 .. MUSLIN_SIZE_MAX). muslin_setting_point_block_for_width() in muslin/setting.h. Since
-     * 0.1.
+     * The largest block, a whole number of steps of `grid` (1 .. constants.SIZE_MAX), whose centre on point is not
+     * wider than `wantedWidth` (1 .. constants.SIZE_MAX). Of the spec, columns, sash, set-off and layout count; block
+     * and rows are not used (for a wanted length, give the rows as columns). Statuses of settingPoint() else. Source:
+     * geometry. Example: 5 columns within 90 in, in steps of 1/4 in: blocks of 12 1/2 in finished. Since 1.0.
+     * muslin_setting_point_block_for_width() in muslin/setting.h. Since 1.0.
+     * @throws {MuslinNoFitError}
      */
     settingPointBlockForWidth(wantedWidth: LengthLike, grid: LengthLike, spec?: SettingPointSpec): Length;
     /**
-     * The finished block that a given side square (cut twice, `side_square_cut` 1 .. MUSLIN_SIZE_MAX) can frame
-     * exactly, rounded once, as asked: the exact need solved for B. muslin_setting_point_block_from_side() in
-     * muslin/setting.h. Since 0.1.
+     * Of the spec, sash, set-off, allowance, take-up and layout count. MuslinNoFitError when the square leaves no block
+     * of a tick, in "sashInner" none a tick above the sash (the limit is the least square that does), or when rounding
+     * leaves none (the problem names the block as rounded, and the limit is the least on the grid). Source: geometry.
+     * Example: a side square cut 12 3/4 in, down to 1/8 in: blocks up to 8 1/8 in finished. Since 1.0.
+     * muslin_setting_point_block_from_side() in muslin/setting.h. Since 1.0.
+     * @throws {MuslinNoFitError}
      */
     settingPointBlockFromSide(sideSquareCut: LengthLike, spec?: SettingPointSpec, rounding?: RoundingSpec): Rounded;
     /**
-     * A log cabin block: its size, its logs, and the strips for all blocks. muslin_logcabin_plan() in muslin/rounds.h.
-     * Since 0.1.
+     * A log cabin block: its size, its logs, and the strips for all blocks. Every log is as long as the raw edge it is
+     * sewn to: it is cut as long as the block there measures unfinished. `widths` (null with n 0) gives the logs widths
+     * of their own: n = rounds, one for each round, or n = the number of logs, one for each in sewing order; else
+     * MuslinRangeError. A row of strips is counted for each half and cut width (see logcabinStrips()).
+     * MuslinSeamTooWideError when a centre or a log, given as cut, is m or less; MuslinRangeError also when the
+     * finished block would pass constants.SIZE_MAX; MuslinNoYieldError when the longest log of a half is longer than
+     * the strip without its end loss (join strips first, and give the joined length as usable width). O(logs x kinds).
+     * Source: geometry. Example: centre 2 in, 3 rounds of logs 1 in finished, 20 blocks: 8 in finished, 8 1/2 in
+     * unfinished, 12 logs each, the longest cut 8 1/2 in, and 2 strips of 2 1/2 in for the centres. Since 1.0.
+     * muslin_logcabin_plan() in muslin/rounds.h. Since 1.0.
+     * @throws {MuslinRangeError}
+     * @throws {MuslinSeamTooWideError}
+     * @throws {MuslinNoYieldError}
      */
     logcabinPlan(widths: LengthsLike, spec?: LogcabinSpec): Logcabin;
     /**
-     * The logs of one block in sewing order (ask-then-fill), as many as muslin_logcabin.logs. muslin_logcabin_logs() in
-     * muslin/rounds.h. Since 0.1.
+     * Statuses as for logcabinPlan(), but the strips are not asked about. O(logs). Source: geometry. Example: centre 2
+     * in, logs 1 in finished, from the top clockwise: cut lengths 2 1/2, 3 1/2, 3 1/2, 4 1/2 in; the block then
+     * measures 4 1/2 in. Since 1.0. muslin_logcabin_logs() in muslin/rounds.h. Since 1.0.
      */
     logcabinLogs(widths: LengthsLike, spec?: LogcabinSpec): readonly LogcabinLog[];
     /**
-     * Strips for all blocks, a row for each half and cut width, the first half first, in sewing order of their first
-     * logs (ask-then-fill). muslin_logcabin_strips() in muslin/rounds.h. Since 0.1.
+     * It can be more than the best plan, never fewer. Statuses as for logcabinPlan(). O(logs x kinds). Source: common
+     * practice, no source, for both ways; geometry. Example: 20 blocks, centre 2 in, 3 rounds of logs 1 in finished,
+     * strips 40 in: of the first half 600 in, by length 15 strips; cut so, 16. Since 1.0. muslin_logcabin_strips() in
+     * muslin/rounds.h. Since 1.0.
      */
     logcabinStrips(widths: LengthsLike, spec?: LogcabinSpec): readonly LogcabinStrip[];
     /**
      * The log width that finishes a block of `wanted` with so many rounds round the centre, brought to the grid, and
-     * what the block then becomes. muslin_logcabin_log_for() in muslin/rounds.h. Since 0.1.
+     * what the block then becomes. MuslinNoFitError when the rounded log would be nothing (problem: the log, and one
+     * tick). logFinished is not used, 0 or more. Source: geometry. Example: a 12 in block round a 2 in centre in 3
+     * rounds, to the nearest 1/8 in: 10/6 in, so logs 1 5/8 in finished, cut 2 1/8 in, and the block finishes at 11 3/4
+     * in. Since 1.0. muslin_logcabin_log_for() in muslin/rounds.h. Since 1.0.
+     * @throws {MuslinNoFitError}
      */
     logcabinLogFor(spec?: LogcabinFitSpec, rounding?: RoundingSpec): LogcabinFit;
     /**
      * How many rounds of such logs fit round the centre within `wanted`; 0 when not even one does, and more than
-     * MUSLIN_ROUNDS_MAX when they do, which the other calls refuse. muslin_logcabin_rounds_for() in muslin/rounds.h.
-     * Since 0.1.
+     * constants.ROUNDS_MAX when they do, which the other calls refuse. `rounds` of the spec is not used, 0 ..
+     * constants.ROUNDS_MAX; exactNumerator and exactDenominator are 0. Source: geometry. Example: within 10 in, round a
+     * 2 in centre with logs 1 1/2 in finished: 2 rounds, 8 in finished, 2 in short of it; with a 4 in centre it would
+     * come out. Since 1.0. muslin_logcabin_rounds_for() in muslin/rounds.h. Since 1.0.
      */
     logcabinRoundsFor(spec?: LogcabinFitSpec): LogcabinFit;
     /**
-     * Raw edges of the pieces, every seam, mitre included, with its m / 2 on each piece. muslin_frame_pieces() in
-     * muslin/rounds.h. Since 0.1.
+     * Raw edges of the pieces, every seam, mitre included, with its m / 2 on each piece. Round an opening L, with sharp
+     * tips: long L + 2 W + (1 + sqrt 2) m, short L + (sqrt 2 - 1) m; for an unfinished side L + m and no take-up, long
+     * is what borderPlan() gives a mitred piece. The long edge is rounded and the piece cut from it, so the short edge
+     * is off by as much. A strip holds the pieces nested: what their long edges have beyond the cut width, and the cut
+     * width once more for the slanting ends. Round up to be sure of the tips. MuslinNoFitError when rounding leaves
+     * nothing of a short edge (problem: the grid, limit 0). Source: geometry. Example: a 6 in square opening, frame 2
+     * in, 1/4 in seams, up to 1/8 in: strips cut 2 1/2 in, long 11 1/4 in, short 6 1/4 in, and one strip of 37 1/2 in
+     * holds all four. Since 1.0. muslin_frame_pieces() in muslin/rounds.h. Since 1.0.
+     * @throws {MuslinNoFitError}
      */
     framePieces(spec?: FrameSpec, rounding?: RoundingSpec): Frame;
     /**
-     * The outlines for a template: 16 rows, top then side, cut then finished, each from the left outer corner to the
-     * right one and back along the inner edge (ask-then-fill). muslin_frame_outline() in muslin/rounds.h. Since 0.1.
+     * Source: geometry. Example: a 6 in square opening, frame 2 in, 1/4 in seams: the cut outline goes from 0, 0 over
+     * about 11.207, 0 and 8.707, 2 1/2 to 2 1/2, 2 1/2. Since 1.0. muslin_frame_outline() in muslin/rounds.h. Since
+     * 1.0.
      */
     frameOutline(spec?: FrameSpec, rounding?: RoundingSpec): readonly FrameCorner[];
     /**
-     * Grows a medallion round by round and answers into the caller's n rows (1 .. MUSLIN_ROUNDS_MAX).
-     * muslin_medallion_plan() in muslin/rounds.h. Since 0.1.
+     * Grows a medallion round by round and answers into the caller's n rows (1 .. constants.ROUNDS_MAX). A pieced round
+     * that leaves a rest is no failure: its row says so. A "coping" round stands directly before a "pieced" one (else
+     * MuslinChoiceError, naming the kind). With the next round's repeat r, the least k with k r >= run + 2 width is
+     * taken for the sides and for top and bottom apart, and the strips get (k r - run) / 2; run is the side, or, for
+     * top and bottom that run through the corners, the side with two unit depths. MuslinNoFitError when equal strips
+     * are asked for and no width does for both (limit 0), or else when that passes `most` on any side (the limit is the
+     * wider strip, with which as `most` the round comes out). MuslinRangeError also when `most` is below `width`, or
+     * the finished quilt would pass constants.SIZE_MAX. On failure no row is touched. Two passes. Source: geometry; the
+     * coping strip is common practice, no source. Example: centre 20 in, then coping of 1/2 to 3 in before a border of
+     * 4 in squares: coping 2 in, cut 2 1/2 in, and 6 squares a side, 24 and 4 in the corners; 32 in finished. Since
+     * 1.0. muslin_medallion_plan() in muslin/rounds.h. Since 1.0.
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinNoFitError}
+     * @throws {MuslinRangeError}
      */
     medallionPlan(rows: readonly MedallionRow[], spec?: MedallionSpec): { readonly rows:
         readonly Filled<MedallionRow>[]; readonly out: Medallion };
     /**
      * Units of one repeat along a side: how many, what is left, what repeat would come out, and spacers that share what
-     * is left. muslin_repeat_plan() in muslin/rounds.h. Since 0.1.
+     * is left. Source: geometry. Example: 50 in of 4 in units with two spacers, to 1/8 in: 12 units leave 2 in, spacers
+     * 1 in finished, cut 1 1/2 in; with a repeat of 4 1/8 in, 12 units are 1/2 in short. Since 1.0.
+     * muslin_repeat_plan() in muslin/rounds.h. Since 1.0.
+     * @throws {MuslinNoFitError}
      */
     repeatPlan(spec?: RepeatSpec, rounding?: RoundingSpec): Repeat;
     /**
      * The largest repeat from `least` (0 or more) to `most` (1 or more) that divides both sides of a quilt: a whole
-     * part of their greatest common measure. muslin_repeat_common() in muslin/rounds.h. Since 0.1.
+     * part of their greatest common measure. MuslinRangeError also when most is below least; MuslinNoFitError when the
+     * largest that does not pass `most` is below `least` (limit 0). O(log size). Source: geometry. Example: 42 x 48 in,
+     * 2 to 4 in: 3 in, 14 units across and 16 down. Since 1.0. muslin_repeat_common() in muslin/rounds.h. Since 1.0.
+     * @throws {MuslinRangeError}
+     * @throws {MuslinNoFitError}
      */
     repeatCommon(width: LengthLike, height: LengthLike, least: LengthLike, most: LengthLike, rounding?: RoundingSpec):
         CommonRepeat;
     /**
-     * A pieced border of squares on point: sizes to cut, counts, and what the side leaves. muslin_point_border_plan()
-     * in muslin/rounds.h. Since 0.1.
+     * A pieced border of squares on point: sizes to cut, counts, and what the side leaves. The long edges of the
+     * setting triangles lie on the border's edge, with the grain. `cutting` rounds what is cut and `measuring` what is
+     * reported as finished; in the problem their members have `at` 0 and 1. MuslinRangeError also when the squares
+     * would be less than a tick from tip to tip; MuslinNoFitError when not one of the given diagonal fits the side
+     * (problem: the side, and the diagonal), or when rounding leaves nothing of a square but its seams (the grid, limit
+     * 0). Sources: Why I cut strips at 1.91 inches for that border (blog, 2008) for the squares, geometry for the
+     * triangles. Example: diagonal 2 in, 1/4 in seams, a side of 40 in, up to 1/64 in: strips cut 1 59/64 in, 20
+     * squares, 38 setting triangles. Since 1.0. muslin_point_border_plan() in muslin/rounds.h. Since 1.0.
+     * @throws {MuslinRangeError}
+     * @throws {MuslinNoFitError}
      */
     pointBorderPlan(spec?: PointBorderSpec, cutting?: RoundingSpec, measuring?: RoundingSpec): PointBorder;
-    /** The size of a quilt for a mattress. muslin_bed_size() in muslin/fit.h. Since 0.1. */
+    /**
+     * The size of a quilt for a mattress. Width and length follow Standard quilt sizes for mattresses (quilting
+     * magazine, 2022) and How to make a bed quilt the right size; the corner is geometry: cloth hangs over the
+     * mattress's corner as far as the corner of the quilt is from it, and a circle that touches both edges reaches as
+     * far as the longer drop. MuslinRangeError also when a side of the top would pass constants.SIZE_MAX ("quiltWidth",
+     * _LENGTH). Example: a mattress 60 x 80 in and 12 in deep: 84 x 92 in, its square corners hang 16.97 in. Since 1.0.
+     * muslin_bed_size() in muslin/fit.h. Since 1.0.
+     * @throws {MuslinRangeError}
+     */
     bedSize(spec?: BedSpec): Bed;
     /**
-     * Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by.
-     * muslin_bed_covered() in muslin/fit.h. Since 0.1.
+     * Backwards: how a quilt of a given size lies on a mattress, in the middle, and what it falls short by. Source: the
+     * same sums turned round. Example: a quilt 84 x 92 in on a mattress 60 x 80 in hangs 12 in on each side and at the
+     * foot. Since 1.0. muslin_bed_covered() in muslin/fit.h. Since 1.0.
      */
     bedCovered(spec?: BedCoveredSpec): BedCover;
     /**
      * Every setting of the kinds, sizes and counts allowed whose width and length lie within the tolerances, compared
-     * exactly, on point too, and do not pass MUSLIN_SIZE_MAX; ranked as asked, and the same list every time: equals are
-     * ordered by what they are off, then fewer blocks, kind, larger block, narrower sash, narrower border, fewer
-     * columns. muslin_fit_settings() in muslin/fit.h. Since 0.1.
+     * exactly, on point too, and do not pass constants.SIZE_MAX; ranked as asked, and the same list every time: equals
+     * are ordered by what they are off, then fewer blocks, kind, larger block, narrower sash, narrower border, fewer
+     * columns. Ask, fill: see base.h; a count of 0 is an answer too (see fitNearest). No setting is found twice, but
+     * different ones may have one size. MuslinChoiceError for "settingKind": no kind is allowed. MuslinRangeError also
+     * for a most below its least. MuslinWorkLimitError, before anything is written; the problem's limit is workLimit.
+     * With `at` 0 there are more combinations than that: value is their number (INT64_MAX: or more). With `at` 1 more
+     * settings are found: value is how many were when the search ended, so there may be more. Columns and rows are
+     * solved for, not tried, so one combination takes constant time; n settings found take O(n log n) to put in order,
+     * in the caller's rows. Source: sizes by geometry. Example: 60 x 72 in from 12 in blocks, straight: 5 x 6 blocks.
+     * Since 1.0. muslin_fit_settings() in muslin/fit.h. Since 1.0.
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinRangeError}
+     * @throws {MuslinWorkLimitError}
      */
     fitSettings(spec?: FitSpec): readonly Fit[];
     /**
      * The one setting that comes nearest to the wanted size, whatever the tolerances, `best` and `rank` say (they must
-     * still be in range); its rank_key is that of MUSLIN_FIT_RANK_NEAREST, and equals are decided in the order above.
-     * muslin_fit_nearest() in muslin/fit.h. Since 0.1.
+     * still be in range); its rankKey is that of "nearest", and equals are decided in the order above. No side of it
+     * passes constants.SIZE_MAX. MuslinNoFitError when there is none: no count of the parity asked for lies between its
+     * least and its most, or even the least counts are too large. Other statuses as above; the work limit holds for the
+     * combinations alone. Example: 61 x 72 in from 12 in blocks, straight: 5 x 6 blocks, 1 in too narrow. Since 1.0.
+     * muslin_fit_nearest() in muslin/fit.h. Since 1.0.
+     * @throws {MuslinNoFitError}
      */
     fitNearest(spec?: FitSpec): Fit;
     /**
      * The number of blocks for a width: (wanted - 2 border + sash) / (block + sash), rounded as asked but to one block
-     * at least. muslin_fit_across() in muslin/fit.h. Since 0.1.
+     * at least. MuslinNoFitError when rounded down and not even one block fits (value: the wanted width; limit: what
+     * one block takes). Source: How-to article on fitting sashed squares to a quilt width. Example: 88 in wide, borders
+     * of 4 in, blocks of 12 in, sashes of 2 in: 5.86, so 6 blocks and a width of 90 in. Since 1.0. muslin_fit_across()
+     * in muslin/fit.h. Since 1.0.
+     * @throws {MuslinNoFitError}
      */
     fitAcross(spec?: FitAcrossSpec): FitAcrossBlocks;
     /**
      * Rows of equilateral triangles, point up and point down in turn, for a quilt of about this size, and how to cut
-     * them from strips. muslin_fit_triangles() in muslin/fit.h. Since 0.1.
+     * them from strips. The counts are found exactly; one at least of each. The halves are cut from the same strips:
+     * square to the strip on one side, at 60 degrees on the other, left and right ones in turn. MuslinNoFitError when
+     * rounded down and not even one row or side fits. Source: How to cut equilateral triangles (blog) for rows and
+     * sides, geometry for the rest. Example: 40 x 50 in with a height of 4 1/4 in: 12 rows, 51 in long, and 8 sides
+     * across; strips cut 5 in for sharp tips, 4 3/4 in for blunt ones. Since 1.0. muslin_fit_triangles() in
+     * muslin/fit.h. Since 1.0.
+     * @throws {MuslinNoFitError}
      */
     fitTriangles(spec?: FitTrianglesSpec): FitTriangleRows;
     /**
-     * A pattern made larger or smaller: n finished sizes in the array (n 1 .. MUSLIN_COUNT_MAX), each scaled exactly
+     * A pattern made larger or smaller: n finished sizes in the array (n 1 .. constants.COUNT_MAX), each scaled exactly
      * and given its seams back, and set against the marks of the ruler; and the nearest scales that keep all of them on
-     * the marks. muslin_fit_rescale() in muslin/fit.h. Since 0.1.
+     * the marks. A new size is whole ruler marks less seams for every size at once only when the unit, which all of
+     * them are multiples of, becomes one of every `grid` ticks; so no scale is searched for, and none is overlooked.
+     * There is none where the seams do not suit the marks (allowances of 1/16 in with marks at 1/4 in, and sizes of 1
+     * and 2 units). A scale whose sizes would pass constants.SIZE_MAX is left out. MuslinOverflowError: a new size
+     * passes constants.SIZE_MAX ("ratio"; `at` names the row, `value` its finished size). Nothing is written before all
+     * rows are checked. O(n). Source: Learn how to resize quilt blocks (take the seams off, scale, put them back) and
+     * geometry. Example: sizes of 3 and 6 in finished at 3 / 4: 2 1/4 and 4 1/2 in, cut 2 3/4 and 5 in. Since 1.0.
+     * muslin_fit_rescale() in muslin/fit.h. Since 1.0.
+     * @throws {MuslinOverflowError}
      */
     fitRescale(rows: readonly FitRescaleRow[], spec?: FitRescaleSpec): { readonly rows:
         readonly Filled<FitRescaleRow>[]; readonly out: FitRescaled };
     /**
-     * The cut width of a binding from what it shall show, or what a given cut width shows. muslin_binding_measure() in
-     * muslin/finishing.h. Since 0.1.
+     * The cut width of a binding from what it shall show, or what a given cut width shows. Double fold: C = 2 (s +
+     * front + t + back), so the back shows C/2 - s - front - t. Single fold: C = s + front + t + back + turnUnder, the
+     * back C - s - front - t - turnUnder. Source: geometry; 4 w + 1/2 in and 6 w + ease, the rules in print, are
+     * special cases. Example: all 1/4 in, double fold: C = 1 1/2 in. Since 1.0. muslin_binding_measure() in
+     * muslin/finishing.h. Since 1.0.
      */
     bindingMeasure(spec?: BindingWidthSpec): BindingWidth;
     /**
-     * Length, strips, joins and cloth for a binding; the run is muslin_run_plan()'s. muslin_binding_plan() in
-     * muslin/finishing.h. Since 0.1.
+     * Length, strips, joins and cloth for a binding; the run is runPlan()'s. MuslinNoYieldError when a join eats a
+     * whole strip and one strip is not enough; MuslinRangeError also when the run passes the longest that runPlan()
+     * takes; MuslinOverflowError when it needs more than constants.COUNT_MAX strips. Source: sums, and common practice
+     * for the extra. Since 1.0. muslin_binding_plan() in muslin/finishing.h. Since 1.0.
+     * @throws {MuslinNoYieldError}
+     * @throws {MuslinRangeError}
+     * @throws {MuslinOverflowError}
      */
     bindingPlan(spec?: BindingSpec): Binding;
     /**
      * The continuous tube from a rectangle a x b (a the shorter side; a square is cut on its diagonal, of a longer
-     * rectangle a 45 degree corner is moved to the other end). muslin_bias_tube() in muslin/finishing.h. Since 0.1.
+     * rectangle a 45 degree corner is moved to the other end). The first seam takes 2 s off b, so there are n =
+     * floor((b - 2 s) / (sqrt 2 w)) rounds, each sqrt 2 a long; the tube's own seam crosses the strip n - 1 times.
+     * Length n sqrt 2 a - (n - 1) 2 sqrt 2 s, ends at 45 degrees. Exact, rounded once. Source: geometry. No round at
+     * all is an answer (length 0), and so it is when the seams take up the whole of a: a <= 2 s. MuslinRangeError also
+     * when n x a passes constants.SIZE_MAX. Example: 18 x 18 in, 2 1/2 in strip, 1/4 in seams: 4 rounds, 99.70 in.
+     * Since 1.0. muslin_bias_tube() in muslin/finishing.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     biasTube(spec?: BiasSpec): Bias;
     /**
-     * The least square, on the rounding's grid, whose tube gives `wanted`. muslin_bias_least_square() in
-     * muslin/finishing.h. Since 0.1.
+     * The least square, on the rounding's grid, whose tube gives `wanted`. rounding's direction must be up
+     * (MuslinChoiceError) and its tolerance 0 (MuslinRangeError). Area rules in print are too small in places: the tube
+     * loses two allowances a round and whole rounds at its edge. MuslinRangeError also when no square up to
+     * constants.SIZE_MAX will do (the limit is what the largest gives), or when the least one gives so much more than
+     * wanted that biasTube() would refuse it. Source: geometry, as for the tube. Cost: the logarithm of
+     * constants.SIZE_MAX / grid. Example: 55 in of 2 1/2 in, 1/4 in seams, to 1/8 in: 13 3/8 in. Since 1.0.
+     * muslin_bias_least_square() in muslin/finishing.h. Since 1.0.
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinRangeError}
      */
     biasLeastSquare(spec?: BiasSpec, rounding?: RoundingSpec): Bias;
     /**
      * Separate strips cut side by side from both halves of a square (`width`; `length` must equal it or be 0), parallel
      * to its diagonal, ends left at 45 degrees, every other one turned end for end, joined into one run: in each half n
      * = floor(S / (sqrt 2 w)) strips, down to the short ones in the corner; measured along their middle they add up to
-     * sqrt 2 n S - n n w a half, and each of the 2 n - 1 joins takes 2 sqrt 2 s. muslin_bias_strips() in
-     * muslin/finishing.h. Since 0.1.
+     * sqrt 2 n S - n n w a half, and each of the 2 n - 1 joins takes 2 sqrt 2 s. Down to a tick. No strip at all is an
+     * answer (length 0). MuslinRangeError also when n x S passes constants.SIZE_MAX. Source: geometry. Example: 18 in
+     * square, 2 1/2 in strips, 1/4 in seams: 10 strips, 123.19 in. Since 1.0. muslin_bias_strips() in
+     * muslin/finishing.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     biasStrips(spec?: BiasSpec): Bias;
     /**
-     * Batting for a quilt: the size to cut, the package to buy, or the pieces of a roll. muslin_batting_plan() in
-     * muslin/finishing.h. Since 0.1.
+     * Batting for a quilt: the size to cut, the package to buy, or the pieces of a roll. That no listed package covers
+     * is an answer (package -1), not an error. Source: margins by common practice, the table's rows name theirs;
+     * geometry. Cost: rows of the table. Example: 60 x 80 in with 3 in margins: 66 x 86 in. Since 1.0.
+     * muslin_batting_plan() in muslin/finishing.h. Since 1.0.
      */
     battingPlan(spec?: BattingSpec): Batting;
     /**
-     * All layouts compared, one row each, in the order of the enum (ask-then-fill; eight rows in this version, later
-     * versions may know more). muslin_backing_layouts() in muslin/finishing.h. Since 0.1.
+     * "seams" n panels joined are n u - 2 q (n - 1) wide; the least n, 2 or more. None when u <= 2 q. Rounding length
+     * by length takes each panel up to the step, the insert's strips together, and the extra repeat. MuslinNoFitError
+     * when no layout serves; the limit is the fabric width that would. MuslinRangeError also when the selvages leave
+     * nothing. Source: geometry; whole repeats for every length are common practice in workrooms. Example: a backing of
+     * 80 x 56 in at 40 in usable, 1/2 in seams: two panels side by side give 79 in, so 80 in needs three. Since 1.0.
+     * muslin_backing_layouts() in muslin/finishing.h. Since 1.0.
+     * @throws {MuslinNoFitError}
+     * @throws {MuslinRangeError}
      */
     backingLayouts(spec?: BackingSpec): readonly Backing[];
     /**
-     * One layout piece by piece, in sewing order across the quilt (ask-then-fill): the cut widths, of the insert its
-     * cut_length, less 2 q a seam, are exactly the joined size of muslin_backing_layouts(). muslin_backing_panels() in
-     * muslin/finishing.h. Since 0.1.
+     * Halves of an odd number of ticks differ by one. MuslinChoiceError for an unknown layout, MuslinNoFitError for one
+     * that cannot serve, else as backingLayouts(). O(rows). Example: 59 in across from 42 in cloth, 1/2 in seams,
+     * "centre": side 9 1/2 in, centre 42 in, side 9 1/2 in. Since 1.0. muslin_backing_panels() in muslin/finishing.h.
+     * Since 1.0.
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinNoFitError}
      */
     backingPanels(layout: BackingLayout, spec?: BackingSpec): readonly Panel[];
     /**
-     * Hanging sleeve (one, or two with a gap), label, corner triangles. muslin_hanging_plan() in muslin/finishing.h.
-     * Since 0.1.
+     * Hanging sleeve (one, or two with a gap), label, corner triangles. A sleeve's length is (quiltWidth - 2 inset - (n
+     * - 1) gap) / n, down to a tick. A folded square lies in the quilt's corner: each of its raw sides loses one
+     * allowance to the other's seam and one at the tip, where the fold runs at 45 degrees. MuslinRangeError also when
+     * inset and gap leave no sleeve. Source: common practice, no source, and geometry. Example: quilt 60 in wide, the
+     * initial values: sleeve 58 in, cut 60 x 9 in. Since 1.0. muslin_hanging_plan() in muslin/finishing.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     hangingPlan(spec?: HangingSpec): Hanging;
-    /** Plans the quilt. muslin_stripquilt_plan() in muslin/stripquilt.h. Since 0.1. */
+    /**
+     * Plans the quilt. The sets to sew are the least that give the segments for the tops planned. Warnings: "noSlack"
+     * when the yield stands on its edge; _NEST_CONFLICT when some segment is turned or some join does not nest;
+     * _SET_REPEATS when the sets are fewer than a block's segments; _SMALL_QUILT when both finished sides of a top are
+     * 60 in or less (a cautious limit: common practice, no source; the caution itself is that of the American Academy
+     * of Pediatrics, 2022: no loose bedding in an infant's sleep space). Statuses: MuslinRangeError, also when the set
+     * would be wider, a block wider unfinished or a finished top larger than constants.SIZE_MAX, or a top of more than
+     * constants.COUNT_MAX blocks; MuslinChoiceError (turning, nesting); MuslinSeamTooWideError when nothing of a strip
+     * or a segment would be seen; MuslinNotSquareError (a quarter turn of a block that is not square, or segmentCut 0
+     * where no whole tick makes it square, both beyond squareTolerance: problem->value is the finished width,
+     * problem->limit the height); MuslinNoYieldError (a set gives no segment: problem->limit is the usable length that
+     * gives one); MuslinNotEnoughError (the strips do not give the tops wished for, or not one: problem->value is what
+     * is wanted, problem->limit what they give, in tops). Source: common practice, no source, for the way; geometry for
+     * the sizes. Example: 42 strips, 6 a set, 42 in usable, 1/2 in trimmed, 3 x 3 blocks of two segments 6 1/2 in: 2
+     * tops 36 in square finished, 6 strips left. Since 1.0. muslin_stripquilt_plan() in muslin/stripquilt.h. Since 1.0.
+     * @throws {MuslinRangeError}
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinSeamTooWideError}
+     * @throws {MuslinNotSquareError}
+     * @throws {MuslinNoYieldError}
+     * @throws {MuslinNotEnoughError}
+     */
     stripquiltPlan(spec?: StripquiltSpec): Stripquilt;
     /**
-     * Which stacks meet in which blocks, as dealt (ask-then-fill): one row for each run of blocks that take from the
-     * same stacks, in order, never more rows than sets. muslin_stripquilt_groups() in muslin/stripquilt.h. Since 0.1.
+     * A set named twice in a row is in each of its blocks twice. Without turning, `turned` is 0; with it, `notNesting`
+     * is 0. Where the sets are fewer than a block's segments, every block repeats one and is marked. O(groups).
+     * Example: 18 segments from 3 sets in 9 blocks of two: blocks 1 to 3 take sets 1 and 2, blocks 4 to 6 sets 1 and 3,
+     * blocks 7 to 9 sets 2 and 3. Since 1.0. muslin_stripquilt_groups() in muslin/stripquilt.h. Since 1.0.
      */
     stripquiltGroups(spec?: StripquiltSpec): readonly BlockGroup[];
     /**
-     * Which way to press all seams of set `set` (from 1), and how many segments its stack gives.
-     * muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 0.1.
+     * Which way to press all seams of set `set` (from 1), and how many segments its stack gives. Set 1 goes to its top.
+     * That it is the fewest is tested against all pressings of small plans and against an exact search of larger ones.
+     * The rest is in BlockGroup's `turned` or `notNesting`. MuslinIndexError for a set outside 1 .. sets. `segments`
+     * may be left out. Example: the three sets of the example above: set 1 to its top, set 2 as well, set 3 away from
+     * it; the three blocks of sets 1 and 2 have a segment turned. Since 1.0. muslin_stripquilt_pressing() in
+     * muslin/stripquilt.h. Since 1.0.
+     * @throws {MuslinIndexError}
      */
     stripquiltPressing(set: Whole, spec?: StripquiltSpec): { readonly pressing: SetPressing; readonly segments: number
         };
     /**
-     * Length of all seams of strip sets and of tops of blocks. muslin_piecing_plan() in muslin/supplies.h. Since 0.1.
+     * Length of all seams of strip sets and of tops of blocks. A seam is sewn from raw edge to raw edge, so it is as
+     * long as the unfinished piece: finished + 2 s + u. Borders, backing and binding are not in it; lengthDot() adds up
+     * other seams. MuslinOverflowError when seams or a length pass constants.LENGTH_MAX. Source: geometry. Example: 7
+     * sets of 6 strips 40 in long, and 2 tops of 3 x 3 blocks of two segments, 12 in finished: 1400 in in the sets, 225
+     * in in the blocks, 150 in in the rows, 146 in between the rows: 1921 in. Since 1.0. muslin_piecing_plan() in
+     * muslin/supplies.h. Since 1.0.
+     * @throws {MuslinOverflowError}
      */
     piecingPlan(spec?: PiecingSpec): Piecing;
     /**
-     * Sewing thread for seams in lockstitch (ISO 4915 type 301), half of it from the needle, half from the bobbin.
-     * muslin_thread_plan() in muslin/supplies.h. Since 0.1.
+     * Sewing thread for seams in lockstitch (ISO 4915 type 301), half of it from the needle, half from the bobbin. By
+     * the ratio, thread = seam x above / below: 5 : 2 is usual for 301. By the formula, thread = seam x (2 + 2 T S)
+     * with S stitches to the unit: each of the two threads lies once along the seam and goes once through the thickness
+     * a stitch. The two agree for patchwork. MuslinOverflowError when the thread passes constants.LENGTH_MAX. Sources:
+     * Stitch classes 300-400 (Apparel Science) for 2.5 and 1 : 1; Sewing thread consumption guide (textile blog) for
+     * the formula; Measuring actual thread consumption (Apparel Science) for 10 to 15 % waste, a thread-industry
+     * handout for 15 to 20 %. Example: 220 cm of seam: 550 cm of thread, with 15 % waste 632.5 cm; 540 cm and 15 % are
+     * 621 cm. Since 1.0. muslin_thread_plan() in muslin/supplies.h. Since 1.0.
+     * @throws {MuslinOverflowError}
      */
     threadPlan(spec?: ThreadSpec): Thread;
     /**
-     * How many stitches of `stitch_length` (1 .. MUSLIN_SIZE_MAX) lie in `length` (0 .. MUSLIN_SIZE_MAX; an inch is
-     * 8128): thousandths gets length / stitch_length with so many decimals (0 .. 3), rounded as `direction` (enum
-     * muslin_direction) says, always counted in thousandths; exact, which may be null, becomes 1 when nothing was lost.
-     * muslin_stitch_count() in muslin/supplies.h. Since 0.1.
+     * How many stitches of `stitchLength` (1 .. constants.SIZE_MAX) lie in `length` (0 .. constants.SIZE_MAX; an inch
+     * is 8128): thousandths gets length / stitchLength with so many decimals (0 .. 3), rounded as `direction`
+     * (Direction) says, always counted in thousandths; exact, which may be left out, becomes 1 when nothing was lost.
+     * Source: Convert metric stitch length to stitches per inch (public blog), 25.4 / mm. Example: stitches of 2.5 mm
+     * make 10.160 in an inch, exactly. Since 1.0. muslin_stitch_count() in muslin/supplies.h. Since 1.0.
      */
     stitchCount(length: LengthLike, stitchLength: LengthLike, decimals: Whole, direction: Direction): {
         readonly thousandths: number; readonly exact: boolean };
     /**
-     * The other way round: the stitch of which so many thousandths (1 .. MUSLIN_COUNT_MAX) lie in `length` (0 ..
-     * MUSLIN_SIZE_MAX), rounded as asked. muslin_stitch_length() in muslin/supplies.h. Since 0.1.
+     * The other way round: the stitch of which so many thousandths (1 .. constants.COUNT_MAX) lie in `length` (0 ..
+     * constants.SIZE_MAX), rounded as asked. Source: as stitchCount(). Example: 12 stitches in an inch are 677 ticks
+     * long, 2.1 mm to tenths. Since 1.0. muslin_stitch_length() in muslin/supplies.h. Since 1.0.
      */
     stitchLength(length: LengthLike, thousandths: Whole, rounding?: RoundingSpec): Rounded;
     /**
-     * Number and length of the lines of quilting on a rectangle. muslin_quilting_lines() in muslin/supplies.h. Since
-     * 0.1.
+     * Number and length of the lines of quilting on a rectangle. Straight lines lie at offset, offset + d, ... from the
+     * first edge and no nearer than the offset to the last; with an offset of 0 a line on the edge itself counts.
+     * Diagonals from an offset lie at offset, offset + d, ... from the corner they cut off, measured square to them,
+     * and no nearer than the offset to the far corner; at 0 a line would be a point and is not counted. Diagonals from
+     * a corner: one starts in it, and others lie at d, 2 d, ... on both sides as far as they meet the area. The second
+     * way is the mirror image of the first. Lines end at the edges of the area; tails and turns belong into the waste
+     * of the thread. No line at all is an answer. MuslinOverflowError when an outline times its passes passes
+     * constants.LENGTH_MAX. Source: geometry: a diagonal of a w x h area at the distance p from a corner is 2 p long,
+     * then sqrt 2 x the shorter side, then sqrt 2 (w + h) - 2 p. Example: 40 x 48 in, a grid of 4 in from an offset of
+     * 2 in: 12 lines from side to side and 10 from top to bottom, 960 in; crosshatched at 4 in from a corner: 32 lines.
+     * Since 1.0. muslin_quilting_lines() in muslin/supplies.h. Since 1.0.
+     * @throws {MuslinOverflowError}
      */
     quiltingLines(spec?: QuiltingSpec): Quilting;
     /**
      * What a quilt weighs, layer by layer, from what its cloth weighs for a square metre (its maker says, or weigh a
-     * piece of known size). muslin_weight_plan() in muslin/supplies.h. Since 0.1.
+     * piece of known size). Thread is left out: it is a few grams. One square metre is 320000 x 320000 square ticks, so
+     * each mass is exact before it is rounded. In the problem the densities have `at` 0 to 3 in the order of the
+     * struct. Source: geometry. Example: 1.5 x 2 m, top and backing of 120 g, batting of 150 g a square metre, 10 % in
+     * seams: 396 + 450 + 360 = 1206 g. Since 1.0. muslin_weight_plan() in muslin/supplies.h. Since 1.0.
      */
     weightPlan(spec?: WeightSpec): Weight;
     /**
-     * Ounces for a square yard, in thousandths of an ounce (0 .. MUSLIN_COUNT_MAX), as mg for a square metre, rounded
-     * as `direction` (enum muslin_direction) says. muslin_density_from_ounces() in muslin/supplies.h. Since 0.1.
+     * Ounces for a square yard, in thousandths of an ounce (0 .. constants.COUNT_MAX), as mg for a square metre,
+     * rounded as `direction` (Direction) says. Source: NIST Handbook 44 and SP 811: the pound is 453.59237 g, the yard
+     * 0.9144 m, exactly. Example: 4 oz a square yard are 135623 mg a square metre, nearest. Since 1.0.
+     * muslin_density_from_ounces() in muslin/supplies.h. Since 1.0.
      */
     densityFromOunces(thousandths: Whole, direction: Direction): number;
     /**
-     * A mass in mg (0 .. MUSLIN_LENGTH_MAX) in ounces with so many decimals (0 .. 3), rounded as `direction` (enum
-     * muslin_direction) says and counted in thousandths. muslin_mass_in_ounces() in muslin/supplies.h. Since 0.1.
+     * A mass in mg (0 .. constants.LENGTH_MAX) in ounces with so many decimals (0 .. 3), rounded as `direction`
+     * (Direction) says and counted in thousandths. Source: as above. Example: 1206 g with one decimal, nearest, are
+     * 42500 thousandths, 42.5 oz. Since 1.0. muslin_mass_in_ounces() in muslin/supplies.h. Since 1.0.
      */
     massInOunces(mass: Whole, decimals: Whole, direction: Direction): number;
-    /** What one thing costs. muslin_cost_plan() in muslin/supplies.h. Since 0.1. */
+    /**
+     * What one thing costs. The money has as many decimals as the caller says; no money is converted.
+     * MuslinOverflowError when the cost passes constants.MONEY_MAX. Source: geometry; rounding to the nearest with
+     * halves upwards is common practice, no source. Example: 3 1/8 yd at 11.50 the yard cost 35.94, of 35.9375; 45
+     * strips at 42.00 for a bundle of 40 are two bundles for 84.00, with 35 strips to spare. Since 1.0.
+     * muslin_cost_plan() in muslin/supplies.h. Since 1.0.
+     * @throws {MuslinOverflowError}
+     */
     costPlan(spec?: CostSpec): Cost;
     /**
      * The sum of a list, each row rounded on its own as a bill does it, and the sum not rounded again.
-     * muslin_cost_total() in muslin/supplies.h. Since 0.1.
+     * MuslinOverflowError when a cost or the sum passes constants.MONEY_MAX. One pass. Source: geometry. Example: 35.94
+     * for the cloth and 84.00 for the bundles are 119.94. Since 1.0. muslin_cost_total() in muslin/supplies.h. Since
+     * 1.0.
+     * @throws {MuslinOverflowError}
      */
     costTotal(rows: readonly CostSpec[]): bigint;
     /**
-     * The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
-     * order of making (0 for what is no id). muslin_id_sort() in muslin/quilt.h. Since 0.1.
+     * The sort of an id (Sort; 0 for what is no id) and its number, counted from 1 for each sort in the order of making
+     * (0 for what is no id). Neither asks whether a quilt has it. Constant time. Example: the third node made has
+     * number 3. Since 1.0 both. muslin_id_sort() in muslin/quilt.h. Since 1.0.
      */
     idSort(id: Id): Sort | null;
     /**
-     * The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
-     * order of making (0 for what is no id). muslin_id_number() in muslin/quilt.h. Since 0.1.
+     * The sort of an id (Sort; 0 for what is no id) and its number, counted from 1 for each sort in the order of making
+     * (0 for what is no id). Neither asks whether a quilt has it. Constant time. Example: the third node made has
+     * number 3. Since 1.0 both. muslin_id_number() in muslin/quilt.h. Since 1.0.
      */
     idNumber(id: Id): number;
     /**
-     * The label of stack `number` (0 .. MUSLIN_COUNT_MAX): A .. Z, then AA, AB and so on, terminated; text out as in
-     * base.h. muslin_sewing_label() in muslin/sewing.h. Since 0.1.
+     * The label of stack `number` (0 .. constants.COUNT_MAX): A .. Z, then AA, AB and so on, terminated; text out as in
+     * base.h. Source: common practice, no source. Example: 27 is AB. Since 1.0. muslin_sewing_label() in
+     * muslin/sewing.h. Since 1.0.
      */
     sewingLabel(number: Whole): string;
     /**
-     * Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
-     * them, 1 .. 2^20), `touches` which places touch (touch_n, 0 .. 2^27; a pair named twice counts twice), `given[p]`
-     * a print that place p must have, or -1; given may be null. muslin_scatter_prints() in muslin/scatter.h. Since 0.1.
+     * Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. constants.COUNT_MAX (`kinds`
+     * of them, 1 .. 2^20), `touches` which places touch (touchN, 0 .. 2^27; a pair named twice counts twice),
+     * `given[p]` a print that place p must have, or -1; given may be left out. Writes one print number for each place
+     * to `out`. Where it costs no touch, every print lies spread over the whole. The lower bound counts what is given,
+     * packs pairs, rings and cliques of places that cannot all differ because few kinds are there, and knows that more
+     * of a print than can lie apart must touch. MuslinChoiceError: a place that touches itself. MuslinNotEnoughError
+     * also for a print that is given to more places than it suffices for (`at`: the print). Example: 9 blocks of two
+     * prints, 5 and 4 of them, in 3 x 3: none touch. Since 1.0. muslin_scatter_prints() in muslin/scatter.h. Since 1.0.
+     * @throws {MuslinChoiceError}
+     * @throws {MuslinNotEnoughError}
      */
     scatterPrints(prints: WholeNumbers, touches: readonly TouchSpec[], spec?: ScatterSpec & { readonly given?:
-        WholeNumbers }): { readonly out: readonly number[]; readonly result: Scattered };
+        WholeNumbers; readonly progress?: Progress }): { readonly out: readonly number[]; readonly result: Scattered };
     /**
-     * Blocks laid out in columns x rows, turned where they may be, so that as few equal prints as possible meet at an
-     * edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20. muslin_scatter_blocks() in
-     * muslin/scatter.h. Since 0.1.
+     * The lower bound counts lines in which more blocks show one print at both ends than can lie apart. Example: four
+     * blocks with the same print left and right, in one row of four: turned by quarters in turn, none meet. Since 1.0.
+     * muslin_scatter_blocks() in muslin/scatter.h. Since 1.0.
      */
-    scatterBlocks(blocks: readonly EdgePrintsSpec[], spec?: ScatterBlocksSpec): { readonly rows: readonly PlacedBlock[];
-        readonly result: Scattered };
+    scatterBlocks(blocks: readonly EdgePrintsSpec[], spec?: ScatterBlocksSpec & { readonly progress?: Progress }): {
+        readonly rows: readonly PlacedBlock[]; readonly result: Scattered };
     /**
-     * Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `strips_per_set` (1 .. 2^24 each),
-     * lying in their order in `out` (sets x strips_per_set print numbers, and spec->places must say as many: else
-     * MUSLIN_ERR_RANGE). muslin_scatter_sets() in muslin/scatter.h. Since 0.1.
+     * Strips dealt to sets: `prints[i]` strips of print i (kinds of them), `sets` of `stripsPerSet` (1 .. 2^24 each),
+     * lying in their order in `out` (sets x stripsPerSet print numbers, and spec->places must say as many: else
+     * MuslinRangeError). As few equal strips as possible lie in one set, and next to each other: its touches are all
+     * pairs in a set, neighbours with double weight; `pairs` counts each once. Of prints of which there are too many,
+     * strips stay over. No search is needed: the answer is always the least there is, `proven` is 1 and `work` 0; the
+     * seed shuffles. Source: pigeonhole. Example: 12 strips of 6 prints, two each, into 2 sets: every set has all six.
+     * Since 1.0. muslin_scatter_sets() in muslin/scatter.h. Since 1.0.
+     * @throws {MuslinRangeError}
      */
     scatterSets(prints: WholeNumbers, sets: Whole, stripsPerSet: Whole, spec?: ScatterSpec): { readonly out:
         readonly number[]; readonly result: Scattered };
@@ -7051,6 +8363,8 @@ export interface Calls {
     needSpec(): Filled<NeedSpec>;
     /** The initial values. muslin_harvest_spec_init() in muslin/stripset.h. */
     harvestSpec(): Filled<HarvestSpec>;
+    /** The initial values. muslin_stripset_print_init() in muslin/stripset.h. */
+    stripsetPrint(): Filled<StripsetPrint>;
     /** The initial values. muslin_cutlist_piece_spec_init() in muslin/cutlist.h. */
     cutlistPieceSpec(): Filled<CutlistPieceSpec>;
     /** The initial values. muslin_cutlist_spec_init() in muslin/cutlist.h. */
@@ -7089,6 +8403,8 @@ export interface Calls {
     frameSpec(): Filled<FrameSpec>;
     /** The initial values. muslin_medallion_spec_init() in muslin/rounds.h. */
     medallionSpec(): Filled<MedallionSpec>;
+    /** The initial values. muslin_medallion_row_init() in muslin/rounds.h. */
+    medallionRow(): Filled<MedallionRow>;
     /** The initial values. muslin_repeat_spec_init() in muslin/rounds.h. */
     repeatSpec(): Filled<RepeatSpec>;
     /** The initial values. muslin_point_border_spec_init() in muslin/rounds.h. */
@@ -7105,6 +8421,8 @@ export interface Calls {
     fitTrianglesSpec(): Filled<FitTrianglesSpec>;
     /** The initial values. muslin_fit_rescale_spec_init() in muslin/fit.h. */
     fitRescaleSpec(): Filled<FitRescaleSpec>;
+    /** The initial values. muslin_fit_rescale_row_init() in muslin/fit.h. */
+    fitRescaleRow(): Filled<FitRescaleRow>;
     /** The initial values. muslin_binding_width_spec_init() in muslin/finishing.h. */
     bindingWidthSpec(): Filled<BindingWidthSpec>;
     /** The initial values. muslin_binding_spec_init() in muslin/finishing.h. */
@@ -7244,6 +8562,8 @@ export declare class MuslinNotTiledError extends MuslinError {}
 export declare class MuslinWorkLimitError extends MuslinError {}
 /** An id of another quilt, of another sort, or of nothing. */
 export declare class MuslinForeignError extends MuslinError {}
+/** The caller's progress call ended it before there was an answer. */
+export declare class MuslinStoppedError extends MuslinError {}
 
 /** The constants of the headers. */
 export declare const constants: {
@@ -7300,6 +8620,8 @@ export declare const constants: {
     readonly QUILT_POINT_DEPTH_MAX: number;
     readonly QUILT_CORNERS_MAX: number;
     readonly QUILT_JOIN_KEEPS_ORDER: number;
+    readonly QUILT_SASHED_FRAME: number;
+    readonly QUILT_SASHED_CORNERSTONES: number;
     readonly EDGE_PRINTS_TURNS_HALF: number;
     readonly EDGE_PRINTS_TURNS_QUARTER: number;
     readonly CUTPLAN_ROWS_MAX: number;

@@ -3,13 +3,13 @@
 //
 // SPDX-License-Identifier: MIT
 
-export const version = "0.1.0";
+export const version = "1.0.0";
 
 export const constants = Object.freeze({
-    VERSION_MAJOR: 0,
-    VERSION_MINOR: 1,
+    VERSION_MAJOR: 1,
+    VERSION_MINOR: 0,
     VERSION_PATCH: 0,
-    VERSION: 1000,
+    VERSION: 1000000,
     TICKS_PER_INCH: 8128,
     TICKS_PER_MM: 320,
     LENGTH_MAX: 4611686018427387903n,
@@ -52,13 +52,15 @@ export const constants = Object.freeze({
     BIAS_BLUNT_ENDS: 1,
     BATTING_FIXED: 1,
     BACKING_ROUND_PANELS: 1,
-    STRIPQUILT_SEGMENTS_MAX: 16,
+    STRIPQUILT_SEGMENTS_MAX: 32,
     THREAD_READY_BOBBINS: 1,
     MONEY_MAX: 4611686018427387903n,
     QUILT_DEPTH_MAX: 4096,
     QUILT_POINT_DEPTH_MAX: 4,
     QUILT_CORNERS_MAX: 32,
     QUILT_JOIN_KEEPS_ORDER: 1,
+    QUILT_SASHED_FRAME: 1,
+    QUILT_SASHED_CORNERSTONES: 2,
     EDGE_PRINTS_TURNS_HALF: 1,
     EDGE_PRINTS_TURNS_QUARTER: 2,
     CUTPLAN_ROWS_MAX: 4096,
@@ -78,7 +80,7 @@ export const enums = {
     Status: "ok=0 null=1 structSize=2 structTail=3 flags=4 choice=5 range=6 overflow=7 divideByZero=8 buffer=9 " +
         "index=10 textEmpty=11 textSyntax=12 textTrailing=13 textUnit=14 textDecimal=15 textZeroDenominator=16 " +
         "textEncoding=17 seamTooWide=18 notSquare=19 noYield=20 notEnough=21 noFit=22 noMemory=23 customary=24 " +
-        "method=25 shape=26 notTiled=27 workLimit=28 foreign=29",
+        "method=25 shape=26 notTiled=27 workLimit=28 foreign=29 stopped=30",
     Argument: "none=0 text=1 buffer=2 output=3 spec=4 rows=5 rowSize=6 length=7 otherLength=8 factor=9 divisor=10 " +
         "ratio=11 grid=12 tolerance=13 direction=14 unit=15 decimalSign=16 style=17 denominator=18 decimals=19 " +
         "area=20 index=21 table=22 seamAllowance=23 takeUp=24 finished=25 unfinished=26 cut=27 pieces=28 seams=29 " +
@@ -133,6 +135,7 @@ export const enums = {
     CutShape: "rectangle=1 triangles=2 diamonds=3 hexagons=4 trapezoids=5 wedges=6 octagons=7 slices=8",
     CutAgain: "no=1 once=2 twice=3",
     Grain: "allEdges=1 shortEdges=2 longEdge=3 stripEdges=4",
+    Hand: "first=1 mirrored=2",
     Stage: "finished=1 raw=2",
     UnitStepKind: "markLine=1 markBoth=2 markMiddles=3 markAcross=4 markCorners=5 pair=6 pairHalves=7 pairCorner=8 " +
         "pairOpposite=9 onLine=10 beside=11 round=12 cutApart=13 cutSquares=14 cutDiagonals=15 trimCorner=16 " +
@@ -177,24 +180,28 @@ export const enums = {
     Axis: "across=1 down=2",
     StripPiecing: "whereFewer=1 always=2 never=3",
     SeamPress: "free=1 toFirst=2 toLast=3 open=4",
+    SixtyFirst: "onSide=1 onPoint=2",
     MeasureKind: "named=1 fixed=2 sum=3 extent=4",
     NodeKind: "patch=1 unit=2 shape=3 join=4 turn=5 trim=6 pinwheel=7 setIn=8 diagonal=9 sixty=10",
     MisfitKind: "length=1 eased=2 allowance=3 notSquare=4",
     CutSource: "patch=1 setStrip=2 unit=3 template=4 setting=5 sixty=6 mitred=7",
     TermKind: "measure=1 child=2 greatest=3 allowance=4 takeUp=5 trimmed=6 diagonal=7 sixty=8 drawn=9 half=10",
+    Prefer: "nothing=0 darker=1",
     Press: "left=1 right=2 up=3 down=4 open=5",
     OtherWay: "none=1 pressed=2 sets=3 turned=4",
+    Towards: "neither=0 first=1 second=2",
+    Preferred: "neither=0 kept=1 against=2",
     SewingKind: "set=1 segments=2 unit=3 shape=4 join=5 trim=6 pinwheel=7 setIn=8 diagonal=9 sixty=10",
     BlankKind: "piece=1 lengthwise=2 joined=3 sloped=4",
     CutplanStopped: "done=0 progress=1 work=2 memory=3 sizes=4 noMore=5",
     CutplanStripKind: "strip=1 panel=2 slit=3 stock=4 within=5",
-    CutplanFault: "missing=1 overfull=2 tooHigh=3 cost=4 gap=5 bound=6 stock=7",
+    CutplanFault: "none=0 missing=1 overfull=2 tooHigh=3 cost=4 gap=5 bound=6 stock=7",
     LongPieces: "lengthwise=1 joined=2",
 };
 
 // Bytes of a struct, its members, and the function that writes its initial values.
 export const structs = {
-    Problem: [248, "status:int32@8 argument:choice=Argument@12 at:int64@16 length:int64@24 value:large@32 " +
+    Problem: [248, "status:int32@8 argument:choice=Argument@12 at:int64@16 bytes:int64@24 value:large@32 " +
         "limit:large@40 text:chars@48"],
     RoundingSpec: [32, "grid:length@8 tolerance:length@16 direction:choice=Direction@24", "muslin_rounding_spec_init"],
     Rounded: [32, "value:length@8 error:length@16 exact:truth@24 onTick:truth@28"],
@@ -290,7 +297,7 @@ export const structs = {
         "blocksPerTop:int64@40", "muslin_harvest_spec_init"],
     Harvest: [88, "sets:int64@8 segments:int64@16 blocks:int64@24 tops:int64@32 setsUsed:int64@40 " +
         "stripsUsed:int64@48 stripsLeft:int64@56 segmentsLeft:int64@64 blocksLeft:int64@72 stripsForOneMore:int64@80"],
-    StripsetPrint: [32, "inHand:int64@8 perSet:int64@16 left:int64@24"],
+    StripsetPrint: [32, "inHand:int64@8 perSet:int64@16 leftOver:int64@24", "muslin_stripset_print_init"],
     CutlistPieceSpec: [32, "cutWidth:length@8 cutLength:length@16 count:int64@24 " +
         "mayTurn:flag=1@4", "muslin_cutlist_piece_spec_init"],
     CutlistRow: [88, "pieces:int64@8 strips:int64@16 perStrip:int64@24 sparePieces:int64@32 stripCut:length@40 " +
@@ -306,7 +313,7 @@ export const structs = {
         "shorterBy:length@80 asCutNarrowerBy:length@88 asCutShorterBy:length@96 warnings:warnings@104 " +
         "trimmed:truth@108 turned:truth@112 restPieces:int64@120"],
     CutlistPart: [48, "row:int64@8 strips:int64@16 firstStock:int64@24 lastStock:int64@32 beginsAt:length@40"],
-    CutlistSets: [88, "sets:int64@8 stockUsed:int64@16 stockLeft:int64@24 stockForOneMore:int64@32 " +
+    CutlistLists: [88, "lists:int64@8 stockUsed:int64@16 stockLeft:int64@24 stockForOneMore:int64@32 " +
         "leftOver:length@40 narrowerBy:length@48 shorterBy:length@56 asCutNarrowerBy:length@64 " +
         "asCutShorterBy:length@72 warnings:warnings@80"],
     Substitution: [120, "unfitRow:int64@8 stockNeeded:int64@16 stockMissing:int64@24 fabrics:int64@32 " +
@@ -333,7 +340,7 @@ export const structs = {
         "seamLength:length@64"],
     RegularPolygon: [48, "side:length@8 flats:length@16 corners:length@24 centre:length@32 area:large@40"],
     UnitSpec: [128, "finishedWidth:length@8 finishedHeight:length@16 corner:length@24 allowance:length@32 " +
-        "takeUp:length@40 halfAddition:length@48 quarterAddition:length@56 trim:length@64 grid:length@72 " +
+        "takeUp:length@40 halfAddition:length@48 quarterAddition:length@56 trimRoom:length@64 grid:length@72 " +
         "tolerance:length@80 units:int64@88 mirrored:int64@96 kind:choice=UnitKind@104 method:choice=UnitMethod@108 " +
         "policy:choice=AllowancePolicy@112 tip:choice=Tip@116 direction:choice=Direction@120", "muslin_unit_spec_init"],
     UnitPlan: [160, "finishedWidth:length@8 finishedHeight:length@16 unfinishedWidth:length@24 " +
@@ -343,7 +350,7 @@ export const structs = {
         "bonusUnfinished:length@136 biasOutside:truth@144 warnings:warnings@148 starWiderBy:length@152"],
     UnitPiece: [120, "cutWidth:length@8 cutHeight:length@16 surplusWidth:length@24 surplusHeight:length@32 " +
         "pitch:length@40 wideEdge:length@48 narrowEdge:length@56 count:int64@64 total:large@72 region:int32@80 " +
-        "shape:choice=CutShape@84 again:choice=CutAgain@88 gives:int32@92 grain:choice=Grain@96 hand:int32@100 " +
+        "shape:choice=CutShape@84 again:choice=CutAgain@88 gives:int32@92 grain:choice=Grain@96 hand:choice=Hand@100 " +
         "angle:int32@104 starExcess:length@112"],
     UnitStockSpec: [48, "width:length@8 height:length@16 perRegion:int64@24 endLoss:length@32 " +
         "finishedGrid:length@40", "muslin_unit_stock_spec_init"],
@@ -355,7 +362,7 @@ export const structs = {
         "piece:int32@36 other:int32@40 times:int32@44 region:int32@48 angle:int32@52"],
     SettingSpec: [72, "blockWidth:length@8 blockHeight:length@16 columns:int64@24 rows:int64@32 allowance:length@40 " +
         "takeUp:length@48 turning:choice=Turning@56 squareTolerance:length@64", "muslin_setting_spec_init"],
-    Setting: [72, "blocks:int64@8 turned:int64@16 finishedWidth:length@24 finishedLength:length@32 " +
+    Setting: [72, "blocks:int64@8 blocksTurned:int64@16 finishedWidth:length@24 finishedLength:length@32 " +
         "unfinishedWidth:length@40 unfinishedLength:length@48 blockSeams:int64@56 rowSeams:int64@64"],
     BlockSpec: [48, "segmentCut:length@8 setUnfinished:length@16 segments:int64@24 allowance:length@32 " +
         "takeUp:length@40", "muslin_block_spec_init"],
@@ -441,7 +448,8 @@ export const structs = {
         "sidePair:length@72 topPair:length@80 sideFinished:length@88 topFinished:length@96 sideCut:length@104 " +
         "topCut:length@112 sideLength:length@120 topLength:length@128 sideUnits:int64@136 topUnits:int64@144 " +
         "units:int64@152 cornerSquares:int64@160 sideRest:length@168 topRest:length@176 unitUnfinished:length@184 " +
-        "divides:int32@192 unequal:truth@196 afterUnfinishedWidth:length@200 afterUnfinishedHeight:length@208"],
+        "divides:int32@192 unequal:truth@196 afterUnfinishedWidth:length@200 " +
+        "afterUnfinishedHeight:length@208", "muslin_medallion_row_init"],
     Medallion: [72, "finishedWidth:length@8 finishedHeight:length@16 unfinishedWidth:length@24 " +
         "unfinishedHeight:length@32 undivided:int64@40 unequal:int64@48 units:int64@56 cornerSquares:int64@64"],
     RepeatSpec: [56, "sideFinished:length@8 repeatFinished:length@16 spacers:int64@24 spacerLeast:length@32 " +
@@ -498,11 +506,12 @@ export const structs = {
     FitRescaleSpec: [48, "numerator:int64@8 denominator:int64@16 allowance:length@24 takeUp:length@32 " +
         "grid:length@40", "muslin_fit_rescale_spec_init"],
     FitRescaleRow: [72, "finished:length@8 newFinished:length@16 rest:int64@24 newCut:length@32 cutBelow:length@40 " +
-        "cutNearest:length@48 cutAbove:length@56 onGrid:truth@64"],
+        "cutNearest:length@48 cutAbove:length@56 onGrid:truth@64", "muslin_fit_rescale_row_init"],
     FitRescaled: [64, "offGrid:int64@8 unit:length@16 unitBelow:length@24 unitAbove:length@32 numerator:int64@40 " +
         "denominator:int64@48 warnings:warnings@56"],
-    BindingWidthSpec: [72, "fold:choice=Fold@8 seam:length@16 front:length@24 thickness:length@32 back:length@40 " +
-        "turnUnder:length@48 bindingCut:length@56 unevenLimit:length@64", "muslin_binding_width_spec_init"],
+    BindingWidthSpec: [72, "fold:choice=Fold@8 allowance:length@16 front:length@24 thickness:length@32 " +
+        "back:length@40 turnUnder:length@48 bindingCut:length@56 " +
+        "unevenLimit:length@64", "muslin_binding_width_spec_init"],
     BindingWidth: [40, "cutWidth:length@8 back:length@16 folded:length@24 warnings:warnings@32"],
     BindingSpec: [104, "perimeter:length@8 quiltWidth:length@16 quiltLength:length@24 extra:length@32 " +
         "corners:int64@40 cornerExtra:length@48 bindingCut:length@56 stripLength:length@64 allowance:length@72 " +
@@ -512,15 +521,15 @@ export const structs = {
         "narrowerBy:length@88 warnings:warnings@96"],
     BiasSpec: [48, "width:length@8 length:length@16 stripCut:length@24 allowance:length@32 wanted:length@40 " +
         "bluntEnds:flag=1@4", "muslin_bias_spec_init"],
-    Bias: [56, "rounds:int64@8 joins:int64@16 length:length@24 square:length@32 areaRule:length@40 spare:length@48"],
+    Bias: [56, "rounds:int64@8 joins:int64@16 length:length@24 squareCut:length@32 areaRule:length@40 spare:length@48"],
     BattingSpec: [64, "quiltWidth:length@8 quiltLength:length@16 marginLeft:length@24 marginRight:length@32 " +
         "marginTop:length@40 marginBottom:length@48 rollWidth:length@56 fixed:flag=1@4", "muslin_batting_spec_init"],
     Batting: [96, "width:length@8 length:length@16 package:int64@24 packageWidth:length@32 packageLength:length@40 " +
         "spareWidth:length@48 spareLength:length@56 turned:truth@64 joinedTurned:truth@68 joinedPieces:int64@72 " +
         "joinedLength:length@80 joinedJoins:int64@88"],
     BackingSpec: [112, "quiltWidth:length@8 quiltLength:length@16 marginLeft:length@24 marginRight:length@32 " +
-        "marginTop:length@40 marginBottom:length@48 fabricWidth:length@56 selvage:length@64 seam:length@72 " +
-        "endTrim:length@80 repeat:length@88 step:length@96 print:choice=Print@104 " +
+        "marginTop:length@40 marginBottom:length@48 fabricWidth:length@56 selvage:length@64 allowance:length@72 " +
+        "endLoss:length@80 repeat:length@88 step:length@96 print:choice=Print@104 " +
         "roundPanels:flag=1@4", "muslin_backing_spec_init"],
     Backing: [144, "layout:choice=BackingLayout@8 possible:truth@12 best:truth@16 turned:truth@20 " +
         "neededWidth:length@24 neededLength:length@32 panels:int64@40 panelLength:length@48 pieces:int64@56 " +
@@ -547,8 +556,8 @@ export const structs = {
         "stripsLeft:int64@224 stripsForOneMoreTop:int64@232 blocks:int64@240 segments:int64@248 " +
         "segmentsLeft:int64@256 stackLow:int64@264 stackHigh:int64@272 stacksHigh:int64@280 groups:int64@288 " +
         "segmentsTurned:int64@296 placesNotNesting:int64@304 blockSquare:truth@312 warnings:warnings@316"],
-    BlockGroup: [176, "firstBlock:int64@8 blocks:int64@16 segments:int32@24 turned:uint32@28 notNesting:uint32@32 " +
-        "repeats:truth@36 firstPressing:choice=SetPressing@40 sets:numbers=16@48"],
+    BlockGroup: [304, "firstBlock:int64@8 blocks:int64@16 segments:int32@24 turned:uint32@28 notNesting:uint32@32 " +
+        "repeats:truth@36 firstPressing:choice=SetPressing@40 sets:numbers=32@48"],
     PiecingSpec: [96, "sets:int64@8 stripsPerSet:int64@16 stripLength:length@24 tops:int64@32 columns:int64@40 " +
         "rows:int64@48 segmentsPerBlock:int64@56 blockWidth:length@64 blockHeight:length@72 allowance:length@80 " +
         "takeUp:length@88", "muslin_piecing_spec_init"],
@@ -579,7 +588,7 @@ export const structs = {
     QuiltPatchSpec: [64, "fabric:id@8 width:id@16 height:id@24 left:id@32 right:id@40 top:id@48 " +
         "bottom:id@56", "muslin_quilt_patch_spec_init"],
     QuiltUnitSpec: [48, "width:id@8 height:id@16 corner:id@24 kind:choice=UnitKind@32 method:choice=UnitMethod@36 " +
-        "hand:int32@40", "muslin_quilt_unit_spec_init"],
+        "hand:choice=Hand@40", "muslin_quilt_unit_spec_init"],
     QuiltJoinSpec: [24, "axis:choice=Axis@8 piecing:choice=StripPiecing@12 press:choice=SeamPress@16 " +
         "keepsOrder:flag=1@4", "muslin_quilt_join_spec_init"],
     QuiltTrimSpec: [40, "left:id@8 right:id@16 top:id@24 bottom:id@32", "muslin_quilt_trim_spec_init"],
@@ -590,29 +599,30 @@ export const structs = {
     QuiltLogSpec: [32, "fabric:id@8 width:id@16 side:choice=Side@24", "muslin_quilt_log_spec_init"],
     QuiltSurroundSpec: [80, "centre:id@8 left:id@16 right:id@24 top:id@32 bottom:id@40 topLeft:id@48 topRight:id@56 " +
         "bottomLeft:id@64 bottomRight:id@72", "muslin_quilt_surround_spec_init"],
-    QuiltSashedSpec: [56, "columns:int64@8 rows:int64@16 sash:id@24 sashFabric:id@32 cornerstone:id@40 " +
-        "frame:truth@48", "muslin_quilt_sashed_spec_init"],
+    QuiltSashedSpec: [48, "columns:int64@8 rows:int64@16 sash:id@24 sashFabric:id@32 cornerstone:id@40 " +
+        "frame:flag=1@4 cornerstones:flag=2@4", "muslin_quilt_sashed_spec_init"],
     QuiltDiagonalSpec: [80, "columns:int64@8 rows:int64@16 sideFabric:id@24 cornerFabric:id@32 setOff:id@40 " +
         "sash:id@48 sashFabric:id@56 cornerstone:id@64 " +
         "layout:choice=PointLayout@72", "muslin_quilt_diagonal_spec_init"],
     QuiltSixtySpec: [48, "cells:int64@8 rows:int64@16 height:id@24 endFabric:id@32 " +
-        "first:int32@40", "muslin_quilt_sixty_spec_init"],
+        "first:choice=SixtyFirst@40", "muslin_quilt_sixty_spec_init"],
     QuiltSixtyPieceSpec: [24, "fabric:id@8 cells:int64@16", "muslin_quilt_sixty_piece_spec_init"],
     TreeMeasure: [40, "value:length@8 node:id@16 kind:choice=MeasureKind@24 axis:maybe=Axis@28 terms:int64@32"],
     Node: [40, "children:int64@8 depth:int64@16 kind:choice=NodeKind@24 axis:maybe=Axis@28 quarterTurns:int32@32 " +
         "mirrored:truth@36"],
     PartCounts: [40, "fabrics:int64@8 measures:int64@16 nodes:int64@24 bytes:int64@32"],
     SolutionSpec: [112, "tops:int64@8 ease:length@16 grid:length@24 gridTolerance:length@32 halfAddition:length@40 " +
-        "quarterAddition:length@48 trim:length@56 endTrim:length@64 resquareLoss:length@72 resquareEvery:int64@80 " +
-        "foldClear:length@88 policy:choice=AllowancePolicy@96 tip:choice=Tip@100 direction:choice=Direction@104 " +
-        "stripPiecing:choice=StripPiecing@108", "muslin_solution_spec_init"],
+        "quarterAddition:length@48 trimRoom:length@56 endTrim:length@64 resquareLoss:length@72 " +
+        "resquareEvery:int64@80 foldClear:length@88 policy:choice=AllowancePolicy@96 tip:choice=Tip@100 " +
+        "direction:choice=Direction@104 stripPiecing:choice=StripPiecing@108 " +
+        "fromOneEnd:flag=1@4", "muslin_solution_spec_init"],
     SolutionValueSpec: [24, "id:id@8 value:length@16", "muslin_solution_value_spec_init"],
     NodeSize: [152, "finishedWidth:length@8 finishedHeight:length@16 unfinishedWidth:length@24 " +
         "unfinishedHeight:length@32 left:length@40 right:length@48 top:length@56 bottom:length@64 count:int64@72 " +
         "mirrored:int64@80 upright:int64@88 quarter:int64@96 half:int64@104 threeQuarter:int64@112 patches:int64@120 " +
         "seamsAcross:int64@128 seamsDown:int64@136 kind:choice=NodeKind@144 exact:truth@148"],
     SolutionTotal: [88, "patches:int64@8 differentNodes:int64@16 finishedArea:large@24 patchArea:large@32 " +
-        "areaBound:large@40 misfits:int64@48 eased:int64@56 cuts:int64@64 stripSets:int64@72 warnings:warnings@80 " +
+        "areaError:large@40 misfits:int64@48 eased:int64@56 cuts:int64@64 stripsets:int64@72 warnings:warnings@80 " +
         "exact:truth@84"],
     Misfit: [88, "node:id@8 first:int64@16 second:int64@24 firstSize:length@32 secondSize:length@40 " +
         "difference:length@48 pieces:int64@56 easeEach:length@64 count:int64@72 kind:choice=MisfitKind@80"],
@@ -621,20 +631,21 @@ export const structs = {
         "right:length@88 top:length@96 bottom:length@104 count:int64@112 pieces:int64@120 spare:int64@128 " +
         "nodes:int64@136 upright:int64@144 quarter:int64@152 half:int64@160 threeQuarter:int64@168 " +
         "scattered:int64@176 source:choice=CutSource@184 shape:choice=CutShape@188 again:choice=CutAgain@192 " +
-        "gives:int32@196 grain:choice=Grain@200 hand:int32@204 angle:int32@208 region:int32@212 warnings:warnings@216"],
-    StripSet: [120, "node:id@8 strips:int64@16 setUnfinished:length@24 segmentCut:length@32 stripLength:length@40 " +
+        "gives:int32@196 grain:choice=Grain@200 hand:choice=Hand@204 angle:int32@208 region:int32@212 " +
+        "warnings:warnings@216"],
+    Stripset: [120, "node:id@8 strips:int64@16 setUnfinished:length@24 segmentCut:length@32 stripLength:length@40 " +
         "segments:int64@48 segmentsPerSet:int64@56 sets:int64@64 spare:int64@72 cutsApart:int64@80 " +
         "cutsInSets:int64@88 shorterBy:length@96 used:truth@104 turns:truth@108 warnings:warnings@112"],
     Term: [48, "id:id@8 times:int64@16 value:length@24 sum:length@32 kind:choice=TermKind@40 finished:truth@44"],
     Outline: [56, "node:id@8 fabric:id@16 corners:parts=24@32 region:int32@40 quarterTurns:int32@44 " +
         "mirrored:truth@48 onPoint:truth@52"],
     OutlineCorner: [40, "x:length@8 y:length@16 seamNode:id@24 seam:int64@32"],
-    PressingSpec: [24, "workLimit:int64@8 prefer:truth@16 units:truth@20", "muslin_pressing_spec_init"],
+    PressingSpec: [24, "workLimit:int64@8 prefer:choice=Prefer@16 units:truth@20", "muslin_pressing_spec_init"],
     PressingTotal: [80, "meetings:int64@8 exceptions:int64@16 least:int64@24 alternating:int64@32 open:int64@40 " +
-        "otherWay:int64@48 work:int64@56 proven:truth@64 turned:int64@72"],
+        "otherWay:int64@48 work:int64@56 proven:truth@64 copiesTurned:int64@72"],
     PressingSeam: [96, "node:id@8 seam:int64@16 asShown:int64@24 otherWay:int64@32 fromX:length@40 fromY:length@48 " +
-        "toX:length@56 toY:length@64 press:choice=Press@72 towards:int32@76 other:choice=OtherWay@80 " +
-        "preferred:int32@84 turn:int32@88"],
+        "toX:length@56 toY:length@64 press:choice=Press@72 towards:choice=Towards@76 other:choice=OtherWay@80 " +
+        "preferred:choice=Preferred@84 turn:int32@88"],
     PressingChild: [40, "node:id@8 child:id@16 place:int64@24 otherWay:truth@32 turn:int32@36"],
     PressingException: [80, "node:id@8 seam:int64@16 x:length@24 y:length@32 firstNode:id@40 firstSeam:int64@48 " +
         "secondNode:id@56 secondSeam:int64@64 count:int64@72"],
@@ -658,11 +669,11 @@ export const structs = {
     CutplanStockSpec: [48, "width:length@8 length:length@16 count:int64@24 cost:int64@32 " +
         "label:int64@40", "muslin_cutplan_stock_spec_init"],
     CutplanSpec: [72, "usableWidth:length@8 endLoss:length@16 resquareLoss:length@24 resquareEvery:int64@32 " +
-        "straightening:length@40 spare:int64@48 workLimit:int64@56 print:choice=Print@64 noPanels:flag=1@4 " +
+        "straightening:length@40 sparePieces:int64@48 workLimit:int64@56 print:choice=Print@64 noPanels:flag=1@4 " +
         "oneHeight:flag=2@4 ownStrips:flag=4@4 stacked:flag=8@4 firstCutAcross:flag=16@4 folded:flag=32@4 " +
         "byPriority:flag=64@4", "muslin_cutplan_spec_init"],
     CutplanTotal: [144, "pieces:int64@8 missing:int64@16 strips:int64@24 panels:int64@32 heights:int64@40 " +
-        "cuts:int64@48 clothLength:length@56 cost:large@64 least:int64@72 stockPieces:int64@80 waste:large@88 " +
+        "cuts:int64@48 clothLength:length@56 cost:large@64 least:large@72 stockPieces:int64@80 waste:large@88 " +
         "ownStripsLength:length@96 areaBound:length@104 work:int64@112 cases:int64@120 proven:truth@128 " +
         "stopped:choice=CutplanStopped@132 otherLengths:truth@136"],
     CutplanStrip: [96, "times:int64@8 holder:int64@16 stock:int64@24 firstPlace:int64@32 places:int64@40 x:length@48 " +
@@ -674,19 +685,19 @@ export const structs = {
     CutplanLeftOver: [56, "strip:int64@8 count:int64@16 x:length@24 y:length@32 width:length@40 height:length@48"],
     CutplanPiece: [40, "label:int64@8 made:int64@16 missing:int64@24 cut:int64@32"],
     CutplanStockUsed: [32, "label:int64@8 used:int64@16 cost:large@24"],
-    CutplanWidth: [40, "usableWidth:length@8 clothLength:length@16 least:int64@24 proven:truth@32"],
+    CutplanWidth: [40, "usableWidth:length@8 clothLength:length@16 least:large@24 proven:truth@32"],
     CutplanSize: [80, "piece:int64@8 count:int64@16 taken:length@24 height:length@32 runIn:length@40 " +
         "mayTurn:truth@48 slit:truth@52 level:truth@56 turnedTaken:length@64 turnedHeight:length@72"],
     CutplanWay: [48, "cost:large@8 stock:int64@16 width:length@24 height:length@32 kind:choice=CutplanStripKind@40 " +
         "turned:truth@44"],
-    CutplanCase: [88, "parent:int64@8 split:int64@16 worths:int64@24 least:int64@32 wanted:int64@40 " +
+    CutplanCase: [88, "parent:int64@8 split:int64@16 worths:int64@24 least:large@32 wanted:int64@40 " +
         "firstWay:int64@48 lastWay:int64@56 planSize:int64@64 packedWay:int64@72 atLeast:truth@80"],
     CutplanWorth: [40, "planSize:int64@8 ofCase:int64@16 stock:int64@24 worth:large@32"],
-    CutplanChecked: [48, "cost:large@8 least:int64@16 cases:int64@24 fault:int64@32 at:int64@40"],
+    CutplanChecked: [48, "cost:large@8 least:large@16 cases:int64@24 fault:choice=CutplanFault@32 at:int64@40"],
     YardageSpec: [112, "endLoss:length@8 resquareLoss:length@16 resquareEvery:int64@24 straightening:length@32 " +
-        "spare:int64@40 workLimit:int64@48 joinLoss:length@56 extra:length@64 step:length@72 shrinkage:int32@80 " +
-        "extraShare:int32@84 longPieces:choice=LongPieces@88 leastPart:length@96 mitreExtra:length@104 " +
-        "noPanels:flag=1@4 oneHeight:flag=2@4 ownStrips:flag=4@4 stacked:flag=8@4 " +
+        "sparePieces:int64@40 workLimit:int64@48 joinLoss:length@56 extra:length@64 step:length@72 " +
+        "shrinkage:int32@80 extraShare:int32@84 longPieces:choice=LongPieces@88 leastPart:length@96 " +
+        "mitreExtra:length@104 noPanels:flag=1@4 oneHeight:flag=2@4 ownStrips:flag=4@4 stacked:flag=8@4 " +
         "folded:flag=32@4", "muslin_yardage_spec_init"],
     ExtraCutSpec: [72, "fabric:id@8 cutWidth:length@16 cutLength:length@24 count:int64@32 runIn:length@40 " +
         "joinLoss:length@48 kind:choice=BlankKind@56 leastPart:length@64 " +
@@ -801,21 +812,21 @@ export const functions = {
     stripsetHarvest: ["muslin_stripset_harvest", "spec:spec=HarvestSpec >out:struct=Harvest problem"],
     stripsetPrints: ["muslin_stripset_prints", "rows:filled=StripsetPrint setsWanted:int64 >sets:int64 " +
         ">scarcest:size problem"],
-    cutlistFromYardage: ["muslin_cutlist_from_yardage", "rows:rows=CutlistPieceSpec spec:spec=CutlistSpec " +
+    cutlistFromYardage: ["muslin_cutlist_from_yardage", "pieces:rows=CutlistPieceSpec spec:spec=CutlistSpec " +
         ">out:struct=CutlistYardage problem"],
-    cutlistYardageRows: ["muslin_cutlist_yardage_rows", "rows:rows=CutlistPieceSpec spec:spec=CutlistSpec " +
-        ">found:askRows=CutlistRow problem"],
-    cutlistFromStock: ["muslin_cutlist_from_stock", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
+    cutlistYardageRows: ["muslin_cutlist_yardage_rows", "pieces:rows=CutlistPieceSpec spec:spec=CutlistSpec " +
+        ">rows:askRows=CutlistRow problem"],
+    cutlistFromStock: ["muslin_cutlist_from_stock", "pieces:rows=CutlistPieceSpec stock:spec=StockSpec " +
         ">out:struct=CutlistStock problem"],
-    cutlistStockRows: ["muslin_cutlist_stock_rows", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
-        ">found:askRows=CutlistRow problem"],
-    cutlistStockParts: ["muslin_cutlist_stock_parts", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
-        ">found:askRows=CutlistPart problem"],
-    cutlistSetsFromStock: ["muslin_cutlist_sets_from_stock", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
-        ">out:struct=CutlistSets problem"],
-    cutlistSetsRows: ["muslin_cutlist_sets_rows", "rows:rows=CutlistPieceSpec stock:spec=StockSpec " +
-        ">found:askRows=CutlistRow problem"],
-    cutlistSubstitute: ["muslin_cutlist_substitute", "rows:rows=CutlistPieceSpec stock:spec=StockSpec prints:int64 " +
+    cutlistStockRows: ["muslin_cutlist_stock_rows", "pieces:rows=CutlistPieceSpec stock:spec=StockSpec " +
+        ">rows:askRows=CutlistRow problem"],
+    cutlistStockParts: ["muslin_cutlist_stock_parts", "pieces:rows=CutlistPieceSpec stock:spec=StockSpec " +
+        ">rows:askRows=CutlistPart problem"],
+    cutlistListsFromStock: ["muslin_cutlist_lists_from_stock", "pieces:rows=CutlistPieceSpec stock:spec=StockSpec " +
+        ">out:struct=CutlistLists problem"],
+    cutlistListsRows: ["muslin_cutlist_lists_rows", "pieces:rows=CutlistPieceSpec stock:spec=StockSpec " +
+        ">rows:askRows=CutlistRow problem"],
+    cutlistSubstitute: ["muslin_cutlist_substitute", "pieces:rows=CutlistPieceSpec stock:spec=StockSpec prints:int64 " +
         ">out:struct=Substitution problem"],
     shapeCheck: ["muslin_shape_check", "corners:rows=CornerSpec >out:struct=Shape problem"],
     shapeTemplate: ["muslin_shape_template", "corners:rows=CornerSpec piece:int32 rounding:spec=RoundingSpec " +
@@ -838,7 +849,7 @@ export const functions = {
         "problem"],
     unitLargest: ["muslin_unit_largest", "spec:spec=UnitSpec stock:spec=UnitStockSpec >out:struct=UnitYield problem"],
     unitMakes: ["muslin_unit_makes", "spec:spec=UnitSpec stock:spec=UnitStockSpec >rows:askRows=UnitYield problem"],
-    unitOutlines: ["muslin_unit_outlines", "spec:spec=UnitSpec hand:int32 >rows:askRows=UnitCorner problem"],
+    unitOutlines: ["muslin_unit_outlines", "spec:spec=UnitSpec hand:choice=Hand >rows:askRows=UnitCorner problem"],
     unitSteps: ["muslin_unit_steps", "spec:spec=UnitSpec >rows:askRows=UnitStep problem"],
     unitStepSentence: ["muslin_unit_step_sentence", "step:choice=UnitStepKind", "words"],
     settingStraight: ["muslin_setting_straight", "spec:spec=SettingSpec >out:struct=Setting problem"],
@@ -920,12 +931,12 @@ export const functions = {
     idSort: ["muslin_id_sort", "id:id", "maybe=Sort"],
     idNumber: ["muslin_id_number", "id:id", "int64"],
     sewingLabel: ["muslin_sewing_label", "number:int64 askText problem"],
-    scatterPrints: ["muslin_scatter_prints", "spec:spec=ScatterSpec allocator prints:int64s count " +
-        "touches:rows=TouchSpec ?given:places >out:places >result:struct=Scattered problem"],
-    scatterBlocks: ["muslin_scatter_blocks", "spec:spec=ScatterBlocksSpec allocator blocks:rows=EdgePrintsSpec " +
-        ">rows:askRows=PlacedBlock >result:struct=Scattered problem"],
-    scatterSets: ["muslin_scatter_sets", "spec:spec=ScatterSpec allocator prints:int64s count sets:int64 " +
-        "stripsPerSet:int64 >out:places >result:struct=Scattered problem"],
+    scatterPrints: ["muslin_scatter_prints", "spec:spec=ScatterSpec prints:int64s count touches:rows=TouchSpec " +
+        "?given:places allocator ?progress:progress >out:places >result:struct=Scattered problem"],
+    scatterBlocks: ["muslin_scatter_blocks", "spec:spec=ScatterBlocksSpec blocks:rows=EdgePrintsSpec allocator " +
+        "?progress:progress >rows:askRows=PlacedBlock >result:struct=Scattered problem"],
+    scatterSets: ["muslin_scatter_sets", "spec:spec=ScatterSpec prints:int64s count sets:int64 stripsPerSet:int64 " +
+        "allocator >out:places >result:struct=Scattered problem"],
 };
 
 // The handles.
@@ -986,7 +997,7 @@ export const handles = {
     Solution: {
         free: "muslin_solution_free",
         make: ["muslin_solution_create", "quilt:handle=Quilt root:id spec:spec=SolutionSpec " +
-            "?values:rows=SolutionValueSpec >out:made=Solution problem"],
+            "?values:rows=SolutionValueSpec allocator >out:made=Solution problem"],
         methods: {
             size: ["muslin_solution_size", "self node:id >out:struct=NodeSize problem"],
             value: ["muslin_solution_value", "self measure:id >value:length problem"],
@@ -995,7 +1006,7 @@ export const handles = {
             path: ["muslin_solution_path", "self node:id >steps:askInt64s problem"],
             cuts: ["muslin_solution_cuts", "self >rows:askRows=SolutionCut problem"],
             cutNodes: ["muslin_solution_cut_nodes", "self row:int64 >ids:askIds problem"],
-            stripSets: ["muslin_solution_strip_sets", "self >rows:askRows=StripSet problem"],
+            stripsets: ["muslin_solution_stripsets", "self >rows:askRows=Stripset problem"],
             explain: ["muslin_solution_explain", "self node:id axis:choice=Axis >rows:askRows=Term problem"],
             outlines: ["muslin_solution_outlines", "self node:id stage:choice=Stage " +
                 ">rows:askPages=Outline/OutlineCorner problem"],
@@ -1011,7 +1022,8 @@ export const handles = {
     },
     Pressing: {
         free: "muslin_pressing_free",
-        make: ["muslin_pressing_create", "solution:handle=Solution spec:spec=PressingSpec >out:made=Pressing problem"],
+        make: ["muslin_pressing_create", "solution:handle=Solution spec:spec=PressingSpec allocator " +
+            "?progress:progress >out:made=Pressing problem"],
         methods: {
             totals: ["muslin_pressing_totals", "self >out:struct=PressingTotal problem"],
             seams: ["muslin_pressing_seams", "self >rows:askRows=PressingSeam problem"],
@@ -1032,13 +1044,13 @@ export const handles = {
             pieces: ["muslin_cutplan_pieces", "self >rows:askRows=CutplanPiece problem"],
             stock: ["muslin_cutplan_stock", "self >rows:askRows=CutplanStockUsed problem"],
             widths: ["muslin_cutplan_widths", "self leastWidth:length mostWidth:length widths:int64 " +
-                ">rows:askRows=CutplanWidth problem"],
+                "?progress:progress >rows:askRows=CutplanWidth problem"],
             narrowest: ["muslin_cutplan_narrowest", "self >width:length problem"],
             sizes: ["muslin_cutplan_sizes", "self >rows:askRows=CutplanSize problem"],
             ways: ["muslin_cutplan_ways", "self >rows:askRows=CutplanWay problem"],
             cases: ["muslin_cutplan_cases", "self >rows:askRows=CutplanCase problem"],
             worths: ["muslin_cutplan_worths", "self ofCase:int64 >rows:askRows=CutplanWorth >scale:large problem"],
-            check: ["muslin_cutplan_check", "self >out:struct=CutplanChecked problem"],
+            check: ["muslin_cutplan_check", "self ?progress:progress >out:struct=CutplanChecked problem"],
         },
     },
     Yardage: {

@@ -11,7 +11,7 @@
 import { Handle, Hold } from "./handles.js";
 import { Length, ticksOf } from "./length.js";
 import { read, structOf } from "./structs.js";
-import { counted, numberOf, said, textOf, utf8, whole, wordOf } from "./values.js";
+import { counted, jsonable, numberOf, said, textOf, utf8, whole, wordOf } from "./values.js";
 
 const LITTLE = true;
 const PAGE = 512;          // rows asked for at a time
@@ -117,7 +117,7 @@ class Call {
     /** What comes back: the one thing, or several by name. */
     result() {
         const found = [...this.outputs].map(([name, readIt]) => [name, readIt()]);
-        return found.length === 1 ? found[0][1] : Object.freeze(Object.fromEntries(found));
+        return found.length === 1 ? found[0][1] : Object.freeze(jsonable(Object.fromEntries(found)));
     }
 }
 
@@ -175,7 +175,8 @@ const tokens = {
         call.pass(at);
     },
     given: (call, token, value) => tokens.spec(call, token, value),
-    rows: (call, { name, detail }, value = []) => void call.passRows(name, structOf(detail), value),
+    rows: (call, { name, detail, way }, value = way === "?" ? [] : undefined) =>
+        void call.passRows(name, structOf(detail), value),
     filled(call, { name, detail }, value) {
         const struct = structOf(detail);
         const { at, count } = call.passRows(name, struct, value);
@@ -190,8 +191,8 @@ const tokens = {
             const count = Math.min(Math.max(call.places, 1), PLACES_MOST);
             const at = call.take(8 * count);
             call.pass(at);
-            call.outputs.set(name, () => Object.freeze(Array.from({ length: call.places }, (_, i) =>
-                read(call.library, "int64", at + 8 * i))));
+            call.outputs.set(name, () => Object.freeze(jsonable(Array.from({ length: call.places }, (_, i) =>
+                read(call.library, "int64", at + 8 * i)))));
         } else if (value === undefined) {
             call.pass(0);
         } else {
@@ -273,8 +274,8 @@ const tokens = {
     many(call, { name }) {
         const at = call.take(8 * call.many);
         call.pass(at);
-        call.outputs.set(name, () => BigInt64Array.from({ length: call.many }, (_, i) =>
-            call.library.view.getBigInt64(at + 8 * i, LITTLE)));
+        call.outputs.set(name, () => jsonable(BigInt64Array.from({ length: call.many }, (_, i) =>
+            call.library.view.getBigInt64(at + 8 * i, LITTLE))));
     },
     statuses(call, { name }, value) {
         if (value === undefined)
@@ -294,7 +295,7 @@ const tokens = {
 
 function askNumbers(call, token, kind) {
     ask(call, token, 8, ["rows", "room", "count"], (at, count) =>
-        Object.freeze(Array.from({ length: count }, (_, i) => read(call.library, kind, at + 8 * i))));
+        Object.freeze(jsonable(Array.from({ length: count }, (_, i) => read(call.library, kind, at + 8 * i)))));
 }
 
 /** Where plain numbers that come back are written. */
@@ -302,10 +303,13 @@ const outputBytes = {
     length: 8, id: 8, int64: 8, large: 8, int32: 4, uint32: 4, choice: 4, truth: 4, warnings: 4, size: 4,
 };
 
+const counts = (number) => `${number || "no"} argument${number === 1 ? "" : "s"}`;
+
 /** A function of the library, ready to be called. */
 export class Plan {
-    constructor(library, [cName, text, returns]) {
+    constructor(library, name, [cName, text, returns]) {
         this.library = library;
+        this.name = name;
         this.cName = cName;
         this.returns = returns?.split("=");
         this.tokens = text.split(" ").filter(Boolean).map((token) => {
@@ -319,14 +323,16 @@ export class Plan {
         this.beside = optional.filter(({ kind }) => kind !== "statuses");
         this.parameters = [...given.filter(({ kind }) => kind !== "spec"), ...specs,
             ...optional.filter(({ kind }) => kind === "statuses")];
-        this.firstSpec = specs[0];
+        if (this.beside.length > 0 && specs.length === 0)
+            this.parameters.push({ name: "more", kind: "more" });
+        this.firstSpec = specs[0] ?? this.parameters.find(({ kind }) => kind === "more");
         this.paged = this.tokens.some(({ kind }) => kind === "askPages");
     }
 
-    /** Values by token. What may be left out besides is taken from the first spec. */
+    /** Values by token. What may be left out besides is taken from the first spec, or stands by itself. */
     sorted(values) {
         if (values.length > this.parameters.length)
-            throw new TypeError(`${this.cName} takes ${this.parameters.length} arguments, not ${values.length}`);
+            throw new TypeError(`${this.name} takes ${counts(this.parameters.length)}, not ${values.length}`);
         const sorted = new Map(this.parameters.map((token, i) => [token, values[i]]));
         const spec = sorted.get(this.firstSpec);
         if (spec && this.beside.length > 0) {
@@ -336,6 +342,8 @@ export class Plan {
                 delete rest[token.name];
             }
             sorted.set(this.firstSpec, rest);
+            if (this.firstSpec.kind === "more" && Object.keys(rest).length > 0)
+                throw new TypeError(`${this.name} knows no "${Object.keys(rest)[0]}"`);
         }
         return sorted;
     }
@@ -365,10 +373,20 @@ export class Plan {
         if (this.returns)
             return this.run(self, values, (call) => this.returned(this.function(...call.passed)));
         return this.run(self, values, (call) => {
-            call.run();
+            if (call.progress)
+                this.tell(call);
+            else
+                call.run();
             call.after?.();
             return call.result();
         });
+    }
+
+    /** What a progress function throws ends the call, and is thrown again behind it. */
+    tell(call) {
+        const told = this.library.telling(call.progress, () => call.run());
+        if (told)
+            throw told.raised;
     }
 
     /** What a function returns that returns no status. */

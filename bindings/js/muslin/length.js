@@ -8,6 +8,8 @@ export class Length {
     #library;
 
     constructor(ticks, library) {
+        if (!library)
+            throw new TypeError("a Length belongs to a library that was loaded: make it with its length()");
         this.ticks = whole(ticks, "ticks", 64);
         this.#library = library;
         Object.freeze(this);

@@ -24,7 +24,7 @@ export class Library {
         this.handles = Object.fromEntries(Object.keys(handles).map((name) => [name, handleClass(this, name)]));
         this.calls = { ...this.handles };
         for (const [name, row] of Object.entries(functions))
-            this.calls[name] = method(this, row);
+            this.calls[name] = method(this, name, row);
         for (const [name, [, , init]] of Object.entries(structs))
             if (init)
                 this.calls[name[0].toLowerCase() + name.slice(1)] = () => this.initial(name);
@@ -73,10 +73,10 @@ export class Library {
 
     // ---- what calls share ----
 
-    error(status, { text, argument = "none", at = 0, length = 0, value = 0n, limit = 0n } = {}) {
+    error(status, { text, argument = "none", at = 0, bytes = 0, value = 0n, limit = 0n } = {}) {
         const kind = classes.get(status) ?? MuslinError;
         return new kind(text ?? this.textAt(this.exports.muslin_status_sentence(status) >>> 0),
-            { status: wordOf("Status", status), argument, at, length, value, limit });
+            { status: wordOf("Status", status), argument, at, bytes, value, limit });
     }
 
     /** Text as ticks; it must say them exactly. */
@@ -105,17 +105,23 @@ export class Library {
         this.#told.push(told);
         try {
             run();
+        } catch (failure) {
+            throw "raised" in told ? told.raised : failure;
         } finally {
             this.#told.pop();
         }
         return "raised" in told ? told : undefined;
     }
 
-    /** Called by the library: true ends what it does. */
-    tell(...numbers) {
+    /** Called by the library: true ends what it does. Cost and bound are BigInts, as they are in totals. */
+    tell(work, best, bound) {
         const told = this.#told.at(-1);
         try {
-            return told.progress(...numbers.map(counted)) ? 1 : 0;
+            const answer = told.progress(counted(work), best, bound);
+            if (typeof answer?.then === "function")
+                throw new TypeError("progress answered a promise, which a search cannot wait for: " +
+                    "it must not be async, and answers true or false");
+            return answer ? 1 : 0;
         } catch (raised) {
             told.raised = raised;
             return 1;
@@ -124,17 +130,17 @@ export class Library {
 }
 
 /** A function that is read from its table when it is first called. */
-function method(library, row) {
+function method(library, name, row) {
     let plan;
     return function call(...values) {
-        plan ??= new Plan(library, row);
+        plan ??= new Plan(library, name, row);
         return plan.call(this, values);
     };
 }
 
 function handleClass(library, name) {
     const { free, make, methods } = handles[name];
-    const plan = new Plan(library, make);
+    const plan = new Plan(library, `new ${name}`, make);
     const freeIt = (pointer) => library.exports[free](pointer);
     const kind = {
         [name]: class extends Handle {
@@ -144,6 +150,7 @@ function handleClass(library, name) {
         },
     }[name];
     for (const [own, row] of Object.entries(methods))
-        Object.defineProperty(kind.prototype, own, { value: method(library, row), writable: true, configurable: true });
+        Object.defineProperty(kind.prototype, own,
+            { value: method(library, `${name}.${own}`, row), writable: true, configurable: true });
     return kind;
 }

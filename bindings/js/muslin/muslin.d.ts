@@ -8,13 +8,22 @@ export * from "./api.js";
 /** The version of the package. */
 export declare const version: string;
 
+declare global {
+    // The library "esnext.disposable" says the same: with it, or without, the types are whole.
+    interface SymbolConstructor {
+        readonly dispose: unique symbol;
+    }
+}
+
+/** An address as text or URL, bytes, a Response, or a WebAssembly.Module: without types of browsers or of Node. */
+export type WasmSource = string | object;
+
 export interface LoadOptions {
     /**
      * Where muslin.wasm is, if not beside this module: a URL, its bytes, a response, or the module compiled before,
      * which can be sent to a Worker.
      */
-    readonly wasm?: URL | string | BufferSource | Response | WebAssembly.Module |
-        PromiseLike<URL | string | BufferSource | Response | WebAssembly.Module>;
+    readonly wasm?: WasmSource | PromiseLike<WasmSource>;
     /** Bytes that its memory does not grow past; what would need more is a MuslinNoMemoryError. */
     readonly mostMemory?: number;
 }
@@ -26,7 +35,7 @@ export interface Muslin extends Calls {
     /** A Length, from text that says one exactly ("2 1/2 in", "6.35 cm"), from ticks, or from another Length. */
     length(value: LengthLike, spec?: ParseSpec): Length;
     /** The functions of the WebAssembly module itself, and its memory. */
-    readonly exports: WebAssembly.Exports;
+    readonly exports: { readonly memory: { readonly buffer: ArrayBuffer } } & { readonly [name: string]: unknown };
 }
 
 /** An exact length in ticks of 1/8128 inch, so that 1/64 inch and 1/320 mm are whole numbers. */
@@ -42,11 +51,17 @@ export declare class Length {
     /** Inches with a fraction where 1/64 in suffices, else exact millimetres: given back as text, it is this length. */
     toString(): string;
     toJSON(): string;
-    /** Lengths compare with < and >; beside text they are text. */
+    /**
+     * Two Lengths compare with < and >; beside text, and with +, they are text. Equal are those of equal ticks: == asks
+     * whether they are one object.
+     */
     [Symbol.toPrimitive](hint: string): bigint | string;
 }
 
-/** What is taken for a length: a Length, BigInt ticks, or text that says one exactly. A bare number has no unit. */
+/**
+ * What is taken for a length: a Length, BigInt ticks, or text that says one exactly ("2 1/2 in", "6.35 cm"; without a
+ * unit it is inches). A bare number is refused: it does not say whether it is ticks.
+ */
 export type LengthLike = Length | { readonly ticks: bigint } | bigint | string;
 
 export type LengthsLike = Iterable<LengthLike>;
@@ -59,8 +74,12 @@ export type WholeNumbers = Iterable<Whole>;
 /** A fabric, a measure or a node, as its quilt numbers them; 0n is none. */
 export type Id = bigint;
 
-/** Is told how a search stands; answering true ends it with what it has. */
-export type Progress = (work: number, best: number, bound: number) => unknown;
+/**
+ * Is told how a search stands, every few million steps: steps taken, the cost of the best plan so far, and the bound, in
+ * the unit of `cost` and `least` in totals. Answering true ends the search with what it has. It cannot be async: the
+ * search would not wait.
+ */
+export type Progress = (work: number, best: bigint, bound: bigint) => boolean | void;
 
 /** A length as text, and whether the text says exactly that length. */
 export interface Formatted {
@@ -79,9 +98,11 @@ export declare abstract class Handle {
     readonly freed: boolean;
     /**
      * Gives the memory back; a second time it does nothing. So does, some time, that nobody has it any more. What still
-     * reads it may be used on. Symbol.dispose does the same, where there is one.
+     * reads it may be used on. Any other call of it is a ReferenceError from then on.
      */
     free(): void;
+    /** The same, for `using`: there where the runtime has Symbol.dispose. */
+    [Symbol.dispose](): void;
 }
 
 /** A call was refused. Its message is the library's sentence; each status has a class of its own. */
@@ -89,10 +110,13 @@ export declare class MuslinError extends Error {
     readonly status: Status;
     /** The input that was at fault; "none" where the call does not say. */
     readonly argument: Argument;
-    /** Byte offset in the text (as UTF-8), or the number of the row or element, at which it was found; else 0. */
+    /**
+     * Byte offset in the text (as UTF-8), the number of the row or element, or, where members of a spec share one word,
+     * which of them it is, in their order (of a patch's measures 0 is its width, 1 its height); else 0. From 0.
+     */
     readonly at: number;
     /** Bytes of text concerned, else 0. */
-    readonly length: number;
+    readonly bytes: number;
     /** The offending value: ticks, count, parts per million or choice, as its argument is measured. */
     readonly value: bigint;
     /** The limit it broke, in the same unit; 0 where there is none. */

@@ -20,7 +20,10 @@ export { constants, Handle, InexactError, Length, MuslinError, version };
  * An instance of the library, independent of all others. wasm: where muslin.wasm is, if not beside this module: a URL,
  * its bytes, a response, or the module compiled before. mostMemory: bytes that its memory does not grow past.
  */
-export async function load({ wasm = new URL("./muslin.wasm", import.meta.url), mostMemory } = {}) {
+export async function load(options = {}) {
+    const { wasm = new URL("./muslin.wasm", import.meta.url), mostMemory, ...others } = options;
+    for (const name of Object.keys(others))
+        throw new TypeError(`load has no option "${name}": it takes wasm and mostMemory`);
     const library = new Library();
     const instance = await instantiated(await wasm, { muslin: { tell: (...numbers) => library.tell(...numbers) } });
     const { exports } = instance;

@@ -3,7 +3,7 @@
 // SPDX-License-Identifier: MIT
 import { structs } from "./api.js";
 import { Length, ticksOf } from "./length.js";
-import { counted, numberOf, said, warningsIn, whole, wordOf } from "./values.js";
+import { counted, jsonable, numberOf, said, warningsIn, whole, wordOf } from "./values.js";
 
 const LITTLE = true;
 
@@ -66,7 +66,7 @@ const kinds = {
     chars: { read: (library, at) => library.textAt(at) },
     numbers: {
         read: (library, at, { detail }) =>
-            Object.freeze(Array.from({ length: detail }, (_, i) => kinds.int64.read(library, at + 8 * i))),
+            Object.freeze(jsonable(Array.from({ length: detail }, (_, i) => kinds.int64.read(library, at + 8 * i)))),
     },
     // What a row is made of lies in an array of its own: the row says where its parts begin and how many they are.
     parts: {
@@ -127,7 +127,7 @@ class Struct {
         const found = {};
         for (const [name, member] of this.members)
             found[name] = member.kind.read(library, at + member.at, member, at, parts);
-        return Object.freeze(found);
+        return Object.freeze(jsonable(found));
     }
 }
 

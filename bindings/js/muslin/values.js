@@ -26,6 +26,26 @@ export function whole(value, name, bits, signed = true) {
     return number;
 }
 
+/** A BigInt as JSON can have it: as a number where that is exact, else its digits as text. */
+function forJson(value) {
+    if (typeof value !== "bigint")
+        return value;
+    const number = counted(value);
+    return typeof number === "number" ? number : String(value);
+}
+
+const toJSON = {
+    value() {
+        return Array.isArray(this) || ArrayBuffer.isView(this) ? Array.from(this, forJson)
+            : Object.fromEntries(Object.entries(this).map(([name, value]) => [name, forJson(value)]));
+    },
+};
+
+/** A result of the library: JSON.stringify() takes it, though some of its numbers are BigInts. */
+export function jsonable(found) {
+    return Object.defineProperty(found, "toJSON", toJSON);
+}
+
 /** A count as number. What no number holds stays a BigInt, so that it is never inexact. */
 export function counted(value) {
     const number = Number(value);

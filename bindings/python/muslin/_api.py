@@ -6,8 +6,8 @@ Written by generate.py from lib/abi/api.json: change that, not this file.
 import ctypes
 from typing import Any, Dict, Tuple
 
-__version__ = "0.1.0"
-VERSION = 1000
+__version__ = "1.0.0"
+VERSION = 1000000
 
 muslin_progress = ctypes.CFUNCTYPE(ctypes.c_int32, ctypes.c_void_p, ctypes.c_int64, ctypes.c_int64, ctypes.c_int64)
 
@@ -21,7 +21,7 @@ class muslin_problem(ctypes.Structure):
         ("status", ctypes.c_int32),
         ("argument", ctypes.c_int32),
         ("at", ctypes.c_int64),
-        ("length", ctypes.c_int64),
+        ("bytes", ctypes.c_int64),
         ("value", ctypes.c_int64),
         ("limit", ctypes.c_int64),
         ("text", ctypes.c_char * 200),
@@ -770,7 +770,7 @@ class muslin_stripset_print(ctypes.Structure):
         ("flags", ctypes.c_uint32),
         ("in_hand", ctypes.c_int64),
         ("per_set", ctypes.c_int64),
-        ("left", ctypes.c_int64),
+        ("left_over", ctypes.c_int64),
     ]
 
 
@@ -881,13 +881,13 @@ class muslin_cutlist_part(ctypes.Structure):
     ]
 
 
-class muslin_cutlist_sets(ctypes.Structure):
+class muslin_cutlist_lists(ctypes.Structure):
     """muslin/cutlist.h"""
 
     _fields_ = [
         ("size", ctypes.c_uint32),
         ("flags", ctypes.c_uint32),
-        ("sets", ctypes.c_int64),
+        ("lists", ctypes.c_int64),
         ("stock_used", ctypes.c_int64),
         ("stock_left", ctypes.c_int64),
         ("stock_for_one_more", ctypes.c_int64),
@@ -1077,7 +1077,7 @@ class muslin_unit_spec(ctypes.Structure):
         ("take_up", ctypes.c_int64),
         ("half_addition", ctypes.c_int64),
         ("quarter_addition", ctypes.c_int64),
-        ("trim", ctypes.c_int64),
+        ("trim_room", ctypes.c_int64),
         ("grid", ctypes.c_int64),
         ("tolerance", ctypes.c_int64),
         ("units", ctypes.c_int64),
@@ -1238,7 +1238,7 @@ class muslin_setting(ctypes.Structure):
         ("size", ctypes.c_uint32),
         ("flags", ctypes.c_uint32),
         ("blocks", ctypes.c_int64),
-        ("turned", ctypes.c_int64),
+        ("blocks_turned", ctypes.c_int64),
         ("finished_width", ctypes.c_int64),
         ("finished_length", ctypes.c_int64),
         ("unfinished_width", ctypes.c_int64),
@@ -2183,7 +2183,7 @@ class muslin_binding_width_spec(ctypes.Structure):
         ("flags", ctypes.c_uint32),
         ("fold", ctypes.c_int32),
         ("pad", ctypes.c_int32),
-        ("seam", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
         ("front", ctypes.c_int64),
         ("thickness", ctypes.c_int64),
         ("back", ctypes.c_int64),
@@ -2274,7 +2274,7 @@ class muslin_bias(ctypes.Structure):
         ("rounds", ctypes.c_int64),
         ("joins", ctypes.c_int64),
         ("length", ctypes.c_int64),
-        ("square", ctypes.c_int64),
+        ("square_cut", ctypes.c_int64),
         ("area_rule", ctypes.c_int64),
         ("spare", ctypes.c_int64),
     ]
@@ -2331,8 +2331,8 @@ class muslin_backing_spec(ctypes.Structure):
         ("margin_bottom", ctypes.c_int64),
         ("fabric_width", ctypes.c_int64),
         ("selvage", ctypes.c_int64),
-        ("seam", ctypes.c_int64),
-        ("end_trim", ctypes.c_int64),
+        ("allowance", ctypes.c_int64),
+        ("end_loss", ctypes.c_int64),
         ("repeat", ctypes.c_int64),
         ("step", ctypes.c_int64),
         ("print", ctypes.c_int32),
@@ -2508,10 +2508,10 @@ class muslin_block_group(ctypes.Structure):
         ("segments", ctypes.c_int32),
         ("turned", ctypes.c_uint32),
         ("not_nesting", ctypes.c_uint32),
-        ("repeats", ctypes.c_uint32),
+        ("repeats", ctypes.c_int32),
         ("first_pressing", ctypes.c_int32),
         ("pad", ctypes.c_int32),
-        ("sets", ctypes.c_int64 * 16),
+        ("sets", ctypes.c_int64 * 32),
     ]
 
 
@@ -2856,8 +2856,6 @@ class muslin_quilt_sashed_spec(ctypes.Structure):
         ("sash", ctypes.c_int64),
         ("sash_fabric", ctypes.c_int64),
         ("cornerstone", ctypes.c_int64),
-        ("frame", ctypes.c_int32),
-        ("pad", ctypes.c_int32),
     ]
 
 
@@ -2960,7 +2958,7 @@ class muslin_solution_spec(ctypes.Structure):
         ("grid_tolerance", ctypes.c_int64),
         ("half_addition", ctypes.c_int64),
         ("quarter_addition", ctypes.c_int64),
-        ("trim", ctypes.c_int64),
+        ("trim_room", ctypes.c_int64),
         ("end_trim", ctypes.c_int64),
         ("resquare_loss", ctypes.c_int64),
         ("resquare_every", ctypes.c_int64),
@@ -3021,11 +3019,11 @@ class muslin_solution_total(ctypes.Structure):
         ("different_nodes", ctypes.c_int64),
         ("finished_area", ctypes.c_int64),
         ("patch_area", ctypes.c_int64),
-        ("area_bound", ctypes.c_int64),
+        ("area_error", ctypes.c_int64),
         ("misfits", ctypes.c_int64),
         ("eased", ctypes.c_int64),
         ("cuts", ctypes.c_int64),
-        ("strip_sets", ctypes.c_int64),
+        ("stripsets", ctypes.c_int64),
         ("warnings", ctypes.c_uint32),
         ("exact", ctypes.c_int32),
     ]
@@ -3092,7 +3090,7 @@ class muslin_solution_cut(ctypes.Structure):
     ]
 
 
-class muslin_strip_set(ctypes.Structure):
+class muslin_stripset(ctypes.Structure):
     """muslin/solution.h"""
 
     _fields_ = [
@@ -3189,7 +3187,7 @@ class muslin_pressing_total(ctypes.Structure):
         ("work", ctypes.c_int64),
         ("proven", ctypes.c_int32),
         ("pad", ctypes.c_int32),
-        ("turned", ctypes.c_int64),
+        ("copies_turned", ctypes.c_int64),
     ]
 
 
@@ -3421,7 +3419,7 @@ class muslin_cutplan_spec(ctypes.Structure):
         ("resquare_loss", ctypes.c_int64),
         ("resquare_every", ctypes.c_int64),
         ("straightening", ctypes.c_int64),
-        ("spare", ctypes.c_int64),
+        ("spare_pieces", ctypes.c_int64),
         ("work_limit", ctypes.c_int64),
         ("print", ctypes.c_int32),
         ("pad", ctypes.c_int32),
@@ -3649,7 +3647,8 @@ class muslin_cutplan_checked(ctypes.Structure):
         ("cost", ctypes.c_int64),
         ("least", ctypes.c_int64),
         ("cases", ctypes.c_int64),
-        ("fault", ctypes.c_int64),
+        ("fault", ctypes.c_int32),
+        ("pad", ctypes.c_int32),
         ("at", ctypes.c_int64),
     ]
 
@@ -3664,7 +3663,7 @@ class muslin_yardage_spec(ctypes.Structure):
         ("resquare_loss", ctypes.c_int64),
         ("resquare_every", ctypes.c_int64),
         ("straightening", ctypes.c_int64),
-        ("spare", ctypes.c_int64),
+        ("spare_pieces", ctypes.c_int64),
         ("work_limit", ctypes.c_int64),
         ("join_loss", ctypes.c_int64),
         ("extra", ctypes.c_int64),
@@ -3745,6 +3744,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_status_sentence": (ctypes.c_char_p, (ctypes.c_int32,)),
     "muslin_argument_count": (ctypes.c_int32, ()),
     "muslin_argument_words": (ctypes.c_char_p, (ctypes.c_int32,)),
+    "muslin_problem_init": (ctypes.c_int32, (ctypes.POINTER(muslin_problem), ctypes.c_uint32)),
     "muslin_warning_count": (ctypes.c_int32, ()),
     "muslin_warning_name": (ctypes.c_char_p, (ctypes.c_uint32,)),
     "muslin_warning_sentence": (ctypes.c_char_p, (ctypes.c_uint32,)),
@@ -3935,6 +3935,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_harvest_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_harvest_spec), ctypes.c_uint32)),
     "muslin_stripset_harvest": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_harvest_spec), ctypes.POINTER(muslin_harvest), ctypes.POINTER(muslin_problem))),
+    "muslin_stripset_print_init": (ctypes.c_int32, (ctypes.POINTER(muslin_stripset_print), ctypes.c_uint32)),
     "muslin_stripset_prints": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stripset_print), ctypes.c_size_t, ctypes.c_size_t, ctypes.c_int64,
          ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
@@ -3958,10 +3959,10 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.POINTER(muslin_cutlist_part), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
-    "muslin_cutlist_sets_from_stock": (ctypes.c_int32, 
+    "muslin_cutlist_lists_from_stock": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
-         ctypes.POINTER(muslin_cutlist_sets), ctypes.POINTER(muslin_problem))),
-    "muslin_cutlist_sets_rows": (ctypes.c_int32, 
+         ctypes.POINTER(muslin_cutlist_lists), ctypes.POINTER(muslin_problem))),
+    "muslin_cutlist_lists_rows": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutlist_piece_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_stock_spec),
          ctypes.POINTER(muslin_cutlist_row), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
          ctypes.POINTER(muslin_problem))),
@@ -4097,6 +4098,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_frame_spec), ctypes.POINTER(muslin_rounding_spec), ctypes.POINTER(muslin_frame_corner),
          ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_medallion_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_medallion_spec), ctypes.c_uint32)),
+    "muslin_medallion_row_init": (ctypes.c_int32, (ctypes.POINTER(muslin_medallion_row), ctypes.c_uint32)),
     "muslin_medallion_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_medallion_spec), ctypes.POINTER(muslin_medallion_row), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(muslin_medallion), ctypes.POINTER(muslin_problem))),
@@ -4132,6 +4134,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_fit_triangles_spec), ctypes.POINTER(muslin_fit_triangle_rows),
          ctypes.POINTER(muslin_problem))),
     "muslin_fit_rescale_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_fit_rescale_spec), ctypes.c_uint32)),
+    "muslin_fit_rescale_row_init": (ctypes.c_int32, (ctypes.POINTER(muslin_fit_rescale_row), ctypes.c_uint32)),
     "muslin_fit_rescale": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_fit_rescale_spec), ctypes.POINTER(muslin_fit_rescale_row), ctypes.c_size_t,
          ctypes.c_size_t, ctypes.POINTER(muslin_fit_rescaled), ctypes.POINTER(muslin_problem))),
@@ -4353,7 +4356,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_solution_value_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_solution_value_spec), ctypes.c_uint32)),
     "muslin_solution_create": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_quilt), ctypes.c_int64, ctypes.POINTER(muslin_solution_spec),
-         ctypes.POINTER(muslin_solution_value_spec), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(muslin_solution_value_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_allocator),
          ctypes.POINTER(ctypes.POINTER(muslin_solution)), ctypes.POINTER(muslin_problem))),
     "muslin_solution_free": (None, (ctypes.POINTER(muslin_solution),)),
     "muslin_solution_size": (ctypes.c_int32, 
@@ -4376,8 +4379,8 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_solution_cut_nodes": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
-    "muslin_solution_strip_sets": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_strip_set), ctypes.c_size_t, ctypes.c_size_t,
+    "muslin_solution_stripsets": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_stripset), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_solution_explain": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.c_int32, ctypes.POINTER(muslin_term), ctypes.c_size_t,
@@ -4389,8 +4392,9 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.POINTER(muslin_problem))),
     "muslin_pressing_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_pressing_spec), ctypes.c_uint32)),
     "muslin_pressing_create": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_pressing_spec),
-         ctypes.POINTER(ctypes.POINTER(muslin_pressing)), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_solution), ctypes.POINTER(muslin_pressing_spec), ctypes.POINTER(muslin_allocator),
+         muslin_progress, ctypes.c_void_p, ctypes.POINTER(ctypes.POINTER(muslin_pressing)),
+         ctypes.POINTER(muslin_problem))),
     "muslin_pressing_free": (None, (ctypes.POINTER(muslin_pressing),)),
     "muslin_pressing_totals": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_pressing), ctypes.POINTER(muslin_pressing_total), ctypes.POINTER(muslin_problem))),
@@ -4418,20 +4422,20 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_scatter_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_scatter_spec), ctypes.c_uint32)),
     "muslin_touch_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_touch_spec), ctypes.c_uint32)),
     "muslin_scatter_prints": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_scatter_spec), ctypes.POINTER(muslin_allocator), ctypes.POINTER(ctypes.c_int64),
-         ctypes.c_size_t, ctypes.POINTER(muslin_touch_spec), ctypes.c_size_t, ctypes.c_size_t,
-         ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_scattered),
-         ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_scatter_spec), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t,
+         ctypes.POINTER(muslin_touch_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_allocator), muslin_progress, ctypes.c_void_p, ctypes.POINTER(ctypes.c_int64),
+         ctypes.POINTER(muslin_scattered), ctypes.POINTER(muslin_problem))),
     "muslin_scatter_blocks_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_scatter_blocks_spec), ctypes.c_uint32)),
     "muslin_edge_prints_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_edge_prints_spec), ctypes.c_uint32)),
     "muslin_scatter_blocks": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_scatter_blocks_spec), ctypes.POINTER(muslin_allocator),
-         ctypes.POINTER(muslin_edge_prints_spec), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(muslin_placed_block),
-         ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_scattered),
-         ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_scatter_blocks_spec), ctypes.POINTER(muslin_edge_prints_spec), ctypes.c_size_t,
+         ctypes.c_size_t, ctypes.POINTER(muslin_allocator), muslin_progress, ctypes.c_void_p,
+         ctypes.POINTER(muslin_placed_block), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
+         ctypes.POINTER(muslin_scattered), ctypes.POINTER(muslin_problem))),
     "muslin_scatter_sets": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_scatter_spec), ctypes.POINTER(muslin_allocator), ctypes.POINTER(ctypes.c_int64),
-         ctypes.c_size_t, ctypes.c_int64, ctypes.c_int64, ctypes.POINTER(ctypes.c_int64),
+        (ctypes.POINTER(muslin_scatter_spec), ctypes.POINTER(ctypes.c_int64), ctypes.c_size_t, ctypes.c_int64,
+         ctypes.c_int64, ctypes.POINTER(muslin_allocator), ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_scattered), ctypes.POINTER(muslin_problem))),
     "muslin_scatter_touches": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_solution), ctypes.c_int64, ctypes.POINTER(muslin_allocator),
@@ -4467,9 +4471,9 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
         (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_stock_used), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_widths": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.c_int64, ctypes.c_int64,
-         ctypes.POINTER(muslin_cutplan_width), ctypes.c_size_t, ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t),
-         ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_cutplan), ctypes.c_int64, ctypes.c_int64, ctypes.c_int64, muslin_progress,
+         ctypes.c_void_p, ctypes.POINTER(muslin_cutplan_width), ctypes.c_size_t, ctypes.c_size_t,
+         ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_narrowest": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_sizes": (ctypes.c_int32, 
@@ -4486,7 +4490,8 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
          ctypes.c_size_t, ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(ctypes.c_int64),
          ctypes.POINTER(muslin_problem))),
     "muslin_cutplan_check": (ctypes.c_int32, 
-        (ctypes.POINTER(muslin_cutplan), ctypes.POINTER(muslin_cutplan_checked), ctypes.POINTER(muslin_problem))),
+        (ctypes.POINTER(muslin_cutplan), muslin_progress, ctypes.c_void_p, ctypes.POINTER(muslin_cutplan_checked),
+         ctypes.POINTER(muslin_problem))),
     "muslin_yardage_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_yardage_spec), ctypes.c_uint32)),
     "muslin_extra_cut_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_extra_cut_spec), ctypes.c_uint32)),
     "muslin_yardage_pieces": (ctypes.c_int32, 

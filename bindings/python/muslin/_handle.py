@@ -95,7 +95,7 @@ Progress = Callable[..., object]
 
 
 class Told:
-    """A callable as the library calls it. What it raises ends the call, and is raised again behind it."""
+    """A callable as the library calls it. What it raises ends the call, and is raised again behind that."""
 
     def __init__(self, kind: Any, progress: Optional[Progress]) -> None:
         self.raised: Optional[BaseException] = None
@@ -108,7 +108,10 @@ class Told:
             self.raised = raised
             return 1
 
-    def raise_again(self) -> None:
+    def __enter__(self) -> "Told":
+        return self
+
+    def __exit__(self, *failure: object) -> None:
         if self.raised is not None:
             raise self.raised
 

@@ -17,25 +17,25 @@ class MuslinError(ValueError):
     """The input that was at fault; Argument.NONE where the call does not say."""
     at: int
     """Byte offset in the text, or the number of the row or element, at which it was found; else 0."""
-    length: int
+    bytes: int
     """Bytes of text concerned, else 0."""
     value: int
     """The offending value: ticks, count, parts per million or choice, as its argument is measured."""
     limit: int
     """The limit it broke, in the same unit; 0 where there is none."""
 
-    def __init__(self, text: str, status: int, argument: int = 0, at: int = 0, length: int = 0, value: int = 0,
+    def __init__(self, text: str, status: int, argument: int = 0, at: int = 0, bytes: int = 0, value: int = 0,
                  limit: int = 0) -> None:
         super().__init__(text)
         self.status = Status(status)
         self.argument = Argument(argument)
         self.at = at
-        self.length = length
+        self.bytes = bytes
         self.value = value
         self.limit = limit
 
     def __reduce__(self) -> Any:
-        return type(self), (str(self), int(self.status), int(self.argument), self.at, self.length, self.value,
+        return type(self), (str(self), int(self.status), int(self.argument), self.at, self.bytes, self.value,
                             self.limit)
 
 
@@ -47,7 +47,7 @@ def error_of(status: int, at: int = 0, problem: Optional[_api.muslin_problem] = 
     kind = CLASSES.get(status, MuslinError)
     if problem is None or problem.status != status:
         return kind(Status(status).sentence, status, at=at)
-    return kind(problem.text.decode("utf-8"), status, problem.argument, problem.at, problem.length, problem.value,
+    return kind(problem.text.decode("utf-8"), status, problem.argument, problem.at, problem.bytes, problem.value,
                 problem.limit)
 
 

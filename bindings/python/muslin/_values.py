@@ -72,3 +72,9 @@ def put_sign(struct: ctypes.Structure, member: str, value: Optional[str]) -> Non
     if not isinstance(value, str) or len(value) != 1:
         raise TypeError(f"{member} must be one character, not {value!r}")
     setattr(struct, member, ord(value))
+
+
+def put_flag(struct: Any, flag: int, value: Optional[bool]) -> None:
+    """Sets a flag or takes it away; what is not given stays as it is."""
+    if value is not None:
+        struct.flags = struct.flags | flag if value else struct.flags & ~flag

@@ -9,21 +9,21 @@ from typing import List, Optional, Sequence, Tuple
 from . import _api as structs
 from ._buffers import (Buffer, elementwise, gathered, Integers, integers, Lengths, Numbers, output, places_given,
                        places_out, same_count, statuses_of)
-from ._handle import ALLOCATOR
+from ._handle import ALLOCATOR, Progress, Told
 from ._length import Formatted, Length, LengthLike, ticks_of
 from ._library import library
 from ._problem import call, call_telling
 from ._records import asked, merged, rows_of, struct_of, text_out, warnings_in, words_out
 from ._values import Id, new, utf8, whole
 from .constants import (AllowancePolicy, Argument, BackingLayout, BorderStyle, CostKind, Direction, Drop, Edge,
-                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Join, LengthUnit, LogOrder, LogTurn,
+                        FirstBlock, FitRank, Fold, FootCorner, GoverningRule, Hand, Join, LengthUnit, LogOrder, LogTurn,
                         Nesting, Parity, PointEdge, PointLayout, PolygonMeasure, Print, QuiltingPattern, QuiltingStart,
                         SetPressing, Side, Style, Table, ThreadMethod, Tip, Turning, UnitKind, UnitMethod, Warning)
 from .records import (AccuracyMeeting, AccuracyMeetSpec, AccuracyRowErrors, AccuracyRowSpec, AccuracyTopErrors,
                       AccuracyTopSpec, Backing, BackingSpec, Batting, BattingSpec, Bed, BedCover, BedCoveredSpec,
                       BedSpec, Bias, BiasSpec, Binding, BindingSpec, BindingWidth, BindingWidthSpec, Block, BlockGroup,
                       BlockSpec, Border, BorderSpec, Calibration, CarryOnSpec, ClothPieces, ClothSpec, CommonRepeat,
-                      CornerSpec, Cost, CostSpec, CutlistPart, CutlistPieceSpec, CutlistRow, CutlistSets, CutlistSpec,
+                      CornerSpec, Cost, CostSpec, CutlistLists, CutlistPart, CutlistPieceSpec, CutlistRow, CutlistSpec,
                       CutlistStock, CutlistYardage, EdgePrintsSpec, Fit, FitAcrossBlocks, FitAcrossSpec, FitRescale,
                       FitRescaled, FitRescaleRow, FitRescaleSpec, FitSpec, FitTriangleRows, FitTrianglesSpec,
                       FormatSpec, Frame, FrameCorner, FrameSpec, Governing, Hanging, HangingSpec, Harvest, HarvestSpec,
@@ -58,8 +58,8 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "print_may_turn", "motif_plan", "motif_from_cloth", "stack_plan", "reference_count", "reference_row",
            "reference_name", "reference_source", "reference_note", "stripset_yield", "stripset_shortest",
            "stripset_need", "stripset_harvest", "stripset_prints", "cutlist_from_yardage", "cutlist_yardage_rows",
-           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_stock_parts", "cutlist_sets_from_stock",
-           "cutlist_sets_rows", "cutlist_substitute", "shape_check", "shape_template", "shape_measure",
+           "cutlist_from_stock", "cutlist_stock_rows", "cutlist_stock_parts", "cutlist_lists_from_stock",
+           "cutlist_lists_rows", "cutlist_substitute", "shape_check", "shape_template", "shape_measure",
            "shape_foundation", "shape_quarter_circle", "arc_length", "shape_regular_polygon", "unit_recipe",
            "unit_pieces", "unit_recipe_count", "unit_recipe_at", "unit_from_stock", "unit_largest", "unit_makes",
            "unit_outlines", "unit_steps", "unit_step_sentence", "setting_straight", "setting_turn",
@@ -79,15 +79,15 @@ def version() -> int:
     """The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
     whether headers and library belong together.
 
-    muslin_version() in muslin/base.h. Since 0.1.
+    muslin_version() in muslin/base.h. Since 1.0.
     """
     return int(library.muslin_version())
 
 
 def version_text() -> str:
-    """The same as text, for instance "0.1.0".
+    """The same as text, for instance "1.0.0".
 
-    muslin_version_text() in muslin/base.h. Since 0.1.
+    muslin_version_text() in muslin/base.h. Since 1.0.
     """
     return str(library.muslin_version_text().decode("utf-8"))
 
@@ -95,7 +95,7 @@ def version_text() -> str:
 def status_count() -> int:
     """How many statuses this library knows.
 
-    muslin_status_count() in muslin/base.h. Since 0.1.
+    muslin_status_count() in muslin/base.h. Since 1.0.
     """
     return int(library.muslin_status_count())
 
@@ -104,7 +104,7 @@ def status_name(status: int) -> str:
     """The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number
     outside the list.
 
-    muslin_status_name() in muslin/base.h. Since 0.1.
+    muslin_status_name() in muslin/base.h. Since 1.0.
     """
     return str(library.muslin_status_name(whole(status, "status", 32)).decode("utf-8"))
 
@@ -112,7 +112,7 @@ def status_name(status: int) -> str:
 def status_sentence(status: int) -> str:
     """One plain English sentence on what the status means and what to do.
 
-    muslin_status_sentence() in muslin/base.h. Since 0.1.
+    muslin_status_sentence() in muslin/base.h. Since 1.0.
     """
     return str(library.muslin_status_sentence(whole(status, "status", 32)).decode("utf-8"))
 
@@ -120,7 +120,7 @@ def status_sentence(status: int) -> str:
 def argument_count() -> int:
     """How many arguments this library can name, numbered 0 .. count - 1.
 
-    muslin_argument_count() in muslin/base.h. Since 0.1.
+    muslin_argument_count() in muslin/base.h. Since 1.0.
     """
     return int(library.muslin_argument_count())
 
@@ -129,7 +129,7 @@ def argument_words(argument: Argument) -> str:
     """The trade's words for an argument, for instance "seam allowance"; "unknown argument" for a number outside the
     list.
 
-    muslin_argument_words() in muslin/base.h. Since 0.1.
+    muslin_argument_words() in muslin/base.h. Since 1.0.
     """
     return str(library.muslin_argument_words(whole(argument, "argument", 32)).decode("utf-8"))
 
@@ -137,7 +137,7 @@ def argument_words(argument: Argument) -> str:
 def warning_count() -> int:
     """How many warnings this library knows: the bits 0 .. count - 1, each 1u << bit.
 
-    muslin_warning_count() in muslin/base.h. Since 0.1.
+    muslin_warning_count() in muslin/base.h. Since 1.0.
     """
     return int(library.muslin_warning_count())
 
@@ -146,7 +146,7 @@ def warning_name(warning: Warning) -> str:
     """The name of one warning bit without its prefix, for instance "NO_SLACK" for 1; "UNKNOWN" for 0 or for anything
     that is not exactly one known bit.
 
-    muslin_warning_name() in muslin/base.h. Since 0.1.
+    muslin_warning_name() in muslin/base.h. Since 1.0.
     """
     return str(library.muslin_warning_name(whole(warning, "warning", 32, signed=False)).decode("utf-8"))
 
@@ -154,7 +154,7 @@ def warning_name(warning: Warning) -> str:
 def warning_sentence(warning: Warning) -> str:
     """One sentence for one warning bit; "" for 0 or for anything that is not exactly one known bit.
 
-    muslin_warning_sentence() in muslin/base.h. Since 0.1.
+    muslin_warning_sentence() in muslin/base.h. Since 1.0.
     """
     return str(library.muslin_warning_sentence(whole(warning, "warning", 32, signed=False)).decode("utf-8"))
 
@@ -163,7 +163,7 @@ def constant_count() -> int:
     """Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
     flags, ticks per unit.
 
-    muslin_constant_count() in muslin/base.h. Since 0.1.
+    muslin_constant_count() in muslin/base.h. Since 1.0.
     """
     return int(library.muslin_constant_count())
 
@@ -172,7 +172,7 @@ def constant_name(index: int) -> str:
     """Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
     flags, ticks per unit.
 
-    muslin_constant_name() in muslin/base.h. Since 0.1.
+    muslin_constant_name() in muslin/base.h. Since 1.0.
     """
     return str(library.muslin_constant_name(whole(index, "index", 32)).decode("utf-8"))
 
@@ -181,7 +181,7 @@ def constant_value(index: int) -> int:
     """Every constant of these headers that is no enum's, as the library that is running has it: limits (..._MAX),
     flags, ticks per unit.
 
-    muslin_constant_value() in muslin/base.h. Since 0.1.
+    muslin_constant_value() in muslin/base.h. Since 1.0.
     """
     return int(library.muslin_constant_value(whole(index, "index", 32)))
 
@@ -189,7 +189,7 @@ def constant_value(index: int) -> int:
 def length_add(a: LengthLike, b: LengthLike) -> Length:
     """a + b.
 
-    muslin_length_add() in muslin/length.h. Since 0.1.
+    muslin_length_add() in muslin/length.h. Since 1.0.
     """
     out_ = ctypes.c_int64()
     call("muslin_length_add", ticks_of(a, "a"), ticks_of(b, "b"), ctypes.byref(out_))
@@ -199,7 +199,7 @@ def length_add(a: LengthLike, b: LengthLike) -> Length:
 def length_subtract(a: LengthLike, b: LengthLike) -> Length:
     """a - b, which may be negative.
 
-    muslin_length_subtract() in muslin/length.h. Since 0.1.
+    muslin_length_subtract() in muslin/length.h. Since 1.0.
     """
     out_ = ctypes.c_int64()
     call("muslin_length_subtract", ticks_of(a, "a"), ticks_of(b, "b"), ctypes.byref(out_))
@@ -209,7 +209,7 @@ def length_subtract(a: LengthLike, b: LengthLike) -> Length:
 def length_multiply(a: LengthLike, factor: int) -> Length:
     """a x factor, factor any int64_t.
 
-    muslin_length_multiply() in muslin/length.h. Since 0.1.
+    muslin_length_multiply() in muslin/length.h. Since 1.0.
     """
     out_ = ctypes.c_int64()
     call("muslin_length_multiply", ticks_of(a, "a"), whole(factor, "factor"), ctypes.byref(out_))
@@ -219,7 +219,7 @@ def length_multiply(a: LengthLike, factor: int) -> Length:
 def length_divide(a: LengthLike, divisor: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """a / divisor, rounded as asked.
 
-    muslin_length_divide() in muslin/length.h. Since 0.1.
+    muslin_length_divide() in muslin/length.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -231,7 +231,7 @@ def length_divide(a: LengthLike, divisor: int, rounding: Optional[RoundingSpec] 
 def length_scale(a: LengthLike, numerator: int, denominator: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """a x numerator / denominator, rounded once, as asked; the product is never cut short on the way.
 
-    muslin_length_scale() in muslin/length.h. Since 0.1.
+    muslin_length_scale() in muslin/length.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -243,7 +243,7 @@ def length_scale(a: LengthLike, numerator: int, denominator: int, rounding: Opti
 def length_snap(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """a brought to the grid.
 
-    muslin_length_snap() in muslin/length.h. Since 0.1.
+    muslin_length_snap() in muslin/length.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -254,7 +254,7 @@ def length_snap(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Round
 def length_compare(a: LengthLike, b: LengthLike) -> int:
     """-1, 0 or 1 as a is less than, equal to or greater than b.
 
-    muslin_length_compare() in muslin/length.h. Since 0.1.
+    muslin_length_compare() in muslin/length.h. Since 1.0.
     """
     return int(library.muslin_length_compare(ticks_of(a, "a"), ticks_of(b, "b")))
 
@@ -263,7 +263,7 @@ def length_sum(values: Lengths) -> Length:
     """The sum of n lengths; the status does not depend on their order, because partial sums may pass the range, and any
     length out of range gives MUSLIN_ERR_RANGE before MUSLIN_ERR_OVERFLOW is considered.
 
-    muslin_length_sum() in muslin/length.h. Since 0.1.
+    muslin_length_sum() in muslin/length.h. Since 1.0.
     """
     values_ = gathered(values, "values")
     out_ = ctypes.c_int64()
@@ -274,7 +274,7 @@ def length_sum(values: Lengths) -> Length:
 def length_dot(lengths: Lengths, counts: Integers) -> Length:
     """The sum of lengths[i] x counts[i]; order-independent as above.
 
-    muslin_length_dot() in muslin/length.h. Since 0.1.
+    muslin_length_dot() in muslin/length.h. Since 1.0.
     """
     lengths_ = gathered(lengths, "lengths")
     counts_ = integers(counts, "counts")
@@ -287,7 +287,7 @@ def length_dot(lengths: Lengths, counts: Integers) -> Length:
 def length_add_n(a: Buffer, b: Buffer, out: Optional[Buffer] = None, statuses: Optional[Buffer] = None) -> Buffer:
     """One call for n values.
 
-    muslin_length_add_n() in muslin/length.h. Since 0.1.
+    muslin_length_add_n() in muslin/length.h. Since 1.0.
     """
     a_ = Numbers(a, "a", 64)
     b_ = Numbers(b, "b", 64)
@@ -301,7 +301,7 @@ def length_add_n(a: Buffer, b: Buffer, out: Optional[Buffer] = None, statuses: O
 def length_subtract_n(a: Buffer, b: Buffer, out: Optional[Buffer] = None, statuses: Optional[Buffer] = None) -> Buffer:
     """One call for n values.
 
-    muslin_length_subtract_n() in muslin/length.h. Since 0.1.
+    muslin_length_subtract_n() in muslin/length.h. Since 1.0.
     """
     a_ = Numbers(a, "a", 64)
     b_ = Numbers(b, "b", 64)
@@ -316,7 +316,7 @@ def length_multiply_n(a: Buffer, factors: Buffer, out: Optional[Buffer] = None,
                       statuses: Optional[Buffer] = None) -> Buffer:
     """One call for n values.
 
-    muslin_length_multiply_n() in muslin/length.h. Since 0.1.
+    muslin_length_multiply_n() in muslin/length.h. Since 1.0.
     """
     a_ = Numbers(a, "a", 64)
     factors_ = Numbers(factors, "factors", 64)
@@ -331,7 +331,7 @@ def length_scale_n(a: Buffer, numerator: int, denominator: int, rounding: Option
                    out: Optional[Buffer] = None, statuses: Optional[Buffer] = None) -> Buffer:
     """a[i] x numerator / denominator, each rounded as asked.
 
-    muslin_length_scale_n() in muslin/length.h. Since 0.1.
+    muslin_length_scale_n() in muslin/length.h. Since 1.0.
     """
     a_ = Numbers(a, "a", 64)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
@@ -347,7 +347,7 @@ def length_snap_n(a: Buffer, rounding: Optional[RoundingSpec] = None, out: Optio
                   statuses: Optional[Buffer] = None) -> Buffer:
     """a[i], each brought to the grid.
 
-    muslin_length_snap_n() in muslin/length.h. Since 0.1.
+    muslin_length_snap_n() in muslin/length.h. Since 1.0.
     """
     a_ = Numbers(a, "a", 64)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
@@ -361,7 +361,7 @@ def length_snap_n(a: Buffer, rounding: Optional[RoundingSpec] = None, out: Optio
 def length_times_root2(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """a x sqrt 2, the diagonal of a square.
 
-    muslin_length_times_root2() in muslin/length.h. Since 0.1.
+    muslin_length_times_root2() in muslin/length.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -372,7 +372,7 @@ def length_times_root2(a: LengthLike, rounding: Optional[RoundingSpec] = None) -
 def length_over_root2(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """a / sqrt 2, the side of a square with diagonal a.
 
-    muslin_length_over_root2() in muslin/length.h. Since 0.1.
+    muslin_length_over_root2() in muslin/length.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -383,7 +383,7 @@ def length_over_root2(a: LengthLike, rounding: Optional[RoundingSpec] = None) ->
 def length_equilateral_height(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """a x sqrt 3 / 2, the height of an equilateral triangle with side a.
 
-    muslin_length_equilateral_height() in muslin/length.h. Since 0.1.
+    muslin_length_equilateral_height() in muslin/length.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -394,7 +394,7 @@ def length_equilateral_height(a: LengthLike, rounding: Optional[RoundingSpec] = 
 def length_equilateral_side(a: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """2 a / sqrt 3, the side of an equilateral triangle with height a.
 
-    muslin_length_equilateral_side() in muslin/length.h. Since 0.1.
+    muslin_length_equilateral_side() in muslin/length.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -405,7 +405,7 @@ def length_equilateral_side(a: LengthLike, rounding: Optional[RoundingSpec] = No
 def length_hypotenuse(a: LengthLike, b: LengthLike, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """sqrt(a x a + b x b).
 
-    muslin_length_hypotenuse() in muslin/length.h. Since 0.1.
+    muslin_length_hypotenuse() in muslin/length.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -416,7 +416,7 @@ def length_hypotenuse(a: LengthLike, b: LengthLike, rounding: Optional[RoundingS
 def length_root_of_area(area: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """The side of the square that has this area, in doubled square ticks (2 x width x height), 0 .. 2^61.
 
-    muslin_length_root_of_area() in muslin/length.h. Since 0.1.
+    muslin_length_root_of_area() in muslin/length.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -427,7 +427,7 @@ def length_root_of_area(area: int, rounding: Optional[RoundingSpec] = None) -> R
 def length_unit_ticks(unit: LengthUnit) -> Length:
     """The length of one unit in ticks (exact for all six); 0 for anything else.
 
-    muslin_length_unit_ticks() in muslin/length.h. Since 0.1.
+    muslin_length_unit_ticks() in muslin/length.h. Since 1.0.
     """
     return Length(library.muslin_length_unit_ticks(whole(unit, "unit", 32)))
 
@@ -435,18 +435,18 @@ def length_unit_ticks(unit: LengthUnit) -> Length:
 def length_unit_word(unit: LengthUnit) -> str:
     """The unit's usual short word: "in", "ft", "yd", "mm", "cm", "m"; "" for anything else.
 
-    muslin_length_unit_word() in muslin/length.h. Since 0.1.
+    muslin_length_unit_word() in muslin/length.h. Since 1.0.
     """
     return str(library.muslin_length_unit_word(whole(unit, "unit", 32)).decode("utf-8"))
 
 
 def length_parse(text: str, spec: Optional[ParseSpec] = None, *, default_unit: Optional[LengthUnit] = None,
                  decimal_sign: Optional[str] = None) -> Parsed:
-    """Reads one length from `length` bytes of UTF-8 text, which need not be terminated.
+    """Reads one length from `bytes` bytes of UTF-8 text, which need not be terminated.
 
     Keywords: the members of ParseSpec, over those of spec.
 
-    muslin_length_parse() in muslin/length.h. Since 0.1.
+    muslin_length_parse() in muslin/length.h. Since 1.0.
     """
     data = utf8(text)
     wish = merged(ParseSpec, spec, default_unit=default_unit, decimal_sign=decimal_sign)
@@ -463,7 +463,7 @@ def length_format(a: LengthLike, spec: Optional[FormatSpec] = None, *, style: Op
 
     Keywords: the members of FormatSpec, over those of spec.
 
-    muslin_length_format() in muslin/length.h. Since 0.1.
+    muslin_length_format() in muslin/length.h. Since 1.0.
     """
     wish = merged(FormatSpec, spec, style=style, denominator=denominator, decimals=decimals, decimal_sign=decimal_sign,
                                     direction=direction, unicode=unicode, bare=bare)
@@ -474,7 +474,7 @@ def seam_cut_from_finished(finished: LengthLike, seam: Optional[SeamSpec] = None
     """The cut size of a piece that shall finish at `finished` (0 .. MUSLIN_SIZE_MAX) and is sewn into its neighbours on
     both sides: finished + 2 s + u.
 
-    muslin_seam_cut_from_finished() in muslin/seam.h. Since 0.1.
+    muslin_seam_cut_from_finished() in muslin/seam.h. Since 1.0.
     """
     seam_ = struct_of(SeamSpec, seam, "seam")
     out_ = ctypes.c_int64()
@@ -486,7 +486,7 @@ def seam_cut_from_finished(finished: LengthLike, seam: Optional[SeamSpec] = None
 def seam_finished_from_cut(cut: LengthLike, seam: Optional[SeamSpec] = None) -> Length:
     """The finished size of a cut piece or an unfinished unit (`cut`, 0 .. MUSLIN_SIZE_MAX): cut - 2 s - u.
 
-    muslin_seam_finished_from_cut() in muslin/seam.h. Since 0.1.
+    muslin_seam_finished_from_cut() in muslin/seam.h. Since 1.0.
     """
     seam_ = struct_of(SeamSpec, seam, "seam")
     out_ = ctypes.c_int64()
@@ -499,7 +499,7 @@ def seam_cut_from_finished_n(finished: Buffer, seam: Optional[SeamSpec] = None, 
     """Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
     and the call succeeds, without it stops at the first failing element and says which in failed.
 
-    muslin_seam_cut_from_finished_n() in muslin/seam.h. Since 0.1.
+    muslin_seam_cut_from_finished_n() in muslin/seam.h. Since 1.0.
     """
     finished_ = Numbers(finished, "finished", 64)
     seam_ = struct_of(SeamSpec, seam, "seam")
@@ -516,7 +516,7 @@ def seam_finished_from_cut_n(cut: Buffer, seam: Optional[SeamSpec] = None, out: 
     """Array forms of the two, with the rules of the array forms in length.h: with `statuses` each element gets its own
     and the call succeeds, without it stops at the first failing element and says which in failed.
 
-    muslin_seam_finished_from_cut_n() in muslin/seam.h. Since 0.1.
+    muslin_seam_finished_from_cut_n() in muslin/seam.h. Since 1.0.
     """
     cut_ = Numbers(cut, "cut", 64)
     seam_ = struct_of(SeamSpec, seam, "seam")
@@ -536,7 +536,7 @@ def seam_piece(spec: Optional[PieceSpec] = None, *, finished_width: Optional[Len
 
     Keywords: the members of PieceSpec, over those of spec.
 
-    muslin_seam_piece() in muslin/seam.h. Since 0.1.
+    muslin_seam_piece() in muslin/seam.h. Since 1.0.
     """
     wish = merged(PieceSpec, spec, finished_width=finished_width, finished_height=finished_height, left=left,
                                    right=right, top=top, bottom=bottom, take_up=take_up)
@@ -548,7 +548,7 @@ def seam_piece(spec: Optional[PieceSpec] = None, *, finished_width: Optional[Len
 def seam_row_equal(cut: LengthLike, pieces: int, seam: Optional[SeamSpec] = None) -> SewnRow:
     """Equal pieces sewn side by side: a row of patches or the width of a strip set.
 
-    muslin_seam_row_equal() in muslin/seam.h. Since 0.1.
+    muslin_seam_row_equal() in muslin/seam.h. Since 1.0.
     """
     seam_ = struct_of(SeamSpec, seam, "seam")
     out_ = new(structs.muslin_sewn_row)
@@ -560,7 +560,7 @@ def seam_row_equal(cut: LengthLike, pieces: int, seam: Optional[SeamSpec] = None
 def seam_row(cuts: Lengths, seam: Optional[SeamSpec] = None) -> SewnRow:
     """The same for n pieces of unequal cut size; the problem's `at` names the first offending piece.
 
-    muslin_seam_row() in muslin/seam.h. Since 0.1.
+    muslin_seam_row() in muslin/seam.h. Since 1.0.
     """
     cuts_ = gathered(cuts, "cuts")
     seam_ = struct_of(SeamSpec, seam, "seam")
@@ -574,7 +574,7 @@ def seam_strip_for_finished(finished: LengthLike, pieces: int, seam: Optional[Se
     """Backwards: the cut width of `pieces` (1 .. MUSLIN_COUNT_MAX) equal strips that together shall finish at
     `finished`: finished / pieces + 2 s + u, rounded once, as asked.
 
-    muslin_seam_strip_for_finished() in muslin/seam.h. Since 0.1.
+    muslin_seam_strip_for_finished() in muslin/seam.h. Since 1.0.
     """
     seam_ = struct_of(SeamSpec, seam, "seam")
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
@@ -589,7 +589,7 @@ def seam_resize_cut(cut: LengthLike, numerator: int, denominator: int, seam: Opt
     """A cut size resized with its block: take the seams off, scale by numerator / denominator (both 1 .. INT64_MAX),
     put them back on, rounded once, as asked.
 
-    muslin_seam_resize_cut() in muslin/seam.h. Since 0.1.
+    muslin_seam_resize_cut() in muslin/seam.h. Since 1.0.
     """
     seam_ = struct_of(SeamSpec, seam, "seam")
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
@@ -603,7 +603,7 @@ def seam_calibrate(cuts: Lengths, measured: LengthLike, stitched: LengthLike) ->
     """The effective allowance from a measured set of n strips or a test trio: cuts as cut, `measured` the unfinished
     width edge to edge, `stitched` the allowance one meant to sew.
 
-    muslin_seam_calibrate() in muslin/seam.h. Since 0.1.
+    muslin_seam_calibrate() in muslin/seam.h. Since 1.0.
     """
     cuts_ = gathered(cuts, "cuts")
     out_ = new(structs.muslin_calibration)
@@ -620,7 +620,7 @@ def seam_carry_on(spec: Optional[CarryOnSpec] = None, rounding: Optional[Roundin
 
     Keywords: the members of CarryOnSpec, over those of spec.
 
-    muslin_seam_carry_on() in muslin/seam.h. Since 0.1.
+    muslin_seam_carry_on() in muslin/seam.h. Since 1.0.
     """
     wish = merged(CarryOnSpec, spec, cut_total=cut_total, strips=strips, measured=measured, later_cut=later_cut,
                                      allowance=allowance, take_up=take_up)
@@ -634,7 +634,7 @@ def seam_error_total(error_per_seam: LengthLike, seams: int) -> Length:
     """How far a row is off when each of `seams` (0 .. MUSLIN_COUNT_MAX) seams is off by `error_per_seam`
     (+-MUSLIN_SIZE_MAX): error x seams.
 
-    muslin_seam_error_total() in muslin/seam.h. Since 0.1.
+    muslin_seam_error_total() in muslin/seam.h. Since 1.0.
     """
     out_ = ctypes.c_int64()
     call_telling("muslin_seam_error_total", ticks_of(error_per_seam, "error_per_seam"), whole(seams, "seams"),
@@ -646,7 +646,7 @@ def seam_error_limit(tolerance: LengthLike, seams: int) -> Length:
     """The largest error per seam, either way, that keeps the total within `tolerance` (0 .. MUSLIN_SIZE_MAX): tolerance
     / seams, down to a tick.
 
-    muslin_seam_error_limit() in muslin/seam.h. Since 0.1.
+    muslin_seam_error_limit() in muslin/seam.h. Since 1.0.
     """
     out_ = ctypes.c_int64()
     call_telling("muslin_seam_error_limit", ticks_of(tolerance, "tolerance"), whole(seams, "seams"), ctypes.byref(out_))
@@ -657,7 +657,7 @@ def seam_share(cut_area: int, finished_area: int) -> int:
     """The share of fabric that disappears into seams, in ppm to the nearest, ties up: (cut - finished) / cut, for any
     two areas in doubled square ticks (a patch, a strip set, a whole top).
 
-    muslin_seam_share() in muslin/seam.h. Since 0.1.
+    muslin_seam_share() in muslin/seam.h. Since 1.0.
     """
     ppm_ = ctypes.c_int32()
     call_telling("muslin_seam_share", whole(cut_area, "cut_area"), whole(finished_area, "finished_area"),
@@ -671,7 +671,7 @@ def accuracy_row(spec: Optional[AccuracyRowSpec] = None, *, pieces: Optional[int
 
     Keywords: the members of AccuracyRowSpec, over those of spec.
 
-    muslin_accuracy_row() in muslin/accuracy.h. Since 0.1.
+    muslin_accuracy_row() in muslin/accuracy.h. Since 1.0.
     """
     wish = merged(AccuracyRowSpec, spec, pieces=pieces, seams=seams, seam_error=seam_error, cut_error=cut_error)
     out_ = new(structs.muslin_accuracy_row_errors)
@@ -687,7 +687,7 @@ def accuracy_top(spec: Optional[AccuracyTopSpec] = None, *, pieces_across: Optio
 
     Keywords: the members of AccuracyTopSpec, over those of spec.
 
-    muslin_accuracy_top() in muslin/accuracy.h. Since 0.1.
+    muslin_accuracy_top() in muslin/accuracy.h. Since 1.0.
     """
     wish = merged(AccuracyTopSpec, spec, pieces_across=pieces_across, pieces_down=pieces_down, columns=columns,
                                          rows=rows, seam_error=seam_error, cut_error=cut_error)
@@ -703,7 +703,7 @@ def accuracy_meet(spec: Optional[AccuracyMeetSpec] = None, *, seams: Optional[in
 
     Keywords: the members of AccuracyMeetSpec, over those of spec.
 
-    muslin_accuracy_meet() in muslin/accuracy.h. Since 0.1.
+    muslin_accuracy_meet() in muslin/accuracy.h. Since 1.0.
     """
     wish = merged(AccuracyMeetSpec, spec, seams=seams, seam_error=seam_error, cut_error=cut_error, tolerance=tolerance)
     out_ = new(structs.muslin_accuracy_meeting)
@@ -714,7 +714,7 @@ def accuracy_meet(spec: Optional[AccuracyMeetSpec] = None, *, seams: Optional[in
 def shrinkage_change(before: LengthLike, after: LengthLike) -> int:
     """Dimensional change in ppm to the nearest, negative when it shrank.
 
-    muslin_shrinkage_change() in muslin/shrinkage.h. Since 0.1.
+    muslin_shrinkage_change() in muslin/shrinkage.h. Since 1.0.
     """
     ppm_ = ctypes.c_int32()
     call_telling("muslin_shrinkage_change", ticks_of(before, "before"), ticks_of(after, "after"), ctypes.byref(ppm_))
@@ -728,7 +728,7 @@ def shrinkage_measure(spec: Optional[WashSpec] = None, *, before_width: Optional
 
     Keywords: the members of WashSpec, over those of spec.
 
-    muslin_shrinkage_measure() in muslin/shrinkage.h. Since 0.1.
+    muslin_shrinkage_measure() in muslin/shrinkage.h. Since 1.0.
     """
     wish = merged(WashSpec, spec, before_width=before_width, after_width=after_width, before_length=before_length,
                                   after_length=after_length)
@@ -746,7 +746,7 @@ def shrinkage_size_to_make(spec: Optional[ShrinkageSpec] = None, rounding: Optio
 
     Keywords: the members of ShrinkageSpec, over those of spec.
 
-    muslin_shrinkage_size_to_make() in muslin/shrinkage.h. Since 0.1.
+    muslin_shrinkage_size_to_make() in muslin/shrinkage.h. Since 1.0.
     """
     wish = merged(ShrinkageSpec, spec, width=width, length=length, quilting_across=quilting_across,
                                        quilting_along=quilting_along, washing_across=washing_across,
@@ -765,7 +765,7 @@ def shrinkage_becomes(spec: Optional[ShrinkageSpec] = None, rounding: Optional[R
 
     Keywords: the members of ShrinkageSpec, over those of spec.
 
-    muslin_shrinkage_becomes() in muslin/shrinkage.h. Since 0.1.
+    muslin_shrinkage_becomes() in muslin/shrinkage.h. Since 1.0.
     """
     wish = merged(ShrinkageSpec, spec, width=width, length=length, quilting_across=quilting_across,
                                        quilting_along=quilting_along, washing_across=washing_across,
@@ -781,7 +781,7 @@ def shrinkage_from_sample(before: LengthLike, after: LengthLike, target: LengthL
     """The size to make straight from a measured sample, without a percentage between that could be rounded: target x
     before / after, rounded once, as asked.
 
-    muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 0.1.
+    muslin_shrinkage_from_sample() in muslin/shrinkage.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -793,7 +793,7 @@ def shrinkage_from_sample(before: LengthLike, after: LengthLike, target: LengthL
 def shrinkage_governs(fabric: int, batting: int, governing_rule: GoverningRule) -> Governing:
     """The share to reckon with when fabric and batting shrink differently.
 
-    muslin_shrinkage_governs() in muslin/shrinkage.h. Since 0.1.
+    muslin_shrinkage_governs() in muslin/shrinkage.h. Since 1.0.
     """
     out_ = new(structs.muslin_governing)
     call_telling("muslin_shrinkage_governs", whole(fabric, "fabric", 32), whole(batting, "batting", 32),
@@ -808,7 +808,7 @@ def shrinkage_prewash(spec: Optional[PrewashSpec] = None, *, needed_length: Opti
 
     Keywords: the members of PrewashSpec, over those of spec.
 
-    muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 0.1.
+    muslin_shrinkage_prewash() in muslin/shrinkage.h. Since 1.0.
     """
     wish = merged(PrewashSpec, spec, needed_length=needed_length, usable_width=usable_width, across=across, along=along)
     out_ = new(structs.muslin_prewash)
@@ -820,7 +820,7 @@ def fabric_usable_width(labelled: LengthLike, selvage: LengthLike, shrinkage: in
     """Usable width from the labelled width (1 .. MUSLIN_SIZE_MAX): (labelled - 2 x selvage) x (1 - shrinkage), down to
     a tick.
 
-    muslin_fabric_usable_width() in muslin/fabric.h. Since 0.1.
+    muslin_fabric_usable_width() in muslin/fabric.h. Since 1.0.
     """
     out_ = ctypes.c_int64()
     call_telling("muslin_fabric_usable_width", ticks_of(labelled, "labelled"), ticks_of(selvage, "selvage"),
@@ -835,7 +835,7 @@ def fabric_purchase(spec: Optional[PurchaseSpec] = None, *, needed: Optional[Len
 
     Keywords: the members of PurchaseSpec, over those of spec.
 
-    muslin_fabric_purchase() in muslin/fabric.h. Since 0.1.
+    muslin_fabric_purchase() in muslin/fabric.h. Since 1.0.
     """
     wish = merged(PurchaseSpec, spec, needed=needed, extra=extra, step=step, shrinkage=shrinkage,
                                       extra_share=extra_share)
@@ -852,7 +852,7 @@ def fabric_pieces(spec: Optional[ClothSpec] = None, *, width: Optional[LengthLik
 
     Keywords: the members of ClothSpec, over those of spec.
 
-    muslin_fabric_pieces() in muslin/fabric.h. Since 0.1.
+    muslin_fabric_pieces() in muslin/fabric.h. Since 1.0.
     """
     wish = merged(ClothSpec, spec, width=width, length=length, piece_width=piece_width, piece_length=piece_length,
                                    loss_across=loss_across, loss_along=loss_along, may_turn=may_turn)
@@ -869,7 +869,7 @@ def fabric_strips(spec: Optional[StripsSpec] = None, *, pieces: Optional[int] = 
 
     Keywords: the members of StripsSpec, over those of spec.
 
-    muslin_fabric_strips() in muslin/fabric.h. Since 0.1.
+    muslin_fabric_strips() in muslin/fabric.h. Since 1.0.
     """
     wish = merged(StripsSpec, spec, pieces=pieces, piece_across=piece_across, strip_cut=strip_cut,
                                     usable_width=usable_width, end_loss=end_loss, straightening=straightening)
@@ -882,7 +882,7 @@ def fabric_area_bound(area: int, usable_width: LengthLike) -> Length:
     """The least length of cloth whose area is `area` (doubled square ticks, 0 .. MUSLIN_LENGTH_MAX) at this usable
     width (1 .. MUSLIN_SIZE_MAX): area / (2 x width), up to a tick.
 
-    muslin_fabric_area_bound() in muslin/fabric.h. Since 0.1.
+    muslin_fabric_area_bound() in muslin/fabric.h. Since 1.0.
     """
     out_ = ctypes.c_int64()
     call_telling("muslin_fabric_area_bound", whole(area, "area"), ticks_of(usable_width, "usable_width"),
@@ -895,7 +895,7 @@ def stock_size(stock: StockSpec, align: Edge) -> StockSize:
     (MUSLIN_EDGE_PINKED_VALLEYS) throughout: a pinked size measured at the other point changes by two depths each way,
     one for each of two edges; a straight edge changes nothing.
 
-    muslin_stock_size() in muslin/fabric.h. Since 0.1.
+    muslin_stock_size() in muslin/fabric.h. Since 1.0.
     """
     stock_ = struct_of(StockSpec, stock, "stock")
     width_ = ctypes.c_int64()
@@ -909,7 +909,7 @@ def stock_strips(stock: StockSpec, strip_cut: LengthLike, strips_wanted: int) ->
     """Strips of cut width strip_cut (1 or more) from stock, cut across its width (each strip as long as the stock is
     wide).
 
-    muslin_stock_strips() in muslin/fabric.h. Since 0.1.
+    muslin_stock_strips() in muslin/fabric.h. Since 1.0.
     """
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_stock_yield)
@@ -921,7 +921,7 @@ def stock_strips(stock: StockSpec, strip_cut: LengthLike, strips_wanted: int) ->
 def stock_check(rows: Sequence[StockSpec]) -> Tuple[Warning, ...]:
     """What to say when these fabrics meet in one top: a sum of enum muslin_warning bits.
 
-    muslin_stock_check() in muslin/fabric.h. Since 0.1.
+    muslin_stock_check() in muslin/fabric.h. Since 1.0.
     """
     rows_, n_ = rows_of(StockSpec, rows, "rows")
     warnings_ = ctypes.c_uint32()
@@ -934,7 +934,7 @@ def print_may_turn(print: Print, quarter_turns: int) -> bool:
     MUSLIN_ERR_RANGE) without showing it, else 0: without direction any; two-way and stripes a half turn; one-way no
     turn.
 
-    muslin_print_may_turn() in muslin/fabric.h. Since 0.1.
+    muslin_print_may_turn() in muslin/fabric.h. Since 1.0.
     """
     allowed_ = ctypes.c_int32()
     call_telling("muslin_print_may_turn", whole(print, "print", 32), whole(quarter_turns, "quarter_turns", 32),
@@ -951,7 +951,7 @@ def motif_plan(spec: Optional[MotifSpec] = None, *, repeat_length: Optional[Leng
 
     Keywords: the members of MotifSpec, over those of spec.
 
-    muslin_motif_plan() in muslin/motif.h. Since 0.1.
+    muslin_motif_plan() in muslin/motif.h. Since 1.0.
     """
     wish = merged(MotifSpec, spec, repeat_length=repeat_length, repeat_width=repeat_width, usable_width=usable_width,
                                    cut_width=cut_width, cut_length=cut_length, motifs=motifs, pieces=pieces,
@@ -972,7 +972,7 @@ def motif_from_cloth(cloth_length: LengthLike, spec: Optional[MotifSpec] = None,
 
     Keywords: the members of MotifSpec, over those of spec.
 
-    muslin_motif_from_cloth() in muslin/motif.h. Since 0.1.
+    muslin_motif_from_cloth() in muslin/motif.h. Since 1.0.
     """
     wish = merged(MotifSpec, spec, repeat_length=repeat_length, repeat_width=repeat_width, usable_width=usable_width,
                                    cut_width=cut_width, cut_length=cut_length, motifs=motifs, pieces=pieces,
@@ -993,7 +993,7 @@ def stack_plan(spec: Optional[StackSpec] = None, *, repeat_length: Optional[Leng
 
     Keywords: the members of StackSpec, over those of spec.
 
-    muslin_stack_plan() in muslin/motif.h. Since 0.1.
+    muslin_stack_plan() in muslin/motif.h. Since 1.0.
     """
     wish = merged(StackSpec, spec, repeat_length=repeat_length, strip_cut=strip_cut, straightening=straightening,
                                    per_strip=per_strip, layers=layers, stacks=stacks, any_start=any_start)
@@ -1005,7 +1005,7 @@ def stack_plan(spec: Optional[StackSpec] = None, *, repeat_length: Optional[Leng
 def reference_count(table: Table) -> int:
     """How many rows a table has.
 
-    muslin_reference_count() in muslin/reference.h. Since 0.1.
+    muslin_reference_count() in muslin/reference.h. Since 1.0.
     """
     out_ = ctypes.c_int64()
     call_telling("muslin_reference_count", whole(table, "table", 32), ctypes.byref(out_))
@@ -1015,7 +1015,7 @@ def reference_count(table: Table) -> int:
 def reference_row(table: Table, index: int) -> Reference:
     """Row `index`, from 0, of a table.
 
-    muslin_reference_row() in muslin/reference.h. Since 0.1.
+    muslin_reference_row() in muslin/reference.h. Since 1.0.
     """
     out_ = new(structs.muslin_reference)
     call_telling("muslin_reference_row", whole(table, "table", 32), whole(index, "index"), ctypes.byref(out_))
@@ -1027,7 +1027,7 @@ def reference_name(table: Table, index: int) -> str:
     where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know, above
     all where other lists disagree, or "" where there is nothing to say.
 
-    muslin_reference_name() in muslin/reference.h. Since 0.1.
+    muslin_reference_name() in muslin/reference.h. Since 1.0.
     """
     return str(library.muslin_reference_name(whole(table, "table", 32), whole(index, "index")).decode("utf-8"))
 
@@ -1037,7 +1037,7 @@ def reference_source(table: Table, index: int) -> str:
     where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know, above
     all where other lists disagree, or "" where there is nothing to say.
 
-    muslin_reference_source() in muslin/reference.h. Since 0.1.
+    muslin_reference_source() in muslin/reference.h. Since 1.0.
     """
     return str(library.muslin_reference_source(whole(table, "table", 32), whole(index, "index")).decode("utf-8"))
 
@@ -1047,7 +1047,7 @@ def reference_note(table: Table, index: int) -> str:
     where it has one, "common practice, no source" or "from memory, no source"; and a note on what else to know, above
     all where other lists disagree, or "" where there is nothing to say.
 
-    muslin_reference_note() in muslin/reference.h. Since 0.1.
+    muslin_reference_note() in muslin/reference.h. Since 1.0.
     """
     return str(library.muslin_reference_note(whole(table, "table", 32), whole(index, "index")).decode("utf-8"))
 
@@ -1060,7 +1060,7 @@ def stripset_yield(spec: Optional[YieldSpec] = None, *, strip_length: Optional[L
 
     Keywords: the members of YieldSpec, over those of spec.
 
-    muslin_stripset_yield() in muslin/stripset.h. Since 0.1.
+    muslin_stripset_yield() in muslin/stripset.h. Since 1.0.
     """
     wish = merged(YieldSpec, spec, strip_length=strip_length, segment_cut=segment_cut, end_trim=end_trim,
                                    resquare_loss=resquare_loss, resquare_every=resquare_every, fold_clear=fold_clear,
@@ -1074,7 +1074,7 @@ def stripset_shortest(lengths: Lengths) -> StripsetShortest:
     """The usable length that a set of strips shares, the shortest, with its index (the first of equals); warnings gets
     MUSLIN_WARN_MIXED_WIDTHS when they differ, else 0.
 
-    muslin_stripset_shortest() in muslin/stripset.h. Since 0.1.
+    muslin_stripset_shortest() in muslin/stripset.h. Since 1.0.
     """
     lengths_ = gathered(lengths, "lengths")
     shortest_ = ctypes.c_int64()
@@ -1092,7 +1092,7 @@ def stripset_need(spec: Optional[NeedSpec] = None, *, segments: Optional[int] = 
 
     Keywords: the members of NeedSpec, over those of spec.
 
-    muslin_stripset_need() in muslin/stripset.h. Since 0.1.
+    muslin_stripset_need() in muslin/stripset.h. Since 1.0.
     """
     wish = merged(NeedSpec, spec, segments=segments, segments_per_set=segments_per_set, strips_per_set=strips_per_set,
                                   strips_per_bundle=strips_per_bundle, strip_cut=strip_cut)
@@ -1108,7 +1108,7 @@ def stripset_harvest(spec: Optional[HarvestSpec] = None, *, strips: Optional[int
 
     Keywords: the members of HarvestSpec, over those of spec.
 
-    muslin_stripset_harvest() in muslin/stripset.h. Since 0.1.
+    muslin_stripset_harvest() in muslin/stripset.h. Since 1.0.
     """
     wish = merged(HarvestSpec, spec, strips=strips, strips_per_set=strips_per_set, segments_per_set=segments_per_set,
                                      segments_per_block=segments_per_block, blocks_per_top=blocks_per_top)
@@ -1120,7 +1120,7 @@ def stripset_harvest(spec: Optional[HarvestSpec] = None, *, strips: Optional[int
 def stripset_prints(rows: Sequence[StripsetPrint], sets_wanted: int) -> StripsetPrints:
     """With sets_wanted 0: how many sets the scarcest print allows; with sets_wanted above 0 sets becomes sets_wanted.
 
-    muslin_stripset_prints() in muslin/stripset.h. Since 0.1.
+    muslin_stripset_prints() in muslin/stripset.h. Since 1.0.
     """
     rows_, n_ = rows_of(StripsetPrint, rows, "rows")
     sets_ = ctypes.c_int64()
@@ -1130,7 +1130,7 @@ def stripset_prints(rows: Sequence[StripsetPrint], sets_wanted: int) -> Stripset
     return StripsetPrints(tuple(StripsetPrint._read(row) for row in rows_[:n_]), sets_.value, scarcest_.value)
 
 
-def cutlist_from_yardage(rows: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
+def cutlist_from_yardage(pieces: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
                          usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
                          straightening: Optional[LengthLike] = None, print: Optional[Print] = None) -> CutlistYardage:
     """Length of cloth for the whole list: for each row count / ((usable_width - end_loss) / across) strips as high as
@@ -1138,107 +1138,107 @@ def cutlist_from_yardage(rows: Sequence[CutlistPieceSpec], spec: Optional[Cutlis
 
     Keywords: the members of CutlistSpec, over those of spec.
 
-    muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_from_yardage() in muslin/cutlist.h. Since 1.0.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
                                      print=print)
     out_ = new(structs.muslin_cutlist_yardage)
-    call_telling("muslin_cutlist_from_yardage", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+    call_telling("muslin_cutlist_from_yardage", pieces_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
                  ctypes.byref(wish), ctypes.byref(out_))
     return CutlistYardage._read(out_)
 
 
-def cutlist_yardage_rows(rows: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
+def cutlist_yardage_rows(pieces: Sequence[CutlistPieceSpec], spec: Optional[CutlistSpec] = None, *,
                          usable_width: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
                          straightening: Optional[LengthLike] = None, print: Optional[Print] = None) -> List[CutlistRow]:
     """How each row is cut then (ask-then-fill): n rows in the order of the list.
 
     Keywords: the members of CutlistSpec, over those of spec.
 
-    muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_yardage_rows() in muslin/cutlist.h. Since 1.0.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     wish = merged(CutlistSpec, spec, usable_width=usable_width, end_loss=end_loss, straightening=straightening,
                                      print=print)
-    return asked("muslin_cutlist_yardage_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
+    return asked("muslin_cutlist_yardage_rows", structs.muslin_cutlist_row, CutlistRow._read, pieces_,
                  ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(wish))
 
 
-def cutlist_from_stock(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistStock:
+def cutlist_from_stock(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistStock:
     """The list from pieces of stock of one size: squares, strips of a bundle, fat quarters, or a cloth.
 
-    muslin_cutlist_from_stock() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_from_stock() in muslin/cutlist.h. Since 1.0.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_cutlist_stock)
-    call_telling("muslin_cutlist_from_stock", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+    call_telling("muslin_cutlist_from_stock", pieces_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
                  ctypes.byref(stock_), ctypes.byref(out_))
     return CutlistStock._read(out_)
 
 
-def cutlist_stock_rows(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
+def cutlist_stock_rows(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
     """How each row is cut then (ask-then-fill): n rows in the order of the list.
 
-    muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_stock_rows() in muslin/cutlist.h. Since 1.0.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
-    return asked("muslin_cutlist_stock_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
+    return asked("muslin_cutlist_stock_rows", structs.muslin_cutlist_row, CutlistRow._read, pieces_,
                  ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(stock_))
 
 
-def cutlist_stock_parts(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistPart]:
+def cutlist_stock_parts(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistPart]:
     """Which strips come from which piece of stock (ask-then-fill), row by row in the order of cutting: none for a row
     without a strip, at most three for any other: from what the row before has left, from whole pieces of stock, and
     from the last.
 
-    muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_stock_parts() in muslin/cutlist.h. Since 1.0.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
-    return asked("muslin_cutlist_stock_parts", structs.muslin_cutlist_part, CutlistPart._read, rows_,
+    return asked("muslin_cutlist_stock_parts", structs.muslin_cutlist_part, CutlistPart._read, pieces_,
                  ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(stock_))
 
 
-def cutlist_sets_from_stock(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistSets:
+def cutlist_lists_from_stock(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> CutlistLists:
     """How many times the whole list (how many quilts, blocks or kits) comes from stock->count pieces of stock, all rows
     taken so many times and then cut as in muslin_cutlist_from_stock(): row by row, not list by list.
 
-    muslin_cutlist_sets_from_stock() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_lists_from_stock() in muslin/cutlist.h. Since 1.0.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
-    out_ = new(structs.muslin_cutlist_sets)
-    call_telling("muslin_cutlist_sets_from_stock", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+    out_ = new(structs.muslin_cutlist_lists)
+    call_telling("muslin_cutlist_lists_from_stock", pieces_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
                  ctypes.byref(stock_), ctypes.byref(out_))
-    return CutlistSets._read(out_)
+    return CutlistLists._read(out_)
 
 
-def cutlist_sets_rows(rows: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
+def cutlist_lists_rows(pieces: Sequence[CutlistPieceSpec], stock: Optional[StockSpec] = None) -> List[CutlistRow]:
     """How each row is cut for all those lists together (ask-then-fill): n rows in the order of the list; a row may lie
     another way than for one list.
 
-    muslin_cutlist_sets_rows() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_lists_rows() in muslin/cutlist.h. Since 1.0.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
-    return asked("muslin_cutlist_sets_rows", structs.muslin_cutlist_row, CutlistRow._read, rows_,
+    return asked("muslin_cutlist_lists_rows", structs.muslin_cutlist_row, CutlistRow._read, pieces_,
                  ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_, ctypes.byref(stock_))
 
 
-def cutlist_substitute(rows: Sequence[CutlistPieceSpec], prints: int,
+def cutlist_substitute(pieces: Sequence[CutlistPieceSpec], prints: int,
                        stock: Optional[StockSpec] = None) -> Substitution:
     """The same list from something else: call it for each kind of stock at hand or in question, and compare; which is
     better is the caller's to say.
 
-    muslin_cutlist_substitute() in muslin/cutlist.h. Since 0.1.
+    muslin_cutlist_substitute() in muslin/cutlist.h. Since 1.0.
     """
-    rows_, n_ = rows_of(CutlistPieceSpec, rows, "rows")
+    pieces_, n_ = rows_of(CutlistPieceSpec, pieces, "pieces")
     stock_ = struct_of(StockSpec, stock, "stock")
     out_ = new(structs.muslin_substitution)
-    call_telling("muslin_cutlist_substitute", rows_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
+    call_telling("muslin_cutlist_substitute", pieces_, ctypes.sizeof(structs.muslin_cutlist_piece_spec), n_,
                  ctypes.byref(stock_), whole(prints, "prints"), ctypes.byref(out_))
     return Substitution._read(out_)
 
@@ -1247,7 +1247,7 @@ def shape_check(corners: Sequence[CornerSpec]) -> Shape:
     """Whether the drawing is a unit: outline and pieces are simple shapes that run counter-clockwise, and the pieces
     cover the outline exactly once.
 
-    muslin_shape_check() in muslin/shape.h. Since 0.1.
+    muslin_shape_check() in muslin/shape.h. Since 1.0.
     """
     corners_, n_ = rows_of(CornerSpec, corners, "corners")
     out_ = new(structs.muslin_shape)
@@ -1260,7 +1260,7 @@ def shape_template(corners: Sequence[CornerSpec], piece: int,
     """The template of one piece as cut: each edge moved out by its effective allowance, each corner where the moved
     edges meet, x and y rounded on their own to the grid.
 
-    muslin_shape_template() in muslin/shape.h. Since 0.1.
+    muslin_shape_template() in muslin/shape.h. Since 1.0.
     """
     corners_, n_ = rows_of(CornerSpec, corners, "corners")
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
@@ -1276,7 +1276,7 @@ def shape_measure(corners: Sequence[CornerSpec], spec: Optional[ShapePieceSpec] 
 
     Keywords: the members of ShapePieceSpec, over those of spec.
 
-    muslin_shape_measure() in muslin/shape.h. Since 0.1.
+    muslin_shape_measure() in muslin/shape.h. Since 1.0.
     """
     corners_, n_ = rows_of(CornerSpec, corners, "corners")
     wish = merged(ShapePieceSpec, spec, piece=piece, grain_x=grain_x, grain_y=grain_y, margin=margin)
@@ -1293,7 +1293,7 @@ def shape_foundation(corners: Sequence[CornerSpec], corner: int, margin: LengthL
     straight edges lies along a strip, or along the sewing line of a foundation: `corner` is the row where that edge
     starts (a row of the outline or no row at all: MUSLIN_ERR_INDEX; of an arc: MUSLIN_ERR_SHAPE).
 
-    muslin_shape_foundation() in muslin/shape.h. Since 0.1.
+    muslin_shape_foundation() in muslin/shape.h. Since 1.0.
     """
     corners_, n_ = rows_of(CornerSpec, corners, "corners")
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
@@ -1313,7 +1313,7 @@ def shape_quarter_circle(spec: Optional[QuarterCircleSpec] = None, rounding: Opt
 
     Keywords: the members of QuarterCircleSpec, over those of spec.
 
-    muslin_shape_quarter_circle() in muslin/shape.h. Since 0.1.
+    muslin_shape_quarter_circle() in muslin/shape.h. Since 1.0.
     """
     wish = merged(QuarterCircleSpec, spec, finished=finished, radius=radius, allowance=allowance, take_up=take_up)
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
@@ -1325,7 +1325,7 @@ def shape_quarter_circle(spec: Optional[QuarterCircleSpec] = None, rounding: Opt
 def arc_length(radius: LengthLike, quarter_turns: int, rounding: Optional[RoundingSpec] = None) -> Rounded:
     """The length of an arc of so many quarter turns (1 .. 4) of a circle: radius x pi / 2 x quarter_turns.
 
-    muslin_arc_length() in muslin/shape.h. Since 0.1.
+    muslin_arc_length() in muslin/shape.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -1339,7 +1339,7 @@ def shape_regular_polygon(sides: int, measure: PolygonMeasure, length: LengthLik
     """The measures of a regular triangle, square, hexagon or octagon (sides 3, 4, 6 or 8, else MUSLIN_ERR_CHOICE) from
     one of them (1 .. MUSLIN_SIZE_MAX), all finished or all cut as the caller means it.
 
-    muslin_shape_regular_polygon() in muslin/shape.h. Since 0.1.
+    muslin_shape_regular_polygon() in muslin/shape.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_regular_polygon)
@@ -1352,7 +1352,7 @@ def unit_recipe(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Len
                 finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
                 allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
                 half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
-                trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+                trim_room: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
                 tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
                 kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                 policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1361,13 +1361,13 @@ def unit_recipe(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Len
 
     Keywords: the members of UnitSpec, over those of spec.
 
-    muslin_unit_recipe() in muslin/unit.h. Since 0.1.
+    muslin_unit_recipe() in muslin/unit.h. Since 1.0.
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     out_ = new(structs.muslin_unit_plan)
     call_telling("muslin_unit_recipe", ctypes.byref(wish), ctypes.byref(out_))
     return UnitPlan._read(out_)
@@ -1377,7 +1377,7 @@ def unit_pieces(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Len
                 finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
                 allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
                 half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
-                trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+                trim_room: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
                 tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
                 kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                 policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1386,13 +1386,13 @@ def unit_pieces(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Len
 
     Keywords: the members of UnitSpec, over those of spec.
 
-    muslin_unit_pieces() in muslin/unit.h. Since 0.1.
+    muslin_unit_pieces() in muslin/unit.h. Since 1.0.
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     return asked("muslin_unit_pieces", structs.muslin_unit_piece, UnitPiece._read, ctypes.byref(wish))
 
 
@@ -1400,7 +1400,7 @@ def unit_recipe_count() -> int:
     """How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with
     the last one as limit; a null output is MUSLIN_ERR_NULL).
 
-    muslin_unit_recipe_count() in muslin/unit.h. Since 0.1.
+    muslin_unit_recipe_count() in muslin/unit.h. Since 1.0.
     """
     return int(library.muslin_unit_recipe_count())
 
@@ -1409,7 +1409,7 @@ def unit_recipe_at(index: int) -> UnitRecipeAt:
     """How many recipes this version knows, and the kind and method of each, 0 .. count - 1 (else MUSLIN_ERR_INDEX, with
     the last one as limit; a null output is MUSLIN_ERR_NULL).
 
-    muslin_unit_recipe_at() in muslin/unit.h. Since 0.1.
+    muslin_unit_recipe_at() in muslin/unit.h. Since 1.0.
     """
     kind_ = ctypes.c_int32()
     method_ = ctypes.c_int32()
@@ -1421,7 +1421,7 @@ def unit_from_stock(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSp
                     finished_width: Optional[LengthLike] = None, finished_height: Optional[LengthLike] = None,
                     corner: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                     take_up: Optional[LengthLike] = None, half_addition: Optional[LengthLike] = None,
-                    quarter_addition: Optional[LengthLike] = None, trim: Optional[LengthLike] = None,
+                    quarter_addition: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
                     grid: Optional[LengthLike] = None, tolerance: Optional[LengthLike] = None,
                     units: Optional[int] = None, mirrored: Optional[int] = None, kind: Optional[UnitKind] = None,
                     method: Optional[UnitMethod] = None, policy: Optional[AllowancePolicy] = None,
@@ -1430,13 +1430,13 @@ def unit_from_stock(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSp
 
     Keywords: the members of UnitSpec, over those of spec.
 
-    muslin_unit_from_stock() in muslin/unit.h. Since 0.1.
+    muslin_unit_from_stock() in muslin/unit.h. Since 1.0.
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     stock_ = struct_of(UnitStockSpec, stock, "stock")
     out_ = new(structs.muslin_unit_yield)
     call_telling("muslin_unit_from_stock", ctypes.byref(wish), ctypes.byref(stock_), ctypes.byref(out_))
@@ -1447,7 +1447,7 @@ def unit_largest(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec]
                  finished_width: Optional[LengthLike] = None, finished_height: Optional[LengthLike] = None,
                  corner: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                  take_up: Optional[LengthLike] = None, half_addition: Optional[LengthLike] = None,
-                 quarter_addition: Optional[LengthLike] = None, trim: Optional[LengthLike] = None,
+                 quarter_addition: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
                  grid: Optional[LengthLike] = None, tolerance: Optional[LengthLike] = None, units: Optional[int] = None,
                  mirrored: Optional[int] = None, kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                  policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1457,13 +1457,13 @@ def unit_largest(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec]
 
     Keywords: the members of UnitSpec, over those of spec.
 
-    muslin_unit_largest() in muslin/unit.h. Since 0.1.
+    muslin_unit_largest() in muslin/unit.h. Since 1.0.
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     stock_ = struct_of(UnitStockSpec, stock, "stock")
     out_ = new(structs.muslin_unit_yield)
     call_telling("muslin_unit_largest", ctypes.byref(wish), ctypes.byref(stock_), ctypes.byref(out_))
@@ -1474,7 +1474,7 @@ def unit_makes(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec] =
                finished_width: Optional[LengthLike] = None, finished_height: Optional[LengthLike] = None,
                corner: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
                take_up: Optional[LengthLike] = None, half_addition: Optional[LengthLike] = None,
-               quarter_addition: Optional[LengthLike] = None, trim: Optional[LengthLike] = None,
+               quarter_addition: Optional[LengthLike] = None, trim_room: Optional[LengthLike] = None,
                grid: Optional[LengthLike] = None, tolerance: Optional[LengthLike] = None, units: Optional[int] = None,
                mirrored: Optional[int] = None, kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1485,23 +1485,23 @@ def unit_makes(spec: Optional[UnitSpec] = None, stock: Optional[UnitStockSpec] =
 
     Keywords: the members of UnitSpec, over those of spec.
 
-    muslin_unit_makes() in muslin/unit.h. Since 0.1.
+    muslin_unit_makes() in muslin/unit.h. Since 1.0.
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     stock_ = struct_of(UnitStockSpec, stock, "stock")
     return asked("muslin_unit_makes", structs.muslin_unit_yield, UnitYield._read, ctypes.byref(wish),
                  ctypes.byref(stock_))
 
 
-def unit_outlines(hand: int, spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,
+def unit_outlines(hand: Hand, spec: Optional[UnitSpec] = None, *, finished_width: Optional[LengthLike] = None,
                   finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
                   allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
                   half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
-                  trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+                  trim_room: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
                   tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
                   kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                   policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1511,13 +1511,13 @@ def unit_outlines(hand: int, spec: Optional[UnitSpec] = None, *, finished_width:
 
     Keywords: the members of UnitSpec, over those of spec.
 
-    muslin_unit_outlines() in muslin/unit.h. Since 0.1.
+    muslin_unit_outlines() in muslin/unit.h. Since 1.0.
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     return asked("muslin_unit_outlines", structs.muslin_unit_corner, UnitCorner._read, ctypes.byref(wish),
                  whole(hand, "hand", 32))
 
@@ -1526,7 +1526,7 @@ def unit_steps(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Leng
                finished_height: Optional[LengthLike] = None, corner: Optional[LengthLike] = None,
                allowance: Optional[LengthLike] = None, take_up: Optional[LengthLike] = None,
                half_addition: Optional[LengthLike] = None, quarter_addition: Optional[LengthLike] = None,
-               trim: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
+               trim_room: Optional[LengthLike] = None, grid: Optional[LengthLike] = None,
                tolerance: Optional[LengthLike] = None, units: Optional[int] = None, mirrored: Optional[int] = None,
                kind: Optional[UnitKind] = None, method: Optional[UnitMethod] = None,
                policy: Optional[AllowancePolicy] = None, tip: Optional[Tip] = None,
@@ -1535,13 +1535,13 @@ def unit_steps(spec: Optional[UnitSpec] = None, *, finished_width: Optional[Leng
 
     Keywords: the members of UnitSpec, over those of spec.
 
-    muslin_unit_steps() in muslin/unit.h. Since 0.1.
+    muslin_unit_steps() in muslin/unit.h. Since 1.0.
     """
     wish = merged(UnitSpec, spec, finished_width=finished_width, finished_height=finished_height, corner=corner,
                                   allowance=allowance, take_up=take_up, half_addition=half_addition,
-                                  quarter_addition=quarter_addition, trim=trim, grid=grid, tolerance=tolerance,
-                                  units=units, mirrored=mirrored, kind=kind, method=method, policy=policy, tip=tip,
-                                  direction=direction)
+                                  quarter_addition=quarter_addition, trim_room=trim_room, grid=grid,
+                                  tolerance=tolerance, units=units, mirrored=mirrored, kind=kind, method=method,
+                                  policy=policy, tip=tip, direction=direction)
     return asked("muslin_unit_steps", structs.muslin_unit_step, UnitStep._read, ctypes.byref(wish))
 
 
@@ -1550,7 +1550,7 @@ def unit_step_sentence(step: int) -> str:
     {from_corner}, {region} and {angle} for whoever shows it to fill, where the sentence has them; a sentence on unknown
     steps for a number that is none.
 
-    muslin_unit_step_sentence() in muslin/unit.h. Since 0.1.
+    muslin_unit_step_sentence() in muslin/unit.h. Since 1.0.
     """
     return str(library.muslin_unit_step_sentence(whole(step, "step", 32)).decode("utf-8"))
 
@@ -1564,7 +1564,7 @@ def setting_straight(spec: Optional[SettingSpec] = None, *, block_width: Optiona
 
     Keywords: the members of SettingSpec, over those of spec.
 
-    muslin_setting_straight() in muslin/setting.h. Since 0.1.
+    muslin_setting_straight() in muslin/setting.h. Since 1.0.
     """
     wish = merged(SettingSpec, spec, block_width=block_width, block_height=block_height, columns=columns, rows=rows,
                                      allowance=allowance, take_up=take_up, turning=turning,
@@ -1578,7 +1578,7 @@ def setting_turn(turning: Turning, column: int, row: int) -> int:
     """The quarter turns (clockwise: 0, 1 or 2) of the block in this column and row, both from 0 to MUSLIN_COUNT_MAX:
     the first block is not turned, its neighbours are.
 
-    muslin_setting_turn() in muslin/setting.h. Since 0.1.
+    muslin_setting_turn() in muslin/setting.h. Since 1.0.
     """
     quarter_turns_ = ctypes.c_int32()
     call_telling("muslin_setting_turn", whole(turning, "turning", 32), whole(column, "column"), whole(row, "row"),
@@ -1593,7 +1593,7 @@ def block_from_segments(spec: Optional[BlockSpec] = None, *, segment_cut: Option
 
     Keywords: the members of BlockSpec, over those of spec.
 
-    muslin_block_from_segments() in muslin/setting.h. Since 0.1.
+    muslin_block_from_segments() in muslin/setting.h. Since 1.0.
     """
     wish = merged(BlockSpec, spec, segment_cut=segment_cut, set_unfinished=set_unfinished, segments=segments,
                                    allowance=allowance, take_up=take_up)
@@ -1605,7 +1605,7 @@ def block_from_segments(spec: Optional[BlockSpec] = None, *, segment_cut: Option
 def join_loss(join: Join, strip_cut: LengthLike, allowance: LengthLike) -> Length:
     """What one join takes off the run, in ticks; `join` is an enum muslin_join.
 
-    muslin_join_loss() in muslin/setting.h. Since 0.1.
+    muslin_join_loss() in muslin/setting.h. Since 1.0.
     """
     out_ = ctypes.c_int64()
     call_telling("muslin_join_loss", whole(join, "join", 32), ticks_of(strip_cut, "strip_cut"),
@@ -1620,7 +1620,7 @@ def run_plan(spec: Optional[RunSpec] = None, *, length: Optional[LengthLike] = N
 
     Keywords: the members of RunSpec, over those of spec.
 
-    muslin_run_plan() in muslin/setting.h. Since 0.1.
+    muslin_run_plan() in muslin/setting.h. Since 1.0.
     """
     wish = merged(RunSpec, spec, length=length, strip_length=strip_length, strip_cut=strip_cut, allowance=allowance,
                                  join=join)
@@ -1639,7 +1639,7 @@ def border_plan(spec: Optional[BorderSpec] = None, *, unfinished_width: Optional
 
     Keywords: the members of BorderSpec, over those of spec.
 
-    muslin_border_plan() in muslin/setting.h. Since 0.1.
+    muslin_border_plan() in muslin/setting.h. Since 1.0.
     """
     wish = merged(BorderSpec, spec, unfinished_width=unfinished_width, unfinished_length=unfinished_length,
                                     finished_border=finished_border, allowance=allowance, take_up=take_up,
@@ -1660,7 +1660,7 @@ def setting_sashed(spec: Optional[SettingSashedSpec] = None, *, block_width: Opt
 
     Keywords: the members of SettingSashedSpec, over those of spec.
 
-    muslin_setting_sashed() in muslin/setting.h. Since 0.1.
+    muslin_setting_sashed() in muslin/setting.h. Since 1.0.
     """
     wish = merged(SettingSashedSpec, spec, block_width=block_width, block_height=block_height, columns=columns,
                                            rows=rows, sash_width=sash_width, sash_height=sash_height,
@@ -1683,7 +1683,7 @@ def setting_sashed_pieces(spec: Optional[SettingSashedSpec] = None, *, block_wid
 
     Keywords: the members of SettingSashedSpec, over those of spec.
 
-    muslin_setting_sashed_pieces() in muslin/setting.h. Since 0.1.
+    muslin_setting_sashed_pieces() in muslin/setting.h. Since 1.0.
     """
     wish = merged(SettingSashedSpec, spec, block_width=block_width, block_height=block_height, columns=columns,
                                            rows=rows, sash_width=sash_width, sash_height=sash_height,
@@ -1700,7 +1700,7 @@ def setting_alternate(spec: Optional[SettingAlternateSpec] = None, *, block_widt
 
     Keywords: the members of SettingAlternateSpec, over those of spec.
 
-    muslin_setting_alternate() in muslin/setting.h. Since 0.1.
+    muslin_setting_alternate() in muslin/setting.h. Since 1.0.
     """
     wish = merged(SettingAlternateSpec, spec, block_width=block_width, block_height=block_height, columns=columns,
                                               rows=rows, allowance=allowance, take_up=take_up, first=first)
@@ -1717,7 +1717,7 @@ def setting_line(sizes: Lengths, spec: Optional[SettingLineSpec] = None, *, sash
 
     Keywords: the members of SettingLineSpec, over those of spec.
 
-    muslin_setting_line() in muslin/setting.h. Since 0.1.
+    muslin_setting_line() in muslin/setting.h. Since 1.0.
     """
     sizes_ = gathered(sizes, "sizes")
     wish = merged(SettingLineSpec, spec, sash=sash, allowance=allowance, take_up=take_up, wanted=wanted, frame=frame)
@@ -1733,7 +1733,7 @@ def setting_line_places(sizes: Lengths, spec: Optional[SettingLineSpec] = None, 
 
     Keywords: the members of SettingLineSpec, over those of spec.
 
-    muslin_setting_line_places() in muslin/setting.h. Since 0.1.
+    muslin_setting_line_places() in muslin/setting.h. Since 1.0.
     """
     sizes_ = gathered(sizes, "sizes")
     wish = merged(SettingLineSpec, spec, sash=sash, allowance=allowance, take_up=take_up, wanted=wanted, frame=frame)
@@ -1754,7 +1754,7 @@ def setting_point(spec: Optional[SettingPointSpec] = None, cutting: Optional[Rou
 
     Keywords: the members of SettingPointSpec, over those of spec.
 
-    muslin_setting_point() in muslin/setting.h. Since 0.1.
+    muslin_setting_point() in muslin/setting.h. Since 1.0.
     """
     wish = merged(SettingPointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
                                           allowance=allowance, take_up=take_up, trim_room=trim_room,
@@ -1784,7 +1784,7 @@ def setting_point_block_for_width(wanted_width: LengthLike, grid: LengthLike, sp
 
     Keywords: the members of SettingPointSpec, over those of spec.
 
-    muslin_setting_point_block_for_width() in muslin/setting.h. Since 0.1.
+    muslin_setting_point_block_for_width() in muslin/setting.h. Since 1.0.
     """
     wish = merged(SettingPointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
                                           allowance=allowance, take_up=take_up, trim_room=trim_room,
@@ -1812,7 +1812,7 @@ def setting_point_block_from_side(side_square_cut: LengthLike, spec: Optional[Se
 
     Keywords: the members of SettingPointSpec, over those of spec.
 
-    muslin_setting_point_block_from_side() in muslin/setting.h. Since 0.1.
+    muslin_setting_point_block_from_side() in muslin/setting.h. Since 1.0.
     """
     wish = merged(SettingPointSpec, spec, block=block, columns=columns, rows=rows, sash=sash, set_off=set_off,
                                           allowance=allowance, take_up=take_up, trim_room=trim_room,
@@ -1836,7 +1836,7 @@ def logcabin_plan(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centr
 
     Keywords: the members of LogcabinSpec, over those of spec.
 
-    muslin_logcabin_plan() in muslin/rounds.h. Since 0.1.
+    muslin_logcabin_plan() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(LogcabinSpec, spec, centre_width=centre_width, centre_height=centre_height, log_width=log_width,
                                       rounds=rounds, blocks=blocks, allowance=allowance, take_up=take_up,
@@ -1858,7 +1858,7 @@ def logcabin_logs(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, centr
 
     Keywords: the members of LogcabinSpec, over those of spec.
 
-    muslin_logcabin_logs() in muslin/rounds.h. Since 0.1.
+    muslin_logcabin_logs() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(LogcabinSpec, spec, centre_width=centre_width, centre_height=centre_height, log_width=log_width,
                                       rounds=rounds, blocks=blocks, allowance=allowance, take_up=take_up,
@@ -1881,7 +1881,7 @@ def logcabin_strips(widths: Lengths, spec: Optional[LogcabinSpec] = None, *, cen
 
     Keywords: the members of LogcabinSpec, over those of spec.
 
-    muslin_logcabin_strips() in muslin/rounds.h. Since 0.1.
+    muslin_logcabin_strips() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(LogcabinSpec, spec, centre_width=centre_width, centre_height=centre_height, log_width=log_width,
                                       rounds=rounds, blocks=blocks, allowance=allowance, take_up=take_up,
@@ -1902,7 +1902,7 @@ def logcabin_log_for(spec: Optional[LogcabinFitSpec] = None, rounding: Optional[
 
     Keywords: the members of LogcabinFitSpec, over those of spec.
 
-    muslin_logcabin_log_for() in muslin/rounds.h. Since 0.1.
+    muslin_logcabin_log_for() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(LogcabinFitSpec, spec, wanted=wanted, centre=centre, rounds=rounds, log_finished=log_finished,
                                          allowance=allowance, take_up=take_up, order=order)
@@ -1921,7 +1921,7 @@ def logcabin_rounds_for(spec: Optional[LogcabinFitSpec] = None, *, wanted: Optio
 
     Keywords: the members of LogcabinFitSpec, over those of spec.
 
-    muslin_logcabin_rounds_for() in muslin/rounds.h. Since 0.1.
+    muslin_logcabin_rounds_for() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(LogcabinFitSpec, spec, wanted=wanted, centre=centre, rounds=rounds, log_finished=log_finished,
                                          allowance=allowance, take_up=take_up, order=order)
@@ -1938,7 +1938,7 @@ def frame_pieces(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingSp
 
     Keywords: the members of FrameSpec, over those of spec.
 
-    muslin_frame_pieces() in muslin/rounds.h. Since 0.1.
+    muslin_frame_pieces() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(FrameSpec, spec, opening_width=opening_width, opening_height=opening_height, frame_width=frame_width,
                                    allowance=allowance, take_up=take_up, usable_width=usable_width)
@@ -1957,7 +1957,7 @@ def frame_outline(spec: Optional[FrameSpec] = None, rounding: Optional[RoundingS
 
     Keywords: the members of FrameSpec, over those of spec.
 
-    muslin_frame_outline() in muslin/rounds.h. Since 0.1.
+    muslin_frame_outline() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(FrameSpec, spec, opening_width=opening_width, opening_height=opening_height, frame_width=frame_width,
                                    allowance=allowance, take_up=take_up, usable_width=usable_width)
@@ -1974,7 +1974,7 @@ def medallion_plan(rows: Sequence[MedallionRow], spec: Optional[MedallionSpec] =
 
     Keywords: the members of MedallionSpec, over those of spec.
 
-    muslin_medallion_plan() in muslin/rounds.h. Since 0.1.
+    muslin_medallion_plan() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(MedallionSpec, spec, centre_width=centre_width, centre_height=centre_height, allowance=allowance,
                                        take_up=take_up, equal_coping=equal_coping)
@@ -1994,7 +1994,7 @@ def repeat_plan(spec: Optional[RepeatSpec] = None, rounding: Optional[RoundingSp
 
     Keywords: the members of RepeatSpec, over those of spec.
 
-    muslin_repeat_plan() in muslin/rounds.h. Since 0.1.
+    muslin_repeat_plan() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(RepeatSpec, spec, side_finished=side_finished, repeat_finished=repeat_finished, spacers=spacers,
                                     spacer_least=spacer_least, allowance=allowance, take_up=take_up)
@@ -2009,7 +2009,7 @@ def repeat_common(width: LengthLike, height: LengthLike, least: LengthLike, most
     """The largest repeat from `least` (0 or more) to `most` (1 or more) that divides both sides of a quilt: a whole
     part of their greatest common measure.
 
-    muslin_repeat_common() in muslin/rounds.h. Since 0.1.
+    muslin_repeat_common() in muslin/rounds.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_common_repeat)
@@ -2027,7 +2027,7 @@ def point_border_plan(spec: Optional[PointBorderSpec] = None, cutting: Optional[
 
     Keywords: the members of PointBorderSpec, over those of spec.
 
-    muslin_point_border_plan() in muslin/rounds.h. Since 0.1.
+    muslin_point_border_plan() in muslin/rounds.h. Since 1.0.
     """
     wish = merged(PointBorderSpec, spec, side_finished=side_finished, diagonal_finished=diagonal_finished,
                                          squares=squares, runs=runs, allowance=allowance, take_up=take_up)
@@ -2050,7 +2050,7 @@ def bed_size(spec: Optional[BedSpec] = None, *, mattress_width: Optional[LengthL
 
     Keywords: the members of BedSpec, over those of spec.
 
-    muslin_bed_size() in muslin/fit.h. Since 0.1.
+    muslin_bed_size() in muslin/fit.h. Since 1.0.
     """
     wish = merged(BedSpec, spec, mattress_width=mattress_width, mattress_length=mattress_length,
                                  mattress_depth=mattress_depth, floor_height=floor_height, beyond_depth=beyond_depth,
@@ -2071,7 +2071,7 @@ def bed_covered(spec: Optional[BedCoveredSpec] = None, *, quilt_width: Optional[
 
     Keywords: the members of BedCoveredSpec, over those of spec.
 
-    muslin_bed_covered() in muslin/fit.h. Since 0.1.
+    muslin_bed_covered() in muslin/fit.h. Since 1.0.
     """
     wish = merged(BedCoveredSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length,
                                         mattress_width=mattress_width, mattress_length=mattress_length,
@@ -2102,7 +2102,7 @@ def fit_settings(spec: Optional[FitSpec] = None, *, wanted_width: Optional[Lengt
 
     Keywords: the members of FitSpec, over those of spec.
 
-    muslin_fit_settings() in muslin/fit.h. Since 0.1.
+    muslin_fit_settings() in muslin/fit.h. Since 1.0.
     """
     wish = merged(FitSpec, spec, wanted_width=wanted_width, wanted_length=wanted_length, width_under=width_under,
                                  width_over=width_over, length_under=length_under, length_over=length_over,
@@ -2135,7 +2135,7 @@ def fit_nearest(spec: Optional[FitSpec] = None, *, wanted_width: Optional[Length
 
     Keywords: the members of FitSpec, over those of spec.
 
-    muslin_fit_nearest() in muslin/fit.h. Since 0.1.
+    muslin_fit_nearest() in muslin/fit.h. Since 1.0.
     """
     wish = merged(FitSpec, spec, wanted_width=wanted_width, wanted_length=wanted_length, width_under=width_under,
                                  width_over=width_over, length_under=length_under, length_over=length_over,
@@ -2160,7 +2160,7 @@ def fit_across(spec: Optional[FitAcrossSpec] = None, *, wanted: Optional[LengthL
 
     Keywords: the members of FitAcrossSpec, over those of spec.
 
-    muslin_fit_across() in muslin/fit.h. Since 0.1.
+    muslin_fit_across() in muslin/fit.h. Since 1.0.
     """
     wish = merged(FitAcrossSpec, spec, wanted=wanted, border=border, block=block, sash=sash, direction=direction,
                                        frame=frame)
@@ -2178,7 +2178,7 @@ def fit_triangles(spec: Optional[FitTrianglesSpec] = None, *, wanted_width: Opti
 
     Keywords: the members of FitTrianglesSpec, over those of spec.
 
-    muslin_fit_triangles() in muslin/fit.h. Since 0.1.
+    muslin_fit_triangles() in muslin/fit.h. Since 1.0.
     """
     wish = merged(FitTrianglesSpec, spec, wanted_width=wanted_width, wanted_length=wanted_length, height=height,
                                           rows_direction=rows_direction, sides_direction=sides_direction,
@@ -2198,7 +2198,7 @@ def fit_rescale(rows: Sequence[FitRescaleRow], spec: Optional[FitRescaleSpec] = 
 
     Keywords: the members of FitRescaleSpec, over those of spec.
 
-    muslin_fit_rescale() in muslin/fit.h. Since 0.1.
+    muslin_fit_rescale() in muslin/fit.h. Since 1.0.
     """
     wish = merged(FitRescaleSpec, spec, numerator=numerator, denominator=denominator, allowance=allowance,
                                         take_up=take_up, grid=grid)
@@ -2210,7 +2210,7 @@ def fit_rescale(rows: Sequence[FitRescaleRow], spec: Optional[FitRescaleSpec] = 
 
 
 def binding_measure(spec: Optional[BindingWidthSpec] = None, *, fold: Optional[Fold] = None,
-                    seam: Optional[LengthLike] = None, front: Optional[LengthLike] = None,
+                    allowance: Optional[LengthLike] = None, front: Optional[LengthLike] = None,
                     thickness: Optional[LengthLike] = None, back: Optional[LengthLike] = None,
                     turn_under: Optional[LengthLike] = None, binding_cut: Optional[LengthLike] = None,
                     uneven_limit: Optional[LengthLike] = None) -> BindingWidth:
@@ -2218,9 +2218,9 @@ def binding_measure(spec: Optional[BindingWidthSpec] = None, *, fold: Optional[F
 
     Keywords: the members of BindingWidthSpec, over those of spec.
 
-    muslin_binding_measure() in muslin/finishing.h. Since 0.1.
+    muslin_binding_measure() in muslin/finishing.h. Since 1.0.
     """
-    wish = merged(BindingWidthSpec, spec, fold=fold, seam=seam, front=front, thickness=thickness, back=back,
+    wish = merged(BindingWidthSpec, spec, fold=fold, allowance=allowance, front=front, thickness=thickness, back=back,
                                           turn_under=turn_under, binding_cut=binding_cut, uneven_limit=uneven_limit)
     out_ = new(structs.muslin_binding_width)
     call_telling("muslin_binding_measure", ctypes.byref(wish), ctypes.byref(out_))
@@ -2238,7 +2238,7 @@ def binding_plan(spec: Optional[BindingSpec] = None, *, perimeter: Optional[Leng
 
     Keywords: the members of BindingSpec, over those of spec.
 
-    muslin_binding_plan() in muslin/finishing.h. Since 0.1.
+    muslin_binding_plan() in muslin/finishing.h. Since 1.0.
     """
     wish = merged(BindingSpec, spec, perimeter=perimeter, quilt_width=quilt_width, quilt_length=quilt_length,
                                      extra=extra, corners=corners, corner_extra=corner_extra, binding_cut=binding_cut,
@@ -2258,7 +2258,7 @@ def bias_tube(spec: Optional[BiasSpec] = None, *, width: Optional[LengthLike] = 
 
     Keywords: the members of BiasSpec, over those of spec.
 
-    muslin_bias_tube() in muslin/finishing.h. Since 0.1.
+    muslin_bias_tube() in muslin/finishing.h. Since 1.0.
     """
     wish = merged(BiasSpec, spec, width=width, length=length, strip_cut=strip_cut, allowance=allowance, wanted=wanted,
                                   blunt_ends=blunt_ends)
@@ -2275,7 +2275,7 @@ def bias_least_square(spec: Optional[BiasSpec] = None, rounding: Optional[Roundi
 
     Keywords: the members of BiasSpec, over those of spec.
 
-    muslin_bias_least_square() in muslin/finishing.h. Since 0.1.
+    muslin_bias_least_square() in muslin/finishing.h. Since 1.0.
     """
     wish = merged(BiasSpec, spec, width=width, length=length, strip_cut=strip_cut, allowance=allowance, wanted=wanted,
                                   blunt_ends=blunt_ends)
@@ -2296,7 +2296,7 @@ def bias_strips(spec: Optional[BiasSpec] = None, *, width: Optional[LengthLike] 
 
     Keywords: the members of BiasSpec, over those of spec.
 
-    muslin_bias_strips() in muslin/finishing.h. Since 0.1.
+    muslin_bias_strips() in muslin/finishing.h. Since 1.0.
     """
     wish = merged(BiasSpec, spec, width=width, length=length, strip_cut=strip_cut, allowance=allowance, wanted=wanted,
                                   blunt_ends=blunt_ends)
@@ -2314,7 +2314,7 @@ def batting_plan(spec: Optional[BattingSpec] = None, *, quilt_width: Optional[Le
 
     Keywords: the members of BattingSpec, over those of spec.
 
-    muslin_batting_plan() in muslin/finishing.h. Since 0.1.
+    muslin_batting_plan() in muslin/finishing.h. Since 1.0.
     """
     wish = merged(BattingSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, margin_left=margin_left,
                                      margin_right=margin_right, margin_top=margin_top, margin_bottom=margin_bottom,
@@ -2328,8 +2328,8 @@ def backing_layouts(spec: Optional[BackingSpec] = None, *, quilt_width: Optional
                     quilt_length: Optional[LengthLike] = None, margin_left: Optional[LengthLike] = None,
                     margin_right: Optional[LengthLike] = None, margin_top: Optional[LengthLike] = None,
                     margin_bottom: Optional[LengthLike] = None, fabric_width: Optional[LengthLike] = None,
-                    selvage: Optional[LengthLike] = None, seam: Optional[LengthLike] = None,
-                    end_trim: Optional[LengthLike] = None, repeat: Optional[LengthLike] = None,
+                    selvage: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                    end_loss: Optional[LengthLike] = None, repeat: Optional[LengthLike] = None,
                     step: Optional[LengthLike] = None, print: Optional[Print] = None,
                     round_panels: Optional[bool] = None) -> List[Backing]:
     """All layouts compared, one row each, in the order of the enum (ask-then-fill; eight rows in this version, later
@@ -2337,11 +2337,11 @@ def backing_layouts(spec: Optional[BackingSpec] = None, *, quilt_width: Optional
 
     Keywords: the members of BackingSpec, over those of spec.
 
-    muslin_backing_layouts() in muslin/finishing.h. Since 0.1.
+    muslin_backing_layouts() in muslin/finishing.h. Since 1.0.
     """
     wish = merged(BackingSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, margin_left=margin_left,
                                      margin_right=margin_right, margin_top=margin_top, margin_bottom=margin_bottom,
-                                     fabric_width=fabric_width, selvage=selvage, seam=seam, end_trim=end_trim,
+                                     fabric_width=fabric_width, selvage=selvage, allowance=allowance, end_loss=end_loss,
                                      repeat=repeat, step=step, print=print, round_panels=round_panels)
     return asked("muslin_backing_layouts", structs.muslin_backing, Backing._read, ctypes.byref(wish))
 
@@ -2351,7 +2351,7 @@ def backing_panels(layout: BackingLayout, spec: Optional[BackingSpec] = None, *,
                    margin_left: Optional[LengthLike] = None, margin_right: Optional[LengthLike] = None,
                    margin_top: Optional[LengthLike] = None, margin_bottom: Optional[LengthLike] = None,
                    fabric_width: Optional[LengthLike] = None, selvage: Optional[LengthLike] = None,
-                   seam: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                   allowance: Optional[LengthLike] = None, end_loss: Optional[LengthLike] = None,
                    repeat: Optional[LengthLike] = None, step: Optional[LengthLike] = None,
                    print: Optional[Print] = None, round_panels: Optional[bool] = None) -> List[Panel]:
     """One layout piece by piece, in sewing order across the quilt (ask-then-fill): the cut widths, of the insert its
@@ -2359,11 +2359,11 @@ def backing_panels(layout: BackingLayout, spec: Optional[BackingSpec] = None, *,
 
     Keywords: the members of BackingSpec, over those of spec.
 
-    muslin_backing_panels() in muslin/finishing.h. Since 0.1.
+    muslin_backing_panels() in muslin/finishing.h. Since 1.0.
     """
     wish = merged(BackingSpec, spec, quilt_width=quilt_width, quilt_length=quilt_length, margin_left=margin_left,
                                      margin_right=margin_right, margin_top=margin_top, margin_bottom=margin_bottom,
-                                     fabric_width=fabric_width, selvage=selvage, seam=seam, end_trim=end_trim,
+                                     fabric_width=fabric_width, selvage=selvage, allowance=allowance, end_loss=end_loss,
                                      repeat=repeat, step=step, print=print, round_panels=round_panels)
     return asked("muslin_backing_panels", structs.muslin_panel, Panel._read, ctypes.byref(wish),
                  whole(layout, "layout", 32))
@@ -2379,7 +2379,7 @@ def hanging_plan(spec: Optional[HangingSpec] = None, *, quilt_width: Optional[Le
 
     Keywords: the members of HangingSpec, over those of spec.
 
-    muslin_hanging_plan() in muslin/finishing.h. Since 0.1.
+    muslin_hanging_plan() in muslin/finishing.h. Since 1.0.
     """
     wish = merged(HangingSpec, spec, quilt_width=quilt_width, sleeves=sleeves, inset=inset, gap=gap, drop=drop,
                                      ease=ease, hem=hem, allowance=allowance, label_width=label_width,
@@ -2403,7 +2403,7 @@ def stripquilt_plan(spec: Optional[StripquiltSpec] = None, *, strips: Optional[i
 
     Keywords: the members of StripquiltSpec, over those of spec.
 
-    muslin_stripquilt_plan() in muslin/stripquilt.h. Since 0.1.
+    muslin_stripquilt_plan() in muslin/stripquilt.h. Since 1.0.
     """
     wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
                                         segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
@@ -2432,7 +2432,7 @@ def stripquilt_groups(spec: Optional[StripquiltSpec] = None, *, strips: Optional
 
     Keywords: the members of StripquiltSpec, over those of spec.
 
-    muslin_stripquilt_groups() in muslin/stripquilt.h. Since 0.1.
+    muslin_stripquilt_groups() in muslin/stripquilt.h. Since 1.0.
     """
     wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
                                         segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
@@ -2458,7 +2458,7 @@ def stripquilt_pressing(set: int, spec: Optional[StripquiltSpec] = None, *, stri
 
     Keywords: the members of StripquiltSpec, over those of spec.
 
-    muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 0.1.
+    muslin_stripquilt_pressing() in muslin/stripquilt.h. Since 1.0.
     """
     wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
                                         segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
@@ -2484,7 +2484,7 @@ def piecing_plan(spec: Optional[PiecingSpec] = None, *, sets: Optional[int] = No
 
     Keywords: the members of PiecingSpec, over those of spec.
 
-    muslin_piecing_plan() in muslin/supplies.h. Since 0.1.
+    muslin_piecing_plan() in muslin/supplies.h. Since 1.0.
     """
     wish = merged(PiecingSpec, spec, sets=sets, strips_per_set=strips_per_set, strip_length=strip_length, tops=tops,
                                      columns=columns, rows=rows, segments_per_block=segments_per_block,
@@ -2505,7 +2505,7 @@ def thread_plan(spec: Optional[ThreadSpec] = None, *, seam: Optional[LengthLike]
 
     Keywords: the members of ThreadSpec, over those of spec.
 
-    muslin_thread_plan() in muslin/supplies.h. Since 0.1.
+    muslin_thread_plan() in muslin/supplies.h. Since 1.0.
     """
     wish = merged(ThreadSpec, spec, seam=seam, ratio_above=ratio_above, ratio_below=ratio_below, thickness=thickness,
                                     stitch_length=stitch_length, bobbin=bobbin, spool=spool, method=method, waste=waste,
@@ -2520,7 +2520,7 @@ def stitch_count(length: LengthLike, stitch_length: LengthLike, decimals: int, d
     8128): thousandths gets length / stitch_length with so many decimals (0 .. 3), rounded as `direction` (enum
     muslin_direction) says, always counted in thousandths; exact, which may be null, becomes 1 when nothing was lost.
 
-    muslin_stitch_count() in muslin/supplies.h. Since 0.1.
+    muslin_stitch_count() in muslin/supplies.h. Since 1.0.
     """
     thousandths_ = ctypes.c_int64()
     exact_ = ctypes.c_int32()
@@ -2534,7 +2534,7 @@ def stitch_length(length: LengthLike, thousandths: int, rounding: Optional[Round
     """The other way round: the stitch of which so many thousandths (1 .. MUSLIN_COUNT_MAX) lie in `length` (0 ..
     MUSLIN_SIZE_MAX), rounded as asked.
 
-    muslin_stitch_length() in muslin/supplies.h. Since 0.1.
+    muslin_stitch_length() in muslin/supplies.h. Since 1.0.
     """
     rounding_ = struct_of(RoundingSpec, rounding, "rounding")
     out_ = new(structs.muslin_rounded)
@@ -2552,7 +2552,7 @@ def quilting_lines(spec: Optional[QuiltingSpec] = None, *, width: Optional[Lengt
 
     Keywords: the members of QuiltingSpec, over those of spec.
 
-    muslin_quilting_lines() in muslin/supplies.h. Since 0.1.
+    muslin_quilting_lines() in muslin/supplies.h. Since 1.0.
     """
     wish = merged(QuiltingSpec, spec, width=width, length=length, spacing=spacing, offset=offset, outline=outline,
                                       passes=passes, pattern=pattern, start=start)
@@ -2572,7 +2572,7 @@ def weight_plan(spec: Optional[WeightSpec] = None, *, width: Optional[LengthLike
 
     Keywords: the members of WeightSpec, over those of spec.
 
-    muslin_weight_plan() in muslin/supplies.h. Since 0.1.
+    muslin_weight_plan() in muslin/supplies.h. Since 1.0.
     """
     wish = merged(WeightSpec, spec, width=width, length=length, binding_length=binding_length, binding_cut=binding_cut,
                                     top_density=top_density, batting_density=batting_density,
@@ -2587,7 +2587,7 @@ def density_from_ounces(thousandths: int, direction: Direction) -> int:
     """Ounces for a square yard, in thousandths of an ounce (0 .. MUSLIN_COUNT_MAX), as mg for a square metre, rounded
     as `direction` (enum muslin_direction) says.
 
-    muslin_density_from_ounces() in muslin/supplies.h. Since 0.1.
+    muslin_density_from_ounces() in muslin/supplies.h. Since 1.0.
     """
     density_ = ctypes.c_int64()
     call_telling("muslin_density_from_ounces", whole(thousandths, "thousandths"), whole(direction, "direction", 32),
@@ -2599,7 +2599,7 @@ def mass_in_ounces(mass: int, decimals: int, direction: Direction) -> int:
     """A mass in mg (0 .. MUSLIN_LENGTH_MAX) in ounces with so many decimals (0 .. 3), rounded as `direction` (enum
     muslin_direction) says and counted in thousandths.
 
-    muslin_mass_in_ounces() in muslin/supplies.h. Since 0.1.
+    muslin_mass_in_ounces() in muslin/supplies.h. Since 1.0.
     """
     thousandths_ = ctypes.c_int64()
     call_telling("muslin_mass_in_ounces", whole(mass, "mass"), whole(decimals, "decimals", 32),
@@ -2614,7 +2614,7 @@ def cost_plan(spec: Optional[CostSpec] = None, *, amount: Optional[int] = None, 
 
     Keywords: the members of CostSpec, over those of spec.
 
-    muslin_cost_plan() in muslin/supplies.h. Since 0.1.
+    muslin_cost_plan() in muslin/supplies.h. Since 1.0.
     """
     wish = merged(CostSpec, spec, amount=amount, price=price, per=per, sold=sold, direction=direction)
     out_ = new(structs.muslin_cost)
@@ -2625,7 +2625,7 @@ def cost_plan(spec: Optional[CostSpec] = None, *, amount: Optional[int] = None, 
 def cost_total(rows: Sequence[CostSpec]) -> int:
     """The sum of a list, each row rounded on its own as a bill does it, and the sum not rounded again.
 
-    muslin_cost_total() in muslin/supplies.h. Since 0.1.
+    muslin_cost_total() in muslin/supplies.h. Since 1.0.
     """
     rows_, n_ = rows_of(CostSpec, rows, "rows")
     total_ = ctypes.c_int64()
@@ -2637,7 +2637,7 @@ def id_sort(id: Id) -> int:
     """The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
     order of making (0 for what is no id).
 
-    muslin_id_sort() in muslin/quilt.h. Since 0.1.
+    muslin_id_sort() in muslin/quilt.h. Since 1.0.
     """
     return int(library.muslin_id_sort(whole(id, "id")))
 
@@ -2646,7 +2646,7 @@ def id_number(id: Id) -> int:
     """The sort of an id (enum muslin_sort; 0 for what is no id) and its number, counted from 1 for each sort in the
     order of making (0 for what is no id).
 
-    muslin_id_number() in muslin/quilt.h. Since 0.1.
+    muslin_id_number() in muslin/quilt.h. Since 1.0.
     """
     return int(library.muslin_id_number(whole(id, "id")))
 
@@ -2655,13 +2655,14 @@ def sewing_label(number: int) -> str:
     """The label of stack `number` (0 .. MUSLIN_COUNT_MAX): A .. Z, then AA, AB and so on, terminated; text out as in
     base.h.
 
-    muslin_sewing_label() in muslin/sewing.h. Since 0.1.
+    muslin_sewing_label() in muslin/sewing.h. Since 1.0.
     """
     return words_out("muslin_sewing_label", whole(number, "number"))
 
 
 def scatter_prints(prints: Integers, touches: Sequence[TouchSpec], given: Optional[Integers] = None,
-                   spec: Optional[ScatterSpec] = None, *, places: Optional[int] = None, seed: Optional[int] = None,
+                   progress: Optional[Progress] = None, spec: Optional[ScatterSpec] = None, *,
+                   places: Optional[int] = None, seed: Optional[int] = None,
                    work_limit: Optional[int] = None) -> ScatterPrints:
     """Which print goes where: `prints[i]` says for how many places print i suffices, 0 .. MUSLIN_COUNT_MAX (`kinds` of
     them, 1 .. 2^20), `touches` which places touch (touch_n, 0 .. 2^27; a pair named twice counts twice), `given[p]` a
@@ -2669,36 +2670,40 @@ def scatter_prints(prints: Integers, touches: Sequence[TouchSpec], given: Option
 
     Keywords: the members of ScatterSpec, over those of spec.
 
-    muslin_scatter_prints() in muslin/scatter.h. Since 0.1.
+    muslin_scatter_prints() in muslin/scatter.h. Since 1.0.
     """
     wish = merged(ScatterSpec, spec, places=places, seed=seed, work_limit=work_limit)
     prints_ = integers(prints, "prints")
     touches_, touch_n_ = rows_of(TouchSpec, touches, "touches")
     given_ = places_given(given, "given", wish.places)
-    out_ = places_out(wish.places)
-    result_ = new(structs.muslin_scattered)
-    call_telling("muslin_scatter_prints", ctypes.byref(wish), ctypes.byref(ALLOCATOR), prints_.numbers, prints_.count,
-                 touches_, ctypes.sizeof(structs.muslin_touch_spec), touch_n_, given_, out_, ctypes.byref(result_))
-    return ScatterPrints(tuple(out_[:wish.places]), Scattered._read(result_))
+    with Told(structs.muslin_progress, progress) as progress_:
+        out_ = places_out(wish.places)
+        result_ = new(structs.muslin_scattered)
+        call_telling("muslin_scatter_prints", ctypes.byref(wish), prints_.numbers, prints_.count, touches_,
+                     ctypes.sizeof(structs.muslin_touch_spec), touch_n_, given_, ctypes.byref(ALLOCATOR),
+                     progress_.function, None, out_, ctypes.byref(result_))
+        return ScatterPrints(tuple(out_[:wish.places]), Scattered._read(result_))
 
 
-def scatter_blocks(blocks: Sequence[EdgePrintsSpec], spec: Optional[ScatterBlocksSpec] = None, *,
-                   columns: Optional[int] = None, rows: Optional[int] = None, seed: Optional[int] = None,
+def scatter_blocks(blocks: Sequence[EdgePrintsSpec], progress: Optional[Progress] = None,
+                   spec: Optional[ScatterBlocksSpec] = None, *, columns: Optional[int] = None,
+                   rows: Optional[int] = None, seed: Optional[int] = None,
                    work_limit: Optional[int] = None) -> ScatterBlocks:
     """Blocks laid out in columns x rows, turned where they may be, so that as few equal prints as possible meet at an
     edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20.
 
     Keywords: the members of ScatterBlocksSpec, over those of spec.
 
-    muslin_scatter_blocks() in muslin/scatter.h. Since 0.1.
+    muslin_scatter_blocks() in muslin/scatter.h. Since 1.0.
     """
     wish = merged(ScatterBlocksSpec, spec, columns=columns, rows=rows, seed=seed, work_limit=work_limit)
     blocks_, n_ = rows_of(EdgePrintsSpec, blocks, "blocks")
-    result_ = new(structs.muslin_scattered)
-    rows_ = asked("muslin_scatter_blocks", structs.muslin_placed_block, PlacedBlock._read, ctypes.byref(wish),
-                  ctypes.byref(ALLOCATOR), blocks_, ctypes.sizeof(structs.muslin_edge_prints_spec), n_,
-                  after=[ctypes.byref(result_)])
-    return ScatterBlocks(tuple(rows_), Scattered._read(result_))
+    with Told(structs.muslin_progress, progress) as progress_:
+        result_ = new(structs.muslin_scattered)
+        rows_ = asked("muslin_scatter_blocks", structs.muslin_placed_block, PlacedBlock._read, ctypes.byref(wish),
+                      blocks_, ctypes.sizeof(structs.muslin_edge_prints_spec), n_, ctypes.byref(ALLOCATOR),
+                      progress_.function, None, after=[ctypes.byref(result_)])
+        return ScatterBlocks(tuple(rows_), Scattered._read(result_))
 
 
 def scatter_sets(prints: Integers, sets: int, strips_per_set: int, spec: Optional[ScatterSpec] = None, *,
@@ -2710,12 +2715,12 @@ def scatter_sets(prints: Integers, sets: int, strips_per_set: int, spec: Optiona
 
     Keywords: the members of ScatterSpec, over those of spec.
 
-    muslin_scatter_sets() in muslin/scatter.h. Since 0.1.
+    muslin_scatter_sets() in muslin/scatter.h. Since 1.0.
     """
     wish = merged(ScatterSpec, spec, places=places, seed=seed, work_limit=work_limit)
     prints_ = integers(prints, "prints")
     out_ = places_out(wish.places)
     result_ = new(structs.muslin_scattered)
-    call_telling("muslin_scatter_sets", ctypes.byref(wish), ctypes.byref(ALLOCATOR), prints_.numbers, prints_.count,
-                 whole(sets, "sets"), whole(strips_per_set, "strips_per_set"), out_, ctypes.byref(result_))
+    call_telling("muslin_scatter_sets", ctypes.byref(wish), prints_.numbers, prints_.count, whole(sets, "sets"),
+                 whole(strips_per_set, "strips_per_set"), ctypes.byref(ALLOCATOR), out_, ctypes.byref(result_))
     return ScatterSets(tuple(out_[:wish.places]), Scattered._read(result_))

@@ -16,23 +16,24 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "BED_FOOT_GIVEN", "FIT_ALLOW_STRAIGHT", "FIT_ALLOW_SASHED", "FIT_ALLOW_FRAMED", "FIT_ALLOW_ON_POINT",
            "FIT_ACROSS_FRAME", "BIAS_BLUNT_ENDS", "BATTING_FIXED", "BACKING_ROUND_PANELS", "STRIPQUILT_SEGMENTS_MAX",
            "THREAD_READY_BOBBINS", "MONEY_MAX", "QUILT_DEPTH_MAX", "QUILT_POINT_DEPTH_MAX", "QUILT_CORNERS_MAX",
-           "QUILT_JOIN_KEEPS_ORDER", "EDGE_PRINTS_TURNS_HALF", "EDGE_PRINTS_TURNS_QUARTER", "CUTPLAN_ROWS_MAX",
-           "CUTPLAN_COUNT_MAX", "BLANK_MAY_TURN", "CUTPLAN_NO_PANELS", "CUTPLAN_ONE_HEIGHT", "CUTPLAN_OWN_STRIPS",
-           "CUTPLAN_STACKED", "CUTPLAN_FIRST_CUT_ACROSS", "CUTPLAN_FOLDED", "CUTPLAN_BY_PRIORITY", "Status", "Argument",
-           "Warning", "Direction", "LengthUnit", "Style", "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge",
-           "Care", "Print", "StockKind", "Table", "Curve", "CornerTip", "PolygonMeasure", "UnitKind", "UnitMethod",
-           "Tip", "CutShape", "CutAgain", "Grain", "Stage", "UnitStepKind", "Side", "Turning", "Join", "BorderStyle",
-           "SashKind", "FirstBlock", "PointLayout", "PointEdge", "LogOrder", "LogTurn", "LogHalf", "FramePiece",
-           "FrameLine", "RoundKind", "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold",
-           "BackingLayout", "PanelRole", "Nesting", "SetPressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart",
-           "CostKind", "Sort", "Axis", "StripPiecing", "SeamPress", "MeasureKind", "NodeKind", "MisfitKind",
-           "CutSource", "TermKind", "Press", "OtherWay", "SewingKind", "BlankKind", "CutplanStopped",
+           "QUILT_JOIN_KEEPS_ORDER", "QUILT_SASHED_FRAME", "QUILT_SASHED_CORNERSTONES", "EDGE_PRINTS_TURNS_HALF",
+           "EDGE_PRINTS_TURNS_QUARTER", "CUTPLAN_ROWS_MAX", "CUTPLAN_COUNT_MAX", "BLANK_MAY_TURN", "CUTPLAN_NO_PANELS",
+           "CUTPLAN_ONE_HEIGHT", "CUTPLAN_OWN_STRIPS", "CUTPLAN_STACKED", "CUTPLAN_FIRST_CUT_ACROSS", "CUTPLAN_FOLDED",
+           "CUTPLAN_BY_PRIORITY", "Status", "Argument", "Warning", "Direction", "LengthUnit", "Style",
+           "AllowancePolicy", "GoverningRule", "GoverningSource", "Edge", "Care", "Print", "StockKind", "Table",
+           "Curve", "CornerTip", "PolygonMeasure", "UnitKind", "UnitMethod", "Tip", "CutShape", "CutAgain", "Grain",
+           "Hand", "Stage", "UnitStepKind", "Side", "Turning", "Join", "BorderStyle", "SashKind", "FirstBlock",
+           "PointLayout", "PointEdge", "LogOrder", "LogTurn", "LogHalf", "FramePiece", "FrameLine", "RoundKind",
+           "RoundCorner", "Drop", "FootCorner", "FitKind", "Parity", "FitRank", "Fold", "BackingLayout", "PanelRole",
+           "Nesting", "SetPressing", "ThreadMethod", "QuiltingPattern", "QuiltingStart", "CostKind", "Sort", "Axis",
+           "StripPiecing", "SeamPress", "SixtyFirst", "MeasureKind", "NodeKind", "MisfitKind", "CutSource", "TermKind",
+           "Prefer", "Press", "OtherWay", "Towards", "Preferred", "SewingKind", "BlankKind", "CutplanStopped",
            "CutplanStripKind", "CutplanFault", "LongPieces"]
 
-VERSION_MAJOR = 0
-VERSION_MINOR = 1
+VERSION_MAJOR = 1
+VERSION_MINOR = 0
 VERSION_PATCH = 0
-VERSION = 1000
+VERSION = 1000000
 TICKS_PER_INCH = 8128
 TICKS_PER_MM = 320
 LENGTH_MAX = 4611686018427387903
@@ -75,13 +76,15 @@ FIT_ACROSS_FRAME = 1
 BIAS_BLUNT_ENDS = 1
 BATTING_FIXED = 1
 BACKING_ROUND_PANELS = 1
-STRIPQUILT_SEGMENTS_MAX = 16
+STRIPQUILT_SEGMENTS_MAX = 32
 THREAD_READY_BOBBINS = 1
 MONEY_MAX = 4611686018427387903
 QUILT_DEPTH_MAX = 4096
 QUILT_POINT_DEPTH_MAX = 4
 QUILT_CORNERS_MAX = 32
 QUILT_JOIN_KEEPS_ORDER = 1
+QUILT_SASHED_FRAME = 1
+QUILT_SASHED_CORNERSTONES = 2
 EDGE_PRINTS_TURNS_HALF = 1
 EDGE_PRINTS_TURNS_QUARTER = 2
 CUTPLAN_ROWS_MAX = 4096
@@ -99,7 +102,7 @@ CUTPLAN_BY_PRIORITY = 64
 class Status(Choice):
     """enum muslin_status_code"""
 
-    OK = 0
+    OK = 0  # all went well
     ERR_NULL = 1  # a pointer that must be given is null
     ERR_STRUCT_SIZE = 2  # a struct's size is 0, below the first published one, or above 4096
     ERR_STRUCT_TAIL = 3  # bytes behind the members this library knows are not zero
@@ -129,6 +132,7 @@ class Status(Choice):
     ERR_NOT_TILED = 27  # the pieces leave a gap in the outline, overlap, or stick out
     ERR_WORK_LIMIT = 28  # the work, or what is stored, would be more than the caller allows
     ERR_FOREIGN = 29  # an id of another quilt, of another sort, or of nothing
+    ERR_STOPPED = 30  # the caller's progress call ended it before there was an answer
 
     @property
     def sentence(self) -> str:
@@ -440,23 +444,23 @@ class GoverningRule(Choice):
     """enum muslin_governing_rule"""
 
     BATTING = 1  # closely quilted: the layers go where the batting goes
-    FABRIC = 2
+    FABRIC = 2  # as the fabric does
     LARGER = 3  # on the safe side where the quilt must not end too small
-    SMALLER = 4
+    SMALLER = 4  # on the safe side where it must not end too large
 
 
 class GoverningSource(Choice):
     """enum muslin_governing_source"""
 
-    BATTING = 1
-    FABRIC = 2
+    BATTING = 1  # the batting governs
+    FABRIC = 2  # the fabric governs
     BOTH = 3  # larger or smaller was asked, and they are alike
 
 
 class Edge(Choice):
     """enum muslin_edge"""
 
-    STRAIGHT = 1
+    STRAIGHT = 1  # cut straight
     PINKED_TIPS = 2  # zigzag edges, the stated size measured from tip to tip
     PINKED_VALLEYS = 3  # ... from valley to valley
 
@@ -508,7 +512,7 @@ class Table(Choice):
 class Curve(Choice):
     """enum muslin_curve"""
 
-    STRAIGHT = 1
+    STRAIGHT = 1  # no arc
     CONVEX = 2  # an arc that bulges out of its piece: counter-clockwise round its centre
     CONCAVE = 3  # an arc that bulges into its piece: clockwise round its centre
 
@@ -525,7 +529,7 @@ class CornerTip(Choice):
 class PolygonMeasure(Choice):
     """enum muslin_polygon_measure"""
 
-    SIDE = 1
+    SIDE = 1  # one side
     FLATS = 2  # from a side straight across to the opposite side, of a triangle to the corner
     CORNERS = 3  # between the two corners farthest apart; of a triangle its side
     CENTRE = 4  # from the centre to a corner
@@ -584,10 +588,10 @@ class Tip(Choice):
 class CutShape(Choice):
     """enum muslin_cut_shape"""
 
-    RECTANGLE = 1
+    RECTANGLE = 1  # square or not
     TRIANGLES = 2  # from a strip, alternately up and down; `pitch` holds `gives` of them
     DIAMONDS = 3  # from a strip, by parallel slanted cuts as far apart as the strip is high as cut
-    HEXAGONS = 4
+    HEXAGONS = 4  # so
     TRAPEZOIDS = 5  # from a strip, alternately up and down
     WEDGES = 6  # from a strip, alternately up and down
     OCTAGONS = 7  # a square that loses four corners
@@ -597,7 +601,7 @@ class CutShape(Choice):
 class CutAgain(Choice):
     """enum muslin_cut_again"""
 
-    NO = 1
+    NO = 1  # sewn as it is cut
     ONCE = 2  # once on the diagonal: two pieces
     TWICE = 3  # on both diagonals: four pieces
 
@@ -609,6 +613,13 @@ class Grain(Choice):
     SHORT_EDGES = 2  # a triangle's short sides; its long side is bias
     LONG_EDGE = 3  # a triangle's long side; its short sides are bias
     STRIP_EDGES = 4  # the edges that lay along the strip; the slanted ones are bias
+
+
+class Hand(Choice):
+    """enum muslin_hand"""
+
+    FIRST = 1  # as the kinds say, and all that have no hands
+    MIRRORED = 2  # its mirror image
 
 
 class Stage(Choice):
@@ -638,7 +649,7 @@ class UnitStepKind(Choice):
     CUT_DIAGONALS = 15  # cut on both diagonals
     TRIM_CORNER = 16  # cut the corner off, `measure` beyond the seam
     FOLD_BACK = 17  # fold the piece back over its seam and press
-    PRESS_OPEN = 18
+    PRESS_OPEN = 18  # press the seam open
     PRESS_TO = 19  # press the seam towards `region`
     JOIN = 20  # sew edge to edge, along one long edge
     JOIN_LONG = 21  # sew two pieces together along their long sides
@@ -788,7 +799,7 @@ class FramePiece(Choice):
     """enum muslin_frame_piece"""
 
     TOP = 1  # top or bottom
-    SIDE = 2
+    SIDE = 2  # left and right
 
 
 class FrameLine(Choice):
@@ -842,7 +853,7 @@ class FitKind(Choice):
 class Parity(Choice):
     """enum muslin_parity"""
 
-    ANY = 1
+    ANY = 1  # even or odd
     EVEN = 2  # turned blocks that come in fours
     ODD = 3  # every other block a plain one, and the same block in all four corners
 
@@ -852,7 +863,7 @@ class FitRank(Choice):
 
     NEAREST = 1  # least off first: what width and length are off, added up
     FEWEST_BLOCKS = 2  # blocks and alternate blocks
-    LARGEST_BLOCK = 3
+    LARGEST_BLOCK = 3  # the largest block first
 
 
 class Fold(Choice):
@@ -950,7 +961,7 @@ class Axis(Choice):
 class StripPiecing(Choice):
     """enum muslin_strip_piecing"""
 
-    WHERE_FEWER = 1  # as a strip set where that takes fewer cuts and pays, see muslin_strip_set
+    WHERE_FEWER = 1  # as a strip set where that takes fewer cuts and pays, see muslin_stripset
     ALWAYS = 2  # as a strip set; solving fails where the pieces do not allow it
     NEVER = 3  # piece by piece
 
@@ -962,6 +973,13 @@ class SeamPress(Choice):
     TO_FIRST = 2  # towards the piece that comes first: to the left, or up
     TO_LAST = 3  # to the right, or down
     OPEN = 4  # half to either side: does not nest, and needs not
+
+
+class SixtyFirst(Choice):
+    """enum muslin_sixty_first"""
+
+    ON_SIDE = 1
+    ON_POINT = 2
 
 
 class MeasureKind(Choice):
@@ -976,16 +994,16 @@ class MeasureKind(Choice):
 class NodeKind(Choice):
     """enum muslin_node_kind"""
 
-    PATCH = 1
-    UNIT = 2
-    SHAPE = 3
-    JOIN = 4
+    PATCH = 1  # muslin_quilt_patch()
+    UNIT = 2  # muslin_quilt_unit()
+    SHAPE = 3  # muslin_quilt_shape()
+    JOIN = 4  # pieces side by side or one below the other
     TURN = 5  # turned, mirrored, or both
-    TRIM = 6
-    PINWHEEL = 7
-    SET_IN = 8
-    DIAGONAL = 9
-    SIXTY = 10
+    TRIM = 6  # muslin_quilt_trim()
+    PINWHEEL = 7  # muslin_quilt_pinwheel()
+    SET_IN = 8  # muslin_quilt_set_in()
+    DIAGONAL = 9  # a field on point
+    SIXTY = 10  # rows of 60 degree pieces
 
 
 class MisfitKind(Choice):
@@ -1028,13 +1046,20 @@ class TermKind(Choice):
     HALF = 10  # half of the measure `id`: the height of geese
 
 
+class Prefer(Choice):
+    """enum muslin_prefer"""
+
+    NOTHING = 0  # either side is as good
+    DARKER = 1  # seams go towards the darker fabric where nesting leaves the choice
+
+
 class Press(Choice):
     """enum muslin_press"""
 
-    LEFT = 1
-    RIGHT = 2
-    UP = 3
-    DOWN = 4
+    LEFT = 1  # to the left
+    RIGHT = 2  # to the right
+    UP = 3  # upwards
+    DOWN = 4  # downwards
     OPEN = 5  # open
 
 
@@ -1047,6 +1072,22 @@ class OtherWay(Choice):
     # press all alike and turn so many as a whole, by `turn` quarters: they look the same; segments of strip sets end
     # for end
     TURNED = 4
+
+
+class Towards(Choice):
+    """enum muslin_towards"""
+
+    NEITHER = 0  # open
+    FIRST = 1  # the left or upper one
+    SECOND = 2  # the right or lower one
+
+
+class Preferred(Choice):
+    """enum muslin_preferred"""
+
+    NEITHER = 0  # neither way is preferred
+    KEPT = 1  # pressed as preferred
+    AGAINST = 2  # ... against it
 
 
 class SewingKind(Choice):
@@ -1103,6 +1144,7 @@ class CutplanStripKind(Choice):
 class CutplanFault(Choice):
     """enum muslin_cutplan_fault"""
 
+    NONE = 0  # all is well
     MISSING = 1  # fewer pieces of a size than are wanted
     OVERFULL = 2  # a strip holds more than its room, or pieces overlap
     TOO_HIGH = 3  # a piece is higher than its strip, or lies as it may not

@@ -9,23 +9,24 @@ from typing import Any, Optional, Tuple
 from . import _api as structs
 from ._length import Length, LengthLike, put_length
 from ._records import Spec, warnings_in
-from ._values import Id, put, put_sign
+from ._values import Id, put, put_flag, put_sign
 from .constants import (BACKING_ROUND_PANELS, BATTING_FIXED, BED_FOOT_GIVEN, BIAS_BLUNT_ENDS, BLANK_MAY_TURN,
                         BORDER_LENGTHWISE, CLOTH_MAY_TURN, CUTLIST_PIECE_MAY_TURN, CUTPLAN_BY_PRIORITY,
                         CUTPLAN_FIRST_CUT_ACROSS, CUTPLAN_FOLDED, CUTPLAN_NO_PANELS, CUTPLAN_ONE_HEIGHT,
                         CUTPLAN_OWN_STRIPS, CUTPLAN_STACKED, EDGE_PRINTS_TURNS_HALF, EDGE_PRINTS_TURNS_QUARTER,
                         FIT_ACROSS_FRAME, FIT_ALLOW_FRAMED, FIT_ALLOW_ON_POINT, FIT_ALLOW_SASHED, FIT_ALLOW_STRAIGHT,
                         FORMAT_BARE, FORMAT_UNICODE, LOGCABIN_GIVEN_CUT, MEDALLION_EQUAL_COPING, MOTIF_ANY_ACROSS,
-                        MOTIF_ANY_START, QUILT_JOIN_KEEPS_ORDER, SETTING_LINE_FRAME, SETTING_POINT_DIAGONAL_FIRST,
-                        SETTING_SASHED_CORNERSTONES, SETTING_SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS,
-                        YIELD_FROM_ONE_END, AllowancePolicy, Axis, BackingLayout, BlankKind, BorderStyle, Care,
-                        CornerTip, CostKind, Curve, CutAgain, CutShape, CutSource, CutplanStopped, CutplanStripKind,
-                        Direction, Drop, Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece,
-                        GoverningSource, Grain, Join, LengthUnit, LogHalf, LogOrder, LogTurn, LongPieces, MeasureKind,
-                        MisfitKind, Nesting, NodeKind, OtherWay, PanelRole, Parity, PointEdge, PointLayout, Press,
-                        Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress, SetPressing,
-                        SewingKind, Side, Stage, StockKind, StripPiecing, Style, TermKind, ThreadMethod, Tip, Turning,
-                        UnitKind, UnitMethod, UnitStepKind, Warning)
+                        MOTIF_ANY_START, QUILT_JOIN_KEEPS_ORDER, QUILT_SASHED_CORNERSTONES, QUILT_SASHED_FRAME,
+                        SETTING_LINE_FRAME, SETTING_POINT_DIAGONAL_FIRST, SETTING_SASHED_CORNERSTONES,
+                        SETTING_SASHED_FRAME, STACK_ANY_START, THREAD_READY_BOBBINS, YIELD_FROM_ONE_END,
+                        AllowancePolicy, Axis, BackingLayout, BlankKind, BorderStyle, Care, CornerTip, CostKind, Curve,
+                        CutAgain, CutShape, CutSource, CutplanFault, CutplanStopped, CutplanStripKind, Direction, Drop,
+                        Edge, FirstBlock, FitKind, FitRank, Fold, FootCorner, FrameLine, FramePiece, GoverningSource,
+                        Grain, Hand, Join, LengthUnit, LogHalf, LogOrder, LogTurn, LongPieces, MeasureKind, MisfitKind,
+                        Nesting, NodeKind, OtherWay, PanelRole, Parity, PointEdge, PointLayout, Prefer, Preferred,
+                        Press, Print, QuiltingPattern, QuiltingStart, RoundCorner, RoundKind, SashKind, SeamPress,
+                        SetPressing, SewingKind, Side, SixtyFirst, Stage, StockKind, StripPiecing, Style, TermKind,
+                        ThreadMethod, Tip, Towards, Turning, UnitKind, UnitMethod, UnitStepKind, Warning)
 
 __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "SeamSpec", "PieceSpec", "Piece", "SewnRow",
            "Calibration", "CarryOnSpec", "AccuracyRowSpec", "AccuracyRowErrors", "AccuracyTopSpec", "AccuracyTopErrors",
@@ -33,7 +34,7 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "Governing", "PrewashSpec", "Prewash", "PurchaseSpec", "Purchase", "ClothSpec", "ClothPieces", "StripsSpec",
            "Strips", "StockSpec", "StockYield", "MotifSpec", "Motif", "MotifYield", "StackSpec", "Stack", "Reference",
            "YieldSpec", "Yield", "NeedSpec", "Need", "HarvestSpec", "Harvest", "StripsetPrint", "CutlistPieceSpec",
-           "CutlistRow", "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistPart", "CutlistSets", "Substitution",
+           "CutlistRow", "CutlistSpec", "CutlistYardage", "CutlistStock", "CutlistPart", "CutlistLists", "Substitution",
            "CornerSpec", "Shape", "TemplateCorner", "ShapePieceSpec", "ShapePiece", "QuarterCircleSpec",
            "QuarterCircle", "RegularPolygon", "UnitSpec", "UnitPlan", "UnitPiece", "UnitStockSpec", "UnitYield",
            "UnitCorner", "UnitStep", "SettingSpec", "Setting", "BlockSpec", "Block", "RunSpec", "Run", "BorderSpec",
@@ -50,7 +51,7 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
            "QuiltSumSpec", "QuiltPatchSpec", "QuiltUnitSpec", "QuiltJoinSpec", "QuiltTrimSpec", "QuiltPinwheelSpec",
            "QuiltSetInSpec", "QuiltLogSpec", "QuiltSurroundSpec", "QuiltSashedSpec", "QuiltDiagonalSpec",
            "QuiltSixtySpec", "QuiltSixtyPieceSpec", "TreeMeasure", "Node", "PartCounts", "SolutionSpec",
-           "SolutionValueSpec", "NodeSize", "SolutionTotal", "Misfit", "SolutionCut", "StripSet", "Term", "Outline",
+           "SolutionValueSpec", "NodeSize", "SolutionTotal", "Misfit", "SolutionCut", "Stripset", "Term", "Outline",
            "OutlineCorner", "PressingSpec", "PressingTotal", "PressingSeam", "PressingChild", "PressingException",
            "SewingStep", "SewingFeed", "SewingTotal", "ScatterSpec", "TouchSpec", "Scattered", "ScatterBlocksSpec",
            "EdgePrintsSpec", "PlacedBlock", "BlankSpec", "CutplanStockSpec", "CutplanSpec", "CutplanTotal",
@@ -65,8 +66,8 @@ __all__ = ["RoundingSpec", "Rounded", "ParseSpec", "Parsed", "FormatSpec", "Seam
 class RoundingSpec(Spec):
     """struct muslin_rounding_spec, muslin/length.h
 
-    grid: (initially 1 ticks)
-    tolerance: (initially 0)
+    grid: in ticks, 1 .. MUSLIN_SIZE_MAX (initially 1 ticks)
+    tolerance: 0 .. grid - 1 (initially 0)
     direction: enum muslin_direction (initially Direction.NEAREST)
     """
 
@@ -127,7 +128,7 @@ class ParseSpec(Spec):
 class Parsed:
     """struct muslin_parsed, muslin/length.h
 
-    value
+    value: the length
     exact: 1 when the text lies on the tick grid; else value is the nearest tick, ties upwards
     unit: enum muslin_length_unit: of the last part, named or the default
     """
@@ -171,8 +172,8 @@ class FormatSpec(Spec):
         put(struct, "decimals", self.decimals)
         put_sign(struct, "decimal_sign", self.decimal_sign)
         put(struct, "direction", self.direction)
-        struct.flags |= FORMAT_UNICODE if self.unicode else 0
-        struct.flags |= FORMAT_BARE if self.bare else 0
+        put_flag(struct, FORMAT_UNICODE, self.unicode)
+        put_flag(struct, FORMAT_BARE, self.bare)
 
 
 @dataclass(frozen=True)
@@ -256,7 +257,7 @@ class Piece:
 class SewnRow:
     """struct muslin_sewn_row, muslin/seam.h
 
-    pieces
+    pieces: in the row
     seams: pieces - 1
     cut_total: sum of the cut sizes
     eaten: what the inner seams take: seams x (2 s + u)
@@ -288,10 +289,10 @@ class Calibration:
     planned: unfinished width with the stitched allowance and no take-up
     shortfall: planned - measured; negative when the set came out wide
     per_seam_numerator: shortfall over seams: the take-up u, exact as a fraction ...
-    per_seam_denominator
+    per_seam_denominator: ... over this
     take_up: ... and rounded to the nearest tick, ties up; negative when wide
     effective_numerator: e = (sum of cuts - measured) / (2 seams), exact ...
-    effective_denominator
+    effective_denominator: ... over this
     effective_allowance: ... and rounded to the nearest tick, ties up
     sew_at: the cure: stitch at s - u/2, nearest tick, ties up; then the plan is met
     """
@@ -554,7 +555,7 @@ class WashSpec(Spec):
 
     before_width: each as for muslin_shrinkage_change() (initially 0)
     after_width: (initially 0)
-    before_length: (initially 0)
+    before_length: along the cloth, so (initially 0)
     after_length: (initially 0)
     """
 
@@ -680,7 +681,7 @@ class WashedSize:
     washed_length
     change_across: of the whole way, ppm, nearest: negative
     change_along
-    change_area
+    change_area: so
     """
 
     quilted_width: Length
@@ -794,7 +795,7 @@ class PurchaseSpec(Spec):
 class Purchase:
     """struct muslin_purchase, muslin/fabric.h
 
-    needed
+    needed: as asked
     unshrunk: what shrinks to `needed`, up to a tick
     with_extra: unshrunk plus the share, up to a tick, plus the fixed extra: the least to buy
     bought: with_extra up to the step
@@ -849,7 +850,7 @@ class ClothSpec(Spec):
         put_length(struct, "piece_length", self.piece_length)
         put_length(struct, "loss_across", self.loss_across)
         put_length(struct, "loss_along", self.loss_along)
-        struct.flags |= CLOTH_MAY_TURN if self.may_turn else 0
+        put_flag(struct, CLOTH_MAY_TURN, self.may_turn)
 
 
 @dataclass(frozen=True)
@@ -1058,8 +1059,8 @@ class MotifSpec(Spec):
         put_length(struct, "cut_length", self.cut_length)
         put(struct, "motifs", self.motifs)
         put(struct, "pieces", self.pieces)
-        struct.flags |= MOTIF_ANY_START if self.any_start else 0
-        struct.flags |= MOTIF_ANY_ACROSS if self.any_across else 0
+        put_flag(struct, MOTIF_ANY_START, self.any_start)
+        put_flag(struct, MOTIF_ANY_ACROSS, self.any_across)
 
 
 @dataclass(frozen=True)
@@ -1201,7 +1202,7 @@ class StackSpec(Spec):
         put(struct, "per_strip", self.per_strip)
         put(struct, "layers", self.layers)
         put(struct, "stacks", self.stacks)
-        struct.flags |= STACK_ANY_START if self.any_start else 0
+        put_flag(struct, STACK_ANY_START, self.any_start)
 
 
 @dataclass(frozen=True)
@@ -1303,7 +1304,7 @@ class YieldSpec(Spec):
         put_length(struct, "resquare_loss", self.resquare_loss)
         put(struct, "resquare_every", self.resquare_every)
         put_length(struct, "fold_clear", self.fold_clear)
-        struct.flags |= YIELD_FROM_ONE_END if self.from_one_end else 0
+        put_flag(struct, YIELD_FROM_ONE_END, self.from_one_end)
 
 
 @dataclass(frozen=True)
@@ -1461,25 +1462,26 @@ class Harvest:
 class StripsetPrint(Spec):
     """struct muslin_stripset_print, muslin/stripset.h
 
-    in_hand: strips of this print
-    per_set: strips of it in each set, 0 or more
-    left: out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for
+    in_hand: strips of this print (initially 0)
+    per_set: strips of it in each set, 0 or more (initially 0)
+    left_over: out: in_hand - sets x per_set, or what is missing, negative, when sets were asked for (initially 0)
     """
 
     _kind = structs.muslin_stripset_print
+    _init = "muslin_stripset_print_init"
 
     in_hand: int = 0
     per_set: int = 0
-    left: int = 0
+    left_over: int = 0
 
     def _put(self, struct: Any) -> None:
         put(struct, "in_hand", self.in_hand)
         put(struct, "per_set", self.per_set)
-        put(struct, "left", self.left)
+        put(struct, "left_over", self.left_over)
 
     @classmethod
     def _read(cls, struct: Any) -> "StripsetPrint":
-        return cls(in_hand=int(struct.in_hand), per_set=int(struct.per_set), left=int(struct.left))
+        return cls(in_hand=int(struct.in_hand), per_set=int(struct.per_set), left_over=int(struct.left_over))
 
 
 @dataclass(frozen=True)
@@ -1488,7 +1490,7 @@ class CutlistPieceSpec(Spec):
 
     cut_width: across the cloth, 1 or more (initially 0)
     cut_length: along it, 1 or more (initially 0)
-    count: (initially 1)
+    count: wanted (initially 1)
     may_turn: the flag MUSLIN_CUTLIST_PIECE_MAY_TURN (initially False)
     """
 
@@ -1504,7 +1506,7 @@ class CutlistPieceSpec(Spec):
         put_length(struct, "cut_width", self.cut_width)
         put_length(struct, "cut_length", self.cut_length)
         put(struct, "count", self.count)
-        struct.flags |= CUTLIST_PIECE_MAY_TURN if self.may_turn else 0
+        put_flag(struct, CUTLIST_PIECE_MAY_TURN, self.may_turn)
 
 
 @dataclass(frozen=True)
@@ -1576,7 +1578,7 @@ class CutlistYardage:
     """struct muslin_cutlist_yardage, muslin/cutlist.h
 
     pieces: of the whole list
-    strips
+    strips: of all rows
     spare_pieces: that the last strips of all rows could still give
     cloth_length: the strips one behind the other, plus straightening
     area_bound: a bound only: the pieces' area over the usable width, up to a tick; no plan needs less, and hardly any
@@ -1687,10 +1689,10 @@ class CutlistPart:
 
 
 @dataclass(frozen=True)
-class CutlistSets:
-    """struct muslin_cutlist_sets, muslin/cutlist.h
+class CutlistLists:
+    """struct muslin_cutlist_lists, muslin/cutlist.h
 
-    sets: whole lists that the stock in hand gives
+    lists: whole lists that the stock in hand gives
     stock_used: pieces of stock for them
     stock_left: in hand and not touched
     stock_for_one_more: pieces of stock to add for one list more
@@ -1702,7 +1704,7 @@ class CutlistSets:
     warnings: MUSLIN_WARN_NO_SLACK when there is a list and narrower_by or shorter_by is 0
     """
 
-    sets: int
+    lists: int
     stock_used: int
     stock_left: int
     stock_for_one_more: int
@@ -1714,8 +1716,8 @@ class CutlistSets:
     warnings: Tuple[Warning, ...]
 
     @classmethod
-    def _read(cls, struct: Any) -> "CutlistSets":
-        return cls(sets=int(struct.sets), stock_used=int(struct.stock_used), stock_left=int(struct.stock_left),
+    def _read(cls, struct: Any) -> "CutlistLists":
+        return cls(lists=int(struct.lists), stock_used=int(struct.stock_used), stock_left=int(struct.stock_left),
                    stock_for_one_more=int(struct.stock_for_one_more), left_over=Length(struct.left_over),
                    narrower_by=Length(struct.narrower_by), shorter_by=Length(struct.shorter_by),
                    as_cut_narrower_by=Length(struct.as_cut_narrower_by),
@@ -1788,7 +1790,7 @@ class CornerSpec(Spec):
     take_up: of its seam, when pressed (initially 0)
     centre_x: of the edge's arc; 0 for a straight edge (initially 0)
     centre_y: (initially 0)
-    radius: (initially 0)
+    radius: of the arc; 0 for a straight edge (initially 0)
     curve: enum muslin_curve (initially Curve.STRAIGHT)
     """
 
@@ -1829,7 +1831,7 @@ class CornerSpec(Spec):
 class Shape:
     """struct muslin_shape, muslin/shape.h
 
-    pieces
+    pieces: without the outline
     corners: of the pieces together
     outside_edges: edges of pieces that lie on the outline
     inside_edges: the others: each is sewn to a neighbour
@@ -1891,8 +1893,9 @@ class ShapePieceSpec(Spec):
     """struct muslin_shape_piece_spec, muslin/shape.h
 
     piece: 0, 1, ... (initially 0)
-    grain_x: where the straight grain runs on the piece, a direction; -MUSLIN_SHAPE_SIZE_MAX .. (initially 0)
-    grain_y: MUSLIN_SHAPE_SIZE_MAX; both 0: say where it should run (initially 0)
+    grain_x: where the straight grain runs on the piece, a direction: -MUSLIN_SHAPE_SIZE_MAX .. MUSLIN_SHAPE_SIZE_MAX;
+        both 0: say where it should run (initially 0)
+    grain_y: (initially 0)
     margin: added all round the rectangles, 0 .. MUSLIN_SHAPE_SIZE_MAX: for a foundation, or for safety (initially 0)
     """
 
@@ -2022,9 +2025,9 @@ class RegularPolygon:
     """struct muslin_regular_polygon, muslin/shape.h
 
     side: each rounded on its own from the exact value
-    flats
-    corners
-    centre
+    flats: straight across
+    corners: between the farthest two
+    centre: from there to a corner
     area: doubled square ticks, nearest
     """
 
@@ -2051,7 +2054,7 @@ class UnitSpec(Spec):
     take_up: u (initially 0)
     half_addition: customary addition to a half-square; 0: 3 1/2 s + 7/4 u, up to a tick (initially 0)
     quarter_addition: ... and to a quarter-square; 0: 5 s + 5/2 u, up to a tick (initially 0)
-    trim: OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0 (initially 0)
+    trim_room: OVERSIZE: room to trim each unit, beyond the customary size, where it is said above; else 0 (initially 0)
     grid: cut sizes are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX (initially 1/8 in)
     tolerance: below grid (initially 0)
     units: wanted, of the first hand (initially 1)
@@ -2073,7 +2076,7 @@ class UnitSpec(Spec):
     take_up: Optional[LengthLike] = None
     half_addition: Optional[LengthLike] = None
     quarter_addition: Optional[LengthLike] = None
-    trim: Optional[LengthLike] = None
+    trim_room: Optional[LengthLike] = None
     grid: Optional[LengthLike] = None
     tolerance: Optional[LengthLike] = None
     units: Optional[int] = None
@@ -2092,7 +2095,7 @@ class UnitSpec(Spec):
         put_length(struct, "take_up", self.take_up)
         put_length(struct, "half_addition", self.half_addition)
         put_length(struct, "quarter_addition", self.quarter_addition)
-        put_length(struct, "trim", self.trim)
+        put_length(struct, "trim_room", self.trim_room)
         put_length(struct, "grid", self.grid)
         put_length(struct, "tolerance", self.tolerance)
         put(struct, "units", self.units)
@@ -2113,7 +2116,7 @@ class UnitPlan:
     unfinished_width: trim the sewn unit to this: finished + E, nearest tick; 0 for a single patch with slanted sides,
         which is not trimmed
     unfinished_height: ... finished + E
-    units_per_recipe
+    units_per_recipe: of both hands
     mirrored_per_recipe: of these, the mirror image of the others: two, of a split quarter by TWO_AT_A_TIME; else 0
     recipes: for units, up; of a split quarter for units and mirrored: by PIECES for both together, by TWO_AT_A_TIME for
         the greater wish
@@ -2189,7 +2192,7 @@ class UnitPiece:
     again: enum muslin_cut_again
     gives: pieces from each: 1, 2 or 4
     grain: enum muslin_grain, of the pieces in the end
-    hand: 1: the first hand or none; 2: mirrored
+    hand: enum muslin_hand
     angle: degrees: of a wedge its point, of another strip shape or an octagon where a slanted cut leaves the edge; 0
         for a rectangle
     star_excess: of a star's squares: cut - what its diamonds as cut ask for, down to a tick; below 0 where it is
@@ -2210,7 +2213,7 @@ class UnitPiece:
     again: CutAgain
     gives: int
     grain: Grain
-    hand: int
+    hand: Hand
     angle: int
     star_excess: Length
 
@@ -2221,7 +2224,7 @@ class UnitPiece:
                    pitch=Length(struct.pitch), wide_edge=Length(struct.wide_edge),
                    narrow_edge=Length(struct.narrow_edge), count=int(struct.count), total=int(struct.total),
                    region=int(struct.region), shape=CutShape(struct.shape), again=CutAgain(struct.again),
-                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand), angle=int(struct.angle),
+                   gives=int(struct.gives), grain=Grain(struct.grain), hand=Hand(struct.hand), angle=int(struct.angle),
                    star_excess=Length(struct.star_excess))
 
 
@@ -2387,8 +2390,8 @@ class SettingSpec(Spec):
 class Setting:
     """struct muslin_setting, muslin/setting.h
 
-    blocks
-    turned: of them, turned: half of all, down, unless none is
+    blocks: columns x rows
+    blocks_turned: of them, turned: half of all, down, unless none is
     finished_width: of the top without borders
     finished_length
     unfinished_width: finished + 2 s + u
@@ -2398,7 +2401,7 @@ class Setting:
     """
 
     blocks: int
-    turned: int
+    blocks_turned: int
     finished_width: Length
     finished_length: Length
     unfinished_width: Length
@@ -2408,10 +2411,10 @@ class Setting:
 
     @classmethod
     def _read(cls, struct: Any) -> "Setting":
-        return cls(blocks=int(struct.blocks), turned=int(struct.turned), finished_width=Length(struct.finished_width),
-                   finished_length=Length(struct.finished_length), unfinished_width=Length(struct.unfinished_width),
-                   unfinished_length=Length(struct.unfinished_length), block_seams=int(struct.block_seams),
-                   row_seams=int(struct.row_seams))
+        return cls(blocks=int(struct.blocks), blocks_turned=int(struct.blocks_turned),
+                   finished_width=Length(struct.finished_width), finished_length=Length(struct.finished_length),
+                   unfinished_width=Length(struct.unfinished_width), unfinished_length=Length(struct.unfinished_length),
+                   block_seams=int(struct.block_seams), row_seams=int(struct.row_seams))
 
 
 @dataclass(frozen=True)
@@ -2420,9 +2423,9 @@ class BlockSpec(Spec):
 
     segment_cut: a, across the block; 1 or more (initially 0)
     set_unfinished: unfinished width of the strip set: along the segment; 1 or more (initially 0)
-    segments: (initially 2)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    segments: side by side (initially 2)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     """
 
     _kind = structs.muslin_block_spec
@@ -2448,7 +2451,7 @@ class Block:
 
     unfinished_width: segments x a - (segments - 1)(2 s + u)
     unfinished_height: set_unfinished
-    finished_width
+    finished_width: as seen in the top
     finished_height
     segment_finished: a - 2 s - u
     square_segment_cut: the segment cut that would make the block square, down to a tick: the finished height over the
@@ -2509,7 +2512,7 @@ class Run:
 
     strips: least n with n L - (n - 1) loss >= length; 0 when length is 0
     joins: n - 1; 0 when n is 0
-    loss_per_join
+    loss_per_join: of the length, by the way of joining
     joined: the whole run, joined: n L - (n - 1) loss
     spare: joined - length
     cloth_length: n x strip_cut
@@ -2540,8 +2543,8 @@ class BorderSpec(Spec):
     unfinished_width: of what it is sewn to, 1 or more; measure it through the middle (initially 0)
     unfinished_length: (initially 0)
     finished_border: W, finished width of the border, 1 or more (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     usable_width: of the cloth: the length of a strip across it (initially 40 in)
     mitre_extra: added to the exact least length of each mitred piece; else not used (initially 0)
     style: enum muslin_border_style (initially BorderStyle.SIDES_FIRST)
@@ -2573,7 +2576,7 @@ class BorderSpec(Spec):
         put_length(struct, "mitre_extra", self.mitre_extra)
         put(struct, "style", self.style)
         put(struct, "join", self.join)
-        struct.flags |= BORDER_LENGTHWISE if self.lengthwise else 0
+        put_flag(struct, BORDER_LENGTHWISE, self.lengthwise)
 
 
 @dataclass(frozen=True)
@@ -2592,7 +2595,7 @@ class Border:
     spare: of the run; lengthwise: width left beside the pieces of the first panel
     unfinished_width: of the top with this border on: the next border's input
     unfinished_length
-    finished_width
+    finished_width: of the top with this border on, as seen
     finished_length
     warnings: MUSLIN_WARN_DIAGONAL_STRETCH when strips are joined by DIAGONAL or BIAS_ENDS, MUSLIN_WARN_NO_SLACK when
         spare is 0
@@ -2670,24 +2673,24 @@ class SettingSashedSpec(Spec):
         put_length(struct, "take_up", self.take_up)
         put_length(struct, "usable_width", self.usable_width)
         put_length(struct, "end_loss", self.end_loss)
-        struct.flags |= SETTING_SASHED_FRAME if self.frame else 0
-        struct.flags |= SETTING_SASHED_CORNERSTONES if self.cornerstones else 0
+        put_flag(struct, SETTING_SASHED_FRAME, self.frame)
+        put_flag(struct, SETTING_SASHED_CORNERSTONES, self.cornerstones)
 
 
 @dataclass(frozen=True)
 class SettingSashedPlan:
     """struct muslin_setting_sashed_plan, muslin/setting.h
 
-    blocks
+    blocks: c r
     vertical_sashes: c columns, r rows: r (c - 1), with a frame r (c + 1)
     horizontal_sashes: with cornerstones c (r - 1), with a frame c (r + 1); without them long sashes: r - 1, with a
         frame r + 1
     cornerstones: (c - 1)(r - 1), with a frame (c + 1)(r + 1); 0 without cornerstones
     vertical_cut_width: each finished size plus 2 s + u; the sizes of what there is none of are 0
     vertical_cut_length: a block's height as cut
-    horizontal_cut_width
+    horizontal_cut_width: as vertical_cut_width
     horizontal_cut_length: a block's width as cut; of a long sash, a whole row's
-    cornerstone_cut_width
+    cornerstone_cut_width: as vertical_cut_width
     cornerstone_cut_height: equal to the width where both kinds of sashes are equally wide
     finished_width: of the top without borders: c blocks and c - 1 sashes, with a frame c + 1
     finished_length
@@ -2808,7 +2811,7 @@ class SettingAlternatePlan:
     """struct muslin_setting_alternate_plan, muslin/setting.h
 
     pieced: with an odd number of blocks, the first kind is one more than the other
-    plain
+    plain: the other blocks
     plain_cut_width: finished + 2 s + u
     plain_cut_height
     finished_width: of the top without borders
@@ -2859,7 +2862,7 @@ class SettingLineSpec(Spec):
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
         put_length(struct, "wanted", self.wanted)
-        struct.flags |= SETTING_LINE_FRAME if self.frame else 0
+        put_flag(struct, SETTING_LINE_FRAME, self.frame)
 
 
 @dataclass(frozen=True)
@@ -2962,7 +2965,7 @@ class SettingPointSpec(Spec):
         put(struct, "layout", self.layout)
         put(struct, "edge", self.edge)
         put(struct, "policy", self.policy)
-        struct.flags |= SETTING_POINT_DIAGONAL_FIRST if self.diagonal_first else 0
+        put_flag(struct, SETTING_POINT_DIAGONAL_FIRST, self.diagonal_first)
 
 
 @dataclass(frozen=True)
@@ -2981,16 +2984,16 @@ class SettingPointPlan:
     side_square_cut: as the policy asks, rounded as `cutting`; 0 without side triangles
     side_need: exact need of it, up to a tick, without trimming room
     side_surplus: cut less exact need, down to a tick; negative: rounding left it too small
-    corner_square_cut
-    corner_need
-    corner_surplus
+    corner_square_cut: these three as of the side squares
+    corner_need: exact, up to a tick
+    corner_surplus: down to a tick
     half_block_beyond: half-blocks: cut this far beyond the diagonal, s + u / 2 up to a tick; 0 where there are none
     diagonal: finished diagonal of a block, B sqrt 2, rounded as `measuring`
     diagonal_error: value less exact, down to a tick, as in struct muslin_rounded
     finished_width: of the centre without borders, rounded once as `measuring`
-    width_error
-    finished_length
-    length_error
+    width_error: less the exact one, down to a tick
+    finished_length: as finished_width
+    length_error: less the exact one, down to a tick
     unfinished_width: finished_width + 2 s + u
     unfinished_length
     sashes: whole ones
@@ -3008,7 +3011,7 @@ class SettingPointPlan:
     warnings: MUSLIN_WARN_BIAS_EDGE when it does not; MUSLIN_WARN_OFF_GRID when a square that was rounded by its
         diagonal does not lie on the cutting grid
     edge_cornerstone_need: as of the side square; 0 without edge cornerstones
-    edge_cornerstone_surplus
+    edge_cornerstone_surplus: as of the side square
     side_room: what there is to trim at the edge of the quilt: half of side_surplus, down to a tick
     corner_room: half of corner_surplus, at both edges
     edge_cornerstone_room: half of edge_cornerstone_surplus
@@ -3092,8 +3095,8 @@ class LogcabinSpec(Spec):
         (initially 0)
     rounds: 1 .. MUSLIN_ROUNDS_MAX (initially 0)
     blocks: alike, cut together; 1 .. MUSLIN_LOGCABIN_BLOCKS_MAX (initially 1)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     usable_width: of the cloth: the length of a strip across it; 0: strips are not counted (initially 40 in)
     end_loss: of each strip, where its ends are squared; 0 or more (initially 0)
     order: enum muslin_log_order (initially LogOrder.ROUND)
@@ -3132,18 +3135,18 @@ class LogcabinSpec(Spec):
         put(struct, "order", self.order)
         put(struct, "start", self.start)
         put(struct, "turn", self.turn)
-        struct.flags |= LOGCABIN_GIVEN_CUT if self.given_cut else 0
+        put_flag(struct, LOGCABIN_GIVEN_CUT, self.given_cut)
 
 
 @dataclass(frozen=True)
 class Logcabin:
     """struct muslin_logcabin, muslin/rounds.h
 
-    centre_cut_width
+    centre_cut_width: of the middle patch, as cut
     centre_cut_height
     finished_width: of the block
     finished_height
-    unfinished_width
+    unfinished_width: of the block, outer seams still raw
     unfinished_height
     logs: in one block
     kinds: of strips: rows of muslin_logcabin_strips()
@@ -3157,7 +3160,7 @@ class Logcabin:
     square: 1 when the block is as wide as high
     centre_strip_cut: width of the strips the centres are cut from: their height or their width as cut, whichever takes
         less cloth, then the lesser; 0 when not counted, as all below
-    centres_per_strip
+    centres_per_strip: that a strip gives
     centre_strips: for all blocks, up
     centre_cloth_length: centre_strips x centre_strip_cut
     """
@@ -3201,8 +3204,8 @@ class LogcabinLog:
 
     round: from 1
     cut_length: the raw edge it is sewn to
-    cut_width
-    finished_length
+    cut_width: of its strip
+    finished_length: as seen
     finished_width
     running_length: cut lengths so far, of one block
     unfinished_width: what the block must measure now, this log sewn on and pressed
@@ -3237,7 +3240,7 @@ class LogcabinLog:
 class LogcabinStrip:
     """struct muslin_logcabin_strip, muslin/rounds.h
 
-    cut_width
+    cut_width: what its logs share
     pieces: logs
     longest: of them, cut length
     length: cut lengths end to end
@@ -3271,8 +3274,8 @@ class LogcabinFitSpec(Spec):
     centre: finished side of the centre, 1 or more and less than wanted (initially 0)
     rounds: 1 .. MUSLIN_ROUNDS_MAX; for muslin_logcabin_log_for() (initially 0)
     log_finished: for muslin_logcabin_rounds_for() (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     order: enum muslin_log_order (initially LogOrder.ROUND)
     """
 
@@ -3301,12 +3304,12 @@ class LogcabinFitSpec(Spec):
 class LogcabinFit:
     """struct muslin_logcabin_fit, muslin/rounds.h
 
-    rounds
+    rounds: as given, or found
     logs_across: in the block's width: 2 x rounds, or rounds with MUSLIN_LOG_ORDER_QUARTER
     exact_numerator: the log that finishes the block exactly: wanted - centre ...
     exact_denominator: ... over logs_across
-    log_finished
-    log_cut
+    log_finished: as given, or found
+    log_cut: log_finished and a seam
     block_finished: centre + logs_across x log_finished
     rest: wanted - block_finished; negative when the block comes out larger
     centre_to_fit: the finished centre with which the block comes out as wanted: centre + rest; no centre does when it
@@ -3341,8 +3344,8 @@ class FrameSpec(Spec):
     opening_width: finished, as all sizes here (initially 0)
     opening_height: (initially 0)
     frame_width: W (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     usable_width: of the cloth: the length of a strip across it; 0: strips are not counted (initially 40 in)
     """
 
@@ -3371,15 +3374,15 @@ class Frame:
 
     cut_width: of the strip: W + m
     top_long: raw long edge of top and bottom, from tip to tip, rounded
-    top_long_error
+    top_long_error: less the exact one, down to a tick
     top_short: raw short edge: 2 cut_width less than the long one, as its ends leave it
-    side_long
-    side_long_error
-    side_short
+    side_long: the same of left and right
+    side_long_error: less the exact one, down to a tick
+    side_short: 2 cut_width less than side_long
     strip_length: of one strip that holds all four as cut, each turned against the one before
     finished_width: of the whole
     finished_height
-    unfinished_width
+    unfinished_width: of the whole, outer seams still raw
     unfinished_height
     strips: across the cloth, 1 to 4, the fewest that hold the four pieces without joins; 0 when not counted, or when a
         piece is longer than such a strip
@@ -3417,9 +3420,9 @@ class FrameCorner:
     """struct muslin_frame_corner, muslin/rounds.h
 
     x: rounded
-    x_error
-    y
-    y_error
+    x_error: less the exact one, down to a tick
+    y: rounded
+    y_error: less the exact one, down to a tick
     piece: enum muslin_frame_piece
     line: enum muslin_frame_line
     """
@@ -3443,8 +3446,8 @@ class MedallionSpec(Spec):
 
     centre_width: finished (initially 0)
     centre_height: (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     equal_coping: the flag MUSLIN_MEDALLION_EQUAL_COPING (initially False)
     """
 
@@ -3462,45 +3465,48 @@ class MedallionSpec(Spec):
         put_length(struct, "centre_height", self.centre_height)
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "take_up", self.take_up)
-        struct.flags |= MEDALLION_EQUAL_COPING if self.equal_coping else 0
+        put_flag(struct, MEDALLION_EQUAL_COPING, self.equal_coping)
 
 
 @dataclass(frozen=True)
 class MedallionRow(Spec):
     """struct muslin_medallion_row, muslin/rounds.h
 
-    kind: enum muslin_round_kind
-    corner: enum muslin_round_corner
+    kind: enum muslin_round_kind (initially RoundKind.PLAIN)
+    corner: enum muslin_round_corner (initially RoundCorner.SQUARES)
     width: finished width of the border, of PIECED the depth of a unit; of COPING the least width wanted, which may be 0
-    repeat: PIECED: finished length of a unit along the border; else not used, 0 or more
-    most: COPING: the greatest width allowed, width or more; else not used, 0 or more
-    before_width: out: finished, within this round
-    before_height
-    after_width: finished, with this round
-    after_height
-    side_pair: finished width of both side borders together: after_width - before_width
-    top_pair
+        (initially 0)
+    repeat: PIECED: finished length of a unit along the border; else not used, 0 or more (initially 0)
+    most: COPING: the greatest width allowed, width or more; else not used, 0 or more (initially 0)
+    before_width: out: finished, within this round (initially 0)
+    before_height: (initially 0)
+    after_width: finished, with this round (initially 0)
+    after_height: (initially 0)
+    side_pair: finished width of both side borders together: after_width - before_width (initially 0)
+    top_pair: of top and bottom, so (initially 0)
     side_finished: of one of them, half a pair, down: where a coping pair is odd, one of the two is a tick wider
-    top_finished
-    side_cut: width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip
-    top_cut
-    side_length: length of a side as cut, of PIECED unfinished: what it must measure
-    top_length
-    side_units: PIECED: whole units in each side ...
-    top_units: ... and in top and bottom each
-    units: in the round: 2 x both, corner squares apart
-    corner_squares: 4 or 0; cut as wide as side_cut and as high as top_cut
-    side_rest: PIECED: of the run, beyond its whole units
-    top_rest
-    unit_unfinished: PIECED: repeat + m
-    divides: 1 unless a PIECED round leaves a rest on a side or on the top
-    unequal: 1 when side and top differ in width: COPING only
+        (initially 0)
+    top_finished: of top or bottom, so (initially 0)
+    side_cut: width of a side strip as cut, of PIECED the unfinished depth; 0 without a strip (initially 0)
+    top_cut: of top or bottom, so (initially 0)
+    side_length: length of a side as cut, of PIECED unfinished: what it must measure (initially 0)
+    top_length: of top or bottom, so (initially 0)
+    side_units: PIECED: whole units in each side ... (initially 0)
+    top_units: ... and in top and bottom each (initially 0)
+    units: in the round: 2 x both, corner squares apart (initially 0)
+    corner_squares: 4 or 0; cut as wide as side_cut and as high as top_cut (initially 0)
+    side_rest: PIECED: of the run, beyond its whole units (initially 0)
+    top_rest: of top or bottom, so (initially 0)
+    unit_unfinished: PIECED: repeat + m (initially 0)
+    divides: 1 unless a PIECED round leaves a rest on a side or on the top (initially 0)
+    unequal: 1 when side and top differ in width: COPING only (initially 0)
     after_unfinished_width: after_width + m: what the top must measure with this round, and how long a row for top or
-        bottom is with its corner squares
-    after_unfinished_height
+        bottom is with its corner squares (initially 0)
+    after_unfinished_height: (initially 0)
     """
 
     _kind = structs.muslin_medallion_row
+    _init = "muslin_medallion_row_init"
 
     kind: Optional[RoundKind] = None
     corner: Optional[RoundCorner] = None
@@ -3582,9 +3588,9 @@ class MedallionRow(Spec):
 class Medallion:
     """struct muslin_medallion, muslin/rounds.h
 
-    finished_width
+    finished_width: with all rounds
     finished_height
-    unfinished_width
+    unfinished_width: with all rounds, outer seams still raw
     unfinished_height
     undivided: pieced rounds that leave a rest
     unequal: coping rounds whose sides differ from top and bottom
@@ -3617,8 +3623,8 @@ class RepeatSpec(Spec):
     repeat_finished: length of a unit along it (initially 0)
     spacers: that share what the units leave; 0 .. MUSLIN_COUNT_MAX (initially 0)
     spacer_least: finished, 0 or more; without spacers not used (initially 0)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     """
 
     _kind = structs.muslin_repeat_spec
@@ -3650,9 +3656,9 @@ class Repeat:
     over_above: how far they pass it
     units_nearest: of the two, the nearer; the larger when equally near
     repeat_below: the repeat with which units_below fill the side, rounded; 0 without a unit
-    repeat_below_error
+    repeat_below_error: less the exact one, down to a tick
     repeat_above: the repeat with which units_above fill it
-    repeat_above_error
+    repeat_above_error: less the exact one, down to a tick
     unit_unfinished: repeat_finished + m
     units: with spacers: the most that leave every spacer its least; else units_below
     shared: what they leave; the exact spacer is this over `spacers`
@@ -3704,7 +3710,7 @@ class CommonRepeat:
     common: the greatest length that divides both sides
     parts: the repeat is this part of it: common / parts exactly
     repeat: finished, rounded
-    repeat_error
+    repeat_error: less the exact one, down to a tick
     across: units along the width
     down: units along the height
     """
@@ -3731,8 +3737,8 @@ class PointBorderSpec(Spec):
     squares: in the run, 1 .. MUSLIN_POINT_BORDER_SQUARES_MAX, when no diagonal is given; else not used, 0 or more
         (initially 0)
     runs: alike, counted together; 1 .. MUSLIN_COUNT_MAX (initially 1)
-    allowance: (initially 1/4 in)
-    take_up: (initially 0)
+    allowance: s (initially 1/4 in)
+    take_up: u (initially 0)
     """
 
     _kind = structs.muslin_point_border_spec
@@ -3761,17 +3767,17 @@ class PointBorder:
     diagonal_numerator: the finished diagonal D, exactly: this over ...
     diagonal_denominator: ... this, 1 when it was given
     diagonal_finished: rounded as `measuring`
-    diagonal_error
-    squares_per_run
+    diagonal_error: less the exact one, down to a tick
+    squares_per_run: as many as fit whole
     rest: of the side, beyond the squares
     square_finished: D / sqrt 2, rounded as `measuring`
-    square_finished_error
+    square_finished_error: less the exact one, down to a tick
     square_cut: D / sqrt 2 + m, rounded as `cutting`: also the strip squares are cut from
-    square_cut_error
+    square_cut_error: less the exact one, down to a tick
     setting_cut: a square cut twice, corner to corner, for four triangles: D + (1 + sqrt 2) m
-    setting_cut_error
+    setting_cut_error: less the exact one, down to a tick
     end_cut: a square cut once for two half triangles: D / 2 + (1 + 1 / sqrt 2) m
-    end_cut_error
+    end_cut_error: less the exact one, down to a tick
     border_unfinished: depth of the border: D, rounded, + m
     squares: in all runs
     setting_triangles: two for each pair of neighbours
@@ -3870,7 +3876,7 @@ class BedSpec(Spec):
         put_length(struct, "quilting_extra", self.quilting_extra)
         put(struct, "drop", self.drop)
         put(struct, "foot_corner", self.foot_corner)
-        struct.flags |= BED_FOOT_GIVEN if self.foot_given else 0
+        put_flag(struct, BED_FOOT_GIVEN, self.foot_given)
 
 
 @dataclass(frozen=True)
@@ -3878,7 +3884,7 @@ class Bed:
     """struct muslin_bed, muslin/fit.h
 
     side_drop: on each side, by the rule asked for
-    foot_drop
+    foot_drop: at the foot
     finished_width: of the quilt on the bed: mattress + 2 side drops
     finished_length: mattress + head drop + foot drop + pillow tuck
     top_width: finished width of the top to piece: the same and quilting_extra
@@ -3926,8 +3932,8 @@ class BedCoveredSpec(Spec):
     mattress_length: 1 or more (initially 0)
     mattress_depth: 0 if unknown (initially 0)
     floor_height: from the floor to the top of the mattress; 0 if unknown (initially 0)
-    head_drop: (initially 0)
-    pillow_tuck: (initially 0)
+    head_drop: as in struct muslin_bed_spec (initially 0)
+    pillow_tuck: as in struct muslin_bed_spec (initially 0)
     foot_corner: enum muslin_foot_corner (initially FootCorner.SQUARE)
     """
 
@@ -4007,21 +4013,21 @@ class FitSpec(Spec):
     wanted_length: 1 or more (initially 0)
     width_under: how much narrower it may come out (initially 0)
     width_over: how much wider (initially 0)
-    length_under: (initially 0)
-    length_over: (initially 0)
+    length_under: how much shorter (initially 0)
+    length_over: how much longer (initially 0)
     block_least: 1 or more (initially 6 in)
     block_most: block_least or more (initially 14 in)
     block_step: 1 or more (initially 1/2 in)
     sash_least: 1 or more where sashes are allowed; where they are not, all three are not looked at (initially 1 in)
     sash_most: (initially 3 in)
-    sash_step: (initially 1/2 in)
+    sash_step: from width to width, 1 or more (initially 1/2 in)
     border_least: on each side, all borders together; 0: none (initially 0)
     border_most: (initially 0)
     border_step: 1 or more (initially 1 in)
-    columns_least: (initially 1)
-    columns_most: (initially 100)
-    rows_least: (initially 1)
-    rows_most: (initially 100)
+    columns_least: 1 or more (initially 1)
+    columns_most: columns_least or more (initially 100)
+    rows_least: 1 or more (initially 1)
+    rows_most: rows_least or more (initially 100)
     best: list so many only; 0: all, to MUSLIN_COUNT_MAX (initially 0)
     work_limit: the most combinations of kind, block, sash and border that are tried, and the most settings that may be
         found, listed or not; 1 .. MUSLIN_COUNT_MAX (initially 1000000)
@@ -4091,10 +4097,10 @@ class FitSpec(Spec):
         put(struct, "rank", self.rank)
         put(struct, "columns_parity", self.columns_parity)
         put(struct, "rows_parity", self.rows_parity)
-        struct.flags |= FIT_ALLOW_STRAIGHT if self.allow_straight else 0
-        struct.flags |= FIT_ALLOW_SASHED if self.allow_sashed else 0
-        struct.flags |= FIT_ALLOW_FRAMED if self.allow_framed else 0
-        struct.flags |= FIT_ALLOW_ON_POINT if self.allow_on_point else 0
+        put_flag(struct, FIT_ALLOW_STRAIGHT, self.allow_straight)
+        put_flag(struct, FIT_ALLOW_SASHED, self.allow_sashed)
+        put_flag(struct, FIT_ALLOW_FRAMED, self.allow_framed)
+        put_flag(struct, FIT_ALLOW_ON_POINT, self.allow_on_point)
 
 
 @dataclass(frozen=True)
@@ -4104,9 +4110,9 @@ class Fit:
     kind: enum muslin_fit_kind
     exact: 1 when width and length are exactly as wanted; always 0 on point, where they are no whole ticks even if
         off_width and off_length are 0
-    columns
-    rows
-    block
+    columns: of blocks, alternates apart
+    rows: so
+    block: finished side
     sash: 0 where the kind has none
     border: on each side
     finished_width: on point to the nearest tick, else exact
@@ -4173,7 +4179,7 @@ class FitAcrossSpec(Spec):
         put_length(struct, "block", self.block)
         put_length(struct, "sash", self.sash)
         put(struct, "direction", self.direction)
-        struct.flags |= FIT_ACROSS_FRAME if self.frame else 0
+        put_flag(struct, FIT_ACROSS_FRAME, self.frame)
 
 
 @dataclass(frozen=True)
@@ -4322,19 +4328,21 @@ class FitRescaleSpec(Spec):
 class FitRescaleRow(Spec):
     """struct muslin_fit_rescale_row, muslin/fit.h
 
-    finished: in: as it is, 1 .. MUSLIN_SIZE_MAX
-    new_finished: finished x numerator / denominator, to the nearest tick, ties up ...
-    rest: ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator
-    new_cut: new_finished + 2 s + u
+    finished: in: as it is, 1 .. MUSLIN_SIZE_MAX (initially 0)
+    new_finished: finished x numerator / denominator, to the nearest tick, ties up ... (initially 0)
+    rest: ... and what that leaves out, in denominators of a tick: exact is new_finished + rest / denominator (initially
+        0)
+    new_cut: new_finished + 2 s + u (initially 0)
     cut_below: the largest cut size on the grid that is not larger than the exact one; 0 where nothing would be seen of
-        it (2 s + u or less)
+        it (2 s + u or less) (initially 0)
     cut_nearest: the nearest on the grid, ties up, of those of which something is seen (above 2 s + u): cut_above where
-        the nearest of all is no such one
-    cut_above: the smallest on the grid that is not smaller
-    on_grid: 1 when the exact cut size lies on the grid: all four are then the same
+        the nearest of all is no such one (initially 0)
+    cut_above: the smallest on the grid that is not smaller (initially 0)
+    on_grid: 1 when the exact cut size lies on the grid: all four are then the same (initially 0)
     """
 
     _kind = structs.muslin_fit_rescale_row
+    _init = "muslin_fit_rescale_row_init"
 
     finished: Length = Length(0)
     new_finished: Length = Length(0)
@@ -4397,7 +4405,7 @@ class BindingWidthSpec(Spec):
     """struct muslin_binding_width_spec, muslin/finishing.h
 
     fold: enum muslin_fold (initially Fold.DOUBLE)
-    seam: s, from the raw edge of the binding to its seam; an allowance (initially 1/4 in)
+    allowance: s, from the raw edge of the binding to its seam (initially 1/4 in)
     front: finished width shown on the front, from the seam to the edge of the quilt (initially 1/4 in)
     thickness: t of the quilt sandwich at the edge (initially 0)
     back: finished width wanted on the back; not used when binding_cut is given (initially 1/4 in)
@@ -4410,7 +4418,7 @@ class BindingWidthSpec(Spec):
     _init = "muslin_binding_width_spec_init"
 
     fold: Optional[Fold] = None
-    seam: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
     front: Optional[LengthLike] = None
     thickness: Optional[LengthLike] = None
     back: Optional[LengthLike] = None
@@ -4420,7 +4428,7 @@ class BindingWidthSpec(Spec):
 
     def _put(self, struct: Any) -> None:
         put(struct, "fold", self.fold)
-        put_length(struct, "seam", self.seam)
+        put_length(struct, "allowance", self.allowance)
         put_length(struct, "front", self.front)
         put_length(struct, "thickness", self.thickness)
         put_length(struct, "back", self.back)
@@ -4568,7 +4576,7 @@ class BiasSpec(Spec):
         put_length(struct, "strip_cut", self.strip_cut)
         put_length(struct, "allowance", self.allowance)
         put_length(struct, "wanted", self.wanted)
-        struct.flags |= BIAS_BLUNT_ENDS if self.blunt_ends else 0
+        put_flag(struct, BIAS_BLUNT_ENDS, self.blunt_ends)
 
 
 @dataclass(frozen=True)
@@ -4578,7 +4586,7 @@ class Bias:
     rounds: of the tube; for separate strips: how many strips
     joins: that take 2 sqrt 2 s off the run each: rounds - 1; 0 without a round
     length: of bias strip obtained, down to a tick; 0 if none
-    square: side of the square to cut (least square), else 0
+    square_cut: side of the square to cut (least square), else 0
     area_rule: sqrt(wanted x w), nearest tick (least square), else 0: the published rule, a lower bound only
     spare: length - wanted (least square), else 0
     """
@@ -4586,14 +4594,14 @@ class Bias:
     rounds: int
     joins: int
     length: Length
-    square: Length
+    square_cut: Length
     area_rule: Length
     spare: Length
 
     @classmethod
     def _read(cls, struct: Any) -> "Bias":
         return cls(rounds=int(struct.rounds), joins=int(struct.joins), length=Length(struct.length),
-                   square=Length(struct.square), area_rule=Length(struct.area_rule), spare=Length(struct.spare))
+                   square_cut=Length(struct.square_cut), area_rule=Length(struct.area_rule), spare=Length(struct.spare))
 
 
 @dataclass(frozen=True)
@@ -4630,7 +4638,7 @@ class BattingSpec(Spec):
         put_length(struct, "margin_top", self.margin_top)
         put_length(struct, "margin_bottom", self.margin_bottom)
         put_length(struct, "roll_width", self.roll_width)
-        struct.flags |= BATTING_FIXED if self.fixed else 0
+        put_flag(struct, BATTING_FIXED, self.fixed)
 
 
 @dataclass(frozen=True)
@@ -4686,8 +4694,8 @@ class BackingSpec(Spec):
     margin_bottom: (initially 4 in)
     fabric_width: from edge to edge of the cloth, 1 or more (initially 40 in)
     selvage: cut off each edge: usable width u = fabric_width - 2 x selvage, 1 or more (initially 0)
-    seam: q, allowance of the backing's seams (initially 1/2 in)
-    end_trim: added to each panel's length, for squaring (initially 0)
+    allowance: q, allowance of the backing's seams (initially 1/2 in)
+    end_loss: added to each panel's length, for squaring (initially 0)
     repeat: pattern repeat along the cloth; each length cut is a whole number of them, the first too; 0 for none
         (initially 0)
     step: purchase step, 1 or more (initially 4 1/2 in)
@@ -4707,8 +4715,8 @@ class BackingSpec(Spec):
     margin_bottom: Optional[LengthLike] = None
     fabric_width: Optional[LengthLike] = None
     selvage: Optional[LengthLike] = None
-    seam: Optional[LengthLike] = None
-    end_trim: Optional[LengthLike] = None
+    allowance: Optional[LengthLike] = None
+    end_loss: Optional[LengthLike] = None
     repeat: Optional[LengthLike] = None
     step: Optional[LengthLike] = None
     print: Optional[Print] = None
@@ -4723,12 +4731,12 @@ class BackingSpec(Spec):
         put_length(struct, "margin_bottom", self.margin_bottom)
         put_length(struct, "fabric_width", self.fabric_width)
         put_length(struct, "selvage", self.selvage)
-        put_length(struct, "seam", self.seam)
-        put_length(struct, "end_trim", self.end_trim)
+        put_length(struct, "allowance", self.allowance)
+        put_length(struct, "end_loss", self.end_loss)
         put_length(struct, "repeat", self.repeat)
         put_length(struct, "step", self.step)
         put(struct, "print", self.print)
-        struct.flags |= BACKING_ROUND_PANELS if self.round_panels else 0
+        put_flag(struct, BACKING_ROUND_PANELS, self.round_panels)
 
 
 @dataclass(frozen=True)
@@ -4898,7 +4906,7 @@ class StripquiltSpec(Spec):
     """struct muslin_stripquilt_spec, muslin/stripquilt.h
 
     strips: in hand (initially 0)
-    strips_per_set: (initially 6)
+    strips_per_set: sewn side by side (initially 6)
     segments_per_block: 1 .. MUSLIN_STRIPQUILT_SEGMENTS_MAX (initially 2)
     columns: of blocks (initially 1)
     rows: (initially 1)
@@ -4908,10 +4916,10 @@ class StripquiltSpec(Spec):
     segment_cut: 0 for the cut that makes the block square (initially 0)
     allowance: s (initially 1/4 in)
     take_up: u (initially 0)
-    end_trim: as in muslin_yield_spec (initially 0)
-    resquare_loss: (initially 0)
-    resquare_every: (initially 0)
-    fold_clear: (initially 0)
+    end_trim: taken off each end, as in muslin_yield_spec (initially 0)
+    resquare_loss: as in struct muslin_yield_spec (initially 0)
+    resquare_every: as in struct muslin_yield_spec (initially 0)
+    fold_clear: as in struct muslin_yield_spec (initially 0)
     turning: enum muslin_turning (initially Turning.QUARTER_ALTERNATE)
     nesting: enum muslin_nesting (initially Nesting.TURN)
     square_tolerance: as in muslin_setting_spec; also for segment_cut 0 (initially 1/64 in)
@@ -4960,7 +4968,7 @@ class StripquiltSpec(Spec):
         put(struct, "turning", self.turning)
         put(struct, "nesting", self.nesting)
         put_length(struct, "square_tolerance", self.square_tolerance)
-        struct.flags |= YIELD_FROM_ONE_END if self.from_one_end else 0
+        put_flag(struct, YIELD_FROM_ONE_END, self.from_one_end)
 
 
 @dataclass(frozen=True)
@@ -4970,31 +4978,31 @@ class Stripquilt:
     set_unfinished: width of a strip set
     set_finished
     strip_finished: what is seen of one strip
-    segment_cut
-    segment_finished
-    segments_per_set
-    segments_per_end
+    segment_cut: as asked, or found
+    segment_finished: what is seen of one segment
+    segments_per_set: that a set gives
+    segments_per_end: of those, from each end
     resquarings: a set
     strip_least: the shortest strip that gives as many segments
     strip_shorter_by: how much shorter strips may be before a segment is lost
     strip_longer_for_more: how much longer they must be to give more
     strip_left_over: of each set, fold included
-    block_unfinished_width
+    block_unfinished_width: of a block, outer seams still raw
     block_unfinished_height
-    block_finished_width
+    block_finished_width: as seen in the top
     block_finished_height
-    blocks_per_top
+    blocks_per_top: columns x rows
     blocks_turned: in each top
-    top_finished_width
+    top_finished_width: without borders
     top_finished_length
-    top_unfinished_width
+    top_unfinished_width: outer seams still raw
     top_unfinished_length
     sets_in_hand: that the strips make
     tops_in_hand: that those give
     tops: planned: as wished, or all
     sets: to sew for them: one stack of segments each
-    strips_used
-    strips_left
+    strips_used: sets x strips_per_set
+    strips_left: of those in hand
     strips_for_one_more_top: beyond those in hand, to make tops_in_hand + 1
     blocks: in all planned tops
     segments: used in them
@@ -5083,7 +5091,7 @@ class BlockGroup:
     """struct muslin_block_group, muslin/stripquilt.h
 
     first_block: number of the group's first block, from 1
-    blocks
+    blocks: of them, one behind the other
     segments: members of `sets` in use
     turned: bit j: segment j, from 0, is turned end for end
     not_nesting: bit j: segments j and j + 1 do not nest
@@ -5220,7 +5228,7 @@ class ThreadSpec(Spec):
         put_length(struct, "spool", self.spool)
         put(struct, "method", self.method)
         put(struct, "waste", self.waste)
-        struct.flags |= THREAD_READY_BOBBINS if self.ready_bobbins else 0
+        put_flag(struct, THREAD_READY_BOBBINS, self.ready_bobbins)
 
 
 @dataclass(frozen=True)
@@ -5349,9 +5357,9 @@ class WeightSpec(Spec):
     binding_length: as cut and joined, or 0 (initially 0)
     binding_cut: cut width of the binding (initially 0)
     top_density: mg for a square metre of the top's cloth, 0 .. MUSLIN_COUNT_MAX, and so on (initially 0)
-    batting_density: (initially 0)
-    backing_density: (initially 0)
-    binding_density: (initially 0)
+    batting_density: of the filler (initially 0)
+    backing_density: of the back (initially 0)
+    binding_density: of the binding's cloth (initially 0)
     step: each mass is rounded to a multiple of so many mg, 1 .. MUSLIN_SIZE_MAX (initially 1000)
     seam_share: ppm of cloth more that lies in the top's seams, 0 .. 10000000 (initially 0)
     direction: enum muslin_direction (initially Direction.NEAREST)
@@ -5466,8 +5474,9 @@ class QuiltSpec(Spec):
         in)
     take_up: u, so; 0 .. MUSLIN_SIZE_MAX / 8 (initially 0)
     most: fabrics, measures and nodes together, each with sixteen numbers on the average; 1 .. 2^27 (initially 67108864)
-    tag: what marks this quilt's ids, 1 .. 2^20 - 1; 0: taken from where the quilt lies in memory: one made later in its
-        place may get it again (initially 0)
+    tag: what marks this quilt's ids, 1 .. 2^20 - 1: whoever has several quilts numbers them, so that none takes
+        another's ids. 0: taken from where the quilt lies in memory, another one in every run; one made later in its
+        place may get it again (initially 1)
     """
 
     _kind = structs.muslin_quilt_spec
@@ -5516,7 +5525,7 @@ class QuiltFabricSpec(Spec):
 class QuiltSumSpec(Spec):
     """struct muslin_quilt_sum_spec, muslin/quilt.h
 
-    measure: (initially 0)
+    measure: of the same quilt (initially 0)
     factor: -2^20 .. 2^20 (initially 1)
     """
 
@@ -5539,7 +5548,7 @@ class QuiltSumSpec(Spec):
 class QuiltPatchSpec(Spec):
     """struct muslin_quilt_patch_spec, muslin/quilt.h
 
-    fabric: (initially 0)
+    fabric: of the same quilt (initially 0)
     width: finished (initially 0)
     height: finished (initially 0)
     left: allowance of each edge; 0: the quilt's (initially 0)
@@ -5580,11 +5589,11 @@ class QuiltUnitSpec(Spec):
 
     width: W, H and corner as the kind takes them (unit.h); 0 where it takes none (initially 0)
     height: (initially 0)
-    corner: (initially 0)
+    corner: so (initially 0)
     kind: enum muslin_unit_kind that fills a rectangle: HALF_SQUARE .. HALF_RECTANGLE, OCTAGON, EIGHT_POINTED_STAR,
         KALEIDOSCOPE (initially UnitKind.HALF_SQUARE)
     method: enum muslin_unit_method (initially UnitMethod.TWO_AT_A_TIME)
-    hand: 1 or 2; 1 for kinds without hands (initially 1)
+    hand: enum muslin_hand; FIRST for kinds without hands (initially Hand.FIRST)
     """
 
     _kind = structs.muslin_quilt_unit_spec
@@ -5595,7 +5604,7 @@ class QuiltUnitSpec(Spec):
     corner: Id = 0
     kind: Optional[UnitKind] = None
     method: Optional[UnitMethod] = None
-    hand: int = 1
+    hand: Optional[Hand] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "width", self.width)
@@ -5608,7 +5617,7 @@ class QuiltUnitSpec(Spec):
     @classmethod
     def _read(cls, struct: Any) -> "QuiltUnitSpec":
         return cls(width=int(struct.width), height=int(struct.height), corner=int(struct.corner),
-                   kind=UnitKind(struct.kind), method=UnitMethod(struct.method), hand=int(struct.hand))
+                   kind=UnitKind(struct.kind), method=UnitMethod(struct.method), hand=Hand(struct.hand))
 
 
 @dataclass(frozen=True)
@@ -5634,7 +5643,7 @@ class QuiltJoinSpec(Spec):
         put(struct, "axis", self.axis)
         put(struct, "piecing", self.piecing)
         put(struct, "press", self.press)
-        struct.flags |= QUILT_JOIN_KEEPS_ORDER if self.keeps_order else 0
+        put_flag(struct, QUILT_JOIN_KEEPS_ORDER, self.keeps_order)
 
     @classmethod
     def _read(cls, struct: Any) -> "QuiltJoinSpec":
@@ -5755,7 +5764,7 @@ class QuiltSetInSpec(Spec):
 class QuiltLogSpec(Spec):
     """struct muslin_quilt_log_spec, muslin/quilt.h
 
-    fabric: (initially 0)
+    fabric: of the log (initially 0)
     width: finished (initially 0)
     side: enum muslin_side (initially Side.RIGHT)
     """
@@ -5784,8 +5793,8 @@ class QuiltSurroundSpec(Spec):
     bottom: (initially 0)
     top_left: as wide as left, as high as top, and so on (initially 0)
     top_right: (initially 0)
-    bottom_left: (initially 0)
-    bottom_right: (initially 0)
+    bottom_left: at the lower left (initially 0)
+    bottom_right: at the lower right (initially 0)
     """
 
     _kind = structs.muslin_quilt_surround_spec
@@ -5820,9 +5829,10 @@ class QuiltSashedSpec(Spec):
     columns: of blocks, 1 .. MUSLIN_COUNT_MAX (initially 1)
     rows: (initially 1)
     sash: finished width (initially 0)
-    sash_fabric: (initially 0)
-    cornerstone: fabric of the squares where sashes cross; 0: sashes between rows run through (initially 0)
-    frame: 1: sashes also round the outside; 0: between blocks only (initially 0)
+    sash_fabric: of all sashes (initially 0)
+    cornerstone: fabric of CORNERSTONES; 0: as the sashes; without them 0 (initially 0)
+    frame: the flag MUSLIN_QUILT_SASHED_FRAME (initially False)
+    cornerstones: the flag MUSLIN_QUILT_SASHED_CORNERSTONES (initially False)
     """
 
     _kind = structs.muslin_quilt_sashed_spec
@@ -5834,6 +5844,7 @@ class QuiltSashedSpec(Spec):
     sash_fabric: Optional[Id] = None
     cornerstone: Optional[Id] = None
     frame: Optional[bool] = None
+    cornerstones: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "columns", self.columns)
@@ -5841,7 +5852,8 @@ class QuiltSashedSpec(Spec):
         put(struct, "sash", self.sash)
         put(struct, "sash_fabric", self.sash_fabric)
         put(struct, "cornerstone", self.cornerstone)
-        put(struct, "frame", self.frame)
+        put_flag(struct, QUILT_SASHED_FRAME, self.frame)
+        put_flag(struct, QUILT_SASHED_CORNERSTONES, self.cornerstones)
 
 
 @dataclass(frozen=True)
@@ -5851,7 +5863,7 @@ class QuiltDiagonalSpec(Spec):
     columns: c: blocks side by side, alternates not counted; 1 .. 2^15 (initially 1)
     rows: r, so (initially 1)
     side_fabric: of the setting triangles (initially 0)
-    corner_fabric: (initially 0)
+    corner_fabric: of the corner triangles (initially 0)
     set_off: f: blocks float this far inside the edge; 0: they touch it. 0 in SASH_CUT and SASH_INNER (initially 0)
     sash: w, finished width; 0 in PLAIN, in no other layout. Below B in SASH_INNER (initially 0)
     sash_fabric: 0 in PLAIN, in no other layout (initially 0)
@@ -5899,8 +5911,7 @@ class QuiltSixtySpec(Spec):
     rows: 1 .. 2^20 (initially 1)
     height: H, finished, of a row (initially 0)
     end_fabric: of the half-triangles that close both ends (initially 0)
-    first: 1: the first row begins with a triangle that stands on its side, and rows alternate; 2: with one on its point
-        (initially 1)
+    first: enum muslin_sixty_first (initially SixtyFirst.ON_SIDE)
     """
 
     _kind = structs.muslin_quilt_sixty_spec
@@ -5910,7 +5921,7 @@ class QuiltSixtySpec(Spec):
     rows: int = 1
     height: Id = 0
     end_fabric: Id = 0
-    first: int = 1
+    first: Optional[SixtyFirst] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "cells", self.cells)
@@ -5922,14 +5933,14 @@ class QuiltSixtySpec(Spec):
     @classmethod
     def _read(cls, struct: Any) -> "QuiltSixtySpec":
         return cls(cells=int(struct.cells), rows=int(struct.rows), height=int(struct.height),
-                   end_fabric=int(struct.end_fabric), first=int(struct.first))
+                   end_fabric=int(struct.end_fabric), first=SixtyFirst(struct.first))
 
 
 @dataclass(frozen=True)
 class QuiltSixtyPieceSpec(Spec):
     """struct muslin_quilt_sixty_piece_spec, muslin/quilt.h
 
-    fabric: (initially 0)
+    fabric: of the piece (initially 0)
     cells: 1: a triangle, 2: a diamond, 3: a half-hexagon (initially 1)
     """
 
@@ -6001,9 +6012,9 @@ class Node:
 class PartCounts:
     """struct muslin_part_counts, muslin/quilt.h
 
-    fabrics
-    measures
-    nodes
+    fabrics: made so far
+    measures: so, the seam allowance and take-up among them
+    nodes: different ones
     bytes: that the quilt holds from its allocator
     """
 
@@ -6027,17 +6038,18 @@ class SolutionSpec(Spec):
     grid: pieces cut again on the diagonal are rounded to it; 1 .. MUSLIN_UNIT_SIZE_MAX (initially 1/8 in)
     grid_tolerance: below grid (initially 0)
     half_addition: as in struct muslin_unit_spec; 0: its usual ones (initially 0)
-    quarter_addition: (initially 0)
-    trim: OVERSIZE: room to trim units and setting triangles (initially 0)
-    end_trim: strip sets, as in struct muslin_yield_spec (initially 0)
-    resquare_loss: (initially 0)
-    resquare_every: (initially 0)
-    fold_clear: 0: cut straight through from one end; else from both (initially 0)
+    quarter_addition: so (initially 0)
+    trim_room: OVERSIZE: room to trim units and setting triangles (initially 0)
+    end_trim: strip sets: taken off each end, as in struct muslin_yield_spec (initially 0)
+    resquare_loss: as in struct muslin_yield_spec (initially 0)
+    resquare_every: as in struct muslin_yield_spec (initially 0)
+    fold_clear: must be 0 with FROM_ONE_END (initially 0)
     policy: enum muslin_allowance_policy (initially AllowancePolicy.EXACT)
     tip: enum muslin_tip (initially Tip.BLUNT)
     direction: enum muslin_direction, of cut sizes that are rounded (initially Direction.UP)
     strip_piecing: enum muslin_strip_piecing, of joins that say WHERE_FEWER: that, or NEVER (initially
         StripPiecing.WHERE_FEWER)
+    from_one_end: the flag MUSLIN_YIELD_FROM_ONE_END (initially True)
     """
 
     _kind = structs.muslin_solution_spec
@@ -6049,7 +6061,7 @@ class SolutionSpec(Spec):
     grid_tolerance: Optional[LengthLike] = None
     half_addition: Optional[LengthLike] = None
     quarter_addition: Optional[LengthLike] = None
-    trim: Optional[LengthLike] = None
+    trim_room: Optional[LengthLike] = None
     end_trim: Optional[LengthLike] = None
     resquare_loss: Optional[LengthLike] = None
     resquare_every: Optional[int] = None
@@ -6058,6 +6070,7 @@ class SolutionSpec(Spec):
     tip: Optional[Tip] = None
     direction: Optional[Direction] = None
     strip_piecing: Optional[StripPiecing] = None
+    from_one_end: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
         put(struct, "tops", self.tops)
@@ -6066,7 +6079,7 @@ class SolutionSpec(Spec):
         put_length(struct, "grid_tolerance", self.grid_tolerance)
         put_length(struct, "half_addition", self.half_addition)
         put_length(struct, "quarter_addition", self.quarter_addition)
-        put_length(struct, "trim", self.trim)
+        put_length(struct, "trim_room", self.trim_room)
         put_length(struct, "end_trim", self.end_trim)
         put_length(struct, "resquare_loss", self.resquare_loss)
         put(struct, "resquare_every", self.resquare_every)
@@ -6075,6 +6088,7 @@ class SolutionSpec(Spec):
         put(struct, "tip", self.tip)
         put(struct, "direction", self.direction)
         put(struct, "strip_piecing", self.strip_piecing)
+        put_flag(struct, YIELD_FROM_ONE_END, self.from_one_end)
 
 
 @dataclass(frozen=True)
@@ -6101,7 +6115,7 @@ class SolutionValueSpec(Spec):
 class NodeSize:
     """struct muslin_node_size, muslin/solution.h
 
-    finished_width
+    finished_width: as seen
     finished_height
     unfinished_width: of a patch: cut
     unfinished_height
@@ -6113,7 +6127,7 @@ class NodeSize:
     mirrored: of those, mirror images
     upright: of all, so many lie as they were made ...
     quarter: ... turned a quarter clockwise ...
-    half
+    half: ... half ...
     three_quarter: parts of a diagonal field count as in its own frame
     patches: in one of it
     seams_across: seams whose errors add up in its width: of pieces side by side all count, of rows the one with most
@@ -6162,11 +6176,11 @@ class SolutionTotal:
     different_nodes: that the root holds, itself included
     finished_area: of one top: width x height
     patch_area: of one top: what its finished outlines cover, each in its own frame
-    area_bound: where edges meet, the two differ by no more than this; 0 where everything is exact
+    area_error: where edges meet, the two differ by no more than this; 0 where everything is exact
     misfits: rows of muslin_solution_misfits() that are no ease, ...
     eased: ... and that are
     cuts: rows of muslin_solution_cuts()
-    strip_sets: rows of muslin_solution_strip_sets()
+    stripsets: rows of muslin_solution_stripsets()
     warnings: all that the rows of cuts, and of strip sets that are used, carry
     exact: 1 when nothing in it was rounded
     """
@@ -6175,11 +6189,11 @@ class SolutionTotal:
     different_nodes: int
     finished_area: int
     patch_area: int
-    area_bound: int
+    area_error: int
     misfits: int
     eased: int
     cuts: int
-    strip_sets: int
+    stripsets: int
     warnings: Tuple[Warning, ...]
     exact: bool
 
@@ -6187,8 +6201,8 @@ class SolutionTotal:
     def _read(cls, struct: Any) -> "SolutionTotal":
         return cls(patches=int(struct.patches), different_nodes=int(struct.different_nodes),
                    finished_area=int(struct.finished_area), patch_area=int(struct.patch_area),
-                   area_bound=int(struct.area_bound), misfits=int(struct.misfits), eased=int(struct.eased),
-                   cuts=int(struct.cuts), strip_sets=int(struct.strip_sets), warnings=warnings_in(struct.warnings),
+                   area_error=int(struct.area_error), misfits=int(struct.misfits), eased=int(struct.eased),
+                   cuts=int(struct.cuts), stripsets=int(struct.stripsets), warnings=warnings_in(struct.warnings),
                    exact=bool(struct.exact))
 
 
@@ -6232,14 +6246,14 @@ class Misfit:
 class SolutionCut:
     """struct muslin_solution_cut, muslin/solution.h
 
-    fabric
+    fabric: it is cut from
     first_node: the first node that needs it; muslin_solution_cut_nodes() has all
     cut_width: as in struct muslin_unit_piece: across as the patch lies when upright; of a fabric without direction the
         longer side of a rectangle that is not cut again. SET_STRIP: the usable width
     cut_height: ... and along the print
     pitch: of shapes cut from a strip; else 0
-    wide_edge
-    narrow_edge
+    wide_edge: so
+    narrow_edge: so
     surplus_width: cut less exact need, down to a tick
     surplus_height
     left: allowance on each edge of a rectangle that is sewn as it is cut; else the seam's
@@ -6253,9 +6267,9 @@ class SolutionCut:
     upright: pieces needed that lie with their print as cut, and turned by one, two and three quarters in the top.
         Strips are cut across the cloth: in a set joined down a print lies as its patch does, in one joined across a
         quarter further
-    quarter
-    half
-    three_quarter
+    quarter: of those, turned by one quarter ...
+    half: ... by two ...
+    three_quarter: ... by three
     scattered: pieces needed whose print lies as the method brings it: of units all but rectangles to which corners are
         sewn and octagons; setting triangles; 60 degree pieces
     source: enum muslin_cut_source
@@ -6263,8 +6277,8 @@ class SolutionCut:
     again: enum muslin_cut_again
     gives: pieces from each: pieces = count x gives
     grain: enum muslin_grain
-    hand: 1, or 2 for mirrored ones; of a sash cut off at the edge 1 when the slanted end, seen upwards from the square
-        one, rises to the right
+    hand: enum muslin_hand; of a sash cut off at the edge FIRST when the slanted end, seen upwards from the square one,
+        rises to the right
     angle: degrees, as in struct muslin_unit_piece
     region: of a unit; piece number, from 1, of a shape; of a mitred strip whose ends differ its side; else 0
     warnings: MUSLIN_WARN_PRINT_TURNED: a fabric with a direction lies turned in some places, or, scattered, may lie so.
@@ -6301,7 +6315,7 @@ class SolutionCut:
     again: CutAgain
     gives: int
     grain: Grain
-    hand: int
+    hand: Hand
     angle: int
     region: int
     warnings: Tuple[Warning, ...]
@@ -6317,13 +6331,13 @@ class SolutionCut:
                    upright=int(struct.upright), quarter=int(struct.quarter), half=int(struct.half),
                    three_quarter=int(struct.three_quarter), scattered=int(struct.scattered),
                    source=CutSource(struct.source), shape=CutShape(struct.shape), again=CutAgain(struct.again),
-                   gives=int(struct.gives), grain=Grain(struct.grain), hand=int(struct.hand), angle=int(struct.angle),
+                   gives=int(struct.gives), grain=Grain(struct.grain), hand=Hand(struct.hand), angle=int(struct.angle),
                    region=int(struct.region), warnings=warnings_in(struct.warnings))
 
 
 @dataclass(frozen=True)
-class StripSet:
-    """struct muslin_strip_set, muslin/solution.h
+class Stripset:
+    """struct muslin_stripset, muslin/solution.h
 
     node: the join
     strips: in a set
@@ -6331,7 +6345,7 @@ class StripSet:
     segment_cut: what is cut across from it: unfinished length of the patches
     strip_length: of the narrowest fabric in it
     segments: needed
-    segments_per_set
+    segments_per_set: that a set gives
     sets: up
     spare: segments beyond the need
     cuts_apart: cuts when every patch is cut by itself: strips of its height, cut across
@@ -6361,7 +6375,7 @@ class StripSet:
     warnings: Tuple[Warning, ...]
 
     @classmethod
-    def _read(cls, struct: Any) -> "StripSet":
+    def _read(cls, struct: Any) -> "Stripset":
         return cls(node=int(struct.node), strips=int(struct.strips), set_unfinished=Length(struct.set_unfinished),
                    segment_cut=Length(struct.segment_cut), strip_length=Length(struct.strip_length),
                    segments=int(struct.segments), segments_per_set=int(struct.segments_per_set), sets=int(struct.sets),
@@ -6375,7 +6389,7 @@ class Term:
     """struct muslin_term, muslin/solution.h
 
     id: measure or node; 0 where the kind names none
-    times
+    times: what it is multiplied by
     value: the whole term: what it adds to the sum
     sum: up to and with it
     kind: enum muslin_term_kind
@@ -6400,7 +6414,7 @@ class Outline:
     """struct muslin_outline, muslin/solution.h
 
     node: the leaf (or diagonal field, 60 degree rows, set-in) that it belongs to
-    fabric
+    fabric: of the patch
     corners: counter-clockwise
     region: of a unit; piece from 1 of a shape; triangle from 1 of a field: at the top from the left, right from the
         top, bottom, left, then corners upper left, lower right, upper right, lower left; then, cut off at the edge,
@@ -6453,7 +6467,7 @@ class PressingSpec(Spec):
     """struct muslin_pressing_spec, muslin/pressing.h
 
     work_limit: steps of the search, 0 .. 2^40; when it runs out the best plan so far stands (initially 20000000)
-    prefer: 1: seams go towards the darker fabric where nesting leaves the choice; 0: none prefers (initially 1)
+    prefer: enum muslin_prefer (initially Prefer.DARKER)
     units: 1: the seams of units are pressed as their recipes say, in every copy; 0: so they are preferred, where their
         fabrics do not say which is darker, and give way to nesting (initially 0)
     """
@@ -6462,7 +6476,7 @@ class PressingSpec(Spec):
     _init = "muslin_pressing_spec_init"
 
     work_limit: Optional[int] = None
-    prefer: Optional[bool] = None
+    prefer: Optional[Prefer] = None
     units: Optional[bool] = None
 
     def _put(self, struct: Any) -> None:
@@ -6485,7 +6499,7 @@ class PressingTotal:
         open, turned alone
     work: steps taken
     proven: 1 when exceptions = least
-    turned: of those, copies that are turned and not pressed the other way
+    copies_turned: of those, copies that are turned and not pressed the other way
     """
 
     meetings: int
@@ -6496,32 +6510,32 @@ class PressingTotal:
     other_way: int
     work: int
     proven: bool
-    turned: int
+    copies_turned: int
 
     @classmethod
     def _read(cls, struct: Any) -> "PressingTotal":
         return cls(meetings=int(struct.meetings), exceptions=int(struct.exceptions), least=int(struct.least),
                    alternating=int(struct.alternating), open=int(struct.open), other_way=int(struct.other_way),
-                   work=int(struct.work), proven=bool(struct.proven), turned=int(struct.turned))
+                   work=int(struct.work), proven=bool(struct.proven), copies_turned=int(struct.copies_turned))
 
 
 @dataclass(frozen=True)
 class PressingSeam:
     """struct muslin_pressing_seam, muslin/pressing.h
 
-    node
+    node: whose seam it is
     seam: number in its node
     as_shown: copies of the node pressed so, also those in what is turned as a whole
     other_way: copies taken the other way: by `other`, pressed or turned; an open seam is told so when its node is
         turned
     from_x: finished ends, in the node as it was made, from its lower left
     from_y
-    to_x
-    to_y
+    to_x: its other end
+    to_y: its other end
     press: enum muslin_press, in the node as it was made
-    towards: 1: towards its first piece (the left or upper one), 2: the second, 0: open
+    towards: enum muslin_towards
     other: enum muslin_other_way
-    preferred: 1: as preferred, 2: against it, 0: no preference
+    preferred: enum muslin_preferred
     turn: MUSLIN_OTHER_WAY_TURNED: quarter turns of the copies the other way; else 0
     """
 
@@ -6534,9 +6548,9 @@ class PressingSeam:
     to_x: Length
     to_y: Length
     press: Press
-    towards: int
+    towards: Towards
     other: OtherWay
-    preferred: int
+    preferred: Preferred
     turn: int
 
     @classmethod
@@ -6544,7 +6558,7 @@ class PressingSeam:
         return cls(node=int(struct.node), seam=int(struct.seam), as_shown=int(struct.as_shown),
                    other_way=int(struct.other_way), from_x=Length(struct.from_x), from_y=Length(struct.from_y),
                    to_x=Length(struct.to_x), to_y=Length(struct.to_y), press=Press(struct.press),
-                   towards=int(struct.towards), other=OtherWay(struct.other), preferred=int(struct.preferred),
+                   towards=Towards(struct.towards), other=OtherWay(struct.other), preferred=Preferred(struct.preferred),
                    turn=int(struct.turn))
 
 
@@ -6583,9 +6597,9 @@ class PressingException:
     x: where, finished, in the node as it was made
     y
     first_node: whose seams meet there
-    first_seam
-    second_node
-    second_seam
+    first_seam: its number in first_node
+    second_node: and the other
+    second_seam: its number in second_node
     count: in all tops
     """
 
@@ -6669,7 +6683,7 @@ class SewingFeed:
 class SewingTotal:
     """struct muslin_sewing_total, muslin/sewing.h
 
-    steps
+    steps: rows of muslin_sewing_steps()
     seams: in all tops
     sewn: all seams: what muslin_thread_plan() asks for
     in_sets: of those, in strip sets
@@ -6677,7 +6691,7 @@ class SewingTotal:
     height_seams: ... and down
     width_worst: how far its unfinished width may be off, each seam and each cut edge off as stated
     width_likely
-    height_worst
+    height_worst: its height, so
     height_likely
     """
 
@@ -6779,8 +6793,8 @@ class ScatterBlocksSpec(Spec):
 
     columns: 1 .. 2^12 (initially 1)
     rows: 1 .. 2^12 (initially 1)
-    seed: (initially 1)
-    work_limit: (initially 10000000)
+    seed: as in struct muslin_scatter_spec (initially 1)
+    work_limit: so (initially 10000000)
     """
 
     _kind = structs.muslin_scatter_blocks_spec
@@ -6828,8 +6842,8 @@ class EdgePrintsSpec(Spec):
         put(struct, "right", self.right)
         put(struct, "bottom", self.bottom)
         put(struct, "left", self.left)
-        struct.flags |= EDGE_PRINTS_TURNS_HALF if self.turns_half else 0
-        struct.flags |= EDGE_PRINTS_TURNS_QUARTER if self.turns_quarter else 0
+        put_flag(struct, EDGE_PRINTS_TURNS_HALF, self.turns_half)
+        put_flag(struct, EDGE_PRINTS_TURNS_QUARTER, self.turns_quarter)
 
 
 @dataclass(frozen=True)
@@ -6890,7 +6904,7 @@ class BlankSpec(Spec):
         put(struct, "kind", self.kind)
         put(struct, "priority", self.priority)
         put_length(struct, "least_part", self.least_part)
-        struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+        put_flag(struct, BLANK_MAY_TURN, self.may_turn)
 
     @classmethod
     def _read(cls, struct: Any) -> "BlankSpec":
@@ -6940,7 +6954,7 @@ class CutplanSpec(Spec):
         more (initially 0)
     resquare_every: 1 or more with a loss, else 0 (initially 0)
     straightening: taken off the bolt, or the length of each piece of stock, once (initially 0)
-    spare: more pieces of each size than all rows of it want; none of JOINED ones (initially 0)
+    spare_pieces: more pieces of each size than all rows of it want; none of JOINED ones (initially 0)
     work_limit: steps of the search, 0 .. 2^40; a desk computer takes 200 to 300 million a second. 0: only first plans
         (initially 400000000)
     print: enum muslin_print: with a direction no piece is turned (initially Print.NONE)
@@ -6961,7 +6975,7 @@ class CutplanSpec(Spec):
     resquare_loss: Optional[LengthLike] = None
     resquare_every: Optional[int] = None
     straightening: Optional[LengthLike] = None
-    spare: Optional[int] = None
+    spare_pieces: Optional[int] = None
     work_limit: Optional[int] = None
     print: Optional[Print] = None
     no_panels: Optional[bool] = None
@@ -6978,16 +6992,16 @@ class CutplanSpec(Spec):
         put_length(struct, "resquare_loss", self.resquare_loss)
         put(struct, "resquare_every", self.resquare_every)
         put_length(struct, "straightening", self.straightening)
-        put(struct, "spare", self.spare)
+        put(struct, "spare_pieces", self.spare_pieces)
         put(struct, "work_limit", self.work_limit)
         put(struct, "print", self.print)
-        struct.flags |= CUTPLAN_NO_PANELS if self.no_panels else 0
-        struct.flags |= CUTPLAN_ONE_HEIGHT if self.one_height else 0
-        struct.flags |= CUTPLAN_OWN_STRIPS if self.own_strips else 0
-        struct.flags |= CUTPLAN_STACKED if self.stacked else 0
-        struct.flags |= CUTPLAN_FIRST_CUT_ACROSS if self.first_cut_across else 0
-        struct.flags |= CUTPLAN_FOLDED if self.folded else 0
-        struct.flags |= CUTPLAN_BY_PRIORITY if self.by_priority else 0
+        put_flag(struct, CUTPLAN_NO_PANELS, self.no_panels)
+        put_flag(struct, CUTPLAN_ONE_HEIGHT, self.one_height)
+        put_flag(struct, CUTPLAN_OWN_STRIPS, self.own_strips)
+        put_flag(struct, CUTPLAN_STACKED, self.stacked)
+        put_flag(struct, CUTPLAN_FIRST_CUT_ACROSS, self.first_cut_across)
+        put_flag(struct, CUTPLAN_FOLDED, self.folded)
+        put_flag(struct, CUTPLAN_BY_PRIORITY, self.by_priority)
 
 
 @dataclass(frozen=True)
@@ -6998,7 +7012,7 @@ class CutplanTotal:
         too
     missing: with MUSLIN_CUTPLAN_BY_PRIORITY: pieces left out
     strips: cut right across, panels among them, those within panels and stock too
-    panels
+    panels: of those, panels
     heights: different strip heights
     cuts: right across, slits, left ends squared, cross-cuts and trims; an edge that is there already is none, nor is
         straightening
@@ -7058,7 +7072,7 @@ class CutplanStrip:
     holder: SLIT and WITHIN: the row of the panel or piece of stock; else -1
     stock: STOCK: the row of the request; else -1
     first_place: its pieces: rows of muslin_cutplan_places()
-    places
+    places: how many
     x: lower left corner of the first: from the left selvage (FOLDED: that of both layers) or the holder's left edge,
     y: and from the straightened end of the bolt or the holder's lower edge; STOCK: 0
     width: along the strip, before end_loss: of a bolt, of its half when FOLDED, of the stock; SLIT: up to the last
@@ -7173,7 +7187,7 @@ class CutplanLeftOver:
 
     strip: row of muslin_cutplan_strips(): the strip that it is the end of, the panel or piece of stock that it is the
         rest of, the slit pieces that it lies above
-    count
+    count: so many alike
     x: its lower left corner, from that row's
     y
     width: without end_loss; at the fold of FOLDED cloth unfolded, twice as wide
@@ -7236,7 +7250,7 @@ class CutplanStockUsed:
 class CutplanWidth:
     """struct muslin_cutplan_width, muslin/cutplan.h
 
-    usable_width
+    usable_width: of the cloth
     cloth_length: straightening included; 0 where a piece does not fit
     least: bound, without straightening
     proven: 1 when the length without straightening is the bound
@@ -7262,8 +7276,8 @@ class CutplanSize:
         round the fold
     taken: of a strip: cut width and the squaring share; SLOPED: the pitch. What may lie turned is given with its longer
         side across
-    height
-    run_in
+    height: of strip that it needs
+    run_in: as in struct muslin_blank_spec
     may_turn: 1: may lie turned
     slit: 1: may be slit from a panel, and is cut from no strip within one
     level: 1: only in strips of just its height
@@ -7324,8 +7338,8 @@ class CutplanCase:
     worths: row whose worths prove its bound: itself, or one that it is a part of
     least: bound of this case by those, before its parts are looked at
     wanted: what sets this case apart (not of the whole): `wanted` of the ways first_way .. last_way
-    first_way
-    last_way
+    first_way: rows of muslin_cutplan_ways()
+    last_way: ... up to and with this one
     plan_size: -1: so many strips, panels or pieces of stock; else so many of this size in them, and first_way =
         last_way
     packed_way: -1, or a way that is one strip: nothing is of this case, because the conditions on the way to it ask for
@@ -7380,7 +7394,7 @@ class CutplanChecked:
     cost: of the plan, added up anew
     least: the bound, proved anew
     cases: cases looked at
-    fault: 0: all is well; else what is wrong first: enum muslin_cutplan_fault
+    fault: enum muslin_cutplan_fault: what is wrong first
     at: the row of sizes, of stock or of cases that is at fault; OVERFULL, TOO_HIGH, COST: which of the strips, pieces
         laid or things as the search noted them
     """
@@ -7388,13 +7402,13 @@ class CutplanChecked:
     cost: int
     least: int
     cases: int
-    fault: int
+    fault: CutplanFault
     at: int
 
     @classmethod
     def _read(cls, struct: Any) -> "CutplanChecked":
-        return cls(cost=int(struct.cost), least=int(struct.least), cases=int(struct.cases), fault=int(struct.fault),
-                   at=int(struct.at))
+        return cls(cost=int(struct.cost), least=int(struct.least), cases=int(struct.cases),
+                   fault=CutplanFault(struct.fault), at=int(struct.at))
 
 
 @dataclass(frozen=True)
@@ -7402,16 +7416,16 @@ class YardageSpec(Spec):
     """struct muslin_yardage_spec, muslin/yardage.h
 
     end_loss: these six as in struct muslin_cutplan_spec, of each fabric (initially 0)
-    resquare_loss: (initially 0)
-    resquare_every: (initially 0)
-    straightening: (initially 0)
-    spare: (initially 0)
+    resquare_loss: so (initially 0)
+    resquare_every: so (initially 0)
+    straightening: so (initially 0)
+    spare_pieces: so (initially 0)
     work_limit: of each fabric (initially 400000000)
     join_loss: of pieces that are joined here, as in struct muslin_blank_spec (initially 1/2 in)
     extra: these four as in struct muslin_purchase_spec, of each fabric (initially 0)
-    step: (initially 4 1/2 in)
-    shrinkage: (initially 0)
-    extra_share: (initially 0)
+    step: so (initially 4 1/2 in)
+    shrinkage: so (initially 0)
+    extra_share: so (initially 0)
     long_pieces: enum muslin_long_pieces: what is longer than its fabric is wide (initially LongPieces.LENGTHWISE)
     least_part: as join_loss (initially 0)
     mitre_extra: added to the longer side of each mitred strip, for handling; 0 .. MUSLIN_SIZE_MAX (initially 0)
@@ -7429,7 +7443,7 @@ class YardageSpec(Spec):
     resquare_loss: Optional[LengthLike] = None
     resquare_every: Optional[int] = None
     straightening: Optional[LengthLike] = None
-    spare: Optional[int] = None
+    spare_pieces: Optional[int] = None
     work_limit: Optional[int] = None
     join_loss: Optional[LengthLike] = None
     extra: Optional[LengthLike] = None
@@ -7450,7 +7464,7 @@ class YardageSpec(Spec):
         put_length(struct, "resquare_loss", self.resquare_loss)
         put(struct, "resquare_every", self.resquare_every)
         put_length(struct, "straightening", self.straightening)
-        put(struct, "spare", self.spare)
+        put(struct, "spare_pieces", self.spare_pieces)
         put(struct, "work_limit", self.work_limit)
         put_length(struct, "join_loss", self.join_loss)
         put_length(struct, "extra", self.extra)
@@ -7460,11 +7474,11 @@ class YardageSpec(Spec):
         put(struct, "long_pieces", self.long_pieces)
         put_length(struct, "least_part", self.least_part)
         put_length(struct, "mitre_extra", self.mitre_extra)
-        struct.flags |= CUTPLAN_NO_PANELS if self.no_panels else 0
-        struct.flags |= CUTPLAN_ONE_HEIGHT if self.one_height else 0
-        struct.flags |= CUTPLAN_OWN_STRIPS if self.own_strips else 0
-        struct.flags |= CUTPLAN_STACKED if self.stacked else 0
-        struct.flags |= CUTPLAN_FOLDED if self.folded else 0
+        put_flag(struct, CUTPLAN_NO_PANELS, self.no_panels)
+        put_flag(struct, CUTPLAN_ONE_HEIGHT, self.one_height)
+        put_flag(struct, CUTPLAN_OWN_STRIPS, self.own_strips)
+        put_flag(struct, CUTPLAN_STACKED, self.stacked)
+        put_flag(struct, CUTPLAN_FOLDED, self.folded)
 
 
 @dataclass(frozen=True)
@@ -7474,11 +7488,11 @@ class ExtraCutSpec(Spec):
     fabric: of the quilt, whether its top uses it or not (initially 0)
     cut_width: these and what follows as in struct muslin_blank_spec (initially 0)
     cut_length: (initially 0)
-    count: (initially 1)
-    run_in: (initially 0)
-    join_loss: (initially 0)
+    count: so (initially 1)
+    run_in: so (initially 0)
+    join_loss: so (initially 0)
     kind: enum muslin_blank_kind (initially BlankKind.PIECE)
-    least_part: (initially 0)
+    least_part: so (initially 0)
     may_turn: the flag MUSLIN_BLANK_MAY_TURN (initially False)
     """
 
@@ -7504,15 +7518,15 @@ class ExtraCutSpec(Spec):
         put_length(struct, "join_loss", self.join_loss)
         put(struct, "kind", self.kind)
         put_length(struct, "least_part", self.least_part)
-        struct.flags |= BLANK_MAY_TURN if self.may_turn else 0
+        put_flag(struct, BLANK_MAY_TURN, self.may_turn)
 
 
 @dataclass(frozen=True)
 class FabricYardage:
     """struct muslin_fabric_yardage, muslin/yardage.h
 
-    fabric
-    usable_width
+    fabric: of the quilt
+    usable_width: of its cloth
     pieces: cut, extra cuts and spare ones among them
     cloth_length: of the plan, straightening included: what is needed
     least: no plan of two stages needs less, straightening included

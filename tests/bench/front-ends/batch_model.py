@@ -72,7 +72,7 @@ def buy(asked):
 
 def half_squares(asked):
     spec = SimpleNamespace(finished_width=ticks(asked["size"]), finished_height=0, corner=0, allowance=INCH // 4,
-                           take_up=0, half_addition=0, quarter_addition=0, trim=0, grid=INCH // 8, tolerance=0,
+                           take_up=0, half_addition=0, quarter_addition=0, trim_room=0, grid=INCH // 8, tolerance=0,
                            units=asked["want"], mirrored=0, kind=unit.HALF_SQUARE, method=unit.TWO, policy=unit.EXACT,
                            tip=1, direction=UP)
     found, cut_first = unit.recipe(spec), unit.pieces(spec)[0]

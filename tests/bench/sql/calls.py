@@ -14,7 +14,7 @@ import time
 
 # What is asked, and the same in plain SQL for ticks; "" where SQL cannot say it.
 QUESTIONS = {
-    "cut": ("sum(muslin_solution_cut(finished, 2032))", "sum(finished + 2 * 2032)"),
+    "cut": ("sum(muslin_cut(finished, 2032))", "sum(finished + 2 * 2032)"),
     "finished": ("sum(muslin_finished(cut, 2032))", "sum(cut - 2 * 2032)"),
     "per_strip": ("sum(muslin_per_strip(cut, 325120))", "sum(325120 / cut)"),
     "strips": ("sum(muslin_strips(100, cut, 325120))", "sum((100 + 325120 / cut - 1) / (325120 / cut))"),

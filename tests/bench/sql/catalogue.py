@@ -33,7 +33,7 @@ def seconds(jobs: "list[Job]", workers: int) -> "tuple[float, float]":
 def main() -> None:
     seams: "list[int | None]" = [None, Length.parse("6 mm").ticks, Length.parse("5/16 in").ticks]
     widths = [Length.parse(f"{half_inches}/2 in").ticks for half_inches in range(76, 89)]
-    jobs = all_jobs([ROOT / "examples/patterns"], "", seams, widths, 1016)
+    jobs = all_jobs([ROOT / "examples/patterns"], "", seams, widths, 1016, [])
     best = {1: (float("inf"), 0.0), 2: (float("inf"), 0.0)}
     for _ in range(2):
         for workers in best:

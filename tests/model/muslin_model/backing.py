@@ -59,7 +59,7 @@ def whole_repeats(length, repeat):
 
 
 def panel_length(spec, run):
-    return whole_repeats(run + spec.end_trim, spec.repeat)
+    return whole_repeats(run + spec.end_loss, spec.repeat)
 
 
 def try_layout(layout, usable, spec, width, length):
@@ -71,7 +71,7 @@ def try_layout(layout, usable, spec, width, length):
     if usable < 1:
         return None
     need = length if turned else width
-    return WAYS[layout - turned](usable, spec.seam, need, panel_length(spec, width if turned else length))
+    return WAYS[layout - turned](usable, spec.allowance, need, panel_length(spec, width if turned else length))
 
 
 def layout_of(layout, spec, width, length, usable, round_panels):
@@ -125,9 +125,9 @@ def want(spec):
     wants = Wants()
     wants.some_size(spec.quilt_width, spec.quilt_length, spec.step)
     wants.some_size(spec.fabric_width)
-    wants.size(spec.margin_left, spec.margin_right, spec.margin_top, spec.margin_bottom, spec.selvage, spec.end_trim,
+    wants.size(spec.margin_left, spec.margin_right, spec.margin_top, spec.margin_bottom, spec.selvage, spec.end_loss,
                spec.repeat)
-    wants.seam(spec.seam)
+    wants.seam(spec.allowance)
     wants.choice(spec.print, PRINT_NONE, PRINT_STRIPE_ACROSS)
     wants.that(spec.fabric_width - 2 * spec.selvage >= 1, "ERR_RANGE")
     wants.size(spec.quilt_width + spec.margin_left + spec.margin_right,

@@ -291,7 +291,7 @@ def rows_as_laid(rows, laid, stock, times=1):
     } for row, way in zip(rows, laid)]
 
 
-def want_sets(rows, stock):
+def want_lists(rows, stock):
     wants = Wants()
     want_stock(wants, stock)
     want_rows(wants, rows)
@@ -303,33 +303,33 @@ def want_sets(rows, stock):
     def needed(times):
         return cut_stock(rows, stock.width, stock.length, stock.print, times)[1]
 
-    sets = largest(lambda times: needed(times)[0] <= stock.count, COUNT_MAX + 1)
-    if sets > COUNT_MAX:
+    lists = largest(lambda times: needed(times)[0] <= stock.count, COUNT_MAX + 1)
+    if lists > COUNT_MAX:
         raise Refused("ERR_OVERFLOW")
-    return sets
+    return lists
 
 
-def sets_rows(rows, stock):
-    sets = want_sets(rows, stock)
-    laid, _ = cut_stock(rows, stock.width, stock.length, stock.print, sets)
-    return rows_as_laid(rows, laid, stock, sets)
+def lists_rows(rows, stock):
+    lists = want_lists(rows, stock)
+    laid, _ = cut_stock(rows, stock.width, stock.length, stock.print, lists)
+    return rows_as_laid(rows, laid, stock, lists)
 
 
-def sets_from_stock(rows, stock):
-    sets = want_sets(rows, stock)
+def lists_from_stock(rows, stock):
+    lists = want_lists(rows, stock)
 
     def needed(times):
         return cut_stock(rows, stock.width, stock.length, stock.print, times)[1]
 
-    laid, (stock_used, used) = cut_stock(rows, stock.width, stock.length, stock.print, sets)
+    laid, (stock_used, used) = cut_stock(rows, stock.width, stock.length, stock.print, lists)
     return {
-        "sets": sets,
+        "lists": lists,
         "stock_used": stock_used,
         "stock_left": stock.count - stock_used,
-        "stock_for_one_more": needed(sets + 1)[0] - stock.count,
+        "stock_for_one_more": needed(lists + 1)[0] - stock.count,
         "left_over": stock.length - used,
-        **slack_as_cut(rows, laid, stock, sets),
-        **(slack(rows, stock, stock.count, sets) if sets else NO_SLACK_ASKED),
+        **slack_as_cut(rows, laid, stock, lists),
+        **(slack(rows, stock, stock.count, lists) if lists else NO_SLACK_ASKED),
     }
 
 

@@ -71,7 +71,7 @@ def wanted(request):
             size = size_of(request, row, width)
             found[size] = found.get(size, 0) + count
             if row["kind"] != JOINED:
-                spare[size] = request.get("spare", 0)
+                spare[size] = request.get("spare_pieces", 0)
     layers = 2 if flag(request, "folded") else 1
     return {size: -(-(count + spare.get(size, 0)) // layers) for size, count in found.items()}
 

@@ -14,10 +14,10 @@ DOUBLE, SINGLE = 1, 2
 def binding_measure(spec):
     wants = Wants()
     wants.choice(spec.fold, DOUBLE, SINGLE)
-    wants.seam(spec.seam)
+    wants.seam(spec.allowance)
     wants.size(spec.front, spec.thickness, spec.back, spec.turn_under, spec.binding_cut, spec.uneven_limit)
     wants.done()
-    before_back = spec.seam + spec.front + spec.thickness
+    before_back = spec.allowance + spec.front + spec.thickness
     back = spec.back
     if spec.fold == DOUBLE:
         cut = spec.binding_cut or 2 * (before_back + back)
@@ -107,7 +107,7 @@ def bias_tube(spec, blunt):
     rounds, length = tube(short, long, spec.strip_cut, spec.allowance, blunt)
     if rounds * short > SIZE_MAX:
         raise Refused("ERR_RANGE")
-    return {"rounds": rounds, "joins": max(rounds - 1, 0), "length": length, "square": 0, "area_rule": 0, "spare": 0}
+    return {"rounds": rounds, "joins": max(rounds - 1, 0), "length": length, "square_cut": 0, "area_rule": 0, "spare": 0}
 
 
 def bias_least_square(spec, rounding, blunt):
@@ -134,7 +134,7 @@ def bias_least_square(spec, rounding, blunt):
     product = spec.wanted * spec.strip_cut
     rule = isqrt(product)
     rule += (2 * rule + 1) ** 2 <= 4 * product
-    return {"rounds": rounds, "joins": rounds - 1, "length": length, "square": square, "area_rule": rule,
+    return {"rounds": rounds, "joins": rounds - 1, "length": length, "square_cut": square, "area_rule": rule,
             "spare": length - spec.wanted}
 
 

@@ -24,7 +24,7 @@ def straight(spec):
     wants.done()
     return {
         "blocks": spec.columns * spec.rows,
-        "turned": 0 if spec.turning == TURNING_NONE else spec.columns * spec.rows // 2,
+        "blocks_turned": 0 if spec.turning == TURNING_NONE else spec.columns * spec.rows // 2,
         "finished_width": width,
         "finished_length": length,
         "unfinished_width": width + seams,

@@ -7,7 +7,7 @@ from . import seam, setting, stripset
 from .base import COUNT_MAX, WARN_SET_REPEATS, WARN_SMALL_QUILT, Refused, Wants
 
 NESTING_TURN, NESTING_NAME = 1, 2
-STRIPQUILT_SEGMENTS_MAX = 16
+STRIPQUILT_SEGMENTS_MAX = 32
 SMALL_QUILT_SIDE = 60 * 8128
 
 
@@ -94,7 +94,7 @@ def plan(spec, one_end):
         "block_finished_width": block["finished_width"],
         "block_finished_height": block["finished_height"],
         "blocks_per_top": top["blocks"],
-        "blocks_turned": top["turned"],
+        "blocks_turned": top["blocks_turned"],
         "top_finished_width": top["finished_width"],
         "top_finished_length": top["finished_length"],
         "top_unfinished_width": top["unfinished_width"],

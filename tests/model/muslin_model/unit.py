@@ -349,7 +349,7 @@ def read_seam(wants, spec):
     for part in (spec.allowance, spec.take_up, spec.half_addition, spec.quarter_addition):
         wants.between(part, 0, PART_MAX)
     wants.choice(spec.policy, EXACT, OVERSIZE)
-    wants.between(spec.trim, 0, PART_MAX if spec.policy == OVERSIZE else 0)
+    wants.between(spec.trim_room, 0, PART_MAX if spec.policy == OVERSIZE else 0)
     wants.rounding(spec)
     wants.between(spec.grid, 1, UNIT_SIZE_MAX)
     wants.choice(spec.tip, SHARP, BLUNT)
@@ -404,7 +404,7 @@ def cut_size(exact, line, spec):
     wanted = exact
     if spec.policy != EXACT and line["rule"] is not None:
         wanted = line["bare"] + line["times"] * getattr(spec, line["rule"] + "_addition")
-    return on_grid(wanted + line["trims"] * spec.trim, spec) or spec.grid
+    return on_grid(wanted + line["trims"] * spec.trim_room, spec) or spec.grid
 
 
 def cut_rows(kind, method, sizes, spec):

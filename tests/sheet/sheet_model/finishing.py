@@ -107,7 +107,7 @@ class Finishing:
         spec = SimpleNamespace(
             quilt_width=int(self.quilt.top.width), quilt_length=int(self.quilt.top.height), margin_left=margin,
             margin_right=margin, margin_top=margin, margin_bottom=margin, fabric_width=wide,
-            selvage=length("selvage", "0 in", "0 mm"), seam=length("seam", "1/2 in", "12 mm"), end_trim=0,
+            selvage=length("selvage", "0 in", "0 mm"), allowance=length("seam", "1/2 in", "12 mm"), end_loss=0,
             repeat=length("repeat", "0 in", "0 mm"), step=int(self.quilt.step), print=prints.index(kind))
         self.back = spec
         rows = self.quilt.once("backings", lambda: [row for row in backings.layouts(spec, 0) if row])
@@ -121,14 +121,14 @@ class Finishing:
         best = rows[0]
         self.best = best
         account.once("The back must measure at least <size:S>: it stands", lambda m: account.same(
-            m, "size", ruler.by(best["needed_width"], best["needed_length"])))
+            m, "size", f"{ruler.at_least(best['needed_width'])} x {ruler.at_least(best['needed_length'])}"))
         account.once("Least cloth: <how:w>. Buy <a:L>.", lambda m: (
             account.same(m, "how", LAYOUTS[best["layout"] - 1]), account.same(m, "a", ruler.buy(best["bought"]))))
         pieces = sum(count for _, count, _, _ in self.cut_panels(best))
         self.panels(best)
         account.take("Join the <n:n> pieces of the insert end to end first", lambda m: account.holds(
             m, best["layout"] in (7, 8) and int(m["n"]) == best["pieces"] - 2 > 1, f"of {best['pieces'] - 2} pieces"))
-        account.take("sew the pieces with <a:L> seams", lambda m: account.same(m, "a", ruler.measured(self.back.seam)))
+        account.take("sew the pieces with <a:L> seams", lambda m: account.same(m, "a", ruler.measured(self.back.allowance)))
         sewn = account.take("Sewn together it measures <size:S> unfinished.", lambda m: account.same(
             m, "size", ruler.by(best["joined_width"], best["joined_length"])))
         if sewn != (pieces > 1):

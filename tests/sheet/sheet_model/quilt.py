@@ -288,7 +288,7 @@ class Quilt:
             kind=KINDS[asked.name], method=asked.method, finished_width=int(asked.width),
             finished_height=int(asked.height), corner=int(asked.corner), allowance=int(self.allowance),
             take_up=int(self.take_up), grid=int(self.grid()), tolerance=0, half_addition=0, quarter_addition=0,
-            trim=int(self.trim()) if policy == 3 else 0, policy=policy,
+            trim_room=int(self.trim()) if policy == 3 else 0, policy=policy,
             tip={"sharp": 1, "blunt": 2}[cutting.get("tips", "blunt")],
             direction={"up": base.UP, "down": base.DOWN, "nearest": base.NEAREST}[cutting.get("round", "up")],
             units=wanted, mirrored=0)

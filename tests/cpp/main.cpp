@@ -1,0 +1,5 @@
+// main.cpp - runs the test cases of the other files.
+//
+// SPDX-License-Identifier: MIT
+#define DOCTEST_CONFIG_IMPLEMENT_WITH_MAIN
+#include <doctest/doctest.h>
