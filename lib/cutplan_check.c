@@ -552,6 +552,8 @@ muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, muslin_pro
     if (plan->searched) {
         const muslin_status status =
             msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &told, &plan->allocator, &checked);
+        if (status == MUSLIN_ERR_WORK_LIMIT && told.ended)
+            return msl_fail(&check, MUSLIN_ERR_STOPPED, MUSLIN_ARG_NONE, 0, 0);
         if (status == MUSLIN_ERR_WORK_LIMIT)
             return msl_fail(&check, status, MUSLIN_ARG_WORK_LIMIT, 0, MSL_CHECK_STEPS_MAX);
         if (status != MUSLIN_OK)

@@ -792,8 +792,9 @@ START_TEST(progress_ends_widths_and_the_check)
     for (size_t i = 0; i < 3; i++)
         ck_assert_int_ge(rows[i].cloth_length, whole[i].cloth_length);
     calls = 0;
-    ck_status(muslin_cutplan_check(p.plan, count_cases, &calls, &checked, &problem), MUSLIN_ERR_WORK_LIMIT);
-    ck_assert_int_eq(problem.argument, MUSLIN_ARG_WORK_LIMIT);
+    ck_status(muslin_cutplan_check(p.plan, count_cases, &calls, &checked, &problem), MUSLIN_ERR_STOPPED);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_NONE);
+    ck_assert_str_eq(problem.text, "The progress call ended it before there was an answer; ask again to have one.");
     ck_assert_int_eq(calls, 1);
     ck_assert_int_eq(checked.cases, 77);
     calls = -1; /* so that it goes on */
