@@ -40,12 +40,11 @@ static void ck_floor(int64_t a, int64_t b, int64_t divisor)
 {
     const wide128 numerator = (wide128)a * b;
     wide128 quotient = numerator / divisor, left = numerator % divisor;
-    const wide128 size = quotient < 0 ? -quotient : quotient;
-    int64_t floor = 7, rest = 9;
-    const int fits = msl_wide_floor(msl_wide_multiply(a, b), divisor, &floor, &rest);
-    ck_assert_int_eq(fits, size <= MSL_FLOOR_MAX);
     quotient -= left < 0;
     left += left < 0 ? divisor : 0;
+    int64_t floor = 7, rest = 9;
+    const int fits = msl_wide_floor(msl_wide_multiply(a, b), divisor, &floor, &rest);
+    ck_assert_int_eq(fits, quotient <= MSL_FLOOR_MAX && quotient >= -(wide128)MSL_FLOOR_MAX - 1);
     ck_assert(floor == (fits ? quotient : 7));
     ck_assert(rest == (fits ? left : 9));
 }

@@ -8173,9 +8173,9 @@ export interface Calls {
      * The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in
      * hand. `strips` of the spec must be in its range, and is not looked at besides. MuslinTooManyError: more than
      * constants.COUNT_MAX would be needed (problem->value is the tops, problem->limit what so many strips give); the
-     * other statuses as stripquiltPlan() has them, but MuslinNotEnoughError. Constant time. Source: geometry; sets are
-     * sewn whole (common practice, no source). Example: that quilt, one top, takes 18 strips, and two take 36. Since
-     * 1.1. muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1.
+     * other statuses as stripquiltPlan() has them, but MuslinNotEnoughError. Constant time. Source: geometry; that sets
+     * are sewn whole is common practice, no source. Example: that quilt, one top, takes 18 strips, and two take 36.
+     * Since 1.1. muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1.
      * @throws {MuslinTooManyError}
      * @throws {MuslinNotEnoughError}
      */

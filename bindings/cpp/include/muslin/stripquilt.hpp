@@ -217,8 +217,8 @@ inline answer<muslin::stripquilt> stripquilt_plan(const muslin::stripquilt_spec 
 /** The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in
  * hand. `strips` of the spec must be in its range, and is not looked at besides. status::too_many: more than
  * MUSLIN_COUNT_MAX would be needed (problem->value is the tops, problem->limit what so many strips give); the
- * other statuses as stripquilt_plan() has them, but status::not_enough. Constant time. Source: geometry; sets are
- * sewn whole (common practice, no source).
+ * other statuses as stripquilt_plan() has them, but status::not_enough. Constant time. Source: geometry; that sets
+ * are sewn whole is common practice, no source.
  * muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1. */
 inline answer<std::int64_t> stripquilt_strips(const muslin::stripquilt_spec &spec = {})
 {
