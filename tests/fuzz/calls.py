@@ -1,7 +1,11 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: MIT
 """Writes from lib/abi/api.json, for tests/fuzz, a C function for each export, which draws its arguments from the bytes
-of a fuzzer: arrays and texts lie in memory just as large as the call is told."""
+of a fuzzer: arrays and texts lie in memory just as large as the call is told.
+
+    calls.py code        the functions, and the list of them
+    calls.py dictionary  the bytes that name each call, for the fuzzer to put in
+"""
 import json
 import sys
 import zlib
@@ -96,7 +100,7 @@ class Writer:
         name, form = argument["name"], f"&form_of_{struct}"
         if function.endswith("_init"):
             made.update({name: name, "size": "size"})
-            return [f"    const uint32_t size = (uint32_t)draw_number(input);",
+            return [f"    const uint32_t size = draw_size(&call, sizeof(struct {struct}));",
                     f"    void *{name} = give_output(&call, size < 8 || size > 4096 ? 8 : size);"]
         made[name] = name
         if name == "problem":
@@ -252,13 +256,20 @@ class Writer:
         return LICENCE + "\n".join(lines + ["};", "const size_t known_count = sizeof known_calls / sizeof known_calls[0];"])
 
 
+def dictionary(api: Record) -> str:
+    words = ["".join(f"\\x{byte:02x}" for byte in key(function["name"]).to_bytes(3, "big"))
+             for function in api["functions"]]
+    return "\n".join(f'"{word}"' for word in words)
+
+
 def main() -> int:
     api = json.loads((ROOT / "lib" / "abi" / "api.json").read_text(encoding="utf-8"))
     keys = [key(function["name"]) for function in api["functions"]]
     if len(set(keys)) < len(keys):
         print("two exports have one key: take another hash", file=sys.stderr)
         return 1
-    print(Writer(api).write())
+    what, = sys.argv[1:]
+    print({"code": lambda: Writer(api).write(), "dictionary": lambda: dictionary(api)}[what]())
     return 0
 
 

@@ -127,8 +127,7 @@ muslin_status call_end(struct call *call, muslin_status status, const struct mus
 
 /* ---- structs ----------------------------------------------------------------------------------------------------- */
 
-/* Mostly the struct's own size; else any, also such as the call must refuse. */
-static uint32_t draw_size(struct call *call, uint32_t own)
+uint32_t draw_size(struct call *call, uint32_t own)
 {
     const uint32_t how = draw_below(call->input, 32);
     if (how < 28)

@@ -98,6 +98,7 @@ void *give_rows(struct call *call, const struct form *form, size_t *row_size, si
 struct muslin_problem *give_problem(struct call *call);
 size_t *give_count(struct call *call, size_t capacity);
 
+uint32_t draw_size(struct call *call, uint32_t own); /* mostly that; else any, also such as must be refused */
 size_t draw_n(struct call *call);
 int64_t *draw_numbers(struct call *call, size_t n);
 int32_t *draw_words(struct call *call, size_t n);
