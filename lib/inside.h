@@ -94,7 +94,20 @@ void msl_write_row(void *rows, size_t row_size, size_t index, const void *from, 
 int64_t msl_divided_up(int64_t a, int64_t b);
 
 /* The greatest common divisor of two numbers, neither below 0; the other one where one is 0. */
+/*@ requires 0 <= a && 0 <= b && (0 < a || 0 < b);
+    assigns \result \from a, b;
+    ensures 1 <= \result; */
 int64_t msl_common_divisor(int64_t a, int64_t b);
+
+static inline int64_t msl_lesser(int64_t a, int64_t b)
+{
+    return a < b ? a : b;
+}
+
+static inline int64_t msl_greater(int64_t a, int64_t b)
+{
+    return a > b ? a : b;
+}
 
 /* ---- text being written ---------------------------------------------------------------------------------------- */
 

@@ -68,7 +68,11 @@ export type Status =
     /** the work, or what is stored, would be more than the caller allows */
     | "workLimit"
     /** an id of another quilt, of another sort, or of nothing */
-    | "foreign";
+    | "foreign"
+    /** the caller's progress call ended it before there was an answer */
+    | "stopped"
+    /** more would be needed than constants.COUNT_MAX; since 1.1 */
+    | "tooMany";
 
 /** enum muslin_argument in muslin/base.h. */
 export type Argument =
@@ -2064,6 +2068,11 @@ export interface Yield {
     readonly longerForMore: Length;
     /** "noSlack" when shorterBy is 0 and N is not */
     readonly warnings: readonly Warning[];
+    /**
+     * segments when the same set is cut straight through from one end, nothing kept clear: N itself with fromOneEnd;
+     * since 1.1
+     */
+    readonly straight: number;
 }
 
 /** struct muslin_need_spec in muslin/stripset.h. */
@@ -6671,11 +6680,12 @@ export interface Cutplan extends Handle {
     /**
      * Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
      * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound.
-     * MuslinWorkLimitError: it would take more than 2^40 steps, or keep more than 2^20 sums at once, or `progress`
-     * ended it. Time: cases x ways x what fits in a strip. Example: fault = 0 of every plan that new Cutplan() makes.
-     * Since 1.0. muslin_cutplan_check() in muslin/cutplan.h. Since 1.0.
+     * MuslinWorkLimitError: it would take more than 2^40 steps, or keep more than 2^20 sums at once.
+     * MuslinStoppedError: `progress` ended it. Time: cases x ways x what fits in a strip. Example: fault = 0 of every
+     * plan that new Cutplan() makes. Since 1.0. muslin_cutplan_check() in muslin/cutplan.h. Since 1.0.
      * @throws {MuslinNoMemoryError}
      * @throws {MuslinWorkLimitError}
+     * @throws {MuslinStoppedError}
      */
     check(more?: { readonly progress?: Progress }): CutplanChecked;
 }
@@ -6812,14 +6822,14 @@ export interface Calls {
      */
     version(): number;
     /**
-     * The same as text, for instance "1.0.0". Constant time. Since 1.0. muslin_version_text() in muslin/base.h. Since
+     * The same as text, for instance "1.1.0". Constant time. Since 1.0. muslin_version_text() in muslin/base.h. Since
      * 1.0.
      */
     versionText(): string;
     /**
      * How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example: statusCount()
-     * gives MuslinForeignError + 1. Since 1.0. muslin_status_count() in muslin/base.h. Since 1.0.
-     * @throws {MuslinForeignError}
+     * gives MuslinTooManyError + 1. Since 1.0. muslin_status_count() in muslin/base.h. Since 1.0.
+     * @throws {MuslinTooManyError}
      */
     statusCount(): number;
     /**
@@ -8160,6 +8170,17 @@ export interface Calls {
      */
     stripquiltPlan(spec?: StripquiltSpec): Stripquilt;
     /**
+     * The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in
+     * hand. `strips` of the spec must be in its range, and is not looked at besides. MuslinTooManyError: more than
+     * constants.COUNT_MAX would be needed (problem->value is the tops, problem->limit what so many strips give); the
+     * other statuses as stripquiltPlan() has them, but MuslinNotEnoughError. Constant time. Source: geometry; sets are
+     * sewn whole (common practice, no source). Example: that quilt, one top, takes 18 strips, and two take 36. Since
+     * 1.1. muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1.
+     * @throws {MuslinTooManyError}
+     * @throws {MuslinNotEnoughError}
+     */
+    stripquiltStrips(spec?: StripquiltSpec): number;
+    /**
      * A set named twice in a row is in each of its blocks twice. Without turning, `turned` is 0; with it, `notNesting`
      * is 0. Where the sets are fewer than a block's segments, every block repeats one and is marked. O(groups).
      * Example: 18 segments from 3 sets in 9 blocks of two: blocks 1 to 3 take sets 1 and 2, blocks 4 to 6 sets 1 and 3,
@@ -8559,6 +8580,10 @@ export declare class MuslinNotTiledError extends MuslinError {}
 export declare class MuslinWorkLimitError extends MuslinError {}
 /** An id of another quilt, of another sort, or of nothing. */
 export declare class MuslinForeignError extends MuslinError {}
+/** The caller's progress call ended it before there was an answer. */
+export declare class MuslinStoppedError extends MuslinError {}
+/** More would be needed than MUSLIN_COUNT_MAX; since 1.1. */
+export declare class MuslinTooManyError extends MuslinError {}
 
 /** The constants of the headers. */
 export declare const constants: {
