@@ -169,8 +169,11 @@ muslin_status muslin_cutplan_left_overs(const struct muslin_cutplan *plan, musli
         return check.status;
     for (uint64_t i = 0; i < spots_of(plan); i++)
         needed += (size_t)is_left_over(plan, i, least_side, &left);
-    if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
-        write_left_over(&check, plan, least_side, rows, row_size, needed);
+    if (!msl_rows_to_fill(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, needed))
+        return check.status;
+    write_left_over(&check, plan, least_side, rows, row_size, needed);
+    if (check.status == MUSLIN_OK)
+        *count = needed;
     return check.status;
 }
 

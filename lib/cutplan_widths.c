@@ -98,8 +98,11 @@ muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_le
     want_widths(&check, least_width, most_width, widths);
     if (check.status != MUSLIN_OK)
         return check.status;
-    if (msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, (size_t)widths))
-        write_widths(&check, plan, &asked, rows, row_size);
+    if (!msl_rows_to_fill(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, (size_t)widths))
+        return check.status;
+    write_widths(&check, plan, &asked, rows, row_size);
+    if (check.status == MUSLIN_OK)
+        *count = (size_t)widths;
     return check.status;
 }
 

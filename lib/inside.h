@@ -79,6 +79,9 @@ const void *msl_row_to_read(struct msl_check *check, const void *rows, size_t ro
  * to be written, 0 when the caller only asked or a failure was recorded (MUSLIN_ERR_BUFFER, _NULL, _STRUCT_SIZE). */
 int msl_rows_wanted(struct msl_check *check, void *rows, size_t row_size, uint32_t least, size_t capacity,
                     size_t *count, size_t needed);
+/* The same for a call that may yet fail: where it says that rows shall be filled, *count is written with them. */
+int msl_rows_to_fill(struct msl_check *check, void *rows, size_t row_size, uint32_t least, size_t capacity,
+                     size_t *count, size_t needed);
 /* Writes row `index` at its stride; its size member becomes row_size. */
 void msl_write_row(void *rows, size_t row_size, size_t index, const void *from, uint32_t known);
 

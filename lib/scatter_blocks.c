@@ -229,8 +229,8 @@ muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spe
     want_blocks(&check, &kinds, in.columns * in.rows);
     if (check.status != MUSLIN_OK)
         return check.status;
-    if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count,
-                         (size_t)(in.columns * in.rows)))
+    if (!msl_rows_to_fill(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count,
+                          (size_t)(in.columns * in.rows)))
         return check.status;
     struct msl_scatter s = { .places = (uint32_t)(in.columns * in.rows), .kinds = (uint32_t)n,
                              .chance = (uint64_t)in.seed, .work_limit = in.work_limit,
@@ -239,6 +239,7 @@ muslin_status muslin_scatter_blocks(const struct muslin_scatter_blocks_spec *spe
     if (check.status == MUSLIN_OK) {
         msl_scatter_result(&s, &found);
         write_blocks(&s, rows, row_size);
+        *count = s.places;
         msl_write_struct(result, &found, (uint32_t)sizeof found);
     }
     msl_scatter_give_back(&room);

@@ -369,7 +369,8 @@ static void want_solve_spec(struct msl_check *check, const struct muslin_solutio
     msl_want_some_count(check, MUSLIN_ARG_TOPS, in->tops);
     msl_want_size(check, MUSLIN_ARG_EASE, in->ease);
     msl_want_between(check, MUSLIN_ARG_GRID, in->grid, 1, MUSLIN_UNIT_SIZE_MAX);
-    msl_want_between(check, MUSLIN_ARG_TOLERANCE, in->grid_tolerance, 0, in->grid - 1);
+    /* from a grid that was refused nothing may be subtracted */
+    msl_want_between(check, MUSLIN_ARG_TOLERANCE, in->grid_tolerance, 0, in->grid > 0 ? in->grid - 1 : 0);
     msl_want_between(check, MUSLIN_ARG_HALF_ADDITION, in->half_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
     msl_want_between(check, MUSLIN_ARG_QUARTER_ADDITION, in->quarter_addition, 0, MUSLIN_UNIT_SIZE_MAX / 8);
     msl_want_between(check, MUSLIN_ARG_TRIM, in->trim_room, 0, MUSLIN_UNIT_SIZE_MAX / 8);

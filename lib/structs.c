@@ -118,8 +118,8 @@ const void *msl_row_to_read(struct msl_check *check, const void *rows, size_t ro
     return row;
 }
 
-int msl_rows_wanted(struct msl_check *check, void *rows, size_t row_size, uint32_t least, size_t capacity,
-                    size_t *count, size_t needed)
+int msl_rows_to_fill(struct msl_check *check, void *rows, size_t row_size, uint32_t least, size_t capacity,
+                     size_t *count, size_t needed)
 {
     msl_want_pointer(check, MUSLIN_ARG_OUTPUT, count);
     if (check->status != MUSLIN_OK)
@@ -130,13 +130,21 @@ int msl_rows_wanted(struct msl_check *check, void *rows, size_t row_size, uint32
     }
     if (check->status != MUSLIN_OK)
         return 0;
-    *count = needed;
-    if (capacity == 0)
-        return 0;
-    if (capacity >= needed)
+    if (capacity != 0 && capacity >= needed)
         return 1;
-    msl_fail(check, MUSLIN_ERR_BUFFER, MUSLIN_ARG_ROWS, (int64_t)capacity, (int64_t)needed);
+    *count = needed;
+    if (capacity != 0)
+        msl_fail(check, MUSLIN_ERR_BUFFER, MUSLIN_ARG_ROWS, (int64_t)capacity, (int64_t)needed);
     return 0;
+}
+
+int msl_rows_wanted(struct msl_check *check, void *rows, size_t row_size, uint32_t least, size_t capacity,
+                    size_t *count, size_t needed)
+{
+    const int wanted = msl_rows_to_fill(check, rows, row_size, least, capacity, count, needed);
+    if (wanted)
+        *count = needed;
+    return wanted;
 }
 
 void msl_write_row(void *rows, size_t row_size, size_t index, const void *from, uint32_t known)

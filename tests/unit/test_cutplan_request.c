@@ -355,7 +355,7 @@ START_TEST(rows_are_read_without_memory_or_refused)
     start_squares();
     EVERY_ALLOCATION_FAILS_ONCE(failing) {
         const size_t round = failing.round;
-        size_t count = 0;
+        size_t count = 777;
         failing.round = 0;
         ck_ok(plan_with(&p, &failing.allocator, NULL));
         failing.calls = 0;
@@ -363,18 +363,20 @@ START_TEST(rows_are_read_without_memory_or_refused)
         const muslin_status status = muslin_cutplan_widths(p.plan, WHOLE_IN(38), WHOLE_IN(42), 3, NULL, NULL, widths,
                                                            sizeof widths[0], 3, &count, NULL);
         ck_assert(status == MUSLIN_OK || (failing.has_failed && status == MUSLIN_ERR_NO_MEMORY));
+        ck_assert_uint_eq(count, status == MUSLIN_OK ? 3 : 777);
         muslin_cutplan_free(p.plan);
         ck_assert(failing_is_clean(&failing));
     }
     EVERY_ALLOCATION_FAILS_ONCE(failing) {
         const size_t round = failing.round;
-        size_t count = 0;
+        size_t count = 777;
         failing.round = 0;
         ck_ok(plan_with(&p, &failing.allocator, NULL));
         failing.calls = 0;
         failing.round = round;
         const muslin_status status = muslin_cutplan_left_overs(p.plan, 0, left, sizeof left[0], 60, &count, NULL);
         ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        ck_assert((count == 777) == failing.has_failed);
         muslin_cutplan_free(p.plan);
         ck_assert(failing_is_clean(&failing));
     }

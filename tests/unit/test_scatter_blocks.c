@@ -38,7 +38,7 @@ static muslin_status lay_with(struct laying *l, const struct muslin_allocator *m
     size_t count = 77;
     muslin_status status = muslin_scatter_blocks(&l->spec, l->blocks, sizeof l->blocks[0], l->n, memory, NULL, NULL,
                                                  l->rows, sizeof l->rows[0], LINE, &count, &l->result, problem);
-    ck_assert(status != MUSLIN_OK || count == (size_t)(l->spec.columns * l->spec.rows));
+    ck_assert_uint_eq(count, status == MUSLIN_OK ? (size_t)(l->spec.columns * l->spec.rows) : 77);
     return status;
 }
 

@@ -368,6 +368,7 @@ START_TEST(solving_has_its_ranges)
     WRONG(tops, MUSLIN_COUNT_MAX / 3 + 1, RANGE, TOPS); /* three patches a block */
     WRONG(ease, -1, RANGE, EASE);
     WRONG(grid, 0, RANGE, GRID);
+    WRONG(grid, INT64_MIN, RANGE, GRID);
     WRONG(grid_tolerance, 1016, RANGE, TOLERANCE);
     WRONG(half_addition, -1, RANGE, HALF_ADDITION);
     WRONG(quarter_addition, -1, RANGE, QUARTER_ADDITION);
