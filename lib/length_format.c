@@ -105,8 +105,9 @@ static struct shown split(muslin_len a, const struct muslin_format_spec *spec)
     int64_t unit = muslin_length_unit_ticks(unit_of_style(spec->style));
     struct shown shown = { 0, 0, 0, 0, 1 };
     shown.parts = is_fraction_style(spec->style) ? spec->denominator : power_of_ten(spec->decimals);
-    int64_t rest = a % unit < 0 ? a % unit + unit : a % unit;
-    int64_t whole = (a - rest) / unit;
+    int64_t below_zero = a % unit < 0;
+    int64_t whole = a / unit - below_zero;
+    int64_t rest = a % unit + below_zero * unit;
     int64_t part = round_part(rest, shown.parts, unit, spec->direction);
     shown.exact = rest * shown.parts % unit == 0;
     if (part == shown.parts) {
@@ -204,8 +205,11 @@ muslin_status muslin_format_spec_init(struct muslin_format_spec *spec, uint32_t 
 static void read_format(struct msl_check *check, struct muslin_format_spec *into, const struct muslin_format_spec *from)
 {
     const struct muslin_format_spec initial = MUSLIN_FORMAT_SPEC_INIT;
+    *into = initial;
+    if (from == NULL)
+        return;
     msl_read_struct(check, MUSLIN_ARG_SPEC, into, (uint32_t)sizeof *into, (uint32_t)sizeof *into,
-                    MUSLIN_FORMAT_UNICODE | MUSLIN_FORMAT_BARE, from != NULL ? from : &initial);
+                    MUSLIN_FORMAT_UNICODE | MUSLIN_FORMAT_BARE, from);
     if (check->status != MUSLIN_OK)
         return;
     msl_want_choice(check, MUSLIN_ARG_STYLE, into->style, MUSLIN_STYLE_INCH_FRACTION, MUSLIN_STYLE_CM);

@@ -79,7 +79,7 @@ static int32_t share_of(int64_t part, int64_t whole)
 /* Returns 2 s + u; 0 after a failure. */
 static muslin_len read_seam(struct msl_check *check, const struct muslin_seam_spec *from)
 {
-    struct muslin_seam_spec seam = { 0 };
+    struct muslin_seam_spec seam;
     msl_read_struct(check, MUSLIN_ARG_SPEC, &seam, (uint32_t)sizeof seam, (uint32_t)sizeof seam, 0, from);
     msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, seam.allowance);
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, seam.take_up);

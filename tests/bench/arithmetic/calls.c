@@ -1,7 +1,7 @@
 /* calls.c - how long one call of the arithmetic takes, through the shared library, beside what it is compared with.
  *
- *     calls ROUNDS          a line of JSON for each pair, times in nanoseconds of processor time, the best of five runs
- *     calls ROUNDS NAME     runs one of them and prints nothing: for counting instructions
+ *     calls ROUNDS                     a line of JSON for each pair, times in nanoseconds of processor time, the best of five runs
+ *     calls ROUNDS NAME ours|other     runs one of them and prints nothing: for counting instructions
  *
  * Each pair does the same work on the same values: what is compared with is not always as careful, and says so.
  *
@@ -178,7 +178,7 @@ int main(int argc, char **argv)
         if (argc < 3)
             compare(&pairs[i], rounds);
         else if (strcmp(argv[2], pairs[i].name) == 0)
-            repeat(pairs[i].ours, rounds);
+            repeat(argc > 3 && strcmp(argv[3], "other") == 0 ? pairs[i].other : pairs[i].ours, rounds);
     }
     fprintf(stderr, "%" PRId64 "\n", values.sink);
     return 0;
