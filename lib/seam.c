@@ -184,8 +184,10 @@ static int change_block(const struct sizes *sizes, size_t first, size_t end, mus
 {
     if (!msl_all_within(sizes->from + first, end - first, least, MUSLIN_SIZE_MAX / 2))
         return 0;
+    const muslin_len *from = sizes->from;
+    muslin_len *out = sizes->out;
     for (size_t i = first; i < end; i++)
-        sizes->out[i] = sizes->from[i] + more;
+        out[i] = from[i] + more;
     for (size_t i = first; sizes->statuses != NULL && i < end; i++)
         sizes->statuses[i] = MUSLIN_OK;
     return 1;
