@@ -40,20 +40,26 @@ def bars_of(folder, part):
                 yield name, row[figure] / aim, 1
 
 
+def colour(ratio, aim):
+    if aim is None:
+        return "#a0a0a0"
+    return "#4a7a8c" if ratio <= aim else "#c78a4a"
+
+
 def draw(bars, to):
     figure, axes = pyplot.subplots(figsize=(11, 1 + 0.34 * len(bars)))
     places = range(len(bars), 0, -1)
-    met = [aim is None or ratio <= aim for _, ratio, aim in bars]
-    axes.barh(places, [ratio for _, ratio, _ in bars], color=["#4a7a8c" if good else "#c78a4a" for good in met])
+    axes.barh(places, [ratio for _, ratio, _ in bars], color=[colour(ratio, aim) for _, ratio, aim in bars])
     for place, (_, ratio, aim) in zip(places, bars):
-        axes.text(ratio * 1.04, place, f"{ratio:.2f}", va="center", fontsize=8)
+        axes.text(max(ratio, aim or 0) * 1.06, place, f"{ratio:.2f}", va="center", fontsize=8)
         if aim is not None:
             axes.plot([aim, aim], [place - 0.45, place + 0.45], color="black", linewidth=2)
     axes.set_yticks(list(places), [name for name, _, _ in bars], fontsize=8)
     axes.set_xscale("log")
+    axes.xaxis.set_major_formatter("{x:g}")
     axes.set_xlim(min(0.1, min(ratio for _, ratio, _ in bars) / 2), max(ratio for _, ratio, _ in bars) * 3)
     axes.axvline(1, color="grey", linewidth=0.8, linestyle=":")
-    axes.set_xlabel("time of muslin to time of the other, in one run; black: what is aimed at; ochre: not reached")
+    axes.set_xlabel("time of muslin to time of the other, in one run (black: aimed at; blue: reached; ochre: not; grey: no aim)")
     figure.tight_layout()
     figure.savefig(to, dpi=110)
 
