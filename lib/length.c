@@ -283,8 +283,9 @@ static int whole_block(const struct pairs *pairs, size_t first, size_t end, int 
 {
     const int64_t far = INT64_C(1) << 60;
     const muslin_len *a = pairs->a, *b = pairs->b;
+    const size_t n = end - first;
     muslin_len *out = pairs->out;
-    if (!msl_all_within(a + first, end - first, -far, 2 * far) || !msl_all_within(b + first, end - first, -far, 2 * far))
+    if (!msl_all_within(a + first, n, -far, 2 * far) || !msl_all_within(b + first, n, -far, 2 * far))
         return 0;
     for (size_t i = first; i < end; i++)
         out[i] = subtracted ? a[i] - b[i] : a[i] + b[i];

@@ -380,8 +380,8 @@ static int32_t read_unit(struct reader *reader)
 
 /* ---- the sum of the parts ---------------------------------------------------------------------------------------- */
 
-/* number x ticks, in whole ticks and a fraction of one. Returns 0 where it passes the range. The fraction adds less than
- * a unit, so the sum cannot wrap. */
+/* number x ticks, in whole ticks and a fraction of one. Returns 0 where it passes the range. The fraction adds less
+ * than a unit, so the sum cannot wrap. */
 static int in_ticks(struct exact number, int64_t ticks, struct exact *out)
 {
     int64_t part;

@@ -8,8 +8,8 @@ static int size_is_bad(uint32_t size, uint32_t least)
     return size < least || size > MSL_STRUCT_SIZE_MAX;
 }
 
-/* Bytes are copied one by one: the library calls nothing, and a compiler that is told that they do not overlap makes the
- * best of the loop. */
+/* Bytes are copied one by one: the library calls nothing, and a compiler that is told that they do not overlap makes
+ * the best of the loop. */
 static void copy_bytes(unsigned char *restrict to, const unsigned char *restrict from, uint32_t count)
 {
     for (uint32_t i = 0; i < count; i++)

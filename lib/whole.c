@@ -8,8 +8,8 @@ int64_t msl_divided_up(int64_t a, int64_t b)
     return a / b + (a % b != 0);
 }
 
-/* No value is compared: all their distances from the least one are laid over each other, which a compiler does for several
- * at a time. */
+/* No value is compared: all their distances from the least one are laid over each other, which a compiler does for
+ * several at a time. */
 int msl_all_within(const int64_t *values, size_t n, int64_t least, int64_t span)
 {
     uint64_t bits = 0;

@@ -59,7 +59,8 @@ def draw(bars, to):
     axes.xaxis.set_major_formatter("{x:g}")
     axes.set_xlim(min(0.1, min(ratio for _, ratio, _ in bars) / 2), max(ratio for _, ratio, _ in bars) * 3)
     axes.axvline(1, color="grey", linewidth=0.8, linestyle=":")
-    axes.set_xlabel("time of muslin to time of the other, in one run (black: aimed at; blue: reached; ochre: not; grey: no aim)")
+    axes.set_xlabel("time of muslin to time of the other, in one run\n"
+                    "black: what is aimed at; blue: reached; ochre: not reached; grey: nothing aimed at")
     figure.tight_layout()
     figure.savefig(to, dpi=110)
 

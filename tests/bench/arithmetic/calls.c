@@ -1,6 +1,6 @@
 /* calls.c - how long one call of the arithmetic takes, through the shared library, beside what it is compared with.
  *
- *     calls ROUNDS                     a line of JSON for each pair, times in nanoseconds of processor time, the best of five runs
+ *     calls ROUNDS                     a line of JSON for each pair, times in nanoseconds, the best of five runs
  *     calls ROUNDS NAME ours|other     runs one of them and prints nothing: for counting instructions
  *
  * Each pair does the same work on the same values: what is compared with is not always as careful, and says so.

@@ -22,5 +22,6 @@ for name, to, ours, other in (
         ("length_add", "Fraction + Fraction", lambda: muslin.length_add(a, b), lambda: x + y),
         ("seam_cut_from_finished", "Fraction + Fraction", lambda: muslin.seam_cut_from_finished(a), lambda: x + y),
         ("length_parse", "Fraction of a text", lambda: muslin.length_parse("12.375"), lambda: Fraction("12.375")),
-        ("length_format", "a Fraction as whole and rest", lambda: muslin.length_format(a), lambda: f"{int(x)} {x % 1} in")):
+        ("length_format", "a Fraction as whole and rest", lambda: muslin.length_format(a),
+         lambda: f"{int(x)} {x % 1} in")):
     line(name, to, best(ours, ROUNDS), best(other, ROUNDS), AIM)
