@@ -34,7 +34,8 @@
     X(err_shape, "ERR_SHAPE") \
     X(err_not_tiled, "ERR_NOT_TILED") \
     X(err_work_limit, "ERR_WORK_LIMIT") \
-    X(err_foreign, "ERR_FOREIGN")
+    X(err_foreign, "ERR_FOREIGN") \
+    X(err_stopped, "ERR_STOPPED")
 
 #define STATUS_SENTENCES(X) \
     X(ok, "The call succeeded.") \
@@ -66,7 +67,8 @@
     X(err_shape, "There is no such shape: it needs three corners or more, edges that do not cross, and arcs that reach their corners.") \
     X(err_not_tiled, "The pieces do not fill the outline exactly: they leave a gap, overlap or stick out.") \
     X(err_work_limit, "This would take more steps, or hold more, than allowed; narrow the request or raise the limit.") \
-    X(err_foreign, "The id is none of this quilt's, or names something of another sort; pass an id that the quilt itself gave.")
+    X(err_foreign, "The id is none of this quilt's, or names something of another sort; pass an id that the quilt itself gave.") \
+    X(err_stopped, "The progress call ended it before there was an answer; ask again to have one.")
 
 #define ARGUMENT_NAMES(X) \
     X(none, "nothing") \

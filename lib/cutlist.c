@@ -110,7 +110,9 @@ static struct msl_cut_way best_way(const struct muslin_cutlist_piece_spec *cut, 
     struct msl_cut_way turned = msl_way_of(cut, room_of(spec), 1);
     if (!msl_may_turn(cut, spec->print) || turned.per_strip == 0)
         return best;
-    return best.per_strip == 0 || length_of(&turned) < length_of(&best) ? turned : best;
+    if (best.per_strip == 0 || length_of(&turned) < length_of(&best))
+        return turned;
+    return best;
 }
 
 /* Nothing of a row of count 0 need fit. */
@@ -151,11 +153,6 @@ struct widths {
     muslin_len improving; /* room with which the first row takes less cloth */
 };
 
-static muslin_len larger(muslin_len a, muslin_len b)
-{
-    return a > b ? a : b;
-}
-
 static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all, struct widths *widths,
                     const struct muslin_cutlist_piece_spec *cut, const struct muslin_cutlist_spec *spec)
 {
@@ -171,8 +168,8 @@ static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all,
     all->spare_pieces += way.strips * way.per_strip - cut->count;
     all->cloth_length += length;
     all->turned |= way.turned;
-    widths->narrowest = larger(widths->narrowest, least_room(cut, spec, length));
-    widths->as_cut = larger(widths->as_cut, msl_room_as_cut(&way, cut->count));
+    widths->narrowest = msl_greater(widths->narrowest, least_room(cut, spec, length));
+    widths->as_cut = msl_greater(widths->as_cut, msl_room_as_cut(&way, cut->count));
     muslin_len improving = least_room(cut, spec, length - 1);
     if (improving < widths->improving)
         widths->improving = improving;

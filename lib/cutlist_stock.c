@@ -75,7 +75,9 @@ static struct laid lay_row(const struct msl_job *job, struct muslin_cutlist_piec
     struct laid turned = lay_way(job, &cut, from, 1);
     if (!msl_may_turn(&cut, job->stock.print) || !turned.fits)
         return listed;
-    return !listed.fits || is_earlier(&turned.end, &listed.end) ? turned : listed;
+    if (!listed.fits || is_earlier(&turned.end, &listed.end))
+        return turned;
+    return listed;
 }
 
 /* ---- the list ---------------------------------------------------------------------------------------------------- */
@@ -143,11 +145,6 @@ static struct slack slack_of(struct msl_job *job, int64_t most)
     return slack;
 }
 
-static muslin_len larger(muslin_len a, muslin_len b)
-{
-    return a > b ? a : b;
-}
-
 /* The most that a row leaves used of any piece of stock that it is cut from; strips is 1 or more. Before the first
  * piece nothing is. */
 static muslin_len fullest_of(const struct laid *laid, struct place from, muslin_len length)
@@ -156,8 +153,8 @@ static muslin_len fullest_of(const struct laid *laid, struct place from, muslin_
     muslin_len behind_last = (length - from.used) / along * along;
     muslin_len fullest = laid->end.used;
     if (behind_last != 0 && laid->end.stock != from.stock)
-        fullest = larger(fullest, from.used + behind_last);
-    return laid->end.stock - from.stock > 1 ? larger(fullest, length / along * along) : fullest;
+        fullest = msl_greater(fullest, from.used + behind_last);
+    return laid->end.stock - from.stock > 1 ? msl_greater(fullest, length / along * along) : fullest;
 }
 
 /* How far strips reach across, and along, of all pieces of stock that are cut. */
@@ -170,8 +167,8 @@ static struct slack slack_as_cut(const struct msl_job *job)
         struct muslin_cutlist_piece_spec cut = msl_cut_at(&job->cuts, i);
         struct laid laid = lay_row(job, cut, place);
         if (laid.way.strips != 0) {
-            widest = larger(widest, msl_room_as_cut(&laid.way, cut.count * job->times));
-            fullest = larger(fullest, fullest_of(&laid, place, job->stock.length));
+            widest = msl_greater(widest, msl_room_as_cut(&laid.way, cut.count * job->times));
+            fullest = msl_greater(fullest, fullest_of(&laid, place, job->stock.length));
         }
         place = laid.end;
     }

@@ -25,11 +25,6 @@ struct telling {
 /* Steps: a few milliseconds. */
 enum { TELL_EVERY = 1000000 };
 
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
-
 static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
 {
     struct telling *telling = context;
@@ -38,9 +33,9 @@ static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
     if (telling->one_is_enough)
         return 1;
     if (telling->progress != NULL) {
-        const int64_t told = lesser(best * telling->cost_unit, telling->best_before);
+        const int64_t told = msl_lesser(best * telling->cost_unit, telling->best_before);
         telling->ended = telling->progress(telling->context, telling->work_before + work, told,
-                                           lesser(least * telling->cost_unit, told)) != 0;
+                                           msl_lesser(least * telling->cost_unit, told)) != 0;
     }
     return telling->ended;
 }
@@ -80,7 +75,8 @@ static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, stru
     plan->work_besides += before.work;
     telling->work_before = plan->work_besides;
     telling->best_before = cost;
-    telling->work_limit = (plan->spec.work_limit - lesser(plan->work_besides, plan->spec.work_limit)) / telling->parts;
+    telling->work_limit =
+        (plan->spec.work_limit - msl_lesser(plan->work_besides, plan->spec.work_limit)) / telling->parts;
     const muslin_status status = search(plan, telling);
     struct msl_found worse = before;
     const int shorter = status == MUSLIN_OK && plan->found.cost * plan->cost_unit < cost;

@@ -359,7 +359,7 @@ static int64_t most_allowed(int64_t total, int64_t way_cost, int64_t cost)
     int64_t rest = 0;
     if (cost > 0)
         msl_wide_floor(msl_wide_add(msl_wide_multiply(total, way_cost), msl_wide_from(-1)), cost, &most, &rest);
-    return most < MSL_WORTH_MAX ? most : MSL_WORTH_MAX - 1;
+    return msl_lesser(most, MSL_WORTH_MAX - 1);
 }
 
 /* 1 where no thing of the way is worth more than allowed. */
@@ -552,6 +552,8 @@ muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, muslin_pro
     if (plan->searched) {
         const muslin_status status =
             msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &told, &plan->allocator, &checked);
+        if (status == MUSLIN_ERR_WORK_LIMIT && told.ended)
+            return msl_fail(&check, MUSLIN_ERR_STOPPED, MUSLIN_ARG_NONE, 0, 0);
         if (status == MUSLIN_ERR_WORK_LIMIT)
             return msl_fail(&check, status, MUSLIN_ARG_WORK_LIMIT, 0, MSL_CHECK_STEPS_MAX);
         if (status != MUSLIN_OK)

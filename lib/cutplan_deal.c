@@ -61,8 +61,9 @@ static int may_lie(const struct msl_stock_deal *deal, const struct msl_piece_siz
         return 0;
     if (turned == narrowest)
         return 1;
-    return is_stacked(deal, size) && (turned ? size->turned_across > 0 && size->turned_along <= height :
-                                               size->along <= height);
+    if (turned)
+        return is_stacked(deal, size) && size->turned_across > 0 && size->turned_along <= height;
+    return is_stacked(deal, size) && size->along <= height;
 }
 
 /* How many pieces of a size, or with -1 of any, are in a strip. */

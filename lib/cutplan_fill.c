@@ -236,7 +236,7 @@ static int64_t worth_of(const struct msl_making *making, int32_t pattern, const 
         const struct msl_strip *strip = &pool->strips[of->first + s];
         for (int32_t i = 0; i < strip->count; i++) {
             const struct msl_laid *laid = &pool->laid[strip->first + i];
-            sum += laid->count * (worth[laid->size] < most ? worth[laid->size] : most);
+            sum += laid->count * msl_lesser(worth[laid->size], most);
         }
     }
     return sum;

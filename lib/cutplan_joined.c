@@ -23,11 +23,6 @@ struct joining {
     struct msl_length *lengths;
 };
 
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
-
 int msl_may_join_anew(const struct muslin_cutplan *plan, uint32_t row)
 {
     const uint32_t flags = MUSLIN_CUTPLAN_OWN_STRIPS | MUSLIN_CUTPLAN_STACKED | MUSLIN_CUTPLAN_FOLDED;
@@ -170,7 +165,7 @@ static int cut_shorter(struct joining *joining, int64_t by)
         const int64_t most = last->length - least;
         if (most <= 0)
             continue;
-        const int64_t all = lesser(last->count, by / most);
+        const int64_t all = msl_lesser(last->count, by / most);
         shortest += all;
         last->count -= all;
         by -= all * most;
@@ -195,8 +190,8 @@ static int join(struct joining *joining, int64_t whole, int64_t wholes)
     add_length(joining, whole, wholes);
     for (int32_t i = 0; i < joining->room_count && missing > 0; i++) {
         const int64_t gain = joining->rooms[i].length - loss;
-        const int64_t count = lesser(lesser(joining->rooms[i].count, MSL_PARTS_MAX - parts),
-                                     msl_divided_up(missing, gain));
+        const int64_t count = msl_lesser(msl_lesser(joining->rooms[i].count, MSL_PARTS_MAX - parts),
+                                         msl_divided_up(missing, gain));
         add_length(joining, joining->rooms[i].length, count);
         missing -= count * gain;
         parts += count;

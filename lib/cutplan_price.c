@@ -11,11 +11,6 @@
 
 static const int64_t PLENTY = INT64_MAX / 2;
 
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
-
 /* ---- pieces ----------------------------------------------------------------------------------------------------- */
 
 static int suits(const struct msl_piece_size *size, int64_t along, int64_t height)
@@ -37,7 +32,7 @@ int64_t msl_taken_in(const struct msl_piece_size *size, int64_t height, int32_t 
 
 int64_t msl_worth_within(const struct msl_pricing *pricing, const int64_t *worth, int32_t size)
 {
-    return lesser(worth[size], pricing->most_worth);
+    return msl_lesser(worth[size], pricing->most_worth);
 }
 
 /* ---- patterns --------------------------------------------------------------------------------------------------- */
@@ -104,7 +99,7 @@ static int is_stacked(const struct msl_cutting *cutting, const struct msl_piece_
 
 static int is_offered(const struct msl_filling *filling, const struct msl_piece_size *size, int32_t at)
 {
-    return filling->worth[at] > 0 && filling->most[at] > 0 && !(filling->within && size->slit);
+    return filling->worth[at] > 0 && filling->most[at] > 0 && (!filling->within || !size->slit);
 }
 
 static int64_t way_along(const struct msl_piece_size *size, int32_t turned)
@@ -139,9 +134,9 @@ static int64_t best_stack(struct msl_pricing *pricing, int64_t width, const int6
         if (width_of(pricing, k) != width)
             continue;
         pricing->seen[k] = 1;
-        const int64_t most = left == NULL ? filling->most[k / 2] : lesser(filling->most[k / 2], left[k / 2]);
+        const int64_t most = left == NULL ? filling->most[k / 2] : msl_lesser(filling->most[k / 2], left[k / 2]);
         const struct msl_item item = { along, 0, msl_worth_within(pricing, filling->worth, k / 2), 0,
-                                       (int32_t)lesser(most, filling->height / along), k };
+                                       (int32_t)msl_lesser(most, filling->height / along), k };
         *pieces += most;
         if (most > 0)
             pricing->stacked[count++] = item;
@@ -162,7 +157,7 @@ static void offer_stacks(struct msl_pricing *pricing)
         if (pricing->seen[k] || width == 0)
             continue;
         best_stack(pricing, width, NULL, &worth, &pieces);
-        const struct msl_item item = { width, 0, worth, 0, (int32_t)lesser(pieces, filling->room / width),
+        const struct msl_item item = { width, 0, worth, 0, (int32_t)msl_lesser(pieces, filling->room / width),
                                        pricing->cutting->size_count + k };
         pricing->items[pricing->item_count++] = item;
     }
@@ -200,7 +195,7 @@ static int lay_stacks(struct msl_pricing *pricing, int64_t width, int32_t blanks
         int64_t stacks = blanks;
         for (int32_t i = 0; i < pricing->stacked_count; i++)
             if (pricing->stacked_counts[i] > 0)
-                stacks = lesser(stacks, pricing->left[pricing->stacked[i].size / 2] / pricing->stacked_counts[i]);
+                stacks = msl_lesser(stacks, pricing->left[pricing->stacked[i].size / 2] / pricing->stacked_counts[i]);
         if (!lay_stack(pricing, (int32_t)stacks, pool, worth))
             return 0;
         blanks -= (int32_t)stacks;
@@ -222,7 +217,7 @@ static void offer_sizes(struct msl_pricing *pricing)
         if (fit <= 0 || !is_offered(filling, size, s) || is_stacked(pricing->cutting, size))
             continue;
         const struct msl_item item = { taken, size->run_in, msl_worth_within(pricing, filling->worth, s), 0,
-                                       (int32_t)lesser(filling->most[s], fit), s };
+                                       (int32_t)msl_lesser(filling->most[s], fit), s };
         pricing->items[pricing->item_count++] = item;
     }
 }
@@ -344,8 +339,8 @@ static int64_t pieces_in(const struct msl_cutting *cutting, const struct msl_way
     int64_t pieces = 1;
     for (int32_t s = 0; s < cutting->size_count; s++) {
         const struct msl_piece_size *size = &cutting->sizes[s];
-        const int64_t across = size->turned_across > 0 ? lesser(size->across, size->turned_across) : size->across;
-        const int64_t along = size->turned_across > 0 ? lesser(size->along, size->turned_along) : size->along;
+        const int64_t across = size->turned_across > 0 ? msl_lesser(size->across, size->turned_across) : size->across;
+        const int64_t along = size->turned_across > 0 ? msl_lesser(size->along, size->turned_along) : size->along;
         const int64_t high = way->sheet || cutting->stacked ? way->along / along + 1 : 1;
         const int64_t fit = (way->across / across + 1) * high;
         pieces = fit > pieces ? fit : pieces;

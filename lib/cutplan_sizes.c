@@ -13,11 +13,6 @@ static int has_flag(const struct muslin_cutplan *plan, uint32_t flag)
     return (plan->spec.flags & flag) != 0;
 }
 
-static int64_t larger(int64_t a, int64_t b)
-{
-    return a > b ? a : b;
-}
-
 /* ---- room ------------------------------------------------------------------------------------------------------- */
 
 /* Where cloth has a direction, or a piece must lie as it is listed, strips go across the stock. */
@@ -33,7 +28,7 @@ static void measure_room(struct muslin_cutplan *plan)
     const struct muslin_cutplan_spec *in = &plan->spec;
     plan->layers = has_flag(plan, MUSLIN_CUTPLAN_FOLDED) ? 2 : 1;
     plan->layer = in->usable_width / plan->layers;
-    plan->room = larger(in->usable_width - in->end_loss, 0) / plan->layers;
+    plan->room = msl_greater(in->usable_width - in->end_loss, 0) / plan->layers;
     plan->share = in->resquare_loss == 0 ? 0 : msl_divided_up(in->resquare_loss, in->resquare_every);
     plan->may_turn_stock = in->print == MUSLIN_PRINT_NONE && !has_flag(plan, MUSLIN_CUTPLAN_FIRST_CUT_ACROSS);
     for (uint32_t i = 0; i < plan->piece_count; i++)
@@ -49,8 +44,9 @@ struct room {
 static struct room room_in_stock(const struct muslin_cutplan *plan, uint32_t row, int32_t turned)
 {
     const int64_t width = plan->stock[row].width;
-    const int64_t length = larger(plan->stock[row].length - plan->spec.straightening, 0);
-    const struct room room = { larger((turned ? length : width) - plan->spec.end_loss, 0), turned ? width : length };
+    const int64_t length = msl_greater(plan->stock[row].length - plan->spec.straightening, 0);
+    const muslin_len across = turned ? length : width;
+    const struct room room = { msl_greater(across - plan->spec.end_loss, 0), turned ? width : length };
     return room;
 }
 
@@ -61,7 +57,7 @@ static int64_t room_at(const struct muslin_cutplan *plan, int64_t height)
     for (uint32_t i = 0; i < plan->stock_count; i++)
         for (int32_t turned = 0; turned <= plan->may_turn_stock; turned++) {
             const struct room room = room_in_stock(plan, i, turned);
-            most = height <= room.along ? larger(most, room.across) : most;
+            most = height <= room.along ? msl_greater(most, room.across) : most;
         }
     return most;
 }
@@ -78,7 +74,7 @@ static int64_t height_at(const struct muslin_cutplan *plan, int64_t taken)
     for (uint32_t i = 0; i < plan->stock_count; i++)
         for (int32_t turned = 0; turned <= plan->may_turn_stock; turned++) {
             const struct room room = room_in_stock(plan, i, turned);
-            most = taken <= room.across ? larger(most, room.along) : most;
+            most = taken <= room.across ? msl_greater(most, room.along) : most;
         }
     return most;
 }
@@ -105,7 +101,7 @@ static void want_fit(struct msl_check *check, const struct muslin_cutplan *plan,
     const int other_way = blank->may_turn && plan->stock_count == 0;
     const int is_width = other_way == blank->swapped;
     const int64_t across = other_way ? blank->along : blank->across - plan->share;
-    const int64_t room = larger(room_of_any_height(plan) - plan->share - blank->run_in, 0);
+    const int64_t room = msl_greater(room_of_any_height(plan) - plan->share - blank->run_in, 0);
     if (across > room)
         msl_fail(check, MUSLIN_ERR_NO_YIELD, is_width ? MUSLIN_ARG_PIECE_WIDTH : MUSLIN_ARG_PIECE_LENGTH, across, room);
     else
@@ -260,7 +256,7 @@ static void want_in_range(struct msl_check *check, const struct muslin_cutplan *
     for (uint32_t i = 0; check->status == MUSLIN_OK && i < plan->blank_count; i++) {
         const struct msl_blank *blank = &plan->blanks[i];
         const int64_t count = plan->pieces[blank->row].count;
-        const int64_t each = plan->stock_count == 0 ? larger(blank->across, blank->along) : dearest;
+        const int64_t each = plan->stock_count == 0 ? msl_greater(blank->across, blank->along) : dearest;
         sum = msl_wide_add(sum, msl_wide_multiply(count * blank->each + plan->spec.spare_pieces, each));
         check->at = blank->row;
         if (msl_wide_compare(sum, msl_wide_from(MUSLIN_LENGTH_MAX)) > 0)
@@ -377,7 +373,7 @@ static void put_into_units(struct muslin_cutplan *plan)
         unit = msl_common_divisor(unit, msl_common_divisor(size->turned_across, size->turned_along));
         unit = msl_common_divisor(unit, size->run_in);
     }
-    plan->unit = larger(unit, 1);
+    plan->unit = msl_greater(unit, 1);
     for (int32_t i = 0; i < cutting->size_count; i++) {
         struct msl_piece_size *size = &cutting->sizes[i];
         size->across /= plan->unit;

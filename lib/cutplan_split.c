@@ -129,7 +129,7 @@ static int64_t value_of(const struct msl_search *search)
     int64_t value = most;
     int64_t rest = 0;
     msl_wide_floor(msl_worth_of_all(search->master), 1, &value, &rest);
-    return value < most ? value : most;
+    return msl_lesser(value, most);
 }
 
 /* 2^GAIN_BITS times the steps from a way to the next that are `more`, for each whole thing where that is proved by so
@@ -141,7 +141,7 @@ static int64_t gain_of(const struct msl_search *search, int32_t way, int64_t mor
     int64_t rest = 0;
     msl_wide_floor(msl_wide_multiply(more, ((int64_t)ONE << GAIN_BITS) / away),
                    step * ((int64_t)1 << search->master->bits), &gain, &rest);
-    return gain < MOST_GAIN ? gain : MOST_GAIN;
+    return msl_lesser(gain, MOST_GAIN);
 }
 
 void msl_split_learn(struct msl_search *search, int32_t number)

@@ -241,22 +241,12 @@ static struct counts counts_between(int64_t least, int64_t most, int32_t parity)
     return counts;
 }
 
-static int64_t greater(int64_t a, int64_t b)
-{
-    return a > b ? a : b;
-}
-
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
-
 /* The counts that come out within the tolerances. */
 static struct counts counts_fitting(const struct combination *c, const struct way *way)
 {
     int64_t least = most_below(c, way->wanted - way->under) + 1;
-    int64_t most = most_within(c, lesser(way->wanted + way->over, MUSLIN_SIZE_MAX));
-    return counts_between(greater(least, way->least), lesser(most, way->most), way->parity);
+    int64_t most = most_within(c, msl_lesser(way->wanted + way->over, MUSLIN_SIZE_MAX));
+    return counts_between(msl_greater(least, way->least), msl_lesser(most, way->most), way->parity);
 }
 
 static int64_t number_of(struct counts counts)
@@ -274,7 +264,7 @@ static muslin_len off_by(const struct combination *c, const struct way *way, int
  * last one not above the wanted size or the one after it. */
 static int64_t nearest_count(const struct combination *c, const struct way *way)
 {
-    int64_t most = lesser(most_within(c, MUSLIN_SIZE_MAX), way->most);
+    int64_t most = msl_lesser(most_within(c, MUSLIN_SIZE_MAX), way->most);
     struct counts counts = counts_between(way->least, most, way->parity);
     int64_t low = most_within(c, way->wanted);
     if (counts.most < counts.least)
@@ -340,7 +330,7 @@ static int64_t count_settings(struct msl_check *check, const struct muslin_fit_s
             return 0;
         }
     }
-    return spec->best > 0 ? lesser(found, spec->best) : found;
+    return spec->best > 0 ? msl_lesser(found, spec->best) : found;
 }
 
 static void offer_settings(struct msl_fit_heap *heap, const struct muslin_fit_spec *spec, const struct combination *c)

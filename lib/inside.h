@@ -98,6 +98,16 @@ size_t msl_block_end(size_t first, size_t n);
 /* The greatest common divisor of two numbers, neither below 0; the other one where one is 0. */
 int64_t msl_common_divisor(int64_t a, int64_t b);
 
+static inline int64_t msl_lesser(int64_t a, int64_t b)
+{
+    return a < b ? a : b;
+}
+
+static inline int64_t msl_greater(int64_t a, int64_t b)
+{
+    return a > b ? a : b;
+}
+
 /* ---- text being written ---------------------------------------------------------------------------------------- */
 
 /* Appends to a buffer and counts; what does not fit is counted and dropped. */

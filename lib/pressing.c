@@ -646,8 +646,7 @@ static struct muslin_pressing *choose_turnings(struct msl_check *check, struct m
     msl_scratch_free(&a, choosing.chosen, nodes, sizeof choosing.chosen[0]);
     if (choosing.count == 0) {
         const int64_t fewest = choosing.best->totals.exceptions;
-        const int64_t least = choosing.least < fewest ? choosing.least : fewest;
-        set_least(choosing.best, least > bound ? least : bound);
+        set_least(choosing.best, msl_greater(msl_lesser(choosing.least, fewest), bound));
     }
     return choosing.best;
 }

@@ -40,15 +40,10 @@ void msl_sort_ends(struct msl_nesting *nesting, struct msl_rows *rows, uint64_t 
 
 /* ---- how a seam lies -------------------------------------------------------------------------------------------- */
 
-static muslin_len absolute(muslin_len length)
-{
-    return length < 0 ? -length : length;
-}
-
-/* Whether it rises from left to right. */
+/* Whether it rises from left to right: every seam that is not level runs upwards. */
 static int is_rising(const struct msl_seam *seam)
 {
-    return (seam->to_x > seam->from_x) == (seam->to_y > seam->from_y);
+    return seam->to_x > seam->from_x;
 }
 
 /* The first piece lies to the left of a seam, or above a level one. So it is above a rising seam and below a falling
@@ -60,7 +55,7 @@ struct msl_end msl_end_of(uint32_t number, const struct msl_seam *seam, int line
     if (line_runs_up)
         end.first_high = is_level || is_rising(seam);
     if (!end.slanted)
-        end.reach = absolute(seam->to_x - seam->from_x) + absolute(seam->to_y - seam->from_y);
+        end.reach = seam->to_x - seam->from_x + seam->to_y - seam->from_y;
     return end;
 }
 

@@ -285,11 +285,6 @@ static void order_surplus(const struct groups *groups, int by_groups)
     msl_sort(groups->order, groups->order + n, n, NULL, NULL);
 }
 
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
-
 /* Takes from the set of one surplus rule the most that all its rules still have. */
 static int64_t bound_of(struct groups *groups, const struct msl_surplus *surplus)
 {
@@ -297,7 +292,7 @@ static int64_t bound_of(struct groups *groups, const struct msl_surplus *surplus
     const uint32_t *causes = causes_of(search, surplus);
     int64_t most = groups->left[surplus->rule];
     for (uint32_t i = 0; i < surplus->causes; i++)
-        most = lesser(most, groups->left[msl_settled_at(search->solver, causes[i])->source]);
+        most = msl_lesser(most, groups->left[msl_settled_at(search->solver, causes[i])->source]);
     groups->left[surplus->rule] -= most;
     for (uint32_t i = 0; i < surplus->causes; i++)
         groups->left[msl_settled_at(search->solver, causes[i])->source] -= most;
@@ -411,7 +406,7 @@ static void weigh_group(struct group *group)
         const int64_t bound = groups->bound[groups->order[i].row];
         uint32_t from = group->positions;
         for (uint32_t k = 0; k < surplus->causes; k++)
-            from = (uint32_t)lesser(from, groups->position[causes_of(search, surplus)[k]] - 1);
+            from = (uint32_t)msl_lesser(from, groups->position[causes_of(search, surplus)[k]] - 1);
         groups->rest[from] += bound;
         group->bound += bound;
         if (search->broken[surplus->rule])

@@ -27,16 +27,6 @@ struct bound {
     int64_t *of_kind;
 };
 
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
-
-static int64_t greater(int64_t a, int64_t b)
-{
-    return a > b ? a : b;
-}
-
 static int is_loose(const struct msl_scatter *s, uint32_t place)
 {
     return s->laid[place] < 0;
@@ -73,7 +63,7 @@ static int64_t of_given_around(struct bound *b, uint32_t place)
     int64_t least = INT64_MAX;
     add_given_around(b, place, 1);
     for (uint32_t i = 0; i < b->kinds; i++)
-        least = lesser(least, b->of_kind[s->next_kinds.items[i]]);
+        least = msl_lesser(least, b->of_kind[s->next_kinds.items[i]]);
     add_given_around(b, place, -1);
     return least;
 }
@@ -132,7 +122,7 @@ static int64_t lightest_to(const struct bound *b, uint32_t place, uint32_t cliqu
     int64_t lightest = INT64_MAX;
     for (uint32_t t = s->first[place]; t < s->first[place + 1]; t++)
         if (b->above[s->touches[t].place] == clique)
-            lightest = lesser(lightest, s->touches[t].weight / 4);
+            lightest = msl_lesser(lightest, s->touches[t].weight / 4);
     return lightest;
 }
 
@@ -164,7 +154,7 @@ static void grow_clique(struct bound *b, uint32_t number, struct cliques *found)
     uint32_t n_row = 0;
     uint32_t size = 0;
     while (place != MSL_NOWHERE) {
-        lightest = lesser(lightest, lightest_to(b, place, number));
+        lightest = msl_lesser(lightest, lightest_to(b, place, number));
         b->above[place] = number;
         join(b, place, size, &n_row);
         found->at_least[size]++;
@@ -175,7 +165,7 @@ static void grow_clique(struct bound *b, uint32_t number, struct cliques *found)
     }
     for (uint32_t i = 0; i < n_row; i++)
         b->marks[b->row[i]] = 0;
-    found->lightest = lesser(found->lightest, lightest);
+    found->lightest = msl_lesser(found->lightest, lightest);
     found->largest = size > found->largest ? size : found->largest;
     if (size > b->kinds)
         found->few_kinds += lightest * equal_pairs(size, b->kinds);
@@ -210,7 +200,7 @@ static int64_t of_quantities(const struct bound *b, const struct cliques *clique
         int64_t left = b->s->left[b->s->next_kinds.items[i]];
         int64_t rest = (int64_t)b->s->n_loose - (b->left - left);
         for (uint32_t depth = 0; rest > 0; depth++) {
-            int64_t here = lesser(rest, cliques->at_least[depth]);
+            int64_t here = msl_lesser(rest, cliques->at_least[depth]);
             pairs += depth * here;
             rest -= here;
         }
@@ -238,7 +228,7 @@ static int64_t of_partings(struct bound *b)
     int64_t found = 1;
     for (int32_t i = 0; i < PARTINGS && found > 0; i++) {
         struct cliques cliques = part_into_cliques(b);
-        found = greater(cliques.few_kinds, of_quantities(b, &cliques));
+        found = msl_greater(cliques.few_kinds, of_quantities(b, &cliques));
         least += found;
         use_up_cliques(b, USED);
     }
@@ -276,7 +266,7 @@ static int64_t lightest_of_ring(const struct bound *b, uint32_t one, uint32_t ot
 {
     while (one != other && lightest > 0 && *steps > 0) {
         uint32_t *low = b->marks[one] < b->marks[other] ? &other : &one;
-        lightest = lesser(lightest, b->up[*low]);
+        lightest = msl_lesser(lightest, b->up[*low]);
         *low = b->above[*low];
         (*steps)--;
     }
@@ -335,7 +325,7 @@ static int64_t of_loose_pairs(struct bound *b)
     if (b->kinds == 1)
         return of_one_kind(b->s);
     int64_t least = of_partings(b);
-    return b->kinds == 2 ? greater(least, of_odd_rings(b)) : least;
+    return b->kinds == 2 ? msl_greater(least, of_odd_rings(b)) : least;
 }
 
 /* The kinds of which some are left, in the items of their heap. */
@@ -344,7 +334,7 @@ static void list_kinds(struct bound *b)
     struct msl_scatter *s = b->s;
     for (uint32_t kind = 0; kind < s->kinds; kind++) {
         b->of_kind[kind] = 0;
-        s->left[kind] = lesser(s->left[kind], s->n_loose);
+        s->left[kind] = msl_lesser(s->left[kind], s->n_loose);
         b->left += s->left[kind];
         if (s->left[kind] > 0)
             s->next_kinds.items[b->kinds++] = kind;

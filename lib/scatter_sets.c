@@ -8,11 +8,6 @@
  * once, whichever way the sets are shuffled before each turn, so the answer is the least there is. */
 #include "scatter_inside.h"
 
-static int64_t greater(int64_t a, int64_t b)
-{
-    return a > b ? a : b;
-}
-
 struct sets {
     int64_t sets;
     int64_t strips;  /* in each */
@@ -180,7 +175,7 @@ static int64_t pairs_of(int64_t n)
 
 static int64_t weight_of(int64_t n, int64_t strips)
 {
-    return pairs_of(n) + greater(2 * n - strips - 1, 0);
+    return pairs_of(n) + msl_greater(2 * n - strips - 1, 0);
 }
 
 /* What each print cannot do without. */

@@ -359,7 +359,7 @@ muslin_status muslin_setting_point_block_from_side(const struct muslin_setting_p
     muslin_len beside = seam + sashes_beyond(&s) * s.sash;
     struct msl_surd least = msl_surd_of(2 * s.set_off + seam, least_block(&s) + beside, 2, 1);
     struct msl_surd block = msl_surd_of(-2 * beside, side_square_cut - 2 * s.set_off - seam, 2, 2);
-    if (msl_surd_compare(&least, side_square_cut) > 0)
+    if (msl_surd_ceiling(&least) > side_square_cut)
         return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_CUT, side_square_cut, msl_surd_ceiling(&least));
     (void)msl_surd_round(&block, &how, &rounded); /* below the square */
     if (rounded.value < least_block(&s))

@@ -64,9 +64,9 @@ static int is_too_small(const struct msl_surd *total, const struct muslin_settin
     muslin_len seam = msl_point_seam(spec);
     struct msl_surd needed = msl_surd_of(square->divisor * seam, seam, 2, square->divisor);
     if (total->sign != 0)
-        return msl_surd_compare(&needed, square->add) > 0;
+        return msl_surd_ceiling(&needed) > square->add;
     needed = need_times(total->divisor, spec, square);
-    return msl_surd_compare(&needed, total->whole) > 0;
+    return msl_surd_ceiling(&needed) > total->whole;
 }
 
 static muslin_len rounded_total(const struct muslin_setting_point_spec *spec,

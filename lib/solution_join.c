@@ -10,11 +10,6 @@ struct msl_edges msl_edges_along(int32_t axis)
     return axis == MUSLIN_AXIS_ACROSS ? across : down;
 }
 
-static int64_t greater(int64_t a, int64_t b)
-{
-    return a > b ? a : b;
-}
-
 /* A size seen along an axis: how far it reaches along it and across it, and the seams so. */
 struct along {
     muslin_len length;
@@ -47,9 +42,9 @@ static void append(struct msl_size *size, const struct msl_size *child, const st
                    struct along *sum, const struct along *more)
 {
     sum->length += more->length;
-    sum->breadth = greater(sum->breadth, more->breadth);
+    sum->breadth = msl_greater(sum->breadth, more->breadth);
     sum->seams += more->seams + 1;
-    sum->seams_across = greater(sum->seams_across, more->seams_across);
+    sum->seams_across = msl_greater(sum->seams_across, more->seams_across);
     size->patches += child->patches;
     size->exact = size->exact && child->exact;
     size->edge[edges->last] = child->edge[edges->last];
@@ -129,10 +124,10 @@ struct msl_seam msl_join_seam(const struct muslin_solution *solution, uint32_t n
     const struct msl_size *second = msl_size_of(solution, (uint32_t)args[JOIN_CHILDREN + k + 1]);
     const muslin_len one = seen(first, axis).breadth;
     const muslin_len other = seen(second, axis).breadth;
-    const muslin_len breadth = greater(one, other);
+    const muslin_len breadth = msl_greater(one, other);
     const muslin_len sewn =
-        greater(one + msl_allowances(solution, first->edge[edges.side], first->edge[edges.other_side]),
-                other + msl_allowances(solution, second->edge[edges.side], second->edge[edges.other_side]));
+        msl_greater(one + msl_allowances(solution, first->edge[edges.side], first->edge[edges.other_side]),
+                    other + msl_allowances(solution, second->edge[edges.side], second->edge[edges.other_side]));
     const muslin_len offset = offset_of(solution, node, k + 1);
     if (axis == MUSLIN_AXIS_ACROSS)
         return (struct msl_seam){ offset, size->height - breadth, offset, size->height, sewn, k, k + 1 };

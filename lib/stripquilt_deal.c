@@ -9,18 +9,9 @@
  * straight lines that bend upwards only where some change meets the end of a stack; so the least is found at such a
  * place, and as the ends of stacks lie in evenly spaced rows, a handful of them stands for all. */
 #include "stripquilt_deal.h"
+#include "inside.h"
 
 enum { POSITIONS = MUSLIN_STRIPQUILT_SEGMENTS_MAX };
-
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
-
-static int64_t greater(int64_t a, int64_t b)
-{
-    return a > b ? a : b;
-}
 
 /* 0 .. divisor - 1, for any a and divisor above 0. */
 static int64_t rest_of(int64_t a, int64_t divisor)
@@ -58,7 +49,7 @@ static struct stack stack_of(const struct msl_deal *deal, int64_t set)
 {
     struct stack stack;
     stack.set = set;
-    stack.first = set * deal->low + lesser(set, deal->highs);
+    stack.first = set * deal->low + msl_lesser(set, deal->highs);
     stack.end = stack.first + msl_deal_height(deal, set);
     return stack;
 }
@@ -82,7 +73,7 @@ static int64_t zeros_before(const struct msl_deal *deal, int64_t place)
 {
     int64_t turn = 2 * deal->blocks;
     int64_t places = place - deal->flip + turn;
-    return places / turn * deal->blocks + lesser(places % turn, deal->blocks);
+    return places / turn * deal->blocks + msl_lesser(places % turn, deal->blocks);
 }
 
 /* As most of its segments want; 0 where they are equally many. */
@@ -126,7 +117,7 @@ static void add_ends(struct stretches *wrong, const struct msl_deal *deal, struc
 {
     struct stack front = stack_at(deal, same.first);
     struct stack back = stack_at(deal, same.end - 1);
-    struct stretch at_front = { same.first, lesser(front.end, same.end) };
+    struct stretch at_front = { same.first, msl_lesser(front.end, same.end) };
     struct stretch at_back = { back.first, same.end };
     add_if_wrong(wrong, deal, &front, at_front);
     if (back.set != front.set)
@@ -139,7 +130,7 @@ static struct stretches wrong_stretches(const struct msl_deal *deal)
     wrong.count = 0;
     int64_t first = 0;
     for (int64_t position = 0; position <= deal->per_block; position++) {
-        struct stretch same = { first, lesser(deal->flip + position * deal->blocks, line_end(deal)) };
+        struct stretch same = { first, msl_lesser(deal->flip + position * deal->blocks, line_end(deal)) };
         if (same.end > same.first)
             add_ends(&wrong, deal, same);
         first = same.end;
@@ -161,7 +152,7 @@ int64_t msl_deal_wrong(const struct msl_deal *deal)
 /* How many places two stretches share. */
 static int64_t shared(struct stretch a, struct stretch b)
 {
-    return greater(lesser(a.end, b.end) - greater(a.first, b.first), 0);
+    return msl_greater(msl_lesser(a.end, b.end) - msl_greater(a.first, b.first), 0);
 }
 
 /* A place and the one B further, its right neighbour in the block, clash when just one of them lies the wrong way. So
@@ -354,7 +345,7 @@ struct muslin_block_group msl_deal_group(const struct msl_deal *deal, int64_t fi
         struct stack stack = stack_at(deal, place);
         group.sets[position] = stack.set + 1;
         group.repeats |= is_repeated(&group, position);
-        end = lesser(end, stack.end - position * deal->blocks);
+        end = msl_lesser(end, stack.end - position * deal->blocks);
         if (pressing_of(deal, &stack) != want_at(deal, place))
             wrong |= UINT32_C(1) << position;
     }

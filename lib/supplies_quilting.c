@@ -116,19 +116,14 @@ static int64_t twice_the_sum(struct steps steps, int64_t from, int64_t to)
     return (2 * steps.first + steps.spacing * (from + to - 1)) * (to - from);
 }
 
-static int64_t lesser(int64_t a, int64_t b)
-{
-    return a < b ? a : b;
-}
-
 /* From the corner that the lines cut off. A line through the corner itself is a point and left out. */
 static struct chords cut_corners(const struct muslin_quilting_spec *s, muslin_len shorter, muslin_len longer)
 {
     const struct steps steps = { s->offset == 0 ? s->spacing : s->offset, s->spacing };
     struct chords chords = { 0, 0, 0 };
     chords.lines = steps_up_to(steps, over_root2(shorter + longer) - s->offset);
-    int64_t rising = lesser(chords.lines, steps_up_to(steps, over_root2(shorter)));
-    int64_t level = lesser(chords.lines, steps_up_to(steps, over_root2(longer)));
+    int64_t rising = msl_lesser(chords.lines, steps_up_to(steps, over_root2(shorter)));
+    int64_t level = msl_lesser(chords.lines, steps_up_to(steps, over_root2(longer)));
     chords.whole = twice_the_sum(steps, 0, rising) - twice_the_sum(steps, level, chords.lines);
     chords.root = shorter * (level - rising) + (shorter + longer) * (chords.lines - level);
     return chords;
@@ -164,7 +159,7 @@ static void add_up(const struct chords *chords, int64_t ways, struct muslin_quil
 static void quilt_diagonally(const struct muslin_quilting_spec *s, struct muslin_quilting *quilting)
 {
     int64_t ways = s->pattern == MUSLIN_QUILTING_PATTERN_CROSSHATCH ? 2 : 1;
-    muslin_len shorter = lesser(s->width, s->length);
+    muslin_len shorter = msl_lesser(s->width, s->length);
     muslin_len longer = s->width + s->length - shorter;
     struct chords chords = s->start == MUSLIN_QUILTING_START_AT_OFFSET ? cut_corners(s, shorter, longer)
                                                                  : start_in_corner(s, shorter, longer);

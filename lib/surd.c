@@ -93,11 +93,3 @@ int64_t msl_surd_ceiling(const struct msl_surd *surd)
     struct msl_exact exact = msl_surd_exact(surd);
     return exact.floor + (exact.on_tick ? 0 : 1);
 }
-
-int32_t msl_surd_compare(const struct msl_surd *surd, int64_t number)
-{
-    struct msl_exact exact = msl_surd_exact(surd);
-    if (exact.floor != number)
-        return exact.floor < number ? -1 : 1;
-    return exact.on_tick ? 0 : 1;
-}

@@ -37,7 +37,4 @@ muslin_status msl_surd_round(const struct msl_surd *surd, const struct muslin_ro
 int64_t msl_surd_floor(const struct msl_surd *surd);
 int64_t msl_surd_ceiling(const struct msl_surd *surd);
 
-/* -1, 0 or 1 as the value is below, at or above the whole number (within +-2^60). */
-int32_t msl_surd_compare(const struct msl_surd *surd, int64_t number);
-
 #endif

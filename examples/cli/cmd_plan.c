@@ -193,6 +193,17 @@ static void put_cuts_between_squarings(json_t *segments, const struct plan *plan
         json_array_clear(cuts);
 }
 
+/* What a set gives when nothing is kept clear and it is cut straight through, across the fold; 0: that is not asked. */
+static int64_t straight_through(const struct plan *plan)
+{
+    struct muslin_stripquilt_spec spec = plan->spec;
+    struct muslin_stripquilt quilt = { .size = (uint32_t)sizeof quilt };
+    if ((spec.flags & MUSLIN_YIELD_FROM_ONE_END) != 0 || spec.fold_clear > 0)
+        return 0;
+    spec.flags |= MUSLIN_YIELD_FROM_ONE_END;
+    return muslin_stripquilt_plan(&spec, &quilt, NULL) == MUSLIN_OK ? quilt.segments_per_set : 0;
+}
+
 static void put_segments(json_t *answer, const struct desk *desk, const struct plan *plan)
 {
     const struct muslin_stripquilt *quilt = &plan->quilt;
@@ -201,6 +212,8 @@ static void put_segments(json_t *answer, const struct desk *desk, const struct p
     put_length(segments, desk, "segment_finished_width", quilt->segment_finished);
     put_count(segments, "from_each_set", quilt->segments_per_set);
     put_count(segments, "from_each_end", quilt->segments_per_end);
+    if (straight_through(plan) > quilt->segments_per_set)
+        put_count(segments, "from_each_set_straight_through", straight_through(plan));
     put_count(segments, "squared_again_per_set", quilt->resquarings);
     put_cuts_between_squarings(segments, plan);
     put_count(segments, "stacks", quilt->sets);

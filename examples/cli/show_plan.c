@@ -198,6 +198,9 @@ static void show_cutting(struct sheet *sheet, json_t *plan)
                                  "stays in the piece left over.");
     else
         sheet_point(sheet, plan, "Square one end and cut {segments.from_each_end} from it.");
+    if (part(plan, "segments", "from_each_set_straight_through") != NULL)
+        sheet_point(sheet, plan, "Straight through from one end, across the fold, a set gives "
+                                 "{segments.from_each_set_straight_through:segment}: plan with --one-end.");
     show_cuts_between_squarings(sheet, plan);
     sheet_point(sheet, plan, "Keep the segments of each set in one stack, strip A at the top: "
                              "{segments.stacks:stack}, numbered like the sets. Fix the label to the A edge of the "

@@ -22,14 +22,21 @@ static bool has_unit(const char *text)
            parse(text, MUSLIN_LENGTH_UNIT_MM, &millimetres, NULL) != MUSLIN_OK || inches.unit == millimetres.unit;
 }
 
+static const char *what_is_wrong(const char *text, muslin_status status)
+{
+    if (status == MUSLIN_ERR_OVERFLOW || status == MUSLIN_ERR_RANGE)
+        return "this is too large for a length: 3.3 km at most";
+    return strchr(text, ',') != NULL ? "this is no length: write a point for the comma, \"2.5 cm\""
+                                     : "this is no length: write it like \"2 1/2 in\", \"0.75 in\" or \"6 mm\"";
+}
+
 bool parse_length(struct complaints *complaints, const struct place *place, json_t *value, muslin_len *length)
 {
-    struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct muslin_parsed parsed;
     const char *text = json_string_value(value);
-    muslin_status status = parse(text, MUSLIN_LENGTH_UNIT_INCH, &parsed, &problem);
+    muslin_status status = parse(text, MUSLIN_LENGTH_UNIT_INCH, &parsed, NULL);
     if (status != MUSLIN_OK) {
-        complain_at(complaints, place, value, status, "%s", problem.text);
+        complain_at(complaints, place, value, status, "%s", what_is_wrong(text, status));
         return false;
     }
     if (!has_unit(text)) {

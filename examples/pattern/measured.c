@@ -59,10 +59,10 @@ const char *measured(const struct worked *worked, muslin_len length, char text[W
 const char *measured_fine(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
     static const struct marks sixty_fourths = { MUSLIN_STYLE_INCH_FRACTION, 64, 0 };
-    static const struct marks tenths = { MUSLIN_STYLE_MM, 1, 1 };
+    static const struct marks hundredths = { MUSLIN_STYLE_MM, 1, 2 };
     const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
     char number[WORD_ROOM];
-    bool exact = write_on(in_inches ? &sixty_fourths : &tenths, length, MUSLIN_DIRECTION_NEAREST, number);
+    bool exact = write_on(in_inches ? &sixty_fourths : &hundredths, length, MUSLIN_DIRECTION_NEAREST, number);
     snprintf(text, WORD_ROOM, "%s%.80s", exact ? "" : "about ", number);
     return text;
 }
@@ -86,6 +86,16 @@ const char *measured_by(const struct worked *worked, muslin_len width, muslin_le
     bool exact = write_length(worked, width, MUSLIN_DIRECTION_NEAREST, across);
     exact = write_length(worked, height, MUSLIN_DIRECTION_NEAREST, down) && exact;
     snprintf(text, WORD_ROOM, "%s%.40s x %.40s", exact ? "" : "about ", across, down);
+    return text;
+}
+
+const char *at_least_by(const struct worked *worked, muslin_len width, muslin_len height, char text[WORD_ROOM])
+{
+    char across[WORD_ROOM];
+    char down[WORD_ROOM];
+    write_length(worked, width, MUSLIN_DIRECTION_UP, across);
+    write_length(worked, height, MUSLIN_DIRECTION_UP, down);
+    snprintf(text, WORD_ROOM, "%.40s x %.40s", across, down);
     return text;
 }
 

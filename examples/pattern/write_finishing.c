@@ -84,7 +84,7 @@ static void write_backing(struct document *document, const struct worked *worked
     char text[WORD_ROOM];
     say(document, ITEM_SUBHEADING, 0, NULL, "Backing");
     say(document, ITEM_SAY, 0, NULL, "The back must measure at least %s: it stands out beyond the quilt on every side "
-        "until it is quilted.", measured_by(worked, best->needed_width, best->needed_length, text));
+        "until it is quilted.", at_least_by(worked, best->needed_width, best->needed_length, text));
     to_buy(worked, worked->backs[0].bought, text);
     if (tops > 1)
         say(document, ITEM_POINT, 0, NULL, "Least cloth: %s. Buy %s for all %" PRId64 " quilts.",

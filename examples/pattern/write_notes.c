@@ -91,7 +91,7 @@ static void write_seam(struct document *document, const struct worked *worked)
     muslin_len value;
     must(muslin_quilt_seam(worked->design->quilt, &allowance, &take_up, NULL));
     must(muslin_solution_value(worked->solution, allowance, &value, NULL));
-    add(&line, "Seam allowance %s", measured(worked, value, text));
+    add(&line, "Seam allowance %s", measured_fine(worked, value, text));
     must(muslin_solution_value(worked->solution, take_up, &value, NULL));
     if (value == 0)
         add(&line, ", a scant one, so that the fold is in it. It is");

@@ -221,8 +221,8 @@ void write_segments(struct document *document, const struct worked *worked, size
     put(document, ITEM_POINT, 0, NULL, &line);
     write_stacks(document, worked, set);
     if (is_nothing(worked, set->shorter_by))
-        say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives a "
-            "segment less.");
+        say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives "
+            "less.");
     else
         say(document, ITEM_POINT, 0, NULL, "Strips may be up to %s shorter before a set gives less.",
             at_most(worked, set->shorter_by, text));

@@ -35,32 +35,46 @@ export function list(...items) {
     );
 }
 
-/** A table: heads that begin with "#" stand over numbers. The first cell of a row heads it. */
+/** A table: heads that begin with "#" stand over numbers. The first cell of a row heads it. On a phone cells stand
+ * below each other, each with its head; what is what is said by roles, which survive that. */
 export function table(caption, heads, rows) {
     const isNumber = heads.map((head) => head.startsWith("#"));
     const cell = (value, index) =>
-        h(index === 0 ? "th" : "td", { class: isNumber[index] && "number", scope: index === 0 && "row" }, value);
+        h(
+            index === 0 ? "th" : "td",
+            {
+                class: isNumber[index] && "number",
+                scope: index === 0 && "row",
+                role: index === 0 ? "rowheader" : "cell",
+                "data-head": heads[index].replace("#", ""),
+            },
+            value
+        );
     return wide(
         caption,
         h(
             "table",
-            {},
+            { role: "table" },
             h("caption", {}, caption),
             h(
                 "thead",
-                {},
+                { role: "rowgroup" },
                 h(
                     "tr",
-                    {},
+                    { role: "row" },
                     heads.map((head, index) =>
-                        h("th", { scope: "col", class: isNumber[index] && "number" }, head.replace("#", ""))
+                        h(
+                            "th",
+                            { scope: "col", role: "columnheader", class: isNumber[index] && "number" },
+                            head.replace("#", "")
+                        )
                     )
                 )
             ),
             h(
                 "tbody",
-                {},
-                rows.map((row) => h("tr", {}, row.map(cell)))
+                { role: "rowgroup" },
+                rows.map((row) => h("tr", { role: "row" }, row.map(cell)))
             )
         )
     );
@@ -82,8 +96,7 @@ function mind(place) {
 
 /** Only what is wider than its place is a stop for the keyboard. */
 export function mindWide(within) {
-    for (const place of within.querySelectorAll(".wide"))
-        mind(place);
+    for (const place of within.querySelectorAll(".wide")) mind(place);
 }
 
 /** What unfolds, and stays as it was left when the page is written anew. */

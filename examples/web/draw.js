@@ -108,49 +108,79 @@ export function drawTop({ width, height, paths, letters, tooMany }, fabrics, cap
         height,
         paths.map((d, index) => (d === "" ? [] : inFabric("path", { d }, fabrics[index], index))),
         letters.map(({ x, y, fabric, room }) =>
-            words(x, y, fabrics[fabric].letter, { "font-size": Math.min(30, room * 0.5) })
+            words(x, y, fabrics[fabric].letter, { "font-size": Math.min(26, room * 0.36) })
         )
     );
 }
 
-/** The top of a strip quilt: one block, laid as `turns` say, row by row. */
-export function drawBlocks(block, turns, columns, caption, more) {
+/** A border round a top of a size, its corners as they are sewn. */
+function frame({ style, width, across, down }) {
+    const [w, h2] = [across + 2 * width, down + 2 * width];
+    const box = (x, y, boxWidth, boxHeight, index) =>
+        inFabric("rect", { x, y, width: boxWidth, height: boxHeight }, undefined, index);
+    const isTop = style === "sidesFirst",
+        [endWidth, endAt] = isTop ? [w, 0] : [across, width],
+        [sideHeight, sideAt] = style === "topFirst" ? [h2, 0] : [down, width];
+    const corners =
+        style === "cornerstones" ? [0, across + width].flatMap((x) => [0, down + width].map((y) => [x, y])) : [];
+    return [
+        [0, down + width].map((y) => box(endAt, y, endWidth, width, 3)),
+        [0, across + width].map((x) => box(x, sideAt, width, sideHeight, 3)),
+        corners.map(([x, y]) => box(x, y, width, width, 5)),
+    ];
+}
+
+/** The top of a strip quilt: one block, laid as `turns` say, row by row; with its border where it has one. */
+export function drawBlocks(block, turns, columns, caption, border) {
     const rows = turns.length / columns;
-    const unit = WIDE / Math.max(columns * block.width, rows * block.height);
+    const beyond = border ? 2 * border.width : 0;
+    const unit = WIDE / Math.max(columns * block.width + beyond, rows * block.height + beyond);
     const [across, down] = [block.width * unit, block.height * unit];
     const pieces = block.pieces.map(({ strip, points }) =>
         inFabric("path", { d: `M${points.map(([x, y]) => `${x * unit} ${y * unit}`).join("L")}Z` }, undefined, strip)
     );
+    const at = (index) => [(index % columns) * across, Math.floor(index / columns) * down];
     const laid = turns.map((turn, index) =>
         s("use", {
             href: "#one-block",
-            transform:
-                `translate(${(index % columns) * across} ` +
-                `${Math.floor(index / columns) * down}) rotate(${turn * 90} ${across / 2} ${down / 2})`,
+            transform: `translate(${at(index).join(" ")}) rotate(${turn * 90} ${across / 2} ${down / 2})`,
         })
     );
-    return [
-        figure(
-            caption,
-            columns * across,
-            rows * down,
-            s("defs", {}, s("g", { id: "one-block" }, pieces)),
-            laid,
-            turns.map((_, index) =>
-                s("rect", {
-                    x: (index % columns) * across,
-                    y: Math.floor(index / columns) * down,
-                    width: across,
-                    height: down,
-                    class: "edge",
-                })
-            )
-        ),
-        more,
-    ];
+    const edges = turns.map((_, index) => {
+        const [x, y] = at(index);
+        return s("rect", { x, y, width: across, height: down, class: "edge" });
+    });
+    const round = border && {
+        style: border.style,
+        width: border.width * unit,
+        across: border.across * unit,
+        down: border.down * unit,
+    };
+    const inset = (beyond * unit) / 2;
+    return figure(
+        caption,
+        columns * across + 2 * inset,
+        rows * down + 2 * inset,
+        s("defs", {}, s("g", { id: "one-block" }, pieces)),
+        round ? frame(round) : [],
+        s("g", { transform: `translate(${inset} ${inset})` }, laid, edges)
+    );
 }
 
 // ---- strip sets -----------------------------------------------------------------------------------------------------
+
+/** Where segments begin and end along a set: from one end, or from both towards the middle. */
+export function segmentsAlong(set, most) {
+    const [cut, trim, length, loss] = [set.segmentCut, set.endTrim, set.stripLength, set.resquareLoss].map(Number);
+    const every = set.resquareEvery;
+    const from = (count) =>
+        Array.from({ length: Math.min(count, most) }, (_, i) => {
+            const at = trim + (every > 0 ? Math.floor(i / every) * loss : 0) + i * cut;
+            return { from: at, to: at + cut };
+        });
+    const right = from(set.segmentsPerSet - set.segmentsPerEnd);
+    return [...from(set.segmentsPerEnd), ...right.map(({ from: a, to }) => ({ from: length - to, to: length - a }))];
+}
 
 /** strips: [{ width, letter, fabric, index }]; cuts: where segments begin and end, in ticks of the length. */
 export function drawSet(strips, length, segments, caption) {
@@ -282,35 +312,51 @@ export function drawCloth(plan, usableWidth, fabric, index, shown, caption) {
 
 // ---- backing --------------------------------------------------------------------------------------------------------
 
-/** Panels as they lie, and the quilt in the middle of them. */
+/** Pieces of a panel that are joined end to end: a line at each join. */
+function joins({ x, y, width, height }, count, isAlong) {
+    return Array.from({ length: count - 1 }, (_, i) => {
+        const part = (i + 1) / count;
+        return isAlong
+            ? s("line", { x1: x, x2: x + width, y1: y + height * part, y2: y + height * part, class: "join" })
+            : s("line", { x1: x + width * part, x2: x + width * part, y1: y, y2: y + height, class: "join" });
+    });
+}
+
+/** Panels as they lie, with the joins of an insert, and the quilt in the middle of them. */
 export function drawBacking({ best, panels }, size, shown, caption) {
     const isAlong = ["oneWidth", "seamsAlong", "centreAlong", "insertAlong"].includes(best.layout);
     const unit = Math.min(WIDE / Number(best.joinedWidth), 900 / Number(best.joinedLength));
     const [width, height] = [Number(best.joinedWidth) * unit, Number(best.joinedLength) * unit];
     const depth = (panel) => Number(panel.role === "insert" ? panel.cutLength : panel.cutWidth);
-    const all = panels.reduce((sum, panel) => sum + depth(panel), 0);
+    const isInsert = (panel) => panel.role === "insert" && panel.count > 1;
+    const all = panels.reduce((sum, panel) => sum + depth(panel) * (isInsert(panel) ? 1 : panel.count), 0);
     let at = 0;
-    const drawn = panels.map((panel, index) => {
-        const deep = (depth(panel) / all) * (isAlong ? width : height);
-        const box = isAlong ? { x: at, y: 0, width: deep, height } : { x: 0, y: at, width, height: deep };
-        at += deep;
-        const label = `panel ${index + 1}: cut ${shown.size(panel.cutWidth, panel.cutLength)}`;
-        const letters = Math.min(26, (box.width / label.length) * 1.7);
-        return [
-            s("rect", { ...box, fill: index % 2 ? "#fffdf8" : "#f3eee2", class: "seam" }),
-            letters < 12
-                ? words(box.x + box.width / 2, box.y + box.height / 2, `panel ${index + 1}`)
-                : words(box.x + box.width / 2, box.y + Math.min(40, box.height / 2), label, { "font-size": letters }),
-        ];
-    });
-    const quilt = `quilt, finished ${shown.size(size.quiltWidth, size.quiltLength)}`;
+    const drawn = panels.flatMap((panel, index) =>
+        Array.from({ length: isInsert(panel) ? 1 : panel.count }, () => {
+            const deep = (depth(panel) / all) * (isAlong ? width : height);
+            const box = isAlong ? { x: at, y: 0, width: deep, height } : { x: 0, y: at, width, height: deep };
+            at += deep;
+            return [
+                s("rect", { ...box, fill: index % 2 ? "#fffdf8" : "#f3eee2", class: "seam" }),
+                isInsert(panel) ? joins(box, panel.count, isAlong) : [],
+                words(
+                    box.x + Math.min(30, box.width / 2),
+                    box.y + Math.min(40, box.height / 2),
+                    String(panel.position),
+                    {
+                        "font-size": 36,
+                    }
+                ),
+            ];
+        })
+    );
     const [across, down] = [Number(size.quiltWidth) * unit, Number(size.quiltLength) * unit];
-    return detailed(
-        caption,
+    return figure(
+        `${caption}; numbers: places in the table`,
         width,
         height,
         drawn,
         s("rect", { x: (width - across) / 2, y: (height - down) / 2, width: across, height: down, class: "quilt" }),
-        words(width / 2, height / 2, quilt, { "font-size": Math.min(26, (across / quilt.length) * 1.7) })
+        words(width / 2, height / 2, "quilt", { "font-size": 36 })
     );
 }

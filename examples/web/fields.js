@@ -3,15 +3,21 @@
 // SPDX-License-Identifier: MIT
 import { h } from "./dom.js";
 
+const GROUPS_FEW = 4;
+
 /** Letters and digits that an id may have, of any name or pointer. */
 export function idOf(name) {
     const letters = [...name].map((one) => (/[a-zA-Z0-9]/.test(one) ? one : `-${one.codePointAt(0).toString(16)}-`));
     return `field-${letters.join("")}`;
 }
 
+function describedBy({ note, kind }, id) {
+    return [`${id}-wrong`, note && `${id}-note`, kind === "length" && `${id}-read`].filter(Boolean).join(" ");
+}
+
 function control(field, id, change) {
     const { kind, choices, value } = field;
-    const shared = { id, name: id, "aria-describedby": `${id}-wrong${field.note ? ` ${id}-note` : ""}` };
+    const shared = { id, name: id, "aria-describedby": describedBy(field, id) };
     if (kind === "choice")
         return h(
             "select",
@@ -59,8 +65,10 @@ export class Fields {
         this.#shape = shape;
         const focused = document.activeElement?.id;
         this.place.replaceChildren(
-            ...this.#grouped(fields, (field, text) =>
-                change(this.#fields.find((one) => one.name === field.name) ?? field, text)
+            ...this.#grouped(
+                fields,
+                (field, text) => change(this.#fields.find((one) => one.name === field.name) ?? field, text),
+                (name) => this.#settle(name)
             ),
             ...more
         );
@@ -68,26 +76,43 @@ export class Fields {
             document.getElementById(focused).focus();
     }
 
-    #grouped(fields, change) {
+    #grouped(fields, change, settle) {
         const groups = Map.groupBy ? Map.groupBy(fields, (field) => field.group) : grouped(fields);
-        return [...groups]
+        const nodes = [...groups]
             .map(([group, own]) =>
                 group === undefined
-                    ? own.map((field) => row(field, change))
+                    ? own.map((field) => row(field, change, settle))
                     : h(
                           "fieldset",
                           {},
                           h("legend", {}, group),
-                          own.map((field) => row(field, change))
+                          own.map((field) => row(field, change, settle))
                       )
             )
             .flat();
+        if (groups.size <= GROUPS_FEW) return nodes;
+        const open = !matchMedia("(max-width: 36rem)").matches; // on a phone many fields would hide the answers
+        return [h("details", { open }, h("summary", {}, `Change any of these ${groups.size}`), nodes)];
     }
 
     #set({ name, kind, value }) {
         const element = document.getElementById(idOf(name));
         if (kind === "switch") element.checked = value !== "";
         else if (element !== document.activeElement || !element.dataset.typed) element.value = value;
+        this.#tellRead(element, kind, value);
+    }
+
+    /** While one types: how it is taken, with the unit that was left out. */
+    #tellRead(element, kind, value) {
+        const note = document.getElementById(`${element.id}-read`);
+        if (kind === "length") note.textContent = element.value.trim() === value.trim() ? "" : `Taken as ${value}.`;
+    }
+
+    /** When one goes on, the field shows what was taken. */
+    #settle(name) {
+        const field = this.#fields.find((one) => one.name === name);
+        delete document.getElementById(idOf(name)).dataset.typed;
+        if (field) this.#set(field);
     }
 
     /** Sets all, also the one that is being typed in: after something was undone. */
@@ -96,6 +121,7 @@ export class Fields {
             const element = document.getElementById(idOf(name));
             if (kind === "switch") element.checked = value !== "";
             else if (element.value !== value) element.value = value;
+            this.#tellRead(element, kind, value);
         }
     }
 
@@ -106,7 +132,10 @@ export class Fields {
                 sentence = wrong.get(name) ?? "";
             document.getElementById(`${id}-wrong`).textContent = sentence;
             document.getElementById(id).toggleAttribute("aria-invalid", sentence !== "");
-            if (sentence !== "") document.getElementById(id).setAttribute("aria-invalid", "true");
+            if (sentence !== "") {
+                document.getElementById(id).setAttribute("aria-invalid", "true");
+                document.getElementById(id).closest("details")?.setAttribute("open", "");
+            }
         }
     }
 }
@@ -117,7 +146,7 @@ function grouped(fields) {
     return groups;
 }
 
-function row(field, change) {
+function row(field, change, settle) {
     const id = idOf(field.name);
     const typed = (own, text) => {
         document.getElementById(id).dataset.typed = "yes";
@@ -125,14 +154,13 @@ function row(field, change) {
     };
     const label = h("label", { for: id }, field.label),
         input = control(field, id, typed);
-    input.addEventListener("blur", () => {
-        delete input.dataset.typed;
-    });
+    input.addEventListener("blur", () => settle(field.name));
     return h(
         "div",
         { class: `field ${field.kind}` },
         field.kind === "switch" ? [input, label] : [label, input],
         field.note ? h("p", { class: "note", id: `${id}-note` }, field.note) : null,
+        field.kind === "length" ? h("p", { class: "note read", id: `${id}-read` }) : null,
         h("p", { class: "wrong", id: `${id}-wrong` })
     );
 }

@@ -23,6 +23,19 @@ const MARKS = {
     ],
 };
 
+/** Marks for what is small: the first that shows it exactly, or else the last. */
+const FINE = {
+    in: [
+        { style: "inchFraction", denominator: 8 },
+        { style: "inchFraction", denominator: 64 },
+    ],
+    mm: [
+        { style: "mm", decimals: 0 },
+        { style: "mm", decimals: 1 },
+        { style: "mm", decimals: 2 },
+    ],
+};
+
 function parsed(muslin, text, defaultUnit) {
     try {
         return muslin.lengthParse(text, { defaultUnit });
@@ -31,11 +44,25 @@ function parsed(muslin, text, defaultUnit) {
     }
 }
 
+function whatIsWrong(text, { status }) {
+    if (status === "overflow" || status === "range") return "this is too large for a length: 3.3 km at most";
+    return text.includes(",")
+        ? 'this is no length: write a point for the comma, "2.5 cm"'
+        : 'this is no length: write it like "2 1/2 in", "0.75 in" or "6 mm"';
+}
+
+/** What is typed into a field as a file has it: with the unit chosen where it says none, and a point for a comma. */
+export function completed(text, units) {
+    const typed = text.trim().replace(/^(\d*),(\d+)(?=\D*$)/, "$1.$2");
+    if (typed === "" || /[\p{L}"'″′]/u.test(typed)) return typed === text.trim() ? text : typed;
+    return `${typed} ${units}`;
+}
+
 /** The Length that a text says, with its unit; undefined where it says none, which is then told. */
 export function readLength(muslin, text, tell) {
     const inches = parsed(muslin, text, "inch");
     if (inches.error) {
-        tell(inches.error.message);
+        tell(whatIsWrong(text, inches.error));
         return undefined;
     }
     const millimetres = parsed(muslin, text, "mm"); // a number without a unit takes whatever it is offered
@@ -93,10 +120,69 @@ export class Shown {
         return joined(`${across.exact && down.exact ? "" : "about "}${across.text} x ${down.text}`);
     }
 
-    /** Cloth as shops cut it. */
+    sizeAtLeast(width, height) {
+        return joined(`${this.#written(width, "up").text} x ${this.#written(height, "up").text}`);
+    }
+
+    /** Something small, exactly where it can be: a seam allowance, to 1/64 in or to a hundredth of a millimetre. */
+    fine(ticks) {
+        const marks = this.units === "in" ? FINE.in : FINE.mm;
+        const tried = marks.map((one) => this.#on(ticks, one, "nearest"));
+        const { text, exact } = tried.find((one) => one.exact) ?? tried.at(-1);
+        return joined(`${exact ? "" : "about "}${text}`);
+    }
+
+    /** Cloth as shops cut it: "1 3/8 yd" or "1.3 m". */
     cloth(ticks) {
         if (!this.soldByMetre) return joined(this.#on(ticks, { style: "yardFraction", denominator: 8 }, "up").text);
-        return joined(this.#on(ticks, { style: "cm", decimals: 0 }, "up").text);
+        return this.#metres(this.#on(ticks, { style: "cm", decimals: 0, bare: true }, "up").text);
+    }
+
+    #metres(centimetres) {
+        return joined(`${Number(centimetres) / 100} m`);
+    }
+
+    /** Seams or thread, up to whole yards or metres. */
+    inWhole(ticks) {
+        if (!this.soldByMetre) return joined(this.#on(ticks, { style: "yardFraction", denominator: 1 }, "up").text);
+        const whole = this.muslin.lengthSnap(ticks, { grid: "1 m", direction: "up" }).value;
+        return this.cloth(whole.ticks);
+    }
+
+    /** A package of batting: about whole centimetres where it was made in inches. */
+    packaged(width, height) {
+        if (this.units === "in") return this.size(width, height);
+        const [across, down] = [width, height].map((one) => this.#on(one, { style: "cm", decimals: 0 }, "nearest"));
+        return joined(`${across.exact && down.exact ? "" : "about "}${across.text} x ${down.text}`);
+    }
+
+    /** A line of a written pattern: texts, and lengths of some form. */
+    line(pieces) {
+        if (typeof pieces === "string") return pieces;
+        return pieces.map((piece) => this.#piece(piece)).join("");
+    }
+
+    #piece(piece) {
+        if (typeof piece === "string") return piece;
+        if (typeof piece === "bigint") return this.length(piece);
+        const [[form, value]] = Object.entries(piece);
+        const forms = {
+            by: () => this.size(...value),
+            atLeastBy: () => this.sizeAtLeast(...value),
+            atLeast: () => this.atLeast(value),
+            atMost: () => this.atMost(value),
+            fine: () => this.fine(value),
+            bought: () => this.cloth(value),
+            inWhole: () => this.inWhole(value),
+            packaged: () => this.packaged(...value),
+            either: () => joined(value[this.units === "in" ? 0 : 1]),
+        };
+        return forms[form]();
+    }
+
+    /** Less than that is nothing on a ruler: 1/8 in, or a millimetre. */
+    isNothing(ticks) {
+        return ticks < (this.units === "in" ? INCH / 8n : TICKS_PER_MM);
     }
 
     /** Less than an inch, or 25 mm: near the edge. */

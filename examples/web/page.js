@@ -4,13 +4,14 @@
 import { h, mindWide, save } from "./dom.js";
 import { hatchings } from "./draw.js";
 import { fieldsOf, withBorder, withField } from "./edit.js";
-import { Fields } from "./fields.js";
-import { Shown } from "./lengths.js";
+import { Fields, idOf } from "./fields.js";
+import { completed, Shown } from "./lengths.js";
 import { load } from "./muslin/muslin.js";
 import { Planner } from "./planner.js";
 import { fromFragment, START, Steps, toFragment, UNITS } from "./state.js";
 import { planStrips, stripFields } from "./strips.js";
-import { complaintList, patternSections, patternSummary } from "./view_pattern.js";
+import { complaintList, complaintWords } from "./view_complaints.js";
+import { patternSections, patternSummary } from "./view_pattern.js";
 import { stripSections, summary } from "./view_strips.js";
 
 const SECTIONS = ["materials", "cutting", "sets", "blocks", "top", "finishing"];
@@ -21,13 +22,33 @@ const TOLD_AFTER = 700,
     READ_AFTER = 250; // milliseconds after the last change
 
 const $ = (id) => document.getElementById(id);
-const follows = (section) => document.querySelector(`#${section} > .follows`);
+const follows = (section) => document.querySelector(`#${section} .follows`);
 const timers = new Map();
 
 /** Later, and once: what was put off under this name before is not done. */
 function later(name, wait, what) {
     clearTimeout(timers.get(name));
     timers.set(name, setTimeout(what, wait));
+}
+
+/** To a part of the page: not by its address, which holds what was typed. */
+function goTo(event) {
+    const link = event.target.closest?.('a[href^="#"]');
+    if (!link) return;
+    event.preventDefault();
+    const head = document.querySelector(`${link.getAttribute("href")} h2`);
+    head.scrollIntoView();
+    head.focus({ preventScroll: true });
+}
+
+/** On paper nothing is folded away; afterwards it is as it was. */
+function unfoldAll(isPrinted) {
+    for (const one of document.querySelectorAll("main .follows details")) {
+        if (isPrinted && !one.open) one.dataset.folded = "yes";
+        if (isPrinted) one.open = true;
+        else if (one.dataset.folded) one.open = false;
+        if (!isPrinted) delete one.dataset.folded;
+    }
 }
 
 class Page {
@@ -48,6 +69,10 @@ class Page {
         addEventListener("hashchange", () => location.hash.slice(1) !== this.#written && this.openAddress());
         addEventListener("resize", () => later("wide", KEPT_AFTER, () => mindWide(document)));
         addEventListener("keydown", (event) => this.hearKeys(event));
+        addEventListener("click", goTo);
+        addEventListener("beforeprint", () => unfoldAll(true));
+        addEventListener("afterprint", () => unfoldAll(false));
+        $("stop").addEventListener("click", () => this.stop());
     }
 
     get state() {
@@ -56,7 +81,9 @@ class Page {
 
     // ---- what the reader does ----
 
+    /** what: the field that was changed, which is marked where a complaint hangs on several. */
     take(change, what) {
+        this.changed = what;
         this.steps.take({ ...this.state, ...change }, what);
         this.follow();
     }
@@ -84,18 +111,41 @@ class Page {
     }
 
     async openSample(name) {
-        this.open(await (await fetch(`patterns/${encodeURIComponent(name)}.json`)).text());
+        try {
+            const answer = await fetch(`patterns/${encodeURIComponent(name)}.json`);
+            if (!answer.ok) throw new Error(answer.statusText);
+            this.open(await answer.text());
+        } catch (error) {
+            this.refuse(`The sample “${name.replaceAll("-", " ")}” cannot be had now (${error.message}).`);
+        }
+        if ($("sample")) $("sample").value = "";
     }
 
-    /** Its lengths are shown as the file says. */
+    /** Its lengths are shown as the file says. Nothing of the file before stays. */
     open(text) {
-        this.facts = this.cloth = undefined;
         this.isFresh = true;
+        this.forget("A pattern file");
         this.take({ from: "pattern", text, size: 0 });
+    }
+
+    forget(title) {
+        this.facts = this.cloth = this.file = undefined;
+        clearTimeout(timers.get("say"));
+        document.title = $("title").textContent = title;
+        $("complaints").replaceChildren();
+        document.body.classList.remove("stale");
+        if ($("size")) $("size").replaceChildren();
+        for (const section of SECTIONS) this.#fields[section].show([]);
+        this.empty();
+    }
+
+    empty() {
+        this.show(Object.fromEntries(["plan", ...SECTIONS, "assumed"].map((section) => [section, []])));
     }
 
     refuse(sentence) {
         $("complaints").replaceChildren(h("p", { class: "wrong" }, sentence));
+        this.followChoices();
         this.say(sentence);
     }
 
@@ -151,7 +201,8 @@ class Page {
                 "fieldset",
                 {},
                 h("legend", {}, "Show lengths in"),
-                choice("units", UNITS, state.units, (units) => this.take({ units }))
+                choice("units", UNITS, state.units, (units) => this.take({ units })),
+                h("p", { class: "note" }, "A number typed without a unit is taken in these.")
             ),
             h("div", { id: "opening" }),
             h(
@@ -173,8 +224,7 @@ class Page {
     }
 
     begin(from) {
-        if (from === "pattern" && this.state.text === "")
-            this.openSample(this.samples[0]).catch((error) => this.refuse(error.message));
+        if (from === "pattern" && this.state.text === "") this.openSample(this.samples[0]);
         else this.take({ from });
     }
 
@@ -245,16 +295,24 @@ class Page {
     // ---- from strips ----
 
     followStrips(isAnew) {
-        const { strips } = this.state;
+        const { units } = this.state;
+        const usual = ({ metric, usual: own }) => (units !== "in" && metric) || own;
+        const strips = {
+            ...Object.fromEntries(stripFields.map((one) => [one.name, usual(one)])),
+            ...this.state.strips,
+        };
         this.planner.stop();
+        $("complaints").replaceChildren();
+        $("search").hidden = true;
         document.title = "A quilt from strips, worked out";
         $("title").textContent = "A quilt from strips, worked out";
         this.fields(
-            stripFields.map((field) => ({ ...field, value: strips[field.name] ?? field.usual })),
-            (field, text) => this.take({ strips: { ...this.state.strips, [field.name]: text } }, field.name),
+            stripFields.map((field) => ({ ...field, value: strips[field.name] })),
+            (field, text) =>
+                this.take({ strips: { ...this.state.strips, [field.name]: this.typed(field, text) } }, field.name),
             isAnew
         );
-        const answer = planStrips(this.muslin, strips);
+        const answer = planStrips(this.muslin, strips, this.changed);
         this.tell(new Map(answer.complaints.map(({ field, sentence }) => [field, sentence])));
         document.body.classList.toggle("stale", answer.plan === undefined);
         if (answer.plan === undefined) {
@@ -272,6 +330,11 @@ class Page {
         }
         this.show(stripSections(this.muslin, this.shown(), answer));
         later("say", TOLD_AFTER, () => this.say(summary(this.shown(), answer)));
+    }
+
+    /** What is typed as it is kept: a length with its unit. */
+    typed({ kind }, text) {
+        return kind === "length" ? completed(text, this.state.units) : text;
     }
 
     // ---- from a pattern file ----
@@ -339,14 +402,6 @@ class Page {
                 }),
                 h("p", { id: "text-note", class: "note" })
             ),
-            h("div", { id: "complaints" }),
-            h(
-                "p",
-                { id: "search", hidden: true },
-                h("span", { id: "search-words" }),
-                " ",
-                h("button", { type: "button", id: "stop", onclick: () => this.stop() }, "Stop")
-            ),
         ];
     }
 
@@ -365,7 +420,11 @@ class Page {
     stop() {
         this.planner.stop();
         $("search").hidden = true;
-        this.say("Stopped. What was found so far stands.");
+        const sentence = this.facts
+            ? "Stopped. What was found so far stands."
+            : "Stopped before anything was found: this file asks for more than was worked out in that time.";
+        if (!this.facts) follows("plan").replaceChildren(h("p", {}, sentence));
+        this.say(sentence);
         $("title").focus();
     }
 
@@ -393,9 +452,11 @@ class Page {
                 "Leave the outer border out"
             )
         );
-        this.fields(fields, (field, typed) => this.edit((text) => withField(text, field, typed), field.name), isAnew, {
-            top: deeds,
-        });
+        const change = (field, text) => {
+            const typed = this.typed(field, text);
+            this.edit((file) => withField(file, field, typed), field.name);
+        };
+        this.fields(fields, change, isAnew, { top: deeds });
     }
 
     edit(change, what) {
@@ -433,8 +494,11 @@ class Page {
     hearWrong({ complaints }) {
         $("search").hidden = true;
         document.body.classList.add("stale");
+        if (!this.file) this.forget("A pattern file that cannot be read");
+        else if (!this.facts) this.empty();
+        document.body.classList.add("stale");
         $("complaints").replaceChildren(complaintList(complaints));
-        this.tell(new Map(complaints.map(({ place, sentence }) => [place, sentence])));
+        this.mark(complaints);
         follows("plan").replaceChildren(
             h(
                 "p",
@@ -442,10 +506,17 @@ class Page {
                 this.facts ? "Below is what followed before." : "Nothing follows until that is mended."
             )
         );
-        if (!this.facts) this.show(Object.fromEntries([...SECTIONS, "assumed"].map((section) => [section, []])));
         later("say", TOLD_AFTER, () =>
-            this.say(`The pattern file cannot be worked out: ${complaints[0].place} ${complaints[0].sentence}`)
+            this.say(`The pattern file cannot be worked out. ${complaintWords(complaints[0])}`)
         );
+    }
+
+    /** Complaints beside their fields; where none has one, beside the field that was changed last. */
+    mark(complaints) {
+        const told = new Map(complaints.map(({ place, sentence }) => [place, sentence]));
+        const isThere = complaints.some(({ place }) => document.getElementById(idOf(place)));
+        if (!isThere && this.changed) told.set(this.changed, complaintWords(complaints[0]));
+        this.tell(told);
     }
 
     hearRead({ file, sizes, units }) {
@@ -500,6 +571,18 @@ class Page {
     }
 }
 
+/** Keeps all files for when there is no network. A new version that came in since is taken before anything is typed. */
+async function keepForOffline() {
+    const { serviceWorker } = navigator;
+    if (!serviceWorker) return;
+    const { waiting } = (await serviceWorker.getRegistration()) ?? {};
+    if (waiting) {
+        serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
+        waiting.postMessage("take over");
+    }
+    await serviceWorker.register("offline.js");
+}
+
 async function begin() {
     const module = await WebAssembly.compileStreaming(fetch("muslin/muslin.wasm"));
     const [muslin, samples] = await Promise.all([
@@ -509,6 +592,7 @@ async function begin() {
     const page = new Page(muslin, module, samples);
     if (location.hash.length > 1) await page.openAddress();
     document.body.dataset.ready = "yes";
+    await keepForOffline().catch(() => {}); // not everywhere: then only with a network
 }
 
 begin().catch((error) => {

@@ -59,7 +59,6 @@ export class Design {
     #known = { measures: new Map(), parts: new Map() };
     #places = new Map();
     #called = null; // of the node that is made now
-    #borderWidths = [];
 
     constructor(muslin, pattern, size) {
         this.muslin = muslin;
@@ -70,7 +69,8 @@ export class Design {
         this.told = new Complaints();
         this.fabrics = [];
         this.names = new Map(); // of nodes: name, place, side, log, isBlock
-        this.unitKinds = new Map(); // kind of unit by node
+        this.unitNodes = new Map(); // of nodes: kind, method, fabrics and measures of a unit, isMirrored
+        this.hasSashes = false;
         this.borders = [];
         this.make();
     }
@@ -171,7 +171,7 @@ export class Design {
                 id,
                 key,
                 name: fabric.name ?? key,
-                letter: letterOf(this.fabrics.length),
+                letter: `F${this.fabrics.length + 1}`,
                 color: fabric.color ?? `#${grey}${grey}${grey}`,
                 print: spec.print,
                 usableWidth: spec.usableWidth,
@@ -346,6 +346,7 @@ export class Design {
         },
         sashed: (place, value) => {
             const sash = this.#measures(place, value, { sash: "sash" });
+            this.hasSashes = true;
             const field = this.#field(place, value, "sashed");
             return sash && field
                 ? this.#ask(place, () =>
@@ -412,7 +413,8 @@ export class Design {
         const unit = this.#askUnit(place, value, kind, () =>
             this.quilt.unit(fabrics, { kind, method, hand: value.hand === 2 ? "mirrored" : "first", ...spec })
         );
-        if (unit !== 0n && !this.unitKinds.has(unit)) this.unitKinds.set(unit, kind);
+        if (unit !== 0n && !this.unitNodes.has(unit))
+            this.unitNodes.set(unit, { kind, method, isMirrored: value.hand === 2, fabrics, ...spec });
         return unit;
     }
 
@@ -430,10 +432,8 @@ export class Design {
                 isMeasure = error.argument === "measure";
             if (error.status === "method")
                 tell("method", `this kind of unit is not made so, but by ${this.#methodsOf(kind)}`);
-            else if (error.argument === "hand")
-                tell("hand", 'this kind of unit has no second hand; leave "hand" out');
-            else if (isMeasure && "corner" in value && !isSnowball)
-                tell("corner", 'only a snowball has a "corner"');
+            else if (error.argument === "hand") tell("hand", 'this kind of unit has no second hand; leave "hand" out');
+            else if (isMeasure && "corner" in value && !isSnowball) tell("corner", 'only a snowball has a "corner"');
             else if (isMeasure && BigInt(error.value) !== 0n)
                 tell("height", 'this kind of unit takes no "height"; give its "size" alone');
             else if (isMeasure && isSnowball)
@@ -505,9 +505,7 @@ export class Design {
             const { piece } = corners[at],
                 first = corners.findIndex((corner) => corner.piece === piece);
             const ring =
-                piece < 0
-                    ? placeIn(place, "shape")
-                    : placeIn(placeIn(placeIn(place, "pieces"), piece), "corners");
+                piece < 0 ? placeIn(place, "shape") : placeIn(placeIn(placeIn(place, "pieces"), piece), "corners");
             if (status === "shape" && this.#goesWrongWay(corners, piece, call))
                 this.told.add(
                     ring,
@@ -515,13 +513,7 @@ export class Design {
                     undefined,
                     more
                 );
-            else
-                this.told.add(
-                    placeIn(ring, at - first),
-                    message.slice(message.indexOf(". ") + 2),
-                    undefined,
-                    more
-                );
+            else this.told.add(placeIn(ring, at - first), message.slice(message.indexOf(". ") + 2), undefined, more);
             return 0n;
         }
     }
@@ -645,7 +637,8 @@ export class Design {
             node = width && node && this.#layer(here, node, this.#fabric(log.fabric), width, log.side);
             if (node === 0n) return;
             this.#notePlace(here, node);
-            this.#call(here, node, name).log = index + 1;
+            // the last one makes it whole
+            this.#call(here, node, name).log = index + 1 === value.logs.length ? 0 : index + 1;
         });
         return node;
     }
@@ -667,8 +660,13 @@ export class Design {
             if (centre === 0n) return;
             this.#notePlace(here, centre);
             if (isOfTheWhole) {
-                this.borders.push({ name: border.name, corners: border.corners, inside, outside: centre });
-                this.#borderWidths.push(border.width);
+                this.borders.push({
+                    name: border.name,
+                    corners: border.corners,
+                    width: border.width,
+                    inside,
+                    outside: centre,
+                });
             }
         });
         return centre;
@@ -822,9 +820,14 @@ export class Design {
             if (this.muslin.idSort(node) !== "node" || tried++ >= TRIED_MOST) continue;
             const found = this.#solve(node);
             if (found.error)
-                this.told.add(this.#placeOfProblem(node, found.error), this.#inOwnUnits(found.error.message), undefined, {
-                    status: found.error.status,
-                });
+                this.told.add(
+                    this.#placeOfProblem(node, found.error),
+                    this.#inOwnUnits(found.error.message),
+                    undefined,
+                    {
+                        status: found.error.status,
+                    }
+                );
             found.solution?.free();
         }
     }

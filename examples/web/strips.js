@@ -5,8 +5,10 @@
 import { readLength } from "./lengths.js";
 import { MuslinError } from "./muslin/muslin.js";
 import { pick, plain } from "./worked.js";
+import * as words from "./write_finishing.js";
 
-const COUNT_MOST = 2147483647;
+const COUNT_MOST = 2147483647,
+    NOTHING = 8128n / 8n; // on a ruler
 export const GROUPS_LISTED = 40;
 
 /** Each field: what it is, where it stands, its label, and what is taken where nothing was changed. */
@@ -28,7 +30,14 @@ export const stripFields = [
         label: "Usable width of cloth for borders and binding",
         usual: "40 in",
     },
-    { name: "step", kind: "length", section: "materials", label: "Shops cut cloth in steps of", usual: "1/8 yd" },
+    {
+        name: "step",
+        kind: "length",
+        section: "materials",
+        label: "Shops cut cloth in steps of",
+        usual: "1/8 yd",
+        metric: "10 cm",
+    },
     { name: "allowance", kind: "length", section: "cutting", label: "Seam allowance", usual: "1/4 in" },
     { name: "takeUp", kind: "length", section: "cutting", label: "Fold and thread take at each seam", usual: "0 in" },
     {
@@ -42,7 +51,7 @@ export const stripFields = [
         name: "foldClear",
         kind: "length",
         section: "cutting",
-        label: "Kept clear on either side of the fold",
+        label: "Kept clear of cuts in the middle, where the fold is",
         usual: "0 in",
     },
     {
@@ -141,7 +150,11 @@ function readCount(field, text, tell) {
     const { least = 1 } = field;
     const number = Number(text.trim());
     if (/^\s*\d{1,10}\s*$/.test(text) && number >= least && number <= COUNT_MOST) return number;
-    tell(`a whole number from ${least} to ${COUNT_MOST} is wanted here`);
+    tell(
+        text.trim().length > 9
+            ? "this number is too large"
+            : `a whole number is wanted here, ${least === 0 ? "0 or more" : "1 or more"}`
+    );
     return undefined;
 }
 
@@ -160,23 +173,64 @@ function readAll(muslin, texts, tell) {
     return values;
 }
 
-/** What comes of the texts in the fields: { complaints } or all answers. Those left out are as usual. */
-export function planStrips(muslin, texts) {
+/** What a refusal may hang on besides the field that the library names, by its status. */
+const HANG_ON = {
+    notSquare: "segmentCut stripsPerSet stripCut segmentsPerBlock allowance takeUp turning",
+    noYield: "stripLength segmentCut endTrim foldClear fromOneEnd resquareEvery resquareLoss stripCut stripsPerSet",
+    notEnough:
+        "strips tops columns rows stripsPerSet segmentsPerBlock stripLength segmentCut endTrim foldClear fromOneEnd " +
+        "resquareEvery resquareLoss stripCut allowance takeUp",
+};
+const USUALLY = { notSquare: "segmentCut", noYield: "stripLength", notEnough: "strips" };
+
+/** The field that is marked: the one that was changed last, where the complaint may hang on it. */
+function fieldOf({ status, argument }, aliases, changed) {
+    const name = aliases[argument] ?? argument;
+    if (HANG_ON[status]?.split(" ").includes(changed)) return changed;
+    return USUALLY[status] ?? (name in usual ? name : "strips");
+}
+
+/** A length between the ticks as it was typed, not as it is counted: "0.4 in" for "about 0.3999 in". */
+function asTyped({ message, value }, values, texts) {
+    const field = stripFields.find(({ name, kind }) => kind === "length" && values[name].ticks === BigInt(value));
+    const typed = field && (texts[field.name] ?? field.usual).trim();
+    return typed ? message.replace(/ is about [\d.]+ (in|mm)/, ` is ${typed}`) : message;
+}
+
+/** The library's sentence, or how many strips more it takes. */
+function sentenceOf(muslin, error, spec, values, texts) {
+    if (error.status !== "notEnough") return asTyped(error, values, texts);
+    try {
+        const { stripsUsed } = muslin.stripquiltPlan({ ...spec, strips: COUNT_MOST, tops: Math.max(1, values.tops) });
+        const more = stripsUsed - values.strips;
+        return (
+            `${stripsUsed.toLocaleString("en")} strips are needed, and there are only ` +
+            `${values.strips.toLocaleString("en")}: ${more.toLocaleString("en")} more are missing.`
+        );
+    } catch (other) {
+        if (!(other instanceof MuslinError)) throw other;
+        return error.message;
+    }
+}
+
+/** What comes of the texts in the fields: { complaints } or all answers. Those left out are as usual; `changed` is the
+ * field that was changed last. A complaint has the library's own sentence as its reason. */
+export function planStrips(muslin, texts, changed) {
     const complaints = [];
-    const tell = (field, sentence) => complaints.push({ field, value: texts[field] ?? usual[field], sentence });
+    const tell = (field, sentence, reason = sentence) =>
+        complaints.push({ field, value: texts[field] ?? usual[field], sentence, reason });
     const values = readAll(muslin, texts, tell);
     if (complaints.length > 0) return { complaints };
+    const spec = specOf(values);
     const ask = (aliases, call) => {
         try {
             return call();
         } catch (error) {
             if (!(error instanceof MuslinError)) throw error;
-            const name = aliases[error.argument] ?? error.argument;
-            tell(name in usual ? name : "strips", error.message);
+            tell(fieldOf(error, aliases, changed), sentenceOf(muslin, error, spec, values, texts), error.message);
             return undefined;
         }
     };
-    const spec = specOf(values);
     const plan = ask({}, () => muslin.stripquiltPlan(spec));
     if (!plan) return { complaints };
     const set = ask({ pieces: "stripsPerSet", cut: "stripCut" }, () =>
@@ -187,7 +241,45 @@ export function planStrips(muslin, texts) {
     );
     const groups = ask({}, () => (plan.groups <= GROUPS_LISTED ? muslin.stripquiltGroups(spec) : []));
     const finishing = finish(muslin, values, plan, ask);
-    return { ...plain({ plan, values, set, groups, ...finishing }), complaints };
+    const straightThrough = straight(muslin, spec);
+    return {
+        ...plain({ plan, values, set, groups, straightThrough, ...finishing, written: write(finishing, values) }),
+        complaints,
+    };
+}
+
+/** Segments that a set gives when they are cut straight through from one end, across the fold. */
+function straight(muslin, spec) {
+    try {
+        return muslin.stripquiltPlan({ ...spec, fromOneEnd: true, foldClear: 0n }).segmentsPerSet;
+    } catch (error) {
+        if (!(error instanceof MuslinError)) throw error;
+        return 0;
+    }
+}
+
+/** Backing, batting, binding in words. */
+function write({ backing, batting, binding }, { bindingCut, clothWidth }) {
+    return {
+        backing: backing && [
+            words.backingNeed(backing),
+            words.backingLeast(backing.best),
+            words.panelTable(backing.panels),
+            ...words.panelSewing(backing),
+            words.backingEdge(backing.best, backing.best.narrowerBy.ticks < NOTHING),
+        ],
+        layouts: backing ? words.otherLayouts(backing.layouts, backing.best) : [],
+        batting: batting && words.battingWords({ batting, backing }),
+        layers: words.layers("batting"),
+        binding:
+            binding &&
+            words.bindingWords({
+                binding,
+                cut: bindingCut,
+                reckoned: binding.joined,
+                laid: { strips: binding.strips, together: clothWidth.times(binding.strips) },
+            }),
+    };
 }
 
 /** What the library's own plan of the strips is asked with. */
@@ -233,6 +325,9 @@ function finish(muslin, values, plan, ask) {
         marginTop: "backingBeyond",
         marginBottom: "backingBeyond",
     };
+    const stoneCloth =
+        border?.cornerstoneCut.ticks > 0n &&
+        ask({ usableWidth: "clothWidth" }, () => cornerstones(muslin, border.cornerstoneCut, clothWidth, step));
     const borderCloth = border && ask({}, () => muslin.fabricPurchase({ needed: border.clothLength, step }));
     const binding = ask({ stripLength: "clothWidth" }, () =>
         muslin.bindingPlan({ ...size, bindingCut: values.bindingCut, stripLength: clothWidth, allowance, step })
@@ -249,7 +344,15 @@ function finish(muslin, values, plan, ask) {
             seam: muslin.backingSpec().allowance,
         };
     });
-    return { size, border, borderCloth, binding, batting, backing };
+    return { size, border, borderCloth, stoneCloth: stoneCloth || undefined, binding, batting, backing };
+}
+
+/** Cloth of their own for four squares. */
+function cornerstones(muslin, cut, usableWidth, step) {
+    const plan = new muslin.Cutplan([{ cutWidth: cut, cutLength: cut, count: 4 }], { usableWidth });
+    const needed = plan.totals().clothLength;
+    plan.free();
+    return muslin.fabricPurchase({ needed, step });
 }
 
 /** Corners of each strip in a block, by the library's own tree: { width, height, pieces: [{ strip, points }] }. */

@@ -1,75 +1,15 @@
-// A pattern file's size as a written pattern: materials, cutting, strip sets, blocks, top, finishing.
+// A pattern file's size as a written pattern: materials, cutting, strip sets, blocks, top, finishing. What is
+// written the size brings along; drawings are put beside it.
 //
 // SPDX-License-Identifier: MIT
+import { items } from "./document.js";
 import { counted, h, list, table, unfolds } from "./dom.js";
-import { drawCloth, drawSet, drawTop, swatch } from "./draw.js";
-import { backingWords, battingWords, bindingWords, edge, warned } from "./wording.js";
+import { drawBacking, drawCloth, drawSet, drawTop, segmentsAlong, swatch } from "./draw.js";
+import { warned } from "./wording.js";
 
 const ROWS_MOST = 400,
-    COMPLAINTS_SHOWN = 50,
-    PLANS_DRAWN = 600;
-const PRESSED = { left: "to the left", right: "to the right", up: "upwards", down: "downwards", open: "open" };
-const SHAPES = {
-    triangles: " triangles",
-    diamonds: " diamonds",
-    hexagons: " hexagons",
-    trapezoids: " trapezoids",
-    wedges: " wedges",
-    octagons: " octagons",
-    slices: " slices",
-};
-const AGAIN = { once: "cut once on the diagonal", twice: "cut twice on the diagonal" };
-const STEPS = {
-    set: "sew strip sets",
-    segments: "cut segments",
-    unit: "sew units",
-    shape: "sew",
-    join: "join",
-    trim: "trim",
-    pinwheel: "sew round a centre",
-    setIn: "sew on, mitring the corners",
-    diagonal: "join in diagonal rows",
-    sixty: "join in rows",
-};
-const TERMS = {
-    measure: "measure",
-    child: "part",
-    greatest: "the greatest of its parts",
-    allowance: "seam allowance",
-    takeUp: "fold and thread",
-    trimmed: "trimmed away",
-    diagonal: "diagonals",
-    sixty: "half sides of triangles",
-    drawn: "as drawn",
-    half: "half of",
-};
-
-/** What is wrong with a file, each with its place and value. */
-export function complaintList(complaints) {
-    const more = complaints.length - COMPLAINTS_SHOWN;
-    return h(
-        "div",
-        { class: "complaints", role: "group", "aria-label": "What is wrong with the pattern file" },
-        h("p", {}, h("b", {}, `${counted(complaints.length, "thing")} must be mended in the pattern file:`)),
-        h(
-            "ul",
-            {},
-            complaints
-                .slice(0, COMPLAINTS_SHOWN)
-                .map(({ place, value, sentence, line, column }) =>
-                    h(
-                        "li",
-                        {},
-                        h("code", {}, place === "" ? "the file" : place),
-                        line ? ` (line ${line}, column ${column})` : "",
-                        value === null || value === undefined ? "" : [" has ", h("code", {}, value)],
-                        `: ${sentence}`
-                    )
-                )
-        ),
-        more > 0 ? h("p", {}, `And ${more} more.`) : null
-    );
-}
+    PLANS_DRAWN = 600,
+    SEGMENTS_DRAWN = 100;
 
 export function patternSummary(shown, facts) {
     const { top, totals, misfits } = facts;
@@ -84,29 +24,27 @@ export function patternSummary(shown, facts) {
 
 /** What follows from a size that came out: nodes by section. `cloth` comes later. */
 export function patternSections(muslin, shown, facts, cloth) {
-    const warnings = [
-        facts.totals.warnings,
-        facts.cuts.flatMap((cut) => cut.warnings),
-        facts.sets.flatMap((set) => set.warnings),
-        facts.binding?.warnings ?? [],
-        facts.bed?.warnings ?? [],
-    ];
+    const { written } = facts;
     return {
         plan: [
             h("p", { class: "answer" }, patternSummary(shown, facts)),
             misfits(shown, facts),
-            warned(muslin, ...warnings),
+            warned(muslin, facts.totals.warnings, facts.bed?.warnings ?? []),
         ],
         materials: materials(shown, facts, cloth),
-        cutting: [cutting(shown, facts), ...plans(shown, facts, cloth)],
+        cutting: cutting(shown, facts, cloth),
         sets:
-            facts.sets.length === 0
+            written.steps.sets.length === 0
                 ? h("p", {}, "There are no strip sets: every piece is cut by itself.")
-                : facts.sets.slice(0, 20).map((set) => stripSet(shown, facts, set)),
-        blocks: blocks(shown, facts),
+                : steps(shown, facts, written.steps.sets),
+        blocks: [
+            items(shown, [...written.testBlocks, ...written.starred]),
+            madeBlocks(shown, facts),
+            steps(shown, facts, written.steps.blocks),
+        ],
         top: top(shown, facts),
-        finishing: finishing(shown, facts),
-        assumed: assumed(shown, facts),
+        finishing: finishing(shown, facts, cloth),
+        assumed: items(shown, [...written.assumed, ...written.slant]),
     };
 }
 
@@ -126,286 +64,171 @@ function misfits(shown, { misfits: rows, tops }) {
         );
 }
 
-// ---- materials ------------------------------------------------------------------------------------------------------
+// ---- materials and cutting ------------------------------------------------------------------------------------------
 
-function bought(shown, fabric, row) {
-    if (!row) return ["…", "…"];
-    if (row.stripCut > 0n)
-        return [
-            `${counted(row.stripsNeeded, "strip")} cut ` +
-                `${shown.length(row.stripCut)}${row.stripsHave > 0 ? `, of ${row.stripsHave}` : ""}`,
-            row.stripsHave > 0 ? `gives ${counted(row.topsGiven, "top")}` : "",
-        ];
-    const spare = row.spare > 0n ? `${shown.atMost(row.spare)} to spare` : "nothing to spare";
-    const width =
-        row.narrowestWidth < row.usableWidth
-            ? `enough down to ${shown.atLeast(row.narrowestWidth)} wide`
-            : "must have its full width";
-    return [shown.cloth(row.bought), `${spare}; ${width}`];
-}
-
-function materials(shown, facts, cloth) {
-    const rowOf = (index) => cloth?.rows.find((row) => row.fabric === index);
-    const isUsed = (index) => !cloth || rowOf(index);
-    const { backing, batting } = facts;
+function materials(shown, { fabrics, written }, cloth) {
+    const first = (cell, index) => (index === undefined ? cell : [swatch(fabrics[index], index), ` ${cell}`]);
+    const rows = cloth
+        ? cloth.buying.rows.map(({ fabric, cells: [name, ...more] }) => [
+              first(shown.line(name), fabric),
+              ...more.map((cell) => shown.line(cell)),
+          ])
+        : fabrics
+              .slice(0, ROWS_MOST)
+              .map(({ letter, name }, index) => [first(`${letter}, ${name}`, index), "…", "…", "…", ""]);
     return [
-        table(
-            "Fabrics",
-            ["Fabric", "Name", "Usable width", "Buy", "How near the edge"],
-            facts.fabrics
-                .slice(0, ROWS_MOST)
-                .flatMap((fabric, index) =>
-                    isUsed(index)
-                        ? [
-                              [
-                                  [swatch(fabric, index), ` ${fabric.letter}`],
-                                  fabric.name,
-                                  shown.length(fabric.usableWidth),
-                                  ...bought(shown, fabric, rowOf(index)),
-                              ],
-                          ]
-                        : []
-                )
-        ),
+        table("To buy", ["What", "Needed", "Buy", "To spare", "For"], rows.slice(0, ROWS_MOST)),
         cloth?.rows.some((row) => !row.proven)
             ? h("p", {}, "Not proven to be the least cloth: the search was ended before.")
             : null,
-        list(
-            backing &&
-                `Backing: buy ${shown.cloth(backing.best.bought)}${backing.name ? ` of ${backing.name}` : ""}, ` +
-                    `${shown.length(backing.width)} wide.`,
-            batting && `Batting: ${shown.size(batting.width, batting.length)}, cut.`
-        ),
+        items(shown, [...(cloth?.buying.items ?? []), ...written.widths, ...written.borderCloth]),
     ];
 }
 
-// ---- cutting --------------------------------------------------------------------------------------------------------
-
-function pieceWords(cut) {
-    if (cut.source === "setStrip") return "strips for sets";
-    const name =
-        cut.shape === "rectangle"
-            ? cut.cutWidth === cut.cutHeight
-                ? "squares"
-                : "pieces"
-            : (SHAPES[cut.shape] ?? "pieces").trim();
-    const more = [
-        AGAIN[cut.again] && `${AGAIN[cut.again]}: ${cut.pieces} pieces`,
-        cut.joined && "joined from strips",
-        cut.border && "after the top is measured",
-        cut.hand === "mirrored" && "reversed",
-    ].filter(Boolean);
-    return [name, ...more].join(", ");
-}
-
-function cutting(shown, facts) {
-    return facts.fabrics.slice(0, ROWS_MOST).map((fabric, index) => {
-        const cuts = facts.cuts.filter((cut) => cut.fabric === index).slice(0, ROWS_MOST);
-        return cuts.length === 0
-            ? null
-            : table(
-                  `Fabric ${fabric.letter}, ${fabric.name}: sizes are cut`,
-                  ["Piece", "#Cut", "Size, cut", "What", "For"],
-                  cuts.map((cut) => [
-                      `[${cut.piece}]`,
-                      cut.count,
-                      cut.source === "setStrip"
-                          ? `${shown.length(cut.cutHeight)} wide, usable width`
-                          : shown.size(cut.cutWidth, cut.cutHeight),
-                      pieceWords(cut),
-                      cut.uses.join(", "),
-                  ])
-              );
-    });
-}
-
-function plans(shown, facts, cloth) {
-    const isThere = cloth && cloth.rows.length > 0;
+function cutting(shown, { fabrics, written }, cloth) {
+    const extras = (index) => (cloth?.extraCuts ?? []).filter(({ fabric }) => fabric === index).map(({ item }) => item);
     return [
-        isThere ? h("h3", {}, "How the cloth is cut up") : null,
-        isThere
-            ? h(
-                  "p",
-                  {},
-                  "Strips are cut across the cloth from its straightened " +
-                      "end, at the top. Numbers are those of the pieces; what is dotted is left over."
-              )
-            : null,
-        (cloth?.rows ?? []).map((row) => {
-            const fabric = facts.fabrics[row.fabric];
-            if (row.plan.places.length > PLANS_DRAWN)
-                return h("p", {}, `The cutting plan of ${fabric.name} has too many parts to be drawn.`);
-            return drawCloth(
-                row.plan,
-                fabric.usableWidth,
-                fabric,
-                row.fabric,
-                shown,
-                `Fabric ${fabric.letter}, ${fabric.name}, laid out on ${shown.length(fabric.usableWidth)} of ` +
-                    `usable width`
-            );
+        h(
+            "p",
+            {},
+            `All sizes here are cut sizes, seam allowances included. Of each ${written.fabricWord} the longest ` +
+                `comes first.`
+        ),
+        fabrics.slice(0, ROWS_MOST).map(({ letter, name }, index) => {
+            const own = [...written.cutting[index], ...extras(index)];
+            return own.length === 0 ? null : [h("h3", {}, `Fabric ${letter}, ${name}`), items(shown, own)];
         }),
+        cloth && cloth.rows.length > 0
+            ? [
+                  h("h3", {}, "On the cloth"),
+                  items(shown, [...written.onTheCloth, ...cloth.whole]),
+                  cloth.rows.map((row, index) => onCloth(shown, fabrics, row, cloth.layouts[index])),
+              ]
+            : null,
     ];
 }
 
-// ---- sets, blocks, top ----------------------------------------------------------------------------------------------
+function onCloth(shown, fabrics, row, words) {
+    const fabric = fabrics[row.fabric];
+    if (!words) return null;
+    return [
+        h("h4", {}, `Fabric ${fabric.letter}, ${fabric.name}`),
+        items(shown, words.before),
+        row.plan.places.length > PLANS_DRAWN
+            ? h("p", {}, `The cutting plan of ${fabric.name} has too many parts to be drawn.`)
+            : drawCloth(
+                  row.plan,
+                  fabric.usableWidth,
+                  fabric,
+                  row.fabric,
+                  shown,
+                  `${fabric.letter}, ${fabric.name}, as it is laid out on ${shown.length(fabric.usableWidth)} of ` +
+                      `usable ` +
+                      "width; dotted: left over"
+              ),
+        items(shown, words.after),
+    ];
+}
 
-function stripSet(shown, facts, set) {
+// ---- sewing ---------------------------------------------------------------------------------------------------------
+
+function setDrawing({ fabrics, sets, solve }, letter) {
+    const set = sets.find((one) => one.letter === letter);
+    if (!set) return null;
     const strips = set.strips.map(({ fabric, width }) => ({
         width,
         index: fabric,
-        fabric: facts.fabrics[fabric],
-        letter: facts.fabrics[fabric].letter,
+        fabric: fabrics[fabric],
+        letter: fabrics[fabric].letter,
     }));
-    const cut = Number(set.segmentCut),
-        trim = Number(facts.endTrim);
-    const segments = Array.from({ length: Math.min(set.segmentsPerSet, 100) }, (_, i) => ({
-        from: trim + i * cut,
-        to: trim + (i + 1) * cut,
-    }));
-    return h(
-        "div",
-        {},
-        h("h3", {}, `Strip set ${set.letter}, ${set.name}`),
-        list(
-            `Sew ${counted(set.sets, "set")} of ${counted(set.count, "strip")}: ` +
-                `${shown.length(set.setUnfinished)} wide unfinished.`,
-            `Cut ${counted(set.segments, "segment")} from them, cut ${shown.length(set.segmentCut)} wide; a set ` +
-                `gives ${set.segmentsPerSet}, ` +
-                `${counted(set.spare, "segment")} to spare.`
-        ),
-        edge(shown, set.shorterBy, "Strips", "a set gives one segment less"),
-        drawSet(
-            strips,
-            set.stripLength,
-            segments,
-            `Strip set ${set.letter}: strips with their fabrics, segments in the order of cutting`
+    const fromBothEnds = solve.foldClear > 0n;
+    const segmentsPerEnd = fromBothEnds ? Math.ceil(set.segmentsPerSet / 2) : set.segmentsPerSet;
+    const segments = segmentsAlong({ ...set, ...solve, segmentsPerEnd }, SEGMENTS_DRAWN);
+    return drawSet(strips, set.stripLength, segments, `Strip set ${letter}; dashed: where segments are cut`);
+}
+
+function steps(shown, facts, own) {
+    return own.map(({ letter, kind, head, items: words }) =>
+        h(
+            "div",
+            { class: "step" },
+            h("h3", {}, `${letter}  ${head}`),
+            items(shown, words),
+            kind === "set" ? setDrawing(facts, letter) : null
         )
     );
 }
 
-function partWords(parts) {
-    return parts
-        .map(({ each, piece, letter }) => `${each > 1 ? `${each} × ` : ""}${piece ? `[${piece}]` : letter}`)
-        .join(", ");
-}
-
-function pressedWords({ pressed, otherWay }) {
-    const ways = [...new Set(pressed.map((press) => PRESSED[press]))].join(", ");
-    return otherWay > 0 ? `${ways}; ${otherWay} the other way` : ways;
-}
-
-function stepTable(shown, caption, steps) {
-    return table(
-        caption,
-        ["Step", "What", "#Make", "From each", "Size, unfinished", "Seams pressed"],
-        steps
-            .slice(0, ROWS_MOST)
-            .map((step) => [
-                step.letter,
-                `${STEPS[step.kind]}: ${step.name}`,
-                step.make,
-                partWords(step.parts),
-                shown.size(step.unfinishedWidth, step.unfinishedHeight),
-                pressedWords(step),
-            ])
+function madeBlocks(shown, facts) {
+    const blocks = facts.steps.filter((step) => step.isBlock && step.kind !== "set");
+    return list(
+        blocks.map(
+            (step) =>
+                `${step.make} × ${step.name} ${step.letter}: ` +
+                `${shown.size(step.unfinishedWidth, step.unfinishedHeight)} unfinished.`
+        )
     );
 }
 
-function isOfBlocks(facts) {
-    const last = facts.steps.findLastIndex((step) => step.isBlock);
-    return last < 0 ? facts.steps.length - 1 : last + 1;
-}
-
-function blocks(shown, facts) {
-    const made = facts.steps.filter((step) => step.isBlock);
-    return [
-        list(
-            made.map(
-                (step) =>
-                    `${step.make} × ${step.name} ${step.letter}: ` +
-                    `${shown.size(step.unfinishedWidth, step.unfinishedHeight)} unfinished.`
-            )
-        ),
-        made.length > 0 ? h("p", {}, "Sew one of each first, and measure it.") : null,
-        stepTable(shown, "Sewing of units and blocks, in order", facts.steps.slice(0, isOfBlocks(facts))),
-    ];
-}
-
-function working(shown, facts) {
-    const sum = (axis, what) =>
-        table(
-            `How the ${what} of the top comes about`,
-            ["Term", "#Times", "#Adds", "#Up to here", "Size"],
-            facts.working[axis]
-                .slice(0, ROWS_MOST)
-                .map((term) => [
-                    `${TERMS[term.kind] ?? term.kind} ${term.what ?? ""}`.trim(),
-                    term.times,
-                    shown.length(term.value),
-                    shown.length(term.sum),
-                    term.finished ? "finished" : "unfinished",
-                ])
-        );
-    return unfolds("working", "How width and height come about", sum("across", "width"), sum("down", "height"));
-}
-
 function top(shown, facts) {
-    const { top: size, sewn, pressed } = facts;
+    const { top: size, written, fabrics } = facts;
     return [
         list(
             `Unfinished ${shown.size(size.unfinishedWidth, size.unfinishedHeight)}, finished ` +
-                `${shown.size(size.finishedWidth, size.finishedHeight)}.`,
-            `${shown.cloth(sewn.sewn)} of seams. Were each seam 1/32 in off, all the same way, the top would ` +
-                `come out ` +
-                `${shown.size(sewn.widthWorst, sewn.heightWorst)} off.`,
-            pressed &&
-                `Seams meet in ${counted(pressed.meetings, "place")}; they do not lie opposite ways in ` +
-                    `${pressed.exceptions}, and no plan has fewer ` +
-                    `than ${pressed.least}.`
+                `${shown.size(size.finishedWidth, size.finishedHeight)}.`
         ),
-        drawTop(facts.drawing, facts.fabrics, "The top, finished, in its fabrics"),
+        drawTop(facts.drawing, fabrics, "The top, finished, in its fabrics"),
         h(
             "ul",
             { class: "key" },
-            facts.fabrics
+            fabrics
                 .slice(0, 60)
                 .map((fabric, index) => h("li", {}, swatch(fabric, index), ` ${fabric.letter}: ${fabric.name}`))
         ),
-        working(shown, facts),
-        stepTable(shown, "Sewing of the top, in order", facts.steps.slice(isOfBlocks(facts))),
+        unfolds("working", "How the size of the top comes about", items(shown, written.working)),
+        steps(shown, facts, written.steps.top),
+        written.borders.length > 0 ? [h("h3", {}, "Borders"), items(shown, written.borders)] : null,
+        steps(shown, facts, written.steps.borders),
+        written.pressing.length > 0 ? [h("h3", {}, "Pressing, all together"), items(shown, written.pressing)] : null,
     ];
 }
 
-// ---- the rest -------------------------------------------------------------------------------------------------------
+// ---- finishing ------------------------------------------------------------------------------------------------------
 
-function finishing(shown, { binding, batting, backing, sleeve, bed, top: size }) {
+function part(shown, head, words, ...more) {
+    return words ? [h("h3", {}, head), items(shown, words), more] : null;
+}
+
+function finishing(shown, facts, cloth) {
+    const { backing, top: size } = facts,
+        { finishing: words } = facts.written;
     const quilt = { quiltWidth: size.finishedWidth, quiltLength: size.finishedHeight };
+    const isNone = !words.backing && !words.batting && !facts.binding && !words.sleeve && !words.bed;
     return [
-        binding ? bindingWords(shown, binding, binding.bindingCut, binding.reckoned) : null,
-        batting ? battingWords(shown, batting) : null,
-        backing ? backingWords(shown, backing, quilt) : null,
-        list(
-            sleeve &&
-                `Hanging sleeve: ${counted(sleeve.sleeves, "piece")}, cut ` +
-                    `${shown.size(sleeve.sleeveCutLength, sleeve.sleeveCutWidth)}.`,
-            bed &&
-                `On the bed it hangs ${shown.length(bed.sideDrop)} at the sides, ${shown.length(bed.footDrop)} ` +
-                    `at the foot.`
+        part(
+            shown,
+            "Backing",
+            words.backing,
+            backing && drawBacking(backing, quilt, shown, "Backing, with the quilt’s outline"),
+            words.layouts?.length > 0 && otherLayouts(shown, words.layouts)
         ),
-        binding || batting || backing || sleeve || bed ? null : h("p", {}, "The file says nothing of finishing."),
+        part(shown, "Batting", words.batting),
+        part(shown, "Layers and quilting", words.layers),
+        part(shown, "Binding", cloth?.binding),
+        part(shown, "Hanging sleeve, if the quilt is to hang", words.sleeve),
+        part(shown, "On the bed", words.bed),
+        isNone ? h("p", {}, "The file says nothing of finishing.") : null,
     ];
 }
 
-function assumed(shown, { allowance, totals, grid, endTrim }) {
-    return list(
-        `Seam allowance ${shown.length(allowance)} on each edge, fold included, in all sizes to cut and all ` +
-            `unfinished sizes.`,
-        "Cloth is usable over the width said from end to end, without flaws.",
-        endTrim > 0n && `Squaring takes ${shown.length(endTrim)} at either end of a strip set.`,
-        !totals.exact &&
-            `Lengths on the slant are no whole fractions; cut sizes of triangles are brought to the next ` +
-                `${shown.length(grid)}.`,
-        "“About”: the exact length lies between two marks of a ruler, and is told to the nearest."
+export function otherLayouts(shown, rows) {
+    return unfolds(
+        "backing",
+        "Other layouts of the backing",
+        table(
+            "Other layouts of the backing",
+            ["Layout", "#Panels", "#Buy"],
+            rows.map((cells) => cells.map((cell) => shown.line(cell)))
+        )
     );
 }

@@ -1,18 +1,22 @@
-// A strip quilt as a written pattern: materials, cutting, strip sets, blocks, top, finishing.
+// A strip quilt as a written pattern, in the words of the command line's `plan`: materials, cutting, strip sets,
+// blocks, top, finishing.
 //
 // SPDX-License-Identifier: MIT
+import { items } from "./document.js";
 import { counted, h, list, table, unfolds } from "./dom.js";
-import { drawBlocks, drawSet } from "./draw.js";
+import { drawBacking, drawBlocks, drawSet, segmentsAlong } from "./draw.js";
 import { drawBlock, specOf } from "./strips.js";
-import { backingWords, battingWords, bindingWords, edge, warned } from "./wording.js";
+import { otherLayouts } from "./view_pattern.js";
+import { warned } from "./wording.js";
 
 const DRAWN_MOST = 36,
     SEGMENTS_DRAWN = 200,
     SETS_LISTED = 60;
+const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
 
 /** What follows from a plan that came out: nodes by section. */
 export function stripSections(muslin, shown, answer) {
-    const { plan, values, border, binding, size } = answer;
+    const { plan, border, binding } = answer;
     return {
         plan: [
             h("p", { class: "answer" }, summary(shown, answer)),
@@ -23,12 +27,8 @@ export function stripSections(muslin, shown, answer) {
         sets: sets(muslin, shown, answer),
         blocks: blocks(shown, answer),
         top: top(muslin, shown, answer),
-        finishing: [
-            binding ? bindingWords(shown, binding, values.bindingCut) : null,
-            answer.batting ? battingWords(shown, answer.batting) : null,
-            answer.backing ? backingWords(shown, answer.backing, size) : null,
-        ],
-        assumed: assumed(shown, values),
+        finishing: finishing(shown, answer),
+        assumed: assumed(shown, answer.values),
     };
 }
 
@@ -42,25 +42,38 @@ export function summary(shown, { plan, size }) {
     );
 }
 
-function materials(shown, { plan, values, border, borderCloth, binding, batting, backing }) {
+/** "1, 5 and 6", "2 to 4" */
+function numbered(all) {
+    const runs = [];
+    for (const one of all) {
+        if (runs.length > 0 && runs.at(-1)[1] === one - 1) runs.at(-1)[1] = one;
+        else runs.push([one, one]);
+    }
+    const words = runs.flatMap(([from, to]) =>
+        to - from > 1 ? [`${from} to ${to}`] : to > from ? [`${from}`, `${to}`] : [`${from}`]
+    );
+    return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+}
+
+// ---- materials and cutting ------------------------------------------------------------------------------------------
+
+function materials(shown, { plan, values, border, borderCloth, stoneCloth, binding, batting, backing }) {
+    const wide = `usable ${shown.length(values.clothWidth)} wide`;
     return [
         list(
             `${counted(values.strips, "strip")}, cut ${shown.length(values.stripCut)} wide, each usable over ` +
-                `${shown.length(values.stripLength)} at least.`,
-            border &&
-                borderCloth &&
-                `Border: buy ${shown.cloth(borderCloth.bought)} of cloth, usable ` +
-                    `${shown.length(values.clothWidth)} wide.`,
-            binding && `Binding: buy ${shown.cloth(binding.bought)} of that width.`,
+                `${shown.length(values.stripLength)} at least. Measure yours: a set is only as long as its ` +
+                `shortest strip.`,
+            border && borderCloth && `Border: buy ${shown.cloth(borderCloth.bought)} of cloth, ${wide}.`,
+            stoneCloth && `Cornerstones: they need cloth of their own; buy ${shown.cloth(stoneCloth.bought)}, ${wide}.`,
+            binding && `Binding: buy ${shown.cloth(binding.bought)} of cloth, ${wide}.`,
             backing && `Backing: buy ${shown.cloth(backing.best.bought)}, ${shown.length(values.fabricWidth)} wide.`,
             batting && `Batting: ${shown.size(batting.width, batting.length)}, cut.`
         ),
-        h(
-            "p",
-            {},
-            `All ${counted(values.strips, "strip")} give ${counted(plan.topsInHand, "top")} like this; one more ` +
-                `takes ` +
-                `${counted(plan.stripsForOneMoreTop, "strip")} more.`
+        list(
+            `All the strips in hand make ${counted(plan.topsInHand, "top")} like this; one more would take ` +
+                `${counted(plan.stripsForOneMoreTop, "more strip")}.`,
+            "What to buy allows nothing for shrinking and nothing extra."
         ),
     ];
 }
@@ -70,8 +83,10 @@ function cutting(shown, { plan, values, border, binding }) {
         `From the sewn strip sets: ${counted(plan.segments, "segment")}, cut ${shown.length(plan.segmentCut)} wide.`,
         border &&
             `Border: ${counted(border.strips, "strip")} across the cloth, cut ${shown.length(border.cutWidth)} ` +
-                `wide, joined end to end.`,
-        border && border.cornerstoneCut > 0n && `Cornerstones: 4 squares, cut ${shown.length(border.cornerstoneCut)}.`,
+                "wide, joined end to end.",
+        border &&
+            border.cornerstoneCut > 0n &&
+            `Cornerstones: 4 squares, cut ${shown.length(border.cornerstoneCut)}, from cloth of their own.`,
         binding &&
             `Binding: ${counted(binding.strips, "strip")} across the cloth, cut ` +
                 `${shown.length(values.bindingCut)} wide.`
@@ -81,66 +96,122 @@ function cutting(shown, { plan, values, border, binding }) {
 // ---- strip sets -----------------------------------------------------------------------------------------------------
 
 function pressing(muslin, plan, values) {
-    if (plan.sets > SETS_LISTED) return null;
+    if (plan.sets > SETS_LISTED) return "These are too many sets to list; plan fewer tops at a time to see them.";
     const spec = specOf(values);
     const numbers = { toTop: [], toBottom: [] };
     for (let set = 1; set <= plan.sets; set++) numbers[muslin.stripquiltPressing(set, spec).pressing].push(set);
-    const told = (sets, where) =>
-        sets.length > 0 &&
-        `Press the seams of ${sets.length === 1 ? "set" : "sets"} ${sets.join(", ")} towards the ${where}.`;
-    return list(told(numbers.toTop, "first strip"), told(numbers.toBottom, "last strip"));
+    const told = (own, where) =>
+        own.length > 0 && `${own.length === 1 ? "set" : "sets"} ${numbered(own)}: ${where} strip A`;
+    const ways = [told(numbers.toTop, "towards"), told(numbers.toBottom, "away from")].filter(Boolean);
+    return `Press every seam flat as sewn, then over to one side, without steam or pulling: ${ways.join("; ")}.`;
 }
 
-/** Where segments begin and end along a set. */
-function segmentsOf(plan, values) {
-    const cut = Number(plan.segmentCut),
-        trim = Number(values.endTrim),
-        length = Number(values.stripLength);
-    const from = (count) =>
-        Array.from({ length: Math.min(count, SEGMENTS_DRAWN) }, (_, i) => {
-            const squared =
-                values.resquareEvery > 0 ? Math.floor(i / values.resquareEvery) * Number(values.resquareLoss) : 0;
-            return { from: trim + squared + i * cut, to: trim + squared + (i + 1) * cut };
-        });
-    const left = from(values.fromOneEnd ? plan.segmentsPerSet : plan.segmentsPerEnd);
-    const right = values.fromOneEnd ? [] : from(plan.segmentsPerSet - plan.segmentsPerEnd);
-    return [...left, ...right.map(({ from: a, to }) => ({ from: length - to, to: length - a }))];
-}
-
-function sets(muslin, shown, { plan, values, set }) {
-    const strips = Array.from({ length: Math.min(values.stripsPerSet, 60) }, (_, index) => ({
-        width: values.stripCut,
-        letter: String(index + 1),
-        index,
-    }));
-    return [
-        list(
-            `Sew ${counted(plan.sets, "set")} of ${counted(values.stripsPerSet, "strip")} long side to long ` +
-                `side: each ` +
-                `${shown.length(plan.setUnfinished)} wide unfinished, ${shown.length(plan.setFinished)} finished.`,
-            `A strip is then ${shown.length(plan.stripFinished)} wide finished.`,
-            `From each set ${counted(plan.segmentsPerSet, "segment")}, cut ${shown.length(plan.segmentCut)} wide; ` +
-                `${shown.length(plan.stripLeftOver)} of its length is left over.`
-        ),
+function sewing(muslin, shown, { plan, values }) {
+    const count = values.stripsPerSet;
+    if (count === 1) return h("p", { class: "caution" }, "A set is a single strip here: there is nothing to sew yet.");
+    const odd = count % 2 ? ", the odd strip last" : "";
+    const last = count % 2 ? "then pairs together" : "then the pairs together";
+    return list(
+        `Sort the strips into ${counted(plan.sets, "pile")} of ${count}, ${counted(plan.stripsUsed, "strip")} in ` +
+            `all, ` +
+            "and lay each pile out in the order you like.",
+        "Number the piles. The first strip of each pile is its strip A: label it with the number and the letter A, " +
+            "so " +
+            "that no set gets turned by mistake.",
+        `Sew the strips of each pile long side to long side, ${counted(count - 1, "seam")} a set: in pairs first, ` +
+            `${last}${odd}, each seam begun at the other end than the one before, so that the set stays straight.`,
         pressing(muslin, plan, values),
-        edge(shown, plan.stripShorterBy, "The usable strips", "a set gives one segment less"),
+        `Each set must measure ${shown.length(plan.setUnfinished)} unfinished across the strips, at both ends and in ` +
+            `the middle (${shown.length(plan.setFinished)} finished, ${shown.length(plan.stripFinished)} of each ` +
+            "strip). Measure before you cut."
+    );
+}
+
+function cuttingSets(shown, { plan, values, straightThrough }) {
+    const each = counted(plan.segmentsPerEnd, "segment");
+    return list(
+        `Across each set, cut ${counted(plan.segmentsPerSet, "segment")}, each cut ${shown.length(plan.segmentCut)} ` +
+            `wide (${shown.length(plan.segmentFinished)} finished); a piece ${shown.length(plan.stripLeftOver)} ` +
+            `long is ` +
+            "left over. Lay the set open in one layer, with a line of the ruler on a seam.",
+        values.fromOneEnd
+            ? `Square one end and cut ${each} from it.`
+            : `Square one end and cut ${each} from it; turn the mat, not the set, square the other end and cut ` +
+                  `${each} ` +
+                  "from there. The fold stays in the piece left over.",
+        values.foldClear === 0n &&
+            straightThrough > plan.segmentsPerSet &&
+            `Straight through from one end, across the fold, a set gives ${counted(straightThrough, "segment")}.`,
+        plan.resquarings > 0 &&
+            `Square the edge again after every ${counted(values.resquareEvery, "cut")} ` +
+                `(${shown.length(values.resquareLoss)}).`,
+        `Keep the segments of each set in one stack, strip A at the top: ${counted(plan.sets, "stack")}, numbered ` +
+            "like the sets.",
+        plan.segmentsLeft > 0 && leftOver(plan)
+    );
+}
+
+function leftOver(plan) {
+    const uses = `The plan uses ${counted(plan.segments, "segment")}`;
+    const over = `${counted(plan.segmentsLeft, "segment")} stay over.`;
+    return plan.stacksHigh === plan.sets
+        ? `${uses}, ${plan.stackHigh} from each stack. ${over}`
+        : `${uses}: ${plan.stackHigh} from each of the first ${counted(plan.stacksHigh, "stack")}, ${plan.stackLow} ` +
+              `from each of the others. ${over}`;
+}
+
+/** How near the edge: what may come out less before the answer changes. */
+function edges(shown, { plan, values }) {
+    const lost = values.fromOneEnd ? "loses a segment" : "loses two segments, one at each end";
+    const more = values.fromOneEnd ? "one segment more" : "two segments more, one at each end,";
+    const isNear = shown.isLittle(plan.stripShorterBy);
+    const down = plan.stripShorterBy > 0n ? `, down to ${shown.atLeast(plan.stripLeast)} usable` : "";
+    return [
+        h(
+            "p",
+            { class: isNear ? "caution" : undefined },
+            `Each strip may be ${shown.atMost(plan.stripShorterBy)} shorter than planned${down}. Below that, its set ` +
+                `${lost}.`
+        ),
         h(
             "p",
             {},
-            `For one segment more from each set, strips would have to be ` +
-                `${shown.atLeast(plan.stripLongerForMore)} longer.`
+            `For ${more} from each set, strips would have to be ${shown.atLeast(plan.stripLongerForMore)} longer.`
         ),
+    ];
+}
+
+function sets(muslin, shown, answer) {
+    const { plan, values, set } = answer;
+    const strips = Array.from({ length: Math.min(values.stripsPerSet, 60) }, (_, index) => ({
+        width: values.stripCut,
+        letter: index === 0 ? "A" : String(index + 1),
+        index,
+    }));
+    const segments = segmentsAlong(
+        {
+            ...values,
+            segmentCut: plan.segmentCut,
+            segmentsPerSet: plan.segmentsPerSet,
+            segmentsPerEnd: values.fromOneEnd ? plan.segmentsPerSet : plan.segmentsPerEnd,
+        },
+        SEGMENTS_DRAWN
+    );
+    return [
+        sewing(muslin, shown, answer),
+        cuttingSets(shown, answer),
+        edges(shown, answer),
         drawSet(
             strips,
             values.stripLength,
-            segmentsOf(plan, values),
-            "A strip set: strips numbered at the left, segments in the order of cutting"
+            segments,
+            "A strip set: strips at the left, strip A at the top; segments in the order of cutting"
         ),
-        unfolds(
-            "sets",
-            "How the set comes out",
-            set
-                ? table(
+        set
+            ? unfolds(
+                  "sets",
+                  "How the set comes out",
+                  table(
                       "A strip set, added up",
                       ["What", "#Times", "#Each", "#Together"],
                       [
@@ -150,111 +221,216 @@ function sets(muslin, shown, { plan, values, set }) {
                           ["set, finished", "", "", shown.length(set.finished)],
                       ]
                   )
-                : null,
-            list(
-                `The shortest strip that gives as many segments is usable over ${shown.atLeast(plan.stripLeast)}.`,
-                `${counted(plan.segmentsPerEnd, "segment")} ` +
-                    `${values.fromOneEnd ? "are cut straight through" : "can be cut from each end"}.`,
-                `The cut edge is squared again ${counted(plan.resquarings, "time")} in each set.`
-            )
-        ),
-    ];
-}
-
-// ---- blocks and top -------------------------------------------------------------------------------------------------
-
-function blocks(shown, { plan, values, groups }) {
-    const meets =
-        groups.length === 0
-            ? null
-            : unfolds(
-                  "blocks",
-                  "Which stacks of segments meet",
-                  table(
-                      "Blocks, and the sets that their segments come from",
-                      ["Blocks", "#How many", "Segments of sets", "Turned end for end", "Do not lock"],
-                      groups.map((group) => [
-                          `${group.firstBlock} to ${group.firstBlock + group.blocks - 1}`,
-                          group.blocks,
-                          [...group.sets].slice(0, group.segments).join(", "),
-                          bits(group.turned),
-                          bits(group.notNesting),
-                      ])
-                  )
-              );
-    return [
-        list(
-            `Make ${counted(plan.blocks, "block")} of ${counted(values.segmentsPerBlock, "segment")}: ` +
-                `${shown.size(plan.blockUnfinishedWidth, plan.blockUnfinishedHeight)} unfinished, ` +
-                `${shown.size(plan.blockFinishedWidth, plan.blockFinishedHeight)} finished.`,
-            plan.placesNotNesting > 0
-                ? `${counted(plan.placesNotNesting, "pair")} of segments meet with seams that do not lock.`
-                : "Seams lock wherever segments meet in a block.",
-            plan.segmentsTurned > 0 &&
-                `${counted(plan.segmentsTurned, "segment")} are turned end for end so that they do.`
-        ),
-        meets,
-    ];
-}
-
-/** Bit by bit, which segments are meant: 1, 2, ... */
-function bits(sum) {
-    const found = [];
-    for (let bit = 0; bit < 16; bit++) if ((sum >>> bit) & 1) found.push(bit + 1);
-    return found.length === 0 ? "none" : found.join(", ");
-}
-
-function top(muslin, shown, answer) {
-    const { plan, values, border } = answer;
-    const columns = Math.min(values.columns, DRAWN_MOST),
-        rows = Math.min(values.rows, DRAWN_MOST);
-    const turns = Array.from({ length: columns * rows }, (_, index) =>
-        muslin.settingTurn(values.turning, index % columns, Math.floor(index / columns))
-    );
-    const whole = columns === values.columns && rows === values.rows;
-    const canDraw = values.stripsPerSet * values.segmentsPerBlock <= 400;
-    return [
-        list(
-            `${values.columns} blocks across, ${values.rows} down: ` +
-                `${shown.size(plan.topUnfinishedWidth, plan.topUnfinishedLength)} unfinished, ` +
-                `${shown.size(plan.topFinishedWidth, plan.topFinishedLength)} finished.`,
-            plan.blocksTurned > 0 && `${counted(plan.blocksTurned, "block")} are turned.`,
-            border &&
-                `Measure the top through the middle before you cut border strips: sides ` +
-                    `${shown.length(border.sideCutLength)}, ` +
-                    `top and bottom ${shown.length(border.topCutLength)}, cut ${shown.length(border.cutWidth)} wide.`,
-            border &&
-                `With its border the top is ${shown.size(border.unfinishedWidth, border.unfinishedLength)} ` +
-                    `unfinished, ` +
-                    `${shown.size(border.finishedWidth, border.finishedLength)} finished.`
-        ),
-        canDraw
-            ? drawBlocks(
-                  drawBlock(muslin, answer),
-                  turns,
-                  columns,
-                  `The top${border ? " without its border" : ""}, ` +
-                      `${values.columns} by ${values.rows} blocks${whole ? "" : ", its first rows and columns"}`
               )
             : null,
     ];
 }
 
+// ---- blocks ---------------------------------------------------------------------------------------------------------
+
+/** Bit by bit, which segments are meant: 0, 1, ... */
+function bits(sum) {
+    return Array.from({ length: 16 }, (_, bit) => bit).filter((bit) => (sum >>> bit) & 1);
+}
+
+/** Which stacks meet in which blocks, and what is turned or does not lock there. */
+function group({ firstBlock, blocks: count, sets: own, segments, turned, notNesting, repeats }) {
+    const stacks = Array.from(own).slice(0, segments);
+    const last = firstBlock + count - 1;
+    const which =
+        stacks.length === 1 ? `stack ${stacks[0]}` : `stacks ${stacks.slice(0, -1).join(", ")} and ${stacks.at(-1)}`;
+    const told = [
+        ...bits(turned).map(
+            (place) =>
+                `Turn the one from stack ${stacks[place]} (${ORDINALS[place] ?? `${place + 1}th`} from the left) ` +
+                `end for ` +
+                "end, strip A to the bottom, so that the seams nest."
+        ),
+        ...bits(notNesting).map(
+            (place) => `The seams of segments ${place + 1} and ${place + 2} do not nest: match them with a pin.`
+        ),
+        ...(repeats ? ["These blocks hold two segments of one set."] : []),
+    ];
+    return h(
+        "li",
+        {},
+        `${last === firstBlock ? `Block ${last}` : `Blocks ${firstBlock} to ${last}`}: one segment from each of ` +
+            `${which}, ` +
+            "left to right.",
+        told.length > 0 ? list(told) : null
+    );
+}
+
+function blocks(shown, { plan, values, groups }) {
+    const across = values.segmentsPerBlock;
+    return [
+        h(
+            "p",
+            {},
+            `${counted(plan.blocks, "block")}, each of ${counted(across, "segment")} sewn side by side, strips A ` +
+                `up unless ` +
+                "told otherwise:"
+        ),
+        groups.length === 0
+            ? h(
+                  "p",
+                  {},
+                  `${plan.groups} different pairings are too many to list; plan fewer tops at a time to see them.`
+              )
+            : h("ul", { id: "stacks" }, groups.map(group)),
+        list(
+            plan.placesNotNesting > 0
+                ? `${counted(plan.placesNotNesting, "pair")} of segments meet with seams that do not lock.`
+                : across > 1 && "Seams lock wherever segments meet in a block.",
+            across > 1 && blockPressing(values),
+            `Each block must measure ${shown.size(plan.blockUnfinishedWidth, plan.blockUnfinishedHeight)} unfinished ` +
+                `(${shown.size(plan.blockFinishedWidth, plan.blockFinishedHeight)} finished). Measure the first ` +
+                `one before ` +
+                "you sew the others."
+        ),
+    ];
+}
+
+function blockPressing({ turning }) {
+    if (turning === "none")
+        return (
+            "Press the seams between segments to the left in blocks for odd rows of the layout, to the right in " +
+            "blocks " +
+            "for even rows."
+        );
+    const left = "Press the seams between segments to the left in every block, before it is turned.";
+    return turning === "quarterAlternate"
+        ? `${left} Where such a seam meets a strip seam of a neighbour turned a quarter, not every pair can be ` +
+              `pressed to ` +
+              "nest: pin those that do not, or twist the seam there."
+        : left;
+}
+
+// ---- top ------------------------------------------------------------------------------------------------------------
+
+function top(muslin, shown, answer) {
+    const { plan, values, border } = answer;
+    const turned =
+        values.turning === "halfAlternate"
+            ? "Turn every other block upside down, like the squares of a chessboard."
+            : `Turn every other block a quarter to the right, like the squares of a chessboard: ` +
+              `${plan.blocksTurned} are ` +
+              "turned.";
+    return [
+        list(
+            `${counted(values.rows, "row")} of ${counted(values.columns, "block")}.`,
+            plan.blocksTurned > 0 && turned,
+            "Spread blocks of the same stacks over the top, so that equal ones do not touch.",
+            "Join the blocks into rows. Press the seams of odd rows to the left and of even rows to the right, so " +
+                "that " +
+                "they nest where rows meet; then join the rows.",
+            `The top measures ${shown.size(plan.topUnfinishedWidth, plan.topUnfinishedLength)} unfinished ` +
+                `(${shown.size(plan.topFinishedWidth, plan.topFinishedLength)} finished).`
+        ),
+        topDrawing(muslin, answer),
+        border ? [h("h3", {}, "Border"), borderWords(shown, border, values)] : null,
+    ];
+}
+
+function topDrawing(muslin, answer) {
+    const { plan, values, border } = answer;
+    if (values.stripsPerSet * values.segmentsPerBlock > 400) return null;
+    const columns = Math.min(values.columns, DRAWN_MOST),
+        rows = Math.min(values.rows, DRAWN_MOST);
+    const turns = Array.from({ length: columns * rows }, (_, index) =>
+        muslin.settingTurn(values.turning, index % columns, Math.floor(index / columns))
+    );
+    const isWhole = columns === values.columns && rows === values.rows;
+    return drawBlocks(
+        drawBlock(muslin, answer),
+        turns,
+        columns,
+        `The top, ${values.columns} by ${values.rows} blocks${isWhole ? "" : ", its first rows and columns"}` +
+            `${border && isWhole ? ", with its border" : ""}`,
+        border && isWhole
+            ? {
+                  style: values.style,
+                  width: Number(values.finishedBorder),
+                  across: Number(plan.topFinishedWidth),
+                  down: Number(plan.topFinishedLength),
+              }
+            : undefined
+    );
+}
+
+function borderWords(shown, border, values) {
+    const [sides, ends] = [border.sideCutLength, border.topCutLength].map((one) => shown.length(one));
+    const stones = shown.length(border.cornerstoneCut);
+    const ways = {
+        sidesFirst:
+            `Cut two sides ${sides} long and sew them on; then cut top and bottom ${ends} long and sew ` +
+            `them over both.`,
+        topFirst:
+            `Cut top and bottom ${ends} long and sew them on; then cut two sides ${sides} long and sew them ` +
+            `over both.`,
+        cornerstones:
+            `Cut two sides ${sides} long, top and bottom ${ends} long, and four cornerstones cut ${stones} square. ` +
+            `Sew ` +
+            "the sides on; sew a cornerstone to each end of top and bottom, then sew those on.",
+    };
+    return list(
+        "The lengths below are the arithmetic. Before the border is cut, measure your top across the centre and " +
+            "near each " +
+            "end, use the average, cut the border to that and ease the top to fit. Never sew on a long strip and " +
+            "cut it " +
+            "off where it ends.",
+        `The border, ${shown.length(values.finishedBorder)} finished: pieces cut ${shown.length(border.cutWidth)} ` +
+            `wide.`,
+        ways[values.style],
+        `They come from ${counted(border.strips, "strip")} cut across the cloth` +
+            (border.joins > 0
+                ? `, joined end to end: ${counted(border.joins, "join")}, ${shown.length(border.lossPerJoin)} lost ` +
+                  `in each.`
+                : "."),
+        "Press each border seam towards the border.",
+        `With its border the top measures ${shown.size(border.unfinishedWidth, border.unfinishedLength)} unfinished ` +
+            `(${shown.size(border.finishedWidth, border.finishedLength)} finished).`
+    );
+}
+
+// ---- finishing and what is assumed ----------------------------------------------------------------------------------
+
+function finishing(shown, { written, backing, size }) {
+    return [
+        written.backing && [
+            h("h3", {}, "Backing"),
+            items(shown, written.backing),
+            drawBacking(backing, size, shown, "Backing, with the quilt’s outline"),
+            written.layouts.length > 0 ? otherLayouts(shown, written.layouts) : null,
+        ],
+        written.batting && [h("h3", {}, "Batting"), items(shown, written.batting)],
+        [h("h3", {}, "Layers and quilting"), items(shown, written.layers)],
+        written.binding && [h("h3", {}, "Binding"), items(shown, written.binding)],
+    ];
+}
+
 function assumed(shown, values) {
     return list(
-        `Seam allowance ${shown.length(values.allowance)} on each edge${
+        `Seam allowance ${shown.fine(values.allowance)} on each edge${
             values.takeUp > 0n
-                ? `, and ${shown.length(values.takeUp)} more for fold and thread at every seam`
+                ? `, and ${shown.fine(values.takeUp)} more for fold and thread at every seam`
                 : ", fold and thread included"
         }.`,
         values.endTrim > 0n
-            ? `Each end of a set is squared by trimming ${shown.length(values.endTrim)} off it.`
+            ? `Each end of a set is squared by trimming ${shown.fine(values.endTrim)} off it.`
             : "Nothing is trimmed off the ends of a set.",
         values.fromOneEnd
             ? "Segments are cut straight through from one end."
-            : "Segments are cut from both ends towards the middle.",
-        values.foldClear > 0n && `${shown.length(values.foldClear)} is kept clear of cuts on either side of the fold.`,
-        "Strips are as long as the shortest of them; they are unwashed, and are not washed before they are sewn.",
-        "Cloth is usable over the width said from end to end, without flaws. Nothing is added for shrinking."
+            : values.foldClear > 0n
+              ? `Segments are cut from both ends towards the middle, where ${shown.fine(values.foldClear)} is kept ` +
+                `clear of ` +
+                "cuts because of the fold."
+              : "Segments are cut from both ends towards the middle; nothing is kept clear at the fold, but none " +
+                "lies " +
+                "across it.",
+        "The strips are unwashed; do not wash them, they fray and shrink.",
+        "Cloth is usable over the width said from end to end, without flaws. Nothing is added for shrinking, nor " +
+            "for a " +
+            "crooked cut in the shop."
     );
 }

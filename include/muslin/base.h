@@ -135,11 +135,12 @@ enum muslin_status_code {
     MUSLIN_ERR_SHAPE = 26,           /* no such shape: corners missing, edges that cross, an impossible angle or arc */
     MUSLIN_ERR_NOT_TILED = 27,       /* the pieces leave a gap in the outline, overlap, or stick out */
     MUSLIN_ERR_WORK_LIMIT = 28,      /* the work, or what is stored, would be more than the caller allows */
-    MUSLIN_ERR_FOREIGN = 29          /* an id of another quilt, of another sort, or of nothing */
+    MUSLIN_ERR_FOREIGN = 29,         /* an id of another quilt, of another sort, or of nothing */
+    MUSLIN_ERR_STOPPED = 30          /* the caller's progress call ended it before there was an answer */
 };
 
 /* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example:
- * muslin_status_count() gives MUSLIN_ERR_FOREIGN + 1. Since 1.0. */
+ * muslin_status_count() gives MUSLIN_ERR_STOPPED + 1. Since 1.0. */
 MUSLIN_API int32_t muslin_status_count(void);
 
 /* The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number outside
@@ -484,7 +485,7 @@ MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
  * request tells the same on every machine. `work` is the steps taken, `best` the best answer so far and `bound` what no
  * answer is below, as the call says. Returns 0 to go on. Anything else ends the search there as its work limit would:
  * the best answer so far stands, the call succeeds and tells no more; a check, which has no half answer, fails with
- * MUSLIN_ERR_WORK_LIMIT. Null: nobody is told. `context` is the caller's own and not looked at. It is called in the
+ * MUSLIN_ERR_STOPPED. Null: nobody is told. `context` is the caller's own and not looked at. It is called in the
  * thread of the call, and may ask anything of the library but of what is being made. */
 typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 

@@ -485,8 +485,8 @@ struct muslin_cutplan_checked {
 /* Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
  * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound. Allocates
  * with the plan's allocator: MUSLIN_ERR_NO_MEMORY. MUSLIN_ERR_WORK_LIMIT: it would take more than 2^40 steps, or keep
- * more than 2^20 sums at once, or `progress` ended it. Time: cases x ways x what fits in a strip. Example: fault = 0 of
- * every plan that muslin_cutplan_create() makes. Since 1.0. */
+ * more than 2^20 sums at once. MUSLIN_ERR_STOPPED: `progress` ended it. Time: cases x ways x what fits in a strip.
+ * Example: fault = 0 of every plan that muslin_cutplan_create() makes. Since 1.0. */
 MUSLIN_API muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, muslin_progress progress,
                                               void *context, struct muslin_cutplan_checked *out,
                                               struct muslin_problem *problem);

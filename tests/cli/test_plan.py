@@ -28,6 +28,17 @@ def test_a_bundle_of_forty_two_gives_two_tops_and_six_strips_over(muslin: Muslin
     assert (plan["top"]["tops"], plan["left_over"]["strips"]) == (2, 6)
 
 
+def test_what_a_set_gives_straight_through_is_said_where_that_is_more(muslin: Muslin) -> None:
+    # five strips of 2 1/2 in are 10 1/2 in wide, so segments are cut 5 1/2 in; 39 1/2 in hold 7, twice 19 3/4 in hold 6
+    five = ("plan", "40", "--set", "5", "--trim", "1/4", "--columns", "4", "--rows", "4")
+    segments = muslin.answer(*five)["segments"]
+    assert (segments["from_each_set"], segments["from_each_set_straight_through"]) == (6, 7)
+    assert "a set gives 7 segments: plan with --one-end" in " ".join(muslin.run(*five).stdout.split())
+    assert "from_each_set_straight_through" not in muslin.answer(*five, "--one-end")["segments"]
+    assert "from_each_set_straight_through" not in muslin.answer(*five, "--fold-clear", "1/2")["segments"]
+    assert "from_each_set_straight_through" not in muslin.answer(*SMALL)["segments"]
+
+
 def test_one_top_takes_three_sets(muslin: Muslin) -> None:
     plan = muslin.answer(*SMALL, "--tops", "1")
     assert (plan["sets"]["sets"], plan["segments"]["used"], plan["blocks"]["blocks"]) == (3, 18, 9)

@@ -272,7 +272,7 @@ test("what takes no spec is told of progress by itself", () => {
     assert.equal(plan.widths("40 in", "42 in", 3, { progress: (...numbers) => void told.push(numbers) }).length, 3);
     assert.ok(told.length > 0);
     assert.equal(plan.check({ progress: () => false }).fault, "none");
-    assert.throws(() => plan.check({ progress: () => true }), module.MuslinWorkLimitError);
+    assert.throws(() => plan.check({ progress: () => true }), module.MuslinStoppedError);
     assert.throws(() => plan.check({ progress() { throw new SyntaxError("enough"); } }), /^SyntaxError: enough/);
     assert.throws(() => plan.check({ progres: () => true }), TypeError);
 });

@@ -54,6 +54,13 @@ def in_the_place_of_a_node() -> None:
         quilt.node(quilt.fabric("blue"))
 
 
+def ended_by_its_progress() -> None:
+    squares = [muslin.BlankSpec(cut_width=side, cut_length=side, count=count)
+               for side, count in (("5 1/2 in", 32), ("6 in", 16), ("9 1/2 in", 8))]
+    with muslin.Cutplan(squares) as plan:
+        plan.check(progress=lambda *numbers: True)
+
+
 def without_memory() -> None:
     """A quilt from an allocator that has nothing."""
     usual, spec = structs.muslin_allocator(), new(structs.muslin_quilt_spec)
@@ -99,6 +106,7 @@ PROVOKED: Dict[Status, Callable[[], Any]] = {
         wanted_width="60 in", wanted_length="72 in", allow_straight=True, work_limit=1),
     Status.ERR_NO_MEMORY: without_memory,
     Status.ERR_FOREIGN: in_the_place_of_a_node,
+    Status.ERR_STOPPED: ended_by_its_progress,
 }
 
 

@@ -370,7 +370,7 @@ def test_progress_ends_widths_and_the_check() -> None:
     told: List[Tuple[int, ...]] = []
     assert len(plan.widths("40 in", "42 in", 3, progress=lambda *numbers: told.append(numbers))) == 3 and told
     assert plan.check(progress=lambda *numbers: False).fault == CutplanFault.NONE
-    with pytest.raises(errors.WorkLimitError):
+    with pytest.raises(errors.StoppedError):
         plan.check(progress=lambda *numbers: True)
 
     def fail(*numbers: int) -> bool:

@@ -7,6 +7,7 @@
 
 #define SUITES(X) \
     X(base_suite) \
+    X(wide_suite) \
     X(length_suite) \
     X(seam_suite) \
     X(accuracy_suite) \

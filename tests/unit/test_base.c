@@ -4,6 +4,7 @@
 #include <limits.h>
 #include <stdio.h>
 
+#include "../../lib/inside.h"
 #include "failing_allocator.h"
 #include "struct_rules.h"
 
@@ -89,6 +90,7 @@ static const struct status_row {
     STATUS(ERR_NOT_TILED, 27),
     STATUS(ERR_WORK_LIMIT, 28),
     STATUS(ERR_FOREIGN, 29),
+    STATUS(ERR_STOPPED, 30),
 };
 enum { STATUSES = sizeof statuses / sizeof statuses[0] };
 
@@ -528,6 +530,36 @@ START_TEST(an_output_as_large_as_4096_bytes_is_zeroed_behind_what_is_known)
 }
 END_TEST
 
+/* A struct that has grown from 16 bytes to 24, as callers see it who know only the first 16: what they do not know is
+ * zero to the library, and is not touched by it. */
+START_TEST(a_struct_that_has_grown_is_read_and_written_as_before)
+{
+    struct grown {
+        uint32_t size, flags;
+        int64_t first, later;
+    };
+    enum { BEFORE = 16 };
+    const struct grown theirs = { BEFORE, 0, 5, 7 }, ours = { sizeof ours, 0, 3, 4 };
+    struct grown read = { 1, 1, 1, 1 }, written = theirs, begun = { 1, 1, 1, 1 };
+    struct msl_check check = msl_check_start(NULL);
+    msl_read_struct(&check, MUSLIN_ARG_SPEC, &read, sizeof read, BEFORE, 0, &theirs);
+    ck_ok(check.status);
+    ck_assert_uint_eq(read.size, sizeof read);
+    ck_assert_int_eq(read.first, 5);
+    ck_assert_int_eq(read.later, 0);
+    msl_write_struct(&written, &ours, sizeof ours);
+    ck_assert_uint_eq(written.size, BEFORE);
+    ck_assert_int_eq(written.first, 3);
+    ck_assert_int_eq(written.later, 7);
+    ck_ok(msl_init_struct(&begun, BEFORE, &ours, sizeof ours, BEFORE));
+    ck_assert_uint_eq(begun.size, BEFORE);
+    ck_assert_uint_eq(begun.flags, 0);
+    ck_assert_int_eq(begun.first, 3);
+    ck_assert_int_eq(begun.later, 1);
+    ck_status(msl_init_struct(&begun, BEFORE - 1, &ours, sizeof ours, BEFORE), MUSLIN_ERR_STRUCT_SIZE);
+}
+END_TEST
+
 /* ---- the allocator --------------------------------------------------------------------------------------------- */
 
 START_TEST(the_libc_allocator_gives_memory_that_can_be_written_moved_and_freed)
@@ -738,6 +770,7 @@ static TCase *tcase_problems(void)
     tcase_add_test(problems, nothing_behind_a_wrong_size_is_read);
     tcase_add_test(problems, one_byte_behind_the_known_members_is_enough_to_be_refused);
     tcase_add_test(problems, an_output_as_large_as_4096_bytes_is_zeroed_behind_what_is_known);
+    tcase_add_test(problems, a_struct_that_has_grown_is_read_and_written_as_before);
     return problems;
 }
 

@@ -231,6 +231,27 @@ START_TEST(borders_are_slit_from_a_panel)
 }
 END_TEST
 
+/* Two borders of 1 x 20 in and eleven squares of 5 in from 11 in. Both borders in one panel leave room for a column of
+ * four squares, and the other seven take four strips: 40 in; a panel for each border is as much. Where the first panel
+ * takes both, nothing is slit from a second one, however little the search has done. */
+START_TEST(what_nobody_wants_is_not_slit)
+{
+    start(&p, WHOLE_IN(11));
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, WHOLE_IN(1), WHOLE_IN(20));
+    want_square(11, WHOLE_IN(5));
+    for (p.spec.work_limit = 0; p.spec.work_limit < 50000; p.spec.work_limit += 1000) {
+        make_plan(&p);
+        ck_assert_int_ge(p.totals.cloth_length, WHOLE_IN(40));
+        for (size_t i = 0; i < p.strip_count; i++)
+            ck_assert(p.strips[i].kind != MUSLIN_CUTPLAN_STRIP_SLIT || p.strips[i].places > 0);
+        muslin_cutplan_free(p.plan);
+    }
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cloth_length, WHOLE_IN(40));
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 START_TEST(a_panel_has_a_rest_beside_its_borders_and_above_its_strips)
 {
     struct muslin_cutplan_left_over left[4];
@@ -771,8 +792,9 @@ START_TEST(progress_ends_widths_and_the_check)
     for (size_t i = 0; i < 3; i++)
         ck_assert_int_ge(rows[i].cloth_length, whole[i].cloth_length);
     calls = 0;
-    ck_status(muslin_cutplan_check(p.plan, count_cases, &calls, &checked, &problem), MUSLIN_ERR_WORK_LIMIT);
-    ck_assert_int_eq(problem.argument, MUSLIN_ARG_WORK_LIMIT);
+    ck_status(muslin_cutplan_check(p.plan, count_cases, &calls, &checked, &problem), MUSLIN_ERR_STOPPED);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_NONE);
+    ck_assert_str_eq(problem.text, "The progress call ended it before there was an answer; ask again to have one.");
     ck_assert_int_eq(calls, 1);
     ck_assert_int_eq(checked.cases, 77);
     calls = -1; /* so that it goes on */
@@ -822,6 +844,7 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, sloped_pieces_lie_one_beside_the_other_from_a_level_strip);
     tcase_add_test(plans, sloped_pieces_cut_one_more_edge);
     tcase_add_test(plans, borders_are_slit_from_a_panel);
+    tcase_add_test(plans, what_nobody_wants_is_not_slit);
     tcase_add_test(plans, a_panel_has_a_rest_beside_its_borders_and_above_its_strips);
     tcase_add_test(plans, folded_cloth_gives_two_of_each);
     tcase_add_test(plans, joined_strips_go_round_the_fold);

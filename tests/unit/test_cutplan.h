@@ -9,7 +9,7 @@
 #include "cutplan_search.h"
 #include "failing_allocator.h"
 
-enum { TINY_SIZES = 40, TINY_WAYS = 80, TINY_STATES = 4096 };
+enum { TINY_SIZES = 80, TINY_WAYS = 160, TINY_STATES = 4096 };
 
 /* A request with its arrays. */
 struct tiny {

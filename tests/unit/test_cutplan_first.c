@@ -291,6 +291,19 @@ START_TEST(long_pieces_lie_turned_plainly)
 }
 END_TEST
 
+/* Eighty sizes, one of each, from the highest: 474 wide in all, so that six strips of 100 hold them, none above 85. */
+START_TEST(many_sizes_are_filled_plainly)
+{
+    struct tiny t;
+    tiny_start(&t);
+    for (int32_t i = 0; i < TINY_SIZES; i++)
+        tiny_size(&t, 3 + i % 7, 5 + TINY_SIZES - i, 1, 0);
+    tiny_heights(&t);
+    tiny_stock(&t, 100, 200, 9, 1);
+    ck_assert_int_eq(plan_plainly(&t, 1000, 10000, 10000), 1);
+}
+END_TEST
+
 /* What lies in panels is not filled in plainly: a plan strip by strip stands. */
 START_TEST(panels_are_not_filled_plainly)
 {
@@ -312,6 +325,7 @@ Suite *cutplan_first_suite(void)
     tcase_add_test(tcase, sheets_are_rounded_by_chance);
     tcase_add_loop_test(tcase, stock_is_filled_plainly_when_there_is_no_time, 0, 60);
     tcase_add_test(tcase, long_pieces_lie_turned_plainly);
+    tcase_add_test(tcase, many_sizes_are_filled_plainly);
     tcase_add_test(tcase, panels_are_not_filled_plainly);
     suite_add_tcase(suite, tcase);
     return suite;

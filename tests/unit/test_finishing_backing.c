@@ -434,7 +434,7 @@ static int request_agrees(const struct request *r)
             return 0;
         if (!trial.possible && !is_all_zero(row))
             return 0;
-        if (trial.possible && !(sizes_agree(row, &trial, r) && cloth_agrees(row, &trial, r)))
+        if (trial.possible && (!sizes_agree(row, &trial, r) || !cloth_agrees(row, &trial, r)))
             return 0;
     }
     return 1;

@@ -154,17 +154,18 @@ START_TEST(every_word_and_mark_of_a_unit_is_known_in_either_case)
 }
 END_TEST
 
+/* The Unicode Standard, code charts Latin-1 Supplement and Number Forms. */
+static const char *const vulgar_fractions[][2] = {
+    { "\xC2\xBC", "1/4" },      { "\xC2\xBD", "1/2" },      { "\xC2\xBE", "3/4" },      { "\xE2\x85\x90", "1/7" },
+    { "\xE2\x85\x91", "1/9" },  { "\xE2\x85\x92", "1/10" }, { "\xE2\x85\x93", "1/3" },  { "\xE2\x85\x94", "2/3" },
+    { "\xE2\x85\x95", "1/5" },  { "\xE2\x85\x96", "2/5" },  { "\xE2\x85\x97", "3/5" },  { "\xE2\x85\x98", "4/5" },
+    { "\xE2\x85\x99", "1/6" },  { "\xE2\x85\x9A", "5/6" },  { "\xE2\x85\x9B", "1/8" },  { "\xE2\x85\x9C", "3/8" },
+    { "\xE2\x85\x9D", "5/8" },  { "\xE2\x85\x9E", "7/8" },  { "\xE2\x86\x89", "0/3" },
+};
+
 START_TEST(every_vulgar_fraction_equals_its_two_numbers)
 {
-    /* The Unicode Standard, code charts Latin-1 Supplement and Number Forms */
-    static const char *const rows[][2] = {
-        { "\xC2\xBC", "1/4" },      { "\xC2\xBD", "1/2" },      { "\xC2\xBE", "3/4" },      { "\xE2\x85\x90", "1/7" },
-        { "\xE2\x85\x91", "1/9" },  { "\xE2\x85\x92", "1/10" }, { "\xE2\x85\x93", "1/3" },  { "\xE2\x85\x94", "2/3" },
-        { "\xE2\x85\x95", "1/5" },  { "\xE2\x85\x96", "2/5" },  { "\xE2\x85\x97", "3/5" },  { "\xE2\x85\x98", "4/5" },
-        { "\xE2\x85\x99", "1/6" },  { "\xE2\x85\x9A", "5/6" },  { "\xE2\x85\x9B", "1/8" },  { "\xE2\x85\x9C", "3/8" },
-        { "\xE2\x85\x9D", "5/8" },  { "\xE2\x85\x9E", "7/8" },  { "\xE2\x86\x89", "0/3" },
-    };
-    for (size_t i = 0; i < COUNT(rows); i++) {
+    for (size_t i = 0; i < COUNT(vulgar_fractions); i++) {
         static const char *const around[][2] = { { "%s", "%s" }, { "2%s in", "2 %s in" }, { "2 %s", "2 %s" },
                                                  { "2-%s yd", "2-%s yd" } };
         for (size_t j = 0; j < COUNT(around); j++) {
@@ -172,8 +173,8 @@ START_TEST(every_vulgar_fraction_equals_its_two_numbers)
             char plain[40];
             struct muslin_parsed a = { .size = sizeof a };
             struct muslin_parsed b = { .size = sizeof b };
-            snprintf(vulgar, sizeof vulgar, around[j][0], rows[i][0]);
-            snprintf(plain, sizeof plain, around[j][1], rows[i][1]);
+            snprintf(vulgar, sizeof vulgar, around[j][0], vulgar_fractions[i][0]);
+            snprintf(plain, sizeof plain, around[j][1], vulgar_fractions[i][1]);
             ck_ok(muslin_length_parse(vulgar, strlen(vulgar), NULL, &a, NULL));
             ck_ok(muslin_length_parse(plain, strlen(plain), NULL, &b, NULL));
             ck_assert_msg(a.value == b.value && a.exact == b.exact, "%s", plain);
@@ -409,6 +410,7 @@ START_TEST(a_word_that_is_no_unit_is_named_whole)
         { "2 \xD0\xBC", MUSLIN_ERR_TEXT_UNIT, 2, 2 }, /* a letter of another alphabet that looks like m */
         { "2 m\xC3\xA9tres", MUSLIN_ERR_TEXT_UNIT, 2, 7 },
         { "2 azAZ\xC3\x80", MUSLIN_ERR_TEXT_UNIT, 2, 6 }, /* with the first and last letters, and U+00C0 */
+        { "2 Z[a", MUSLIN_ERR_TEXT_UNIT, 2, 1 }, /* a sign between the capitals and the small letters */
     };
     ck_all_refused(rows, COUNT(rows));
 }
@@ -834,6 +836,15 @@ START_TEST(unicode_has_vulgar_fractions_a_fraction_slash_and_a_minus)
     ck_written(WHOLE_IN(2), spec, "2 in", 1);
     ck_written(-IN(0, 1, 2), format_of(MUSLIN_STYLE_INCH_DECIMAL, MUSLIN_FORMAT_UNICODE, 64, 1),
                "\xE2\x88\x92" "0.5 in", 1);
+    for (size_t i = 0; i < COUNT(vulgar_fractions); i++) {
+        char expected[16];
+        int above, below;
+        ck_assert_int_eq(sscanf(vulgar_fractions[i][1], "%d/%d", &above, &below), 2);
+        spec.denominator = below;
+        snprintf(expected, sizeof expected, "%s in", above == 0 ? "0" : vulgar_fractions[i][0]);
+        const muslin_len nearest = (2 * MUSLIN_TICKS_PER_INCH * above / below + 1) / 2;
+        ck_written(nearest, spec, expected, nearest * below == MUSLIN_TICKS_PER_INCH * above);
+    }
 }
 END_TEST
 

@@ -805,6 +805,19 @@ struct tried {
     int of_asked; /* where seams that are asked for are turned */
 };
 
+/* However little work is allowed, the bound holds and no plan is better than the best. */
+static void ck_little_work(const struct muslin_solution *solution, int64_t best, int64_t work)
+{
+    for (int64_t limit = 0; limit < work; limit += 1 + limit / 4) {
+        struct muslin_pressing *plan = pressed_with(solution, limit, 1);
+        const struct muslin_pressing_total totals = totals_of(plan);
+        ck_assert_int_le(totals.least, best);
+        ck_assert_int_le(best, totals.exceptions);
+        ck_assert_int_eq(totals.proven, totals.least == totals.exceptions);
+        muslin_pressing_free(plan);
+    }
+}
+
 static void ck_tree(struct model *model, int64_t root, struct tried *tried)
 {
     int bits = number_bits(model, root);
@@ -840,6 +853,8 @@ static void ck_tree(struct model *model, int64_t root, struct tried *tried)
         tried->proven += totals.proven;
         tried->missed += best < totals.exceptions;
         tried->of_asked += totals.copies_turned > 0 && asks_within(model, root);
+        if (model->random % 8 == 0)
+            ck_little_work(solution, best, totals.work);
     }
     muslin_pressing_free(plan);
     muslin_solution_free(solution);

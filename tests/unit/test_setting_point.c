@@ -164,6 +164,12 @@ START_TEST(a_square_rounded_down_says_so)
     ck_assert_int_gt(made.side_surplus, -53);
     ck_assert_int_eq(made.side_surplus, -50); /* 170688 less 21.0060967 x 8128 = 170737.6, up */
     ck_assert_int_eq(made.side_room, -25);
+    /* for blocks a tick larger it needs 1.4 ticks more, 170739 up; half of 51 too few is 25 1/2, which is 26 down */
+    spec.block++;
+    made = plan(&spec, &quarters);
+    ck_assert_int_eq(made.side_square_cut, WHOLE_IN(21));
+    ck_assert_int_eq(made.side_surplus, -51);
+    ck_assert_int_eq(made.side_room, -26);
 }
 END_TEST
 
@@ -413,6 +419,10 @@ static struct muslin_problem fails(const struct muslin_setting_point_spec *spec,
 START_TEST(a_layout_bounds_sash_set_off_and_block)
 {
     struct muslin_setting_point_spec spec = good_point;
+    spec.factor_numerator = 1414;
+    spec.factor_denominator = 0;
+    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_DIVIDE_BY_ZERO, MUSLIN_ARG_DENOMINATOR).limit, 1);
+    spec = good_point;
     spec.layout = MUSLIN_POINT_LAYOUT_PLAIN;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH).limit, 0);
     spec = good_point;
@@ -668,6 +678,10 @@ START_TEST(the_block_that_a_side_square_frames)
     ck_assert_int_eq(block.value, IN(9, 1, 8));
     spec.layout = MUSLIN_POINT_LAYOUT_SASH_CUT;
     ck_ok(muslin_setting_point_block_from_side(&spec, IN(12, 3, 4), &down, &block, NULL));
+    ck_assert_int_eq(block.value, IN(8, 1, 8));
+    spec = point_of(0, 1, 1);
+    spec.set_off = WHOLE_IN(2); /* stays in the quilt on both sides */
+    ck_ok(muslin_setting_point_block_from_side(&spec, IN(16, 3, 4), &down, &block, NULL));
     ck_assert_int_eq(block.value, IN(8, 1, 8));
 }
 END_TEST

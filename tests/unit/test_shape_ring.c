@@ -115,6 +115,9 @@ START_TEST(an_arc_may_not_reach_another_edge)
                                                  P(0, 0) };
     /* the edge from (8, 5) passes the circle's far side only, where there is no arc */
     const struct muslin_corner_spec beside[] = { P(2, 1), P(8, 1), A(8, 9, CONVEX, 5, 5, 5), P(2, 9) };
+    /* the edge from (10, 5) goes in through the arc at (4, 5) and ends there */
+    const struct muslin_corner_spec entering[] = { A(0, 9, CONCAVE, 0, 5, 4), P(0, 1), P(0, 0), P(10, 0), P(10, 5),
+                                                   P(2, 5), P(10, 6), P(10, 10), P(0, 10) };
     /* a corner lies on the arc's own corner, with edges that keep clear of the arc */
     const struct muslin_corner_spec corner_met[] = { A(0, 9, CONCAVE, 0, 5, 4), P(0, 1), P(0, 0), P(10, 0), P(10, 10),
                                                      P(0, 9), P(10, 12), P(0, 12) };
@@ -125,6 +128,7 @@ START_TEST(an_arc_may_not_reach_another_edge)
     ck_template_refuses(reaching, MUSLIN_ERR_SHAPE, 3);
     ck_template_refuses(inside, MUSLIN_ERR_SHAPE, 3);
     ck_template_takes(beside);
+    ck_template_refuses(entering, MUSLIN_ERR_SHAPE, 4);
     ck_template_refuses(corner_met, MUSLIN_ERR_SHAPE, 4);
     ck_template_refuses(met_before, MUSLIN_ERR_SHAPE, 5);
 }
@@ -177,6 +181,9 @@ START_TEST(arcs_of_one_circle_may_follow_each_other_and_not_overlap)
     ck_template_refuses(inner_back, MUSLIN_ERR_SHAPE, 1);
     ck_template_refuses(back_at_end, MUSLIN_ERR_SHAPE, 2);
     ck_template_refuses(within, MUSLIN_ERR_SHAPE, 2);
+    /* from 53 degrees back to 0 and then over the same arc on to 90 */
+    const struct muslin_corner_spec back_and_on[] = { A(8, 9, CONCAVE, 5, 5, 5), A(10, 5, CONVEX, 5, 5, 5), P(5, 10) };
+    ck_template_refuses(back_and_on, MUSLIN_ERR_SHAPE, 1);
     begun_on[3].x--; /* a tick inside, so that the edge from the centre does not touch the arc */
     ck_template_refuses(begun_on, MUSLIN_ERR_SHAPE, 3);
 }
@@ -188,9 +195,12 @@ START_TEST(arcs_of_different_circles_may_not_cross)
     const struct muslin_corner_spec ring[] = { A(10, 0, CONVEX, 0, 0, 10), P(0, 10), A(0, 5, CONCAVE, 0, 0, 5),
                                                P(5, 0) };
     const struct muslin_corner_spec lens[] = { A(4, 1, CONVEX, 0, 4, 5), A(4, 7, CONVEX, 8, 4, 5) };
-    /* a sheet 20 wide with an arc bulging in from below and one from above: 8 high they cross, 20 high they do not */
+    /* a sheet 20 wide with an arc bulging in from below and one from above: 8 high they cross, 10 high they touch, 20
+     * high they do not */
     const struct muslin_corner_spec crossing[] = { P(0, 0), A(5, 0, CONCAVE, 10, 0, 5), P(15, 0), P(20, 0), P(20, 8),
                                                    A(15, 8, CONCAVE, 10, 8, 5), P(5, 8), P(0, 8) };
+    const struct muslin_corner_spec touching[] = { P(0, 0), A(5, 0, CONCAVE, 10, 0, 5), P(15, 0), P(20, 0), P(20, 10),
+                                                   A(15, 10, CONCAVE, 10, 10, 5), P(5, 10), P(0, 10) };
     const struct muslin_corner_spec apart[] = { P(0, 0), A(5, 0, CONCAVE, 10, 0, 5), P(15, 0), P(20, 0), P(20, 20),
                                                 A(15, 20, CONCAVE, 10, 20, 5), P(5, 20), P(0, 20) };
     /* circles that cross where only one of them has its arc, or neither */
@@ -204,10 +214,22 @@ START_TEST(arcs_of_different_circles_may_not_cross)
     ck_template_takes(ring);
     ck_template_takes(lens);
     ck_template_refuses(crossing, MUSLIN_ERR_SHAPE, 5);
+    ck_template_refuses(touching, MUSLIN_ERR_SHAPE, 5);
     ck_template_takes(apart);
     ck_template_takes(beside);
     ck_template_takes(turned);
     ck_template_refuses(pinched, MUSLIN_ERR_SHAPE, 2);
+}
+END_TEST
+
+/* Circles of 65 about (0, 65) and (104, 65) cross at (52, 104) and (52, 26). An arc of the first goes from (56, 32) up to
+ * (0, 130) through the one place, an arc of the second from (48, 98) down to (104, 0) through the other: the shape
+ * between them is as an S, and they never meet. 33, 56, 65 and 39, 52, 65 are the sides of right triangles. */
+START_TEST(arcs_that_pass_one_place_each_do_not_meet)
+{
+    const struct muslin_corner_spec bent[] = { A(56, 32, CONVEX, 0, 65, 65),   P(0, 130), P(0, 100), P(48, 100),
+                                               A(48, 98, CONVEX, 104, 65, 65), P(104, 0), P(104, 30), P(56, 30) };
+    ck_template_takes(bent);
 }
 END_TEST
 
@@ -266,6 +288,7 @@ TCase *shape_ring_case(void)
     tcase_add_test(ring, an_arc_s_own_neighbours_may_not_run_through_it);
     tcase_add_test(ring, arcs_of_one_circle_may_follow_each_other_and_not_overlap);
     tcase_add_test(ring, arcs_of_different_circles_may_not_cross);
+    tcase_add_test(ring, arcs_that_pass_one_place_each_do_not_meet);
     tcase_add_test(ring, arcs_with_a_common_corner_may_not_meet_again);
     tcase_add_test(ring, a_horn_runs_counter_clockwise_when_its_outer_arc_is_convex);
     tcase_add_test(ring, a_shape_that_rests_on_an_arc);

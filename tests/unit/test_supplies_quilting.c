@@ -68,6 +68,8 @@ START_TEST(straight_lines_go_one_way_or_the_other)
     ck_assert_int_eq(out.lines_second, 9); /* 0, 5, ... 40 */
     ck_assert_int_eq(out.length, WHOLE_IN(9 * 48));
     ck_assert_int_eq(out.left_second, 0);
+    ck_assert(out.left_first == 0 && out.last_first == 0 && out.even_first == 0);
+    ck_assert_int_eq(out.even_second, WHOLE_IN(40) / 8);
 }
 END_TEST
 

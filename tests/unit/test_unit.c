@@ -28,10 +28,15 @@ struct rows {
     size_t count;
 };
 
+/* The rows of a recipe; what there is room for behind them is left alone. */
 static struct rows rows_of(const struct muslin_unit_spec *spec)
 {
     struct rows rows;
+    memset(rows.row, FILL, sizeof rows.row);
     ck_ok(muslin_unit_pieces(spec, rows.row, sizeof rows.row[0], ROWS_MOST, &rows.count, NULL));
+    const unsigned char *behind = (const unsigned char *)&rows.row[rows.count];
+    for (size_t i = 0; i < (ROWS_MOST - rows.count) * sizeof rows.row[0]; i++)
+        ck_assert_uint_eq(behind[i], FILL);
     return rows;
 }
 
@@ -125,6 +130,11 @@ START_TEST(corners_cut_off_give_bonus_half_squares)
     ck_assert_int_eq(plan.bonus_unfinished, 14572); /* 1.7929 x 8128 = 14572.6 */
     spec.corner = IN(0, 1, 8);
     ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 0);
+    spec.grid = 1;
+    spec.corner = 1684; /* 1684 + 4064 - 4064 sqrt 2 = 0.64 tick */
+    ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 0);
+    spec.corner++;
+    ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 1);
 }
 END_TEST
 

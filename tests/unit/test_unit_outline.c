@@ -1,6 +1,8 @@
 /* test_unit_outline.c - corners of patches and steps of sewing: geometry worked out beside each test, and laws.
  *
  * SPDX-License-Identifier: MIT */
+#include <math.h>
+
 #include "refusals.h"
 
 Suite *unit_outline_suite(void);
@@ -23,8 +25,10 @@ static size_t draw_unit(const struct muslin_unit_spec *spec, int32_t hand, struc
     size_t asked = 0;
     ck_ok(muslin_unit_outlines(spec, hand, NULL, 0, 0, &asked, NULL));
     ck_assert_uint_le(asked, MANY);
+    memset(rows, 0, MANY * sizeof *rows);
     ck_ok(muslin_unit_outlines(spec, hand, rows, sizeof *rows, MANY, &count, NULL));
     ck_assert_uint_eq(count, asked);
+    ck_assert_uint_eq(rows[count].size, 0); /* left alone */
     return count;
 }
 
@@ -284,6 +288,46 @@ START_TEST(every_recipe_is_drawn_with_all_its_corners)
 }
 END_TEST
 
+/* The length of all edges of all finished patches, in ticks; in large units the ticks that corners are rounded to do not
+ * matter. */
+static double edges_of(const struct muslin_unit_corner *rows, size_t count)
+{
+    double sum = 0;
+    size_t first = 0;
+    for (size_t i = 0; i < count && rows[i].stage == MUSLIN_STAGE_FINISHED; i++) {
+        const int is_last = i + 1 == count || rows[i + 1].corner == 0;
+        const struct muslin_unit_corner *next = is_last ? &rows[first] : &rows[i + 1];
+        sum += hypot((double)(next->x - rows[i].x), (double)(next->y - rows[i].y));
+        first = is_last ? i + 1 : first;
+    }
+    return sum;
+}
+
+/* Allowances run along every edge of every patch, E / 2 wide; areas are doubled. Widths, heights and corners differ. */
+START_TEST(allowances_are_as_long_as_the_edges_that_are_drawn)
+{
+    int32_t told = 0;
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
+        struct muslin_unit_corner rows[MANY] = { { 0 } };
+        struct muslin_unit_plan unit = { .size = (uint32_t)sizeof unit };
+        int32_t kind = 0;
+        int32_t method = 0;
+        ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
+        struct muslin_unit_spec spec = any_unit(kind, method, WHOLE_IN(400));
+        if (kind == MUSLIN_UNIT_RECTANGLE || kind == MUSLIN_UNIT_SNOWBALL || kind == MUSLIN_UNIT_HALF_RECTANGLE)
+            spec.finished_height = WHOLE_IN(300);
+        ck_ok(muslin_unit_recipe(&spec, &unit, NULL));
+        if (unit.cut_area == 0)
+            continue;
+        const double edges = edges_of(rows, draw_unit(&spec, 1, rows)) * (double)unit.units_per_recipe;
+        ck_assert_double_eq_tol((double)unit.allowance_area / (edges * 4064), 1, 1e-6);
+        ck_assert_int_eq(unit.waste_area, unit.cut_area - unit.finished_area - unit.allowance_area);
+        told++;
+    }
+    ck_assert_int_gt(told, 10);
+}
+END_TEST
+
 /* The widest seam round the least unit and the largest; without any seam, raw is finished. */
 START_TEST(outlines_reach_the_ends_of_their_ranges)
 {
@@ -419,8 +463,10 @@ static size_t sew_unit(const struct muslin_unit_spec *spec, struct muslin_unit_s
     size_t count = 0;
     size_t asked = 0;
     ck_ok(muslin_unit_steps(spec, NULL, 0, 0, &asked, NULL));
+    memset(rows, 0, MANY * sizeof *rows);
     ck_ok(muslin_unit_steps(spec, rows, sizeof *rows, MANY, &count, NULL));
     ck_assert_uint_eq(count, asked);
+    ck_assert_uint_eq(rows[count].size, 0); /* left alone */
     return count;
 }
 
@@ -671,6 +717,7 @@ Suite *unit_outline_suite(void)
     tcase_add_test(outlines, a_star_has_diamonds_squares_and_triangles);
     tcase_add_test(outlines, the_corners_of_a_snowball_may_meet);
     tcase_add_test(outlines, every_recipe_is_drawn_with_all_its_corners);
+    tcase_add_test(outlines, allowances_are_as_long_as_the_edges_that_are_drawn);
     tcase_add_test(outlines, outlines_reach_the_ends_of_their_ranges);
     tcase_add_test(outlines, half_a_tick_goes_up);
     tcase_add_test(outlines, outlines_refuse_what_is_wrong);

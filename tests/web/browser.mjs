@@ -31,16 +31,18 @@ const FLAGS = [
 export const { chromium } = modules("playwright-core");
 export const axeSource = readFileSync(modules.resolve("axe-core/axe.min.js"), "utf8");
 
-/** Serves the folder; requests are counted by path, so that tests see what was asked for. */
+/** Serves the folder; requests are counted by path, so that tests see what was asked for. What is in `changed` is
+ * served instead of the file of that path. */
 export async function served() {
-    const asked = [];
+    const asked = [],
+        changed = new Map();
     const server = createServer((request, response) => {
         const path = decodeURIComponent(new URL(request.url, "http://page").pathname);
         const file = resolve(join(folder, path.endsWith("/") ? `${path}index.html` : path));
         asked.push(path);
         try {
             if (!file.startsWith(folder + sep)) throw new Error("outside");
-            const body = readFileSync(file);
+            const body = changed.get(path) ?? readFileSync(file);
             response.writeHead(200, { "Content-Type": TYPES[extname(file)] ?? "application/octet-stream" }).end(body);
         } catch {
             response.writeHead(404).end();
@@ -49,7 +51,7 @@ export async function served() {
     await new Promise((listening) => {
         server.listen(0, "127.0.0.1", listening);
     });
-    return { server, asked, address: `http://127.0.0.1:${server.address().port}/` };
+    return { server, asked, changed, address: `http://127.0.0.1:${server.address().port}/` };
 }
 
 export async function browser() {

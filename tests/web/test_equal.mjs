@@ -71,7 +71,7 @@ test("strip quilts by chance", { timeout: 300000 }, async (context) => {
         const answer = answers[index],
             what = JSON.stringify(texts);
         assert.deepEqual(
-            answer.complaints.map((one) => one.sentence),
+            answer.complaints.map((one) => one.reason),
             sentences,
             what
         );
@@ -106,6 +106,11 @@ async function workedOut(file, size) {
             const { facts } = worked,
                 cloth = worked.cloth();
             design.free();
+            const { Shown } = await import("./lengths.js");
+            const isMetre =
+                (pattern.file.words?.["cloth sold by"] ?? (pattern.units === "in" ? "yard" : "metre")) === "metre";
+            const shown = new Shown(globalThis.muslinForTests, pattern.units, isMetre);
+            const { working: _, ...written } = facts.written;
             const n = Number;
             const PRESSED = {
                 left: "to the left",
@@ -182,8 +187,23 @@ async function workedOut(file, size) {
                     batting: facts.batting ? [n(facts.batting.width), n(facts.batting.length)] : null,
                     bed: facts.bed ? [n(facts.bed.sideDrop), n(facts.bed.footDrop)] : null,
                     misfits: facts.misfits.length,
+                    written: linesOf([written, { ...cloth, rows: [] }]),
                 })
             );
+
+            /** Every sentence, head and cell of what is written, in inches or metric as the file has it. */
+            function linesOf(value) {
+                if (Array.isArray(value)) return value.flatMap(linesOf);
+                if (typeof value !== "object" || value === null) return [];
+                if ("kind" in value && "text" in value) return [shown.line(value.text)];
+                if ("head" in value) return [value.head, ...linesOf(value.items)];
+                if ("rows" in value && "heads" in value)
+                    return [
+                        ...value.rows.flatMap((row) => (row.cells ?? row).map((cell) => shown.line(cell))),
+                        ...linesOf(value.items),
+                    ];
+                return Object.values(value).flatMap(linesOf);
+            }
         },
         [file, size]
     );
@@ -254,6 +274,12 @@ function printed(facts) {
 
 const cli = process.env.MUSLIN_CLI;
 
+/** Without line breaks, whatever blanks there are. */
+const flat = (text) => text.replaceAll("\u00a0", " ").replaceAll(/\s+/g, " ").trim();
+
+/** What the printed sheet says by an arrow on a drawing. */
+const AS_DRAWN = /^Press (all seams|the seams, in the order|as said of its seams)/;
+
 for (const file of readdirSync(patterns).filter((name) => name.endsWith(".json")))
     test(
         `${file} as the command line works it out`,
@@ -263,9 +289,18 @@ for (const file of readdirSync(patterns).filter((name) => name.endsWith(".json")
                 execFileSync(cli, ["pattern", patterns + file, "--json"], { encoding: "utf8", maxBuffer: 1 << 28 })
             );
             for (const [index, facts] of answer.sizes.entries()) {
-                const { sizes, ...own } = await workedOut(file, index);
+                const { sizes, written, ...own } = await workedOut(file, index);
                 assert.equal(sizes[index], facts.size);
                 assert.deepEqual(own, printed(facts), `${file}, ${facts.size}`);
+                const text = flat(
+                    execFileSync(cli, ["pattern", patterns + file, "--size", facts.size], { encoding: "utf8" })
+                ).replaceAll(" ! Caution:", "");
+                assert.ok(written.length > 100, `${written.length} lines`);
+                assert.deepEqual(
+                    written.map(flat).filter((one) => !text.includes(one) && !AS_DRAWN.test(one)),
+                    [],
+                    `sentences of ${file}, ${facts.size}, that the command line does not print`
+                );
             }
         }
     );

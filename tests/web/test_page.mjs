@@ -69,16 +69,18 @@ onPage("what is typed is planned", async (page) => {
     await page.check("input[value=cm]");
     await says(page, "materials", "6.35 cm wide");
     await page.selectOption("#field-turning", "none");
-    await says(page, "top", "4 blocks across, 5 down");
+    await says(page, "top", "5 rows of 4 blocks.");
     await field(page, "Width of a border, finished (0 in: none)").fill("4 in");
-    await says(page, "top", "With its border the top is");
+    await says(page, "top", "With its border the top measures");
 });
 
 onPage("what cannot be is told at its field, and the last plan stands", async (page) => {
     const cut = field(page, "Width of a strip, cut");
-    await cut.fill("2 1/2");
+    await cut.fill("2 1/2 furlongs");
     assert.equal(await cut.getAttribute("aria-invalid"), "true");
-    await says(page, "materials", 'this length has no unit: write "2 1/2 in", "2 1/2 cm" or "2 1/2 mm"');
+    await says(page, "materials", 'this is no length: write it like "2 1/2 in", "0.75 in" or "6 mm"');
+    await cut.fill("0.4 in");
+    await says(page, "materials", "Cut width of a strip is 0.4 in, but its seams take 1/2 in");
     await cut.fill("1/2 in");
     await says(page, "materials", "its seams take 1/2 in");
     await says(page, "plan", "Below is what followed before");
@@ -202,8 +204,12 @@ onPage("what is wrong with a file is told with place and value", async (page) =>
     await page.waitForSelector(".complaints li");
     const told = (await page.textContent(".complaints")).replaceAll("\u00a0", " ");
     assert.match(told, /2 things must be mended/);
-    assert.match(told, /\/seam\/allowance has "1\/4": this length has no unit/);
-    assert.match(told, /\/colours: nothing is called so here/);
+    assert.match(
+        told,
+        /“allowance” of the seam is "1\/4": this length has no unit.*\(in the file: \/seam\/allowance\)/
+    );
+    assert.match(told, /“colours”: nothing is called so here/);
+    assert.ok(await page.isVisible("#plan .told .complaints"), "where the answer would stand");
     await page.click("#as-text summary");
     delete file.colours;
     file.seam.allowance = "1/4 in";
@@ -211,7 +217,7 @@ onPage("what is wrong with a file is told with place and value", async (page) =>
     await says(page, "plan", "finished");
     assert.equal(await page.locator(".complaints").count(), 0);
     await page.fill("#text", '{ "muslin_pattern": 1,\n "title": "x", "title": "y" }');
-    await says(page, "complaints", '(line 2, column 23): this is not JSON: "title" stands here twice');
+    await says(page, "complaints", 'at line 2, column 23, "title" stands here twice');
 });
 
 /** A file that would take the page over, or bring it down. */
@@ -377,11 +383,10 @@ onPage("with the keys alone", async (page) => {
     await tabTo("field-nesting");
     await page.keyboard.press("ArrowDown");
     await says(page, "blocks", "not lock");
-    for (let presses = 0; presses < 10 && (await focused()) !== "Which stacks of segments meet"; presses++)
+    for (let presses = 0; presses < 10 && (await focused()) !== "How the set comes out"; presses++)
         await page.keyboard.press("Shift+Tab");
-    await tabTo("Which stacks of segments meet");
     await page.keyboard.press("Enter");
-    await page.waitForSelector("#blocks details[open] table");
+    await page.waitForSelector("#sets details[open] table");
     const outline = await page.evaluate(() => getComputedStyle(document.activeElement).outlineStyle);
     assert.equal(outline, "solid", "one sees where one is");
     await page.focus("#title");
@@ -489,4 +494,244 @@ onPage("what is printed has the answers and the cautions, and no fields", async 
     ])
         assert.ok((await page.locator("main").innerText()).includes(words), words);
     assert.ok((await page.pdf({ format: "A4" })).length > 10000);
+});
+
+// ---- the strip quilt says what happens on the table -----------------------------------------------------------------
+
+/** The words of a section, blanks as blanks. */
+const words = async (page, section) => (await page.textContent(`#${section} .follows`)).replaceAll("\u00a0", " ");
+
+onPage("cut from both ends, a set loses or gains two segments", async (page) => {
+    // 40 strips, 40 in: three segments of 6 1/2 in fit into 20 in less 1/4 in from either end; below 39 1/2 in two do
+    const sets = await words(page, "sets");
+    for (const told of [
+        "Each strip may be 1/2 in shorter than planned, down to 39 1/2 in usable.",
+        "Below that, its set loses two segments, one at each end.",
+        "For two segments more, one at each end, from each set, strips would have to be 12 1/2 in longer",
+    ])
+        assert.ok(sets.includes(told), told);
+    await field(page, "Strips in the bundle").fill("60");
+    await field(page, "Usable length of a strip, selvages off").fill("39");
+    await says(page, "sets", "Across each set, cut 4 segments");
+    await page.check("#field-fromOneEnd");
+    await says(page, "sets", "Below that, its set loses a segment.");
+});
+
+onPage("what a set gives straight through is said where that is more", async (page) => {
+    // 5 strips 2 1/2 in: 10 1/2 in, so segments of 5 1/2 in; 39 1/2 in hold 7 of them, and 19 3/4 in twice 3
+    await field(page, "Strips in a set").fill("5");
+    await says(
+        page,
+        "sets",
+        "Across each set, cut 6 segments, each cut 5 1/2 in wide (5 in finished); a piece 6 1/2 in"
+    );
+    await says(page, "sets", "Straight through from one end, across the fold, a set gives 7 segments.");
+    await page.check("#field-fromOneEnd");
+    await says(page, "sets", "Across each set, cut 7 segments");
+    assert.doesNotMatch(await words(page, "sets"), /across the fold/);
+});
+
+onPage("cornerstones have cloth of their own", async (page) => {
+    await field(page, "Width of a border, finished (0 in: none)").fill("5 in");
+    await page.selectOption("#field-style", "cornerstones");
+    // four squares of 5 1/2 in lie in one strip of 40 in: 5 1/2 in, up to 1/4 yd
+    await says(page, "materials", "Cornerstones: they need cloth of their own; buy 1/4 yd");
+    await says(page, "materials", "Border: buy 7/8 yd");
+    assert.match(await page.textContent("#top figcaption"), /with its border/);
+});
+
+onPage("which stacks meet stands there, on paper too", async (page) => {
+    await page.emulateMedia({ media: "print" });
+    const blocks = await page.locator("#blocks").innerText();
+    assert.match(
+        blocks.replaceAll("\u00a0", " "),
+        /Blocks 2 to 6: one segment from each of stacks 1 and 4, left to right/
+    );
+});
+
+onPage("a set of one strip is told to be none", async (page) => {
+    await field(page, "Strips in a set").fill("1");
+    await field(page, "Segments in a block").fill("1");
+    await says(page, "sets", "A set is a single strip here: there is nothing to sew yet.");
+});
+
+// ---- what is typed --------------------------------------------------------------------------------------------------
+
+onPage("a number alone takes the unit chosen, and a comma is a point", async (page) => {
+    const cut = field(page, "Width of a strip, cut"),
+        binding = field(page, "Width of binding strips, cut");
+    await cut.fill("2");
+    await says(page, "materials", "Taken as 2 in.");
+    await says(page, "materials", "cut 2 in wide");
+    await binding.fill("6,5 cm");
+    assert.equal(await cut.inputValue(), "2 in");
+    await says(page, "finishing", "Taken as 6.5 cm.");
+    await page.check("input[value=cm]");
+    await binding.fill("7");
+    await says(page, "finishing", "strips cut 7 cm wide");
+    await says(page, "materials", "cut 5.08 cm wide"); // 2 in stay 2 in
+    await openPattern(page, sample("lamplighters-round"));
+    await says(page, "plan", "30 in x 38 in finished");
+    await page.locator("#blocks .say input").first().fill("7,5");
+    await page.waitForFunction(() => JSON.parse(document.getElementById("text").value).sizes[0].measures !== undefined);
+    await page.click("#title");
+    const file = JSON.parse(await page.inputValue("#text"));
+    assert.ok(Object.values(file.sizes[0].measures).includes("7.5 in"));
+});
+
+onPage("the field that was changed is the one that is marked", async (page) => {
+    const marked = () => page.evaluate(() => [...document.querySelectorAll("[aria-invalid]")].map((one) => one.id));
+    for (const [name, wrong, right] of [
+        ["segmentCut", "7 in", "0 in"],
+        ["stripLength", "12 in", "40 in"],
+        ["columns", "5000", "4"],
+        ["stripLength", "5 in", "40 in"],
+    ]) {
+        await page.fill(`#field-${name}`, wrong);
+        assert.deepEqual(await marked(), [`field-${name}`]);
+        await page.fill(`#field-${name}`, right);
+        assert.deepEqual(await marked(), []);
+    }
+    await page.fill("#field-rows", "5");
+    // 20 blocks of two segments, six a set: seven sets of six strips
+    assert.match(
+        (await page.textContent("#field-rows-wrong")).trim(),
+        /^42 strips are needed, and there are only 40: 2 more are missing\.$/
+    );
+});
+
+onPage("lengths are shown exactly, or not less than they are", async (page) => {
+    await page.check("input[value=cm]");
+    await says(page, "assumed", "Seam allowance 6.35 mm on each edge");
+    await page.check("input[value=mm]");
+    // 44 in over a 36 in quilt and 4 in beyond: 1117.6 mm
+    await page.fill("#field-columns", "3");
+    await says(page, "finishing", "The back must measure at least 1118 mm");
+    assert.match(await words(page, "materials"), /Binding: buy 0\.\d+ m of cloth/);
+});
+
+// ---- files ----------------------------------------------------------------------------------------------------------
+
+onPage("strip sets are no blocks", async (page) => {
+    await openPattern(page, sample("ferry-steps"));
+    await page.selectOption("#size", { label: "twin" });
+    await says(page, "blocks", "35 × rail block A: 12 1/2 in x 12 1/2 in unfinished.");
+    assert.doesNotMatch(await words(page, "blocks"), /x 40 in unfinished/);
+    await openPattern(page, sample("sixteen-hearths"));
+    await says(page, "blocks", "16 × hearth block L");
+});
+
+onPage("of a refused file nothing of the one before stays", async (page) => {
+    await openPattern(page, sample("ferry-steps"));
+    await says(page, "plan", "finished");
+    await openText(page, "refused", '{ "muslin_pattern": 1, "title": "x", "fabrics": {} }');
+    await page.waitForSelector(".complaints li");
+    assert.equal(await page.textContent("#title"), "A pattern file that cannot be read");
+    assert.equal(await page.locator("#materials .say *").count(), 0);
+    assert.equal(await page.textContent("#materials .follows"), "");
+    await openText(
+        page,
+        "one",
+        '{ "muslin_pattern": 2, "title": "x", "fabrics": { "a": {} }, "top": { "patch": "a", "size": "1 in" } }'
+    );
+    await says(page, "complaints", "This pattern file is of another form than this page reads");
+    await openPattern(page, sample("ferry-steps"));
+    await says(page, "plan", "finished");
+    assert.equal(await page.locator(".complaints").count(), 0);
+});
+
+onPage("the contents lead to the parts, and what was typed stays", async (page) => {
+    await page.fill("#field-rows", "3");
+    await page.waitForFunction(() => location.hash.includes("rows=3"));
+    await page.click("#contents a[href='#finishing']");
+    assert.equal(await page.evaluate(() => document.activeElement.id), "finishing-head");
+    assert.ok(await page.evaluate(() => document.getElementById("finishing-head").getBoundingClientRect().top < 300));
+    assert.equal(await page.inputValue("#field-rows"), "3");
+    assert.match(await page.evaluate(() => location.hash), /rows=3/);
+});
+
+// ---- paper, phone, no network ---------------------------------------------------------------------------------------
+
+onPage("printing unfolds what is folded, and folds it again", async (page) => {
+    await page.evaluate(() => {
+        addEventListener("beforeprint", () => {
+            globalThis.folded = document.querySelectorAll("main .follows details:not([open])").length;
+        });
+    });
+    assert.ok((await page.locator("main .follows details:not([open])").count()) > 0);
+    await page.pdf({ format: "A4" });
+    assert.equal(await page.evaluate(() => globalThis.folded), 0);
+    assert.ok((await page.locator("main .follows details:not([open])").count()) > 0);
+});
+
+for (const name of ["market-barrow", "a-kite-each", ""])
+    onPage(
+        `on a phone nothing is moved sideways: ${name || "strips"}`,
+        async (page) => {
+            if (name) {
+                await openPattern(page, sample(name));
+                await says(page, "materials", "Shrinkage is not counted");
+            }
+            const wider = await page.evaluate(() =>
+                [...document.querySelectorAll(".wide")]
+                    .filter((one) => one.scrollWidth > one.clientWidth + 1)
+                    .map((one) => one.getAttribute("aria-label"))
+            );
+            assert.deepEqual(wider, []);
+            const dot = await page.locator("input[type=radio]").first().boundingBox();
+            assert.ok(dot.width >= 24 && dot.height >= 24);
+        },
+        { viewport: { width: 390, height: 800 } }
+    );
+
+test("a new version is taken at the next load", { timeout: 120000 }, async () => {
+    const own = await served();
+    const context = await chromium.newContext();
+    try {
+        const page = await opened(context, own.address);
+        await page.evaluate(() => navigator.serviceWorker.ready);
+        const worker = readFileSync(join(process.env.MUSLIN_WEB, "offline.js"), "utf8");
+        const html = readFileSync(join(process.env.MUSLIN_WEB, "index.html"), "utf8");
+        own.changed.set("/offline.js", worker.replace('VERSION = "', 'VERSION = "new'));
+        for (const path of ["/", "/index.html"])
+            own.changed.set(path, html.replace("<body>", '<body data-version="new">'));
+        await page.reload(); // the old one still, while the new one comes in
+        assert.equal(await page.getAttribute("body", "data-version"), null);
+        await page.evaluate(async () => {
+            const registration = await navigator.serviceWorker.getRegistration();
+            while (!registration.waiting) await new Promise((done) => setTimeout(done, 50));
+        });
+        await page.reload();
+        // A browser ends the old worker when it is idle, but not while it is looked into, as here.
+        const browserItself = await context.newCDPSession(page);
+        await browserItself.send("ServiceWorker.enable");
+        const ended = setInterval(() => browserItself.send("ServiceWorker.stopAllWorkers").catch(() => {}), 1000);
+        await page.waitForSelector("body[data-version=new][data-ready]").finally(() => clearInterval(ended));
+        const kept = await page.evaluate(() => caches.keys());
+        assert.equal(kept.length, 1, "what was kept of the old version is gone");
+    } finally {
+        await context.close();
+        own.server.close();
+    }
+});
+
+onPage("after the first visit it works without a network", async (page) => {
+    const context = page.context();
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await context.setOffline(true);
+    try {
+        await page.reload();
+        await page.waitForSelector("body[data-ready]");
+        await page.fill("#field-rows", "3");
+        await says(page, "plan", "48 in x 36 in");
+        await page.check("input[value=pattern]");
+        await page.waitForSelector("#sample");
+        await page.selectOption("#sample", "sixteen-hearths");
+        await says(page, "plan", "36 in x 36 in finished");
+        await page.selectOption("#sample", "slipway-pebbles");
+        await says(page, "plan", "125 cm x 155 cm");
+        await page.waitForFunction(() => location.hash.includes("pattern="));
+    } finally {
+        await context.setOffline(false);
+    }
 });

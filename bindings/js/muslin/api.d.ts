@@ -68,7 +68,9 @@ export type Status =
     /** the work, or what is stored, would be more than the caller allows */
     | "workLimit"
     /** an id of another quilt, of another sort, or of nothing */
-    | "foreign";
+    | "foreign"
+    /** the caller's progress call ended it before there was an answer */
+    | "stopped";
 
 /** enum muslin_argument in muslin/base.h. */
 export type Argument =
@@ -6671,11 +6673,12 @@ export interface Cutplan extends Handle {
     /**
      * Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
      * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound.
-     * MuslinWorkLimitError: it would take more than 2^40 steps, or keep more than 2^20 sums at once, or `progress`
-     * ended it. Time: cases x ways x what fits in a strip. Example: fault = 0 of every plan that new Cutplan() makes.
-     * Since 1.0. muslin_cutplan_check() in muslin/cutplan.h. Since 1.0.
+     * MuslinWorkLimitError: it would take more than 2^40 steps, or keep more than 2^20 sums at once.
+     * MuslinStoppedError: `progress` ended it. Time: cases x ways x what fits in a strip. Example: fault = 0 of every
+     * plan that new Cutplan() makes. Since 1.0. muslin_cutplan_check() in muslin/cutplan.h. Since 1.0.
      * @throws {MuslinNoMemoryError}
      * @throws {MuslinWorkLimitError}
+     * @throws {MuslinStoppedError}
      */
     check(more?: { readonly progress?: Progress }): CutplanChecked;
 }
@@ -6818,8 +6821,8 @@ export interface Calls {
     versionText(): string;
     /**
      * How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example: statusCount()
-     * gives MuslinForeignError + 1. Since 1.0. muslin_status_count() in muslin/base.h. Since 1.0.
-     * @throws {MuslinForeignError}
+     * gives MuslinStoppedError + 1. Since 1.0. muslin_status_count() in muslin/base.h. Since 1.0.
+     * @throws {MuslinStoppedError}
      */
     statusCount(): number;
     /**
@@ -8559,6 +8562,8 @@ export declare class MuslinNotTiledError extends MuslinError {}
 export declare class MuslinWorkLimitError extends MuslinError {}
 /** An id of another quilt, of another sort, or of nothing. */
 export declare class MuslinForeignError extends MuslinError {}
+/** The caller's progress call ended it before there was an answer. */
+export declare class MuslinStoppedError extends MuslinError {}
 
 /** The constants of the headers. */
 export declare const constants: {

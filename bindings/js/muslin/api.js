@@ -80,7 +80,7 @@ export const enums = {
     Status: "ok=0 null=1 structSize=2 structTail=3 flags=4 choice=5 range=6 overflow=7 divideByZero=8 buffer=9 " +
         "index=10 textEmpty=11 textSyntax=12 textTrailing=13 textUnit=14 textDecimal=15 textZeroDenominator=16 " +
         "textEncoding=17 seamTooWide=18 notSquare=19 noYield=20 notEnough=21 noFit=22 noMemory=23 customary=24 " +
-        "method=25 shape=26 notTiled=27 workLimit=28 foreign=29",
+        "method=25 shape=26 notTiled=27 workLimit=28 foreign=29 stopped=30",
     Argument: "none=0 text=1 buffer=2 output=3 spec=4 rows=5 rowSize=6 length=7 otherLength=8 factor=9 divisor=10 " +
         "ratio=11 grid=12 tolerance=13 direction=14 unit=15 decimalSign=16 style=17 denominator=18 decimals=19 " +
         "area=20 index=21 table=22 seamAllowance=23 takeUp=24 finished=25 unfinished=26 cut=27 pieces=28 seams=29 " +

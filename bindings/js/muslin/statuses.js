@@ -91,6 +91,9 @@ export class MuslinWorkLimitError extends MuslinError {}
 /** An id of another quilt, of another sort, or of nothing. */
 export class MuslinForeignError extends MuslinError {}
 
+/** The caller's progress call ended it before there was an answer. */
+export class MuslinStoppedError extends MuslinError {}
+
 /** The classes by status. */
 export default new Map([
     [1, MuslinNullError],
@@ -122,4 +125,5 @@ export default new Map([
     [27, MuslinNotTiledError],
     [28, MuslinWorkLimitError],
     [29, MuslinForeignError],
+    [30, MuslinStoppedError],
 ]);

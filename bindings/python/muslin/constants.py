@@ -132,6 +132,7 @@ class Status(Choice):
     ERR_NOT_TILED = 27  # the pieces leave a gap in the outline, overlap, or stick out
     ERR_WORK_LIMIT = 28  # the work, or what is stored, would be more than the caller allows
     ERR_FOREIGN = 29  # an id of another quilt, of another sort, or of nothing
+    ERR_STOPPED = 30  # the caller's progress call ended it before there was an answer
 
     @property
     def sentence(self) -> str:

@@ -11,7 +11,8 @@ __all__ = ["MuslinError", "NullError", "StructSizeError", "StructTailError", "Fl
            "OverflowError", "DivideByZeroError", "BufferError", "IndexError", "TextEmptyError", "TextSyntaxError",
            "TextTrailingError", "TextUnitError", "TextDecimalError", "TextZeroDenominatorError", "TextEncodingError",
            "SeamTooWideError", "NotSquareError", "NoYieldError", "NotEnoughError", "NoFitError", "NoMemoryError",
-           "CustomaryError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError", "ForeignError"]
+           "CustomaryError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError", "ForeignError",
+           "StoppedError"]
 
 
 class NullError(MuslinError):
@@ -130,6 +131,10 @@ class ForeignError(MuslinError):
     """An id of another quilt, of another sort, or of nothing."""
 
 
+class StoppedError(MuslinError):
+    """The caller's progress call ended it before there was an answer."""
+
+
 CLASSES.update({
     1: NullError,
     2: StructSizeError,
@@ -160,4 +165,5 @@ CLASSES.update({
     27: NotTiledError,
     28: WorkLimitError,
     29: ForeignError,
+    30: StoppedError,
 })

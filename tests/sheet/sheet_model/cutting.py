@@ -141,7 +141,7 @@ def sizes_first(account: Account, facts: Facts, passage: Any) -> None:
         account.once("<n:n> patches.", lambda m: account.same(m, "n", total))
     account.once("Seam allowance <a:L>{, a scant one, so that the fold is in it. It is|, as stitched; fold and thread "
                  "of a pressed seam are reckoned to take <t:L> more. Both are} included",
-                 lambda m: (account.same(m, "a", ruler.measured(quilt.allowance)),
+                 lambda m: (account.same(m, "a", ruler.fine(quilt.allowance)),
                             account.holds(m, m["t"] is None or value_of(m["t"]) == quilt.take_up, "another take-up")))
     cloth_widths(account, facts)
     account.once(quilt.words["fabric"].capitalize() + "s have F and a number, F1; pieces have numbers, [1]; what is "

@@ -121,7 +121,7 @@ class Finishing:
         best = rows[0]
         self.best = best
         account.once("The back must measure at least <size:S>: it stands", lambda m: account.same(
-            m, "size", ruler.by(best["needed_width"], best["needed_length"])))
+            m, "size", f"{ruler.at_least(best['needed_width'])} x {ruler.at_least(best['needed_length'])}"))
         account.once("Least cloth: <how:w>. Buy <a:L>.", lambda m: (
             account.same(m, "how", LAYOUTS[best["layout"] - 1]), account.same(m, "a", ruler.buy(best["bought"]))))
         pieces = sum(count for _, count, _, _ in self.cut_panels(best))

@@ -74,6 +74,13 @@ class Ruler:
     def measured(self, length: Fraction) -> str:
         return ("" if self.exact(Fraction(length)) else "about ") + self.plain(length)
 
+    def fine(self, length: Fraction) -> str:
+        """Something small: to 1/64 in, or to a hundredth of a millimetre."""
+        grid = Fraction(INCH, 64) if self.units == "in" else Fraction(MM, 100)
+        value = whole(Fraction(length) / grid, NEAR) * grid
+        about = "" if value == length else "about "
+        return f"{about}{mixed(value / INCH)} in" if self.units == "in" else f"{about}{decimal(value / MM, 2)} mm"
+
     def by(self, width: Fraction, height: Fraction) -> str:
         about = "" if self.exact(Fraction(width)) and self.exact(Fraction(height)) else "about "
         return f"{about}{self.plain(width)} x {self.plain(height)}"

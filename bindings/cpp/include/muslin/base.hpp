@@ -72,6 +72,8 @@ enum class status : std::int32_t {
     work_limit = MUSLIN_ERR_WORK_LIMIT,
     /** an id of another quilt, of another sort, or of nothing */
     foreign = MUSLIN_ERR_FOREIGN,
+    /** the caller's progress call ended it before there was an answer */
+    stopped = MUSLIN_ERR_STOPPED,
 };
 
 /** enum muslin_argument */

@@ -729,7 +729,8 @@ public:
     /** Proves plan and bound anew, in whole numbers, by code of its own that shares only the rules of cutting with the
      * search. `progress` is told how many cases there are, as best, and how many of them are proved, as bound.
      * Allocates with the plan's allocator: status::no_memory. status::work_limit: it would take more than 2^40 steps,
-     * or keep more than 2^20 sums at once, or `progress` ended it. Time: cases x ways x what fits in a strip.
+     * or keep more than 2^20 sums at once. status::stopped: `progress` ended it. Time: cases x ways x what fits in a
+     * strip.
      * muslin_cutplan_check() in muslin/cutplan.h. Since 1.0. */
     template <class Progress = no_progress>
     answer<muslin::cutplan_checked> check(Progress &&progress = {}) const

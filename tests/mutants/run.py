@@ -1,0 +1,296 @@
+#!/usr/bin/env python3
+"""run.py - how many small changes of lib/ do the unit tests and the handbook notice?
+
+    run.py PROGRAMS [COVERED] [--files PATTERN ...] [--sample N] [--seed WORD] [--jobs N] [--again]
+
+PROGRAMS and COVERED are builds by meson: plain ones, and with clang's profiles, which tell what suites call a function
+(no other can notice its mutants). A mutant whose object is the same at -O2 is none. Each is linked with the tests and
+asked suite by suite, those of its module first; what fails, crashes, or takes ten times as long has noticed it. The
+golden digest records the library's own answers, so it counts for nothing; of what the suites let live it tells whether
+an answer changed at all: then the module's properties are tried, whose truth is the model. What is known of mutants of
+the same sources lies in PROGRAMS/mutants and is not asked again (--again asks those that lived). equivalent.txt names
+mutants that change no answer, with the reason.
+
+It fails where so many live that the score aimed at can hardly be true.
+
+SPDX-License-Identifier: MIT"""
+import argparse
+import collections
+import concurrent.futures
+import fnmatch
+import hashlib
+import json
+import math
+import os
+import pathlib
+import random
+import re
+import shlex
+import subprocess
+import sys
+import threading
+
+import mutants
+
+ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
+HERE = pathlib.Path(__file__).resolve().parent
+AIM = 0.97
+MEMORY = 4 << 30
+PATIENCE = 0.5  # seconds for a suite of another module
+HANDBOOK = "handbook"
+GOLDEN = "golden"
+
+
+def asked(program, suite, seconds=600, profile=os.devnull):
+    """Whether a program of tests holds in one suite, and its processor time, of which it gets no more than told."""
+    environment = dict(os.environ, CK_FORK="no", CK_RUN_SUITE=suite, CK_VERBOSITY="silent", LLVM_PROFILE_FILE=profile)
+    command = ["prlimit", f"--cpu={seconds}", f"--as={MEMORY}", program]
+    if suite == HANDBOOK:
+        command += sorted(str(table) for table in (ROOT / "tests/handbook").glob("*.csv"))
+    with subprocess.Popen(command, env=environment, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL,
+                          stderr=subprocess.DEVNULL) as process:
+        _pid, status, used = os.wait4(process.pid, 0)
+        process.returncode = os.waitstatus_to_exitcode(status)
+    return process.returncode == 0, used.ru_utime + used.ru_stime
+
+
+def module_of(mutant):
+    return mutant.file.stem.split("_")[0]
+
+
+class Build:
+    """What meson has built: how it compiles a source, and what the tests are linked from."""
+
+    def __init__(self, where):
+        self.where = pathlib.Path(where).resolve()
+        self.work = self.where / "mutants"
+        self.work.mkdir(exist_ok=True)
+        self.commands = {}
+        with open(self.where / "compile_commands.json", encoding="utf-8") as commands:
+            for entry in json.load(commands):
+                source = (self.where / entry["file"]).resolve()
+                if source.parent == ROOT / "lib":
+                    self.commands.setdefault(source.name, shlex.split(entry["command"]))
+        self.libraries = subprocess.run(["pkg-config", "--libs", "check"], stdout=subprocess.PIPE, check=True,
+                                        text=True).stdout.split() + ["-lcsv"]
+
+    def options(self, source):
+        """How clang reads a source as the compiler does."""
+        flags = [str((self.where / word[2:]).resolve()).join(["-I", ""]) for word in self.commands[source]
+                 if word.startswith("-I")]
+        builtin = subprocess.run(["clang-14", "-print-resource-dir"], stdout=subprocess.PIPE, check=True, text=True)
+        return flags + ["-std=c11", "-DMUSLIN_BUILDING", f"-I{builtin.stdout.strip()}/include"]
+
+    def compile(self, source, text, where):
+        """The object of a changed source, or None where it is no C any more."""
+        where.mkdir(exist_ok=True)
+        (where / source).write_bytes(text)
+        unwanted = re.compile(r"-O.$|-g$|-W|-M[DQF]?$|-[oc]$")
+        words = self.commands[source]
+        flags = [word for before, word in zip([""] + words, words)
+                 if not unwanted.match(word) and before not in ("-o", "-c", "-MQ", "-MF")]
+        command = flags + ["-O2", "-w", "-iquote", str(ROOT / "lib"), "-c", str(where / source),
+                           "-o", str(where / "it.o")]
+        done = subprocess.run(command, cwd=self.where, stderr=subprocess.DEVNULL, check=False)
+        return (where / "it.o").read_bytes() if done.returncode == 0 else None
+
+    def link(self, name, where):
+        objects = {"unit": "tests/unit.p", HANDBOOK: "tests/handbook/handbook.p", GOLDEN: "tests/golden.p"}[name]
+        program = where / name
+        subprocess.run(["gcc", "-fuse-ld=lld", *sorted(map(str, (self.where / objects).glob("*.o"))),
+                        str(where / "it.o"), str(self.where / "libmuslin.a"), *self.libraries, "-o", str(program)],
+                       check=True)
+        return str(program)
+
+    def link_shared(self, source, where):
+        objects = [str(path) for path in self.where.glob("libmuslin.so.*.p/lib_*.o") if path.stem != f"lib_{source}.c"]
+        library = where / "libmuslin.so.1"
+        subprocess.run(["gcc", "-shared", "-fuse-ld=lld", *objects, str(where / "it.o"), "-o", str(library)],
+                       check=True)
+        return str(library)
+
+
+class Suites:
+    """The suites, how long each takes, and what functions each calls."""
+
+    def __init__(self, build, covered, pool):
+        known = build.work / f"suites-{fingerprint('tests/unit/*', 'tests/handbook/*', 'lib/*.[ch]')}.json"
+        if not known.exists():
+            names = {name for source in (ROOT / "tests/unit").glob("test_*.c")
+                     for name in re.findall(r'suite_create\("([^"]+)"', source.read_text(encoding="utf-8"))}
+            names = sorted(names | {HANDBOOK})
+            looked_at = pool.map(lambda suite: self.looked_at(suite, build, pathlib.Path(covered).resolve()), names)
+            known.write_text(json.dumps(dict(zip(names, looked_at))), encoding="utf-8")
+        self.all = json.loads(known.read_text(encoding="utf-8"))
+
+    @staticmethod
+    def looked_at(suite, build, covered):
+        program = "tests/handbook/handbook" if suite == HANDBOOK else "tests/unit"
+        holds, seconds = asked(str(build.where / program), suite)
+        if not holds:
+            raise SystemExit(f"{suite} fails without any change")
+        profile = str(build.work / f"{threading.current_thread().name}.profraw")
+        asked(str(covered / program), suite, profile=profile)
+        subprocess.run(["llvm-profdata-19", "merge", "-o", f"{profile}.merged", profile], check=True)
+        shown = subprocess.run(["llvm-profdata-19", "show", "--all-functions", f"{profile}.merged"], check=True,
+                               text=True, stdout=subprocess.PIPE).stdout
+        called = re.findall(r"^  (\S+):\n.*\n.*\n    Function count: [1-9]", shown, flags=re.M)
+        return {"seconds": seconds, "called": sorted(called)}
+
+    def for_mutant(self, mutant):
+        """The suites that can notice it, those of its module first; of other modules none that takes long."""
+        module = module_of(mutant)
+        names = {mutant.function, f"{mutant.file.name}:{mutant.function}"}
+        suites = [(not suite.startswith(module), facts["seconds"], suite) for suite, facts in self.all.items()
+                  if not mutant.function or names & set(facts["called"])]
+        return [suite for is_other, seconds, suite in sorted(suites) if not is_other or seconds < PATIENCE]
+
+    def limit(self, suite):
+        return math.ceil(10 * self.all[suite]["seconds"] + 0.5)
+
+
+def fingerprint(*patterns):
+    digest = hashlib.sha256()
+    for pattern in patterns:
+        for path in sorted(ROOT.glob(pattern)):
+            digest.update(path.read_bytes() if path.is_file() else b"")
+    return digest.hexdigest()[:16]
+
+
+def verdict(mutant, build, suites, same, golden):
+    """What becomes of one mutant: `none`, the suite that notices it, or `lives` and whether the digest changed."""
+    where = build.work / threading.current_thread().name
+    compiled = build.compile(mutant.file.name, mutants.mutated(mutant), where)
+    if compiled is None or compiled == same:
+        return "none"
+    linked = {}
+    for suite in suites.for_mutant(mutant):
+        program = HANDBOOK if suite == HANDBOOK else "unit"
+        if program not in linked:
+            linked[program] = build.link(program, where)
+        if not asked(linked[program], suite, suites.limit(suite))[0]:
+            return suite
+    done = subprocess.run(["prlimit", "--cpu=60", f"--as={MEMORY}", build.link(GOLDEN, where)], check=False,
+                          stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)
+    if done.stdout == golden:
+        return "lives"
+    return "properties" if properties_fail(mutant, build, where) else "lives, digest changed"
+
+
+def properties_fail(mutant, build, where):
+    """Whether tests/property notices it: what it has of the module, or all of it where it has nothing."""
+    tests = list((ROOT / "tests/property").glob(f"test_{module_of(mutant)}*.py")) or [ROOT / "tests/property"]
+    environment = dict(os.environ, MUSLIN_LIBRARY=build.link_shared(mutant.file.stem, where),
+                       PYTHONPATH=str(ROOT / "bindings/python"), PYTHONDONTWRITEBYTECODE="1",
+                       MUSLIN_PROPERTY_EXAMPLES="30", CI="1", HYPOTHESIS_STORAGE_DIRECTORY=str(where / "hypothesis"))
+    command = ["prlimit", "--cpu=120", "python3", "-m", "pytest", "-q", "-x", "-p", "no:cacheprovider",
+               *map(str, tests)]
+    return subprocess.run(command, env=environment, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
+                          check=False).returncode != 0
+
+
+class Known:
+    """Verdicts of earlier runs, a line each; of a file that was changed since they hold no more."""
+
+    def __init__(self, path):
+        self.path = path
+        self.lock = threading.Lock()
+        self.all = {}
+        if path.exists():
+            for line in path.read_text(encoding="latin-1").splitlines():
+                mark, said, key = line.split("\t", 2)
+                self.all[mark, key] = said
+
+    def add(self, mark, key, said):
+        with self.lock, open(self.path, "a", encoding="latin-1") as file:
+            self.all[mark, key] = said
+            print(mark, said, key, sep="\t", file=file)
+
+
+def equivalents():
+    """Keys of mutants that change no answer. A reason stands above those that share it, after a #."""
+    path = HERE / "equivalent.txt"
+    lines = path.read_text(encoding="utf-8").splitlines() if path.exists() else []
+    return {line for line in lines if line and not line.startswith("#")}
+
+
+def interval(killed, all_):
+    """Wilson's interval for the share, 95 in 100."""
+    share, z = killed / all_, 1.96
+    middle, half = share + z * z / (2 * all_), z * math.sqrt(share * (1 - share) / all_ + z * z / (4 * all_ * all_))
+    return (middle - half) / (1 + z * z / all_), (middle + half) / (1 + z * z / all_)
+
+
+def chance_of_so_many(living, all_):
+    """That as many or more live, where the score aimed at is true."""
+    return 1 - sum(math.comb(all_, k) * (1 - AIM) ** k * AIM ** (all_ - k) for k in range(living))
+
+
+def main():
+    parser = argparse.ArgumentParser(description=__doc__.split("\n", maxsplit=1)[0])
+    parser.add_argument("programs")
+    parser.add_argument("covered")
+    parser.add_argument("--files", nargs="*", default=["*.c"])
+    parser.add_argument("--sample", type=int)
+    parser.add_argument("--seed", default="")
+    parser.add_argument("--jobs", type=int, default=2)
+    parser.add_argument("--again", action="store_true")
+    asked_for = parser.parse_args()
+    os.chdir(ROOT)
+
+    pool = concurrent.futures.ThreadPoolExecutor(asked_for.jobs, "worker")
+    build = Build(asked_for.programs)
+    suites = Suites(build, asked_for.covered, pool)
+    known = Known(build.work / "known.tsv")
+    files = [path for path in sorted(ROOT.glob("lib/*.c"))
+             if any(fnmatch.fnmatch(path.name, pattern) for pattern in asked_for.files)]
+    marks = {path: hashlib.sha256(path.read_bytes()).hexdigest()[:8] for path in files}
+    chosen = [mutant for path in files for mutant in mutants.mutants(path, build.options(path.name))]
+    print(len(chosen), "mutants in", len(files), "files", flush=True)
+    if asked_for.sample:
+        random.Random(asked_for.seed).shuffle(chosen)  # so that a larger sample holds the smaller one
+        chosen = chosen[:asked_for.sample]
+    same = {path: build.compile(path.name, path.read_bytes(), build.work / "same")
+            for path in {mutant.file for mutant in chosen}}
+    golden = subprocess.run([str(build.where / "tests/golden")], stdout=subprocess.PIPE, check=True).stdout
+
+    def judge(mutant):
+        said = known.all.get((marks[mutant.file], mutant.key))
+        if said is None or (asked_for.again and said.startswith("lives")):
+            said = verdict(mutant, build, suites, same[mutant.file], golden)
+            known.add(marks[mutant.file], mutant.key, said)
+        return mutant, said
+
+    return report(list(pool.map(judge, chosen)))
+
+
+def report(judged):
+    accepted = equivalents()
+    total, living = collections.Counter(), collections.Counter()
+    digest = equal = by_model = 0
+    for mutant, said in judged:
+        if said == "none":
+            continue
+        if said.startswith("lives") and mutant.key in accepted:
+            equal += 1
+            continue
+        total[mutant.file.name] += 1
+        by_model += said == "properties"
+        if said.startswith("lives"):
+            living[mutant.file.name] += 1
+            digest += said != "lives"
+            print(f"lib/{mutant.file.name}:{mutant.line}: {said}: {mutant.key}")
+    for name in sorted(total):
+        print(f"{name:28} {total[name] - living[name]:5} of {total[name]:5}")
+    all_, alive = sum(total.values()), sum(living.values())
+    if all_ == 0:
+        return 1
+    low, high = interval(all_ - alive, all_)
+    print(f"{alive} live, {digest} of them change the digest; {equal} change no answer; {by_model} are noticed by "
+          f"properties alone\n{all_ - alive} of {all_} mutants noticed, {100 - 100 * alive / all_:.1f} % "
+          f"(95 %: {100 * low:.1f} to {100 * high:.1f})")
+    return 1 if chance_of_so_many(alive, all_) < 0.001 else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
