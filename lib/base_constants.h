@@ -7,9 +7,9 @@
 
 #define CONSTANTS(X) \
     X(version_major, "VERSION_MAJOR", INT64_C(1)) \
-    X(version_minor, "VERSION_MINOR", INT64_C(0)) \
+    X(version_minor, "VERSION_MINOR", INT64_C(1)) \
     X(version_patch, "VERSION_PATCH", INT64_C(0)) \
-    X(version, "VERSION", INT64_C(1000000)) \
+    X(version, "VERSION", INT64_C(1001000)) \
     X(ticks_per_inch, "TICKS_PER_INCH", INT64_C(8128)) \
     X(ticks_per_mm, "TICKS_PER_MM", INT64_C(320)) \
     X(length_max, "LENGTH_MAX", INT64_C(4611686018427387903)) \

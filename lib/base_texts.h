@@ -35,7 +35,8 @@
     X(err_not_tiled, "ERR_NOT_TILED") \
     X(err_work_limit, "ERR_WORK_LIMIT") \
     X(err_foreign, "ERR_FOREIGN") \
-    X(err_stopped, "ERR_STOPPED")
+    X(err_stopped, "ERR_STOPPED") \
+    X(err_too_many, "ERR_TOO_MANY")
 
 #define STATUS_SENTENCES(X) \
     X(ok, "The call succeeded.") \
@@ -68,7 +69,8 @@
     X(err_not_tiled, "The pieces do not fill the outline exactly: they leave a gap, overlap or stick out.") \
     X(err_work_limit, "This would take more steps, or hold more, than allowed; narrow the request or raise the limit.") \
     X(err_foreign, "The id is none of this quilt's, or names something of another sort; pass an id that the quilt itself gave.") \
-    X(err_stopped, "The progress call ended it before there was an answer; ask again to have one.")
+    X(err_stopped, "The progress call ended it before there was an answer; ask again to have one.") \
+    X(err_too_many, "More of them would be needed than can be counted here; wish for less.")
 
 #define ARGUMENT_NAMES(X) \
     X(none, "nothing") \

@@ -96,6 +96,9 @@ int msl_all_within(const int64_t *values, size_t n, int64_t least, int64_t span)
 size_t msl_block_end(size_t first, size_t n);
 
 /* The greatest common divisor of two numbers, neither below 0; the other one where one is 0. */
+/*@ requires 0 <= a && 0 <= b && (0 < a || 0 < b);
+    assigns \result \from a, b;
+    ensures 1 <= \result; */
 int64_t msl_common_divisor(int64_t a, int64_t b);
 
 static inline int64_t msl_lesser(int64_t a, int64_t b)

@@ -28,6 +28,8 @@ static muslin_status store(int64_t a, muslin_len *out)
     return MUSLIN_OK;
 }
 
+/*@ assigns \nothing;
+  @ ensures \result != 0 <==> \abs(wide_value(a)) > MUSLIN_LENGTH_MAX; */
 static int wide_out_of_range(struct msl_wide a)
 {
     return msl_wide_compare(a, msl_wide_from(MUSLIN_LENGTH_MAX)) > 0 ||
@@ -44,7 +46,7 @@ static muslin_status store_wide(struct msl_wide a, muslin_len *out)
 {
     if (wide_out_of_range(a))
         return MUSLIN_ERR_OVERFLOW;
-    *out = a.high < 0 ? -(int64_t)(~a.low) - 1 : (int64_t)a.low;
+    *out = a.high < 0 ? -1 - (int64_t)(UINT64_MAX - a.low) : (int64_t)a.low;
     return MUSLIN_OK;
 }
 

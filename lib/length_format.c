@@ -128,14 +128,14 @@ static void put_decimals(struct msl_text *text, const struct shown *shown, int32
 {
     char sign[2] = { (char)decimal_sign, 0 };
     int64_t part = shown->part;
-    int64_t place = shown->parts / 10;
     msl_put_unsigned(text, shown->whole);
     if (part != 0)
         msl_put(text, sign);
-    while (part != 0) {
+    for (int64_t place = shown->parts / 10; place != 0; place /= 10) {
+        if (part == 0)
+            return;
         msl_put_unsigned(text, (uint64_t)(part / place));
         part %= place;
-        place /= 10;
     }
 }
 
@@ -223,7 +223,7 @@ static void read_format(struct msl_check *check, struct muslin_format_spec *into
 muslin_status muslin_length_format(muslin_len a, const struct muslin_format_spec *spec, char *buf, size_t cap,
                                    size_t *need, int32_t *exact, struct muslin_problem *problem)
 {
-    char local[TEXT_MAX];
+    char local[TEXT_MAX] = { 0 };
     struct msl_text text = { local, sizeof local, 0 };
     struct muslin_format_spec how;
     struct msl_check check = msl_check_start(problem);

@@ -5,21 +5,25 @@
 #include "wide.h"
 
 /* The root's binary digits from the highest down: each is kept where the square still is not above n. Before the turn
- * of `digit` the root lies from `root` to below `root` + 2 `digit`, and that sum is at most 2^32, so no square passes
- * 64 bits. After the last turn only one whole number is left. */
+ * of a digit the root lies from `root` to below `root` + twice the digit, and that sum is at most 2^32, so no square
+ * passes 64 bits. After the last turn only one whole number is left. */
 uint64_t msl_root(uint64_t n, uint64_t *rest)
 {
     uint64_t root = 0;
-    /*@ loop invariant power: digit == 0 || \exists integer k; 0 <= k <= 31 && digit == (1 << k);
-      @ loop invariant width: root + (digit == 0 ? 1 : 2 * digit) <= 0x100000000;
-      @ loop invariant below: root * root <= n;
-      @ loop invariant above: n < (root + (digit == 0 ? 1 : 2 * digit)) * (root + (digit == 0 ? 1 : 2 * digit));
-      @ loop assigns digit, root;
-      @ loop variant digit; */
-    for (uint64_t digit = (uint64_t)1 << 31; digit != 0; digit >>= 1) {
-        uint64_t candidate = root + digit;
+    /*@ loop invariant -1 <= bit <= 31 && 0 <= root && root + (1 << (bit + 1)) <= 0x100000000;
+      @ loop invariant root * root <= n;
+      @ loop invariant n < (root + (1 << (bit + 1))) * (root + (1 << (bit + 1)));
+      @ loop assigns bit, root;
+      @ loop variant bit; */
+    for (int bit = 31; bit >= 0; bit--) {
+        uint64_t candidate = root + ((uint64_t)1 << bit);
+        /*@ assert candidate == root + (1 << bit) && candidate <= UINT32_MAX; */
+        /*@ assert candidate * candidate <= 0xFFFFFFFE00000001; */
+        /*@ assert root + (1 << (bit + 1)) == candidate + (1 << bit); */
+        /*@ assert candidate * candidate == (root + (1 << bit)) * (root + (1 << bit)); */
         if (candidate * candidate <= n)
             root = candidate;
+        /*@ assert n < (root + (1 << bit)) * (root + (1 << bit)); */
     }
     if (rest != NULL)
         *rest = n - root * root;

@@ -9,6 +9,7 @@
 /* The greatest r with r x r <= n; *rest (may be null) gets n - r x r. */
 /*@ requires rest == \null || \valid(rest);
   @ assigns *rest;
+  @ ensures \result <= UINT32_MAX;
   @ ensures \result * \result <= n < (\result + 1) * (\result + 1);
   @ ensures rest != \null ==> *rest == n - \result * \result; */
 uint64_t msl_root(uint64_t n, uint64_t *rest);

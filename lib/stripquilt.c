@@ -195,8 +195,8 @@ static void find_dealing(struct plan *plan)
         found->warnings |= MUSLIN_WARN_NEST_CONFLICT;
 }
 
-/* Each step needs what those before it found. */
-static void find_plan(struct msl_check *check, struct plan *plan)
+/* What one set gives, and a top takes. Each step needs what those before it found. */
+static void find_set_and_top(struct msl_check *check, struct plan *plan)
 {
     if (check->status == MUSLIN_OK)
         find_set(check, plan);
@@ -206,6 +206,11 @@ static void find_plan(struct msl_check *check, struct plan *plan)
         find_top(check, plan);
     if (check->status == MUSLIN_OK)
         find_yield(check, plan);
+}
+
+static void find_plan(struct msl_check *check, struct plan *plan)
+{
+    find_set_and_top(check, plan);
     if (check->status == MUSLIN_OK)
         find_tops(check, plan);
     if (check->status != MUSLIN_OK)
@@ -226,6 +231,34 @@ muslin_status muslin_stripquilt_plan(const struct muslin_stripquilt_spec *spec, 
     find_plan(&check, &plan);
     if (check.status == MUSLIN_OK)
         msl_write_struct(out, &plan.found, (uint32_t)sizeof plan.found);
+    return check.status;
+}
+
+/* A top has less than 2^36 segments, and as many strips as can be counted give less than 2^61. */
+static int64_t strips_for(struct msl_check *check, const struct plan *plan)
+{
+    const struct muslin_stripquilt_spec *s = &plan->spec;
+    const int64_t tops = s->tops > 0 ? s->tops : 1;
+    const int64_t segments = plan->found.blocks_per_top * s->segments_per_block;
+    const int64_t most = MUSLIN_COUNT_MAX / s->strips_per_set * plan->found.segments_per_set / segments;
+    if (tops > most) {
+        msl_fail(check, MUSLIN_ERR_TOO_MANY, MUSLIN_ARG_TOPS, tops, most);
+        return 0;
+    }
+    return msl_divided_up(tops * segments, plan->found.segments_per_set) * s->strips_per_set;
+}
+
+muslin_status muslin_stripquilt_strips(const struct muslin_stripquilt_spec *spec, int64_t *strips,
+                                       struct muslin_problem *problem)
+{
+    struct msl_check check = msl_check_start(problem);
+    struct plan plan = { 0 };
+    read_spec(&check, &plan.spec, spec);
+    msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, strips);
+    find_set_and_top(&check, &plan);
+    const int64_t found = check.status == MUSLIN_OK ? strips_for(&check, &plan) : 0;
+    if (check.status == MUSLIN_OK)
+        *strips = found;
     return check.status;
 }
 

@@ -7,6 +7,11 @@
 
 #include "inside.h"
 
+#include <stddef.h>
+
+/* Bytes of the outputs that callers of 1.0 know. */
+enum { YIELD_LEAST = offsetof(struct muslin_yield, straight) };
+
 /* ---- the yield of one set ---------------------------------------------------------------------------------------- */
 
 muslin_status muslin_yield_spec_init(struct muslin_yield_spec *spec, uint32_t size)
@@ -90,6 +95,12 @@ static int64_t cuts_from_each_end(const struct cutting *cutting)
     return most_cuts(room / cutting->ends, s->segment_cut, s->resquare_loss, s->resquare_every);
 }
 
+/* The set cut from one end to the other. */
+static int64_t straight_through(const struct muslin_yield_spec *s)
+{
+    return most_cuts(s->strip_length - 2 * s->end_trim, s->segment_cut, s->resquare_loss, s->resquare_every);
+}
+
 static struct muslin_yield yield_of(const struct cutting *cutting)
 {
     const struct muslin_yield_spec *s = cutting->spec;
@@ -99,6 +110,7 @@ static struct muslin_yield yield_of(const struct cutting *cutting)
     struct muslin_yield yield = { 0 };
     yield.per_end = cuts;
     yield.segments = cutting->ends * cuts;
+    yield.straight = straight_through(s);
     yield.resquarings = cutting->ends * resquarings(cuts, s->resquare_every);
     yield.left_over = left > 0 ? left : 0;
     yield.longer_for_more = s->fold_clear + used_in_all(cutting, cuts + 1) - s->strip_length;
@@ -116,7 +128,7 @@ muslin_status muslin_stripset_yield(const struct muslin_yield_spec *spec, struct
     struct msl_check check = msl_check_start(problem);
     struct muslin_yield_spec s = { 0 };
     read_yield(&check, &s, spec);
-    msl_want_output(&check, out, (uint32_t)sizeof *out);
+    msl_want_output(&check, out, YIELD_LEAST);
     if (check.status != MUSLIN_OK)
         return check.status;
     struct cutting cutting = { &s, s.flags & MUSLIN_YIELD_FROM_ONE_END ? 1 : 2 };

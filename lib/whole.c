@@ -27,6 +27,9 @@ size_t msl_block_end(size_t first, size_t n)
 /* Euclid's way. */
 int64_t msl_common_divisor(int64_t a, int64_t b)
 {
+    /*@ loop invariant 0 <= a && 0 <= b && (0 < a || 0 < b);
+      @ loop assigns a, b;
+      @ loop variant b; */
     while (b != 0) {
         int64_t rest = a % b;
         a = b;

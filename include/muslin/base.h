@@ -68,17 +68,17 @@ extern "C" {
 
 /* The three parts of the version of these headers. */
 #define MUSLIN_VERSION_MAJOR 1
-#define MUSLIN_VERSION_MINOR 0
+#define MUSLIN_VERSION_MINOR 1
 #define MUSLIN_VERSION_PATCH 0
 /* The version of these headers as one number: major x 1000000 + minor x 1000 + patch. */
-#define MUSLIN_VERSION 1000000
+#define MUSLIN_VERSION 1001000
 
 /* The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
  * whether headers and library belong together. Constant time. Example: muslin_version() == MUSLIN_VERSION.
  * Since 1.0. */
 MUSLIN_API uint32_t muslin_version(void);
 
-/* The same as text, for instance "1.0.0". Constant time. Example: puts(muslin_version_text()). Since 1.0. */
+/* The same as text, for instance "1.1.0". Constant time. Example: puts(muslin_version_text()). Since 1.0. */
 MUSLIN_API const char *muslin_version_text(void);
 
 /* ---- numbers --------------------------------------------------------------------------------------------------- */
@@ -136,11 +136,12 @@ enum muslin_status_code {
     MUSLIN_ERR_NOT_TILED = 27,       /* the pieces leave a gap in the outline, overlap, or stick out */
     MUSLIN_ERR_WORK_LIMIT = 28,      /* the work, or what is stored, would be more than the caller allows */
     MUSLIN_ERR_FOREIGN = 29,         /* an id of another quilt, of another sort, or of nothing */
-    MUSLIN_ERR_STOPPED = 30          /* the caller's progress call ended it before there was an answer */
+    MUSLIN_ERR_STOPPED = 30,         /* the caller's progress call ended it before there was an answer */
+    MUSLIN_ERR_TOO_MANY = 31         /* more would be needed than MUSLIN_COUNT_MAX; since 1.1 */
 };
 
 /* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example:
- * muslin_status_count() gives MUSLIN_ERR_STOPPED + 1. Since 1.0. */
+ * muslin_status_count() gives MUSLIN_ERR_TOO_MANY + 1. Since 1.0. */
 MUSLIN_API int32_t muslin_status_count(void);
 
 /* The status's name without its prefix, for instance "ERR_RANGE" for 6 and "OK" for 0; "UNKNOWN" for a number outside

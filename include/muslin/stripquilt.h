@@ -132,6 +132,14 @@ struct muslin_stripquilt {
 MUSLIN_API muslin_status muslin_stripquilt_plan(const struct muslin_stripquilt_spec *spec,
                                                 struct muslin_stripquilt *out, struct muslin_problem *problem);
 
+/* The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in hand.
+ * `strips` of the spec must be in its range, and is not looked at besides. MUSLIN_ERR_TOO_MANY: more than
+ * MUSLIN_COUNT_MAX would be needed (problem->value is the tops, problem->limit what so many strips give); the other
+ * statuses as muslin_stripquilt_plan() has them, but MUSLIN_ERR_NOT_ENOUGH. Constant time. Source: geometry; sets are
+ * sewn whole (common practice, no source). Example: that quilt, one top, takes 18 strips, and two take 36. Since 1.1. */
+MUSLIN_API muslin_status muslin_stripquilt_strips(const struct muslin_stripquilt_spec *spec, int64_t *strips,
+                                                  struct muslin_problem *problem);
+
 /* Blocks that are made alike: `blocks` of them, each taking one segment from each listed stack, left to right. */
 struct muslin_block_group {
     uint32_t size;

@@ -178,7 +178,7 @@ static void make_unit(struct golden *g, struct tree *tree)
     SPEC(muslin_quilt_unit_spec, spec);
     muslin_id fabrics[3];
     muslin_id id = -77;
-    (void)muslin_unit_recipe_at(draw_below(g, muslin_unit_recipe_count()), &spec.kind, &spec.method, NULL);
+    (void)muslin_unit_recipe_at(draw_below(g, GOLDEN_RECIPES), &spec.kind, &spec.method, NULL);
     spec.flags = draw_flags(g, 0);
     spec.width = draw_id(g, &tree->measures);
     spec.height = spec.kind == MUSLIN_UNIT_HALF_RECTANGLE || draw_rarely(g, 20) ? draw_id(g, &tree->measures) : 0;

@@ -16,7 +16,7 @@ static struct muslin_unit_spec draw_unit(struct golden *g)
     int32_t method = 0;
     SPEC(muslin_unit_spec, unit);
     unit.flags = draw_flags(g, 0);
-    (void)muslin_unit_recipe_at(draw_below(g, muslin_unit_recipe_count()), &kind, &method, NULL);
+    (void)muslin_unit_recipe_at(draw_below(g, GOLDEN_RECIPES), &kind, &method, NULL);
     unit.kind = draw_rarely(g, 20) ? draw_choice(g, 1, 18) : kind;
     unit.method = draw_rarely(g, 20) ? draw_choice(g, 1, 9) : method;
     unit.finished_width = draw_size(g, 40);
@@ -88,7 +88,8 @@ void golden_unit(struct golden *g)
 {
     int32_t kind = 0;
     int32_t method = 0;
-    for (int64_t i = -1; i <= muslin_unit_recipe_count(); i++) {
+    take_number(g, muslin_unit_recipe_count() >= GOLDEN_RECIPES);
+    for (int64_t i = -1; i < GOLDEN_RECIPES; i++) {
         told(g, muslin_unit_recipe_at(i, &kind, &method, ask(g)));
         take_number(g, kind);
         take_number(g, method);

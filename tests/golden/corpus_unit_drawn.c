@@ -9,7 +9,7 @@ enum { CORNERS = 128, STEPS = 24 };
 static struct muslin_unit_spec draw_unit(struct golden *g)
 {
     SPEC(muslin_unit_spec, spec);
-    (void)muslin_unit_recipe_at(draw_below(g, muslin_unit_recipe_count()), &spec.kind, &spec.method, NULL);
+    (void)muslin_unit_recipe_at(draw_below(g, GOLDEN_RECIPES), &spec.kind, &spec.method, NULL);
     int by_height = spec.kind >= MUSLIN_UNIT_TRIANGLE_60 && spec.kind <= MUSLIN_UNIT_HALF_HEXAGON;
     int takes_height = spec.kind == MUSLIN_UNIT_RECTANGLE || spec.kind == MUSLIN_UNIT_SNOWBALL ||
                        spec.kind == MUSLIN_UNIT_HALF_RECTANGLE || spec.kind == MUSLIN_UNIT_SLANTED_SLICE ||

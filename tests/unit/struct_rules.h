@@ -6,6 +6,8 @@
 
 #include "testing.h"
 
+#include <stddef.h>
+
 enum { ROOM = 4200, SPARE = 24, FILL = 0xA5 };
 
 /* A struct with room behind it, aligned as any struct. */
@@ -44,9 +46,14 @@ struct ruled {
     const void *spec; /* a good one */
     uint32_t spec_size;
     uint32_t out_size;
+    uint32_t out_least; /* its size in 1.0, of an output that has grown since */
 };
 
-#define RULED(call, spec, out) { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out) }
+#define RULED(call, spec, out) \
+    { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out), (uint32_t)sizeof(struct out) }
+/* `first` is the first member that came after 1.0. */
+#define RULED_GROWN(call, spec, out, first) \
+    { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out), (uint32_t)offsetof(struct out, first) }
 
 static inline void ck_refused(const struct ruled *r, const void *spec, uint32_t out_size, muslin_status status)
 {
@@ -98,11 +105,28 @@ static inline void ck_no_flag_known(const struct ruled *r)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SPEC);
 }
 
+/* Outputs of callers who know fewer members, or only a part of one: as much of the whole as they have room for. */
+static inline void ck_older_outputs(const struct ruled *r)
+{
+    union roomy whole;
+    union roomy older;
+    lay_out_output(&whole, r->out_size);
+    ck_ok(r->call(r->spec, &whole, NULL));
+    for (uint32_t size = r->out_least; size < r->out_size; size++) {
+        lay_out_output(&older, size);
+        ck_ok(r->call(r->spec, &older, NULL));
+        ck_assert_uint_eq(older.head[0], size);
+        ck_assert_int_eq(memcmp(older.bytes + 4, whole.bytes + 4, size - 4), 0);
+        ck_assert(is_untouched_from(&older, size));
+    }
+}
+
 static inline void ck_out_rules(const struct ruled *r)
 {
-    const uint32_t wrong[] = { 0, r->out_size - 1, 4097, UINT32_MAX };
+    const uint32_t wrong[] = { 0, r->out_least - 1, 4097, UINT32_MAX };
     for (size_t i = 0; i < sizeof wrong / sizeof wrong[0]; i++)
         ck_refused(r, r->spec, wrong[i], MUSLIN_ERR_STRUCT_SIZE);
+    ck_older_outputs(r);
     struct muslin_problem problem = PROBLEM;
     ck_status(r->call(r->spec, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);

@@ -91,6 +91,7 @@ static const struct status_row {
     STATUS(ERR_WORK_LIMIT, 28),
     STATUS(ERR_FOREIGN, 29),
     STATUS(ERR_STOPPED, 30),
+    STATUS(ERR_TOO_MANY, 31),
 };
 enum { STATUSES = sizeof statuses / sizeof statuses[0] };
 

@@ -47,8 +47,8 @@ END_TEST
 
 START_TEST(statuses_arguments_and_warnings_have_words)
 {
-    /* Example: muslin_status_count() gives MUSLIN_ERR_STOPPED + 1. */
-    ck_assert_int_eq(muslin_status_count(), MUSLIN_ERR_STOPPED + 1);
+    /* Example: muslin_status_count() gives MUSLIN_ERR_TOO_MANY + 1. */
+    ck_assert_int_eq(muslin_status_count(), MUSLIN_ERR_TOO_MANY + 1);
     /* Example: puts(muslin_status_sentence(MUSLIN_ERR_NULL)). */
     ck_assert_str_ne(muslin_status_sentence(MUSLIN_ERR_NULL), "");
     /* Example: for (int32_t i = 0; i < muslin_argument_count(); i++) puts(muslin_argument_words(i)). */

@@ -596,7 +596,7 @@ static muslin_status layouts_call(const void *spec, void *out, struct muslin_pro
     return muslin_backing_layouts(spec, out, sizeof(struct muslin_backing), LAYOUTS, &count, problem);
 }
 
-static const struct ruled layouts = { layouts_call, &throw_size, sizeof throw_size, sizeof(struct muslin_backing) };
+static const struct ruled layouts = RULED(layouts_call, throw_size, muslin_backing);
 
 static muslin_status panels_call(const void *spec, void *out, struct muslin_problem *problem)
 {
@@ -605,7 +605,7 @@ static muslin_status panels_call(const void *spec, void *out, struct muslin_prob
                                  problem);
 }
 
-static const struct ruled panels = { panels_call, &throw_size, sizeof throw_size, sizeof(struct muslin_panel) };
+static const struct ruled panels = RULED(panels_call, throw_size, muslin_panel);
 
 START_TEST(both_calls_check_their_request)
 {

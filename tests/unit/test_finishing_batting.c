@@ -185,7 +185,7 @@ static muslin_status batting_call(const void *spec, void *out, struct muslin_pro
     return muslin_batting_plan(spec, out, problem);
 }
 
-static const struct ruled batting = { batting_call, &throw_size, sizeof throw_size, sizeof(struct muslin_batting) };
+static const struct ruled batting = RULED(batting_call, throw_size, muslin_batting);
 
 START_TEST(batting_checks_its_structs)
 {

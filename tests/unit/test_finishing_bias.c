@@ -179,7 +179,7 @@ static muslin_status tube_call(const void *spec, void *out, struct muslin_proble
     return muslin_bias_tube(spec, out, problem);
 }
 
-static const struct ruled tube = { tube_call, &fat_square, sizeof fat_square, sizeof(struct muslin_bias) };
+static const struct ruled tube = RULED(tube_call, fat_square, muslin_bias);
 
 START_TEST(tube_checks_its_structs)
 {
@@ -328,7 +328,7 @@ static muslin_status least_call(const void *spec, void *out, struct muslin_probl
     return muslin_bias_least_square(spec, &rounding, out, problem);
 }
 
-static const struct ruled least = { least_call, &fat_square, sizeof fat_square, sizeof(struct muslin_bias) };
+static const struct ruled least = RULED(least_call, fat_square, muslin_bias);
 
 START_TEST(least_square_checks_its_structs)
 {
@@ -530,7 +530,7 @@ static muslin_status strips_call(const void *spec, void *out, struct muslin_prob
     return muslin_bias_strips(spec, out, problem);
 }
 
-static const struct ruled strips = { strips_call, &fat_square, sizeof fat_square, sizeof(struct muslin_bias) };
+static const struct ruled strips = RULED(strips_call, fat_square, muslin_bias);
 
 START_TEST(strips_check_their_structs)
 {

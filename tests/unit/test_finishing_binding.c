@@ -168,8 +168,7 @@ static muslin_status measure_call(const void *spec, void *out, struct muslin_pro
     return muslin_binding_measure(spec, out, problem);
 }
 
-static const struct ruled measure = { measure_call, &quarter_inch_all_round, sizeof quarter_inch_all_round,
-                                        sizeof(struct muslin_binding_width) };
+static const struct ruled measure = RULED(measure_call, quarter_inch_all_round, muslin_binding_width);
 
 START_TEST(measure_checks_its_structs)
 {
@@ -366,7 +365,7 @@ static muslin_status plan_call(const void *spec, void *out, struct muslin_proble
     return muslin_binding_plan(spec, out, problem);
 }
 
-static const struct ruled plan = { plan_call, &throw_size, sizeof throw_size, sizeof(struct muslin_binding) };
+static const struct ruled plan = RULED(plan_call, throw_size, muslin_binding);
 
 START_TEST(plan_checks_its_structs)
 {

@@ -139,8 +139,7 @@ static muslin_status hanging_call(const void *spec, void *out, struct muslin_pro
     return muslin_hanging_plan(spec, out, problem);
 }
 
-static const struct ruled hanging_plan = { hanging_call, &wall_quilt, sizeof wall_quilt,
-                                             sizeof(struct muslin_hanging) };
+static const struct ruled hanging_plan = RULED(hanging_call, wall_quilt, muslin_hanging);
 
 START_TEST(hanging_checks_its_structs)
 {

@@ -278,6 +278,52 @@ START_TEST(a_top_within_sixty_inches_both_ways_is_a_small_quilt)
 }
 END_TEST
 
+/* Example: that quilt, one top, takes 18 strips, and two take 36. */
+START_TEST(the_fewest_strips_are_those_with_which_the_plan_comes_out)
+{
+    struct muslin_stripquilt_spec spec = bundle(WHOLE_IN(42));
+    struct muslin_problem problem = PROBLEM;
+    int64_t strips = 77;
+    ck_ok(muslin_stripquilt_strips(&spec, &strips, NULL));
+    ck_assert_int_eq(strips, 18);
+    spec.tops = 2;
+    ck_ok(muslin_stripquilt_strips(&spec, &strips, NULL));
+    ck_assert_int_eq(strips, 36);
+    for (spec.tops = 1; spec.tops < 12; spec.tops++) {
+        ck_ok(muslin_stripquilt_strips(&spec, &strips, NULL));
+        spec.strips = strips - 1;
+        ck_status(muslin_stripquilt_plan(&spec, &(struct muslin_stripquilt){ .size = sizeof(struct muslin_stripquilt) },
+                                         &problem),
+                  MUSLIN_ERR_NOT_ENOUGH);
+        spec.strips = strips;
+        ck_assert_int_eq(planned(&spec).strips_used, strips);
+    }
+}
+END_TEST
+
+/* 18 segments a top, 6 a set of 6 strips: three sets. 2^31 - 1 strips are 357913941 sets, a third of them tops. */
+START_TEST(more_strips_than_can_be_counted_are_too_many)
+{
+    struct muslin_stripquilt_spec spec = bundle(WHOLE_IN(42));
+    struct muslin_problem problem = PROBLEM;
+    int64_t strips = 77;
+    spec.tops = 119304647;
+    ck_ok(muslin_stripquilt_strips(&spec, &strips, &problem));
+    ck_assert_int_eq(strips, 119304647 * INT64_C(18));
+    spec.tops++;
+    ck_status(muslin_stripquilt_strips(&spec, &strips, &problem), MUSLIN_ERR_TOO_MANY);
+    ck_assert_int_eq(strips, 119304647 * INT64_C(18));
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_TOPS);
+    ck_assert_int_eq(problem.value, 119304648);
+    ck_assert_int_eq(problem.limit, 119304647);
+    ck_status(muslin_stripquilt_strips(&spec, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    spec.strip_length = WHOLE_IN(6);
+    ck_status(muslin_stripquilt_strips(&spec, &strips, &problem), MUSLIN_ERR_NO_YIELD);
+    ck_assert_int_eq(strips, 119304647 * INT64_C(18));
+}
+END_TEST
+
 static muslin_status call_plan(const void *spec, void *out, struct muslin_problem *problem)
 {
     return muslin_stripquilt_plan(spec, out, problem);
@@ -1005,6 +1051,8 @@ static void add_plan(Suite *suite)
     TCase *tcase = tcase_create("plan");
     tcase_add_test(tcase, forty_two_strips_make_two_tops_with_six_strips_left);
     tcase_add_test(tcase, one_top_takes_three_sets);
+    tcase_add_test(tcase, the_fewest_strips_are_those_with_which_the_plan_comes_out);
+    tcase_add_test(tcase, more_strips_than_can_be_counted_are_too_many);
     tcase_add_test(tcase, a_yield_on_its_edge_is_warned_of);
     tcase_add_test(tcase, a_plan_says_what_its_parts_say);
     tcase_add_test(tcase, no_segment_cut_means_the_one_that_makes_the_block_square);

@@ -39,6 +39,28 @@ START_TEST(forty_inches_give_six_segments_with_no_slack)
 }
 END_TEST
 
+/* Geometry: 7 x 5 1/2 in and 1/2 in at each end are 39 1/2 in, so that 40 in give seven straight through; from both ends
+ * three times 5 1/2 in lie in each half. What is kept clear at the fold counts from both ends alone. */
+START_TEST(a_set_cut_straight_through_may_give_one_more)
+{
+    struct muslin_yield_spec spec = MUSLIN_YIELD_SPEC_INIT;
+    spec.segment_cut = IN(5, 1, 2);
+    spec.end_trim = IN(0, 1, 2);
+    ck_assert_int_eq(yield_of(&spec).segments, 6);
+    ck_assert_int_eq(yield_of(&spec).straight, 7);
+    spec.fold_clear = WHOLE_IN(20);
+    ck_assert_int_eq(yield_of(&spec).segments, 2);
+    ck_assert_int_eq(yield_of(&spec).straight, 7);
+    spec.strip_length = IN(39, 1, 2) - 1;
+    ck_assert_int_eq(yield_of(&spec).straight, 6);
+    spec.fold_clear = 0;
+    spec.flags = MUSLIN_YIELD_FROM_ONE_END;
+    ck_assert_int_eq(yield_of(&spec).straight, yield_of(&spec).segments);
+    spec.strip_length = IN(6, 1, 2) - 1;
+    ck_assert_int_eq(yield_of(&spec).straight, 0);
+}
+END_TEST
+
 /* Common practice, no source: the same strip with 1 in kept clear at the fold gives four. */
 START_TEST(an_inch_kept_clear_costs_two_segments)
 {
@@ -238,7 +260,7 @@ static muslin_status call_yield(const void *spec, void *out, struct muslin_probl
 static const struct muslin_yield_spec good_yield = {
     (uint32_t)sizeof good_yield, 0, WHOLE_IN(40), IN(6, 1, 2), IN(0, 1, 2), IN(0, 1, 8), 2, 0
 };
-static const struct ruled yield = RULED(call_yield, good_yield, muslin_yield);
+static const struct ruled yield = RULED_GROWN(call_yield, good_yield, muslin_yield, straight);
 
 START_TEST(yield_checks_its_structs)
 {
@@ -264,7 +286,7 @@ END_TEST
 START_TEST(cutting_from_one_end_keeps_nothing_clear)
 {
     struct muslin_yield_spec spec = good_yield;
-    const struct ruled one_end = RULED(call_yield, spec, muslin_yield);
+    const struct ruled one_end = RULED_GROWN(call_yield, spec, muslin_yield, straight);
     const struct refusal clear = REFUSAL(muslin_yield_spec, fold_clear, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_FOLD_CLEAR);
     spec.flags = MUSLIN_YIELD_FROM_ONE_END;
     ck_refusals(&one_end, &clear, 1);
@@ -815,6 +837,7 @@ static void add_yield(Suite *suite)
 {
     TCase *tcase = tcase_create("yield");
     tcase_add_test(tcase, forty_inches_give_six_segments_with_no_slack);
+    tcase_add_test(tcase, a_set_cut_straight_through_may_give_one_more);
     tcase_add_test(tcase, an_inch_kept_clear_costs_two_segments);
     tcase_add_test(tcase, forty_two_inches_leave_two_to_keep_clear);
     tcase_add_test(tcase, published_yields_cut_straight_through);

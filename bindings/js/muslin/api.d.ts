@@ -70,7 +70,9 @@ export type Status =
     /** an id of another quilt, of another sort, or of nothing */
     | "foreign"
     /** the caller's progress call ended it before there was an answer */
-    | "stopped";
+    | "stopped"
+    /** more would be needed than constants.COUNT_MAX; since 1.1 */
+    | "tooMany";
 
 /** enum muslin_argument in muslin/base.h. */
 export type Argument =
@@ -2066,6 +2068,11 @@ export interface Yield {
     readonly longerForMore: Length;
     /** "noSlack" when shorterBy is 0 and N is not */
     readonly warnings: readonly Warning[];
+    /**
+     * segments when the same set is cut straight through from one end, nothing kept clear: N itself with fromOneEnd;
+     * since 1.1
+     */
+    readonly straight: number;
 }
 
 /** struct muslin_need_spec in muslin/stripset.h. */
@@ -6815,14 +6822,14 @@ export interface Calls {
      */
     version(): number;
     /**
-     * The same as text, for instance "1.0.0". Constant time. Since 1.0. muslin_version_text() in muslin/base.h. Since
+     * The same as text, for instance "1.1.0". Constant time. Since 1.0. muslin_version_text() in muslin/base.h. Since
      * 1.0.
      */
     versionText(): string;
     /**
      * How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example: statusCount()
-     * gives MuslinStoppedError + 1. Since 1.0. muslin_status_count() in muslin/base.h. Since 1.0.
-     * @throws {MuslinStoppedError}
+     * gives MuslinTooManyError + 1. Since 1.0. muslin_status_count() in muslin/base.h. Since 1.0.
+     * @throws {MuslinTooManyError}
      */
     statusCount(): number;
     /**
@@ -8163,6 +8170,17 @@ export interface Calls {
      */
     stripquiltPlan(spec?: StripquiltSpec): Stripquilt;
     /**
+     * The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in
+     * hand. `strips` of the spec must be in its range, and is not looked at besides. MuslinTooManyError: more than
+     * constants.COUNT_MAX would be needed (problem->value is the tops, problem->limit what so many strips give); the
+     * other statuses as stripquiltPlan() has them, but MuslinNotEnoughError. Constant time. Source: geometry; sets are
+     * sewn whole (common practice, no source). Example: that quilt, one top, takes 18 strips, and two take 36. Since
+     * 1.1. muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1.
+     * @throws {MuslinTooManyError}
+     * @throws {MuslinNotEnoughError}
+     */
+    stripquiltStrips(spec?: StripquiltSpec): number;
+    /**
      * A set named twice in a row is in each of its blocks twice. Without turning, `turned` is 0; with it, `notNesting`
      * is 0. Where the sets are fewer than a block's segments, every block repeats one and is marked. O(groups).
      * Example: 18 segments from 3 sets in 9 blocks of two: blocks 1 to 3 take sets 1 and 2, blocks 4 to 6 sets 1 and 3,
@@ -8564,6 +8582,8 @@ export declare class MuslinWorkLimitError extends MuslinError {}
 export declare class MuslinForeignError extends MuslinError {}
 /** The caller's progress call ended it before there was an answer. */
 export declare class MuslinStoppedError extends MuslinError {}
+/** More would be needed than MUSLIN_COUNT_MAX; since 1.1. */
+export declare class MuslinTooManyError extends MuslinError {}
 
 /** The constants of the headers. */
 export declare const constants: {

@@ -3,13 +3,13 @@
 //
 // SPDX-License-Identifier: MIT
 
-export const version = "1.0.0";
+export const version = "1.1.0";
 
 export const constants = Object.freeze({
     VERSION_MAJOR: 1,
-    VERSION_MINOR: 0,
+    VERSION_MINOR: 1,
     VERSION_PATCH: 0,
-    VERSION: 1000000,
+    VERSION: 1001000,
     TICKS_PER_INCH: 8128,
     TICKS_PER_MM: 320,
     LENGTH_MAX: 4611686018427387903n,
@@ -80,7 +80,7 @@ export const enums = {
     Status: "ok=0 null=1 structSize=2 structTail=3 flags=4 choice=5 range=6 overflow=7 divideByZero=8 buffer=9 " +
         "index=10 textEmpty=11 textSyntax=12 textTrailing=13 textUnit=14 textDecimal=15 textZeroDenominator=16 " +
         "textEncoding=17 seamTooWide=18 notSquare=19 noYield=20 notEnough=21 noFit=22 noMemory=23 customary=24 " +
-        "method=25 shape=26 notTiled=27 workLimit=28 foreign=29 stopped=30",
+        "method=25 shape=26 notTiled=27 workLimit=28 foreign=29 stopped=30 tooMany=31",
     Argument: "none=0 text=1 buffer=2 output=3 spec=4 rows=5 rowSize=6 length=7 otherLength=8 factor=9 divisor=10 " +
         "ratio=11 grid=12 tolerance=13 direction=14 unit=15 decimalSign=16 style=17 denominator=18 decimals=19 " +
         "area=20 index=21 table=22 seamAllowance=23 takeUp=24 finished=25 unfinished=26 cut=27 pieces=28 seams=29 " +
@@ -287,8 +287,8 @@ export const structs = {
     Reference: [32, "width:length@8 length:length@16 count:int64@24"],
     YieldSpec: [56, "stripLength:length@8 segmentCut:length@16 endTrim:length@24 resquareLoss:length@32 " +
         "resquareEvery:int64@40 foldClear:length@48 fromOneEnd:flag=1@4", "muslin_yield_spec_init"],
-    Yield: [72, "segments:int64@8 perEnd:int64@16 resquarings:int64@24 leastLength:length@32 leftOver:length@40 " +
-        "shorterBy:length@48 longerForMore:length@56 warnings:warnings@64"],
+    Yield: [80, "segments:int64@8 perEnd:int64@16 resquarings:int64@24 leastLength:length@32 leftOver:length@40 " +
+        "shorterBy:length@48 longerForMore:length@56 warnings:warnings@64 straight:int64@72"],
     NeedSpec: [48, "segments:int64@8 segmentsPerSet:int64@16 stripsPerSet:int64@24 stripsPerBundle:int64@32 " +
         "stripCut:length@40", "muslin_need_spec_init"],
     Need: [56, "sets:int64@8 strips:int64@16 bundles:int64@24 spareSegments:int64@32 spareStrips:int64@40 " +
@@ -911,6 +911,7 @@ export const functions = {
         "problem"],
     hangingPlan: ["muslin_hanging_plan", "spec:spec=HangingSpec >out:struct=Hanging problem"],
     stripquiltPlan: ["muslin_stripquilt_plan", "spec:spec=StripquiltSpec >out:struct=Stripquilt problem"],
+    stripquiltStrips: ["muslin_stripquilt_strips", "spec:spec=StripquiltSpec >strips:int64 problem"],
     stripquiltGroups: ["muslin_stripquilt_groups", "spec:spec=StripquiltSpec >rows:askRows=BlockGroup problem"],
     stripquiltPressing: ["muslin_stripquilt_pressing", "spec:spec=StripquiltSpec set:int64 " +
         ">pressing:choice=SetPressing >segments:int64 problem"],

@@ -94,6 +94,9 @@ export class MuslinForeignError extends MuslinError {}
 /** The caller's progress call ended it before there was an answer. */
 export class MuslinStoppedError extends MuslinError {}
 
+/** More would be needed than MUSLIN_COUNT_MAX; since 1.1. */
+export class MuslinTooManyError extends MuslinError {}
+
 /** The classes by status. */
 export default new Map([
     [1, MuslinNullError],
@@ -126,4 +129,5 @@ export default new Map([
     [28, MuslinWorkLimitError],
     [29, MuslinForeignError],
     [30, MuslinStoppedError],
+    [31, MuslinTooManyError],
 ]);

@@ -6,8 +6,8 @@ Written by generate.py from lib/abi/api.json: change that, not this file.
 import ctypes
 from typing import Any, Dict, Tuple
 
-__version__ = "1.0.0"
-VERSION = 1000000
+__version__ = "1.1.0"
+VERSION = 1001000
 
 muslin_progress = ctypes.CFUNCTYPE(ctypes.c_int32, ctypes.c_void_p, ctypes.c_int64, ctypes.c_int64, ctypes.c_int64)
 
@@ -697,6 +697,7 @@ class muslin_yield(ctypes.Structure):
         ("longer_for_more", ctypes.c_int64),
         ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
+        ("straight", ctypes.c_int64),
     ]
 
 
@@ -4169,6 +4170,8 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_stripquilt_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_stripquilt_spec), ctypes.c_uint32)),
     "muslin_stripquilt_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stripquilt_spec), ctypes.POINTER(muslin_stripquilt), ctypes.POINTER(muslin_problem))),
+    "muslin_stripquilt_strips": (ctypes.c_int32, 
+        (ctypes.POINTER(muslin_stripquilt_spec), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_stripquilt_groups": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stripquilt_spec), ctypes.POINTER(muslin_block_group), ctypes.c_size_t, ctypes.c_size_t,
          ctypes.POINTER(ctypes.c_size_t), ctypes.POINTER(muslin_problem))),

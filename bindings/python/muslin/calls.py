@@ -69,10 +69,10 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "logcabin_rounds_for", "frame_pieces", "frame_outline", "medallion_plan", "repeat_plan", "repeat_common",
            "point_border_plan", "bed_size", "bed_covered", "fit_settings", "fit_nearest", "fit_across", "fit_triangles",
            "fit_rescale", "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips",
-           "batting_plan", "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_groups",
-           "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length", "quilting_lines",
-           "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total", "id_sort", "id_number",
-           "sewing_label", "scatter_prints", "scatter_blocks", "scatter_sets"]
+           "batting_plan", "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_strips",
+           "stripquilt_groups", "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length",
+           "quilting_lines", "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total",
+           "id_sort", "id_number", "sewing_label", "scatter_prints", "scatter_blocks", "scatter_sets"]
 
 
 def version() -> int:
@@ -85,7 +85,7 @@ def version() -> int:
 
 
 def version_text() -> str:
-    """The same as text, for instance "1.0.0".
+    """The same as text, for instance "1.1.0".
 
     muslin_version_text() in muslin/base.h. Since 1.0.
     """
@@ -2415,6 +2415,35 @@ def stripquilt_plan(spec: Optional[StripquiltSpec] = None, *, strips: Optional[i
     out_ = new(structs.muslin_stripquilt)
     call_telling("muslin_stripquilt_plan", ctypes.byref(wish), ctypes.byref(out_))
     return Stripquilt._read(out_)
+
+
+def stripquilt_strips(spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,
+                      strips_per_set: Optional[int] = None, segments_per_block: Optional[int] = None,
+                      columns: Optional[int] = None, rows: Optional[int] = None, tops: Optional[int] = None,
+                      strip_cut: Optional[LengthLike] = None, strip_length: Optional[LengthLike] = None,
+                      segment_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                      take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                      resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
+                      fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
+                      nesting: Optional[Nesting] = None, square_tolerance: Optional[LengthLike] = None,
+                      from_one_end: Optional[bool] = None) -> int:
+    """The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in
+    hand.
+
+    Keywords: the members of StripquiltSpec, over those of spec.
+
+    muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1.
+    """
+    wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
+                                        segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
+                                        strip_cut=strip_cut, strip_length=strip_length, segment_cut=segment_cut,
+                                        allowance=allowance, take_up=take_up, end_trim=end_trim,
+                                        resquare_loss=resquare_loss, resquare_every=resquare_every,
+                                        fold_clear=fold_clear, turning=turning, nesting=nesting,
+                                        square_tolerance=square_tolerance, from_one_end=from_one_end)
+    strips_ = ctypes.c_int64()
+    call_telling("muslin_stripquilt_strips", ctypes.byref(wish), ctypes.byref(strips_))
+    return strips_.value
 
 
 def stripquilt_groups(spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,

@@ -31,9 +31,9 @@ __all__ = ["VERSION_MAJOR", "VERSION_MINOR", "VERSION_PATCH", "VERSION", "TICKS_
            "CutplanStripKind", "CutplanFault", "LongPieces"]
 
 VERSION_MAJOR = 1
-VERSION_MINOR = 0
+VERSION_MINOR = 1
 VERSION_PATCH = 0
-VERSION = 1000000
+VERSION = 1001000
 TICKS_PER_INCH = 8128
 TICKS_PER_MM = 320
 LENGTH_MAX = 4611686018427387903
@@ -133,6 +133,7 @@ class Status(Choice):
     ERR_WORK_LIMIT = 28  # the work, or what is stored, would be more than the caller allows
     ERR_FOREIGN = 29  # an id of another quilt, of another sort, or of nothing
     ERR_STOPPED = 30  # the caller's progress call ended it before there was an answer
+    ERR_TOO_MANY = 31  # more would be needed than MUSLIN_COUNT_MAX; since 1.1
 
     @property
     def sentence(self) -> str:

@@ -12,7 +12,7 @@ __all__ = ["MuslinError", "NullError", "StructSizeError", "StructTailError", "Fl
            "TextTrailingError", "TextUnitError", "TextDecimalError", "TextZeroDenominatorError", "TextEncodingError",
            "SeamTooWideError", "NotSquareError", "NoYieldError", "NotEnoughError", "NoFitError", "NoMemoryError",
            "CustomaryError", "MethodError", "ShapeError", "NotTiledError", "WorkLimitError", "ForeignError",
-           "StoppedError"]
+           "StoppedError", "TooManyError"]
 
 
 class NullError(MuslinError):
@@ -135,6 +135,10 @@ class StoppedError(MuslinError):
     """The caller's progress call ended it before there was an answer."""
 
 
+class TooManyError(MuslinError):
+    """More would be needed than MUSLIN_COUNT_MAX; since 1.1."""
+
+
 CLASSES.update({
     1: NullError,
     2: StructSizeError,
@@ -166,4 +170,5 @@ CLASSES.update({
     28: WorkLimitError,
     29: ForeignError,
     30: StoppedError,
+    31: TooManyError,
 })

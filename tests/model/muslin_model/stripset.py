@@ -27,7 +27,11 @@ def yield_of(spec, one_end):
     k = largest(lambda k: k == 0 or strip_for(k) <= spec.strip_length, spec.strip_length)
     used = 2 * spec.end_trim + ends * (k * spec.segment_cut + squarings(k) * spec.resquare_loss)
     shorter = spec.strip_length - strip_for(k) if k else 0
+    def through(k):
+        return 2 * spec.end_trim + k * spec.segment_cut + squarings(k) * spec.resquare_loss
+
     return {
+        "straight": largest(lambda k: k == 0 or through(k) <= spec.strip_length, spec.strip_length),
         "segments": ends * k,
         "per_end": k,
         "resquarings": ends * squarings(k),

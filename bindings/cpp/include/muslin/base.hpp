@@ -74,6 +74,8 @@ enum class status : std::int32_t {
     foreign = MUSLIN_ERR_FOREIGN,
     /** the caller's progress call ended it before there was an answer */
     stopped = MUSLIN_ERR_STOPPED,
+    /** more would be needed than MUSLIN_COUNT_MAX; since 1.1 */
+    too_many = MUSLIN_ERR_TOO_MANY,
 };
 
 /** enum muslin_argument */
@@ -348,7 +350,7 @@ inline namespace MUSLIN_CPP_FORM {
     return muslin_version();
 }
 
-/** The same as text, for instance "1.0.0". Constant time.
+/** The same as text, for instance "1.1.0". Constant time.
  * muslin_version_text() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::string_view version_text() noexcept
 {

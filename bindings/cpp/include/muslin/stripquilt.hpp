@@ -214,6 +214,20 @@ inline answer<muslin::stripquilt> stripquilt_plan(const muslin::stripquilt_spec 
     });
 }
 
+/** The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in
+ * hand. `strips` of the spec must be in its range, and is not looked at besides. status::too_many: more than
+ * MUSLIN_COUNT_MAX would be needed (problem->value is the tops, problem->limit what so many strips give); the
+ * other statuses as stripquilt_plan() has them, but status::not_enough. Constant time. Source: geometry; sets are
+ * sewn whole (common practice, no source).
+ * muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1. */
+inline answer<std::int64_t> stripquilt_strips(const muslin::stripquilt_spec &spec = {})
+{
+    std::int64_t strips = 0;
+    return asking::ask(strips, [&](muslin_problem *problem) {
+        return muslin_stripquilt_strips(detail::in_c(&spec), &strips, problem);
+    });
+}
+
 /** Which stacks meet in which blocks, as dealt (ask-then-fill): one row for each run of blocks that take from the
  * same stacks, in order, never more rows than sets. A set named twice in a row is in each of its blocks twice.
  * Without turning, `turned` is 0; with it, `not_nesting` is 0. Where the sets are fewer than a block's segments,

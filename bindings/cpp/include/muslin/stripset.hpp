@@ -58,6 +58,9 @@ struct MUSLIN_CPP_TWIN yield {
     /** warning::no_slack when shorter_by is 0 and N is not */
     std::uint32_t warnings = 0;
     std::int32_t pad = 0;
+    /** segments when the same set is cut straight through from one end, nothing kept clear: N itself with
+     * FROM_ONE_END; since 1.1 */
+    std::int64_t straight = 0;
 };
 static_assert(detail::is_twin<yield>);
 
