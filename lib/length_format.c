@@ -105,9 +105,8 @@ static struct shown split(muslin_len a, const struct muslin_format_spec *spec)
     int64_t unit = muslin_length_unit_ticks(unit_of_style(spec->style));
     struct shown shown = { 0, 0, 0, 0, 1 };
     shown.parts = is_fraction_style(spec->style) ? spec->denominator : power_of_ten(spec->decimals);
-    int64_t below_zero = a % unit < 0;
-    int64_t whole = a / unit - below_zero;
-    int64_t rest = a % unit + below_zero * unit;
+    int64_t rest = a % unit < 0 ? a % unit + unit : a % unit;
+    int64_t whole = (a - rest) / unit;
     int64_t part = round_part(rest, shown.parts, unit, spec->direction);
     shown.exact = rest * shown.parts % unit == 0;
     if (part == shown.parts) {
