@@ -93,6 +93,11 @@ void msl_write_row(void *rows, size_t row_size, size_t index, const void *from, 
     ensures (\result - 1) * b < a <= \result * b; */
 int64_t msl_divided_up(int64_t a, int64_t b);
 
+/* Do all n values lie from `least` to below least + span, a power of two? */
+int msl_all_within(const int64_t *values, size_t n, int64_t least, int64_t span);
+/* Where a block of an array's elements that begins at `first` ends: few enough to be looked at twice at little cost. */
+size_t msl_block_end(size_t first, size_t n);
+
 /* The greatest common divisor of two numbers, neither below 0; the other one where one is 0. */
 /*@ requires 0 <= a && 0 <= b && (0 < a || 0 < b);
     assigns \result \from a, b;

@@ -254,35 +254,79 @@ static int stops_at(size_t i, muslin_status status, muslin_status *statuses, siz
 /* A sum or product of a length and a second number. */
 typedef muslin_status pair_sum(muslin_len a, int64_t b, muslin_len *out);
 
-static muslin_status each_pair(pair_sum *sum, const muslin_len *a, const int64_t *b, size_t n, muslin_len *out,
-                               muslin_status *statuses, size_t *failed)
+/* Arrays of such pairs; null ones only where they are empty. */
+struct pairs {
+    const muslin_len *a;
+    const int64_t *b;
+    size_t n;
+    muslin_len *out;
+    muslin_status *statuses;
+    size_t *failed;
+};
+
+static int any_is_missing(const struct pairs *pairs)
 {
-    if (n != 0 && (a == NULL || b == NULL || out == NULL))
-        return MUSLIN_ERR_NULL;
-    for (size_t i = 0; i < n; i++) {
-        muslin_status status = sum(a[i], b[i], &out[i]);
-        if (stops_at(i, status, statuses, failed))
+    return pairs->n != 0 && (pairs->a == NULL || pairs->b == NULL || pairs->out == NULL);
+}
+
+/* The pairs from `first` to before `end`, one by one. */
+static muslin_status each_pair(const struct pairs *pairs, size_t first, size_t end, pair_sum *sum)
+{
+    for (size_t i = first; i < end; i++) {
+        muslin_status status = sum(pairs->a[i], pairs->b[i], &pairs->out[i]);
+        if (stops_at(i, status, pairs->statuses, pairs->failed))
             return status;
     }
     return MUSLIN_OK;
 }
 
+/* The same where no sum can fail: all are far within the range. Returns 0, and does nothing, where some are not. */
+static int whole_block(const struct pairs *pairs, size_t first, size_t end, int subtracted)
+{
+    const int64_t far = INT64_C(1) << 60;
+    const muslin_len *a = pairs->a, *b = pairs->b;
+    const size_t n = end - first;
+    muslin_len *out = pairs->out;
+    if (!msl_all_within(a + first, n, -far, 2 * far) || !msl_all_within(b + first, n, -far, 2 * far))
+        return 0;
+    for (size_t i = first; i < end; i++)
+        out[i] = subtracted ? a[i] - b[i] : a[i] + b[i];
+    for (size_t i = first; pairs->statuses != NULL && i < end; i++)
+        pairs->statuses[i] = MUSLIN_OK;
+    return 1;
+}
+
+static muslin_status each_sum(const struct pairs *pairs, pair_sum *sum, int subtracted)
+{
+    muslin_status status = any_is_missing(pairs) ? MUSLIN_ERR_NULL : MUSLIN_OK;
+    size_t end;
+    for (size_t first = 0; status == MUSLIN_OK && first < pairs->n; first = end) {
+        end = msl_block_end(first, pairs->n);
+        if (!whole_block(pairs, first, end, subtracted))
+            status = each_pair(pairs, first, end, sum);
+    }
+    return status;
+}
+
 muslin_status muslin_length_add_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
                                   muslin_status *statuses, size_t *failed)
 {
-    return each_pair(muslin_length_add, a, b, n, out, statuses, failed);
+    const struct pairs pairs = { a, b, n, out, statuses, failed };
+    return each_sum(&pairs, muslin_length_add, 0);
 }
 
 muslin_status muslin_length_subtract_n(const muslin_len *a, const muslin_len *b, size_t n, muslin_len *out,
                                        muslin_status *statuses, size_t *failed)
 {
-    return each_pair(muslin_length_subtract, a, b, n, out, statuses, failed);
+    const struct pairs pairs = { a, b, n, out, statuses, failed };
+    return each_sum(&pairs, muslin_length_subtract, 1);
 }
 
 muslin_status muslin_length_multiply_n(const muslin_len *a, const int64_t *factors, size_t n, muslin_len *out,
                                        muslin_status *statuses, size_t *failed)
 {
-    return each_pair(muslin_length_multiply, a, factors, n, out, statuses, failed);
+    const struct pairs pairs = { a, factors, n, out, statuses, failed };
+    return any_is_missing(&pairs) ? MUSLIN_ERR_NULL : each_pair(&pairs, 0, n, muslin_length_multiply);
 }
 
 /* One element of the scaled forms, the rounding already checked. */

@@ -204,8 +204,11 @@ muslin_status muslin_format_spec_init(struct muslin_format_spec *spec, uint32_t 
 static void read_format(struct msl_check *check, struct muslin_format_spec *into, const struct muslin_format_spec *from)
 {
     const struct muslin_format_spec initial = MUSLIN_FORMAT_SPEC_INIT;
+    *into = initial;
+    if (from == NULL)
+        return;
     msl_read_struct(check, MUSLIN_ARG_SPEC, into, (uint32_t)sizeof *into, (uint32_t)sizeof *into,
-                    MUSLIN_FORMAT_UNICODE | MUSLIN_FORMAT_BARE, from != NULL ? from : &initial);
+                    MUSLIN_FORMAT_UNICODE | MUSLIN_FORMAT_BARE, from);
     if (check->status != MUSLIN_OK)
         return;
     msl_want_choice(check, MUSLIN_ARG_STYLE, into->style, MUSLIN_STYLE_INCH_FRACTION, MUSLIN_STYLE_CM);

@@ -32,11 +32,9 @@ static muslin_status fail_at(struct reader *reader, muslin_status status, size_t
 
 /* ---- characters -------------------------------------------------------------------------------------------------- */
 
-/* Bytes of the UTF-8 character that starts with this byte; 0 for a byte that starts none. */
+/* Bytes of the UTF-8 character that starts with this byte, not an ASCII one; 0 for a byte that starts none. */
 static size_t bytes_of_lead(unsigned char lead)
 {
-    if (lead < 0x80)
-        return 1;
     if (lead >= 0xC2 && lead <= 0xDF)
         return 2;
     if (lead >= 0xE0 && lead <= 0xEF)
@@ -46,11 +44,10 @@ static size_t bytes_of_lead(unsigned char lead)
     return 0;
 }
 
-/* The character at `at`, and its bytes; *bytes becomes 0 where the text is not UTF-8 (RFC 3629: no overlong forms, no
- * surrogates, nothing above U+10FFFF). */
-static uint32_t decode(const char *text, size_t at, size_t end, size_t *bytes)
+/* A character of several bytes. */
+static uint32_t decode_long(const char *text, size_t at, size_t end, size_t *bytes)
 {
-    static const unsigned char lead_mask[5] = { 0, 0x7F, 0x1F, 0x0F, 0x07 };
+    static const unsigned char lead_mask[5] = { 0, 0, 0x1F, 0x0F, 0x07 };
     static const uint32_t least[5] = { 0, 0, 0x80, 0x800, 0x10000 };
     unsigned char lead = (unsigned char)text[at];
     size_t count = bytes_of_lead(lead);
@@ -70,6 +67,15 @@ static uint32_t decode(const char *text, size_t at, size_t end, size_t *bytes)
         return 0;
     *bytes = count;
     return character;
+}
+
+/* The character at `at`, and its bytes; *bytes becomes 0 where the text is not UTF-8 (RFC 3629: no overlong forms, no
+ * surrogates, nothing above U+10FFFF). Nearly all texts are ASCII alone. */
+static uint32_t decode(const char *text, size_t at, size_t end, size_t *bytes)
+{
+    unsigned char lead = (unsigned char)text[at];
+    *bytes = 1;
+    return lead < 0x80 ? lead : decode_long(text, at, end, bytes);
 }
 
 /* The character under the reader, 0 at the end. */
@@ -123,7 +129,7 @@ static void skip_blanks(struct reader *reader)
 
 /* ---- numbers ----------------------------------------------------------------------------------------------------- */
 
-/* The fractions with a character of their own: Unicode, Latin-1 Supplement and Number Forms. */
+/* The fractions with a character of their own: Unicode, Latin-1 Supplement and Number Forms. In order. */
 static const struct vulgar {
     uint16_t character;
     unsigned char above;
@@ -138,6 +144,8 @@ static const struct vulgar {
 /* Its row in the list, or a negative number. */
 static int vulgar_row(uint32_t c)
 {
+    if (c < vulgars[0].character)
+        return -1;
     for (int i = 0; i < (int)(sizeof vulgars / sizeof vulgars[0]); i++)
         if (vulgars[i].character == c)
             return i;
@@ -147,13 +155,12 @@ static int vulgar_row(uint32_t c)
 /* A digit, a decimal sign before a digit, or a vulgar fraction. */
 static int starts_number(const struct reader *reader)
 {
-    struct reader ahead = *reader;
     size_t bytes;
     uint32_t c = peek(reader, &bytes);
     if (c != (uint32_t)reader->decimal_sign)
         return is_digit(c) || vulgar_row(c) >= 0;
-    ahead.at += bytes;
-    return is_digit(peek(&ahead, &bytes));
+    size_t next = reader->at + bytes;
+    return next < reader->end && is_digit((unsigned char)reader->text[next]);
 }
 
 /* Moves past the digits under the reader. */
@@ -373,34 +380,51 @@ static int32_t read_unit(struct reader *reader)
 
 /* ---- the sum of the parts ---------------------------------------------------------------------------------------- */
 
-/* number x ticks, in whole ticks and a fraction of one in lowest terms. Returns 0 where it passes the range. The
- * fraction adds less than a unit, so the sum cannot wrap. */
+/* number x ticks, in whole ticks and a fraction of one. Returns 0 where it passes the range. The fraction adds less
+ * than a unit, so the sum cannot wrap. */
 static int in_ticks(struct exact number, int64_t ticks, struct exact *out)
 {
-    int64_t nothing;
     int64_t part;
-    if (!msl_wide_floor(msl_wide_multiply(number.whole, ticks), 1, &out->whole, &nothing))
+    if (number.whole > MUSLIN_LENGTH_MAX / ticks)
         return 0;
     (void)msl_wide_floor(msl_wide_multiply(number.above, ticks), number.below, &part, &out->above);
-    int64_t divisor = msl_common_divisor(number.below, out->above);
-    out->whole += part;
-    out->above /= divisor;
-    out->below = number.below / divisor;
+    out->whole = number.whole * ticks + part;
+    out->below = number.below;
     return out->whole <= MUSLIN_LENGTH_MAX;
 }
 
-/* a + b. Returns 0 where the common denominator, or the sum, passes its range. */
-static int add_exact(struct exact a, struct exact b, struct exact *out)
+static struct exact in_lowest_terms(struct exact a)
 {
+    int64_t divisor = msl_common_divisor(a.below, a.above);
+    a.above /= divisor;
+    a.below /= divisor;
+    return a;
+}
+
+/* a + b, both with a fraction of a tick; wholes left out. Returns 0 where the common denominator passes its range. */
+static int add_fractions(struct exact a, struct exact b, struct exact *out)
+{
+    a = in_lowest_terms(a);
+    b = in_lowest_terms(b);
     int64_t divisor = msl_common_divisor(a.below, b.below);
     int64_t times = b.below / divisor;
     if (a.below > MUSLIN_LENGTH_MAX / times)
         return 0;
-    int64_t below = a.below * times;
-    int64_t above = a.above * times + b.above * (a.below / divisor);
-    out->whole = a.whole + b.whole + above / below;
-    out->above = above % below;
-    out->below = below;
+    out->below = a.below * times;
+    out->above = a.above * times + b.above * (a.below / divisor);
+    return 1;
+}
+
+/* a + b. Returns 0 where the common denominator, or the sum, passes its range. The first part, and most others, have no
+ * fraction to be added to. */
+static int add_exact(struct exact a, struct exact b, struct exact *out)
+{
+    struct exact sum = b;
+    if (a.above != 0 && !add_fractions(a, b, &sum))
+        return 0;
+    out->whole = a.whole + b.whole + sum.above / sum.below;
+    out->above = sum.above % sum.below;
+    out->below = sum.below;
     return out->whole <= MUSLIN_LENGTH_MAX;
 }
 
@@ -452,21 +476,24 @@ static int read_sign(struct reader *reader)
     return minus;
 }
 
-/* A number must stand here. */
-static void want_number(struct reader *reader)
+/* No number stands where one must. */
+static void refuse_no_number(struct reader *reader)
 {
     size_t bytes;
     peek(reader, &bytes);
-    if (starts_number(reader))
-        return;
     refuse_other_sign(reader);
     fail_at(reader, reader->at == reader->end ? MUSLIN_ERR_TEXT_EMPTY : MUSLIN_ERR_TEXT_SYNTAX, reader->at, bytes);
 }
 
 static void read_parts(struct reader *reader, struct parts *parts)
 {
-    while (reader->check->status == MUSLIN_OK && starts_number(reader))
+    int more = starts_number(reader);
+    if (!more)
+        refuse_no_number(reader);
+    while (more) {
         read_part(reader, parts);
+        more = reader->check->status == MUSLIN_OK && starts_number(reader);
+    }
     if (reader->at != reader->end)
         fail_at(reader, MUSLIN_ERR_TEXT_TRAILING, reader->at, reader->end - reader->at);
 }
@@ -494,8 +521,10 @@ muslin_status muslin_parse_spec_init(struct muslin_parse_spec *spec, uint32_t si
 static void read_spec(struct msl_check *check, struct muslin_parse_spec *into, const struct muslin_parse_spec *from)
 {
     const struct muslin_parse_spec initial = MUSLIN_PARSE_SPEC_INIT;
-    msl_read_struct(check, MUSLIN_ARG_SPEC, into, (uint32_t)sizeof *into, (uint32_t)sizeof *into, 0,
-                    from != NULL ? from : &initial);
+    *into = initial;
+    if (from == NULL)
+        return;
+    msl_read_struct(check, MUSLIN_ARG_SPEC, into, (uint32_t)sizeof *into, (uint32_t)sizeof *into, 0, from);
     if (check->status != MUSLIN_OK)
         return;
     msl_want_choice(check, MUSLIN_ARG_UNIT, into->default_unit, MUSLIN_LENGTH_UNIT_INCH, MUSLIN_LENGTH_UNIT_M);
@@ -510,7 +539,6 @@ static struct muslin_parsed read_text(struct reader *reader, int32_t default_uni
     int minus = read_sign(reader);
     skip_blanks(reader);
     size_t start = reader->at;
-    want_number(reader);
     read_parts(reader, &parts);
     struct muslin_parsed result = rounded(&parts, minus);
     if (result.value > MUSLIN_LENGTH_MAX || result.value < -MUSLIN_LENGTH_MAX)

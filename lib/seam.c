@@ -79,7 +79,7 @@ static int32_t share_of(int64_t part, int64_t whole)
 /* Returns 2 s + u; 0 after a failure. */
 static muslin_len read_seam(struct msl_check *check, const struct muslin_seam_spec *from)
 {
-    struct muslin_seam_spec seam = { 0 };
+    struct muslin_seam_spec seam;
     msl_read_struct(check, MUSLIN_ARG_SPEC, &seam, (uint32_t)sizeof seam, (uint32_t)sizeof seam, 0, from);
     msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, seam.allowance);
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, seam.take_up);
@@ -151,24 +151,61 @@ static muslin_status change_one(seam_change *change, muslin_len size, const stru
     return check.status;
 }
 
-/* Stops at the first failure unless there are statuses to write each one to. */
-static muslin_status change_all(seam_change *change, const muslin_len *sizes, size_t n, muslin_len taken,
-                                muslin_len *out, muslin_status *statuses, size_t *failed)
+/* Arrays of sizes, none of them null. */
+struct sizes {
+    const muslin_len *from;
+    muslin_len *out;
+    muslin_status *statuses;
+    size_t *failed;
+};
+
+/* Sizes from `first` to before `end`. Stops at the first failure unless there are statuses to write each one to. */
+static muslin_status change_each(seam_change *change, const struct sizes *sizes, size_t first, size_t end,
+                                 muslin_len taken)
 {
-    for (size_t i = 0; i < n; i++) {
+    for (size_t i = first; i < end; i++) {
         struct msl_check check = msl_check_start(NULL);
-        muslin_len changed = change(&check, sizes[i], taken);
+        muslin_len changed = change(&check, sizes->from[i], taken);
         if (check.status == MUSLIN_OK)
-            out[i] = changed;
-        if (statuses != NULL) {
-            statuses[i] = check.status;
+            sizes->out[i] = changed;
+        if (sizes->statuses != NULL) {
+            sizes->statuses[i] = check.status;
         } else if (check.status != MUSLIN_OK) {
-            if (failed != NULL)
-                *failed = i;
+            if (sizes->failed != NULL)
+                *sizes->failed = i;
             return check.status;
         }
     }
     return MUSLIN_OK;
+}
+
+/* The same where no change can fail. Returns 0, and does nothing, where some size is small or large. */
+static int change_block(const struct sizes *sizes, size_t first, size_t end, muslin_len least, muslin_len more)
+{
+    if (!msl_all_within(sizes->from + first, end - first, least, MUSLIN_SIZE_MAX / 2))
+        return 0;
+    const muslin_len *from = sizes->from;
+    muslin_len *out = sizes->out;
+    for (size_t i = first; i < end; i++)
+        out[i] = from[i] + more;
+    for (size_t i = first; sizes->statuses != NULL && i < end; i++)
+        sizes->statuses[i] = MUSLIN_OK;
+    return 1;
+}
+
+/* What is taken off must be there, and is at most 3/8 of the largest size. */
+static muslin_status change_all(seam_change *change, const struct sizes *sizes, size_t n, muslin_len taken)
+{
+    const muslin_len least = change == take_off ? taken : 0;
+    const muslin_len more = change == take_off ? -taken : taken;
+    muslin_status status = MUSLIN_OK;
+    size_t end;
+    for (size_t first = 0; status == MUSLIN_OK && first < n; first = end) {
+        end = msl_block_end(first, n);
+        if (!change_block(sizes, first, end, least, more))
+            status = change_each(change, sizes, first, end, taken);
+    }
+    return status;
 }
 
 static muslin_status change_array(seam_change *change, const muslin_len *sizes, size_t n,
@@ -183,7 +220,8 @@ static muslin_status change_array(seam_change *change, const muslin_len *sizes, 
     }
     if (check.status != MUSLIN_OK)
         return check.status;
-    return change_all(change, sizes, n, taken, out, statuses, failed);
+    const struct sizes all = { sizes, out, statuses, failed };
+    return change_all(change, &all, n, taken);
 }
 
 muslin_status muslin_seam_cut_from_finished(muslin_len finished, const struct muslin_seam_spec *seam, muslin_len *out,

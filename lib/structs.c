@@ -8,8 +8,9 @@ static int size_is_bad(uint32_t size, uint32_t least)
     return size < least || size > MSL_STRUCT_SIZE_MAX;
 }
 
-/* Bytes are copied one by one: the library calls nothing, and a compiler makes the best of the loop. */
-static void copy_bytes(unsigned char *to, const unsigned char *from, uint32_t count)
+/* Bytes are copied one by one: the library calls nothing, and a compiler that is told that they do not overlap makes
+ * the best of the loop. */
+static void copy_bytes(unsigned char *restrict to, const unsigned char *restrict from, uint32_t count)
 {
     for (uint32_t i = 0; i < count; i++)
         to[i] = from[i];
@@ -36,33 +37,39 @@ static void write_u32(unsigned char *to, uint32_t number)
 /* Where size and flags lie in every public struct. */
 enum { SIZE_AT = 0, FLAGS_AT = 4 };
 
-void msl_read_struct(struct msl_check *check, int32_t argument, void *into, uint32_t known, uint32_t least,
-                     uint32_t known_flags, const void *from)
+/* The size of a caller's struct whose size, tail and flags are right; 0 after a failure. */
+static uint32_t size_to_read(struct msl_check *check, int32_t argument, uint32_t known, uint32_t least,
+                             uint32_t known_flags, const unsigned char *theirs)
 {
-    const unsigned char *theirs = from;
-    unsigned char *ours = into;
-    zero_bytes(ours, 0, known);
-    msl_want_pointer(check, argument, from);
+    msl_want_pointer(check, argument, theirs);
     if (check->status != MUSLIN_OK)
-        return;
+        return 0;
     uint32_t size = read_u32(theirs + SIZE_AT);
     if (size_is_bad(size, least)) {
         msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, argument, size, least);
-        return;
+        return 0;
     }
     for (uint32_t i = known; i < size; i++)
         if (theirs[i] != 0) {
             msl_fail(check, MUSLIN_ERR_STRUCT_TAIL, argument, size, known);
-            return;
+            return 0;
         }
     uint32_t flags = read_u32(theirs + FLAGS_AT);
-    if ((flags & ~known_flags) != 0) {
-        msl_fail(check, MUSLIN_ERR_FLAGS, argument, flags, known_flags);
-        return;
-    }
+    if ((flags & ~known_flags) == 0)
+        return size;
+    msl_fail(check, MUSLIN_ERR_FLAGS, argument, flags, known_flags);
+    return 0;
+}
+
+void msl_read_struct(struct msl_check *check, int32_t argument, void *into, uint32_t known, uint32_t least,
+                     uint32_t known_flags, const void *from)
+{
+    unsigned char *ours = into;
+    uint32_t size = size_to_read(check, argument, known, least, known_flags, from);
     uint32_t common = size < known ? size : known;
-    copy_bytes(ours, theirs, common);
-    write_u32(ours + SIZE_AT, known);
+    copy_bytes(ours, from, common);
+    zero_bytes(ours, common, known);
+    write_u32(ours + SIZE_AT, size != 0 ? known : 0);
 }
 
 void msl_want_output(struct msl_check *check, const void *out, uint32_t least)

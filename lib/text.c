@@ -6,38 +6,32 @@
  * longer sentence of tomorrow from running over; no call reaches them, so they are excepted from coverage. */
 #include "inside.h"
 
-static void put_byte(struct msl_text *text, char byte)
-{
-    if (text->used < text->cap) /* UNREACHED: see above */
-        text->buf[text->used] = byte;
-    text->used++;
-}
-
 void msl_put(struct msl_text *text, const char *words)
 {
-    for (size_t i = 0; words[i] != 0; i++)
-        put_byte(text, words[i]);
+    size_t used = text->used;
+    for (size_t i = 0; words[i] != 0; i++, used++)
+        if (used < text->cap) /* UNREACHED: see above */
+            text->buf[used] = words[i];
+    text->used = used;
 }
 
 void msl_put_unsigned(struct msl_text *text, uint64_t number)
 {
-    char digits[20];
-    int count = 0;
+    char digits[21];
+    char *first = digits + sizeof digits - 1;
+    *first = 0;
     do {
-        digits[count] = (char)('0' + (int)(number % 10));
+        first--;
+        *first = (char)('0' + (int)(number % 10));
         number /= 10;
-        count++;
     } while (number != 0);
-    while (count > 0) {
-        count--;
-        put_byte(text, digits[count]);
-    }
+    msl_put(text, first);
 }
 
 void msl_put_signed(struct msl_text *text, int64_t number)
 {
     if (number < 0)
-        put_byte(text, '-');
+        msl_put(text, "-");
     msl_put_unsigned(text, number < 0 ? (uint64_t)0 - (uint64_t)number : (uint64_t)number);
 }
 

@@ -739,6 +739,41 @@ START_TEST(no_elements_succeed_without_arrays)
 }
 END_TEST
 
+/* Many elements, all good but the one at `bad`, which must not keep the others from their sums. */
+static void check_long_sums(size_t bad, int has_statuses)
+{
+    enum { LONG = 1300 };
+    muslin_len a[LONG], b[LONG], sums[LONG], differences[LONG];
+    muslin_status statuses[LONG];
+    size_t failed = LONG;
+    for (size_t i = 0; i < LONG; i++) {
+        a[i] = i % 7 == 0 ? -(muslin_len)i : MUSLIN_LENGTH_MAX / 4 - (muslin_len)i;
+        b[i] = i == bad ? INT64_MIN : 1000 - (muslin_len)i;
+        sums[i] = differences[i] = 77;
+    }
+    const muslin_status wanted = has_statuses || bad >= LONG ? MUSLIN_OK : MUSLIN_ERR_RANGE;
+    ck_status(muslin_length_add_n(a, b, LONG, sums, has_statuses ? statuses : NULL, &failed), wanted);
+    ck_status(muslin_length_subtract_n(a, b, LONG, differences, has_statuses ? statuses : NULL, &failed), wanted);
+    ck_assert_uint_eq(failed, wanted == MUSLIN_OK ? LONG : bad);
+    for (size_t i = 0; i < LONG; i++) {
+        const int is_done = has_statuses ? i != bad : i < bad;
+        ck_assert_int_eq(sums[i], is_done ? a[i] + b[i] : 77);
+        ck_assert_int_eq(differences[i], is_done ? a[i] - b[i] : 77);
+        if (has_statuses)
+            ck_assert_int_eq(statuses[i], i == bad ? MUSLIN_ERR_RANGE : MUSLIN_OK);
+    }
+}
+
+START_TEST(a_long_array_is_as_its_elements)
+{
+    const size_t bads[] = { 0, 511, 512, 700, 1299, 1300 };
+    for (size_t i = 0; i < COUNT(bads); i++) {
+        check_long_sums(bads[i], 0);
+        check_long_sums(bads[i], 1);
+    }
+}
+END_TEST
+
 START_TEST(a_missing_array_is_refused_before_anything_is_written)
 {
     for (size_t f = 0; f < COUNT(array_forms); f++) {
@@ -1055,6 +1090,7 @@ static TCase *tcase_arrays(void)
     tcase_add_test(arrays, a_call_over_good_elements_only_leaves_failed_alone);
     tcase_add_test(arrays, the_output_may_be_an_input);
     tcase_add_test(arrays, no_elements_succeed_without_arrays);
+    tcase_add_test(arrays, a_long_array_is_as_its_elements);
     tcase_add_test(arrays, a_missing_array_is_refused_before_anything_is_written);
     return arrays;
 }

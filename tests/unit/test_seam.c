@@ -196,6 +196,28 @@ START_TEST(the_array_forms_agree_with_the_single_ones)
 }
 END_TEST
 
+/* The one at 700 is too large, or one tick too small for its seams; the last is the largest size. */
+START_TEST(a_long_array_is_as_its_elements)
+{
+    enum { LONG = 1300 };
+    muslin_len sizes[LONG], cuts[LONG], finished[LONG];
+    muslin_status of_cuts[LONG], of_finished[LONG];
+    const muslin_len taken = IN(0, 1, 2);
+    for (size_t i = 0; i < LONG; i++)
+        sizes[i] = taken + (muslin_len)i;
+    sizes[LONG - 1] = MUSLIN_SIZE_MAX;
+    sizes[700] = MUSLIN_SIZE_MAX + 1;
+    ck_ok(muslin_seam_cut_from_finished_n(sizes, LONG, &quarter, cuts, of_cuts, NULL));
+    sizes[700] = taken - 1;
+    ck_ok(muslin_seam_finished_from_cut_n(sizes, LONG, &quarter, finished, of_finished, NULL));
+    for (size_t i = 0; i < LONG; i++) {
+        ck_assert_int_eq(of_cuts[i], i == 700 ? MUSLIN_ERR_RANGE : MUSLIN_OK);
+        ck_assert_int_eq(of_finished[i], i == 700 ? MUSLIN_ERR_SEAM_TOO_WIDE : MUSLIN_OK);
+        ck_assert(i == 700 || (cuts[i] == sizes[i] + taken && finished[i] == sizes[i] - taken));
+    }
+}
+END_TEST
+
 START_TEST(an_array_may_be_changed_in_place)
 {
     muslin_len sizes[] = { WHOLE_IN(6), WHOLE_IN(12) };
@@ -1300,6 +1322,7 @@ static TCase *tcase_sizes(void)
     tcase_add_test(sizes, an_allowance_or_take_up_outside_the_range_is_refused);
     tcase_add_test(sizes, a_missing_seam_or_output_is_refused);
     tcase_add_test(sizes, the_array_forms_agree_with_the_single_ones);
+    tcase_add_test(sizes, a_long_array_is_as_its_elements);
     tcase_add_test(sizes, an_array_may_be_changed_in_place);
     tcase_add_test(sizes, with_statuses_each_element_gets_its_own);
     tcase_add_test(sizes, without_statuses_an_array_stops_at_its_first_failure);

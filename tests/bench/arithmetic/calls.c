@@ -1,7 +1,7 @@
 /* calls.c - how long one call of the arithmetic takes, through the shared library, beside what it is compared with.
  *
- *     calls ROUNDS          a line of JSON for each pair, times in nanoseconds of processor time, the best of five runs
- *     calls ROUNDS NAME     runs one of them and prints nothing: for counting instructions
+ *     calls ROUNDS                     a line of JSON for each pair, times in nanoseconds, the best of five runs
+ *     calls ROUNDS NAME ours|other     runs one of them and prints nothing: for counting instructions
  *
  * Each pair does the same work on the same values: what is compared with is not always as careful, and says so.
  *
@@ -125,18 +125,58 @@ WORK(diagonal_libm)
     return (int64_t)(ceil(values.doubles[i] * sqrt(2.0) * 8) * 1016);
 }
 
+/* 64 elements a call, of the values that follow; nothing is checked in the plain loops. */
+enum { ELEMENTS = 64 };
+static muslin_len elements[ELEMENTS];
+
+static const muslin_len *elements_from(int i)
+{
+    return values.lengths + (i < VALUES - ELEMENTS ? i : 0);
+}
+
+WORK(add_n)
+{
+    const muslin_len *from = elements_from(i);
+    return muslin_length_add_n(from, values.lengths, ELEMENTS, elements, NULL, NULL) + elements[0];
+}
+
+WORK(add_n_loop)
+{
+    const muslin_len *from = elements_from(i);
+    for (int k = 0; k < ELEMENTS; k++)
+        elements[k] = from[k] + values.lengths[k];
+    return elements[0];
+}
+
+WORK(cut_size_n)
+{
+    const muslin_len *from = elements_from(i);
+    return muslin_seam_cut_from_finished_n(from, ELEMENTS, &quarter_inch, elements, NULL, NULL) + elements[0];
+}
+
+WORK(cut_size_n_loop)
+{
+    const muslin_len *from = elements_from(i);
+    for (int k = 0; k < ELEMENTS; k++)
+        elements[k] = from[k] + 4064;
+    return elements[0];
+}
+
 static const struct pair {
     const char *name;
     work *ours;
     const char *to;
     work *other;
+    double aim; /* the ratio that is aimed at, 0 for none */
 } pairs[] = {
-    { "add", add, "a raw add of 64-bit numbers", add_raw },
-    { "cut_size", cut_size, "an add checked by hand, without a library", cut_size_inlined },
-    { "parse_decimal", parse_decimal, "strtod", parse_strtod },
-    { "parse_fraction", parse_fraction, "sscanf of whole numbers", parse_sscanf },
-    { "format_fraction", format_fraction, "snprintf of a double with four places", format_snprintf },
-    { "diagonal", diagonal, "ceil(x sqrt 2) in floating point, not always right", diagonal_libm },
+    { "add", add, "a raw add of 64-bit numbers", add_raw, 0 },
+    { "cut_size", cut_size, "an add checked by hand, inlined", cut_size_inlined, 1.2 },
+    { "parse_decimal", parse_decimal, "strtod", parse_strtod, 0.25 },
+    { "parse_fraction", parse_fraction, "sscanf of whole numbers", parse_sscanf, 0.25 },
+    { "format_fraction", format_fraction, "snprintf of a double with four places", format_snprintf, 0.2 },
+    { "diagonal", diagonal, "ceil(x sqrt 2) in floating point, not always right", diagonal_libm, 0 },
+    { "add_n", add_n, "64 adds in a plain loop", add_n_loop, 1.5 },
+    { "cut_size_n", cut_size_n, "64 adds of a number in a plain loop", cut_size_n_loop, 1.5 },
 };
 enum { PAIRS = sizeof pairs / sizeof pairs[0] };
 
@@ -166,8 +206,9 @@ static double best_of(work *one, long rounds)
 static void compare(const struct pair *pair, long rounds)
 {
     const double ours = best_of(pair->ours, rounds), other = best_of(pair->other, rounds);
-    printf("{\"name\": \"%s\", \"to\": \"%s\", \"nanoseconds\": %.1f, \"other_nanoseconds\": %.1f, \"ratio\": %.3f}\n",
-           pair->name, pair->to, ours, other, ours / other);
+    printf("{\"name\": \"%s\", \"to\": \"%s\", \"nanoseconds\": %.1f, \"other_nanoseconds\": %.1f, "
+           "\"ratio\": %.3f, \"aim\": %g}\n",
+           pair->name, pair->to, ours, other, ours / other, pair->aim);
 }
 
 int main(int argc, char **argv)
@@ -178,7 +219,7 @@ int main(int argc, char **argv)
         if (argc < 3)
             compare(&pairs[i], rounds);
         else if (strcmp(argv[2], pairs[i].name) == 0)
-            repeat(pairs[i].ours, rounds);
+            repeat(argc > 3 && strcmp(argv[3], "other") == 0 ? pairs[i].other : pairs[i].ours, rounds);
     }
     fprintf(stderr, "%" PRId64 "\n", values.sink);
     return 0;

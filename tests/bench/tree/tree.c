@@ -6,9 +6,9 @@
  * every patch of a width of its own, in rows of 1000 at most. Times are the best of several rounds. Ratios stand beside
  * them: to a plain loop over as many patches that adds the seam to each size, and to the size before, which for a
  * linear cost is 10 (of the different ones). Nothing is passed or failed here. */
-#include "measure.h"
+#include "../measure.h"
 
-#include "counted.h"
+#include "../counted.h"
 
 #include <inttypes.h>
 #include <stdio.h>
