@@ -82,7 +82,30 @@ stage() {
     stage_said=$(tail -n 1 "$stage_log" | cut -c 1-140)
     printf '%-6s %4d.%d s  %s\n' "$stage_result" $((stage_time / 10)) $((stage_time % 10)) \
         "$stage_name${stage_said:+: $stage_said}"
-    [ "$stage_result" = ok ] || sed 's/^/    /' "$stage_log"
+    [ "$stage_result" = ok ] || { echo "$stage_name:"; cat "$stage_log"; } | sed 's/^/    /'
+}
+
+# lane NAME FUNCTION: the stages of a function, beside what else runs. lanes_end waits for all and counts theirs.
+lanes=
+lane() {
+    lanes="$lanes $1"
+    rm -f "$logs/$1.lane"
+    (
+        passed=0
+        failed=0
+        "$2"
+        echo "$passed $failed" >"$logs/$1.lane"
+    ) &
+}
+
+lanes_end() {
+    wait
+    for lane_name in $lanes; do
+        # A lane that wrote nothing was ended: that is a failure, too.
+        read -r lane_passed lane_failed <"$logs/$lane_name.lane" || { lane_passed=0 lane_failed=1; }
+        passed=$((passed + lane_passed))
+        failed=$((failed + lane_failed))
+    done
 }
 
 # The last line of a run, and its exit status.
