@@ -462,11 +462,7 @@ static void put_sentence(struct muslin_problem *p, const char *words)
         msl_put(&text, muslin_status_sentence(p->status));
     } else if (p->status == MUSLIN_ERR_WORK_LIMIT) {
         put_work(&text, p);
-    } else if (p->status == MUSLIN_ERR_STOPPED) {
-        msl_put(&text, muslin_status_sentence(p->status));
-    } else if (p->status == MUSLIN_ERR_NO_MEMORY) {
-        msl_put_signed(&text, p->value);
-        msl_put(&text, " bytes were asked for. ");
+    } else if (p->status == MUSLIN_ERR_STOPPED || p->status == MUSLIN_ERR_NO_MEMORY) {
         msl_put(&text, muslin_status_sentence(p->status));
     } else if (is_missing_id(p)) {
         put_subject(&text, p);

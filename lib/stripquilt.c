@@ -17,12 +17,12 @@ muslin_status muslin_stripquilt_spec_init(struct muslin_stripquilt_spec *spec, u
 /* ---- the request ------------------------------------------------------------------------------------------------- */
 
 /* What the yield alone needs is checked there. */
-static void read_spec(struct msl_check *check, struct muslin_stripquilt_spec *spec,
-                      const struct muslin_stripquilt_spec *from)
+static void read_wish(struct msl_check *check, struct muslin_stripquilt_spec *spec,
+                      const struct muslin_stripquilt_spec *from, int64_t least_strips)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, spec, (uint32_t)sizeof *spec, (uint32_t)sizeof *spec,
                     MUSLIN_YIELD_FROM_ONE_END, from);
-    msl_want_some_count(check, MUSLIN_ARG_STRIPS, spec->strips);
+    msl_want_between(check, MUSLIN_ARG_STRIPS, spec->strips, least_strips, MUSLIN_COUNT_MAX);
     msl_want_some_count(check, MUSLIN_ARG_STRIPS_PER_SET, spec->strips_per_set);
     msl_want_between(check, MUSLIN_ARG_SEGMENTS_PER_BLOCK, spec->segments_per_block, 1, MUSLIN_STRIPQUILT_SEGMENTS_MAX);
     msl_want_count(check, MUSLIN_ARG_TOPS, spec->tops);
@@ -32,6 +32,13 @@ static void read_spec(struct msl_check *check, struct muslin_stripquilt_spec *sp
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, spec->take_up);
     msl_want_choice(check, MUSLIN_ARG_PRESSING, spec->nesting, MUSLIN_NESTING_TURN, MUSLIN_NESTING_NAME);
     msl_want_size(check, MUSLIN_ARG_SQUARE_TOLERANCE, spec->square_tolerance);
+}
+
+/* A plan needs strips in hand. */
+static void read_spec(struct msl_check *check, struct muslin_stripquilt_spec *spec,
+                      const struct muslin_stripquilt_spec *from)
+{
+    read_wish(check, spec, from, 1);
 }
 
 /* ---- the plan, step by step -------------------------------------------------------------------------------------- */
@@ -248,12 +255,12 @@ static int64_t strips_for(struct msl_check *check, const struct plan *plan)
     return msl_divided_up(tops * segments, plan->found.segments_per_set) * s->strips_per_set;
 }
 
-muslin_status muslin_stripquilt_strips(const struct muslin_stripquilt_spec *spec, int64_t *strips,
-                                       struct muslin_problem *problem)
+muslin_status muslin_stripquilt_strips_needed(const struct muslin_stripquilt_spec *spec, int64_t *strips,
+                                              struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
     struct plan plan = { 0 };
-    read_spec(&check, &plan.spec, spec);
+    read_wish(&check, &plan.spec, spec, 0);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, strips);
     find_set_and_top(&check, &plan);
     const int64_t found = check.status == MUSLIN_OK ? strips_for(&check, &plan) : 0;

@@ -10,7 +10,7 @@
 #include <stddef.h>
 
 /* Bytes of the outputs that callers of 1.0 know. */
-enum { YIELD_LEAST = offsetof(struct muslin_yield, straight) };
+enum { YIELD_LEAST = offsetof(struct muslin_yield, from_one_end) };
 
 /* ---- the yield of one set ---------------------------------------------------------------------------------------- */
 
@@ -110,7 +110,7 @@ static struct muslin_yield yield_of(const struct cutting *cutting)
     struct muslin_yield yield = { 0 };
     yield.per_end = cuts;
     yield.segments = cutting->ends * cuts;
-    yield.straight = straight_through(s);
+    yield.from_one_end = straight_through(s);
     yield.resquarings = cutting->ends * resquarings(cuts, s->resquare_every);
     yield.left_over = left > 0 ? left : 0;
     yield.longer_for_more = s->fold_clear + used_in_all(cutting, cuts + 1) - s->strip_length;

@@ -37,6 +37,12 @@ static void write_u32(unsigned char *to, uint32_t number)
 /* Where size and flags lie in every public struct. */
 enum { SIZE_AT = 0, FLAGS_AT = 4 };
 
+/* The bound that a bad size breaks. */
+static uint32_t size_limit(uint32_t size, uint32_t least)
+{
+    return size < least ? least : MSL_STRUCT_SIZE_MAX;
+}
+
 /* The size of a caller's struct whose size, tail and flags are right; 0 after a failure. */
 static uint32_t size_to_read(struct msl_check *check, int32_t argument, uint32_t known, uint32_t least,
                              uint32_t known_flags, const unsigned char *theirs)
@@ -46,7 +52,7 @@ static uint32_t size_to_read(struct msl_check *check, int32_t argument, uint32_t
         return 0;
     uint32_t size = read_u32(theirs + SIZE_AT);
     if (size_is_bad(size, least)) {
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, argument, size, least);
+        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, argument, size, size_limit(size, least));
         return 0;
     }
     for (uint32_t i = known; i < size; i++)
@@ -79,7 +85,7 @@ void msl_want_output(struct msl_check *check, const void *out, uint32_t least)
         return;
     uint32_t size = read_u32((const unsigned char *)out + SIZE_AT);
     if (size_is_bad(size, least))
-        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_OUTPUT, size, least);
+        msl_fail(check, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_OUTPUT, size, size_limit(size, least));
 }
 
 void msl_write_struct(void *out, const void *from, uint32_t known)

@@ -32,10 +32,11 @@
  *               and are given back by their ..._free() call, which takes null. Nothing else allocates, but for scratch
  *               memory where a call takes an allocator.
  *   Names       An enumerator begins with its enum's name, without a final _KIND, but for MUSLIN_OK, MUSLIN_ERR_,
- *               MUSLIN_ARG_ and MUSLIN_WARN_; a flag begins as its struct does, without _SPEC; what a call fills row
- *               by row is the singular of its name.
- *   Choices     An enum begins at 1. Only one with a value that says there is nothing to report has a 0, which is that
- *               value: MUSLIN_OK, MUSLIN_ARG_NONE, MUSLIN_CUTPLAN_STOPPED_DONE, MUSLIN_CUTPLAN_FAULT_NONE.
+ *               MUSLIN_ARG_ and MUSLIN_WARN_; a flag begins as its struct does, without _SPEC, or as that
+ *               of the struct from which it comes; most rows are called by the singular of the call that fills them.
+ *   Choices     An enum begins at 1. What is 0 says that there is nothing to report or to prefer: MUSLIN_OK,
+ *               MUSLIN_ARG_NONE, MUSLIN_CUTPLAN_STOPPED_DONE, MUSLIN_CUTPLAN_FAULT_NONE, MUSLIN_PREFER_NOTHING,
+ *               MUSLIN_TOWARDS_NEITHER, MUSLIN_PREFERRED_NEITHER.
  *   Order       A handle or spec and all other inputs, the allocator, `progress` with its `context`, outputs, problem.
  *   Comments    A comment beside a member speaks for those behind it, too, that have none and are named alike: a height
  *               is as the width before it. "so" beside one says the same of it.
@@ -73,8 +74,9 @@ extern "C" {
 /* The version of these headers as one number: major x 1000000 + minor x 1000 + patch. */
 #define MUSLIN_VERSION 1001000
 
-/* The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
- * whether headers and library belong together. Constant time. Example: muslin_version() == MUSLIN_VERSION.
+/* The version of the library that is running, in the form of MUSLIN_VERSION; it belongs to these
+ * headers where the major version is the same and it is not older, patches apart. Constant time. Example:
+ * muslin_version() / 1000 >= MUSLIN_VERSION / 1000.
  * Since 1.0. */
 MUSLIN_API uint32_t muslin_version(void);
 
@@ -137,7 +139,7 @@ enum muslin_status_code {
     MUSLIN_ERR_WORK_LIMIT = 28,      /* the work, or what is stored, would be more than the caller allows */
     MUSLIN_ERR_FOREIGN = 29,         /* an id of another quilt, of another sort, or of nothing */
     MUSLIN_ERR_STOPPED = 30,         /* the caller's progress call ended it before there was an answer */
-    MUSLIN_ERR_TOO_MANY = 31         /* more would be needed than MUSLIN_COUNT_MAX; since 1.1 */
+    MUSLIN_ERR_TOO_MANY = 31         /* more would be needed than can be counted here; since 1.1 */
 };
 
 /* How many statuses this library knows. A binding iterates 0 .. count - 1. Constant time. Example:
@@ -486,7 +488,8 @@ MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
  * request tells the same on every machine. `work` is the steps taken, `best` the best answer so far and `bound` what no
  * answer is below, as the call says. Returns 0 to go on. Anything else ends the search there as its work limit would:
  * the best answer so far stands, the call succeeds and tells no more; a check, which has no half answer, fails with
- * MUSLIN_ERR_STOPPED. Null: nobody is told. `context` is the caller's own and not looked at. It is called in the
+ * MUSLIN_ERR_STOPPED. Null: nobody is told; where there is little to do, nobody
+ * is told either. `context` is the caller's own and not looked at. It is called in the
  * thread of the call, and may ask anything of the library but of what is being made. */
 typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 

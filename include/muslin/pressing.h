@@ -126,7 +126,7 @@ struct muslin_pressing_total {
     int64_t work;           /* steps taken */
     int32_t proven;         /* 1 when exceptions = least */
     int32_t pad;
-    int64_t copies_turned;  /* of those, copies that are turned and not pressed the other way */
+    int64_t copies_turned;  /* of other_way, copies that are turned and not pressed the other way */
 };
 /* How well it nests. Constant time. Example: 3 x 3 nine-patches: 64 meetings, four within each block, two along every
  * edge between two of them and one wherever four come together; no exception. Since 1.0. */

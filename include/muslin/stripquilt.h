@@ -116,30 +116,29 @@ struct muslin_stripquilt {
     uint32_t warnings;               /* MUSLIN_WARN_NO_SLACK, _NEST_CONFLICT, _SET_REPEATS, _SMALL_QUILT */
 };
 /* Plans the quilt. The sets to sew are the least that give the segments for the tops planned. Warnings:
- * MUSLIN_WARN_NO_SLACK when the yield stands on its edge; _NEST_CONFLICT when some segment is turned or some join does
- * not nest; _SET_REPEATS when the sets are fewer than a block's segments; _SMALL_QUILT when both finished sides of a
- * top are 60 in or less (a cautious limit: common practice, no source; the caution itself is that of the American
- * Academy of Pediatrics, 2022: no loose bedding in an infant's sleep space). Statuses: MUSLIN_ERR_RANGE, also when the
- * set would be wider, a block wider unfinished or a finished top larger than MUSLIN_SIZE_MAX, or a top of more than
- * MUSLIN_COUNT_MAX blocks; MUSLIN_ERR_CHOICE (turning, nesting); MUSLIN_ERR_SEAM_TOO_WIDE when nothing of a strip or a
- * segment would be seen; MUSLIN_ERR_NOT_SQUARE (a quarter turn of a block that is not square, or segment_cut 0 where
- * no whole tick makes it square, both beyond square_tolerance: problem->value is the finished width, problem->limit
- * the height); MUSLIN_ERR_NO_YIELD (a set gives no segment: problem->limit is the usable length that gives one);
- * MUSLIN_ERR_NOT_ENOUGH (the strips do not give the tops wished for, or not one: problem->value is what is wanted,
- * problem->limit what they give, in tops). Source: common practice, no source, for the way; geometry for the sizes.
- * Example: 42 strips, 6 a set, 42 in usable, 1/2 in trimmed, 3 x 3 blocks of two segments 6 1/2 in: 2 tops 36 in
- * square finished, 6 strips left. Since 1.0. */
+ * MUSLIN_WARN_NO_SLACK when the yield stands on its edge; MUSLIN_WARN_NEST_CONFLICT when some segment is turned or
+ * some join does not nest; MUSLIN_WARN_SET_REPEATS when the sets are fewer than a block's segments;
+ * MUSLIN_WARN_SMALL_QUILT when both finished sides of a top are 60 in or less (a cautious limit: common practice, no
+ * source; the caution itself is that of the American Academy of Pediatrics, 2022: no loose bedding in an infant's
+ * sleep space). Statuses: MUSLIN_ERR_RANGE, also when the set would be wider, a block wider unfinished or a finished
+ * top larger than MUSLIN_SIZE_MAX, or a top of more than MUSLIN_COUNT_MAX blocks; MUSLIN_ERR_CHOICE (turning,
+ * nesting); MUSLIN_ERR_SEAM_TOO_WIDE when nothing of a strip or a segment would be seen; MUSLIN_ERR_NOT_SQUARE (a
+ * quarter turn of a block that is not square, or segment_cut 0 where no whole tick makes it square, both beyond
+ * square_tolerance: problem->value is the finished width, problem->limit the height); MUSLIN_ERR_NO_YIELD (a set gives
+ * no segment: problem->limit is the usable length that gives one); MUSLIN_ERR_NOT_ENOUGH (the strips do not give the
+ * tops wished for, or not one: problem->value is what is wanted, problem->limit what they give, in tops). Source:
+ * common practice, no source, for the way; geometry for the sizes. Example: 42 strips, 6 a set, 42 in usable, 1/2 in
+ * trimmed, 3 x 3 blocks of two segments 6 1/2 in: 2 tops 36 in square finished, 6 strips left. Since 1.0. */
 MUSLIN_API muslin_status muslin_stripquilt_plan(const struct muslin_stripquilt_spec *spec,
                                                 struct muslin_stripquilt *out, struct muslin_problem *problem);
 
 /* The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in hand.
- * `strips` of the spec must be in its range, and is not looked at besides. MUSLIN_ERR_TOO_MANY: more than
- * MUSLIN_COUNT_MAX would be needed (problem->value is the tops, problem->limit what so many strips give); the other
- * statuses as muslin_stripquilt_plan() has them, but MUSLIN_ERR_NOT_ENOUGH. Constant time. Source: geometry; that sets
- * are sewn whole is common practice, no source. Example: that quilt, one top, takes 18 strips, and two take 36.
- * Since 1.1. */
-MUSLIN_API muslin_status muslin_stripquilt_strips(const struct muslin_stripquilt_spec *spec, int64_t *strips,
-                                                  struct muslin_problem *problem);
+ * `strips` of the spec may be 0 here, and is not looked at. MUSLIN_ERR_TOO_MANY: more than MUSLIN_COUNT_MAX would be
+ * needed (problem->value is the tops, problem->limit what so many strips give); the other statuses as
+ * muslin_stripquilt_plan() has them, but MUSLIN_ERR_NOT_ENOUGH. Constant time. Source: geometry; that sets are sewn
+ * whole is common practice, no source. Example: that quilt, one top, takes 18 strips, and two take 36. Since 1.1. */
+MUSLIN_API muslin_status muslin_stripquilt_strips_needed(const struct muslin_stripquilt_spec *spec, int64_t *strips,
+                                                         struct muslin_problem *problem);
 
 /* Blocks that are made alike: `blocks` of them, each taking one segment from each listed stack, left to right. */
 struct muslin_block_group {

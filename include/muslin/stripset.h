@@ -55,8 +55,9 @@ struct muslin_yield {
                                    never 0, and for N = 0 what is missing to the first */
     uint32_t warnings;        /* MUSLIN_WARN_NO_SLACK when shorter_by is 0 and N is not */
     int32_t pad;
-    int64_t straight;         /* segments when the same set is cut straight through from one end, nothing kept clear: N
-                                 itself with FROM_ONE_END; since 1.1 */
+    int64_t from_one_end;     /* segments when the same set is cut straight through from one end, nothing kept clear: N
+                                 itself with FROM_ONE_END. How near it is to its edge, a call with that flag tells;
+                                 all above speaks of N. Since 1.1 */
 };
 /* How many segments one set gives. From both ends
  *     N = 2 max { k : t + k a + r floor((k - 1) / m) <= (L - z) / 2 }, k = 0 always fits,

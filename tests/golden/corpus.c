@@ -940,7 +940,7 @@ void golden_stripquilt(struct golden *g)
         told(g, muslin_stripquilt_pressing(&spec, set, &pressing, &segments, ask(g)));
         take_number(g, pressing);
         take_number(g, segments);
-        told(g, muslin_stripquilt_strips(&spec, &segments, ask(g)));
+        told(g, muslin_stripquilt_strips_needed(&spec, &segments, ask(g)));
         take_number(g, segments);
     }
 }

@@ -483,7 +483,7 @@ CASES: List[Case] = [
     # the example of the header, by common practice: 2 tops of 36 in, 6 strips left
     ("stripquilt_plan", lambda: some(muslin.stripquilt_plan(WISH), "tops", "top_finished_width", "strips_left"),
      (2, inch("36"), 6)),
-    ("stripquilt_strips", lambda: muslin.stripquilt_strips(WISH), 18),
+    ("stripquilt_strips_needed", lambda: muslin.stripquilt_strips_needed(WISH), 18),
     ("stripquilt_groups", lambda: sum(group.blocks for group in muslin.stripquilt_groups(WISH)), 18),
     ("stripquilt_pressing", lambda: muslin.stripquilt_pressing(1, WISH).pressing in list(muslin.SetPressing), True),
     # 7 x 5 x 40

@@ -107,6 +107,7 @@ PROVOKED: Dict[Status, Callable[[], Any]] = {
     Status.ERR_NO_MEMORY: without_memory,
     Status.ERR_FOREIGN: in_the_place_of_a_node,
     Status.ERR_STOPPED: ended_by_its_progress,
+    Status.ERR_TOO_MANY: lambda: muslin.stripquilt_strips_needed(tops=2**31 - 1, columns=9, rows=9),
 }
 
 

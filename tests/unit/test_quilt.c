@@ -846,15 +846,11 @@ START_TEST(a_failure_half_way_leaves_the_tree_as_it_was)
     for (;; round++) {
         fail_at(&s, round);
         struct muslin_problem problem = PROBLEM;
-        char wanted[200];
         muslin_status status = muslin_quilt_repeat(s.quilt, patch, 60, 60, turns, 9, 3, 3, &out, &problem);
         if (status == MUSLIN_OK)
             break;
         ck_status(status, MUSLIN_ERR_NO_MEMORY);
-        ck_assert_int_gt(problem.value, 0);
-        snprintf(wanted, sizeof wanted, "%lld bytes were asked for. %s", (long long)problem.value,
-                 muslin_status_sentence(MUSLIN_ERR_NO_MEMORY));
-        ck_assert_str_eq(problem.text, wanted);
+        ck_assert_str_eq(problem.text, "The allocator returned no memory.");
         ck_assert_int_eq(out, 0);
         ck_same_parts(s.quilt, &before);
     }

@@ -284,13 +284,14 @@ START_TEST(the_fewest_strips_are_those_with_which_the_plan_comes_out)
     struct muslin_stripquilt_spec spec = bundle(WHOLE_IN(42));
     struct muslin_problem problem = PROBLEM;
     int64_t strips = 77;
-    ck_ok(muslin_stripquilt_strips(&spec, &strips, NULL));
+    spec.strips = 0;
+    ck_ok(muslin_stripquilt_strips_needed(&spec, &strips, NULL));
     ck_assert_int_eq(strips, 18);
     spec.tops = 2;
-    ck_ok(muslin_stripquilt_strips(&spec, &strips, NULL));
+    ck_ok(muslin_stripquilt_strips_needed(&spec, &strips, NULL));
     ck_assert_int_eq(strips, 36);
     for (spec.tops = 1; spec.tops < 12; spec.tops++) {
-        ck_ok(muslin_stripquilt_strips(&spec, &strips, NULL));
+        ck_ok(muslin_stripquilt_strips_needed(&spec, &strips, NULL));
         spec.strips = strips - 1;
         ck_status(muslin_stripquilt_plan(&spec, &(struct muslin_stripquilt){ .size = sizeof(struct muslin_stripquilt) },
                                          &problem),
@@ -308,18 +309,18 @@ START_TEST(more_strips_than_can_be_counted_are_too_many)
     struct muslin_problem problem = PROBLEM;
     int64_t strips = 77;
     spec.tops = 119304647;
-    ck_ok(muslin_stripquilt_strips(&spec, &strips, &problem));
+    ck_ok(muslin_stripquilt_strips_needed(&spec, &strips, &problem));
     ck_assert_int_eq(strips, 119304647 * INT64_C(18));
     spec.tops++;
-    ck_status(muslin_stripquilt_strips(&spec, &strips, &problem), MUSLIN_ERR_TOO_MANY);
+    ck_status(muslin_stripquilt_strips_needed(&spec, &strips, &problem), MUSLIN_ERR_TOO_MANY);
     ck_assert_int_eq(strips, 119304647 * INT64_C(18));
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TOPS);
     ck_assert_int_eq(problem.value, 119304648);
     ck_assert_int_eq(problem.limit, 119304647);
-    ck_status(muslin_stripquilt_strips(&spec, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_stripquilt_strips_needed(&spec, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     spec.strip_length = WHOLE_IN(6);
-    ck_status(muslin_stripquilt_strips(&spec, &strips, &problem), MUSLIN_ERR_NO_YIELD);
+    ck_status(muslin_stripquilt_strips_needed(&spec, &strips, &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_int_eq(strips, 119304647 * INT64_C(18));
 }
 END_TEST

@@ -47,17 +47,17 @@ START_TEST(a_set_cut_straight_through_may_give_one_more)
     spec.segment_cut = IN(5, 1, 2);
     spec.end_trim = IN(0, 1, 2);
     ck_assert_int_eq(yield_of(&spec).segments, 6);
-    ck_assert_int_eq(yield_of(&spec).straight, 7);
+    ck_assert_int_eq(yield_of(&spec).from_one_end, 7);
     spec.fold_clear = WHOLE_IN(20);
     ck_assert_int_eq(yield_of(&spec).segments, 2);
-    ck_assert_int_eq(yield_of(&spec).straight, 7);
+    ck_assert_int_eq(yield_of(&spec).from_one_end, 7);
     spec.strip_length = IN(39, 1, 2) - 1;
-    ck_assert_int_eq(yield_of(&spec).straight, 6);
+    ck_assert_int_eq(yield_of(&spec).from_one_end, 6);
     spec.fold_clear = 0;
     spec.flags = MUSLIN_YIELD_FROM_ONE_END;
-    ck_assert_int_eq(yield_of(&spec).straight, yield_of(&spec).segments);
+    ck_assert_int_eq(yield_of(&spec).from_one_end, yield_of(&spec).segments);
     spec.strip_length = IN(6, 1, 2) - 1;
-    ck_assert_int_eq(yield_of(&spec).straight, 0);
+    ck_assert_int_eq(yield_of(&spec).from_one_end, 0);
 }
 END_TEST
 
@@ -260,7 +260,7 @@ static muslin_status call_yield(const void *spec, void *out, struct muslin_probl
 static const struct muslin_yield_spec good_yield = {
     (uint32_t)sizeof good_yield, 0, WHOLE_IN(40), IN(6, 1, 2), IN(0, 1, 2), IN(0, 1, 8), 2, 0
 };
-static const struct ruled yield = RULED_GROWN(call_yield, good_yield, muslin_yield, straight);
+static const struct ruled yield = RULED_GROWN(call_yield, good_yield, muslin_yield, from_one_end);
 
 START_TEST(yield_checks_its_structs)
 {
@@ -286,7 +286,7 @@ END_TEST
 START_TEST(cutting_from_one_end_keeps_nothing_clear)
 {
     struct muslin_yield_spec spec = good_yield;
-    const struct ruled one_end = RULED_GROWN(call_yield, spec, muslin_yield, straight);
+    const struct ruled one_end = RULED_GROWN(call_yield, spec, muslin_yield, from_one_end);
     const struct refusal clear = REFUSAL(muslin_yield_spec, fold_clear, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_FOLD_CLEAR);
     spec.flags = MUSLIN_YIELD_FROM_ONE_END;
     ck_refusals(&one_end, &clear, 1);

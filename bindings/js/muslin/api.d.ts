@@ -71,7 +71,7 @@ export type Status =
     | "foreign"
     /** the caller's progress call ended it before there was an answer */
     | "stopped"
-    /** more would be needed than constants.COUNT_MAX; since 1.1 */
+    /** more would be needed than can be counted here; since 1.1 */
     | "tooMany";
 
 /** enum muslin_argument in muslin/base.h. */
@@ -2069,10 +2069,10 @@ export interface Yield {
     /** "noSlack" when shorterBy is 0 and N is not */
     readonly warnings: readonly Warning[];
     /**
-     * segments when the same set is cut straight through from one end, nothing kept clear: N itself with fromOneEnd;
-     * since 1.1
+     * segments when the same set is cut straight through from one end, nothing kept clear: N itself with fromOneEnd.
+     * How near it is to its edge, a call with that flag tells; all above speaks of N. Since 1.1
      */
-    readonly straight: number;
+    readonly fromOneEnd: number;
 }
 
 /** struct muslin_need_spec in muslin/stripset.h. */
@@ -5368,7 +5368,7 @@ export interface PressingTotal {
     readonly work: number;
     /** 1 when exceptions = least */
     readonly proven: boolean;
-    /** of those, copies that are turned and not pressed the other way */
+    /** of otherWay, copies that are turned and not pressed the other way */
     readonly copiesTurned: number;
 }
 
@@ -6816,9 +6816,9 @@ export interface Calls {
             Yardage;
     };
     /**
-     * The version of the library that is running, in the form of constants.VERSION; compare it with that macro to learn
-     * whether headers and library belong together. Constant time. Example: version() == constants.VERSION. Since 1.0.
-     * muslin_version() in muslin/base.h. Since 1.0.
+     * The version of the library that is running, in the form of constants.VERSION; it belongs to these headers where
+     * the major version is the same and it is not older, patches apart. Constant time. Example: version() / 1000 >=
+     * constants.VERSION / 1000. Since 1.0. muslin_version() in muslin/base.h. Since 1.0.
      */
     version(): number;
     /**
@@ -8148,8 +8148,8 @@ export interface Calls {
     hangingPlan(spec?: HangingSpec): Hanging;
     /**
      * Plans the quilt. The sets to sew are the least that give the segments for the tops planned. Warnings: "noSlack"
-     * when the yield stands on its edge; _NEST_CONFLICT when some segment is turned or some join does not nest;
-     * _SET_REPEATS when the sets are fewer than a block's segments; _SMALL_QUILT when both finished sides of a top are
+     * when the yield stands on its edge; "nestConflict" when some segment is turned or some join does not nest;
+     * "setRepeats" when the sets are fewer than a block's segments; "smallQuilt" when both finished sides of a top are
      * 60 in or less (a cautious limit: common practice, no source; the caution itself is that of the American Academy
      * of Pediatrics, 2022: no loose bedding in an infant's sleep space). Statuses: MuslinRangeError, also when the set
      * would be wider, a block wider unfinished or a finished top larger than constants.SIZE_MAX, or a top of more than
@@ -8171,15 +8171,15 @@ export interface Calls {
     stripquiltPlan(spec?: StripquiltSpec): Stripquilt;
     /**
      * The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in
-     * hand. `strips` of the spec must be in its range, and is not looked at besides. MuslinTooManyError: more than
-     * constants.COUNT_MAX would be needed (problem->value is the tops, problem->limit what so many strips give); the
-     * other statuses as stripquiltPlan() has them, but MuslinNotEnoughError. Constant time. Source: geometry; that sets
-     * are sewn whole is common practice, no source. Example: that quilt, one top, takes 18 strips, and two take 36.
-     * Since 1.1. muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1.
+     * hand. `strips` of the spec may be 0 here, and is not looked at. MuslinTooManyError: more than constants.COUNT_MAX
+     * would be needed (problem->value is the tops, problem->limit what so many strips give); the other statuses as
+     * stripquiltPlan() has them, but MuslinNotEnoughError. Constant time. Source: geometry; that sets are sewn whole is
+     * common practice, no source. Example: that quilt, one top, takes 18 strips, and two take 36. Since 1.1.
+     * muslin_stripquilt_strips_needed() in muslin/stripquilt.h. Since 1.1.
      * @throws {MuslinTooManyError}
      * @throws {MuslinNotEnoughError}
      */
-    stripquiltStrips(spec?: StripquiltSpec): number;
+    stripquiltStripsNeeded(spec?: StripquiltSpec): number;
     /**
      * A set named twice in a row is in each of its blocks twice. Without turning, `turned` is 0; with it, `notNesting`
      * is 0. Where the sets are fewer than a block's segments, every block repeats one and is marked. O(groups).
@@ -8582,7 +8582,7 @@ export declare class MuslinWorkLimitError extends MuslinError {}
 export declare class MuslinForeignError extends MuslinError {}
 /** The caller's progress call ended it before there was an answer. */
 export declare class MuslinStoppedError extends MuslinError {}
-/** More would be needed than MUSLIN_COUNT_MAX; since 1.1. */
+/** More would be needed than can be counted here; since 1.1. */
 export declare class MuslinTooManyError extends MuslinError {}
 
 /** The constants of the headers. */

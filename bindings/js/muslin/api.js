@@ -288,7 +288,7 @@ export const structs = {
     YieldSpec: [56, "stripLength:length@8 segmentCut:length@16 endTrim:length@24 resquareLoss:length@32 " +
         "resquareEvery:int64@40 foldClear:length@48 fromOneEnd:flag=1@4", "muslin_yield_spec_init"],
     Yield: [80, "segments:int64@8 perEnd:int64@16 resquarings:int64@24 leastLength:length@32 leftOver:length@40 " +
-        "shorterBy:length@48 longerForMore:length@56 warnings:warnings@64 straight:int64@72"],
+        "shorterBy:length@48 longerForMore:length@56 warnings:warnings@64 fromOneEnd:int64@72"],
     NeedSpec: [48, "segments:int64@8 segmentsPerSet:int64@16 stripsPerSet:int64@24 stripsPerBundle:int64@32 " +
         "stripCut:length@40", "muslin_need_spec_init"],
     Need: [56, "sets:int64@8 strips:int64@16 bundles:int64@24 spareSegments:int64@32 spareStrips:int64@40 " +
@@ -911,7 +911,7 @@ export const functions = {
         "problem"],
     hangingPlan: ["muslin_hanging_plan", "spec:spec=HangingSpec >out:struct=Hanging problem"],
     stripquiltPlan: ["muslin_stripquilt_plan", "spec:spec=StripquiltSpec >out:struct=Stripquilt problem"],
-    stripquiltStrips: ["muslin_stripquilt_strips", "spec:spec=StripquiltSpec >strips:int64 problem"],
+    stripquiltStripsNeeded: ["muslin_stripquilt_strips_needed", "spec:spec=StripquiltSpec >strips:int64 problem"],
     stripquiltGroups: ["muslin_stripquilt_groups", "spec:spec=StripquiltSpec >rows:askRows=BlockGroup problem"],
     stripquiltPressing: ["muslin_stripquilt_pressing", "spec:spec=StripquiltSpec set:int64 " +
         ">pressing:choice=SetPressing >segments:int64 problem"],

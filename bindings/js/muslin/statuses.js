@@ -94,7 +94,7 @@ export class MuslinForeignError extends MuslinError {}
 /** The caller's progress call ended it before there was an answer. */
 export class MuslinStoppedError extends MuslinError {}
 
-/** More would be needed than MUSLIN_COUNT_MAX; since 1.1. */
+/** More would be needed than can be counted here; since 1.1. */
 export class MuslinTooManyError extends MuslinError {}
 
 /** The classes by status. */

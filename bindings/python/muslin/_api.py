@@ -697,7 +697,7 @@ class muslin_yield(ctypes.Structure):
         ("longer_for_more", ctypes.c_int64),
         ("warnings", ctypes.c_uint32),
         ("pad", ctypes.c_int32),
-        ("straight", ctypes.c_int64),
+        ("from_one_end", ctypes.c_int64),
     ]
 
 
@@ -4170,7 +4170,7 @@ PROTOTYPES: Dict[str, Tuple[Any, Tuple[Any, ...]]] = {
     "muslin_stripquilt_spec_init": (ctypes.c_int32, (ctypes.POINTER(muslin_stripquilt_spec), ctypes.c_uint32)),
     "muslin_stripquilt_plan": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stripquilt_spec), ctypes.POINTER(muslin_stripquilt), ctypes.POINTER(muslin_problem))),
-    "muslin_stripquilt_strips": (ctypes.c_int32, 
+    "muslin_stripquilt_strips_needed": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stripquilt_spec), ctypes.POINTER(ctypes.c_int64), ctypes.POINTER(muslin_problem))),
     "muslin_stripquilt_groups": (ctypes.c_int32, 
         (ctypes.POINTER(muslin_stripquilt_spec), ctypes.POINTER(muslin_block_group), ctypes.c_size_t, ctypes.c_size_t,

@@ -69,15 +69,16 @@ __all__ = ["version", "version_text", "status_count", "status_name", "status_sen
            "logcabin_rounds_for", "frame_pieces", "frame_outline", "medallion_plan", "repeat_plan", "repeat_common",
            "point_border_plan", "bed_size", "bed_covered", "fit_settings", "fit_nearest", "fit_across", "fit_triangles",
            "fit_rescale", "binding_measure", "binding_plan", "bias_tube", "bias_least_square", "bias_strips",
-           "batting_plan", "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan", "stripquilt_strips",
-           "stripquilt_groups", "stripquilt_pressing", "piecing_plan", "thread_plan", "stitch_count", "stitch_length",
-           "quilting_lines", "weight_plan", "density_from_ounces", "mass_in_ounces", "cost_plan", "cost_total",
-           "id_sort", "id_number", "sewing_label", "scatter_prints", "scatter_blocks", "scatter_sets"]
+           "batting_plan", "backing_layouts", "backing_panels", "hanging_plan", "stripquilt_plan",
+           "stripquilt_strips_needed", "stripquilt_groups", "stripquilt_pressing", "piecing_plan", "thread_plan",
+           "stitch_count", "stitch_length", "quilting_lines", "weight_plan", "density_from_ounces", "mass_in_ounces",
+           "cost_plan", "cost_total", "id_sort", "id_number", "sewing_label", "scatter_prints", "scatter_blocks",
+           "scatter_sets"]
 
 
 def version() -> int:
-    """The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
-    whether headers and library belong together.
+    """The version of the library that is running, in the form of MUSLIN_VERSION; it belongs to these headers where the
+    major version is the same and it is not older, patches apart.
 
     muslin_version() in muslin/base.h. Since 1.0.
     """
@@ -2417,22 +2418,22 @@ def stripquilt_plan(spec: Optional[StripquiltSpec] = None, *, strips: Optional[i
     return Stripquilt._read(out_)
 
 
-def stripquilt_strips(spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,
-                      strips_per_set: Optional[int] = None, segments_per_block: Optional[int] = None,
-                      columns: Optional[int] = None, rows: Optional[int] = None, tops: Optional[int] = None,
-                      strip_cut: Optional[LengthLike] = None, strip_length: Optional[LengthLike] = None,
-                      segment_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
-                      take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
-                      resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
-                      fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
-                      nesting: Optional[Nesting] = None, square_tolerance: Optional[LengthLike] = None,
-                      from_one_end: Optional[bool] = None) -> int:
+def stripquilt_strips_needed(spec: Optional[StripquiltSpec] = None, *, strips: Optional[int] = None,
+                             strips_per_set: Optional[int] = None, segments_per_block: Optional[int] = None,
+                             columns: Optional[int] = None, rows: Optional[int] = None, tops: Optional[int] = None,
+                             strip_cut: Optional[LengthLike] = None, strip_length: Optional[LengthLike] = None,
+                             segment_cut: Optional[LengthLike] = None, allowance: Optional[LengthLike] = None,
+                             take_up: Optional[LengthLike] = None, end_trim: Optional[LengthLike] = None,
+                             resquare_loss: Optional[LengthLike] = None, resquare_every: Optional[int] = None,
+                             fold_clear: Optional[LengthLike] = None, turning: Optional[Turning] = None,
+                             nesting: Optional[Nesting] = None, square_tolerance: Optional[LengthLike] = None,
+                             from_one_end: Optional[bool] = None) -> int:
     """The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in
     hand.
 
     Keywords: the members of StripquiltSpec, over those of spec.
 
-    muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1.
+    muslin_stripquilt_strips_needed() in muslin/stripquilt.h. Since 1.1.
     """
     wish = merged(StripquiltSpec, spec, strips=strips, strips_per_set=strips_per_set,
                                         segments_per_block=segments_per_block, columns=columns, rows=rows, tops=tops,
@@ -2442,7 +2443,7 @@ def stripquilt_strips(spec: Optional[StripquiltSpec] = None, *, strips: Optional
                                         fold_clear=fold_clear, turning=turning, nesting=nesting,
                                         square_tolerance=square_tolerance, from_one_end=from_one_end)
     strips_ = ctypes.c_int64()
-    call_telling("muslin_stripquilt_strips", ctypes.byref(wish), ctypes.byref(strips_))
+    call_telling("muslin_stripquilt_strips_needed", ctypes.byref(wish), ctypes.byref(strips_))
     return strips_.value
 
 

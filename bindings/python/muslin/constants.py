@@ -133,7 +133,7 @@ class Status(Choice):
     ERR_WORK_LIMIT = 28  # the work, or what is stored, would be more than the caller allows
     ERR_FOREIGN = 29  # an id of another quilt, of another sort, or of nothing
     ERR_STOPPED = 30  # the caller's progress call ended it before there was an answer
-    ERR_TOO_MANY = 31  # more would be needed than MUSLIN_COUNT_MAX; since 1.1
+    ERR_TOO_MANY = 31  # more would be needed than can be counted here; since 1.1
 
     @property
     def sentence(self) -> str:

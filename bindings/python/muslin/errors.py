@@ -136,7 +136,7 @@ class StoppedError(MuslinError):
 
 
 class TooManyError(MuslinError):
-    """More would be needed than MUSLIN_COUNT_MAX; since 1.1."""
+    """More would be needed than can be counted here; since 1.1."""
 
 
 CLASSES.update({

@@ -1321,8 +1321,8 @@ class Yield:
     longer_for_more: it must be this much longer to give more: one more from each end that is cut from; never 0, and for
         N = 0 what is missing to the first
     warnings: MUSLIN_WARN_NO_SLACK when shorter_by is 0 and N is not
-    straight: segments when the same set is cut straight through from one end, nothing kept clear: N itself with
-        FROM_ONE_END; since 1.1
+    from_one_end: segments when the same set is cut straight through from one end, nothing kept clear: N itself with
+        FROM_ONE_END. How near it is to its edge, a call with that flag tells; all above speaks of N. Since 1.1
     """
 
     segments: int
@@ -1333,14 +1333,14 @@ class Yield:
     shorter_by: Length
     longer_for_more: Length
     warnings: Tuple[Warning, ...]
-    straight: int
+    from_one_end: int
 
     @classmethod
     def _read(cls, struct: Any) -> "Yield":
         return cls(segments=int(struct.segments), per_end=int(struct.per_end), resquarings=int(struct.resquarings),
                    least_length=Length(struct.least_length), left_over=Length(struct.left_over),
                    shorter_by=Length(struct.shorter_by), longer_for_more=Length(struct.longer_for_more),
-                   warnings=warnings_in(struct.warnings), straight=int(struct.straight))
+                   warnings=warnings_in(struct.warnings), from_one_end=int(struct.from_one_end))
 
 
 @dataclass(frozen=True)
@@ -6502,7 +6502,7 @@ class PressingTotal:
         open, turned alone
     work: steps taken
     proven: 1 when exceptions = least
-    copies_turned: of those, copies that are turned and not pressed the other way
+    copies_turned: of other_way, copies that are turned and not pressed the other way
     """
 
     meetings: int

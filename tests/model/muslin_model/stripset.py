@@ -31,7 +31,7 @@ def yield_of(spec, one_end):
         return 2 * spec.end_trim + k * spec.segment_cut + squarings(k) * spec.resquare_loss
 
     return {
-        "straight": largest(lambda k: k == 0 or through(k) <= spec.strip_length, spec.strip_length),
+        "from_one_end": largest(lambda k: k == 0 or through(k) <= spec.strip_length, spec.strip_length),
         "segments": ends * k,
         "per_end": k,
         "resquarings": ends * squarings(k),

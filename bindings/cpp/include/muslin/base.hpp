@@ -74,7 +74,7 @@ enum class status : std::int32_t {
     foreign = MUSLIN_ERR_FOREIGN,
     /** the caller's progress call ended it before there was an answer */
     stopped = MUSLIN_ERR_STOPPED,
-    /** more would be needed than MUSLIN_COUNT_MAX; since 1.1 */
+    /** more would be needed than can be counted here; since 1.1 */
     too_many = MUSLIN_ERR_TOO_MANY,
 };
 
@@ -342,8 +342,8 @@ enum class warning : std::uint32_t {
 
 inline namespace MUSLIN_CPP_FORM {
 
-/** The version of the library that is running, in the form of MUSLIN_VERSION; compare it with that macro to learn
- * whether headers and library belong together. Constant time.
+/** The version of the library that is running, in the form of MUSLIN_VERSION; it belongs to these headers where the
+ * major version is the same and it is not older, patches apart. Constant time.
  * muslin_version() in muslin/base.h. Since 1.0. */
 [[nodiscard]] inline std::uint32_t version() noexcept
 {

@@ -106,7 +106,7 @@ struct MUSLIN_CPP_TWIN pressing_total {
     /** 1 when exceptions = least */
     muslin::truth proven{};
     std::int32_t pad = 0;
-    /** of those, copies that are turned and not pressed the other way */
+    /** of other_way, copies that are turned and not pressed the other way */
     std::int64_t copies_turned = 0;
 };
 static_assert(detail::is_twin<pressing_total>);

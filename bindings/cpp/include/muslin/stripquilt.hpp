@@ -193,18 +193,18 @@ struct stripquilt_pressing_answer {
 inline namespace MUSLIN_CPP_FORM {
 
 /** Plans the quilt. The sets to sew are the least that give the segments for the tops planned. Warnings:
- * warning::no_slack when the yield stands on its edge; _NEST_CONFLICT when some segment is turned or some join
- * does not nest; _SET_REPEATS when the sets are fewer than a block's segments; _SMALL_QUILT when both finished
- * sides of a top are 60 in or less (a cautious limit: common practice, no source; the caution itself is that of
- * the American Academy of Pediatrics, 2022: no loose bedding in an infant's sleep space). Statuses: status::range,
- * also when the set would be wider, a block wider unfinished or a finished top larger than MUSLIN_SIZE_MAX, or a
- * top of more than MUSLIN_COUNT_MAX blocks; status::choice (turning, nesting); status::seam_too_wide when nothing
- * of a strip or a segment would be seen; status::not_square (a quarter turn of a block that is not square, or
- * segment_cut 0 where no whole tick makes it square, both beyond square_tolerance: problem->value is the finished
- * width, problem->limit the height); status::no_yield (a set gives no segment: problem->limit is the usable length
- * that gives one); status::not_enough (the strips do not give the tops wished for, or not one: problem->value is
- * what is wanted, problem->limit what they give, in tops). Source: common practice, no source, for the way;
- * geometry for the sizes.
+ * warning::no_slack when the yield stands on its edge; warning::nest_conflict when some segment is turned or some
+ * join does not nest; warning::set_repeats when the sets are fewer than a block's segments; warning::small_quilt
+ * when both finished sides of a top are 60 in or less (a cautious limit: common practice, no source; the caution
+ * itself is that of the American Academy of Pediatrics, 2022: no loose bedding in an infant's sleep space).
+ * Statuses: status::range, also when the set would be wider, a block wider unfinished or a finished top larger
+ * than MUSLIN_SIZE_MAX, or a top of more than MUSLIN_COUNT_MAX blocks; status::choice (turning, nesting);
+ * status::seam_too_wide when nothing of a strip or a segment would be seen; status::not_square (a quarter turn of
+ * a block that is not square, or segment_cut 0 where no whole tick makes it square, both beyond square_tolerance:
+ * problem->value is the finished width, problem->limit the height); status::no_yield (a set gives no segment:
+ * problem->limit is the usable length that gives one); status::not_enough (the strips do not give the tops wished
+ * for, or not one: problem->value is what is wanted, problem->limit what they give, in tops). Source: common
+ * practice, no source, for the way; geometry for the sizes.
  * muslin_stripquilt_plan() in muslin/stripquilt.h. Since 1.0. */
 inline answer<muslin::stripquilt> stripquilt_plan(const muslin::stripquilt_spec &spec = {})
 {
@@ -215,16 +215,16 @@ inline answer<muslin::stripquilt> stripquilt_plan(const muslin::stripquilt_spec 
 }
 
 /** The fewest strips that give the tops wished for, or one when none is: how many to have, or to add to those in
- * hand. `strips` of the spec must be in its range, and is not looked at besides. status::too_many: more than
- * MUSLIN_COUNT_MAX would be needed (problem->value is the tops, problem->limit what so many strips give); the
- * other statuses as stripquilt_plan() has them, but status::not_enough. Constant time. Source: geometry; that sets
- * are sewn whole is common practice, no source.
- * muslin_stripquilt_strips() in muslin/stripquilt.h. Since 1.1. */
-inline answer<std::int64_t> stripquilt_strips(const muslin::stripquilt_spec &spec = {})
+ * hand. `strips` of the spec may be 0 here, and is not looked at. status::too_many: more than MUSLIN_COUNT_MAX
+ * would be needed (problem->value is the tops, problem->limit what so many strips give); the other statuses as
+ * stripquilt_plan() has them, but status::not_enough. Constant time. Source: geometry; that sets are sewn whole is
+ * common practice, no source.
+ * muslin_stripquilt_strips_needed() in muslin/stripquilt.h. Since 1.1. */
+inline answer<std::int64_t> stripquilt_strips_needed(const muslin::stripquilt_spec &spec = {})
 {
     std::int64_t strips = 0;
     return asking::ask(strips, [&](muslin_problem *problem) {
-        return muslin_stripquilt_strips(detail::in_c(&spec), &strips, problem);
+        return muslin_stripquilt_strips_needed(detail::in_c(&spec), &strips, problem);
     });
 }
 

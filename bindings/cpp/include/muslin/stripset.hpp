@@ -59,8 +59,8 @@ struct MUSLIN_CPP_TWIN yield {
     std::uint32_t warnings = 0;
     std::int32_t pad = 0;
     /** segments when the same set is cut straight through from one end, nothing kept clear: N itself with
-     * FROM_ONE_END; since 1.1 */
-    std::int64_t straight = 0;
+     * FROM_ONE_END. How near it is to its edge, a call with that flag tells; all above speaks of N. Since 1.1 */
+    std::int64_t from_one_end = 0;
 };
 static_assert(detail::is_twin<yield>);
 
