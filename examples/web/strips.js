@@ -355,8 +355,9 @@ function cornerstones(muslin, cut, usableWidth, step) {
     return muslin.fabricPurchase({ needed, step });
 }
 
-/** Corners of each strip in a block, by the library's own tree: { width, height, pieces: [{ strip, points }] }. */
-export function drawBlock(muslin, { plan, values }) {
+/** Corners of each strip in a block, its segments turned as in the first of all, by the library's own tree:
+ * { width, height, pieces: [{ strip, points }] }. */
+export function drawBlock(muslin, { plan, values, groups }) {
     const quilt = new muslin.Quilt({ allowance: values.allowance });
     let solution;
     try {
@@ -372,7 +373,9 @@ export function drawBlock(muslin, { plan, values }) {
             values.segmentsPerBlock === 1
                 ? segment
                 : quilt.join(
-                      Array.from({ length: values.segmentsPerBlock }, (_, index) => (index % 2 ? turned : segment)),
+                      Array.from({ length: values.segmentsPerBlock }, (_, index) =>
+                          (groups[0]?.turned >> index) & 1 ? turned : segment
+                      ),
                       { axis: "across" }
                   );
         solution = new muslin.Solution(quilt, block, { stripPiecing: "never" });

@@ -230,7 +230,7 @@ function sets(muslin, shown, answer) {
 
 /** Bit by bit, which segments are meant: 0, 1, ... */
 function bits(sum) {
-    return Array.from({ length: 16 }, (_, bit) => bit).filter((bit) => (sum >>> bit) & 1);
+    return Array.from({ length: 32 }, (_, bit) => bit).filter((bit) => (sum >>> bit) & 1);
 }
 
 /** Which stacks meet in which blocks, and what is turned or does not lock there. */
@@ -346,7 +346,8 @@ function topDrawing(muslin, answer) {
         turns,
         columns,
         `The top, ${values.columns} by ${values.rows} blocks${isWhole ? "" : ", its first rows and columns"}` +
-            `${border && isWhole ? ", with its border" : ""}`,
+            `${border && isWhole ? ", with its border" : ""}` +
+            `${plan.groups > 1 ? "; every block as the first of them" : ""}`,
         border && isWhole
             ? {
                   style: values.style,
