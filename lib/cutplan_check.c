@@ -534,7 +534,19 @@ muslin_status msl_found_check(const struct msl_cutting *cutting, const struct ms
     msl_most_end(&proof.most);
     if (status == MUSLIN_OK)
         *out = checked;
-    return status;
+    return status == MUSLIN_ERR_WORK_LIMIT && told->ended ? MUSLIN_ERR_STOPPED : status;
+}
+
+muslin_status msl_check_fails(struct msl_check *check, muslin_status status)
+{
+    switch (status) {
+    case MUSLIN_ERR_WORK_LIMIT:
+        return msl_fail(check, status, MUSLIN_ARG_WORK_LIMIT, 0, MSL_CHECK_STEPS_MAX);
+    case MUSLIN_ERR_STOPPED:
+        return msl_fail(check, status, MUSLIN_ARG_NONE, 0, 0);
+    default:
+        return msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+    }
 }
 
 /* ---- the public call -------------------------------------------------------------------------------------------- */
@@ -552,12 +564,8 @@ muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, muslin_pro
     if (plan->searched) {
         const muslin_status status =
             msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &told, &plan->allocator, &checked);
-        if (status == MUSLIN_ERR_WORK_LIMIT && told.ended)
-            return msl_fail(&check, MUSLIN_ERR_STOPPED, MUSLIN_ARG_NONE, 0, 0);
-        if (status == MUSLIN_ERR_WORK_LIMIT)
-            return msl_fail(&check, status, MUSLIN_ARG_WORK_LIMIT, 0, MSL_CHECK_STEPS_MAX);
         if (status != MUSLIN_OK)
-            return msl_fail(&check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+            return msl_check_fails(&check, status);
     }
     checked.cost *= plan->cost_unit;
     checked.least *= plan->cost_unit;

@@ -19,4 +19,7 @@ muslin_status msl_found_check(const struct msl_cutting *cutting, const struct ms
                               struct msl_told *told, const struct muslin_allocator *allocator,
                               struct muslin_cutplan_checked *out);
 
+/* What the problem says of a check without an answer. */
+muslin_status msl_check_fails(struct msl_check *check, muslin_status status);
+
 #endif

@@ -1242,6 +1242,27 @@ static struct muslin_cutplan *three_squares(const struct muslin_allocator *alloc
     return plan;
 }
 
+START_TEST(a_check_without_an_answer_says_why)
+{
+    static const struct {
+        muslin_status status;
+        int32_t argument;
+        int64_t limit;
+    } said[] = {
+        { MUSLIN_ERR_WORK_LIMIT, MUSLIN_ARG_WORK_LIMIT, INT64_C(1) << 40 },
+        { MUSLIN_ERR_STOPPED, MUSLIN_ARG_NONE, 0 },
+        { MUSLIN_ERR_NO_MEMORY, MUSLIN_ARG_ALLOCATOR, 0 },
+    };
+    for (size_t i = 0; i < sizeof said / sizeof said[0]; i++) {
+        struct muslin_problem problem = PROBLEM;
+        struct msl_check check = msl_check_start(&problem);
+        ck_status(msl_check_fails(&check, said[i].status), said[i].status);
+        ck_assert_int_eq(problem.argument, said[i].argument);
+        ck_assert_int_eq(problem.limit, said[i].limit);
+    }
+}
+END_TEST
+
 START_TEST(a_plan_that_was_made)
 {
     struct failing_allocator failing;
@@ -1301,6 +1322,7 @@ Suite *cutplan_check_suite(void)
     tcase_add_test(limits, a_packing_without_memory_or_time);
     suite_add_tcase(suite, limits);
     TCase *public = tcase_create("the public call");
+    tcase_add_test(public, a_check_without_an_answer_says_why);
     tcase_add_test(public, a_plan_that_was_made);
     suite_add_tcase(suite, public);
     return suite;
