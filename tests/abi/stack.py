@@ -18,7 +18,8 @@ EDGE = re.compile(r'^edge: \{ sourcename: "([^"]*)" targetname: "([^"]*)" label:
 INDIRECT = "__indirect_call"
 CALLERS_OWN = "$^"
 POINTERS = {"alloc": CALLERS_OWN, "realloc": CALLERS_OWN, "free": CALLERS_OWN, "progress": CALLERS_OWN,
-            "is_before": r"_before$", "step": r"^(?!msl_)\w*tell$", "change": r"^(put_on|take_off)$", "sum": r"^muslin_length_(add|subtract)$"}
+            "is_before": r"_before$", "step": r"^(?!msl_)\w*tell$", "change": r"^(put_on|take_off)$",
+            "sum": r"^muslin_length_(add|subtract)$"}
 
 
 class Graph:
