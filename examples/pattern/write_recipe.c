@@ -124,6 +124,13 @@ static void add_piece(struct line *line, const struct recipe *recipe, int32_t ro
 
 /* ---- sentences -------------------------------------------------------------------------------------------------- */
 
+/* A seam is told as finely as it is sewn. */
+static const char *measure_of(const struct recipe *recipe, const struct muslin_unit_step *step, char text[WORD_ROOM])
+{
+    return step->measure == recipe->spec.allowance ? measured_fine(recipe->worked, step->measure, text)
+                                                   : measured(recipe->worked, step->measure, text);
+}
+
 /* Fills one place of a sentence, up to and with its closing brace; gives what follows. */
 static const char *add_place(struct line *line, const struct recipe *recipe, const struct muslin_unit_step *step,
                              const char *place)
@@ -134,7 +141,7 @@ static const char *add_place(struct line *line, const struct recipe *recipe, con
     else if (strncmp(place, "other}", 6) == 0)
         add_piece(line, recipe, step->other, step->other == step->piece);
     else if (strncmp(place, "measure}", 8) == 0)
-        add(line, "%s", measured(recipe->worked, step->measure, text));
+        add(line, "%s", measure_of(recipe, step, text));
     else if (strncmp(place, "measure_height}", 15) == 0)
         add(line, "%s", measured(recipe->worked, step->measure_height, text));
     else if (strncmp(place, "from_corner}", 12) == 0)

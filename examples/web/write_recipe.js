@@ -1,7 +1,7 @@
 // How a unit is made, sentence by sentence, as the library tells it; as in ../pattern/write_recipe.c.
 //
 // SPDX-License-Identifier: MIT
-import { caution, line, listed, plural, point, under } from "./lines.js";
+import { caution, fine, line, listed, plural, point, under } from "./lines.js";
 import { PRESSED } from "./words.js";
 
 const SHAPES = {
@@ -107,11 +107,14 @@ function sentenceOf(recipe, step) {
     return recipe.worked.muslin.unitStepSentence(step.step);
 }
 
+/** A seam is told as finely as it is sewn. */
+const isSeam = ({ worked }, measure) => measure?.ticks === worked.seam.allowance.ticks;
+
 function sentence(recipe, step) {
     const places = {
         piece: () => pieceWords(recipe, step.piece, false),
         other: () => pieceWords(recipe, step.other, step.other === step.piece),
-        measure: () => step.measure,
+        measure: () => (isSeam(recipe, step.measure) ? fine(step.measure) : step.measure),
         measure_height: () => step.measureHeight,
         from_corner: () => step.fromCorner,
         region: () => nameOfFabric(recipe, step.region),

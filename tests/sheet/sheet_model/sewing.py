@@ -533,7 +533,7 @@ class UnitStep:
 
     def doing(self, start: int, end: int, times: "int | None") -> None:
         account, ruler = self.account, self.ruler
-        allowance = ruler.measured(self.quilt.allowance)
+        allowance = ruler.fine(self.quilt.allowance)
         told = []
         account.take("(<t:n> times)", lambda m: told.append(int(m["t"])), start, end)
         if times is not None and (told or [1]) != [times]:
