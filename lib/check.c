@@ -412,7 +412,7 @@ static int is_plural(int32_t argument)
 /* What the value is of. */
 static void put_subject(struct msl_text *text, const struct muslin_problem *p)
 {
-    if (p->status == MUSLIN_ERR_STRUCT_SIZE)
+    if (p->status == MUSLIN_ERR_STRUCT_SIZE && p->argument != MUSLIN_ARG_ROW_SIZE)
         msl_put(text, "size of the ");
     if (p->status == MUSLIN_ERR_FLAGS)
         msl_put(text, "flags of the ");
