@@ -43,7 +43,9 @@ static struct msl_big times(struct msl_wide wide, int64_t factor)
 {
     struct msl_big a = msl_big_of(wide);
     struct msl_big b = msl_big_of(msl_wide_from(factor));
-    return msl_big_product(&a, &b);
+    struct msl_big product;
+    msl_big_multiply(&product, &a, &b);
+    return product;
 }
 
 /* Is (number / 2)^2 <= x times `by`? -1 below, 0 equal, 1 above: the sign of x by - number^2 / 4. */
@@ -54,8 +56,9 @@ static int32_t sign_against(const struct square *x, struct msl_wide by, int64_t 
     msl_big_subtract(&whole, &part);
     part = times(by, 4 * x->b);
     struct msl_big two = msl_big_of(msl_wide_from(2));
-    part = msl_big_root(&part, &two);
-    return msl_big_sign(&whole, &part);
+    struct msl_big root;
+    msl_big_root(&root, &part, &two);
+    return msl_big_sign(&whole, &root);
 }
 
 /* The root of x times `by`, which is below 2^62, by narrowing. */

@@ -31,20 +31,20 @@ static int32_t limbs_of(const struct msl_big *a)
 }
 
 /* Schoolbook. A limb's product, what stands there and the carry together fit 64 bits exactly. */
-struct msl_big msl_big_product(const struct msl_big *a, const struct msl_big *b)
+void msl_big_multiply(struct msl_big *product, const struct msl_big *a, const struct msl_big *b)
 {
-    struct msl_big product = { { 0 }, a->sign * b->sign };
+    const struct msl_big none = { { 0 }, a->sign * b->sign };
     int32_t used_a = limbs_of(a);
     int32_t used_b = limbs_of(b);
+    *product = none;
     for (int32_t i = 0; i < used_a; i++) {
         uint64_t carry = 0;
         for (int32_t j = 0; j < used_b || carry != 0; j++) {
-            carry += product.limbs[i + j] + (uint64_t)a->limbs[i] * b->limbs[j];
-            product.limbs[i + j] = (uint32_t)carry;
+            carry += product->limbs[i + j] + (uint64_t)a->limbs[i] * b->limbs[j];
+            product->limbs[i + j] = (uint32_t)carry;
             carry >>= 32;
         }
     }
-    return product;
 }
 
 static int32_t compare_sizes(const struct msl_big *a, const struct msl_big *b)
@@ -87,24 +87,24 @@ struct msl_wide msl_wide_cross(int64_t a, int64_t b, int64_t c, int64_t d)
 /* ---- roots ------------------------------------------------------------------------------------------------------ */
 
 /* a^2 with the sign of a. */
-static struct msl_big square_of(const struct msl_big *a)
+static void square_of(struct msl_big *square, const struct msl_big *a)
 {
-    struct msl_big square = msl_big_product(a, a);
-    square.sign = a->sign;
-    return square;
+    msl_big_multiply(square, a, a);
+    square->sign = a->sign;
 }
 
-struct msl_big msl_big_root(const struct msl_big *p, const struct msl_big *under)
+void msl_big_root(struct msl_big *root, const struct msl_big *p, const struct msl_big *under)
 {
-    struct msl_big square = square_of(p);
-    return msl_big_product(&square, under);
+    struct msl_big p_squared;
+    square_of(&p_squared, p);
+    msl_big_multiply(root, &p_squared, under);
 }
 
-static struct msl_big big_root_of(const struct msl_root *root)
+static void lengthen(struct msl_big *into, const struct msl_root *root)
 {
     struct msl_big p = msl_big_of(root->p);
     struct msl_big under = msl_big_of(root->under);
-    return msl_big_root(&p, &under);
+    msl_big_root(into, &p, &under);
 }
 
 /* The sign of one root and another. */
@@ -117,14 +117,16 @@ static int32_t sign_of_roots(const struct msl_big *first, const struct msl_big *
 
 int32_t msl_big_sign(const struct msl_big *whole, const struct msl_big *root)
 {
-    struct msl_big square = square_of(whole);
-    return sign_of_roots(&square, root);
+    struct msl_big whole_squared;
+    square_of(&whole_squared, whole);
+    return sign_of_roots(&whole_squared, root);
 }
 
 int32_t msl_root_sign(struct msl_wide whole, const struct msl_root *root)
 {
     struct msl_big big = msl_big_of(whole);
-    struct msl_big big_root = big_root_of(root);
+    struct msl_big big_root;
+    lengthen(&big_root, root);
     return msl_big_sign(&big, &big_root);
 }
 
@@ -136,10 +138,11 @@ static int32_t sign_of_sum(const struct msl_big *whole, const struct msl_big *fi
     if (roots * whole->sign >= 0)
         return roots != 0 ? roots : whole->sign;
     struct msl_big rest = *first;
-    struct msl_big other = msl_big_product(whole, whole);
+    struct msl_big other;
+    msl_big_multiply(&other, whole, whole);
     add_size(&rest, second);
     msl_big_subtract(&rest, &other);
-    other = msl_big_product(first, second);
+    msl_big_multiply(&other, first, second);
     add_size(&other, &other);
     add_size(&other, &other);
     return msl_big_sign(&rest, &other) * roots;
@@ -156,15 +159,20 @@ struct big_sum {
 /* The sign of the sum less a number of half ticks. */
 static int32_t sign_against(const struct big_sum *sum, int64_t number)
 {
-    struct msl_big whole = msl_big_of(msl_wide_from(sum->whole - number));
-    whole = msl_big_product(&sum->divisor, &whole);
+    struct msl_big more = msl_big_of(msl_wide_from(sum->whole - number));
+    struct msl_big whole;
+    msl_big_multiply(&whole, &sum->divisor, &more);
     return sign_of_sum(&whole, &sum->first, &sum->second) * sum->divisor.sign;
 }
 
 struct msl_exact msl_sum_exact(const struct msl_root_sum *sum)
 {
     struct msl_exact exact;
-    struct big_sum big = { sum->whole, big_root_of(&sum->first), big_root_of(&sum->second), msl_big_of(sum->divisor) };
+    struct big_sum big;
+    big.whole = sum->whole;
+    lengthen(&big.first, &sum->first);
+    lengthen(&big.second, &sum->second);
+    big.divisor = msl_big_of(sum->divisor);
     int64_t low = -MSL_SUM_REACH;
     int64_t above = MSL_SUM_REACH;
     while (above - low > 1) {

@@ -20,12 +20,13 @@ struct msl_big {
 };
 
 struct msl_big msl_big_of(struct msl_wide number);
-struct msl_big msl_big_product(const struct msl_big *a, const struct msl_big *b);
+/* a x b, written apart from both. */
+void msl_big_multiply(struct msl_big *product, const struct msl_big *a, const struct msl_big *b);
 /* a becomes a - b; neither is below 0. */
 void msl_big_subtract(struct msl_big *a, const struct msl_big *b);
 
 /* The root p sqrt(under), kept as its square p^2 under with the sign of p. under is 0 or more. */
-struct msl_big msl_big_root(const struct msl_big *p, const struct msl_big *under);
+void msl_big_root(struct msl_big *root, const struct msl_big *p, const struct msl_big *under);
 
 /* -1, 0 or 1: the sign of whole + root, which is kept as msl_big_root() gives it. */
 int32_t msl_big_sign(const struct msl_big *whole, const struct msl_big *root);
