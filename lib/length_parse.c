@@ -9,7 +9,7 @@
 /* Digits that one number may have, zeros at its outer ends not counted: 10^18 is below 2^60, so the sums below fit. */
 enum { DIGITS_MAX = 18 };
 
-/* What a character means in the grammar. */
+/* What a character means in the grammar. Point and comma are called by what a spec calls a decimal sign. */
 enum kind {
     KIND_OTHER = '!',
     KIND_END = '$',
@@ -27,7 +27,7 @@ enum kind {
 };
 
 struct character {
-    uint32_t code;
+    uint32_t code; /* Unicode's */
     enum kind kind;
     size_t bytes;
 };
@@ -350,22 +350,23 @@ static void refuse_other_sign(struct reader *reader)
 
 enum { UNIT_WORD_MAX = 12 };
 
+/* The usual ones come first. */
 static const struct unit_word {
     char word[UNIT_WORD_MAX];
     unsigned char unit;
     unsigned char may_have_point; /* as an abbreviation: "in." */
 } unit_words[] = {
-    { "in", MUSLIN_LENGTH_UNIT_INCH, 1 },              { "inch", MUSLIN_LENGTH_UNIT_INCH, 0 },
-    { "inches", MUSLIN_LENGTH_UNIT_INCH, 0 },          { "ft", MUSLIN_LENGTH_UNIT_FOOT, 1 },
+    { "in", MUSLIN_LENGTH_UNIT_INCH, 1 },              { "cm", MUSLIN_LENGTH_UNIT_CM, 0 },
+    { "mm", MUSLIN_LENGTH_UNIT_MM, 0 },                { "yd", MUSLIN_LENGTH_UNIT_YARD, 1 },
+    { "ft", MUSLIN_LENGTH_UNIT_FOOT, 1 },              { "m", MUSLIN_LENGTH_UNIT_M, 0 },
+    { "inch", MUSLIN_LENGTH_UNIT_INCH, 0 },            { "inches", MUSLIN_LENGTH_UNIT_INCH, 0 },
     { "foot", MUSLIN_LENGTH_UNIT_FOOT, 0 },            { "feet", MUSLIN_LENGTH_UNIT_FOOT, 0 },
-    { "yd", MUSLIN_LENGTH_UNIT_YARD, 1 },              { "yds", MUSLIN_LENGTH_UNIT_YARD, 1 },
-    { "yard", MUSLIN_LENGTH_UNIT_YARD, 0 },            { "yards", MUSLIN_LENGTH_UNIT_YARD, 0 },
-    { "mm", MUSLIN_LENGTH_UNIT_MM, 0 },                { "millimetre", MUSLIN_LENGTH_UNIT_MM, 0 },
+    { "yds", MUSLIN_LENGTH_UNIT_YARD, 1 },             { "yard", MUSLIN_LENGTH_UNIT_YARD, 0 },
+    { "yards", MUSLIN_LENGTH_UNIT_YARD, 0 },           { "millimetre", MUSLIN_LENGTH_UNIT_MM, 0 },
     { "millimetres", MUSLIN_LENGTH_UNIT_MM, 0 },       { "millimeter", MUSLIN_LENGTH_UNIT_MM, 0 },
-    { "millimeters", MUSLIN_LENGTH_UNIT_MM, 0 },       { "cm", MUSLIN_LENGTH_UNIT_CM, 0 },
-    { "centimetre", MUSLIN_LENGTH_UNIT_CM, 0 },        { "centimetres", MUSLIN_LENGTH_UNIT_CM, 0 },
-    { "centimeter", MUSLIN_LENGTH_UNIT_CM, 0 },        { "centimeters", MUSLIN_LENGTH_UNIT_CM, 0 },
-    { "m", MUSLIN_LENGTH_UNIT_M, 0 },                  { "metre", MUSLIN_LENGTH_UNIT_M, 0 },
+    { "millimeters", MUSLIN_LENGTH_UNIT_MM, 0 },       { "centimetre", MUSLIN_LENGTH_UNIT_CM, 0 },
+    { "centimetres", MUSLIN_LENGTH_UNIT_CM, 0 },       { "centimeter", MUSLIN_LENGTH_UNIT_CM, 0 },
+    { "centimeters", MUSLIN_LENGTH_UNIT_CM, 0 },       { "metre", MUSLIN_LENGTH_UNIT_M, 0 },
     { "metres", MUSLIN_LENGTH_UNIT_M, 0 },             { "meter", MUSLIN_LENGTH_UNIT_M, 0 },
     { "meters", MUSLIN_LENGTH_UNIT_M, 0 },
 };
