@@ -534,20 +534,6 @@ muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const
     return fail(check, &found, text);
 }
 
-void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer)
-{
-    if (pointer == NULL)
-        msl_fail(check, MUSLIN_ERR_NULL, argument, 0, 0);
-}
-
-void msl_want_between(struct msl_check *check, int32_t argument, int64_t value, int64_t least, int64_t most)
-{
-    if (value < least)
-        msl_fail(check, MUSLIN_ERR_RANGE, argument, value, least);
-    if (value > most)
-        msl_fail(check, MUSLIN_ERR_RANGE, argument, value, most);
-}
-
 void msl_want_size(struct msl_check *check, int32_t argument, muslin_len value)
 {
     msl_want_between(check, argument, value, 0, MUSLIN_SIZE_MAX);
