@@ -412,7 +412,7 @@ static int is_plural(int32_t argument)
 /* What the value is of. */
 static void put_subject(struct msl_text *text, const struct muslin_problem *p)
 {
-    if (p->status == MUSLIN_ERR_STRUCT_SIZE)
+    if (p->status == MUSLIN_ERR_STRUCT_SIZE && p->argument != MUSLIN_ARG_ROW_SIZE)
         msl_put(text, "size of the ");
     if (p->status == MUSLIN_ERR_FLAGS)
         msl_put(text, "flags of the ");
@@ -532,20 +532,6 @@ muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const
     found.argument = MUSLIN_ARG_TEXT;
     found.bytes = length;
     return fail(check, &found, text);
-}
-
-void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer)
-{
-    if (pointer == NULL)
-        msl_fail(check, MUSLIN_ERR_NULL, argument, 0, 0);
-}
-
-void msl_want_between(struct msl_check *check, int32_t argument, int64_t value, int64_t least, int64_t most)
-{
-    if (value < least)
-        msl_fail(check, MUSLIN_ERR_RANGE, argument, value, least);
-    if (value > most)
-        msl_fail(check, MUSLIN_ERR_RANGE, argument, value, most);
 }
 
 void msl_want_size(struct msl_check *check, int32_t argument, muslin_len value)
