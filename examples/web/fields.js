@@ -45,6 +45,23 @@ function control(field, id, change) {
     });
 }
 
+const EXAMPLES = { in: '"2 1/2 in" or "0.75 in"', cm: '"2.5 cm"', mm: '"6 mm"' };
+
+/** What is wrong with a field, as a full sentence: what it is called, what is in it, and what may be. A sentence that
+ * is full says that itself. Lengths are in the unit that was typed, or else in the one chosen. */
+export function fieldWords({ label, value }, sentence, shown) {
+    const own = shown.inUnitsOf(value);
+    if (/[.?!]$/.test(sentence)) return own.retold(sentence);
+    const name = label.replace(/ \(.*\)$/, "");
+    const typed = value.trim() === "" ? "is empty" : `is “${value.trim()}”`;
+    const told = sentence
+        .replace(/; to take one away, add it with "times": -1$/, "")
+        .replace(/write it like .*$/, `write it like ${EXAMPLES[own.units]}`)
+        .replace("3.3 km", own.most)
+        .replace(/number from (\d+) to 2147483647/, "number of $1 or more");
+    return `${name.startsWith("“") ? name : `“${name}”`} ${typed}: ${told}.`;
+}
+
 /** Fields in a part of the page, which stay the same elements as long as they ask the same. */
 export class Fields {
     #shape;
@@ -126,10 +143,10 @@ export class Fields {
     }
 
     /** Tells beside each field what is wrong with it: sentences by name. */
-    tell(wrong) {
-        for (const { name } of this.#fields) {
-            const id = idOf(name),
-                sentence = wrong.get(name) ?? "";
+    tell(wrong, shown) {
+        for (const field of this.#fields) {
+            const id = idOf(field.name),
+                sentence = wrong.has(field.name) ? fieldWords(field, wrong.get(field.name), shown) : "";
             document.getElementById(`${id}-wrong`).textContent = sentence;
             document.getElementById(id).toggleAttribute("aria-invalid", sentence !== "");
             if (sentence !== "") {

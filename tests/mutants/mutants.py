@@ -70,7 +70,8 @@ class Reader:
             is_nothing = self.text[start:end] == "0" and (not function or self.text[start - 2:end + 2] == "{ 0 }")
             if number and not is_nothing:
                 value = int(number.group(1), 0)
-                self.add(function, start, end, f"{value + 1}{number.group(2)}")
+                if self.text[start - 1:end] != "-1":  # -1 mostly says that there is none, and so would -2
+                    self.add(function, start, end, f"{value + 1}{number.group(2)}")
                 self.add(function, start, end, f"{value - 1}{number.group(2)}" if value else "(-1)")
 
     def condition(self, cursor, function):

@@ -3,13 +3,13 @@
 
     run.py PROGRAMS [COVERED] [--files PATTERN ...] [--sample N] [--seed WORD] [--jobs N] [--again]
 
-PROGRAMS and COVERED are builds by meson: plain ones, and with clang's profiles, which tell what suites call a function
+PROGRAMS and COVERED are builds by meson: plain ones, and with clang's profiles, which tell what suites reach a line
 (no other can notice its mutants). A mutant whose object is the same at -O2 is none. Each is linked with the tests and
-asked suite by suite, those of its module first; what fails, crashes, or takes ten times as long has noticed it. The
-golden digest records the library's own answers, so it counts for nothing; of what the suites let live it tells whether
-an answer changed at all: then the module's properties are tried, whose truth is the model. What is known of mutants of
-the same sources lies in PROGRAMS/mutants and is not asked again (--again asks those that lived). equivalent.txt names
-mutants that change no answer, with the reason.
+asked suite by suite, quick ones and those of its module first; what fails (it ends at its first assert that does),
+crashes, or takes four times as long has noticed it. The golden digest records the library's own answers, so it counts
+for nothing; of what the suites let live it tells whether an answer changed at all: then the module's properties are
+tried, whose truth is the model. What is known of mutants of the same sources lies in PROGRAMS/mutants and is not asked
+again (--again asks those that lived). equivalent.txt names mutants that change no answer, with the reason.
 
 It fails where so many live that the score aimed at can hardly be true.
 
@@ -39,6 +39,7 @@ MEMORY = 4 << 30
 PATIENCE = 6  # seconds for a suite of another module
 HANDBOOK = "handbook"
 GOLDEN = "golden"
+END = "#include <unistd.h>\nvoid __wrap__ck_assert_failed(void) { _exit(1); }\n"
 
 
 def asked(program, suite, seconds=600, profile=os.devnull):
@@ -73,6 +74,8 @@ class Build:
                     self.commands.setdefault(source.name, shlex.split(entry["command"]))
         self.libraries = subprocess.run(["pkg-config", "--libs", "check"], stdout=subprocess.PIPE, check=True,
                                         text=True).stdout.split() + ["-lcsv"]
+        self.end = str(self.work / "end.o")
+        subprocess.run(["gcc", "-xc", "-", "-c", "-o", self.end], input=END, text=True, check=True)
 
     def options(self, source):
         """How clang reads a source as the compiler does."""
@@ -95,11 +98,11 @@ class Build:
         return (where / "it.o").read_bytes() if done.returncode == 0 else None
 
     def link(self, name, where):
-        objects = {"unit": "tests/unit.p", HANDBOOK: "tests/handbook/handbook.p", GOLDEN: "tests/golden.p"}[name]
+        folder = {"unit": "tests/unit.p", HANDBOOK: "tests/handbook/handbook.p", GOLDEN: "tests/golden.p"}[name]
+        objects = sorted(map(str, (self.where / folder).glob("*.o"))) + [str(where / "it.o"), self.end]
         program = where / name
-        subprocess.run(["gcc", "-fuse-ld=lld", *sorted(map(str, (self.where / objects).glob("*.o"))),
-                        str(where / "it.o"), str(self.where / "libmuslin.a"), *self.libraries, "-o", str(program)],
-                       check=True)
+        subprocess.run(["gcc", "-fuse-ld=lld", "-Wl,--wrap=_ck_assert_failed", *objects,
+                        str(self.where / "libmuslin.a"), *self.libraries, "-o", str(program)], check=True)
         return str(program)
 
     def link_shared(self, source, where):
@@ -110,8 +113,16 @@ class Build:
         return str(library)
 
 
+def reached(lcov):
+    """The lines that ran, by the file's name."""
+    files = re.findall(r"^SF:(.*)\n((?:.*\n)*?)end_of_record", lcov, flags=re.M)
+    lines = {pathlib.Path(name).name: [int(line) for line in re.findall(r"^DA:(\d+),[1-9]", counts, flags=re.M)]
+             for name, counts in files}
+    return {name: found for name, found in lines.items() if found}
+
+
 class Suites:
-    """The suites, how long each takes, and what functions each calls."""
+    """The suites, how long each takes, and what lines of lib/ each reaches."""
 
     def __init__(self, build, covered, pool):
         known = build.work / f"suites-{fingerprint('tests/unit/*', 'tests/handbook/*', 'lib/*.[ch]')}.json"
@@ -129,24 +140,25 @@ class Suites:
         holds, seconds = asked(str(build.where / program), suite)
         if not holds:
             raise SystemExit(f"{suite} fails without any change")
-        profile = str(build.work / f"{threading.current_thread().name}.profraw")
+        profile = f"{here(build)}.profraw"
         asked(str(covered / program), suite, profile=profile)
         subprocess.run(["llvm-profdata-19", "merge", "-o", f"{profile}.merged", profile], check=True)
-        shown = subprocess.run(["llvm-profdata-19", "show", "--all-functions", f"{profile}.merged"], check=True,
-                               text=True, stdout=subprocess.PIPE).stdout
-        called = re.findall(r"^  (\S+):\n.*\n.*\n    Function count: [1-9]", shown, flags=re.M)
-        return {"seconds": seconds, "called": sorted(called)}
+        shown = subprocess.run(["llvm-cov-19", "export", "-format=lcov", f"-instr-profile={profile}.merged",
+                                str(covered / program), str(ROOT / "lib")], check=True, text=True,
+                               stdout=subprocess.PIPE).stdout
+        return {"seconds": seconds, "reached": reached(shown)}
 
     def for_mutant(self, mutant):
-        """The suites that can notice it, those of its module first; of other modules none that takes long."""
-        module = module_of(mutant)
-        names = {mutant.function, f"{mutant.file.name}:{mutant.function}"}
-        suites = [(not suite.startswith(module), facts["seconds"], suite) for suite, facts in self.all.items()
-                  if not mutant.function or names & set(facts["called"])]
-        return [suite for is_other, seconds, suite in sorted(suites) if not is_other or seconds < PATIENCE]
+        """The suites that can notice it, quick ones and those of its module first; of others none that takes long."""
+        module, file = module_of(mutant), mutant.file.name
+        suites = [(facts["seconds"], suite.startswith(module), suite) for suite, facts in self.all.items()
+                  if file in facts["reached"] and (not mutant.function or mutant.line in facts["reached"][file])]
+        suites = [(seconds if its_own else 10 * seconds, suite) for seconds, its_own, suite in suites
+                  if its_own or seconds < PATIENCE]
+        return [suite for _seconds, suite in sorted(suites)]
 
     def limit(self, suite):
-        return math.ceil(10 * self.all[suite]["seconds"] + 0.5)
+        return math.ceil(4 * self.all[suite]["seconds"] + 0.5)
 
 
 def fingerprint(*patterns):
@@ -157,9 +169,14 @@ def fingerprint(*patterns):
     return digest.hexdigest()[:16]
 
 
+def here(build):
+    """The folder of one worker."""
+    return build.work / threading.current_thread().name
+
+
 def verdict(mutant, build, suites, same, golden):
     """What becomes of one mutant: `none`, the suite that notices it, or `lives` and whether the digest changed."""
-    where = build.work / threading.current_thread().name
+    where = here(build)
     compiled = build.compile(mutant.file.name, mutants.mutated(mutant), where)
     if compiled is None or compiled == same:
         return "none"
@@ -253,8 +270,8 @@ def main():
     if asked_for.sample:
         random.Random(asked_for.seed).shuffle(chosen)  # so that a larger sample holds the smaller one
         chosen = chosen[:asked_for.sample]
-    same = {path: build.compile(path.name, path.read_bytes(), build.work / "same")
-            for path in {mutant.file for mutant in chosen}}
+    read = sorted({mutant.file for mutant in chosen})
+    same = dict(zip(read, pool.map(lambda path: build.compile(path.name, path.read_bytes(), here(build)), read)))
     golden = subprocess.run([str(build.where / "tests/golden")], stdout=subprocess.PIPE, check=True).stdout
 
     def judge(mutant):

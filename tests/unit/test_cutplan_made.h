@@ -423,34 +423,124 @@ static inline void ck_blanks(const struct planned *p)
         ck_assert_int_eq(pieces, p->totals.pieces);
 }
 
-/* Cases make a tree, and worths can be read of those that have some: one of each size, stock, and case on the way. */
+/* Sizes come from rows of the request, the highest first. */
+static inline size_t ck_sizes(const struct planned *p)
+{
+    struct muslin_cutplan_size sizes[STRIPS];
+    size_t n = 0;
+    ck_ok(muslin_cutplan_sizes(p->plan, sizes, sizeof sizes[0], STRIPS, &n, NULL));
+    for (size_t i = 0; i < n; i++) {
+        ck_assert(sizes[i].piece >= 0 && sizes[i].piece < (int64_t)p->n);
+        const struct muslin_blank_spec *from = &p->pieces[sizes[i].piece];
+        ck_assert(i == 0 || sizes[i].height <= sizes[i - 1].height);
+        ck_assert_int_eq(sizes[i].run_in, from->run_in);
+        ck_assert_int_eq(sizes[i].may_turn, sizes[i].turned_taken > 0);
+        ck_assert_int_eq(sizes[i].may_turn, sizes[i].turned_height > 0);
+        ck_assert(!sizes[i].may_turn || (from->flags & MUSLIN_BLANK_MAY_TURN) != 0);
+        ck_assert(!sizes[i].slit || from->kind == MUSLIN_BLANK_LENGTHWISE);
+        ck_assert_int_eq(sizes[i].level,
+                         from->kind == MUSLIN_BLANK_SLOPED || (p->spec.flags & MUSLIN_CUTPLAN_ONE_HEIGHT) != 0);
+    }
+    return n;
+}
+
+/* Ways are of the bolt, where they cost their height, or of a row of stock; the dearest first. */
+static inline size_t ck_ways(const struct planned *p)
+{
+    struct muslin_cutplan_way ways[STRIPS];
+    size_t n = 0;
+    ck_ok(muslin_cutplan_ways(p->plan, ways, sizeof ways[0], STRIPS, &n, NULL));
+    for (size_t i = 0; i < n; i++) {
+        ck_assert(i == 0 || ways[i].cost <= ways[i - 1].cost);
+        if (p->stock_n == 0) {
+            ck_assert_int_eq(ways[i].stock, -1);
+            ck_assert_int_eq(ways[i].cost, ways[i].height);
+            ck_assert_int_eq(ways[i].turned, 0);
+            ck_assert(ways[i].kind == MUSLIN_CUTPLAN_STRIP_STRIP || ways[i].kind == MUSLIN_CUTPLAN_STRIP_PANEL);
+        } else {
+            ck_assert(ways[i].stock >= 0 && ways[i].stock < (int64_t)p->stock_n);
+            const struct muslin_cutplan_stock_spec *stock = &p->stock[ways[i].stock];
+            ck_assert_int_eq(ways[i].kind, MUSLIN_CUTPLAN_STRIP_STOCK);
+            ck_assert_int_le(ways[i].width, ways[i].turned ? stock->length : stock->width);
+            ck_assert_int_le(ways[i].height, ways[i].turned ? stock->width : stock->length);
+        }
+    }
+    return n;
+}
+
+/* Cases make a tree: two parts of one leave nothing out, and a part is proved by worths of its own or of one above. */
+static inline void ck_case(const struct muslin_cutplan_case *cases, size_t i, int64_t ways)
+{
+    const struct muslin_cutplan_case *at = &cases[i];
+    int64_t above = (int64_t)i;
+    ck_assert(at->packed_way >= -1 && at->packed_way < ways);
+    while (above != at->worths && above > 0)
+        above = cases[above].parent;
+    ck_assert_int_eq(above, at->worths);
+    ck_assert_int_eq(cases[above].worths, above);
+    if (i == 0) {
+        ck_assert_int_eq(at->parent, -1);
+        ck_assert_int_eq(at->plan_size, -1);
+        return;
+    }
+    ck_assert(at->parent >= 0 && at->parent < (int64_t)i);
+    const struct muslin_cutplan_case *parts = &cases[cases[at->parent].split];
+    ck_assert(at == &parts[0] || at == &parts[1]);
+    ck_assert(at->first_way >= 0 && at->first_way <= at->last_way && at->last_way < ways);
+    ck_assert_int_eq(parts[0].first_way, parts[1].first_way);
+    ck_assert_int_eq(parts[0].last_way, parts[1].last_way);
+    ck_assert_int_eq(parts[0].plan_size, parts[1].plan_size);
+    ck_assert_int_eq(parts[0].at_least + parts[1].at_least, 1);
+    ck_assert_int_eq(parts[parts[1].at_least].wanted, parts[parts[0].at_least].wanted + 1);
+}
+
+/* Worths are of each size, each stock and each case on the way down, in this order, and have the sign of what they are
+ * worths of. */
+static inline void ck_worths(const struct planned *p, const struct muslin_cutplan_case *cases, size_t of_case,
+                             size_t sizes)
+{
+    struct muslin_cutplan_worth worths[STRIPS];
+    size_t count = 0;
+    int64_t scale = 0;
+    ck_ok(muslin_cutplan_worths(p->plan, (int64_t)of_case, worths, sizeof worths[0], STRIPS, &count, &scale, NULL));
+    ck_assert_int_gt(scale, 0);
+    for (size_t k = 0; k < sizes + p->stock_n; k++) {
+        ck_assert_int_eq(worths[k].plan_size, k < sizes ? (int64_t)k : -1);
+        ck_assert_int_eq(worths[k].of_case, -1);
+        ck_assert(k < sizes ? worths[k].stock == -1 : worths[k].stock >= 0 && worths[k].stock < (int64_t)p->stock_n);
+        ck_assert(k < sizes ? worths[k].worth >= 0 : worths[k].worth <= 0);
+    }
+    for (int64_t at = (int64_t)of_case; at > 0; at = cases[at].parent) {
+        const struct muslin_cutplan_worth *worth = &worths[--count];
+        ck_assert_int_eq(worth->of_case, at);
+        ck_assert_int_eq(worth->plan_size, -1);
+        ck_assert_int_eq(worth->stock, -1);
+        ck_assert(cases[at].at_least ? worth->worth >= 0 : worth->worth <= 0);
+    }
+    ck_assert_uint_eq(count, sizes + p->stock_n);
+}
+
 static inline void ck_proof(const struct planned *p)
 {
     static struct muslin_cutplan_case cases[STRIPS];
-    static struct muslin_cutplan_worth worths[STRIPS];
-    size_t sizes = 0;
+    const size_t sizes = ck_sizes(p);
+    const size_t ways = ck_ways(p);
     size_t n = 0;
-    ck_ok(muslin_cutplan_sizes(p->plan, NULL, 0, 0, &sizes, NULL));
     ck_ok(muslin_cutplan_cases(p->plan, NULL, 0, 0, &n, NULL));
     ck_assert_int_eq(p->totals.cases, (int64_t)n);
     if (n > STRIPS)
         return;
     ck_ok(muslin_cutplan_cases(p->plan, cases, sizeof cases[0], STRIPS, &n, NULL));
     for (size_t i = 0; i < n; i++) {
-        size_t depth = 0;
         size_t count = 0;
         int64_t scale = 0;
-        for (int64_t above = (int64_t)i; above > 0; above = cases[above].parent)
-            depth++;
-        const muslin_status status = muslin_cutplan_worths(p->plan, (int64_t)i, worths, sizeof worths[0], STRIPS,
-                                                           &count, &scale, NULL);
-        ck_assert(cases[i].plan_size < (int64_t)sizes);
+        ck_case(cases, i, (int64_t)ways);
+        ck_assert(cases[i].plan_size >= -1 && cases[i].plan_size < (int64_t)sizes);
         ck_assert(cases[i].plan_size < 0 || cases[i].first_way == cases[i].last_way);
-        ck_status(status, cases[i].worths == (int64_t)i ? MUSLIN_OK : MUSLIN_ERR_INDEX);
-        if (status == MUSLIN_OK)
-            ck_assert_uint_eq(count, sizes + p->stock_n + depth);
-        for (size_t k = 0; k < count; k++)
-            ck_assert_int_eq((worths[k].plan_size >= 0) + (worths[k].stock >= 0) + (worths[k].of_case >= 0), 1);
+        if (cases[i].worths == (int64_t)i)
+            ck_worths(p, cases, i, sizes);
+        else
+            ck_status(muslin_cutplan_worths(p->plan, (int64_t)i, NULL, 0, 0, &count, &scale, NULL), MUSLIN_ERR_INDEX);
     }
 }
 

@@ -2,7 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include "refusals.h"
-#include "test_quilt.h"
+#include "test_quilt_pieced.h"
 
 Suite *solution_outlines_suite(void);
 
@@ -260,6 +260,73 @@ START_TEST(turns_within_turns_add_up)
     ck_corner(corner_of(&drawn, 0, 2), 3, 2, both, 0);
     ck_corner(corner_of(&drawn, 0, 1), 3, 0, side, 0);
     muslin_solution_free(solution);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* Where a corner of a node so large lies when that is mirrored, left for right, and then turned clockwise. */
+static struct muslin_outline_corner carried(const struct muslin_outline_corner *from, muslin_len width,
+                                            muslin_len height, int mirrored, int quarters)
+{
+    struct muslin_outline_corner corner = *from;
+    if (mirrored)
+        corner.x = width - corner.x;
+    for (int i = 0; i < quarters; i++) {
+        const muslin_len x = corner.x;
+        corner.x = corner.y;
+        corner.y = (i % 2 == 0 ? width : height) - x;
+    }
+    return corner;
+}
+
+static int has_edge(const struct drawn *drawn, size_t row, const struct muslin_outline_corner *from,
+                    const struct muslin_outline_corner *to)
+{
+    for (int64_t k = 0; k < drawn->rows[row].corners; k++) {
+        const struct muslin_outline_corner *a = corner_of(drawn, row, k);
+        const struct muslin_outline_corner *b = corner_of(drawn, row, k + 1);
+        if (a->x == from->x && a->y == from->y && b->x == to->x && b->y == to->y)
+            return a->seam_node == from->seam_node && a->seam == from->seam;
+    }
+    return 0;
+}
+
+/* Every seam lies along the edges that it lay along, in all eight ways to lay a node. */
+START_TEST(seams_are_carried_along)
+{
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const struct nine_patch nine = make_nine_patch(&sewn);
+    const struct unit_case split = { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, 1, 3, 3, 2, 2 };
+    const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 3, 2, 1 };
+    const struct muslin_quilt_unit_spec quarter = unit_spec_of(&split, fixed_of(sewn.quilt, WHOLE_IN(6)), 0, 0);
+    const struct muslin_quilt_unit_spec flying = unit_spec_of(&goose, fixed_of(sewn.quilt, WHOLE_IN(6)), 0, 0);
+    const muslin_id across[] = { nine.top, unit_of(&sewn, &quarter, 3) };
+    const muslin_id geese[] = { unit_of(&sewn, &flying, 2), patch_in(&sewn, sewn.blue, 6, 3) };
+    const muslin_id down[] = { join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, across, 2),
+                               join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, geese, 2) };
+    const muslin_id node = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, down, 2);
+    for (int way = 1; way < 8; way++) {
+        struct drawn plain;
+        struct drawn laid;
+        const muslin_id first = way >= 4 ? mirror_of(sewn.quilt, node) : node;
+        const muslin_id lying = way % 4 != 0 ? turn_of(sewn.quilt, first, way % 4) : first;
+        struct muslin_solution *solution = solved(sewn.quilt, lying);
+        draw_all(solution, node, MUSLIN_STAGE_FINISHED, &plain);
+        draw_all(solution, lying, MUSLIN_STAGE_FINISHED, &laid);
+        ck_assert_uint_eq(laid.count, plain.count);
+        for (size_t row = 0; row < plain.count; row++)
+            for (int64_t k = 0; k < plain.rows[row].corners; k++) {
+                const struct muslin_outline_corner *at = corner_of(&plain, row, k);
+                struct muslin_outline_corner from = carried(at, WHOLE_IN(12), WHOLE_IN(9), way >= 4, way % 4);
+                struct muslin_outline_corner to =
+                    carried(corner_of(&plain, row, k + 1), WHOLE_IN(12), WHOLE_IN(9), way >= 4, way % 4);
+                to.seam_node = at->seam_node;
+                to.seam = at->seam;
+                ck_assert(way >= 4 ? has_edge(&laid, row, &to, &from) : has_edge(&laid, row, &from, &to));
+            }
+        muslin_solution_free(solution);
+    }
     end_sewing(&sewn);
 }
 END_TEST
@@ -694,6 +761,7 @@ Suite *solution_outlines_suite(void)
     tcase_add_test(tcase, a_part_alone_has_no_seams_outside);
     tcase_add_loop_test(tcase, an_l_lies_in_eight_ways, 0, (int)COUNT_OF(ways));
     tcase_add_test(tcase, turns_within_turns_add_up);
+    tcase_add_test(tcase, seams_are_carried_along);
     tcase_add_test(tcase, raw_outlines_reach_beyond);
     tcase_add_test(tcase, pages_make_up_the_whole);
     tcase_add_test(tcase, corners_end_a_page_too);

@@ -44,8 +44,9 @@ def checked(kind: Type[Record], spec: Optional[Record], name: str) -> Record:
 
 def merged(kind: Type[Record], spec: Optional[Record], /, **given: object) -> Any:
     """A spec and single members over it, as the library reads them."""
+    wanted = checked(kind, spec, "spec")
     members = {name: value for name, value in given.items() if value is not None}
-    return replace(checked(kind, spec, "spec"), **members)._struct()
+    return (replace(wanted, **members) if members else wanted)._struct()
 
 
 def struct_of(kind: Type[Record], spec: Optional[Record], name: str) -> Any:
