@@ -23,7 +23,7 @@ static struct msl_wide likely_square(int64_t seams, muslin_len seam_error, int64
 
 static muslin_len root_up(struct msl_wide square)
 {
-    const struct msl_surd root = { 0, 1, square, 1, { 0, 0 } };
+    const struct msl_surd root = { .sign = 1, .radicand = square, .divisor = 1 };
     return msl_surd_ceiling(&root);
 }
 
@@ -181,8 +181,8 @@ static struct chance chance_of(const struct muslin_accuracy_meet_spec *s, int64_
     int64_t each = 2 * (s->seam_error * s->seam_error + cuts);
     int64_t square = s->tolerance * s->tolerance;
     int64_t room = square / (2 * times * times * s->seams) - cuts;
-    const struct msl_surd largest = { 0, 1, msl_wide_from(room < 0 ? 0 : room), 1, { 0, 0 } };
-    struct chance chance = { 0, 0, room >= 0 };
+    const struct msl_surd largest = { .sign = 1, .radicand = msl_wide_from(room < 0 ? 0 : room), .divisor = 1 };
+    struct chance chance = { .cuts_meet = room >= 0 };
     chance.first_missed = first_beyond(times * times * each, square, s->seams);
     chance.largest_seam_error = msl_surd_floor(&largest);
     return chance;

@@ -61,7 +61,7 @@ int msl_may_turn(const struct muslin_cutlist_piece_spec *cut, int32_t print)
 
 struct msl_cut_way msl_way_of(const struct muslin_cutlist_piece_spec *cut, muslin_len room_across, int32_t turned)
 {
-    struct msl_cut_way way = { cut->cut_width, cut->cut_length, 0, 0, turned };
+    struct msl_cut_way way = { .across = cut->cut_width, .along = cut->cut_length, .turned = turned };
     if (turned) {
         way.across = cut->cut_length;
         way.along = cut->cut_width;
@@ -204,7 +204,7 @@ struct muslin_cutlist_yardage msl_yardage_of(struct msl_check *check, const stru
                                              const struct muslin_cutlist_spec *spec)
 {
     struct muslin_cutlist_yardage all = { 0 };
-    struct widths widths = { 0, 0, NO_ROOM };
+    struct widths widths = { .improving = NO_ROOM };
     all.cloth_length = spec->straightening;
     for (size_t i = 0; i < cuts->n && check->status == MUSLIN_OK; i++) {
         struct muslin_cutlist_piece_spec cut = msl_cut_at(cuts, i);

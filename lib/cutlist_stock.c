@@ -136,7 +136,7 @@ struct slack {
 /* Nothing wanted has no slack and needs no warning. */
 static struct slack slack_of(struct msl_job *job, int64_t most)
 {
-    struct slack slack = { 0, 0, 0 };
+    struct slack slack = { 0 };
     if (most == 0)
         return slack;
     slack.narrower_by = job->stock.width - least_side(job, &job->stock.width, most);
@@ -172,7 +172,7 @@ static struct slack slack_as_cut(const struct msl_job *job)
         }
         place = laid.end;
     }
-    struct slack slack = { 0, 0, 0 };
+    struct slack slack = { 0 };
     if (place.stock == 0)
         return slack;
     slack.narrower_by = job->stock.width - widest;
@@ -333,9 +333,15 @@ static void take_row(struct parts *parts, size_t row, const struct laid *laid, s
     int64_t in_each = length / laid->way.along;
     int64_t here = strips < behind_last ? strips : behind_last;
     int64_t whole = from.stock + (strips - here) / in_each;
-    const struct muslin_cutlist_part left = { 0, 0, (int64_t)row, here, from.stock, from.stock, from.used };
-    const struct muslin_cutlist_part full = { 0, 0, (int64_t)row, in_each, from.stock + 1, whole, 0 };
-    const struct muslin_cutlist_part last = { 0, 0, (int64_t)row, (strips - here) % in_each, whole + 1, whole + 1, 0 };
+    const struct muslin_cutlist_part left = {
+        .row = (int64_t)row, .strips = here, .first_stock = from.stock, .last_stock = from.stock, .begins_at = from.used
+    };
+    const struct muslin_cutlist_part full = {
+        .row = (int64_t)row, .strips = in_each, .first_stock = from.stock + 1, .last_stock = whole
+    };
+    const struct muslin_cutlist_part last = {
+        .row = (int64_t)row, .strips = (strips - here) % in_each, .first_stock = whole + 1, .last_stock = whole + 1
+    };
     take_part(parts, &left);
     take_part(parts, &full);
     take_part(parts, &last);
@@ -358,7 +364,7 @@ muslin_status muslin_cutlist_stock_parts(const struct muslin_cutlist_piece_spec 
 {
     struct msl_check check = msl_check_start(problem);
     struct msl_job job = msl_read_job(&check, pieces, piece_size, n, stock);
-    struct parts counted = { NULL, 0, 0 };
+    struct parts counted = { 0 };
     struct parts filled = { rows, row_size, 0 };
     want_fit(&check, &job);
     if (check.status != MUSLIN_OK)

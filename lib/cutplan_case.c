@@ -83,8 +83,10 @@ int64_t msl_cases_least(const struct msl_search *search)
 static void add_case(struct msl_search *search, int32_t parent, const struct msl_limit *limit, int64_t least)
 {
     const int depth = parent < 0 ? 0 : search->open[parent].depth + 1;
-    const struct msl_case made = { *limit, least, parent, 0, 0, 0, 0, 0 };
-    const struct msl_open open = { 0, 0, search->basic_count, (int16_t)search->master->row_count, (int16_t)depth };
+    const struct msl_case made = { .limit = *limit, .least = least, .parent = parent };
+    const struct msl_open open = { .first_basic = search->basic_count,
+                                   .basic_count = (int16_t)search->master->row_count,
+                                   .depth = (int16_t)depth };
     search->cases[search->case_count] = made;
     search->open[search->case_count++] = open;
 }
@@ -157,12 +159,14 @@ static void set_first_rows(struct msl_search *search)
     const struct msl_cutting *cutting = search->cutting;
     struct msl_master *master = search->master;
     for (int32_t i = 0; i < cutting->size_count; i++) {
-        const struct msl_limit limit = { search->making.wanted[i], MSL_LIMIT_SIZE, 0, 0, i, 1, 0 };
+        const struct msl_limit limit = {
+            .wanted = search->making.wanted[i], .kind = MSL_LIMIT_SIZE, .size = i, .at_least = 1
+        };
         master->limits[i] = limit;
     }
     master->row_count = cutting->size_count;
     for (int32_t i = 0; i < cutting->stock_count; i++) {
-        const struct msl_limit limit = { cutting->available[i], MSL_LIMIT_STOCK, i, 0, 0, 0, 0 };
+        const struct msl_limit limit = { .wanted = cutting->available[i], .kind = MSL_LIMIT_STOCK, .first_way = i };
         if (cutting->available[i] < INT64_MAX)
             master->limits[master->row_count++] = limit;
     }
@@ -423,7 +427,7 @@ static void go_on_from(struct msl_search *search, int32_t number)
 
 void msl_cases_begin(struct msl_search *search)
 {
-    const struct msl_limit none = { 0, 0, 0, 0, 0, 0, 0 };
+    const struct msl_limit none = { 0 };
     msl_search_turn_to(search);
     search->case_count = search->heap_count = search->worth_count = search->basic_count = 0;
     search->solved = 0;

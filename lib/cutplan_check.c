@@ -121,7 +121,7 @@ static int fill_strip(struct proof *proof, int32_t number, int64_t height, int32
 {
     const struct msl_pool *plan = &proof->found->plan;
     const struct msl_strip *strip = &plan->strips[number];
-    struct filled filled = { height, 0, 0, height, 0, strip->height == 0, number };
+    struct filled filled = { .height = height, .high = height, .slit = strip->height == 0, .number = number };
     if (!is_within(strip->first, strip->count, plan->laid_count))
         return is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, number);
     if (proof->cutting->one_size != 0 && filled.slit == 0 && !has_one_size(plan, strip))
@@ -430,10 +430,10 @@ static int64_t asked_of_way(struct proof *proof, int32_t number, int32_t way)
 static int is_overfull(struct proof *proof, int32_t number)
 {
     const struct msl_cutting *cutting = proof->cutting;
-    const int32_t packed = proof->found->cases[number].packed;
-    const int32_t way = packed > 0 ? packed - 1 : 0;
+    const uint32_t packed = (uint32_t)proof->found->cases[number].packed - 1;
+    const int32_t way = (int32_t)packed;
     int32_t count = 0;
-    if (packed < 0 || way >= cutting->way_count || cutting->ways[way].sheet != 0 || cutting->stacked != 0)
+    if (packed >= (uint32_t)cutting->way_count || cutting->ways[way].sheet != 0 || cutting->stacked != 0)
         return 0;
     const int64_t strips = asked_of_way(proof, number, way);
     for (int32_t i = 0; i < cutting->size_count; i++) {

@@ -74,7 +74,7 @@ static void move(struct msl_pool *pool)
     pool->pattern_count = pool->strip_count = pool->laid_count = 0;
     for (int32_t i = 0; i < patterns; i++) {
         const struct msl_pattern from = pool->patterns[i];
-        const struct msl_pattern moved = { 0, from.way, pool->strip_count, from.count, 0 };
+        const struct msl_pattern moved = { .way = from.way, .first = pool->strip_count, .count = from.count };
         if (from.times < 0)
             continue;
         pool->patterns[pool->pattern_count++] = moved;

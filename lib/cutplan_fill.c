@@ -312,7 +312,7 @@ static int fill_plainly(struct msl_making *making, const struct msl_way *way, in
         const int64_t taken = msl_taken_in(size, height, NULL);
         const int64_t most = taken == 0 || room < size->run_in ? 0 : (room - size->run_in) / taken;
         const int64_t count = most < making->offered[i] ? most : making->offered[i];
-        const struct msl_laid laid = { i, (int32_t)count, 0, 0 };
+        const struct msl_laid laid = { .size = i, .count = (int32_t)count };
         if (count == 0)
             continue;
         room -= size->run_in + count * taken;

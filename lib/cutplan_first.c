@@ -100,7 +100,7 @@ int32_t msl_plan_add_strip(struct msl_making *making, int32_t way, int32_t count
         int32_t laid = 0;
         for (int32_t i = 0; i < count; i++) {
             const struct msl_piece_size *size = &cutting->sizes[making->sizes[i]];
-            const struct msl_laid pieces = { making->sizes[i], making->counts[i], 0, 0 };
+            const struct msl_laid pieces = { .size = making->sizes[i], .count = making->counts[i] };
             if (size->slit == beside)
                 continue;
             if (laid++ == 0)

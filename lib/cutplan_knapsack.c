@@ -123,9 +123,9 @@ static struct msl_stage add_item(struct fill *fill, const struct msl_item *items
 {
     if (items[at].run_in == 0)
         return add_lots(fill, items, at, count, before);
-    const struct msl_state run_in = { items[at].run_in, 0, -1, (int16_t)at, 0 };
-    const struct msl_state nothing = { 0, 0, -1, (int16_t)at, 0 };
-    const struct msl_stage none = { 0, 0 };
+    const struct msl_state run_in = { .taken = items[at].run_in, .from = -1, .item = (int16_t)at };
+    const struct msl_state nothing = { .from = -1, .item = (int16_t)at };
+    const struct msl_stage none = { 0 };
     next_is(fill, items, at, count);
     const struct msl_stage with = add_lots(fill, items, at, count, offer(fill, none, before, &run_in));
     next_is(fill, items, at + 1, count);
@@ -135,7 +135,7 @@ static struct msl_stage add_item(struct fill *fill, const struct msl_item *items
 /* The first so many items of all. */
 static struct msl_stage fill_with(struct fill *fill, struct msl_item *items, int32_t first, int32_t count)
 {
-    const struct msl_state empty = { 0, 0, -1, 0, 0 };
+    const struct msl_state empty = { .from = -1 };
     struct msl_stage stage = { 0, 1 };
     sort_items(items, count);
     fill->sack->states[0] = empty;

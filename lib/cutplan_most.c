@@ -19,7 +19,7 @@ static int lies_in(int64_t needed, int32_t level, int64_t height)
 
 struct msl_lying msl_lying_in(const struct msl_piece_size *size, int64_t height, int32_t other_way)
 {
-    static const struct msl_lying nowhere = { 0, 0 };
+    static const struct msl_lying nowhere = { 0 };
     const struct msl_lying listed = { size->across, size->along };
     const struct msl_lying turned = { size->turned_across, size->turned_along };
     const int may_lie = lies_in(listed.height, size->level, height);
@@ -247,7 +247,7 @@ static int32_t offer_stack(struct msl_most *most, const int64_t *worth, int32_t 
                            int32_t count)
 {
     const struct msl_cutting *cutting = most->cutting;
-    struct msl_offer stack = { stack_width(cutting, worth, number, height, within), 0, 0, 0 };
+    struct msl_offer stack = { .taken = stack_width(cutting, worth, number, height, within) };
     int32_t stacked = 0;
     for (int32_t k = 2 * most->first; stack.taken > 0 && k < 2 * most->end; k++) {
         const struct msl_piece_size *size = &cutting->sizes[k / 2];
@@ -294,7 +294,7 @@ static int32_t offer_slits(struct msl_most *most, const int64_t *worth, int64_t 
 static void fill_with_one_size(struct msl_most *most, const int64_t *worth, int64_t height, int64_t room,
                                int32_t within)
 {
-    static const struct msl_sum nothing = { 0, 0 };
+    static const struct msl_sum nothing = { 0 };
     start_sums(most, &most->any_one);
     for (int32_t i = 0; i < most->cutting->size_count && most->status == MUSLIN_OK; i++) {
         most->first = i;

@@ -169,7 +169,7 @@ static int go_back(struct filling *filling, int32_t *strip)
 
 int msl_pack(struct msl_packing *packing, const struct msl_cutting *cutting, int32_t way, int64_t strips)
 {
-    struct filling filling = { packing, cutting->ways[way].across, 0, 0, cutting->one_size };
+    struct filling filling = { .packing = packing, .across = cutting->ways[way].across, .one_size = cutting->one_size };
     const int64_t until = packing->steps + packing->most_steps;
     int32_t strip = 0;
     if (strips * packing->size_count > MSL_PACK_ROOM)

@@ -39,7 +39,7 @@ int64_t msl_worth_within(const struct msl_pricing *pricing, const int64_t *worth
 
 int msl_pool_begin(struct msl_pool *pool, int32_t way)
 {
-    const struct msl_pattern pattern = { 0, way, pool->strip_count, 0, 0 };
+    const struct msl_pattern pattern = { .way = way, .first = pool->strip_count };
     if (pool->pattern_count == pool->most_patterns)
         return 0;
     pool->patterns[pool->pattern_count++] = pattern;
@@ -80,7 +80,7 @@ int32_t msl_pool_add(struct msl_pool *pool, int32_t way, int64_t height, const i
         return -1;
     int fits = msl_pool_strip(pool, height);
     for (int32_t i = 0; fits && i < count; i++) {
-        const struct msl_laid laid = { sizes[i], counts[i], 0, 0 };
+        const struct msl_laid laid = { .size = sizes[i], .count = counts[i] };
         if (counts[i] > 0)
             fits = msl_pool_lay(pool, laid);
     }
@@ -135,8 +135,10 @@ static int64_t best_stack(struct msl_pricing *pricing, int64_t width, const int6
             continue;
         pricing->seen[k] = 1;
         const int64_t most = left == NULL ? filling->most[k / 2] : msl_lesser(filling->most[k / 2], left[k / 2]);
-        const struct msl_item item = { along, 0, msl_worth_within(pricing, filling->worth, k / 2), 0,
-                                       (int32_t)msl_lesser(most, filling->height / along), k };
+        const struct msl_item item = { .taken = along,
+                                       .worth = msl_worth_within(pricing, filling->worth, k / 2),
+                                       .most = (int32_t)msl_lesser(most, filling->height / along),
+                                       .size = k };
         *pieces += most;
         if (most > 0)
             pricing->stacked[count++] = item;
@@ -157,8 +159,10 @@ static void offer_stacks(struct msl_pricing *pricing)
         if (pricing->seen[k] || width == 0)
             continue;
         best_stack(pricing, width, NULL, &worth, &pieces);
-        const struct msl_item item = { width, 0, worth, 0, (int32_t)msl_lesser(pieces, filling->room / width),
-                                       pricing->cutting->size_count + k };
+        const struct msl_item item = { .taken = width,
+                                       .worth = worth,
+                                       .most = (int32_t)msl_lesser(pieces, filling->room / width),
+                                       .size = pricing->cutting->size_count + k };
         pricing->items[pricing->item_count++] = item;
     }
 }
@@ -263,7 +267,7 @@ int msl_strip_lay(struct msl_pricing *pricing, struct msl_pool *pool, int64_t *w
     int fits = msl_pool_strip(pool, pricing->filling.height);
     for (int32_t i = 0; fits && i < pricing->item_count; i++) {
         const struct msl_item *item = &pricing->items[i];
-        const struct msl_laid laid = { item->size, pricing->counts[i], 0, 0 };
+        const struct msl_laid laid = { .size = item->size, .count = pricing->counts[i] };
         if (item->size >= pricing->cutting->size_count) {
             fits = lay_stacks(pricing, item->taken, laid.count, pool, worth);
         } else if (laid.count > 0) {
@@ -298,7 +302,9 @@ static int price(struct msl_pricing *pricing, int32_t number, const int64_t *wor
 {
     const struct msl_way *way = &pricing->cutting->ways[number];
     const int32_t sizes = pricing->cutting->size_count;
-    const struct msl_filling filling = { way->along, way->across, worth, most, 0, sizes, 0, 0 };
+    const struct msl_filling filling = {
+        .height = way->along, .room = way->across, .worth = worth, .most = most, .end = sizes
+    };
     const int64_t best = way->sheet ? msl_sheet_worth(pricing, way, worth, most, beat, bound)
                                     : msl_strip_worth(pricing, &filling, beat, bound);
     *made = -1;

@@ -135,7 +135,9 @@ static void sort_pieces(struct msl_repacked *pieces, int32_t count)
 int msl_repack_fails(struct msl_most *most, struct msl_repacked *pieces, int32_t count, int64_t strips, int64_t room)
 {
     const struct muslin_allocator *allocator = most->allocator;
-    struct packing packing = { pieces, NULL, strips, room, 0, count, most->cutting->one_size };
+    struct packing packing = {
+        .pieces = pieces, .strips = strips, .room = room, .count = count, .one_size = most->cutting->one_size
+    };
     int64_t total = 0;
     int64_t taken = 0;
     for (int32_t i = 0; i < count; i++) {

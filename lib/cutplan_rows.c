@@ -46,10 +46,12 @@ static struct muslin_cutplan_left_over end_of(const struct muslin_cutplan *plan,
 {
     const struct muslin_cutplan_strip *strip = msl_strip_of(plan, row);
     const int64_t x = msl_begin_of(plan, strip) + strip->used;
-    const struct muslin_cutplan_left_over end = {
-        (uint32_t)sizeof end, 0, (int64_t)row, msl_times_of(plan, strip), x, 0, strip->width - x - loss_at_right(plan),
-        strip->height
-    };
+    const struct muslin_cutplan_left_over end = { .size = (uint32_t)sizeof end,
+                                                  .strip = (int64_t)row,
+                                                  .count = msl_times_of(plan, strip),
+                                                  .x = x,
+                                                  .width = strip->width - x - loss_at_right(plan),
+                                                  .height = strip->height };
     return end;
 }
 
@@ -58,7 +60,9 @@ static struct muslin_cutplan_left_over rest_of(const struct muslin_cutplan *plan
 {
     const struct muslin_cutplan_strip *holder = msl_strip_of(plan, row);
     const int is_panel = holder->kind == MUSLIN_CUTPLAN_STRIP_PANEL;
-    struct muslin_cutplan_left_over rest = { (uint32_t)sizeof rest, 0, (int64_t)row, holder->times, 0, 0, 0, 0 };
+    struct muslin_cutplan_left_over rest = { .size = (uint32_t)sizeof rest,
+                                             .strip = (int64_t)row,
+                                             .count = holder->times };
     for (uint64_t i = row + 1; i < plan->strips.used; i++) {
         const struct muslin_cutplan_strip *strip = msl_strip_of(plan, i);
         if (strip->holder != (int64_t)row)
@@ -79,8 +83,11 @@ static struct muslin_cutplan_left_over above_slit(const struct muslin_cutplan *p
     const struct muslin_cutplan_place *first = msl_place_of(plan, number);
     const struct muslin_cutplan_strip *slit = msl_strip_of(plan, (uint64_t)first->strip);
     const uint64_t behind = (uint64_t)(slit->first_place + slit->places);
-    struct muslin_cutplan_left_over block = { (uint32_t)sizeof block, 0, first->strip, 0, first->x, first->height, 0,
-                                           slit->height - first->height };
+    struct muslin_cutplan_left_over block = { .size = (uint32_t)sizeof block,
+                                              .strip = first->strip,
+                                              .x = first->x,
+                                              .y = first->height,
+                                              .height = slit->height - first->height };
     if (number > (uint64_t)slit->first_place && first[-1].height == first->height)
         return block;
     for (uint64_t i = number; i < behind && msl_place_of(plan, i)->height == first->height; i++) {
@@ -143,7 +150,7 @@ static void write_left_over(struct msl_check *check, const struct muslin_cutplan
     uint32_t found = 0;
     for (uint64_t i = 0; check->status == MUSLIN_OK && i < spots_of(plan); i++)
         if (is_left_over(plan, i, least_side, &left)) {
-            const struct msl_rank rank = { -left.width * left.height, 0, 0, (uint32_t)i };
+            const struct msl_rank rank = { .first = -left.width * left.height, .row = (uint32_t)i };
             ranks[found++] = rank;
         }
     if (check->status == MUSLIN_OK)

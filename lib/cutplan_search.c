@@ -61,7 +61,7 @@ static void begin(struct msl_workshop *workshop)
 /* Without a master there is only that one case. */
 static void begin_cases(struct msl_workshop *workshop)
 {
-    const struct msl_case all = { { 0, 0, 0, 0, 0, 0, 0 }, 0, -1, 0, 0, 0, 0, 0 };
+    const struct msl_case all = { .parent = -1 };
     struct msl_search *whole = &workshop->whole;
     whole->cases[0] = all;
     whole->case_count = 1;

@@ -35,7 +35,9 @@ static struct sheet sheet_of(struct msl_pricing *pricing, const struct msl_way *
                              const int64_t *most)
 {
     const struct msl_cutting *cutting = pricing->cutting;
-    struct sheet sheet = { way, worth, most, 0, cutting->size_count, 0, cutting->height_count };
+    struct sheet sheet = {
+        .way = way, .worth = worth, .most = most, .end = cutting->size_count, .end_height = cutting->height_count
+    };
     while (sheet.end > 0 && most[sheet.end - 1] <= 0)
         sheet.end--;
     while (sheet.first < sheet.end && most[sheet.first] <= 0)
@@ -66,7 +68,7 @@ static int64_t rest_worth(struct msl_pricing *pricing, const struct sheet *sheet
         int64_t worth = 0;
         if (height <= along && is_useful(pricing, sheet, height))
             msl_strip_worth(pricing, &filling, 0, &worth);
-        const struct msl_item item = { height, 0, worth, 0, (int32_t)(along / height), k };
+        const struct msl_item item = { .taken = height, .worth = worth, .most = (int32_t)(along / height), .size = k };
         if (worth > 0)
             pricing->heights[count++] = item;
     }
@@ -87,7 +89,9 @@ static int64_t offer_slits(struct msl_pricing *pricing, const struct sheet *shee
         const int64_t taken = msl_taken_in(size, sheet->way->along, NULL);
         const int64_t fit = taken == 0 ? 0 : sheet->way->across / taken;
         const int64_t most = fit < sheet->most[s] ? fit : sheet->most[s];
-        const struct msl_item item = { taken, 0, msl_worth_within(pricing, sheet->worth, s), 0, (int32_t)most, s };
+        const struct msl_item item = {
+            .taken = taken, .worth = msl_worth_within(pricing, sheet->worth, s), .most = (int32_t)most, .size = s
+        };
         if (!size->slit || most <= 0 || item.worth <= 0)
             continue;
         pricing->slits[pricing->slit_count++] = item;
@@ -151,7 +155,7 @@ static int lay_slits(struct msl_pricing *pricing, const struct msl_way *way, str
 {
     int fits = pricing->rest == way->across || msl_pool_strip(pool, 0);
     for (int32_t i = 0; fits && i < pricing->slit_count; i++) {
-        const struct msl_laid laid = { pricing->slits[i].size, pricing->slit_counts[i], 0, 0 };
+        const struct msl_laid laid = { .size = pricing->slits[i].size, .count = pricing->slit_counts[i] };
         if (laid.count > 0)
             fits = msl_pool_lay(pool, laid);
         pricing->left[laid.size] -= laid.count;

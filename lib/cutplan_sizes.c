@@ -349,8 +349,12 @@ static void add_size(struct muslin_cutplan *plan, uint32_t first, uint32_t behin
     const int64_t pieces = count_pieces(plan, first, behind);
     if (pieces == 0)
         return;
-    struct msl_piece_size size = { blank->across, blank->along, 0, 0, blank->run_in, pieces, blank->slit,
-                                   blank->level };
+    struct msl_piece_size size = { .across = blank->across,
+                                   .along = blank->along,
+                                   .run_in = blank->run_in,
+                                   .count = pieces,
+                                   .slit = blank->slit,
+                                   .level = blank->level };
     if (blank->may_turn) {
         size.turned_across = blank->along + plan->share;
         size.turned_along = blank->across - plan->share;
@@ -442,7 +446,7 @@ static void find_ways_of_bolt(struct muslin_cutplan *plan)
             add_way(cutting, &way);
             panel = next_panel(cutting, panel, length);
         } else {
-            const struct msl_way way = { height, across, height, 0, 0, -1, 0 };
+            const struct msl_way way = { .cost = height, .across = across, .along = height, .stock = -1 };
             add_way(cutting, &way);
             strip++;
         }
@@ -457,7 +461,11 @@ static void find_ways_of_stock(struct muslin_cutplan *plan)
         const struct muslin_cutplan_stock_spec *stock = &plan->stock[plan->stock_rows[i]];
         const struct room listed = room_in_stock(plan, plan->stock_rows[i], 0);
         const struct room turned = room_in_stock(plan, plan->stock_rows[i], 1);
-        const struct msl_way way = { stock->cost, listed.across / plan->unit, listed.along / plan->unit, 1, 0, i, 0 };
+        const struct msl_way way = { .cost = stock->cost,
+                                     .across = listed.across / plan->unit,
+                                     .along = listed.along / plan->unit,
+                                     .sheet = 1,
+                                     .stock = i };
         const struct msl_way other = { stock->cost, turned.across / plan->unit, turned.along / plan->unit, 1, 0, i, 1 };
         cutting->available[i] = stock->count == MUSLIN_COUNT_MAX ? INT64_MAX : stock->count;
         add_way(cutting, &way);

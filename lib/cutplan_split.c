@@ -80,7 +80,7 @@ static int choose_way(const struct msl_search *search, struct msl_split *split)
     int64_t level = 0;
     split->part = 0;
     for (int32_t way = 0; way < search->cutting->way_count; way++) {
-        struct msl_limit limit = { 0, MSL_LIMIT_WAYS, 0, way, 0, 0, 0 };
+        struct msl_limit limit = { .kind = MSL_LIMIT_WAYS, .last_way = way };
         int64_t part = 0;
         level += search->way_level[way];
         limit.wanted = whole_of(search, level, &part);
@@ -104,7 +104,7 @@ static int choose_copies(const struct msl_search *search, struct msl_split *spli
     int64_t most = 0;
     for (int32_t way = 0; way < cutting->way_count && most == 0; way++)
         for (int32_t size = 0; size < cutting->size_count; size++) {
-            struct msl_limit limit = { 0, MSL_LIMIT_COPIES, way, way, size, 0, 0 };
+            struct msl_limit limit = { .kind = MSL_LIMIT_COPIES, .first_way = way, .last_way = way, .size = size };
             int64_t part = 0;
             limit.wanted = whole_of(search, search->copies_level[way * cutting->size_count + size], &part);
             const int64_t value = part < ONE / 2 ? part : ONE - part;
@@ -288,7 +288,7 @@ static int set_way(const struct msl_search *search, int32_t way, int proof, stru
 {
     const int32_t sizes = search->cutting->size_count;
     int64_t part = 0;
-    struct msl_limit limit = { 0, MSL_LIMIT_WAYS, way, way, 0, 0, 0 };
+    struct msl_limit limit = { .kind = MSL_LIMIT_WAYS, .first_way = way, .last_way = way };
     limit.wanted = whole_of(search, search->way_level[way], &part);
     if (is_missing(search, limit, split))
         return 1;

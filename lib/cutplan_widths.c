@@ -30,7 +30,7 @@ static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct
 {
     static const struct msl_cutting empty;
     struct msl_check tried = msl_check_start(NULL);
-    struct muslin_cutplan_width row = { (uint32_t)sizeof row, 0, width, 0, 0, 0, 0 };
+    struct muslin_cutplan_width row = { .size = (uint32_t)sizeof row, .usable_width = width };
     struct muslin_cutplan other = *plan;
     other.spec.usable_width = width;
     other.cutting = empty;

@@ -27,7 +27,7 @@ struct share {
 
 static struct share share_of(int64_t room, int64_t each)
 {
-    struct share share = { 0, 1, 0 };
+    struct share share = { .has_rest = 1 };
     if (room <= 0)
         return share;
     share.whole = room / each;
@@ -115,7 +115,7 @@ static void read_rows(struct msl_check *check, struct muslin_fit_triangles_spec 
  * fraction. Half a side more fits when ((2 n + 1) h)^2 <= 3 w^2; the left side is below (2.8 x 2^30)^2 < 2^63. */
 static struct share sides_within(muslin_len width, muslin_len height)
 {
-    struct share share = { 0, 1, 0 };
+    struct share share = { .has_rest = 1 };
     uint64_t three_squares = 3 * (uint64_t)width * (uint64_t)width;
     uint64_t next_half = (uint64_t)height;
     share.whole = (int64_t)msl_root(three_squares / (4 * (uint64_t)height * (uint64_t)height), NULL);

@@ -97,7 +97,7 @@ static struct muslin_rounded to_marks(const struct scaled *scaled, const struct 
 /* Something shall be seen of every answer. The exact cut is above what its seams take, and so is the mark above it. */
 static void find_row(struct muslin_fit_rescale_row *row, const struct muslin_fit_rescale_spec *spec)
 {
-    struct scaled scaled = { 0, 0, 0 };
+    struct scaled scaled = { 0 };
     (void)scale(&scaled, row->finished, spec);
     row->new_finished = scaled.floor + scaled.half_or_more;
     row->rest = scaled.half_or_more ? scaled.rest - spec->denominator : scaled.rest;
@@ -159,7 +159,7 @@ static void join_unit(struct unit *unit, muslin_len size, muslin_len grid)
 static struct unit find_unit(struct msl_check *check, const struct pattern *pattern,
                              const struct muslin_fit_rescale_spec *spec)
 {
-    struct unit unit = { 0, 0, 0 };
+    struct unit unit = { 0 };
     for (size_t i = 0; i < pattern->n && check->status == MUSLIN_OK; i++) {
         struct muslin_fit_rescale_row row = read_row(check, pattern, i);
         struct scaled scaled;
@@ -212,7 +212,7 @@ static int above_is_nearer(const struct muslin_fit_rescaled *found, const struct
 static void find_scales(struct muslin_fit_rescaled *found, const struct pattern *pattern,
                         const struct muslin_fit_rescale_spec *spec, const struct unit *unit)
 {
-    struct scaled exact = { 0, 0, 0 };
+    struct scaled exact = { 0 };
     int64_t seam = seam_of(spec) % spec->grid;
     int64_t remainder = remainder_of(-seam, unit->multiples, 0, spec->grid);
     (void)scale(&exact, unit->length, spec); /* no larger than the sizes, which have been tried */

@@ -37,7 +37,8 @@ static inline void msl_want_pointer(struct msl_check *check, int32_t argument, c
 }
 
 /* least <= value <= most, else MUSLIN_ERR_RANGE with the limit that was broken. For lengths, counts and ppm alike. */
-static inline void msl_want_between(struct msl_check *check, int32_t argument, int64_t value, int64_t least, int64_t most)
+static inline void msl_want_between(struct msl_check *check, int32_t argument, int64_t value, int64_t least,
+                                    int64_t most)
 {
     if (value < least || value > most)
         msl_fail(check, MUSLIN_ERR_RANGE, argument, value, value < least ? least : most);

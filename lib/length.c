@@ -227,7 +227,7 @@ static muslin_status store_product_sum(struct product_sum sum, muslin_len *out)
 
 muslin_status muslin_length_dot(const muslin_len *lengths, const int64_t *counts, size_t n, muslin_len *out)
 {
-    struct product_sum sum = { { 0, 0 }, { 0, 0 } };
+    struct product_sum sum = { 0 };
     if (out == NULL || (n != 0 && (lengths == NULL || counts == NULL)))
         return MUSLIN_ERR_NULL;
     if (any_out_of_range(lengths, n))

@@ -101,8 +101,9 @@ static void split(struct shown *shown, muslin_len a, const struct muslin_format_
 {
     const int64_t unit = muslin_length_unit_ticks(unit_of_style(spec->style));
     const int64_t parts = is_fraction_style(spec->style) ? spec->denominator : power_of_ten(spec->decimals);
-    int64_t whole = a / unit - (a % unit < 0);
-    const int64_t product = (a - whole * unit) * parts;
+    const int below_whole = a % unit < 0;
+    const int64_t product = (below_whole ? a % unit + unit : a % unit) * parts;
+    int64_t whole = a / unit - below_whole;
     int64_t part = round_part(product / unit, product % unit, unit, spec->direction);
     if (part == parts) {
         part = 0;
@@ -144,7 +145,7 @@ static const struct vulgar {
     { 1, 9, "\xE2\x85\x91" }, { 1, 10, "\xE2\x85\x92" },
 };
 
-static const char *vulgar_of(uint32_t above, uint32_t below)
+static const char *vulgar_of(int64_t above, int64_t below)
 {
     for (size_t i = 0; i < sizeof vulgars / sizeof vulgars[0]; i++)
         if (vulgars[i].above == above && vulgars[i].below == below)
@@ -153,18 +154,19 @@ static const char *vulgar_of(uint32_t above, uint32_t below)
 }
 
 /* Of a number and a larger power of two, as rulers have them, it is the number's lowest bit. */
-static uint32_t common_divisor(uint32_t parts, uint32_t part)
+static int64_t common_divisor(int64_t parts, int64_t part)
 {
-    if (part != 0 && (parts & (parts - 1)) == 0)
-        return part & (0 - part);
-    return (uint32_t)msl_common_divisor(parts, part);
+    const int64_t lowest_bit = part & -part;
+    if (lowest_bit != 0 && (parts & (parts - 1)) == 0)
+        return lowest_bit;
+    return msl_common_divisor(parts, part);
 }
 
 static void put_fraction(struct msl_text *text, const struct shown *shown, int unicode)
 {
-    const uint32_t parts = (uint32_t)shown->parts, part = (uint32_t)shown->part;
-    const uint32_t divisor = common_divisor(parts, part);
-    const uint32_t above = part / divisor, below = parts / divisor;
+    const int64_t divisor = common_divisor(shown->parts, shown->part);
+    const int64_t above = shown->part / divisor;
+    const int64_t below = shown->parts / divisor;
     const char *vulgar = unicode ? vulgar_of(above, below) : "";
     if (shown->whole != 0 || above == 0)
         msl_put_unsigned(text, shown->whole);
@@ -175,9 +177,9 @@ static void put_fraction(struct msl_text *text, const struct shown *shown, int u
         return;
     }
     msl_put(text, shown->whole != 0 ? " " : "");
-    msl_put_unsigned(text, above);
+    msl_put_unsigned(text, (uint64_t)above);
     msl_put(text, unicode ? "\xE2\x81\x84" : "/");
-    msl_put_unsigned(text, below);
+    msl_put_unsigned(text, (uint64_t)below);
 }
 
 static void put_shown(struct msl_text *text, const struct shown *shown, const struct muslin_format_spec *spec)

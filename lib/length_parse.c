@@ -2,8 +2,8 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * The grammar stands in muslin/length.h. A reader walks the text from left to right and adds up an exact rational, which
- * is rounded once at the end. */
+ * The grammar stands in muslin/length.h. A reader walks the text from left to right and adds up an exact rational,
+ * which is rounded once at the end. */
 #include "wide.h"
 
 /* Digits that one number may have, zeros at its outer ends not counted: 10^18 is below 2^60, so the sums below fit. */
@@ -426,8 +426,8 @@ static int32_t read_unit(struct reader *reader)
 
 /* ---- the sum of the parts ---------------------------------------------------------------------------------------- */
 
-/* *a x ticks, in whole ticks and less than one more. Returns 0 where it passes the range. A unit has less than 2^19 ticks,
- * so the two products of small numbers, which are nearly all, stay below 2^61 and need no wide one. */
+/* *a x ticks, in whole ticks and less than one more. Returns 0 where it passes the range. A unit has less than 2^19
+ * ticks, so the two products of small numbers, which are nearly all, stay below 2^61 and need no wide one. */
 static int into_ticks(struct exact *a, int64_t ticks)
 {
     const int64_t small = INT64_C(1) << 42;
@@ -472,8 +472,8 @@ static int add_fractions(struct exact *a, struct exact *b)
     return 1;
 }
 
-/* *a + *b into *a. Returns 0 where the common denominator, or the sum, passes its range. The first part, and most others,
- * have no fraction to be added to. */
+/* *a + *b into *a. Returns 0 where the common denominator, or the sum, passes its range. The first part, and most
+ * others, have no fraction to be added to. */
 static int add_exact(struct exact *a, struct exact *b)
 {
     if (a->above == 0) {

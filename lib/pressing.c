@@ -274,7 +274,7 @@ static void ask_seams(struct muslin_pressing *plan, uint32_t node)
                                               : MUSLIN_SEAM_PRESS_FREE;
     const uint32_t seams = msl_own_seams(plan, node);
     for (uint32_t k = 0; k < seams; k++) {
-        struct msl_seam_way way = { press == MUSLIN_SEAM_PRESS_TO_LAST, MSL_HELD_FREE, 0, 0 };
+        struct msl_seam_way way = { .way = press == MUSLIN_SEAM_PRESS_TO_LAST, .held = MSL_HELD_FREE };
         if (press == MUSLIN_SEAM_PRESS_TO_FIRST || press == MUSLIN_SEAM_PRESS_TO_LAST)
             way.held = MSL_HELD_ASKED;
         if (press == MUSLIN_SEAM_PRESS_OPEN)
@@ -500,9 +500,10 @@ static void end_nesting(struct msl_nesting *nesting)
 static void make_plan(struct msl_check *check, struct muslin_pressing *plan, struct msl_told *told, int bounds_all)
 {
     const struct muslin_allocator *a = &plan->allocator;
-    const struct msl_rows none = { NULL, 0, 0 };
-    struct msl_nesting nesting = { plan, check, none, none, none, none, none, none, none, none, none, none, NULL, 0,
-                                   told, bounds_all, 0 };
+    struct msl_nesting nesting = { .plan = plan,
+                                   .check = check,
+                                   .told = told,
+                                   .bounds_all = bounds_all };
     uint8_t *alternating = msl_scratch(check, a, plan->bits, 1);
     if (check->status == MUSLIN_OK) {
         press_in_turn(plan, alternating);
@@ -635,7 +636,7 @@ static struct muslin_pressing *choose_turnings(struct msl_check *check, struct m
     const struct muslin_allocator a = best->allocator;
     const uint64_t nodes = best->nodes;
     const int64_t bound = best->totals.least;
-    struct choosing choosing = { request, best, NULL, 0, 0, INT64_MAX };
+    struct choosing choosing = { .request = request, .best = best, .least = INT64_MAX };
     choosing.chosen = msl_scratch(check, &a, nodes, sizeof choosing.chosen[0]);
     if (choosing.chosen == NULL)
         return best;
@@ -660,7 +661,7 @@ static struct muslin_pressing *choose_turnings(struct msl_check *check, struct m
 static struct muslin_pressing *best_plan(struct msl_check *check, struct request *request)
 {
     struct muslin_pressing *plan = plan_with(check, request, MSL_TURN_HELD, NULL, 0);
-    struct msl_chosen broken = { 0, MSL_CHOICE_FREE, 0, { 0 } };
+    struct msl_chosen broken = { .choice = MSL_CHOICE_FREE };
     if (check->status == MUSLIN_OK)
         broken = plan->broken;
     plan = try_also(check, plan, request, MSL_TURN_NO_HELD);

@@ -26,7 +26,7 @@ void msl_sort_ends(struct msl_nesting *nesting, struct msl_rows *rows, uint64_t 
     struct msl_rank *ranks = msl_scratch(nesting->check, a, 2 * n, sizeof *ranks);
     struct msl_end *was = msl_scratch(nesting->check, a, n, sizeof *was);
     for (uint32_t i = 0; nesting->check->status == MUSLIN_OK && i < n; i++) {
-        ranks[i] = (struct msl_rank){ ends[i].at, 0, 0, i };
+        ranks[i] = (struct msl_rank){ .first = ends[i].at, .row = i };
         was[i] = ends[i];
     }
     if (nesting->check->status == MUSLIN_OK) {
@@ -51,7 +51,7 @@ static int is_rising(const struct msl_seam *seam)
 struct msl_end msl_end_of(uint32_t number, const struct msl_seam *seam, int line_runs_up)
 {
     const int is_level = seam->from_y == seam->to_y;
-    struct msl_end end = { 0, 0, number, 0, 0, seam->from_x != seam->to_x && !is_level, { 0 } };
+    struct msl_end end = { .seam = number, .slanted = seam->from_x != seam->to_x && !is_level };
     if (line_runs_up)
         end.first_high = is_level || is_rising(seam);
     if (!end.slanted)

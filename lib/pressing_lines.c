@@ -8,7 +8,10 @@
 static struct msl_line line_of(const struct msl_nesting *nesting, uint32_t node, uint32_t number)
 {
     const struct muslin_pressing *plan = nesting->plan;
-    return (struct msl_line){ msl_seam(plan->solution, node, number), node, number, msl_copies_of(plan, node), 0, 0 };
+    return (struct msl_line){ .seam = msl_seam(plan->solution, node, number),
+                              .node = node,
+                              .number = number,
+                              .count = msl_copies_of(plan, node) };
 }
 
 /* ---- round a centre --------------------------------------------------------------------------------------------- */
@@ -95,7 +98,7 @@ static void meet_neighbours(struct msl_nesting *nesting, const struct field *fie
 {
     const struct msl_upright at = msl_diagonal_upright(nesting->plan->solution, field->node, upright->row);
     struct msl_line line = line_of(nesting, field->node, upright->row);
-    line.seam = (struct msl_seam){ at.u, at.from, at.u, at.to, 0, 0, 0 };
+    line.seam = (struct msl_seam){ .from_x = at.u, .from_y = at.from, .to_x = at.u, .to_y = at.to };
     line.on_point = 1;
     msl_take_ends(nesting, &nesting->low, field->node, part_of(field, upright - 1), MSL_RIGHT, 0);
     msl_take_ends(nesting, &nesting->high, field->node, part_of(field, upright + 1), MSL_LEFT, 0);
@@ -107,8 +110,8 @@ static void add_upright(struct msl_nesting *nesting, struct msl_rows *into, cons
                         muslin_len v)
 {
     const struct msl_upright at = msl_diagonal_upright(nesting->plan->solution, field->node, number);
-    const struct msl_end end = { at.u, 0, msl_pressed(nesting->plan, field->node)->first_seam + (uint32_t)number, 0, 0,
-                                 0, { 0 } };
+    const struct msl_end end = { .at = at.u,
+                                 .seam = msl_pressed(nesting->plan, field->node)->first_seam + (uint32_t)number };
     if (at.from == v || at.to == v)
         msl_add_end(nesting, into, &end);
 }
@@ -132,7 +135,7 @@ static void meet_rows(struct msl_nesting *nesting, const struct field *field, ui
 {
     const muslin_len v = field->ranks[high].first;
     struct msl_line line = line_of(nesting, field->node, number);
-    line.seam = (struct msl_seam){ 0, v, 1, v, 0, 0, 0 };
+    line.seam = (struct msl_seam){ .from_y = v, .to_x = 1, .to_y = v };
     line.on_point = 1;
     gather_row(nesting, field, low, high, MSL_TOP, v);
     gather_row(nesting, field, high, end, MSL_BOTTOM, v);
@@ -226,7 +229,7 @@ static void meet_between_rows(struct msl_nesting *nesting, uint32_t node, struct
     const uint32_t rows = (uint32_t)msl_node_args(plan->solution->quilt, node)[SIXTY_ROWS];
     const uint32_t slanted = seams - (rows - 1);
     for (uint32_t k = 0; k < slanted; k++)
-        ranks[k] = (struct msl_rank){ msl_seam(plan->solution, node, k).from_y, 0, 0, k };
+        ranks[k] = (struct msl_rank){ .first = msl_seam(plan->solution, node, k).from_y, .row = k };
     msl_sort(ranks, ranks + seams, slanted, NULL, NULL);
     for (uint32_t k = slanted; nesting->check->status == MUSLIN_OK && k < seams; k++) {
         const struct msl_line line = line_of(nesting, node, k);

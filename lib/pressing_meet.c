@@ -90,7 +90,9 @@ static uint32_t add_rule(struct msl_nesting *nesting, uint32_t hash)
 {
     const struct muslin_allocator *a = &nesting->plan->allocator;
     const uint32_t *sum = nesting->sum.rows;
-    const struct msl_rule rule = { { 0, 0 }, (uint32_t)nesting->terms.used, (uint32_t)nesting->sum.used, hash, 0 };
+    const struct msl_rule rule = { .first = (uint32_t)nesting->terms.used,
+                                   .count = (uint32_t)nesting->sum.used,
+                                   .hash = hash };
     for (uint64_t i = 0; i < nesting->sum.used; i++) {
         uint32_t *term = msl_add_row(nesting->check, a, &nesting->terms, sizeof *term);
         if (term != NULL)
@@ -173,7 +175,13 @@ static void add_meeting(struct msl_nesting *nesting, const struct msl_line *line
     struct msl_met *met = msl_add_row(nesting->check, &plan->allocator, &plan->met, sizeof *met);
     if (met == NULL)
         return;
-    *met = (struct msl_met){ line->count, 0, 0, line->node, line->number, first->seam, second->seam, rule, odd };
+    *met = (struct msl_met){ .count = line->count,
+                             .node = line->node,
+                             .line = line->number,
+                             .first = first->seam,
+                             .second = second->seam,
+                             .rule = rule,
+                             .odd = odd };
     find_point(nesting, line, first->at + a->shift, met);
     ((struct msl_rule *)nesting->rules.rows)[rule].weight[odd] += line->count;
 }
@@ -238,8 +246,8 @@ void msl_meet_gathered(struct msl_nesting *nesting, const struct msl_line *line)
 {
     msl_sort_ends(nesting, &nesting->low, 0);
     msl_sort_ends(nesting, &nesting->high, 0);
-    const struct side low = { nesting->low.rows, nesting->low.used, 0, 0, 0 };
-    const struct side high = { nesting->high.rows, nesting->high.used, 0, 0, 0 };
+    const struct side low = { .ends = nesting->low.rows, .count = nesting->low.used };
+    const struct side high = { .ends = nesting->high.rows, .count = nesting->high.used };
     meet_sides(nesting, line, &high, &low);
     nesting->low.used = 0;
     nesting->high.used = 0;
@@ -253,7 +261,7 @@ static struct side side_of(const struct msl_nesting *nesting, uint32_t node, int
     const struct muslin_pressing *plan = nesting->plan;
     const struct msl_part part = msl_part(plan->solution, node, k);
     const struct msl_pressed_node *child = msl_pressed(plan, part.node);
-    struct side side = { NULL, 0, 0, 0, 0 };
+    struct side side = { 0 };
     if (!child->carries)
         return side;
     const struct msl_end *ends = nesting->ends.rows;
@@ -273,8 +281,10 @@ static void meet_in_join(struct msl_nesting *nesting, uint32_t node)
     const int is_across = msl_node_args(plan->solution->quilt, node)[JOIN_AXIS] == MUSLIN_AXIS_ACROSS;
     for (int64_t k = 0; k < seams && k < places; k++) {
         const int64_t alike = (seams - 1 - k) / places + 1;
-        const struct msl_line line = { msl_seam(plan->solution, node, k), node, (uint32_t)k,
-                                   alike * msl_copies_of(plan, node), 0, 0 };
+        const struct msl_line line = { .seam = msl_seam(plan->solution, node, k),
+                                       .node = node,
+                                       .number = (uint32_t)k,
+                                       .count = alike * msl_copies_of(plan, node) };
         const struct side a = side_of(nesting, node, k, is_across ? MSL_RIGHT : MSL_BOTTOM);
         const struct side b = side_of(nesting, node, k + 1, is_across ? MSL_LEFT : MSL_TOP);
         meet_sides(nesting, &line, &a, &b);

@@ -60,9 +60,19 @@ static struct muslin_pressing_seam seam_row(const struct muslin_pressing *plan, 
     const struct msl_seam seam = msl_seam(plan->solution, node, k);
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     const struct msl_seam_way way = plan->seam[pressed->first_seam + k];
-    struct muslin_pressing_seam row = { sizeof row, 0, id_of(plan, node), k, pressed->as_shown, pressed->other_way,
-                                       seam.from_x, seam.from_y, seam.to_x, seam.to_y, press_of(&seam, way.way),
-                                       way.way + 1, other, 0, pressed->turn, 0 };
+    struct muslin_pressing_seam row = { .size = sizeof row,
+                                        .node = id_of(plan, node),
+                                        .seam = k,
+                                        .as_shown = pressed->as_shown,
+                                        .other_way = pressed->other_way,
+                                        .from_x = seam.from_x,
+                                        .from_y = seam.from_y,
+                                        .to_x = seam.to_x,
+                                        .to_y = seam.to_y,
+                                        .press = press_of(&seam, way.way),
+                                        .towards = way.way + 1,
+                                        .other = other,
+                                        .turn = pressed->turn };
     if (way.wish != 0)
         row.preferred = way.wish == way.way + 1 ? MUSLIN_PREFERRED_KEPT : MUSLIN_PREFERRED_AGAINST;
     if (way.held != MSL_HELD_OPEN)

@@ -501,7 +501,7 @@ static void search_groups(struct groups *groups)
     for (uint64_t i = 0; i < n; i++)
         waiting += i == 0 || groups->order[i].group != groups->order[i - 1].group;
     for (uint64_t first = 0; first < n;) {
-        struct group group = { groups, first, first + 1, 0, 0, 0, 0 };
+        struct group group = { .of = groups, .first = first, .end = first + 1 };
         while (group.end < n && groups->order[group.end].group == groups->order[first].group)
             group.end++;
         place_settled(&group);
@@ -534,7 +534,7 @@ static struct groups begin_groups(struct search *search)
     const struct muslin_allocator *a = search->solver->allocator;
     const uint64_t surplus = search->solver->surplus.used;
     const uint64_t settled = search->solver->settled.used;
-    struct groups groups = { search, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, NULL, 0 };
+    struct groups groups = { .search = search };
     groups.order = msl_scratch(check, a, 2 * surplus, sizeof groups.order[0]);
     groups.left = msl_scratch(check, a, search->solver->rules, sizeof groups.left[0]);
     groups.bound = msl_scratch(check, a, surplus, sizeof groups.bound[0]);
@@ -661,7 +661,7 @@ static void search_ways(struct msl_solver *solver, const uint8_t *alternating)
 {
     const struct muslin_allocator *a = solver->allocator;
     const uint64_t terms = solver->nesting->terms.used;
-    struct search search = { solver, NULL, NULL, NULL, NULL, NULL, NULL, 0, 0, solver->work_left };
+    struct search search = { .solver = solver, .work_left = solver->work_left };
     search.ways = msl_scratch(solver->check, a, solver->bits, 1);
     search.trial = msl_scratch(solver->check, a, solver->bits, 1);
     search.broken = msl_scratch(solver->check, a, solver->rules, 1);
@@ -696,11 +696,13 @@ void msl_solve_rules(struct msl_nesting *nesting, const uint8_t *alternating)
 {
     struct msl_check *check = nesting->check;
     const struct muslin_allocator *a = &nesting->plan->allocator;
-    const struct msl_rows none = { NULL, 0, 0 };
     const uint32_t bits = nesting->plan->bits;
-    struct msl_solver solver = { nesting, check, a, (uint32_t)nesting->rules.used, bits, NULL, NULL, NULL, NULL, 0,
-                                 { NULL, 0 }, none, none, none, none, none, 0, nesting->plan->spec.work_limit, 0, 0,
-                                 0 };
+    struct msl_solver solver = { .nesting = nesting,
+                                 .check = check,
+                                 .allocator = a,
+                                 .rules = (uint32_t)nesting->rules.used,
+                                 .bits = bits,
+                                 .work_left = nesting->plan->spec.work_limit };
     solver.marks = msl_scratch(check, a, bits, 1);
     solver.settled_by = msl_scratch(check, a, bits, sizeof solver.settled_by[0]);
     solver.load = msl_scratch(check, a, bits, sizeof solver.load[0]);

@@ -140,7 +140,9 @@ static void add_surplus(struct msl_solver *solver, const struct msl_settled *row
         return;
     struct msl_surplus *into = msl_add_row(solver->check, solver->allocator, &solver->surplus, sizeof *into);
     if (into != NULL)
-        *into = (struct msl_surplus){ row->source, row->first_use, row->uses, 0, 0, 0, row->odd };
+        *into = (struct msl_surplus){
+            .rule = row->source, .first_use = row->first_use, .uses = row->uses, .against = row->odd
+        };
 }
 
 static void toggle_all(struct msl_solver *solver, const uint32_t *terms, uint32_t count)
@@ -177,7 +179,9 @@ uint8_t msl_wanted(const struct msl_solver *solver, uint32_t source)
 /* Returns whether the source can hold with all that is settled before it. */
 static int take_source(struct msl_solver *solver, uint32_t source)
 {
-    struct msl_settled row = { source, 0, 0, 0, (uint32_t)solver->uses.used, 0, msl_wanted(solver, source), { 0 } };
+    struct msl_settled row = { .source = source,
+                               .first_use = (uint32_t)solver->uses.used,
+                               .odd = msl_wanted(solver, source) };
     take_terms(solver, source);
     row.odd ^= replace_settled(solver);
     row.uses = (uint32_t)solver->uses.used - row.first_use;
@@ -199,7 +203,7 @@ static uint64_t order_rules(const struct msl_solver *solver, struct msl_rank *or
     for (uint32_t rule = 0; rule < solver->rules; rule++) {
         const struct msl_rule *row = msl_rule_at(solver->nesting, rule);
         if (row->count > 0 && msl_rule_gain(row) > 0)
-            order[n++] = (struct msl_rank){ -msl_rule_gain(row), 0, 0, rule };
+            order[n++] = (struct msl_rank){ .first = -msl_rule_gain(row), .row = rule };
     }
     return n;
 }

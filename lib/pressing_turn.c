@@ -109,7 +109,7 @@ static int compare_edges(struct look *look)
 static int looks_alike(struct msl_nesting *nesting, uint32_t node, int32_t turn)
 {
     const struct muslin_allocator *a = &nesting->plan->allocator;
-    const struct msl_rows none = { NULL, 0, 0 };
+    const struct msl_rows none = { 0 };
     struct look *look = msl_scratch(nesting->check, a, 1, sizeof *look);
     if (look == NULL)
         return 0;
@@ -243,8 +243,9 @@ static int add_turned_edge(struct msl_nesting *nesting, uint32_t node, int32_t t
 
 static void add_turning(struct msl_nesting *nesting, uint32_t node, int32_t turn)
 {
-    struct msl_turning turning = { node, (uint32_t)nesting->turned_ends.used, 0, (uint8_t)turn, MSL_ALIKE_UNKNOWN, 0,
-                                   0 };
+    struct msl_turning turning = {
+        .node = node, .first = (uint32_t)nesting->turned_ends.used, .turn = (uint8_t)turn, .alike = MSL_ALIKE_UNKNOWN
+    };
     const uint64_t bits = nesting->turned_bits.used;
     int can_be = fits_turned(msl_size_of(nesting->plan->solution, node), turn);
     for (int edge = MSL_LEFT; can_be && nesting->check->status == MUSLIN_OK && edge < MSL_EDGES; edge++)

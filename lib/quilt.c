@@ -29,7 +29,7 @@ static int64_t tag_of(const struct muslin_quilt *quilt)
 static void start_empty(struct muslin_quilt *quilt, const struct muslin_quilt_spec *in,
                         const struct muslin_allocator *allocator)
 {
-    const struct msl_list empty = { NULL, NULL, 0, 0, 0 };
+    const struct msl_list empty = { 0 };
     quilt->allocator = *allocator;
     quilt->tag = in->tag == 0 ? tag_of(quilt) : in->tag;
     quilt->most = in->most;
@@ -221,8 +221,10 @@ muslin_status muslin_quilt_node(const struct muslin_quilt *quilt, muslin_id node
         return check.status;
     const struct msl_row *row = msl_node_row(quilt, number);
     const int32_t *args = msl_node_args(quilt, number);
-    struct muslin_node found = { sizeof found, 0, msl_children_of(row->kind, row->count).count, row->depth,
-                                 row->kind, 0, 0, 0 };
+    struct muslin_node found = { .size = sizeof found,
+                                 .children = msl_children_of(row->kind, row->count).count,
+                                 .depth = row->depth,
+                                 .kind = row->kind };
     if (row->kind == MUSLIN_NODE_JOIN)
         found.axis = args[JOIN_AXIS];
     if (row->kind == MUSLIN_NODE_TURN) {

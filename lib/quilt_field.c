@@ -219,7 +219,7 @@ static void put_pieces(struct msl_check *check, const struct muslin_quilt *quilt
                        const struct muslin_quilt_sixty_spec *in, const struct muslin_quilt_sixty_piece_spec *pieces,
                        size_t row_size, size_t n)
 {
-    struct filled filled = { 0, 0 };
+    struct filled filled = { 0 };
     for (size_t i = 0; check->status == MUSLIN_OK && i < n; i++) {
         struct muslin_quilt_sixty_piece_spec piece;
         const void *row = msl_row_to_read(check, pieces, row_size, i);

@@ -125,7 +125,7 @@ muslin_status muslin_quilt_repeat(struct muslin_quilt *quilt, muslin_id node, in
         return check.status;
     int64_t given = n > MSL_CHILDREN_MOST ? -1 : (int64_t)n;
     msl_want_between(&check, MUSLIN_ARG_TURNING, given, pattern_columns * pattern_rows, pattern_columns * pattern_rows);
-    struct pattern pattern = { turns, pattern_columns, pattern_rows, { 0, 0, 0, 0 } };
+    struct pattern pattern = { .turns = turns, .columns = pattern_columns, .rows = pattern_rows };
     struct msl_mark mark = msl_mark(quilt);
     if (check.status == MUSLIN_OK)
         read_pattern(&check, quilt, number, &pattern);

@@ -85,7 +85,7 @@ muslin_status muslin_quilt_read_measure(const struct muslin_quilt *quilt, muslin
         return check.status;
     const struct msl_row *row = msl_measure_row(quilt, number);
     const int32_t *args = msl_measure_args(quilt, number);
-    struct muslin_tree_measure found = { sizeof found, 0, 0, 0, row->kind, 0, 0 };
+    struct muslin_tree_measure found = { .size = sizeof found, .kind = row->kind };
     if (row->kind == MUSLIN_MEASURE_SUM) {
         found.terms = row->count / 2;
     } else if (row->kind == MUSLIN_MEASURE_EXTENT) {

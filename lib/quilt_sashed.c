@@ -144,7 +144,9 @@ muslin_status muslin_quilt_sashed(struct muslin_quilt *quilt, const struct musli
     if (check.status != MUSLIN_OK)
         return check.status;
     const uint32_t frame = (in.flags & MUSLIN_QUILT_SASHED_FRAME) != 0;
-    struct sashing sashing = { quilt, &check, blocks, in.columns, in.rows, frame, 0, 0, 0, NULL, NULL };
+    struct sashing sashing = {
+        .quilt = quilt, .check = &check, .blocks = blocks, .columns = in.columns, .rows = in.rows, .frame = frame
+    };
     want_sashed(&check, quilt, &in, n, &sashing);
     if (check.status != MUSLIN_OK)
         return check.status;

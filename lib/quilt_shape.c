@@ -118,7 +118,7 @@ muslin_status muslin_quilt_shape(struct muslin_quilt *quilt, const struct muslin
                                                  msl_piecing_room((uint32_t)shape.pieces, (uint32_t)shape.corners));
     if (args == NULL)
         return check.status;
-    struct drawing drawing = { corners, row_size, (int32_t)n, 0, NULL, NULL };
+    struct drawing drawing = { .rows = corners, .row_size = row_size, .n = (int32_t)n };
     uint32_t count = put_args(&check, &drawing, &shape, args);
     want_fabrics(&check, quilt, fabrics, (int32_t)shape.pieces, args + SHAPE_FABRICS);
     check.at = 0;

@@ -201,7 +201,9 @@ static void measure_depth(const struct muslin_quilt *quilt, struct msl_row *begu
 
 uint32_t msl_end_node(struct msl_check *check, struct muslin_quilt *quilt, int32_t kind, uint32_t count)
 {
-    struct msl_row begun = { quilt->args_used, count, 0, quilt->measures.used, 0, (uint8_t)kind, 0 };
+    struct msl_row begun = {
+        .args = quilt->args_used, .count = count, .before = quilt->measures.used, .kind = (uint8_t)kind
+    };
     measure_depth(quilt, &begun);
     msl_want_between(check, MUSLIN_ARG_DEPTH, begun.depth, 1, MUSLIN_QUILT_DEPTH_MAX);
     msl_want_between(check, MUSLIN_ARG_DEPTH, begun.points, 0, MUSLIN_QUILT_POINT_DEPTH_MAX);
@@ -210,7 +212,9 @@ uint32_t msl_end_node(struct msl_check *check, struct muslin_quilt *quilt, int32
 
 uint32_t msl_end_measure(struct msl_check *check, struct muslin_quilt *quilt, int32_t kind, uint32_t count)
 {
-    struct msl_row begun = { quilt->args_used, count, 0, quilt->nodes.used, 0, (uint8_t)kind, 0 };
+    struct msl_row begun = {
+        .args = quilt->args_used, .count = count, .before = quilt->nodes.used, .kind = (uint8_t)kind
+    };
     return end_row(check, quilt, &quilt->measures, &begun, kind == MUSLIN_MEASURE_NAMED);
 }
 
@@ -349,7 +353,7 @@ int32_t msl_turn_after(int32_t outer, int32_t inner)
 
 struct msl_children msl_children_of(int32_t kind, uint32_t args)
 {
-    struct msl_children children = { 0, 0 };
+    struct msl_children children = { 0 };
     switch (kind) {
     case MUSLIN_NODE_JOIN:
         children = (struct msl_children){ JOIN_CHILDREN, args - JOIN_CHILDREN };
@@ -377,7 +381,7 @@ struct msl_children msl_children_of(int32_t kind, uint32_t args)
 
 struct msl_children msl_measures_of(int32_t kind)
 {
-    struct msl_children measures = { 0, 0 };
+    struct msl_children measures = { 0 };
     switch (kind) {
     case MUSLIN_NODE_PATCH:
         measures = (struct msl_children){ PATCH_WIDTH, PATCH_ARGS - PATCH_WIDTH };

@@ -91,7 +91,7 @@ muslin_status muslin_reference_row(int32_t table, int64_t index, struct muslin_r
     const struct row *row = find_row(table, index);
     if (row == NULL)
         return msl_fail(&check, MUSLIN_ERR_INDEX, MUSLIN_ARG_INDEX, index, rows_of(table) - 1);
-    struct muslin_reference found = { 0, 0, row->width, row->length, row->count };
+    struct muslin_reference found = { .width = row->width, .length = row->length, .count = row->count };
     msl_write_struct(out, &found, (uint32_t)sizeof found);
     return MUSLIN_OK;
 }

@@ -66,7 +66,7 @@ static int is_counted(const struct msl_cabin *cabin)
 static void cut_kind(const struct msl_cabin *cabin, int64_t first, struct msl_grown block,
                      struct muslin_logcabin_strip *row)
 {
-    struct cutting cutting = { room_of(cabin), 0, 0 };
+    struct cutting cutting = { .room = room_of(cabin) };
     for (int64_t log = cabin->logs - 1; log >= first; log--) {
         muslin_len length;
         msl_cabin_take(cabin, log, &block, &length);
@@ -114,7 +114,7 @@ struct centres {
 
 static struct centres cut_centres(const struct msl_cabin *cabin, muslin_len width, muslin_len length)
 {
-    struct centres centres = { width, room_of(cabin) / length, 0, 0 };
+    struct centres centres = { .width = width, .per_strip = room_of(cabin) / length };
     centres.strips = (cabin->spec.blocks - 1) / centres.per_strip + 1;
     centres.cloth = centres.strips * width;
     return centres;

@@ -174,7 +174,7 @@ static void grow_clique(struct bound *b, uint32_t number, struct cliques *found)
 static struct cliques part_into_cliques(struct bound *b)
 {
     struct msl_scatter *s = b->s;
-    struct cliques found = { 0, INT64_MAX, b->up, 0 };
+    struct cliques found = { .lightest = INT64_MAX, .at_least = b->up };
     uint32_t number = 0;
     msl_heap_clear(&s->next_places, s->places);
     for (uint32_t place = 0; place < s->places; place++) {
@@ -343,7 +343,12 @@ static void list_kinds(struct bound *b)
 
 int64_t msl_scatter_least(struct msl_scatter *s)
 {
-    struct bound b = { s, 0, 0, s->troubled, s->trouble_of, (uint32_t *)s->best, s->marks, s->next_kinds.keys };
+    struct bound b = { .s = s,
+                       .marks = s->troubled,
+                       .above = s->trouble_of,
+                       .row = (uint32_t *)s->best,
+                       .up = s->marks,
+                       .of_kind = s->next_kinds.keys };
     msl_scatter_clear(s);
     list_kinds(&b);
     int64_t least = of_given_pairs(s);

@@ -126,7 +126,7 @@ static struct muslin_sewing_step next_step(struct stepping *stepping)
 
 static struct stepping first_step(const struct muslin_solution *solution, struct msl_check *check)
 {
-    return (struct stepping){ solution, check, NULL, 0, -1, 0, 0 };
+    return (struct stepping){ .solution = solution, .check = check, .stack = -1 };
 }
 
 /* All of them together, or MUSLIN_ERR_OVERFLOW. */

@@ -76,7 +76,7 @@ static struct muslin_corner_spec corner_of(const struct msl_shape_drawing *drawi
 
 struct msl_shape_ring msl_ring_of(const struct msl_shape_drawing *drawing, int32_t piece)
 {
-    struct msl_shape_ring ring = { 0, 0 };
+    struct msl_shape_ring ring = { 0 };
     for (int32_t row = 0; row < drawing->n; row++) {
         int32_t here = corner_of(drawing, row).piece;
         ring.first += here < piece;

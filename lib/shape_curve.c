@@ -74,7 +74,7 @@ static muslin_len halved(int64_t half_ticks, const struct muslin_rounding_spec *
  * half ticks. */
 static muslin_len leg(int64_t start, int32_t sign, int64_t radius, int64_t e, const struct muslin_rounding_spec *to)
 {
-    struct msl_surd surd = { start, sign, { 0, 0 }, 2, { 0, 0 } };
+    struct msl_surd surd = { .whole = start, .sign = sign, .divisor = 2 };
     surd.radicand = msl_wide_add(msl_wide_multiply(radius, radius), msl_wide_multiply(-e, e));
     return rounded(msl_surd_exact(&surd), to);
 }

@@ -69,12 +69,15 @@ static void clear_nodes(struct muslin_solution *s)
 static struct muslin_solution *allocate(struct msl_check *check, const struct muslin_quilt *quilt, uint32_t root,
                                         const struct muslin_solution_spec *in, const struct muslin_allocator *a)
 {
-    const struct msl_rows none = { NULL, 0, 0 };
     struct muslin_solution *s = msl_scratch(check, a, 1, sizeof *s);
     if (s == NULL)
         return NULL;
-    *s = (struct muslin_solution){ quilt, *a, *in, root, quilt->measures.used, quilt->fabrics_used, 0, NULL, NULL, NULL,
-                                   NULL, NULL, NULL, none, none, none, none, none, none };
+    *s = (struct muslin_solution){ .quilt = quilt,
+                                   .allocator = *a,
+                                   .spec = *in,
+                                   .root = root,
+                                   .measures = quilt->measures.used,
+                                   .fabrics = quilt->fabrics_used };
     s->values = msl_scratch(check, a, s->measures, sizeof s->values[0]);
     s->rounded = msl_scratch(check, a, s->measures, sizeof s->rounded[0]);
     s->widths = msl_scratch(check, a, s->fabrics, sizeof s->widths[0]);
@@ -468,11 +471,20 @@ muslin_status muslin_solution_size(const struct muslin_solution *solution, musli
         return check.status;
     const struct msl_size *size = msl_size_of(solution, number);
     struct muslin_node_size found = {
-        sizeof found, 0, size->width, size->height,
-        size->width + msl_allowances(solution, size->edge[MSL_LEFT], size->edge[MSL_RIGHT]),
-        size->height + msl_allowances(solution, size->edge[MSL_TOP], size->edge[MSL_BOTTOM]),
-        size->edge[MSL_LEFT], size->edge[MSL_RIGHT], size->edge[MSL_TOP], size->edge[MSL_BOTTOM], 0, 0, 0, 0, 0, 0,
-        size->patches, size->across, size->down, msl_node_row(solution->quilt, number)->kind, size->exact
+        .size = sizeof found,
+        .finished_width = size->width,
+        .finished_height = size->height,
+        .unfinished_width = size->width + msl_allowances(solution, size->edge[MSL_LEFT], size->edge[MSL_RIGHT]),
+        .unfinished_height = size->height + msl_allowances(solution, size->edge[MSL_TOP], size->edge[MSL_BOTTOM]),
+        .left = size->edge[MSL_LEFT],
+        .right = size->edge[MSL_RIGHT],
+        .top = size->edge[MSL_TOP],
+        .bottom = size->edge[MSL_BOTTOM],
+        .patches = size->patches,
+        .seams_across = size->across,
+        .seams_down = size->down,
+        .kind = msl_node_row(solution->quilt, number)->kind,
+        .exact = size->exact
     };
     count_turns(&solution->counts[number - 1], &found);
     msl_write_struct(out, &found, sizeof found);

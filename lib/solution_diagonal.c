@@ -17,7 +17,11 @@ static void check_square(struct msl_solving *solving, uint32_t node, const struc
                          const struct msl_size *size)
 {
     const struct msl_size *first = msl_size_of(solving->solution, (uint32_t)field->nodes[0]);
-    struct msl_meeting meeting = { 0, k, field->block, size->width, 0, 0, first->along[MSL_TOP], size->along[MSL_TOP] };
+    struct msl_meeting meeting = { .second = k,
+                                   .first_size = field->block,
+                                   .second_size = size->width,
+                                   .first_pieces = first->along[MSL_TOP],
+                                   .second_pieces = size->along[MSL_TOP] };
     if (absolute(size->height - field->block) > absolute(size->width - field->block)) {
         meeting.second_size = size->height;
         meeting.second_pieces = size->along[MSL_LEFT];
@@ -31,7 +35,9 @@ static void check_square(struct msl_solving *solving, uint32_t node, const struc
 static void check_allowance(struct msl_solving *solving, uint32_t node, int64_t first, int64_t second,
                             muslin_len first_edge, muslin_len second_edge)
 {
-    const struct msl_meeting meeting = { first, second, 0, 0, first_edge, second_edge, 0, 0 };
+    const struct msl_meeting meeting = {
+        .first = first, .second = second, .first_edge = first_edge, .second_edge = second_edge
+    };
     msl_check_edges(solving, node, &meeting);
 }
 

@@ -33,7 +33,7 @@ static struct msl_number value_of(const struct msl_field *field, const struct ms
 {
     const muslin_len lowest = 2 * (field->rows - 1) * field->pitch + field->block;
     const int64_t out = line->side * seam;
-    struct msl_number value = { 0, 0 };
+    struct msl_number value = { 0 };
     switch (line->kind) {
     case MSL_LINE_U:
         value.root = 2 * (2 * msl_line_at(field, line->at) - lowest + out);

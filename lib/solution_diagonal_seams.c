@@ -254,8 +254,11 @@ static struct upright upright_of(const struct msl_field *field, int64_t seam)
     const int64_t second = item_after(field, seam);
     const struct msl_cell cell = cell_of_item(field, second);
     const int64_t first = msl_item_at(field, msl_next_cell(field, cell, -1));
-    struct upright upright = { first, second, cell.m, msl_line_at(field, cell.n), msl_line_at(field, cell.n + 1), 0, 0,
-                               0 };
+    struct upright upright = { .first = first,
+                               .second = second,
+                               .line = cell.m,
+                               .from = msl_line_at(field, cell.n),
+                               .to = msl_line_at(field, cell.n + 1) };
     const int64_t triangle = is_triangle(field, first) ? first : second;
     upright.row = upright.from;
     upright.at_edge = is_cut_at_end(field, first) || is_cut_at_end(field, second);
@@ -289,8 +292,9 @@ static struct msl_seam upright_seam(const struct muslin_solution *solution, uint
 {
     const struct upright upright = upright_of(field, k);
     const muslin_len u = msl_line_at(field, upright.line);
-    struct msl_seam seam = { 0, 0, 0, 0, sewn(field, upright.to - upright.from, upright.at_edge), upright.first,
-                             upright.second };
+    struct msl_seam seam = { .sewn = sewn(field, upright.to - upright.from, upright.at_edge),
+                             .first = upright.first,
+                             .second = upright.second };
     msl_diagonal_point(solution, node, u, upright.from, &seam.from_x, &seam.from_y);
     msl_diagonal_point(solution, node, u, upright.to, &seam.to_x, &seam.to_y);
     return seam;
@@ -333,7 +337,9 @@ static struct end left_end(const struct msl_field *field, int64_t line)
     const int64_t b = msl_line_pair(line);
     const int64_t tip = tip_of(b);
     const muslin_len v = msl_line_at(field, line);
-    struct end end = { { MSL_LINE_U, -1, stops_at_leg(field, line) ? 2 * tip : msl_corner_u(field) }, 0, 0, 0 };
+    struct end end = {
+        .line = { .kind = MSL_LINE_U, .side = -1, .at = stops_at_leg(field, line) ? 2 * tip : msl_corner_u(field) }
+    };
     end.u = msl_line_at(field, end.line.at);
     if (tip <= field->reach || stops_at_leg(field, line))
         return end;
@@ -361,8 +367,9 @@ static struct msl_seam row_seam(const struct msl_field *field, int64_t line)
     const muslin_len all = (field->columns + field->rows - 2) * field->pitch + field->block;
     const int64_t above = msl_is_sashed(field) ? line : 2 * msl_line_pair(line) + 1;
     const int64_t below = msl_is_sashed(field) ? line - 1 : above - 2;
-    struct msl_seam seam = { 0, 0, 0, 0, sewn(field, all - turned.u - to.u, to.is_outside + turned.is_outside),
-                             first_in_row(field, below), first_in_row(field, above) };
+    struct msl_seam seam = { .sewn = sewn(field, all - turned.u - to.u, to.is_outside + turned.is_outside),
+                             .first = first_in_row(field, below),
+                             .second = first_in_row(field, above) };
     place_ends(field, &along, &from, &to.line, &seam);
     return seam;
 }
@@ -407,7 +414,9 @@ static struct msl_seam corner_seam(const struct msl_field *field, enum msl_corne
     msl_bound_piece(field, piece, &bounds);
     const struct msl_line_on *before = &bounds.lines[bounds.count - 1];
     const struct msl_line_on *after = &bounds.lines[1];
-    struct msl_seam seam = { 0, 0, 0, 0, corner_sewn(field, corner), left ? piece : other, left ? other : piece };
+    struct msl_seam seam = { .sewn = corner_sewn(field, corner),
+                             .first = left ? piece : other,
+                             .second = left ? other : piece };
     place_ends(field, &bounds.lines[0], left ? before : after, left ? after : before, &seam);
     return seam;
 }

@@ -315,7 +315,11 @@ muslin_status muslin_solution_explain(const struct muslin_solution *solution, mu
     msl_want_choice(&check, MUSLIN_ARG_AXIS, axis, MUSLIN_AXIS_ACROSS, MUSLIN_AXIS_DOWN);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct working w = { solution, msl_node_args(solution->quilt, number), number, axis, 0, 0, NULL, row_size, 0, 0 };
+    struct working w = { .solution = solution,
+                         .args = msl_node_args(solution->quilt, number),
+                         .node = number,
+                         .axis = axis,
+                         .row_size = row_size };
     explain(&w);
     if (msl_rows_wanted(&check, rows, row_size, TERM_LEAST, capacity, count, w.used)) {
         w.rows = rows;

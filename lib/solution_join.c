@@ -104,7 +104,7 @@ struct msl_part msl_join_part(const struct muslin_solution *solution, uint32_t n
     uint32_t number = (uint32_t)args[JOIN_CHILDREN + k];
     muslin_len offset = offset_of(solution, node, k);
     muslin_len room = msl_size_of(solution, node)->height - msl_size_of(solution, number)->height;
-    struct msl_part part = { number, 0, offset, room, 0 };
+    struct msl_part part = { .node = number, .x = offset, .y = room };
     if (args[JOIN_AXIS] == MUSLIN_AXIS_DOWN) {
         part.x = 0;
         part.y = room - offset;

@@ -120,7 +120,7 @@ struct msl_part msl_pinwheel_part(const struct muslin_solution *solution, uint32
     const struct msl_size *size = msl_size_of(solution, node);
     muslin_len right = size->width - p.of[k]->width;
     muslin_len top = size->height - p.of[k]->height;
-    struct msl_part part = { (uint32_t)msl_node_args(solution->quilt, node)[k], 0, 0, 0, 0 };
+    struct msl_part part = { .node = (uint32_t)msl_node_args(solution->quilt, node)[k] };
     if (k == PINWHEEL_CENTRE)
         part.x = p.of[PINWHEEL_LEFT]->width;
     if (k == PINWHEEL_RIGHT || k == PINWHEEL_BOTTOM)

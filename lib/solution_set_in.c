@@ -24,8 +24,8 @@ static struct set_in read_set_in(const struct muslin_solution *solution, uint32_
 {
     const int32_t *args = msl_node_args(solution->quilt, node);
     muslin_len allowance = msl_value_of(solution, MSL_ALLOWANCE);
-    struct set_in s = { { 0, 0, 0, 0 }, msl_size_of(solution, (uint32_t)args[SET_IN_CENTRE]),
-                        msl_allowances(solution, allowance, allowance) };
+    struct set_in s = { .centre = msl_size_of(solution, (uint32_t)args[SET_IN_CENTRE]),
+                        .seam = msl_allowances(solution, allowance, allowance) };
     for (int side = MSL_LEFT; side < MSL_EDGES; side++)
         if (args[SET_IN_WIDTHS + side] != 0)
             s.width[side] = msl_value_of(solution, args[SET_IN_WIDTHS + side]);
@@ -102,8 +102,9 @@ void msl_set_in_size(struct msl_solving *solving, uint32_t node)
 struct msl_part msl_set_in_part(const struct muslin_solution *solution, uint32_t node)
 {
     const struct set_in s = read_set_in(solution, node);
-    return (struct msl_part){ (uint32_t)msl_node_args(solution->quilt, node)[SET_IN_CENTRE], 0, s.width[MSL_LEFT],
-                              s.width[MSL_BOTTOM], 0 };
+    return (struct msl_part){ .node = (uint32_t)msl_node_args(solution->quilt, node)[SET_IN_CENTRE],
+                              .x = s.width[MSL_LEFT],
+                              .y = s.width[MSL_BOTTOM] };
 }
 
 /* ---- what is where ---------------------------------------------------------------------------------------------- */
@@ -202,7 +203,7 @@ static muslin_len beyond_mitre(const struct set_in *s, int side, int corner)
     muslin_len own = s->width[side];
     muslin_len neighbour = s->width[side < MSL_TOP ? above_or_below(corner) : beside(corner)];
     muslin_len lean = (corner & INNER) != 0 ? -s->seam * neighbour : s->seam * neighbour;
-    struct msl_surd surd = { lean, 1, { 0, 0 }, 2 * own, { 0, 0 } };
+    struct msl_surd surd = { .whole = lean, .sign = 1, .divisor = 2 * own };
     surd.radicand = msl_wide_multiply(s->seam * s->seam, own * own + neighbour * neighbour);
     struct msl_exact exact = msl_surd_exact(&surd);
     return exact.floor + exact.upper_half;

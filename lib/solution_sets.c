@@ -67,7 +67,7 @@ struct msl_set_strip msl_set_strip_of(const struct muslin_solution *solution, ui
     const int32_t axis = axis_of(solution, join);
     const struct msl_edges edges = msl_edges_along(axis);
     const int32_t odd = axis == MUSLIN_AXIS_ACROSS;
-    struct msl_set_strip strip = { 0, turn_of(solution, child), 0, 0, { 0 } };
+    struct msl_set_strip strip = { .turn = turn_of(solution, child) };
     strip.fabric = (uint32_t)msl_node_args(solution->quilt, msl_patch_under(solution, child))[PATCH_FABRIC];
     strip.cut = reach(size, axis) + msl_allowances(solution, size->edge[edges.first], size->edge[edges.last]);
     if ((strip.turn & 1) != odd) {

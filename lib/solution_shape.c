@@ -24,7 +24,7 @@ static muslin_len value_or_drawn(const struct muslin_solution *solution, int32_t
 static struct shape shape_of(const struct muslin_solution *solution, uint32_t node)
 {
     const int32_t *args = msl_node_args(solution->quilt, node);
-    struct shape shape = { args, args + SHAPE_FABRICS + args[SHAPE_PIECES], NULL, 0, 0 };
+    struct shape shape = { .args = args, .places = args + SHAPE_FABRICS + args[SHAPE_PIECES] };
     shape.piecing = shape.places + 2 * args[SHAPE_CORNERS];
     shape.width = value_or_drawn(solution, args[SHAPE_WIDTH], args[SHAPE_DRAWN_WIDTH]);
     shape.height = value_or_drawn(solution, args[SHAPE_HEIGHT], args[SHAPE_DRAWN_HEIGHT]);
@@ -61,7 +61,7 @@ static struct turn turn_at(const struct shape *shape, int64_t piece, int32_t cor
     const int32_t first = msl_first_corner(shape->piecing, piece);
     const int32_t last = msl_first_corner(shape->piecing, piece + 1) - 1;
     int32_t others_exact = 1;
-    struct turn turn = { { 0, 0 }, 0, 0, 0, 0, 1 };
+    struct turn turn = { .exact = 1 };
     turn.at = finished_at(shape, corner, &turn.exact);
     struct msl_place before = finished_at(shape, corner == first ? last : corner - 1, &others_exact);
     struct msl_place after = finished_at(shape, corner == last ? first : corner + 1, &others_exact);
@@ -142,7 +142,7 @@ void msl_shape_outline(const struct muslin_solution *solution, uint32_t node, in
     ring->turn = 0;
     for (int32_t k = 0; k < ring->corners; k++) {
         const struct turn turn = turn_at(&shape, piece, first + k);
-        struct msl_moved moved = { 0, 0, 1 };
+        struct msl_moved moved = { .exact = 1 };
         if (seam != 0)
             moved = msl_corner_moved(turn.a, turn.b, turn.c, turn.d, seam);
         ring->x[k] = turn.at.x + moved.x;

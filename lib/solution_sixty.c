@@ -65,7 +65,7 @@ static int64_t place_pieces(struct msl_solving *solving, const struct rows *rows
 {
     int64_t most = 0;
     int64_t in_row = 0;
-    struct msl_slot place = { 0, 0 };
+    struct msl_slot place = { 0 };
     for (int64_t piece = 0; piece < rows->pieces; piece++) {
         msl_add_slot(solving, place.offset, place.patches);
         place.offset += cells_of(rows, piece);
@@ -169,8 +169,8 @@ static struct point bound_end(const struct rows *rows, int64_t row, int64_t boun
     const int leans_right = stands_on_side(rows, row, bound);
     const int64_t halves = bound + (leans_right == upper);
     const int64_t leans = leans_right == upper ? 1 : -1;
-    return (struct point){ 0, 2 * halves * rows->height + (2 * moved + leans) * seam,
-                           upper ? 6 * rows->height + 3 * seam : -3 * seam, 0 };
+    return (struct point){ .x_root = 2 * halves * rows->height + (2 * moved + leans) * seam,
+                           .y_whole = upper ? 6 * rows->height + 3 * seam : -3 * seam };
 }
 
 static void add_corner(struct msl_ring *ring, const struct rows *rows, int64_t row, const struct point *point,
@@ -188,8 +188,8 @@ static void add_tip(struct msl_ring *ring, const struct rows *rows, int64_t piec
                     int64_t next_seam)
 {
     const struct msl_slot *place = &rows->slots[piece];
-    const struct point tip = { 0, 2 * (place->offset + 1) * rows->height,
-                               upper ? 6 * rows->height + 6 * seam : -6 * seam, 0 };
+    const struct point tip = { .x_root = 2 * (place->offset + 1) * rows->height,
+                               .y_whole = upper ? 6 * rows->height + 6 * seam : -6 * seam };
     add_corner(ring, rows, place->patches, &tip, next_seam);
 }
 
@@ -227,7 +227,7 @@ static void draw_left(const struct rows *rows, int64_t row, muslin_len seam, str
     const int upper = stands_on_side(rows, row, 0);
     const int64_t inner = first_in(rows, row);
     const struct point along = bound_end(rows, row, 0, upper, 1, seam);
-    const struct point square = { -3 * seam, 0, along.y_whole, 0 };
+    const struct point square = { .x_whole = -3 * seam, .y_whole = along.y_whole };
     const struct point tip = { -3 * seam, 0, upper ? -6 * seam : 6 * rows->height + 6 * seam, upper ? -3 * seam
                                                                                                    : 3 * seam };
     if (upper) {

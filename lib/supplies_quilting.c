@@ -51,7 +51,7 @@ struct straight {
 /* Lines side by side over `extent`. */
 static struct straight lay_straight(const struct muslin_quilting_spec *spec, muslin_len extent)
 {
-    struct straight laid = { 0, 0, 0, 0 };
+    struct straight laid = { 0 };
     muslin_len room = extent - 2 * spec->offset;
     if (room < 0)
         return laid;
@@ -65,7 +65,7 @@ static struct straight lay_straight(const struct muslin_quilting_spec *spec, mus
 
 static void quilt_straight(const struct muslin_quilting_spec *s, struct muslin_quilting *quilting)
 {
-    const struct straight none = { 0, 0, 0, 0 };
+    const struct straight none = { 0 };
     struct straight across = s->pattern == MUSLIN_QUILTING_PATTERN_ALONG ? none : lay_straight(s, s->length);
     struct straight along = s->pattern == MUSLIN_QUILTING_PATTERN_ACROSS ? none : lay_straight(s, s->width);
     quilting->lines_first = across.lines;
@@ -120,7 +120,7 @@ static int64_t twice_the_sum(struct steps steps, int64_t from, int64_t to)
 static struct chords cut_corners(const struct muslin_quilting_spec *s, muslin_len shorter, muslin_len longer)
 {
     const struct steps steps = { s->offset == 0 ? s->spacing : s->offset, s->spacing };
-    struct chords chords = { 0, 0, 0 };
+    struct chords chords = { 0 };
     chords.lines = steps_up_to(steps, over_root2(shorter + longer) - s->offset);
     int64_t rising = msl_lesser(chords.lines, steps_up_to(steps, over_root2(shorter)));
     int64_t level = msl_lesser(chords.lines, steps_up_to(steps, over_root2(longer)));
@@ -133,7 +133,7 @@ static struct chords cut_corners(const struct muslin_quilting_spec *s, muslin_le
 static struct chords start_in_corner(const struct muslin_quilting_spec *s, muslin_len shorter, muslin_len longer)
 {
     const struct steps steps = { s->spacing, s->spacing };
-    struct chords chords = { 0, 0, 0 };
+    struct chords chords = { 0 };
     int64_t level = steps_up_to(steps, over_root2(longer - shorter));
     int64_t towards_longer = steps_up_to(steps, over_root2(longer));
     int64_t towards_shorter = steps_up_to(steps, over_root2(shorter));
@@ -147,8 +147,10 @@ static struct chords start_in_corner(const struct muslin_quilting_spec *s, musli
  * tick tells the last tick of the double. */
 static void add_up(const struct chords *chords, int64_t ways, struct muslin_quilting *quilting)
 {
-    const struct msl_surd value = { chords->whole, chords->root > 0 ? 1 : 0,
-                                    msl_wide_multiply(chords->root, 2 * chords->root), 1, { 0, 0 } };
+    const struct msl_surd value = { .whole = chords->whole,
+                                    .sign = chords->root > 0 ? 1 : 0,
+                                    .radicand = msl_wide_multiply(chords->root, 2 * chords->root),
+                                    .divisor = 1 };
     struct msl_exact length = msl_surd_exact(&value);
     quilting->exact = length.on_tick;
     quilting->length = ways * length.floor;

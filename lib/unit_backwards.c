@@ -46,7 +46,7 @@ struct harvest {
 static struct harvest harvest_of(const struct unit_recipe *recipe, const struct msl_unit_sizes *sizes,
                                  const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock)
 {
-    struct harvest harvest = { recipe, { 0 }, 0 };
+    struct harvest harvest = { .recipe = recipe };
     for (int32_t i = 0; i < recipe->rows; i++) {
         struct muslin_unit_piece piece = { 0 };
         unit_cut_piece(&recipe->row[i], sizes, spec, &piece);

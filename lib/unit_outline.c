@@ -263,7 +263,7 @@ struct spot {
 
 static struct spot spot_of(const struct form *form, const struct msl_unit_sizes *s)
 {
-    struct spot spot = { 0, 0, form->slant, form->nested };
+    struct spot spot = { .slant = form->slant, .nested = form->nested };
     int64_t times = SIXTHS / form->over;
     spot.whole = times * (form->plain[0] * s->w + form->plain[1] * s->h + form->plain[2] * s->c +
                           form->plain[3] * s->e);
@@ -394,7 +394,7 @@ static void place_corner(const struct sketch *sketch, const struct corner *corne
     struct spot x = spot_of(place & SWAP ? &corner->y : &corner->x, s);
     struct spot y = spot_of(place & SWAP ? &corner->x : &corner->y, s);
     struct spot width = spot_of(&sketch->drawing->width, s);
-    struct spot height = { SIXTHS * s->h, 0, 0, 0 };
+    struct spot height = { .whole = SIXTHS * s->h };
     if (place & FLIP_X)
         x = less(&width, &x);
     if (place & FLIP_Y)
@@ -432,7 +432,9 @@ static size_t draw_patches(const struct sketch *sketch, void *rows, size_t row_s
     for (int32_t i = 0; i < sketch->drawing->patches; i++) {
         struct msl_unit_patch drawn = draw_patch(sketch, i, x, y);
         for (int32_t k = 0; k < drawn.corners; k++) {
-            struct muslin_unit_corner out = { 0, 0, x[k], y[k], i + 1, drawn.region, k, sketch->stage };
+            struct muslin_unit_corner out = {
+                .x = x[k], .y = y[k], .patch = i + 1, .region = drawn.region, .corner = k, .stage = sketch->stage
+            };
             msl_write_row(rows, row_size, row++, &out, (uint32_t)sizeof out);
         }
     }

@@ -306,7 +306,7 @@ const struct unit_recipe *unit_recipe_for(int32_t kind, int32_t method, int32_t 
 /* Of a size that is not linear only the room to trim counts here: a half-rectangle's sides have it once. */
 const struct unit_formula *unit_formula_of(int32_t size)
 {
-    static const struct unit_formula leaning_side = { { 0 }, { 0 }, 0, 1, RULE_NONE, 0, 1 };
+    static const struct unit_formula leaning_side = { .divisor = 1, .rule = RULE_NONE, .trims = 1 };
     if (size == SIZE_LEANING_WIDTH || size == SIZE_LEANING_HEIGHT)
         return &leaning_side;
     return &formulas[size < SIZES_LINEAR ? size : SIZE_NOTHING];
@@ -328,7 +328,7 @@ static struct msl_surd linear(int32_t size, const struct msl_unit_sizes *sizes)
  * a (1 + e / r) = a + e (a + b + D) / b = (2 a b + E (a + b) + E D) / (2 b). */
 static struct msl_surd leaning(int64_t a, int64_t b, int64_t e)
 {
-    struct msl_surd leg = { 2 * a * b + e * (a + b), 1, { 0, 0 }, 2 * b, { 0, 0 } };
+    struct msl_surd leg = { .whole = 2 * a * b + e * (a + b), .sign = 1, .divisor = 2 * b };
     leg.radicand = msl_wide_multiply(e * e, a * a + b * b);
     return leg;
 }
@@ -336,7 +336,7 @@ static struct msl_surd leaning(int64_t a, int64_t b, int64_t e)
 /* 2 W + 2 H + 2 D */
 static struct msl_surd leaning_edges(const struct msl_unit_sizes *sizes)
 {
-    struct msl_surd edges = { 2 * (sizes->w + sizes->h), 1, { 0, 0 }, 1, { 0, 0 } };
+    struct msl_surd edges = { .whole = 2 * (sizes->w + sizes->h), .sign = 1, .divisor = 1 };
     edges.radicand = msl_wide_multiply(4, sizes->w * sizes->w + sizes->h * sizes->h);
     return edges;
 }
@@ -346,7 +346,7 @@ static struct msl_surd leaning_edges(const struct msl_unit_sizes *sizes)
 static struct msl_surd wedge_sharp(const struct msl_unit_sizes *sizes)
 {
     int64_t square = sizes->e * sizes->e;
-    struct msl_surd height = { sizes->w + sizes->e, 1, { 0, 0 }, 2, { 0, 0 } };
+    struct msl_surd height = { .whole = sizes->w + sizes->e, .sign = 1, .divisor = 2 };
     height.radicand = msl_wide_multiply(4, square);
     height.inner = msl_wide_multiply(8 * square, square);
     return height;

@@ -177,7 +177,7 @@ struct muslin_blank_spec msl_blank_of_cut(const struct muslin_solution *solution
 struct msl_span msl_cuts_of(const struct muslin_solution *solution, uint32_t fabric)
 {
     const struct muslin_solution_cut *cuts = solution->cuts.rows;
-    struct msl_span span = { 0, 0 };
+    struct msl_span span = { 0 };
     while (span.first < solution->cuts.used && (uint32_t)muslin_id_number(cuts[span.first].fabric) < fabric)
         span.first++;
     while (span.first + span.count < solution->cuts.used &&

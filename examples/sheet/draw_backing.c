@@ -46,7 +46,16 @@ static void draw_joins(const struct backing *backing, const struct muslin_panel 
 
 static const char *role_of(const struct muslin_panel *panel)
 {
-    return panel->role == MUSLIN_PANEL_ROLE_INSERT ? "insert" : "panel";
+    switch (panel->role) {
+    case MUSLIN_PANEL_ROLE_SIDE:
+        return "side";
+    case MUSLIN_PANEL_ROLE_HALF:
+        return "half";
+    case MUSLIN_PANEL_ROLE_INSERT:
+        return "insert";
+    default:
+        return "panel";
+    }
 }
 
 static void label_panel(const struct backing *backing, const struct muslin_panel *panel, double at, double depth)

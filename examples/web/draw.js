@@ -221,7 +221,7 @@ export function drawSet(strips, length, segments, caption, isStanding = false) {
         const middle = a + wide / 2;
         return [
             s("rect", { ...box(a, -2, wide, from + 4), class: "cut" }),
-            wide >= LETTERS || index % Math.ceil(LETTERS / wide) === 0
+            index % Math.ceil((1.3 * LETTERS) / wide) === 0
                 ? words(...(isStanding ? [from + LETTERS, middle] : [middle, from + LETTERS]), String(index + 1))
                 : [],
         ];
@@ -370,6 +370,6 @@ export function drawBacking({ best, panels }, size, shown, caption) {
         height,
         drawn,
         s("rect", { x: (width - across) / 2, y: (height - down) / 2, width: across, height: down, class: "quilt" }),
-        words(width / 2, height / 2, "quilt")
+        words(width / 2, height * 0.7, "quilt") // clear of joins in the middle
     );
 }

@@ -2,6 +2,7 @@
 //
 // SPDX-License-Identifier: MIT
 import { h } from "./dom.js";
+import { plainly } from "./view_complaints.js";
 
 const GROUPS_FEW = 4;
 
@@ -49,16 +50,14 @@ const EXAMPLES = { in: '"2 1/2 in" or "0.75 in"', cm: '"2.5 cm"', mm: '"6 mm"' }
 
 /** What is wrong with a field, as a full sentence: what it is called, what is in it, and what may be. A sentence that
  * is full says that itself. Lengths are in the unit that was typed, or else in the one chosen. */
-export function fieldWords({ label, value }, sentence, shown) {
+export function fieldWords(label, { value, sentence }, shown) {
     const own = shown.inUnitsOf(value);
     if (/[.?!]$/.test(sentence)) return own.retold(sentence);
     const name = label.replace(/ \(.*\)$/, "");
     const typed = value.trim() === "" ? "is empty" : `is “${value.trim()}”`;
-    const told = sentence
-        .replace(/; to take one away, add it with "times": -1$/, "")
+    const told = plainly(sentence)
         .replace(/write it like .*$/, `write it like ${EXAMPLES[own.units]}`)
-        .replace("3.3 km", own.most)
-        .replace(/number from (\d+) to 2147483647/, "number of $1 or more");
+        .replace("3.3 km", own.most);
     return `${name.startsWith("“") ? name : `“${name}”`} ${typed}: ${told}.`;
 }
 
@@ -142,11 +141,11 @@ export class Fields {
         }
     }
 
-    /** Tells beside each field what is wrong with it: sentences by name. */
+    /** Tells beside each field what is wrong with it: { value, sentence } by name. */
     tell(wrong, shown) {
-        for (const field of this.#fields) {
-            const id = idOf(field.name),
-                sentence = wrong.has(field.name) ? fieldWords(field, wrong.get(field.name), shown) : "";
+        for (const { name, label } of this.#fields) {
+            const id = idOf(name),
+                sentence = wrong.has(name) ? fieldWords(label, wrong.get(name), shown) : "";
             document.getElementById(`${id}-wrong`).textContent = sentence;
             document.getElementById(id).toggleAttribute("aria-invalid", sentence !== "");
             if (sentence !== "") {

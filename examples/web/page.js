@@ -31,6 +31,9 @@ function later(name, wait, what) {
     timers.set(name, setTimeout(what, wait));
 }
 
+/** What stands in a file as it is typed: text without its quotation marks. */
+const unquoted = (value) => (value ?? "").replace(/^"(.*)"$/, "$1");
+
 /** To a part of the page: not by its address, which holds what was typed. */
 function goTo(event) {
     const link = event.target.closest?.('a[href^="#"]');
@@ -321,12 +324,12 @@ class Page {
             isAnew
         );
         const answer = planStrips(this.muslin, strips, this.changed);
-        this.tell(new Map(answer.complaints.map(({ field, sentence }) => [field, sentence])));
+        this.tell(new Map(answer.complaints.map((one) => [one.field, one])));
         document.body.classList.toggle("stale", answer.plan === undefined);
         if (answer.plan === undefined) {
-            const [{ field, value, sentence }] = answer.complaints;
-            const { label } = stripFields.find((one) => one.name === field);
-            const told = fieldWords({ label, value }, sentence, this.shown());
+            const [first] = answer.complaints;
+            const { label } = stripFields.find(({ name }) => name === first.field);
+            const told = fieldWords(label, first, this.shown());
             this.show({
                 plan: h("p", { class: "wrong", id: "first-wrong" }, `${told} Below is what followed before.`),
             });
@@ -518,9 +521,13 @@ class Page {
 
     /** Complaints beside their fields; where none has one, beside the field that was changed last. */
     mark(complaints) {
-        const told = new Map(complaints.map(({ place, sentence }) => [place, sentence]));
+        const told = new Map(
+            complaints.map(({ place, value, sentence }) => [place, { value: unquoted(value), sentence }])
+        );
         const isThere = complaints.some(({ place }) => document.getElementById(idOf(place)));
-        if (!isThere && this.changed) told.set(this.changed, complaintWords(complaints[0]));
+        const [first] = complaints;
+        if (!isThere && this.changed)
+            told.set(this.changed, { value: unquoted(first.value), sentence: complaintWords(first) });
         this.tell(told);
     }
 

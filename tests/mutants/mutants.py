@@ -90,9 +90,8 @@ class Reader:
             self.add(function, start, end, "")
         elif cursor.kind == CursorKind.RETURN_STMT:
             value = children[0]
-            literal = value.kind == CursorKind.INTEGER_LITERAL
-            if value.type.get_canonical().kind in WHOLE and not literal:
-                at, to = value.extent.start.offset, value.extent.end.offset
+            at, to = value.extent.start.offset, value.extent.end.offset
+            if value.type.get_canonical().kind in WHOLE and not INTEGER.match(self.text[at:to]):
                 self.add(function, at, to, f"!({self.text[at:to]})")
 
     def visit(self, root):

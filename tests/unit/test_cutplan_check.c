@@ -648,6 +648,19 @@ START_TEST(a_packing_with_many_limits)
 }
 END_TEST
 
+/* That plans cost at least nothing needs no proof. */
+START_TEST(nothing_at_least_is_always_proved)
+{
+    struct made made;
+    make_one_size(&made);
+    made.worths[0] = 0;
+    made.found.least = made.cases[0].least = 1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    made.found.least = made.cases[0].least = 0;
+    expect_well(&made, 12, 0);
+}
+END_TEST
+
 START_TEST(packings_that_are_possible)
 {
     struct made made;
@@ -1304,6 +1317,7 @@ Suite *cutplan_check_suite(void)
     tcase_add_test(broken, worths_beyond_counting);
     tcase_add_test(broken, worths_below_counting);
     tcase_add_test(broken, a_packing_with_many_limits);
+    tcase_add_test(broken, nothing_at_least_is_always_proved);
     tcase_add_test(broken, packings_that_are_possible);
     tcase_add_test(broken, every_number_of_a_plan_changed);
     tcase_add_test(broken, every_number_of_a_proof_changed);

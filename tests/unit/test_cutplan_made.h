@@ -5,6 +5,7 @@
 #ifndef MUSLIN_TEST_CUTPLAN_MADE_H
 #define MUSLIN_TEST_CUTPLAN_MADE_H
 
+#include "cutplan_request.h"
 #include "failing_allocator.h"
 #include "refusals.h"
 
@@ -553,6 +554,10 @@ static inline void ck_plan(struct planned *p)
     ck_assert_int_eq(checked.fault, 0);
     ck_assert_int_eq(checked.cost, p->totals.cost);
     ck_assert_int_eq(checked.least, p->totals.least);
+    int32_t turned = 0;
+    for (size_t i = 0; i < p->place_count; i++)
+        turned |= p->places[i].turned;
+    ck_assert_int_eq(msl_some_are_turned(p->plan), turned);
     for (size_t i = 0; i < p->strip_count; i++)
         ck_strip_places(p, i);
     if (p->stock_n == 0)

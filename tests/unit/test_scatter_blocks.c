@@ -254,14 +254,18 @@ START_TEST(many_blocks_come_out_as_well_in_as_few_steps)
     int64_t bounds = 0;
     int64_t work = 0;
     for (int32_t i = 0; i < 60; i++) {
-        struct laying l = draw_laying(&state);
-        l.spec.columns = draw_from(&state, 2, 10);
-        l.spec.rows = LINE / l.spec.columns;
-        l.blocks[0].count = LINE;
-        for (size_t k = 1; k < l.n; k++) {
-            l.blocks[k].count = draw_from(&state, 1, 50);
-            l.blocks[0].count -= l.blocks[k].count;
+        const int64_t columns = draw_from(&state, 2, 10);
+        struct laying l = laying_of(columns, LINE / columns);
+        int64_t left = LINE;
+        for (int64_t k = 0; k < TURNED_KINDS; k++) {
+            int64_t edges[4];
+            for (int32_t edge = 0; edge < 4; edge++)
+                edges[edge] = draw_from(&state, -1, 2);
+            const int64_t count = k + 1 < TURNED_KINDS ? draw_from(&state, 1, 45) : left;
+            add_block(&l, count, (uint32_t)draw_from(&state, 0, 3), edges);
+            left -= count;
         }
+        l.spec.seed = i;
         l.spec.work_limit = i % 3 == 0 ? 0 : 20000;
         lay(&l);
         ck_laid(&l);
@@ -269,9 +273,9 @@ START_TEST(many_blocks_come_out_as_well_in_as_few_steps)
         bounds += l.result.least;
         work += l.result.work;
     }
-    ck_assert_int_le(touching, 3068);
-    ck_assert_int_ge(bounds, 2291);
-    ck_assert_int_le(work, 352679);
+    ck_assert_int_le(touching, 459);
+    ck_assert_int_ge(bounds, 218);
+    ck_assert_int_le(work, 236498);
 }
 END_TEST
 

@@ -93,12 +93,21 @@ static void ck_recipe(struct sewn *sewn, const muslin_id *fabrics, int32_t kind,
     spec.units = solve->tops;
     spec.tip = solve->tip;
     spec.grid = solve->grid;
+    spec.tolerance = solve->grid_tolerance;
     spec.policy = solve->policy;
     spec.trim_room = solve->trim_room;
+    spec.allowance = IN(0, 1, 4) - solve->tops;
+    spec.take_up = 64 * (solve->tops - 1);
     ck_ok(muslin_unit_pieces(&spec, pieces, sizeof pieces[0], 6, &count, NULL));
     patches_drawn(&spec, patches);
     size_t regions = patches[2] > 0 ? 3 : 2;
-    list_with(&listed, sewn->quilt, unit_of(sewn, kind, method, 1, size, fabrics, regions), solve);
+    struct muslin_solution_value_spec seam[2] = { MUSLIN_SOLUTION_VALUE_SPEC_INIT, MUSLIN_SOLUTION_VALUE_SPEC_INIT };
+    ck_ok(muslin_quilt_seam(sewn->quilt, &seam[0].id, &seam[1].id, NULL));
+    seam[0].value = spec.allowance;
+    seam[1].value = spec.take_up;
+    ck_ok(muslin_solution_create(sewn->quilt, unit_of(sewn, kind, method, 1, size, fabrics, regions), solve, seam,
+                                 sizeof seam[0], 2, NULL, &listed.solution, NULL));
+    list_all(&listed);
     ck_assert_uint_eq(listed.cut_count, count);
     for (size_t i = 0; i < count; i++) {
         const struct muslin_solution_cut *cut = row_for(&listed, &pieces[i], fabrics[pieces[i].region - 1]);
@@ -136,6 +145,8 @@ START_TEST(every_recipe_comes_into_the_list)
         recipes++;
         for (solve.tops = 1; solve.tops < 10; solve.tops++) {
             solve.tip = solve.tops % 2 ? MUSLIN_TIP_SHARP : MUSLIN_TIP_BLUNT;
+            solve.grid = solve.tops % 4 == 3 ? IN(0, 1, 16) : 1;
+            solve.grid_tolerance = solve.grid / 3;
             solve.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
             solve.trim_room = 0;
             ck_recipe(&sewn, fabrics, kind, method, &solve);

@@ -135,6 +135,9 @@ START_TEST(corners_cut_off_give_bonus_half_squares)
     ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 0);
     spec.corner++;
     ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 1);
+    spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, WHOLE_IN(6), 0); /* cuts no corner off */
+    ck_assert_int_eq(plan_of(&spec).bonus_units, 0);
+    ck_assert_int_eq(plan_of(&spec).bonus_unfinished, 0);
 }
 END_TEST
 

@@ -701,6 +701,21 @@ onPage("units are drawn, and tried where there is no block; strips stand as they
     assert.equal(new Set(strips.map(({ y }) => y)).size, 1);
 });
 
+onPage("a field of a file speaks as the others do", async (page) => {
+    await openPattern(page, sample("market-barrow"));
+    await says(page, "materials", "Shrinkage is not counted");
+    await page.fill('[name="field--2f-borders-2f-0-2f-width"]', "-1 in");
+    await says(page, "top", "“Width, finished” is “-1 in”: a length is 0 or more, and 132104 in at most.");
+    assert.doesNotMatch(await page.textContent("#plan"), /times/);
+    await page.fill('[name="field--2f-borders-2f-0-2f-width"]', "2 in");
+    await page.fill('[name="field--2f-binding-2f-cut-20-width"]', "1/4 in");
+    await says(
+        page,
+        "finishing",
+        "“Width of binding strips, cut” is “1/4 in”: a binding is cut wider than its two seam allowances."
+    );
+});
+
 onPage("on paper no heading stands over nothing", async (page) => {
     await openText(
         page,
