@@ -83,7 +83,8 @@ static struct msl_wide four_times(struct msl_wide n)
  * floor(sqrt(floor x)), the inner root may be taken down first. */
 /*@ requires \valid_read(surd) && surd_in_range(*surd) && \valid(whole_root) && \separated(surd, whole_root);
   @ assigns *whole_root;
-  @ ensures 0 <= \result <= 0x4000000000000000 && (*whole_root == 0 || *whole_root == 1);
+  @ ensures 0 <= \result <= 0x5B00000000000000 && (*whole_root == 0 || *whole_root == 1);
+  @ ensures wide_value(surd->radicand) < 0x4000000000000000000000000000000 ==> \result <= 0x4000000000000000;
   @ ensures \forall integer x; twice_reaches(*surd, x) <==> x <= \result;
   @ ensures \forall integer x; twice_within(*surd, x) <==> \result + (*whole_root != 0 ? 0 : 1) <= x; */
 static int64_t twice_the_root(const struct msl_surd *surd, int32_t *whole_root)
@@ -93,6 +94,7 @@ static int64_t twice_the_root(const struct msl_surd *surd, int32_t *whole_root)
     int64_t root = msl_wide_root(msl_wide_add(four_times(surd->radicand), msl_wide_from(inner)), whole_root);
     /*@ assert are_roots(inner, root, 4 * wide_value(surd->radicand), 16 * wide_value(surd->inner)); */
     /*@ assert square(0x4000000000000001) == 0x10000000000000008000000000000001; */
+    /*@ assert square(0x5B00000000000000) == 0x20590000000000000000000000000000; */
     *whole_root &= inner_is_whole;
     return root;
 }

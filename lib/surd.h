@@ -12,9 +12,9 @@
 
 /* (whole + sign x sqrt(radicand + sqrt(inner))) / divisor. */
 struct msl_surd {
-    int64_t whole;            /* less than 2^61 away from 0 */
+    int64_t whole;            /* less than 2^61 away from 0; less than 2^60 where the radicand is 2^122 or more */
     int32_t sign;             /* -1 or 1; 0 leaves the root out */
-    struct msl_wide radicand; /* 0 .. 2^122 - 1 */
+    struct msl_wide radicand; /* 0 .. 2^123 - 1 */
     int64_t divisor;          /* 1 .. 2^31 */
     struct msl_wide inner;    /* 0 .. 2^121 - 1; mostly 0 */
 };
@@ -33,9 +33,10 @@ struct msl_surd {
   @         s.sign > 0 ? twice_reaches(s, y - 2 * s.whole) : twice_within(s, 2 * s.whole - y);
   @ predicate sum_within(struct msl_surd s, integer y) = s.sign == 0 ? 2 * s.whole <= y :
   @         s.sign > 0 ? twice_within(s, y - 2 * s.whole) : twice_reaches(s, 2 * s.whole - y);
-  @ predicate surd_in_range(struct msl_surd s) = \abs(s.whole) < 0x2000000000000000 && 1 <= s.divisor <= 0x80000000 &&
-  @         0 <= wide_value(s.radicand) < 0x4000000000000000000000000000000 &&
-  @         0 <= wide_value(s.inner) < 0x2000000000000000000000000000000; */
+  @ predicate surd_in_range(struct msl_surd s) = 1 <= s.divisor <= 0x80000000 &&
+  @         0 <= wide_value(s.inner) < 0x2000000000000000000000000000000 &&
+  @         (0 <= wide_value(s.radicand) < 0x4000000000000000000000000000000 && \abs(s.whole) < 0x2000000000000000 ||
+  @          0 <= wide_value(s.radicand) < 0x8000000000000000000000000000000 && \abs(s.whole) < 0x1000000000000000); */
 
 /* (whole + root x sqrt(under)) / divisor, where root is within +-2^58 and under 0 .. 16. */
 struct msl_surd msl_surd_of(int64_t whole, int64_t root, int64_t under, int64_t divisor);
@@ -62,6 +63,10 @@ muslin_status msl_surd_round(const struct msl_surd *surd, const struct muslin_ro
                              struct muslin_rounded *out);
 
 /* The floor and the ceiling of the value in ticks. */
+/*@ requires \valid_read(surd) && surd_in_range(*surd);
+  @ assigns \nothing;
+  @ ensures sum_reaches(*surd, 2 * \result * surd->divisor);
+  @ ensures !sum_reaches(*surd, (2 * \result + 2) * surd->divisor); */
 int64_t msl_surd_floor(const struct msl_surd *surd);
 int64_t msl_surd_ceiling(const struct msl_surd *surd);
 

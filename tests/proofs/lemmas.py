@@ -29,7 +29,7 @@ def divided(a, b, q, r):
 
 
 def facts():
-    """The axioms of wraps.h, shifts.h and multiples.h."""
+    """The axioms of wraps.h, shifts.h, multiples.h, rounds.h and digits.h."""
     x, p, k, b, a = Ints("x p k b a")
     q, r, half, odd = Ints("q r half odd")
     yield ("x / p / 2 is x / (2 p)",
@@ -41,6 +41,11 @@ def facts():
     yield ("a multiple with b more or less is one", And(b > 0, a == q * b),
            And(a + b == (q + 1) * b, a - b == (q - 1) * b),
            a + b == q * b, And(b == 3, q == 1))
+    yield ("what goes q times into a number, and not once more, is the quotient",
+           And(q >= 0, divided(a, b, k, r), b > 0, q * b <= a, a < q * b + b), k == q, k == q + 1, And(b == 3, a == 7))
+    yield ("products keep order", And(p >= 0, a <= b), a * p <= b * p, a * p < b * p, And(p == 2, a == 5, b == 5))
+    yield ("half of a power of two is one, but of 1", And(Or([x == 2**n for n in range(63)]), divided(x, 2, half, odd)),
+           If(x == 1, half == 0, And(odd == 0, Or([half == 2**n for n in range(63)]))), odd == 0, x == 1)
     within = And(0 <= a, a < 2**64, 0 <= b, b < 2**64)
     yield ("a sum wraps by one 2^64", And(within, divided(a + b, 2**64, q, r)),
            r == If(a + b < 2**64, a + b, a + b - 2**64), r == a + b, True)
@@ -68,8 +73,8 @@ def products():
 
 
 def roots():
-    """Roots rounded once, by squares: f is the floor of a root, q and o its quotient and rest by d."""
-    b, f, n, d, q, o, rest = Ints("b f n d q o rest")
+    """The root of 2, by squares: f is the floor of b sqrt 2."""
+    b, f = Ints("b f")
     u, v = Ints("u v")
     yield "squares keep order", And(0 <= v, v < u), v * v < u * u, v * v + 2 * v + 1 < u * u, And(u == 2, v == 1)
     # ff and bb stand for the squares of f and b; that squares keep order is told of the two that are compared
@@ -82,47 +87,11 @@ def roots():
            10 * f <= 13 * b, ten)
     yield ("floor(b sqrt 2) is above 1.414213 b - 1, for any b", And(floor, below), 1000000 * (f + 1) > 1414213 * b,
            1000000 * f > 1414213 * b, ten)
-    known = And(d > 0, q >= 0, f == q * d + o, 0 <= o, o < d, f * f <= n, n < (f + 1) * (f + 1))
-    low = q * d
-    yield ("sqrt(n) / d is not below floor(floor(sqrt n) / d)", And(known, low >= 0), low * low <= n, low * low < n,
-           And(d == 2, n == 4))
-    yield ("sqrt(n) / d is below the next whole number", known, n < (low + d) * (low + d), n < low * low + d,
-           And(d == 3, n == 8))
-    # 2 sqrt n >= (2 q + 1) d, both sides squared, against msl_root_round's question; s is sqrt n's share of a tick
-    odd = 2 * low + d
-    asked = 2 * o + If(rest > f, 1, 0) >= d
-    known = And(known, rest == n - f * f)
-    yield ("a half is reached where it is said", And(known, asked), 4 * n >= odd * odd, 4 * n > odd * odd,
-           And(n == 1, d == 2))
-    yield ("a half is not reached where it is denied", And(known, Not(asked)), 4 * n < odd * odd, 4 * n + 2 < odd * odd,
-           And(d == 3, n == 2))
-
-
-def yields():
-    """stripset.c's most_cuts(): the cuts that fit, a re-squaring after every m of them. In t full rounds of m a + loss,
-    and then in `last` more."""
-    room, a, loss, m, t, r, fit, s, last = Ints("room a loss m t r fit s last")
-    turns, cuts = t * (m * a + loss), t * m
-    spec = And(1 <= a, 0 <= loss, 1 <= m, 0 <= t, room - a == turns + r, 0 <= r, r < m * a + loss,
-               r == fit * a + s, 0 <= s, s < a, fit >= 0)
-    opened = And(spec, fit < m)  # last = fit
-    full = And(spec, fit >= m)  # last = m - 1
-    yield ("in an open round, the cuts fit", opened, (1 + cuts + fit) * a + t * loss <= room,
-           (1 + cuts + fit) * a + t * loss < room, And(a == 1, loss == 1, m == 2, room == 1))
-    yield ("in an open round, one more does not", And(opened, fit < m - 1), (2 + cuts + fit) * a + t * loss > room,
-           (1 + cuts + fit) * a + t * loss > room, And(a == 1, loss == 1, m == 2, room == 1, fit == 0))
-    yield ("in the last place of a round, one more and a re-squaring do not", And(opened, fit == m - 1),
-           (1 + cuts + m) * a + (t + 1) * loss > room, (1 + cuts + m) * a + t * loss < room,
-           And(a == 1, loss == 1, m == 2, room == 2))
-    yield ("in a full round, the cuts fit", full, (cuts + m) * a + t * loss <= room,
-           (1 + cuts + m) * a + (t + 1) * loss <= room, And(a == 1, loss == 1, m == 1, room == 2))
-    yield ("in a full round, one more and a re-squaring do not", full, (1 + cuts + m) * a + (t + 1) * loss > room,
-           (1 + cuts + m) * a + t * loss > room, And(a == 1, loss == 1, m == 1, room == 2))
 
 
 def main():
     proved = refuted = count = 0
-    for group in (facts, products, roots, yields):
+    for group in (facts, products, roots):
         for name, known, follows, false, example in group():
             count += 1
             good = answer(known, Not(follows)) == unsat
