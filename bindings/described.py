@@ -72,9 +72,11 @@ def without_struct(name: str) -> str:
 # ---- the headers' words ---------------------------------------------------------------------------------------------
 
 def plain(comment: str) -> str:
-    """A comment as one line of plain words."""
+    """A comment as one line of plain words, with every name in full: of "MUSLIN_ERR_RANGE, _CHOICE", both."""
     lines = [re.sub(r"^\s*\* ?", "", line) for line in comment.split("\n")]
-    return re.sub(r"\s+", " ", re.sub(r"\*(\w)", r"\1", " ".join(lines))).strip()
+    text = re.sub(r"\s+", " ", re.sub(r"\*(\w)", r"\1", " ".join(lines))).strip()
+    return re.sub(r"\b(MUSLIN_[A-Z]+)_\w+(, _[A-Z]\w*)+",
+                  lambda found: found.group().replace(", _", f", {found.group(1)}_"), text)
 
 
 def first_sentence(comment: str) -> str:

@@ -412,7 +412,7 @@ static int is_plural(int32_t argument)
 /* What the value is of. */
 static void put_subject(struct msl_text *text, const struct muslin_problem *p)
 {
-    if (p->status == MUSLIN_ERR_STRUCT_SIZE)
+    if (p->status == MUSLIN_ERR_STRUCT_SIZE && p->argument != MUSLIN_ARG_ROW_SIZE)
         msl_put(text, "size of the ");
     if (p->status == MUSLIN_ERR_FLAGS)
         msl_put(text, "flags of the ");
@@ -502,16 +502,16 @@ struct msl_check msl_check_start(struct muslin_problem *problem)
     return check;
 }
 
-static muslin_status fail(struct msl_check *check, struct muslin_problem found, const char *words)
+static muslin_status fail(struct msl_check *check, struct muslin_problem *found, const char *words)
 {
     if (check->status != MUSLIN_OK)
         return check->status;
-    check->status = found.status;
+    check->status = found->status;
     if (check->problem == NULL)
         return check->status;
-    found.at = check->at;
-    put_sentence(&found, words);
-    msl_write_struct(check->problem, &found, (uint32_t)sizeof found);
+    found->at = check->at;
+    put_sentence(found, words);
+    msl_write_struct(check->problem, found, (uint32_t)sizeof *found);
     return check->status;
 }
 
@@ -522,7 +522,7 @@ muslin_status msl_fail(struct msl_check *check, muslin_status status, int32_t ar
     found.argument = argument;
     found.value = value;
     found.limit = limit;
-    return fail(check, found, NULL);
+    return fail(check, &found, NULL);
 }
 
 muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const char *text, int64_t length)
@@ -531,21 +531,7 @@ muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const
     found.status = status;
     found.argument = MUSLIN_ARG_TEXT;
     found.bytes = length;
-    return fail(check, found, text);
-}
-
-void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer)
-{
-    if (pointer == NULL)
-        msl_fail(check, MUSLIN_ERR_NULL, argument, 0, 0);
-}
-
-void msl_want_between(struct msl_check *check, int32_t argument, int64_t value, int64_t least, int64_t most)
-{
-    if (value < least)
-        msl_fail(check, MUSLIN_ERR_RANGE, argument, value, least);
-    if (value > most)
-        msl_fail(check, MUSLIN_ERR_RANGE, argument, value, most);
+    return fail(check, &found, text);
 }
 
 void msl_want_size(struct msl_check *check, int32_t argument, muslin_len value)

@@ -69,7 +69,7 @@ void msl_free_found(struct muslin_cutplan *plan)
 /* Searches with other lengths. Returns 1, and keeps what it found, where that is shorter. */
 static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
 {
-    const struct msl_found before = plan->found;
+    struct msl_found before = plan->found;
     const int64_t cost = plan->found.cost * plan->cost_unit;
     plan->searched = 0; /* `before` is kept */
     plan->work_besides += before.work;
@@ -78,17 +78,15 @@ static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, stru
     telling->work_limit =
         (plan->spec.work_limit - msl_lesser(plan->work_besides, plan->spec.work_limit)) / telling->parts;
     const muslin_status status = search(plan, telling);
-    struct msl_found worse = before;
     const int shorter = status == MUSLIN_OK && plan->found.cost * plan->cost_unit < cost;
-    if (!shorter) {
-        worse = plan->found;
-        plan->found = before;
-        plan->work_besides += worse.work - before.work;
-    }
     if (status == MUSLIN_OK)
-        msl_found_free(&plan->allocator, &worse);
+        msl_found_free(&plan->allocator, shorter ? &before : &plan->found);
     else
         msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+    if (!shorter) {
+        plan->work_besides += plan->found.work - before.work;
+        plan->found = before;
+    }
     plan->searched = 1;
     return shorter;
 }
@@ -97,25 +95,18 @@ static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, stru
  * as it is. */
 static int join_row(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling, uint32_t row)
 {
-    struct msl_length lengths[MSL_LENGTHS_MAX];
-    const struct muslin_allocator *a = &plan->allocator;
     const uint32_t n = plan->blank_count;
-    const int32_t count = msl_join_anew(check, plan, row, lengths);
-    struct msl_blank *blanks = count > 0 ? msl_scratch(check, a, n, sizeof *blanks) : NULL;
-    int shorter = 0;
-    if (blanks == NULL)
+    struct msl_blank *before = msl_join_anew(check, plan, row);
+    if (before == NULL)
         return 0;
-    for (uint32_t i = 0; i < n; i++)
-        blanks[i] = plan->blanks[i];
-    if (msl_put_lengths(check, plan, row, lengths, count) && check->status == MUSLIN_OK)
-        shorter = is_shorter(check, plan, telling);
+    const int shorter = check->status == MUSLIN_OK && is_shorter(check, plan, telling);
     if (!shorter) {
         for (uint32_t i = 0; i < n; i++)
-            plan->blanks[i] = blanks[i];
+            plan->blanks[i] = before[i];
         plan->blank_count = n;
         msl_fill_cutting(plan);
     }
-    msl_scratch_free(a, blanks, n, sizeof *blanks);
+    msl_scratch_free(&plan->allocator, before, n, sizeof *before);
     return shorter;
 }
 

@@ -231,8 +231,9 @@ static void think_away(struct joining *joining, uint32_t row)
     }
 }
 
-int32_t msl_join_anew(struct msl_check *check, const struct muslin_cutplan *plan, uint32_t row,
-                      struct msl_length *lengths)
+/* Lengths for the piece of a row. Returns how many; 0: there are none. */
+static int32_t find_lengths(struct msl_check *check, const struct muslin_cutplan *plan, uint32_t row,
+                            struct msl_length *lengths)
 {
     const struct muslin_allocator *a = &plan->allocator;
     const uint64_t sizes = (uint64_t)plan->cutting.size_count;
@@ -248,4 +249,20 @@ int32_t msl_join_anew(struct msl_check *check, const struct muslin_cutplan *plan
     msl_scratch_free(a, joining.out, sizes, sizeof joining.out[0]);
     msl_scratch_free(a, joining.uses, sizes, sizeof joining.uses[0]);
     return count;
+}
+
+struct msl_blank *msl_join_anew(struct msl_check *check, struct muslin_cutplan *plan, uint32_t row)
+{
+    struct msl_length lengths[MSL_LENGTHS_MAX];
+    const uint32_t n = plan->blank_count;
+    const int32_t count = find_lengths(check, plan, row, lengths);
+    struct msl_blank *before = count > 0 ? msl_scratch(check, &plan->allocator, n, sizeof *before) : NULL;
+    if (before == NULL)
+        return NULL;
+    for (uint32_t i = 0; i < n; i++)
+        before[i] = plan->blanks[i];
+    if (msl_put_lengths(check, plan, row, lengths, count))
+        return before;
+    msl_scratch_free(&plan->allocator, before, n, sizeof *before);
+    return NULL;
 }

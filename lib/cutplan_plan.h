@@ -115,10 +115,10 @@ void msl_free_cutting(struct muslin_cutplan *plan);
 
 /* Whether strips of this row may come from what is left over. */
 int msl_may_join_anew(const struct muslin_cutplan *plan, uint32_t row);
-/* Lengths of strips for the piece of such a row, MSL_LENGTHS_MAX at most, of which what was found leaves over as many
- * as make whole strips needless. Returns how many lengths; 0: there are none. */
-int32_t msl_join_anew(struct msl_check *check, const struct muslin_cutplan *plan, uint32_t row,
-                      struct msl_length *lengths);
+/* Gives the piece of such a row strips of other lengths, of which what was found leaves over as many as make whole
+ * strips needless. Returns the blanks as they were before, as many as there were, which are the caller's to give back;
+ * null where there are no such lengths, or no memory: then nothing has changed. */
+struct msl_blank *msl_join_anew(struct msl_check *check, struct muslin_cutplan *plan, uint32_t row);
 
 /* ---- the search (cutplan.c) ------------------------------------------------------------------------------------- */
 

@@ -30,9 +30,20 @@ muslin_status msl_fail(struct msl_check *check, muslin_status status, int32_t ar
 /* Records a failure in a text: `length` of its bytes at check->at. */
 muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const char *text, int64_t length);
 
-void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer);
+static inline void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer)
+{
+    if (pointer == NULL)
+        msl_fail(check, MUSLIN_ERR_NULL, argument, 0, 0);
+}
+
 /* least <= value <= most, else MUSLIN_ERR_RANGE with the limit that was broken. For lengths, counts and ppm alike. */
-void msl_want_between(struct msl_check *check, int32_t argument, int64_t value, int64_t least, int64_t most);
+static inline void msl_want_between(struct msl_check *check, int32_t argument, int64_t value, int64_t least,
+                                    int64_t most)
+{
+    if (value < least || value > most)
+        msl_fail(check, MUSLIN_ERR_RANGE, argument, value, value < least ? least : most);
+}
+
 /* The same with the usual bounds: 0 .. MUSLIN_SIZE_MAX, 1 .. MUSLIN_SIZE_MAX, 0 or 1 .. MUSLIN_COUNT_MAX. */
 void msl_want_size(struct msl_check *check, int32_t argument, muslin_len value);
 void msl_want_some_size(struct msl_check *check, int32_t argument, muslin_len value);

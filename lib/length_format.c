@@ -82,12 +82,9 @@ static int64_t power_of_ten(int32_t exponent)
     return power;
 }
 
-/* rest x parts / unit, 0 <= rest < unit, to a whole number in the asked direction. */
-static int64_t round_part(int64_t rest, int64_t parts, int64_t unit, int32_t direction)
+/* low and over / unit, 0 <= over < unit, to a whole number in the asked direction. */
+static int64_t round_part(int64_t low, int64_t over, int64_t unit, int32_t direction)
 {
-    int64_t product = rest * parts;
-    int64_t low = product / unit;
-    int64_t over = product % unit;
     switch (direction) {
     case MUSLIN_DIRECTION_UP:
         return over == 0 ? low : low + 1;
@@ -100,27 +97,24 @@ static int64_t round_part(int64_t rest, int64_t parts, int64_t unit, int32_t dir
 
 /* Splits towards -infinity first, so that up and down mean what they say for negative lengths too, and takes the sign
  * out last. */
-static struct shown split(muslin_len a, const struct muslin_format_spec *spec)
+static void split(struct shown *shown, muslin_len a, const struct muslin_format_spec *spec)
 {
-    int64_t unit = muslin_length_unit_ticks(unit_of_style(spec->style));
-    struct shown shown = { 0, 0, 0, 0, 1 };
-    shown.parts = is_fraction_style(spec->style) ? spec->denominator : power_of_ten(spec->decimals);
-    int64_t rest = a % unit < 0 ? a % unit + unit : a % unit;
-    int64_t whole = (a - rest) / unit;
-    int64_t part = round_part(rest, shown.parts, unit, spec->direction);
-    shown.exact = rest * shown.parts % unit == 0;
-    if (part == shown.parts) {
+    const int64_t unit = muslin_length_unit_ticks(unit_of_style(spec->style));
+    const int64_t parts = is_fraction_style(spec->style) ? spec->denominator : power_of_ten(spec->decimals);
+    const int below_whole = a % unit < 0;
+    const int64_t product = (below_whole ? a % unit + unit : a % unit) * parts;
+    int64_t whole = a / unit - below_whole;
+    int64_t part = round_part(product / unit, product % unit, unit, spec->direction);
+    if (part == parts) {
         part = 0;
         whole++;
     }
-    shown.negative = whole < 0;
-    shown.whole = (uint64_t)(whole < 0 ? -whole : whole);
-    shown.part = part;
-    if (whole < 0 && part != 0) {
-        shown.whole--;
-        shown.part = shown.parts - part;
-    }
-    return shown;
+    const int borrows = whole < 0 && part != 0;
+    shown->negative = whole < 0;
+    shown->exact = product % unit == 0;
+    shown->whole = (uint64_t)(whole < 0 ? -whole - borrows : whole);
+    shown->part = borrows ? parts - part : part;
+    shown->parts = parts;
 }
 
 static void put_decimals(struct msl_text *text, const struct shown *shown, int32_t decimal_sign)
@@ -159,11 +153,20 @@ static const char *vulgar_of(int64_t above, int64_t below)
     return "";
 }
 
+/* Of a number and a larger power of two, as rulers have them, it is the number's lowest bit. */
+static int64_t common_divisor(int64_t parts, int64_t part)
+{
+    const int64_t lowest_bit = part & -part;
+    if (lowest_bit != 0 && (parts & (parts - 1)) == 0)
+        return lowest_bit;
+    return msl_common_divisor(parts, part);
+}
+
 static void put_fraction(struct msl_text *text, const struct shown *shown, int unicode)
 {
-    int64_t divisor = msl_common_divisor(shown->parts, shown->part);
-    int64_t above = shown->part / divisor;
-    int64_t below = shown->parts / divisor;
+    const int64_t divisor = common_divisor(shown->parts, shown->part);
+    const int64_t above = shown->part / divisor;
+    const int64_t below = shown->parts / divisor;
     const char *vulgar = unicode ? vulgar_of(above, below) : "";
     if (shown->whole != 0 || above == 0)
         msl_put_unsigned(text, shown->whole);
@@ -223,8 +226,10 @@ muslin_status muslin_length_format(muslin_len a, const struct muslin_format_spec
                                    size_t *need, int32_t *exact, struct muslin_problem *problem)
 {
     char local[TEXT_MAX] = { 0 };
-    struct msl_text text = { local, sizeof local, 0 };
+    const int has_room = cap >= TEXT_MAX; /* for any length, so that it is written in its place */
+    struct msl_text text = { has_room ? buf : local, TEXT_MAX, 0 };
     struct muslin_format_spec how;
+    struct shown shown;
     struct msl_check check = msl_check_start(problem);
     read_format(&check, &how, spec);
     msl_want_between(&check, MUSLIN_ARG_LENGTH, a, -MUSLIN_LENGTH_MAX, MUSLIN_LENGTH_MAX);
@@ -232,14 +237,14 @@ muslin_status muslin_length_format(muslin_len a, const struct muslin_format_spec
         msl_want_pointer(&check, MUSLIN_ARG_BUFFER, buf);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct shown shown = split(a, &how);
+    split(&shown, a, &how);
     put_shown(&text, &shown, &how);
     msl_put_end(&text);
     if (need != NULL)
         *need = text.used + 1;
     if (cap != 0 && cap <= text.used)
         return msl_fail(&check, MUSLIN_ERR_BUFFER, MUSLIN_ARG_BUFFER, (int64_t)cap, (int64_t)text.used + 1);
-    for (size_t i = 0; cap != 0 && i <= text.used; i++)
+    for (size_t i = 0; cap != 0 && !has_room && i <= text.used; i++)
         buf[i] = local[i];
     if (exact != NULL)
         *exact = shown.exact;

@@ -2,132 +2,65 @@
  *
  * SPDX-License-Identifier: MIT
  *
- * The grammar stands in muslin/length.h. The whole text is checked to be UTF-8 first; after that a reader walks it from
- * left to right and adds up an exact rational, which is rounded once at the end. */
+ * The grammar stands in muslin/length.h. A reader walks the text from left to right and adds up an exact rational,
+ * which is rounded once at the end. */
 #include "wide.h"
 
 /* Digits that one number may have, zeros at its outer ends not counted: 10^18 is below 2^60, so the sums below fit. */
 enum { DIGITS_MAX = 18 };
 
+/* What a character means in the grammar. Point and comma are called by what a spec calls a decimal sign. */
+enum kind {
+    KIND_OTHER = '!',
+    KIND_END = '$',
+    KIND_BLANK = '_',
+    KIND_DIGIT = '0',
+    KIND_LETTER = 'a',
+    KIND_PLUS = '+',
+    KIND_MINUS = '-',
+    KIND_POINT = '.',
+    KIND_COMMA = ',',
+    KIND_SLASH = '/',
+    KIND_VULGAR = '%',
+    KIND_INCH_MARK = '"',
+    KIND_FOOT_MARK = '\''
+};
+
+struct character {
+    uint32_t code; /* Unicode's */
+    enum kind kind;
+    size_t bytes;
+};
+
 struct reader {
     const char *text;
     size_t at;
     size_t end;
-    int32_t decimal_sign;
-    struct msl_check *check;
+    struct character under; /* the one at `at` */
+    enum kind decimal_sign;
+    muslin_status status; /* the first failure, with its place */
+    size_t wrong_at;
+    size_t wrong_bytes;
 };
 
-/* whole + above / below, 0 <= above < below. */
+/* whole + above / below, none of them negative, below not 0. */
 struct exact {
     int64_t whole;
     int64_t above;
     int64_t below;
 };
 
-static muslin_status fail_at(struct reader *reader, muslin_status status, size_t at, size_t length)
+/* Keeps the first failure: `length` bytes at `at`. */
+static void fail_at(struct reader *reader, muslin_status status, size_t at, size_t length)
 {
-    reader->check->at = (int64_t)at;
-    return msl_fail_text(reader->check, status, reader->text, (int64_t)length);
+    if (reader->status != MUSLIN_OK)
+        return;
+    reader->status = status;
+    reader->wrong_at = at;
+    reader->wrong_bytes = length;
 }
 
 /* ---- characters -------------------------------------------------------------------------------------------------- */
-
-/* Bytes of the UTF-8 character that starts with this byte, not an ASCII one; 0 for a byte that starts none. */
-static size_t bytes_of_lead(unsigned char lead)
-{
-    if (lead >= 0xC2 && lead <= 0xDF)
-        return 2;
-    if (lead >= 0xE0 && lead <= 0xEF)
-        return 3;
-    if (lead >= 0xF0 && lead <= 0xF4)
-        return 4;
-    return 0;
-}
-
-/* A character of several bytes. */
-static uint32_t decode_long(const char *text, size_t at, size_t end, size_t *bytes)
-{
-    static const unsigned char lead_mask[5] = { 0, 0, 0x1F, 0x0F, 0x07 };
-    static const uint32_t least[5] = { 0, 0, 0x80, 0x800, 0x10000 };
-    unsigned char lead = (unsigned char)text[at];
-    size_t count = bytes_of_lead(lead);
-    *bytes = 0;
-    if (count == 0 || count > end - at)
-        return 0;
-    uint32_t character = lead & lead_mask[count];
-    for (size_t i = 1; i < count; i++) {
-        unsigned char next = (unsigned char)text[at + i];
-        if ((next & 0xC0) != 0x80)
-            return 0;
-        character = character << 6 | (next & 0x3F);
-    }
-    if (character < least[count] || character > 0x10FFFF)
-        return 0;
-    if (character >= 0xD800 && character <= 0xDFFF)
-        return 0;
-    *bytes = count;
-    return character;
-}
-
-/* The character at `at`, and its bytes; *bytes becomes 0 where the text is not UTF-8 (RFC 3629: no overlong forms, no
- * surrogates, nothing above U+10FFFF). Nearly all texts are ASCII alone. */
-static uint32_t decode(const char *text, size_t at, size_t end, size_t *bytes)
-{
-    unsigned char lead = (unsigned char)text[at];
-    *bytes = 1;
-    return lead < 0x80 ? lead : decode_long(text, at, end, bytes);
-}
-
-/* The character under the reader, 0 at the end. */
-static uint32_t peek(const struct reader *reader, size_t *bytes)
-{
-    *bytes = 0;
-    if (reader->at == reader->end)
-        return 0;
-    return decode(reader->text, reader->at, reader->end, bytes);
-}
-
-static void want_utf8(struct reader *reader)
-{
-    size_t bytes = 0;
-    for (size_t at = 0; at < reader->end; at += bytes) {
-        decode(reader->text, at, reader->end, &bytes);
-        if (bytes == 0) {
-            fail_at(reader, MUSLIN_ERR_TEXT_ENCODING, at, 1);
-            return;
-        }
-    }
-}
-
-static int is_blank(uint32_t c)
-{
-    return c == ' ' || c == '\t' || c == '\n' || c == '\r' || c == 0xA0 || c == 0x202F || c == 0x2009;
-}
-
-static int is_digit(uint32_t c)
-{
-    return c >= '0' && c <= '9';
-}
-
-/* Letters of other alphabets too (U+00C0 .. U+1FFF): they spell no unit, but they are a word. */
-static int is_letter(uint32_t c)
-{
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= 0xC0 && c < 0x2000);
-}
-
-static int is_slash(uint32_t c)
-{
-    return c == '/' || c == 0x2044 || c == 0x2215;
-}
-
-static void skip_blanks(struct reader *reader)
-{
-    size_t bytes;
-    while (is_blank(peek(reader, &bytes)))
-        reader->at += bytes;
-}
-
-/* ---- numbers ----------------------------------------------------------------------------------------------------- */
 
 /* The fractions with a character of their own: Unicode, Latin-1 Supplement and Number Forms. In order. */
 static const struct vulgar {
@@ -152,175 +85,288 @@ static int vulgar_row(uint32_t c)
     return -1;
 }
 
+/* The kinds of the 128 characters of ASCII. */
+static const char kinds[129] = "!!!!!!!!!__!!_!!!!!!!!!!!!!!!!!!"
+                               "_!\"!!!!'!!!+,-./0000000000!!!!!!"
+                               "!aaaaaaaaaaaaaaaaaaaaaaaaaa!!!!!"
+                               "!aaaaaaaaaaaaaaaaaaaaaaaaaa!!!!!";
+
+/* Those of all others. Letters of other alphabets (U+00C0 .. U+1FFF) spell no unit, but they are a word. */
+static enum kind kind_beyond_ascii(uint32_t code)
+{
+    switch (code) {
+    case 0xA0:
+    case 0x2009:
+    case 0x202F:
+        return KIND_BLANK;
+    case 0x2212:
+        return KIND_MINUS;
+    case 0x2044:
+    case 0x2215:
+        return KIND_SLASH;
+    case 0x201C:
+    case 0x201D:
+    case 0x2033:
+        return KIND_INCH_MARK;
+    case 0x2018:
+    case 0x2019:
+    case 0x2032:
+        return KIND_FOOT_MARK;
+    default:
+        if (vulgar_row(code) >= 0)
+            return KIND_VULGAR;
+        return code >= 0xC0 && code < 0x2000 ? KIND_LETTER : KIND_OTHER;
+    }
+}
+
+/* Bytes of the UTF-8 character that starts with this byte, not an ASCII one; 0 for a byte that starts none. */
+static size_t bytes_of_lead(unsigned char lead)
+{
+    if (lead >= 0xC2 && lead <= 0xDF)
+        return 2;
+    if (lead >= 0xE0 && lead <= 0xEF)
+        return 3;
+    if (lead >= 0xF0 && lead <= 0xF4)
+        return 4;
+    return 0;
+}
+
+/* Looks at a character of several bytes. */
+static void decode_long(struct reader *reader)
+{
+    static const unsigned char lead_mask[5] = { 0, 0, 0x1F, 0x0F, 0x07 };
+    static const uint32_t least[5] = { 0, 0, 0x80, 0x800, 0x10000 };
+    const char *first = reader->text + reader->at;
+    size_t bytes = bytes_of_lead((unsigned char)*first);
+    reader->under = (struct character){ 0, KIND_OTHER, 0 };
+    if (bytes == 0 || bytes > reader->end - reader->at)
+        return;
+    uint32_t code = (unsigned char)*first & lead_mask[bytes];
+    for (size_t i = 1; i < bytes; i++) {
+        unsigned char next = (unsigned char)first[i];
+        if ((next & 0xC0) != 0x80)
+            return;
+        code = code << 6 | (next & 0x3F);
+    }
+    if (code < least[bytes] || code > 0x10FFFF)
+        return;
+    if (code >= 0xD800 && code <= 0xDFFF)
+        return;
+    reader->under = (struct character){ code, kind_beyond_ascii(code), bytes };
+}
+
+/* Moves to the character at `at`, or to the end. What is not UTF-8 (RFC 3629: no overlong forms, no surrogates, nothing
+ * above U+10FFFF) has no bytes, and no place in the grammar. Nearly all texts are ASCII alone. */
+static inline void move_to(struct reader *reader, size_t at)
+{
+    reader->at = at;
+    if (at == reader->end) {
+        reader->under = (struct character){ 0, KIND_END, 0 };
+        return;
+    }
+    unsigned char lead = (unsigned char)reader->text[at];
+    if (lead >= 0x80)
+        decode_long(reader);
+    else
+        reader->under = (struct character){ lead, (enum kind)kinds[lead], 1 };
+}
+
+/* Moves past the character under the reader. */
+static void step(struct reader *reader)
+{
+    move_to(reader, reader->at + reader->under.bytes);
+}
+
+/* Moves past it if it is of this kind; returns whether it was. */
+static int take(struct reader *reader, enum kind kind)
+{
+    if (reader->under.kind != kind)
+        return 0;
+    step(reader);
+    return 1;
+}
+
+static void skip_blanks(struct reader *reader)
+{
+    while (take(reader, KIND_BLANK))
+        ;
+}
+
+/* What a digit stands for; more than 9 where it is none. */
+static uint32_t digit_of(char c)
+{
+    return (uint32_t)(unsigned char)c - '0';
+}
+
+/* ---- numbers ----------------------------------------------------------------------------------------------------- */
+
 /* A digit, a decimal sign before a digit, or a vulgar fraction. */
 static int starts_number(const struct reader *reader)
 {
-    size_t bytes;
-    uint32_t c = peek(reader, &bytes);
-    if (c != (uint32_t)reader->decimal_sign)
-        return is_digit(c) || vulgar_row(c) >= 0;
-    size_t next = reader->at + bytes;
-    return next < reader->end && is_digit((unsigned char)reader->text[next]);
+    size_t next = reader->at + 1;
+    if (reader->under.kind == reader->decimal_sign)
+        return next < reader->end && digit_of(reader->text[next]) <= 9;
+    return reader->under.kind == KIND_DIGIT || reader->under.kind == KIND_VULGAR;
 }
 
-/* Moves past the digits under the reader. */
-static void skip_digits(struct reader *reader)
+/* Digits of the text. */
+struct run {
+    size_t first;
+    size_t last; /* behind them */
+    int64_t value;
+};
+
+/* The digits from `first` on; what they spell is told of no more than DIGITS_MAX of them. */
+static struct run run_from(const char *text, size_t first, size_t end)
 {
-    while (reader->at < reader->end && is_digit((unsigned char)reader->text[reader->at]))
-        reader->at++;
+    struct run run = { first, first, 0 };
+    const size_t most = end - first > DIGITS_MAX ? first + DIGITS_MAX : end;
+    for (; run.last < most && digit_of(text[run.last]) <= 9; run.last++)
+        run.value = run.value * 10 + digit_of(text[run.last]);
+    while (run.last < end && digit_of(text[run.last]) <= 9)
+        run.last++;
+    return run;
 }
 
-/* The number that the digits from `first` to before `last` spell; 0 where there are none. */
-static int64_t value_of_digits(struct reader *reader, size_t first, size_t last)
+/* All digits of a run must be told of. */
+static void want_all_told(struct reader *reader, const struct run *run)
 {
-    int64_t number = 0;
-    if (last - first > DIGITS_MAX) {
-        fail_at(reader, MUSLIN_ERR_OVERFLOW, first, last - first);
-        return 0;
-    }
-    for (size_t i = first; i < last; i++)
-        number = number * 10 + (reader->text[i] - '0');
-    return number;
+    if (run->last - run->first > DIGITS_MAX)
+        fail_at(reader, MUSLIN_ERR_OVERFLOW, run->first, run->last - run->first);
 }
 
-/* The whole number under the reader; 0 where no digit stands. */
-static int64_t read_whole(struct reader *reader)
+/* Digits must stand from `first` to before the reader. */
+static void want_digits_from(struct reader *reader, size_t first)
 {
-    size_t first = reader->at;
-    skip_digits(reader);
-    while (first < reader->at && reader->text[first] == '0')
+    if (reader->at == first)
+        fail_at(reader, MUSLIN_ERR_TEXT_SYNTAX, first, reader->under.bytes);
+}
+
+/* The digits of a whole number. Zeros before it say nothing, so there may be many. */
+static struct run read_whole_run(struct reader *reader, size_t first)
+{
+    while (first < reader->end && reader->text[first] == '0')
         first++;
-    return value_of_digits(reader, first, reader->at);
+    struct run run = run_from(reader->text, first, reader->end);
+    move_to(reader, run.last);
+    return run;
 }
 
-/* A digit must stand here. */
-static void want_digit(struct reader *reader)
+static int64_t read_whole(struct reader *reader, size_t first)
 {
-    size_t bytes;
-    if (!is_digit(peek(reader, &bytes)))
-        fail_at(reader, MUSLIN_ERR_TEXT_SYNTAX, reader->at, bytes);
+    struct run run = read_whole_run(reader, first);
+    want_all_told(reader, &run);
+    return run.value;
 }
 
-/* The digits behind a decimal sign. Zeros at their end say nothing, so there may be many. */
+/* A decimal sign and the digits behind it. Zeros at their end say nothing either. */
 static void read_decimals(struct reader *reader, struct exact *number)
 {
-    size_t first = reader->at;
-    want_digit(reader);
-    skip_digits(reader);
-    size_t last = reader->at;
-    while (last > first && reader->text[last - 1] == '0')
-        last--;
-    number->above = value_of_digits(reader, first, last);
-    if (reader->check->status != MUSLIN_OK)
+    struct run run = run_from(reader->text, reader->at + 1, reader->end);
+    move_to(reader, run.last);
+    want_digits_from(reader, run.first);
+    while (run.last - run.first > DIGITS_MAX && reader->text[run.last - 1] == '0')
+        run.last--;
+    want_all_told(reader, &run);
+    if (reader->status != MUSLIN_OK)
         return;
-    for (size_t i = first; i < last; i++)
+    number->above = run.value;
+    for (size_t i = run.first; i < run.last; i++)
         number->below *= 10;
 }
 
 /* A slash and what stands below it, for a number above the line that has been read. */
 static void read_denominator(struct reader *reader, int64_t above, struct exact *number)
 {
-    size_t bytes;
-    peek(reader, &bytes);
-    reader->at += bytes;
-    size_t first = reader->at;
-    want_digit(reader);
-    int64_t below = read_whole(reader);
+    size_t first = reader->at + reader->under.bytes;
+    int64_t below = read_whole(reader, first);
+    want_digits_from(reader, first);
     if (below == 0)
         fail_at(reader, MUSLIN_ERR_TEXT_ZERO_DENOMINATOR, first, reader->at - first);
-    if (reader->check->status != MUSLIN_OK)
+    if (reader->status != MUSLIN_OK)
         return;
-    number->whole += above / below;
-    number->above = above % below;
+    number->above = above;
     number->below = below;
 }
 
 /* A vulgar fraction under the reader, if there is one: added, and 1 returned. */
 static int read_vulgar(struct reader *reader, struct exact *number)
 {
-    size_t bytes;
-    int row = vulgar_row(peek(reader, &bytes));
-    if (row < 0)
+    int row = vulgar_row(reader->under.code);
+    if (!take(reader, KIND_VULGAR))
         return 0;
-    reader->at += bytes;
     number->above = vulgars[row].above;
     number->below = vulgars[row].below;
     return 1;
 }
 
 /* The fraction of a mixed number: "1/2" behind blanks or one hyphen, or a vulgar one. Where none follows, the reader
- * stays where it was. */
+ * goes back to where it was. */
 static void read_mixed_fraction(struct reader *reader, struct exact *number)
 {
-    struct reader ahead = *reader;
-    size_t bytes;
-    skip_blanks(&ahead);
-    if (ahead.at == reader->at && peek(&ahead, &bytes) == '-')
-        ahead.at += bytes;
-    size_t first = ahead.at;
-    if (read_vulgar(&ahead, number)) {
-        reader->at = ahead.at;
+    const size_t back = reader->at;
+    skip_blanks(reader);
+    if (reader->at == back && reader->under.code == '-')
+        step(reader);
+    if (read_vulgar(reader, number))
         return;
+    if (reader->under.kind == KIND_DIGIT) {
+        struct run above = read_whole_run(reader, reader->at);
+        if (reader->under.kind == KIND_SLASH) {
+            want_all_told(reader, &above);
+            read_denominator(reader, above.value, number);
+            return;
+        }
     }
-    skip_digits(&ahead);
-    if (ahead.at == first || !is_slash(peek(&ahead, &bytes)))
-        return;
-    reader->at = first;
-    int64_t above = read_whole(reader);
-    read_denominator(reader, above, number);
+    move_to(reader, back);
 }
 
-static struct exact read_number(struct reader *reader)
+/* Into *number, which is 0. */
+static void read_number(struct reader *reader, struct exact *number)
 {
-    struct exact number = { 0, 0, 1 };
-    size_t bytes;
-    if (read_vulgar(reader, &number))
-        return number;
-    int64_t whole = read_whole(reader);
-    uint32_t next = peek(reader, &bytes);
-    if (is_slash(next)) {
-        read_denominator(reader, whole, &number);
-        return number;
+    if (read_vulgar(reader, number))
+        return;
+    int64_t whole = read_whole(reader, reader->at);
+    if (reader->under.kind == KIND_SLASH) {
+        read_denominator(reader, whole, number);
+        return;
     }
-    number.whole = whole;
-    if (next == (uint32_t)reader->decimal_sign) {
-        reader->at += bytes;
-        read_decimals(reader, &number);
-        return number;
-    }
-    read_mixed_fraction(reader, &number);
-    return number;
+    number->whole = whole;
+    if (reader->under.kind == reader->decimal_sign)
+        read_decimals(reader, number);
+    else
+        read_mixed_fraction(reader, number);
 }
 
 /* The other decimal sign is refused with its place, never guessed at. */
 static void refuse_other_sign(struct reader *reader)
 {
-    size_t bytes;
-    uint32_t c = peek(reader, &bytes);
-    if ((c == '.' || c == ',') && c != (uint32_t)reader->decimal_sign)
-        fail_at(reader, MUSLIN_ERR_TEXT_DECIMAL, reader->at, bytes);
+    enum kind kind = reader->under.kind;
+    if ((kind == KIND_POINT || kind == KIND_COMMA) && kind != reader->decimal_sign)
+        fail_at(reader, MUSLIN_ERR_TEXT_DECIMAL, reader->at, reader->under.bytes);
 }
 
 /* ---- units ------------------------------------------------------------------------------------------------------- */
 
 enum { UNIT_WORD_MAX = 12 };
 
+/* The usual ones come first. */
 static const struct unit_word {
     char word[UNIT_WORD_MAX];
     unsigned char unit;
     unsigned char may_have_point; /* as an abbreviation: "in." */
 } unit_words[] = {
-    { "in", MUSLIN_LENGTH_UNIT_INCH, 1 },              { "inch", MUSLIN_LENGTH_UNIT_INCH, 0 },
-    { "inches", MUSLIN_LENGTH_UNIT_INCH, 0 },          { "ft", MUSLIN_LENGTH_UNIT_FOOT, 1 },
+    { "in", MUSLIN_LENGTH_UNIT_INCH, 1 },              { "cm", MUSLIN_LENGTH_UNIT_CM, 0 },
+    { "mm", MUSLIN_LENGTH_UNIT_MM, 0 },                { "yd", MUSLIN_LENGTH_UNIT_YARD, 1 },
+    { "ft", MUSLIN_LENGTH_UNIT_FOOT, 1 },              { "m", MUSLIN_LENGTH_UNIT_M, 0 },
+    { "inch", MUSLIN_LENGTH_UNIT_INCH, 0 },            { "inches", MUSLIN_LENGTH_UNIT_INCH, 0 },
     { "foot", MUSLIN_LENGTH_UNIT_FOOT, 0 },            { "feet", MUSLIN_LENGTH_UNIT_FOOT, 0 },
-    { "yd", MUSLIN_LENGTH_UNIT_YARD, 1 },              { "yds", MUSLIN_LENGTH_UNIT_YARD, 1 },
-    { "yard", MUSLIN_LENGTH_UNIT_YARD, 0 },            { "yards", MUSLIN_LENGTH_UNIT_YARD, 0 },
-    { "mm", MUSLIN_LENGTH_UNIT_MM, 0 },                { "millimetre", MUSLIN_LENGTH_UNIT_MM, 0 },
+    { "yds", MUSLIN_LENGTH_UNIT_YARD, 1 },             { "yard", MUSLIN_LENGTH_UNIT_YARD, 0 },
+    { "yards", MUSLIN_LENGTH_UNIT_YARD, 0 },           { "millimetre", MUSLIN_LENGTH_UNIT_MM, 0 },
     { "millimetres", MUSLIN_LENGTH_UNIT_MM, 0 },       { "millimeter", MUSLIN_LENGTH_UNIT_MM, 0 },
-    { "millimeters", MUSLIN_LENGTH_UNIT_MM, 0 },       { "cm", MUSLIN_LENGTH_UNIT_CM, 0 },
-    { "centimetre", MUSLIN_LENGTH_UNIT_CM, 0 },        { "centimetres", MUSLIN_LENGTH_UNIT_CM, 0 },
-    { "centimeter", MUSLIN_LENGTH_UNIT_CM, 0 },        { "centimeters", MUSLIN_LENGTH_UNIT_CM, 0 },
-    { "m", MUSLIN_LENGTH_UNIT_M, 0 },                  { "metre", MUSLIN_LENGTH_UNIT_M, 0 },
+    { "millimeters", MUSLIN_LENGTH_UNIT_MM, 0 },       { "centimetre", MUSLIN_LENGTH_UNIT_CM, 0 },
+    { "centimetres", MUSLIN_LENGTH_UNIT_CM, 0 },       { "centimeter", MUSLIN_LENGTH_UNIT_CM, 0 },
+    { "centimeters", MUSLIN_LENGTH_UNIT_CM, 0 },       { "metre", MUSLIN_LENGTH_UNIT_M, 0 },
     { "metres", MUSLIN_LENGTH_UNIT_M, 0 },             { "meter", MUSLIN_LENGTH_UNIT_M, 0 },
     { "meters", MUSLIN_LENGTH_UNIT_M, 0 },
 };
@@ -334,98 +380,110 @@ static int spells(const char *text, size_t at, size_t length, const char *word)
     return word[length] == 0;
 }
 
-/* A mark for inches or feet, or 0. */
-static int32_t unit_of_mark(uint32_t c)
-{
-    if (c == '"' || c == 0x2033 || c == 0x201D || c == 0x201C)
-        return MUSLIN_LENGTH_UNIT_INCH;
-    if (c == '\'' || c == 0x2032 || c == 0x2019 || c == 0x2018)
-        return MUSLIN_LENGTH_UNIT_FOOT;
-    return 0;
-}
-
 /* A unit in letters; 0 and a failure where the word is none. */
 static int32_t read_unit_word(struct reader *reader)
 {
     size_t start = reader->at;
-    size_t bytes;
-    while (is_letter(peek(reader, &bytes)))
-        reader->at += bytes;
+    while (take(reader, KIND_LETTER))
+        ;
     for (size_t i = 0; i < sizeof unit_words / sizeof unit_words[0]; i++) {
         if (!spells(reader->text, start, reader->at - start, unit_words[i].word))
             continue;
-        if (unit_words[i].may_have_point && peek(reader, &bytes) == '.')
-            reader->at += bytes;
+        if (unit_words[i].may_have_point)
+            take(reader, KIND_POINT);
         return unit_words[i].unit;
     }
     fail_at(reader, MUSLIN_ERR_TEXT_UNIT, start, reader->at - start);
     return 0;
 }
 
+/* A mark for feet under the reader; the same one written twice means inches. */
+static int32_t read_foot_mark(struct reader *reader)
+{
+    uint32_t mark = reader->under.code;
+    step(reader);
+    if (reader->under.code != mark)
+        return MUSLIN_LENGTH_UNIT_FOOT;
+    step(reader);
+    return MUSLIN_LENGTH_UNIT_INCH;
+}
+
 /* The unit under the reader; 0 where none is named. */
 static int32_t read_unit(struct reader *reader)
 {
-    size_t bytes;
-    uint32_t c = peek(reader, &bytes);
-    if (is_letter(c))
+    switch (reader->under.kind) {
+    case KIND_LETTER:
         return read_unit_word(reader);
-    int32_t unit = unit_of_mark(c);
-    if (unit != 0)
-        reader->at += bytes;
-    if (unit != MUSLIN_LENGTH_UNIT_FOOT || peek(reader, &bytes) != c)
-        return unit;
-    reader->at += bytes; /* the mark for feet written twice means inches */
-    return MUSLIN_LENGTH_UNIT_INCH;
+    case KIND_FOOT_MARK:
+        return read_foot_mark(reader);
+    case KIND_INCH_MARK:
+        step(reader);
+        return MUSLIN_LENGTH_UNIT_INCH;
+    default:
+        return 0;
+    }
 }
 
 /* ---- the sum of the parts ---------------------------------------------------------------------------------------- */
 
-/* number x ticks, in whole ticks and a fraction of one. Returns 0 where it passes the range. The fraction adds less
- * than a unit, so the sum cannot wrap. */
-static int in_ticks(struct exact number, int64_t ticks, struct exact *out)
+/* *a x ticks, in whole ticks and less than one more. Returns 0 where it passes the range. A unit has less than 2^19
+ * ticks, so the two products of small numbers, which are nearly all, stay below 2^61 and need no wide one. */
+static int into_ticks(struct exact *a, int64_t ticks)
 {
+    const int64_t small = INT64_C(1) << 42;
     int64_t part;
-    if (number.whole > MUSLIN_LENGTH_MAX / ticks)
+    if (a->whole < small && a->above < small) {
+        const int64_t product = a->above * ticks;
+        a->whole = a->whole * ticks + product / a->below;
+        a->above = product % a->below;
+        return 1;
+    }
+    if (a->whole > MUSLIN_LENGTH_MAX / ticks)
         return 0;
-    (void)msl_wide_floor(msl_wide_multiply(number.above, ticks), number.below, &part, &out->above);
-    out->whole = number.whole * ticks + part;
-    out->below = number.below;
-    return out->whole <= MUSLIN_LENGTH_MAX;
-}
-
-static struct exact in_lowest_terms(struct exact a)
-{
-    int64_t divisor = msl_common_divisor(a.below, a.above);
-    a.above /= divisor;
-    a.below /= divisor;
-    return a;
-}
-
-/* a + b, both with a fraction of a tick; wholes left out. Returns 0 where the common denominator passes its range. */
-static int add_fractions(struct exact a, struct exact b, struct exact *out)
-{
-    a = in_lowest_terms(a);
-    b = in_lowest_terms(b);
-    int64_t divisor = msl_common_divisor(a.below, b.below);
-    int64_t times = b.below / divisor;
-    if (a.below > MUSLIN_LENGTH_MAX / times)
+    a->whole *= ticks;
+    if (!msl_wide_floor(msl_wide_multiply(a->above, ticks), a->below, &part, &a->above))
         return 0;
-    out->below = a.below * times;
-    out->above = a.above * times + b.above * (a.below / divisor);
+    if (part > MUSLIN_LENGTH_MAX - a->whole)
+        return 0;
+    a->whole += part;
     return 1;
 }
 
-/* a + b. Returns 0 where the common denominator, or the sum, passes its range. The first part, and most others, have no
- * fraction to be added to. */
-static int add_exact(struct exact a, struct exact b, struct exact *out)
+static void into_lowest_terms(struct exact *a)
 {
-    struct exact sum = b;
-    if (a.above != 0 && !add_fractions(a, b, &sum))
+    int64_t divisor = msl_common_divisor(a->below, a->above);
+    a->above /= divisor;
+    a->below /= divisor;
+}
+
+/* *a + *b, both with a fraction of a tick, into *a. Returns 0 where the common denominator passes its range. */
+static int add_fractions(struct exact *a, struct exact *b)
+{
+    into_lowest_terms(a);
+    into_lowest_terms(b);
+    int64_t divisor = msl_common_divisor(a->below, b->below);
+    int64_t times = b->below / divisor;
+    if (a->below > MUSLIN_LENGTH_MAX / times)
         return 0;
-    out->whole = a.whole + b.whole + sum.above / sum.below;
-    out->above = sum.above % sum.below;
-    out->below = sum.below;
-    return out->whole <= MUSLIN_LENGTH_MAX;
+    int64_t above = a->above * times + b->above * (a->below / divisor);
+    a->below *= times;
+    a->whole += above / a->below;
+    a->above = above % a->below;
+    return 1;
+}
+
+/* *a + *b into *a. Returns 0 where the common denominator, or the sum, passes its range. The first part, and most
+ * others, have no fraction to be added to. */
+static int add_exact(struct exact *a, struct exact *b)
+{
+    if (a->above == 0) {
+        a->above = b->above;
+        a->below = b->below;
+    } else if (!add_fractions(a, b)) {
+        return 0;
+    }
+    a->whole += b->whole;
+    return a->whole <= MUSLIN_LENGTH_MAX;
 }
 
 struct parts {
@@ -443,9 +501,9 @@ static int is_falling(const struct parts *parts, int32_t unit)
 /* One part: a number and, unless the text ends there, its unit. */
 static void read_part(struct reader *reader, struct parts *parts)
 {
-    struct exact part;
+    struct exact number = { 0, 0, 1 };
     size_t start = reader->at;
-    struct exact number = read_number(reader);
+    read_number(reader, &number);
     refuse_other_sign(reader);
     size_t end = reader->at;
     skip_blanks(reader);
@@ -457,9 +515,9 @@ static void read_part(struct reader *reader, struct parts *parts)
     if (!is_falling(parts, unit)) /* the unit is wrong, or the number that takes the default one */
         fail_at(reader, MUSLIN_ERR_TEXT_UNIT, named != 0 ? unit_start : start,
                 named != 0 ? reader->at - unit_start : end - start);
-    if (reader->check->status != MUSLIN_OK)
+    if (reader->status != MUSLIN_OK)
         return;
-    if (!in_ticks(number, muslin_length_unit_ticks(unit), &part) || !add_exact(parts->sum, part, &parts->sum))
+    if (!into_ticks(&number, muslin_length_unit_ticks(unit)) || !add_exact(&parts->sum, &number))
         fail_at(reader, MUSLIN_ERR_OVERFLOW, start, end - start);
     parts->unit = unit;
     skip_blanks(reader);
@@ -468,21 +526,15 @@ static void read_part(struct reader *reader, struct parts *parts)
 /* The sign, if one stands here: 1 for minus. */
 static int read_sign(struct reader *reader)
 {
-    size_t bytes;
-    uint32_t c = peek(reader, &bytes);
-    int minus = c == '-' || c == 0x2212;
-    if (minus || c == '+')
-        reader->at += bytes;
-    return minus;
+    return !take(reader, KIND_PLUS) && take(reader, KIND_MINUS);
 }
 
 /* No number stands where one must. */
 static void refuse_no_number(struct reader *reader)
 {
-    size_t bytes;
-    peek(reader, &bytes);
     refuse_other_sign(reader);
-    fail_at(reader, reader->at == reader->end ? MUSLIN_ERR_TEXT_EMPTY : MUSLIN_ERR_TEXT_SYNTAX, reader->at, bytes);
+    fail_at(reader, reader->at == reader->end ? MUSLIN_ERR_TEXT_EMPTY : MUSLIN_ERR_TEXT_SYNTAX, reader->at,
+            reader->under.bytes);
 }
 
 static void read_parts(struct reader *reader, struct parts *parts)
@@ -492,7 +544,7 @@ static void read_parts(struct reader *reader, struct parts *parts)
         refuse_no_number(reader);
     while (more) {
         read_part(reader, parts);
-        more = reader->check->status == MUSLIN_OK && starts_number(reader);
+        more = reader->status == MUSLIN_OK && starts_number(reader);
     }
     if (reader->at != reader->end)
         fail_at(reader, MUSLIN_ERR_TEXT_TRAILING, reader->at, reader->end - reader->at);
@@ -502,12 +554,12 @@ static void read_parts(struct reader *reader, struct parts *parts)
 static struct muslin_parsed rounded(const struct parts *parts, int minus)
 {
     struct muslin_parsed result = { 0 };
-    struct exact sum = parts->sum;
-    int64_t missing = sum.below - sum.above;
-    int away = minus ? sum.above > missing : sum.above >= missing;
-    int64_t nearest = sum.whole + (away ? 1 : 0);
+    const struct exact *sum = &parts->sum;
+    int64_t missing = sum->below - sum->above;
+    int away = minus ? sum->above > missing : sum->above >= missing;
+    int64_t nearest = sum->whole + (away ? 1 : 0);
     result.value = minus ? -nearest : nearest;
-    result.exact = sum.above == 0;
+    result.exact = sum->above == 0;
     result.unit = parts->unit;
     return result;
 }
@@ -531,10 +583,10 @@ static void read_spec(struct msl_check *check, struct muslin_parse_spec *into, c
     msl_want_decimal_sign(check, into->decimal_sign);
 }
 
-/* The text itself, known to be UTF-8. */
 static struct muslin_parsed read_text(struct reader *reader, int32_t default_unit)
 {
     struct parts parts = { { 0, 0, 1 }, default_unit, 0 };
+    move_to(reader, 0);
     skip_blanks(reader);
     int minus = read_sign(reader);
     skip_blanks(reader);
@@ -546,6 +598,19 @@ static struct muslin_parsed read_text(struct reader *reader, int32_t default_uni
     return result;
 }
 
+/* Whoever reads a text to its end has seen that it is UTF-8. One that is refused is looked at as a whole: what is not
+ * UTF-8 is named before all else. */
+static muslin_status refuse(struct msl_check *check, struct reader *reader)
+{
+    for (move_to(reader, 0); reader->at < reader->end; step(reader)) {
+        check->at = (int64_t)reader->at;
+        if (reader->under.bytes == 0)
+            return msl_fail_text(check, MUSLIN_ERR_TEXT_ENCODING, reader->text, 1);
+    }
+    check->at = (int64_t)reader->wrong_at;
+    return msl_fail_text(check, reader->status, reader->text, (int64_t)reader->wrong_bytes);
+}
+
 muslin_status muslin_length_parse(const char *text, size_t bytes, const struct muslin_parse_spec *spec,
                                   struct muslin_parsed *out, struct muslin_problem *problem)
 {
@@ -555,14 +620,12 @@ muslin_status muslin_length_parse(const char *text, size_t bytes, const struct m
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (bytes != 0)
         msl_want_pointer(&check, MUSLIN_ARG_TEXT, text);
-    struct reader reader = { text, 0, bytes, how.decimal_sign, &check };
-    if (check.status == MUSLIN_OK)
-        want_utf8(&reader);
     if (check.status != MUSLIN_OK)
         return check.status;
+    struct reader reader = { text, 0, bytes, { 0, KIND_END, 0 }, (enum kind)how.decimal_sign, MUSLIN_OK, 0, 0 };
     struct muslin_parsed result = read_text(&reader, how.default_unit);
-    if (check.status != MUSLIN_OK)
-        return check.status;
+    if (reader.status != MUSLIN_OK)
+        return refuse(&check, &reader);
     msl_write_struct(out, &result, (uint32_t)sizeof result);
     return MUSLIN_OK;
 }

@@ -201,20 +201,23 @@ static void write_touches(const struct side *pairs, size_t n, struct muslin_touc
     }
 }
 
-/* Null after a failure. */
-static struct side *find_touches(struct patches *patches, struct msl_scatter_room *room, size_t *n)
+/* Pairs of places that touch; null after a failure. */
+struct touches {
+    struct side *pairs;
+    size_t room;
+    size_t count;
+};
+
+static struct touches find_touches(struct msl_check *check, const struct muslin_allocator *allocator,
+                                   struct side *sides, size_t n)
 {
-    struct side *sides = msl_scatter_take(room, patches->sides, sizeof *sides);
-    if (sides == NULL)
-        return NULL;
-    draw_patches(patches, sides);
-    put_in_order(sides, (size_t)patches->sides);
-    join_lines(sides, (size_t)patches->sides);
-    *n = find_pairs(sides, (size_t)patches->sides, NULL);
-    struct side *pairs = msl_scatter_take(room, (int64_t)*n, sizeof *pairs);
-    if (pairs != NULL)
-        *n = without_doubles(pairs, find_pairs(sides, (size_t)patches->sides, pairs));
-    return pairs;
+    put_in_order(sides, n);
+    join_lines(sides, n);
+    struct touches touches = { NULL, find_pairs(sides, n, NULL), 0 };
+    touches.pairs = msl_scratch(check, allocator, touches.room, sizeof *touches.pairs);
+    if (touches.pairs != NULL)
+        touches.count = without_doubles(touches.pairs, find_pairs(sides, n, touches.pairs));
+    return touches;
 }
 
 muslin_status muslin_scatter_touches(const struct muslin_solution *solution, muslin_id fabric,
@@ -223,9 +226,8 @@ muslin_status muslin_scatter_touches(const struct muslin_solution *solution, mus
                                      struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct msl_scatter_room room = { .check = &check, .allocator = allocator };
     struct patches patches = { .solution = solution };
-    size_t touches = 0;
+    struct touches touches = { NULL, 0, 0 };
     msl_want_pointer(&check, MUSLIN_ARG_QUILT, solution);
     msl_want_allocator(&check, allocator);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, places);
@@ -237,11 +239,18 @@ muslin_status muslin_scatter_touches(const struct muslin_solution *solution, mus
     if (check.status != MUSLIN_OK)
         return check.status;
     draw_patches(&patches, NULL);
-    const struct side *pairs = find_touches(&patches, &room, &touches);
-    if (pairs != NULL && msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, touches))
-        write_touches(pairs, touches, rows, row_size);
+    const size_t n = (size_t)patches.sides;
+    struct side *sides = msl_scratch(&check, allocator, n, sizeof *sides);
+    if (sides != NULL) {
+        draw_patches(&patches, sides);
+        touches = find_touches(&check, allocator, sides, n);
+    }
+    if (touches.pairs != NULL &&
+        msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count, touches.count))
+        write_touches(touches.pairs, touches.count, rows, row_size);
     if (check.status == MUSLIN_OK)
         *places = patches.places;
-    msl_scatter_give_back(&room);
+    msl_scratch_free(allocator, touches.pairs, touches.room, sizeof *touches.pairs);
+    msl_scratch_free(allocator, sides, n, sizeof *sides);
     return check.status;
 }

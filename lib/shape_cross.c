@@ -72,17 +72,17 @@ static int lines_meet(const struct msl_shape_edge *a, const struct msl_shape_edg
 
 /* ---- arcs ------------------------------------------------------------------------------------------------------- */
 
-/* The sign of whole + sign x root. */
-static int32_t sign_with(struct msl_big whole, struct msl_big root, int32_t sign)
+/* The sign of whole + p sqrt(under). */
+static int32_t sign_with(struct msl_wide whole, int64_t p, struct msl_wide under)
 {
-    root.sign *= sign;
-    return msl_sum_sign(whole, root, msl_big_of(0));
+    const struct msl_root root = { msl_wide_from(p), under };
+    return msl_root_sign(whole, &root);
 }
 
 /* Where the line p + t (q - p) meets the circle: t = (-b +- sqrt(m)) / a, with m = b^2 - a c. */
 struct line_on_circle {
     int64_t a, b;
-    struct msl_big square; /* m */
+    struct msl_wide square; /* m */
 };
 
 /* Does the line's point on the circle lie within the edge, and on the arc? */
@@ -91,12 +91,10 @@ static int is_on_both(const struct msl_shape_edge *arc, const struct msl_shape_e
 {
     int64_t start = side_of(arc, line->px, line->py);
     int64_t change = side_of(arc, line->qx, line->qy) - start;
-    struct msl_big root = at->square;
-    if (sign_with(msl_big_of(-at->b), root, sign) < 0 || sign_with(msl_big_of(-at->b - at->a), root, sign) > 0)
+    if (sign_with(msl_wide_from(-at->b), sign, at->square) < 0 ||
+        sign_with(msl_wide_from(-at->b - at->a), sign, at->square) > 0)
         return 0;
-    struct msl_big whole = msl_big_cross(start, at->a, change, at->b);
-    struct msl_big part = msl_big_root(msl_big_of(change), root);
-    return sign_with(whole, part, sign) * msl_bulge(arc) < 0;
+    return sign_with(msl_wide_cross(start, at->a, change, at->b), sign * change, at->square) * msl_bulge(arc) < 0;
 }
 
 /* The two places lie as far on either side of the middle between them. A tick off a circle of radius r moves a place by
@@ -104,8 +102,8 @@ static int is_on_both(const struct msl_shape_edge *arc, const struct msl_shape_e
  * sign of the side on which the corner lies. */
 static int32_t place_beside_middle(int64_t along, int64_t length2, int64_t radius)
 {
-    struct msl_big beyond = msl_big_cross(along, along, 8 * radius, length2);
-    return beyond.sign > 0 ? msl_sign(along) : 0;
+    int32_t beyond = msl_wide_compare(msl_wide_multiply(along, along), msl_wide_multiply(8 * radius, length2));
+    return beyond > 0 ? msl_sign(along) : 0;
 }
 
 /* Which of the two places is the one at the shared corner: 1 the later along the line, -1 the earlier; 0 both. */
@@ -124,10 +122,10 @@ int msl_arc_meets_line(const struct msl_shape_edge *arc, const struct msl_shape_
     struct line_on_circle at;
     at.a = ex * ex + ey * ey;
     at.b = ux * ex + uy * ey;
-    at.square = msl_big_cross(at.b, at.b, at.a, ux * ux + uy * uy - arc->radius * arc->radius);
+    at.square = msl_wide_cross(at.b, at.b, at.a, ux * ux + uy * uy - arc->radius * arc->radius);
     int after = arc->next == line->row;
     int before = line->next == arc->row;
-    if (at.square.sign < 0 || (after && before))
+    if (at.square.high < 0 || (after && before))
         return 0;
     int32_t corner = after || before ? place_at_corner(arc, line, at.a) : 0;
     if (corner == 0 && (after || before))
@@ -148,14 +146,12 @@ static int one_circle_meets(const struct msl_shape_edge *a, const struct msl_sha
 /* Two circles a centre d apart meet at c + (s d +- sqrt(m) d') / (2 d^2), d' being d turned left, s = r^2 - q^2 + d^2,
  * m = 4 d^2 r^2 - s^2. Is one of those places on the arc? Its side of the chord times 2 d^2. */
 static int circle_place_is_on(const struct msl_shape_edge *arc, const struct msl_shape_edge *first, int64_t dx,
-                              int64_t dy, int64_t s, const struct msl_big *square, int32_t sign)
+                              int64_t dy, int64_t s, struct msl_wide square, int32_t sign)
 {
     int64_t chord_x = arc->qx - arc->px, chord_y = arc->qy - arc->py;
     int64_t centre = side_of(arc, first->cx, first->cy);
-    struct msl_big whole = msl_big_add(msl_big_product(2 * (dx * dx + dy * dy), centre),
-                                       msl_big_product(s, msl_cross(chord_x, chord_y, dx, dy)));
-    struct msl_big part = msl_big_root(msl_big_of(msl_cross(chord_x, chord_y, -dy, dx)), *square);
-    return sign_with(whole, part, sign) * msl_bulge(arc) < 0;
+    struct msl_wide whole = msl_wide_cross(2 * (dx * dx + dy * dy), centre, -s, msl_cross(chord_x, chord_y, dx, dy));
+    return sign_with(whole, sign * msl_cross(chord_x, chord_y, -dy, dx), square) * msl_bulge(arc) < 0;
 }
 
 int msl_arcs_meet(const struct msl_shape_edge *a, const struct msl_shape_edge *b)
@@ -163,12 +159,12 @@ int msl_arcs_meet(const struct msl_shape_edge *a, const struct msl_shape_edge *b
     int64_t dx = b->cx - a->cx, dy = b->cy - a->cy;
     int64_t d2 = dx * dx + dy * dy;
     int64_t s = a->radius * a->radius - b->radius * b->radius + d2;
-    struct msl_big square = msl_big_cross(4 * d2, a->radius * a->radius, s, s);
+    struct msl_wide square = msl_wide_cross(4 * d2, a->radius * a->radius, s, s);
     int after = a->next == b->row;
     int before = b->next == a->row;
     if (d2 == 0 && a->radius == b->radius)
         return one_circle_meets(a, b);
-    if (square.sign < 0 || (after && before)) /* circles about one centre have a square below 0 */
+    if (square.high < 0 || (after && before)) /* circles about one centre have a square below 0 */
         return 0;
     int64_t vx = (after ? a->qx : a->px) - a->cx;
     int64_t vy = (after ? a->qy : a->py) - a->cy;
@@ -177,8 +173,8 @@ int msl_arcs_meet(const struct msl_shape_edge *a, const struct msl_shape_edge *b
     if (corner == 0 && (after || before))
         return 0;
     for (int32_t sign = -1; sign <= 1; sign += 2)
-        if (sign != corner && circle_place_is_on(a, a, dx, dy, s, &square, sign) &&
-            circle_place_is_on(b, a, dx, dy, s, &square, sign))
+        if (sign != corner && circle_place_is_on(a, a, dx, dy, s, square, sign) &&
+            circle_place_is_on(b, a, dx, dy, s, square, sign))
             return 1;
     return 0;
 }

@@ -10,19 +10,33 @@
 /* (2 vx + (px sqrt(m) + qx sqrt(n)) / d, the same in y), d not 0. */
 struct terms {
     int64_t vx, vy; /* in ticks */
-    struct msl_big px, py, m;
-    struct msl_big qx, qy, n;
-    struct msl_big d;
+    struct msl_wide px, py, m;
+    struct msl_wide qx, qy, n;
+    struct msl_wide d;
 };
 
-static struct msl_root_sum sum_of(int64_t v, struct msl_big p, struct msl_big m, struct msl_big q, struct msl_big n,
-                             struct msl_big d)
+/* Terms with one root only: v + (px, py) sqrt(under) / divisor. */
+static struct terms one_root(int64_t vx, int64_t vy, int64_t px, int64_t py, int64_t under, int64_t divisor)
 {
-    struct msl_root_sum sum;
-    sum.whole = msl_big_multiply(msl_big_of(2 * v), d);
-    sum.first = msl_big_root(p, m);
-    sum.second = msl_big_root(q, n);
-    sum.divisor = d;
+    struct terms t = { 0 };
+    t.vx = vx;
+    t.vy = vy;
+    t.px = msl_wide_from(px);
+    t.py = msl_wide_from(py);
+    t.m = msl_wide_from(under);
+    t.d = msl_wide_from(divisor);
+    return t;
+}
+
+static struct msl_root_sum x_of(const struct terms *t)
+{
+    struct msl_root_sum sum = { 2 * t->vx, { t->px, t->m }, { t->qx, t->n }, t->d };
+    return sum;
+}
+
+static struct msl_root_sum y_of(const struct terms *t)
+{
+    struct msl_root_sum sum = { 2 * t->vy, { t->py, t->m }, { t->qy, t->n }, t->d };
     return sum;
 }
 
@@ -35,10 +49,10 @@ static int64_t rounded(const struct msl_root_sum *sum, const struct muslin_round
 
 static void add_place(struct msl_joint *joint, const struct terms *t, const struct muslin_rounding_spec *rounding)
 {
-    struct msl_root_sum x = sum_of(t->vx, t->px, t->m, t->qx, t->n, t->d);
-    struct msl_root_sum y = sum_of(t->vy, t->py, t->m, t->qy, t->n, t->d);
-    joint->x[joint->count] = rounded(&x, rounding);
-    joint->y[joint->count] = rounded(&y, rounding);
+    struct msl_root_sum sum = x_of(t);
+    joint->x[joint->count] = rounded(&sum, rounding);
+    sum = y_of(t);
+    joint->y[joint->count] = rounded(&sum, rounding);
     joint->count++;
 }
 
@@ -69,40 +83,33 @@ static struct corner corner_between(const struct msl_shape_edge *in, const struc
     return v;
 }
 
-/* Terms with one root only: v + (px, py) sqrt(under) / divisor. */
-static struct terms one_root(const struct corner *v, int64_t px, int64_t py, int64_t under, int64_t divisor)
+/* Terms with one root, seen from the corner. */
+static struct terms from_corner(const struct corner *v, int64_t px, int64_t py, int64_t under, int64_t divisor)
 {
-    struct terms t = { 0 };
-    t.vx = v->vx;
-    t.vy = v->vy;
-    t.px = msl_big_of(px);
-    t.py = msl_big_of(py);
-    t.m = msl_big_of(under);
-    t.d = msl_big_of(divisor);
-    return t;
+    return one_root(v->vx, v->vy, px, py, under, divisor);
 }
 
 /* The moved lines b x - a y = s L1 and d x - c y = t L2, seen from the corner, meet at (a t L2 - c s L1, b t L2 - d s
  * L1) / cross. */
 static struct terms sharp(const struct corner *v)
 {
-    struct terms t = one_root(v, -v->c * v->s, -v->d * v->s, v->m, v->cross);
-    t.qx = msl_big_of(v->a * v->t);
-    t.qy = msl_big_of(v->b * v->t);
-    t.n = msl_big_of(v->n);
+    struct terms t = from_corner(v, -v->c * v->s, -v->d * v->s, v->m, v->cross);
+    t.qx = msl_wide_from(v->a * v->t);
+    t.qy = msl_wide_from(v->b * v->t);
+    t.n = msl_wide_from(v->n);
     return t;
 }
 
 /* On the raw edge that arrives, `past` beyond the corner along its seam: (s (b, -a) + past (a, b)) / L1. */
 static struct terms past_arriving(const struct corner *v, int64_t past)
 {
-    return one_root(v, v->s * v->b + past * v->a, -v->s * v->a + past * v->b, v->m, v->m);
+    return from_corner(v, v->s * v->b + past * v->a, -v->s * v->a + past * v->b, v->m, v->m);
 }
 
 /* On the raw edge that leaves, `past` before the corner: (t (d, -c) - past (c, d)) / L2. */
 static struct terms past_leaving(const struct corner *v, int64_t past)
 {
-    return one_root(v, v->t * v->d - past * v->c, -v->t * v->c - past * v->d, v->n, v->n);
+    return from_corner(v, v->t * v->d - past * v->c, -v->t * v->c - past * v->d, v->n, v->n);
 }
 
 /* The raw edge that leaves, mirrored in the arriving seam, crosses the arriving raw edge x = (t + s cos) / sin beyond
@@ -110,28 +117,26 @@ static struct terms past_leaving(const struct corner *v, int64_t past)
  * here over m cross. */
 static struct terms ear_arriving(const struct corner *v)
 {
-    struct terms t = one_root(v, 0, 0, v->m, 0);
-    t.px = msl_big_add(msl_big_product(v->b, v->cross), msl_big_product(v->a, v->dot));
-    t.px = msl_big_multiply(msl_big_of(v->s), t.px);
-    t.py = msl_big_multiply(msl_big_of(v->s), msl_big_cross(v->b, v->dot, v->a, v->cross));
-    t.qx = msl_big_product(v->a * v->t, v->m);
-    t.qy = msl_big_product(v->b * v->t, v->m);
-    t.n = msl_big_of(v->n);
-    t.d = msl_big_product(v->m, v->cross);
+    struct terms t = from_corner(v, 0, 0, v->m, 0);
+    t.px = msl_wide_cross(v->s * v->b, v->cross, -v->s * v->a, v->dot);
+    t.py = msl_wide_cross(v->s * v->b, v->dot, v->s * v->a, v->cross);
+    t.qx = msl_wide_multiply(v->a * v->t, v->m);
+    t.qy = msl_wide_multiply(v->b * v->t, v->m);
+    t.n = msl_wide_from(v->n);
+    t.d = msl_wide_multiply(v->m, v->cross);
     return t;
 }
 
 /* The same for the raw edge that leaves: t (d, -c) / L2 - (c, d) (s L1 + t dot L2 / n) / cross, over n cross. */
 static struct terms ear_leaving(const struct corner *v)
 {
-    struct terms t = one_root(v, 0, 0, v->n, 0);
-    t.px = msl_big_multiply(msl_big_of(v->t), msl_big_cross(v->d, v->cross, v->c, v->dot));
-    t.py = msl_big_add(msl_big_product(v->c, v->cross), msl_big_product(v->d, v->dot));
-    t.py = msl_big_multiply(msl_big_of(-v->t), t.py);
-    t.qx = msl_big_product(-v->c * v->s, v->n);
-    t.qy = msl_big_product(-v->d * v->s, v->n);
-    t.n = msl_big_of(v->m);
-    t.d = msl_big_product(v->n, v->cross);
+    struct terms t = from_corner(v, 0, 0, v->n, 0);
+    t.px = msl_wide_cross(v->t * v->d, v->cross, v->t * v->c, v->dot);
+    t.py = msl_wide_cross(-v->t * v->c, v->cross, v->t * v->d, v->dot);
+    t.qx = msl_wide_multiply(-v->c * v->s, v->n);
+    t.qy = msl_wide_multiply(-v->d * v->s, v->n);
+    t.n = msl_wide_from(v->m);
+    t.d = msl_wide_multiply(v->n, v->cross);
     return t;
 }
 
@@ -148,10 +153,10 @@ static void add_cut_tip(struct msl_joint *joint, const struct corner *v, int32_t
         break;
     case MUSLIN_CORNER_TIP_TRIM_ARRIVING:
         first = ear_arriving(v);
-        second = one_root(v, v->a * v->t, v->b * v->t, v->n, v->cross);
+        second = from_corner(v, v->a * v->t, v->b * v->t, v->n, v->cross);
         break;
     default:
-        first = one_root(v, -v->c * v->s, -v->d * v->s, v->m, v->cross);
+        first = from_corner(v, -v->c * v->s, -v->d * v->s, v->m, v->cross);
         second = ear_leaving(v);
     }
     add_place(joint, &first, rounding);
@@ -197,9 +202,9 @@ struct msl_moved msl_corner_moved(int64_t a, int64_t b, int64_t c, int64_t d, in
     struct corner v = corner_of(a, b, c, d);
     v.s = v.t = seam;
     struct terms t = v.cross == 0 ? past_arriving(&v, 0) : sharp(&v);
-    struct msl_root_sum sum = sum_of(0, t.px, t.m, t.qx, t.n, t.d);
+    struct msl_root_sum sum = x_of(&t);
     moved.x = nearest(&sum, &moved.exact);
-    sum = sum_of(0, t.py, t.m, t.qy, t.n, t.d);
+    sum = y_of(&t);
     moved.y = nearest(&sum, &moved.exact);
     return moved;
 }
@@ -211,18 +216,11 @@ int64_t msl_cut_diameter(const struct msl_shape_edge *arc)
     return 2 * arc->radius + msl_bulge(arc) * arc->seam;
 }
 
-/* Terms seen from the centre of an arc. */
+/* Terms with one root, seen from the centre of an arc. */
 static struct terms from_centre(const struct msl_shape_edge *arc, int64_t px, int64_t py, int64_t under,
                                 int64_t divisor)
 {
-    struct terms t = { 0 };
-    t.vx = arc->cx;
-    t.vy = arc->cy;
-    t.px = msl_big_of(px);
-    t.py = msl_big_of(py);
-    t.m = msl_big_of(under);
-    t.d = msl_big_of(divisor);
-    return t;
+    return one_root(arc->cx, arc->cy, px, py, under, divisor);
 }
 
 /* An edge along (dx, dy), one of the axes, stands `off` from the centre when moved; the corner lies on `side` of the
@@ -241,9 +239,9 @@ static muslin_status add_parallel(struct msl_joint *joint, const struct msl_shap
     if (side == 0 && square != 0)
         return MUSLIN_ERR_SHAPE;
     struct terms t = from_centre(arc, off * dy, -off * dx, 1, 1);
-    t.qx = msl_big_of(side * dx);
-    t.qy = msl_big_of(side * dy);
-    t.n = msl_big_of(square);
+    t.qx = msl_wide_from(side * dx);
+    t.qy = msl_wide_from(side * dy);
+    t.n = msl_wide_from(square);
     add_place(joint, &t, rounding);
     return MUSLIN_OK;
 }
@@ -261,9 +259,9 @@ static muslin_status add_radial(struct msl_joint *joint, const struct msl_shape_
     if (square < 0)
         return MUSLIN_ERR_SEAM_TOO_WIDE;
     struct terms t = from_centre(arc, line->seam * way * vy, -line->seam * way * vx, length2, length2);
-    t.qx = msl_big_of(vx);
-    t.qy = msl_big_of(vy);
-    t.n = msl_big_product(length2, square);
+    t.qx = msl_wide_from(vx);
+    t.qy = msl_wide_from(vy);
+    t.n = msl_wide_multiply(length2, square);
     add_place(joint, &t, rounding);
     return MUSLIN_OK;
 }
@@ -273,7 +271,7 @@ static int is_radial(const struct msl_shape_edge *line, int64_t vx, int64_t vy)
 {
     int64_t ex = line->qx - line->px, ey = line->qy - line->py;
     int64_t beside = msl_cross(vx, vy, ex, ey);
-    return msl_big_cross(beside, beside, 1, ex * ex + ey * ey).sign <= 0;
+    return msl_wide_compare(msl_wide_multiply(beside, beside), msl_wide_from(ex * ex + ey * ey)) <= 0;
 }
 
 static muslin_status add_arc_and_line(struct msl_joint *joint, const struct msl_shape_edge *arc,
@@ -314,20 +312,21 @@ static muslin_status add_arcs(struct msl_joint *joint, const struct msl_shape_ed
     int64_t d2 = dx * dx + dy * dy;
     int64_t s = r * r - q * q + d2;
     int64_t side = msl_sign(msl_cross(dx, dy, out->px - in->cx, out->py - in->cy));
-    struct msl_big square = msl_big_cross(4 * d2, r * r, s, s);
+    struct msl_wide square = msl_wide_cross(4 * d2, r * r, s, s);
+    int32_t places = msl_wide_compare(square, msl_wide_from(0));
     if (d2 == 0) {
         add_along_radius(joint, in, out, rounding);
         return MUSLIN_OK;
     }
-    if (square.sign < 0)
+    if (places < 0)
         return MUSLIN_ERR_SEAM_TOO_WIDE;
-    if (side == 0 && square.sign != 0)
+    if (side == 0 && places > 0)
         return MUSLIN_ERR_SHAPE;
     struct terms t = from_centre(in, 0, 0, 1, 2 * d2);
-    t.px = msl_big_product(s, dx);
-    t.py = msl_big_product(s, dy);
-    t.qx = msl_big_of(-side * dy);
-    t.qy = msl_big_of(side * dx);
+    t.px = msl_wide_multiply(s, dx);
+    t.py = msl_wide_multiply(s, dy);
+    t.qx = msl_wide_from(-side * dy);
+    t.qy = msl_wide_from(side * dx);
     t.n = square;
     add_place(joint, &t, rounding);
     return MUSLIN_OK;

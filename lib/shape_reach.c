@@ -25,9 +25,9 @@ static int64_t square_of(const struct msl_shape_reach *reach)
 /* dot / |g| + radius against the farthest yet, both times |g|. */
 static void offer(struct msl_shape_reach *reach, int32_t which, int64_t dot, int64_t radius)
 {
-    struct msl_big more = msl_big_of(dot - reach->dot[which]);
-    struct msl_big root = msl_big_root(msl_big_of(radius - reach->radius[which]), msl_big_of(square_of(reach)));
-    if (reach->begun && msl_sum_sign(more, root, msl_big_of(0)) <= 0)
+    struct msl_wide more = msl_wide_from(dot - reach->dot[which]);
+    struct msl_root root = { msl_wide_from(radius - reach->radius[which]), msl_wide_from(square_of(reach)) };
+    if (reach->begun && msl_root_sign(more, &root) <= 0)
         return;
     reach->dot[which] = dot;
     reach->radius[which] = radius;
@@ -54,9 +54,9 @@ void msl_reach_arc(struct msl_shape_reach *reach, const struct msl_shape_edge *a
     for (int32_t which = 0; which < 4; which++) {
         int64_t dx, dy;
         direction_of(reach, which, &dx, &dy);
-        struct msl_big whole = msl_big_product(arc->radius, msl_cross(chord_x, chord_y, dx, dy));
-        struct msl_big root = msl_big_root(msl_big_of(centre), msl_big_of(square_of(reach)));
-        if (msl_sum_sign(whole, root, msl_big_of(0)) < 0)
+        struct msl_wide whole = msl_wide_multiply(arc->radius, msl_cross(chord_x, chord_y, dx, dy));
+        struct msl_root root = { msl_wide_from(centre), msl_wide_from(square_of(reach)) };
+        if (msl_root_sign(whole, &root) < 0)
             offer(reach, which, arc->cx * dx + arc->cy * dy, arc->radius);
     }
 }
@@ -65,12 +65,11 @@ void msl_reach_arc(struct msl_shape_reach *reach, const struct msl_shape_edge *a
 muslin_len msl_reach_size(const struct msl_shape_reach *reach, int32_t across)
 {
     int32_t which = 2 * across;
-    int64_t square = square_of(reach);
-    struct msl_root_sum sum;
-    sum.whole = msl_big_product(reach->radius[which] + reach->radius[which + 1], square);
-    sum.first = msl_big_root(msl_big_of(reach->dot[which] + reach->dot[which + 1]), msl_big_of(square));
-    sum.second = msl_big_of(0);
-    sum.divisor = msl_big_of(square);
+    struct msl_wide square = msl_wide_from(square_of(reach));
+    struct msl_root_sum sum = { reach->radius[which] + reach->radius[which + 1],
+                                { msl_wide_from(reach->dot[which] + reach->dot[which + 1]), square },
+                                { { 0, 0 }, { 0, 0 } },
+                                square };
     struct msl_exact size = msl_sum_exact(&sum);
     return size.floor + (size.on_tick ? 0 : 1);
 }

@@ -39,30 +39,43 @@ static struct square inverse(struct square x)
     return result;
 }
 
-/* Is (number / 2)^2 <= x times `by`? -1 below, 0 equal, 1 above: the sign of x by - number^2 / 4. */
-static int32_t sign_against(const struct square *x, const struct msl_big *by, int64_t number)
+static struct msl_big times(struct msl_wide wide, int64_t factor)
 {
-    struct msl_big left = msl_big_multiply(msl_big_of(4 * x->a), *by);
-    struct msl_big right = msl_big_multiply(msl_big_product(number, number), msl_big_of(x->c));
-    struct msl_big part = msl_big_root(msl_big_multiply(msl_big_of(4 * x->b), *by), msl_big_of(2));
-    return msl_sum_sign(msl_big_subtract(left, right), part, msl_big_of(0));
+    struct msl_big a = msl_big_of(wide);
+    struct msl_big b = msl_big_of(msl_wide_from(factor));
+    struct msl_big product;
+    msl_big_multiply(&product, &a, &b);
+    return product;
+}
+
+/* Is (number / 2)^2 <= x times `by`? -1 below, 0 equal, 1 above: the sign of x by - number^2 / 4. */
+static int32_t sign_against(const struct square *x, struct msl_wide by, int64_t number)
+{
+    struct msl_big whole = times(by, 4 * x->a);
+    struct msl_big part = times(msl_wide_multiply(number, number), x->c);
+    msl_big_subtract(&whole, &part);
+    part = times(by, 4 * x->b);
+    struct msl_big two = msl_big_of(msl_wide_from(2));
+    struct msl_big root;
+    msl_big_root(&root, &part, &two);
+    return msl_big_sign(&whole, &root);
 }
 
 /* The root of x times `by`, which is below 2^62, by narrowing. */
-static struct msl_exact root_of(struct square x, struct msl_big by)
+static struct msl_exact root_of(struct square x, struct msl_wide by)
 {
     struct msl_exact exact;
     int64_t halves = 0;
     for (int64_t digit = INT64_C(1) << 62; digit != 0; digit /= 2)
-        if (sign_against(&x, &by, halves + digit) >= 0)
+        if (sign_against(&x, by, halves + digit) >= 0)
             halves += digit;
     exact.floor = halves / 2;
     exact.upper_half = halves % 2 != 0;
-    exact.on_tick = !exact.upper_half && sign_against(&x, &by, halves) == 0;
+    exact.on_tick = !exact.upper_half && sign_against(&x, by, halves) == 0;
     return exact;
 }
 
-static muslin_len rounded(struct square x, struct msl_big by, const struct muslin_rounding_spec *to)
+static muslin_len rounded(struct square x, struct msl_wide by, const struct muslin_rounding_spec *to)
 {
     struct muslin_rounded result = { 0 };
     (void)msl_grid_round(root_of(x, by), to, &result); /* below 2^33: cannot overflow */
@@ -102,16 +115,16 @@ muslin_status muslin_shape_regular_polygon(int32_t sides, int32_t measure, musli
     if (check.status != MUSLIN_OK)
         return check.status;
     struct square side = inverse(measures[kind][measure - 1]);
-    struct msl_big by = msl_big_product(length, length);
+    int64_t by = length * length;
     struct square area = product(product(side, side), areas[kind]);
-    struct msl_exact exact = root_of(area, msl_big_multiply(by, by));
+    struct msl_exact exact = root_of(area, msl_wide_multiply(by, by));
     regular.area = exact.floor + exact.upper_half;
     if (regular.area > MUSLIN_LENGTH_MAX)
         return msl_fail(&check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_LENGTH, length, 0);
-    regular.side = rounded(product(side, measures[kind][0]), by, &to);
-    regular.flats = rounded(product(side, measures[kind][1]), by, &to);
-    regular.corners = rounded(product(side, measures[kind][2]), by, &to);
-    regular.centre = rounded(product(side, measures[kind][3]), by, &to);
+    regular.side = rounded(product(side, measures[kind][0]), msl_wide_from(by), &to);
+    regular.flats = rounded(product(side, measures[kind][1]), msl_wide_from(by), &to);
+    regular.corners = rounded(product(side, measures[kind][2]), msl_wide_from(by), &to);
+    regular.centre = rounded(product(side, measures[kind][3]), msl_wide_from(by), &to);
     msl_write_struct(out, &regular, (uint32_t)sizeof regular);
     return MUSLIN_OK;
 }

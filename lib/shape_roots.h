@@ -19,27 +19,37 @@ struct msl_big {
     int32_t sign;
 };
 
-struct msl_big msl_big_of(int64_t number);
-struct msl_big msl_big_multiply(struct msl_big a, struct msl_big b);
-struct msl_big msl_big_add(struct msl_big a, struct msl_big b);
-struct msl_big msl_big_subtract(struct msl_big a, struct msl_big b);
-/* a x b, a x b - c x d */
-struct msl_big msl_big_product(int64_t a, int64_t b);
-struct msl_big msl_big_cross(int64_t a, int64_t b, int64_t c, int64_t d);
+struct msl_big msl_big_of(struct msl_wide number);
+/* a x b, written apart from both. */
+void msl_big_multiply(struct msl_big *product, const struct msl_big *a, const struct msl_big *b);
+/* a becomes a - b; neither is below 0. */
+void msl_big_subtract(struct msl_big *a, const struct msl_big *b);
 
 /* The root p sqrt(under), kept as its square p^2 under with the sign of p. under is 0 or more. */
-struct msl_big msl_big_root(struct msl_big p, struct msl_big under);
+void msl_big_root(struct msl_big *root, const struct msl_big *p, const struct msl_big *under);
 
-/* -1, 0 or 1: the sign of whole + first + second, two roots kept as msl_big_root() gives them. */
-int32_t msl_sum_sign(struct msl_big whole, struct msl_big first, struct msl_big second);
+/* -1, 0 or 1: the sign of whole + root, which is kept as msl_big_root() gives it. */
+int32_t msl_big_sign(const struct msl_big *whole, const struct msl_big *root);
 
-/* (whole + first + second) / divisor, divisor not 0, in half ticks. */
-struct msl_root_sum {
-    struct msl_big whole;
-    struct msl_big first;
-    struct msl_big second;
-    struct msl_big divisor;
+/* p sqrt(under), both below 2^126. */
+struct msl_root {
+    struct msl_wide p;
+    struct msl_wide under;
 };
+
+/* -1, 0 or 1: the sign of whole + root. */
+int32_t msl_root_sign(struct msl_wide whole, const struct msl_root *root);
+
+/* whole + (first + second) / divisor, divisor not 0, in half ticks. */
+struct msl_root_sum {
+    int64_t whole;
+    struct msl_root first;
+    struct msl_root second;
+    struct msl_wide divisor;
+};
+
+/* a x b - c x d */
+struct msl_wide msl_wide_cross(int64_t a, int64_t b, int64_t c, int64_t d);
 
 /* How far a value may lie from 0, in half ticks; beyond it the answer stops there. */
 #define MSL_SUM_REACH (INT64_C(1) << 26)

@@ -177,22 +177,18 @@ muslin_status muslin_shape_piece_spec_init(struct muslin_shape_piece_spec *spec,
 
 /* The longest straight edge, and the longest on the outline; the first of equals. */
 struct longest {
-    struct msl_shape_edge edge;
+    int64_t x, y;
     int64_t length2; /* 0: there is none */
+    int32_t row;
+    int32_t pad;
 };
-
-static int64_t length2_of(const struct msl_shape_edge *edge)
-{
-    int64_t x = edge->qx - edge->px, y = edge->qy - edge->py;
-    return x * x + y * y;
-}
 
 static void offer(struct longest *longest, const struct msl_shape_edge *edge)
 {
-    if (length2_of(edge) <= longest->length2)
-        return;
-    longest->edge = *edge;
-    longest->length2 = length2_of(edge);
+    int64_t x = edge->qx - edge->px, y = edge->qy - edge->py;
+    const struct longest offered = { x, y, x * x + y * y, edge->row, 0 };
+    if (offered.length2 > longest->length2)
+        *longest = offered;
 }
 
 static void look_at_edges(const struct msl_shape_drawing *drawing, struct msl_shape_ring ring,
@@ -223,9 +219,9 @@ static void find_grain(const struct muslin_shape_piece_spec *spec, const struct 
     piece->grain_x = 1;
     if (chosen->length2 == 0)
         return;
-    piece->grain_corner = chosen->edge.row;
-    piece->grain_x = chosen->edge.qx - chosen->edge.px;
-    piece->grain_y = chosen->edge.qy - chosen->edge.py;
+    piece->grain_corner = chosen->row;
+    piece->grain_x = chosen->x;
+    piece->grain_y = chosen->y;
 }
 
 /* Neither along nor across the straight grain. */
@@ -259,13 +255,13 @@ static struct muslin_shape_piece piece_of(struct msl_check *check, const struct 
                                           const struct muslin_rounding_spec *to)
 {
     struct muslin_shape_piece piece = { 0 };
-    struct longest longest = { { 0 }, 0 };
-    struct longest outside = { { 0 }, 0 };
+    struct longest longest = { 0 };
+    struct longest outside = { 0 };
     look_at_edges(drawing, ring, &piece, &longest, &outside);
     find_grain(spec, outside.length2 != 0 ? &outside : &longest, &piece);
     count_bias(drawing, ring, &piece);
     piece.longest = length_of(longest.length2);
-    piece.longest_corner = longest.length2 != 0 ? longest.edge.row : -1;
+    piece.longest_corner = longest.length2 != 0 ? longest.row : -1;
     piece.finished_area = msl_finished_area(drawing, ring);
     struct msl_shape_reach upright = reach_of(check, drawing, ring, to, 1, 0, &piece.cut_area);
     struct msl_shape_reach laid = reach_of(check, drawing, ring, to, piece.grain_x, piece.grain_y, &piece.cut_area);

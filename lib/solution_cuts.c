@@ -195,8 +195,8 @@ static void cut_sets(struct msl_solving *solving)
 /* ---- pieces cut round their outline ----------------------------------------------------------------------------- */
 
 /* One of a node's own pieces: the smallest upright rectangle round it. */
-static struct muslin_solution_cut outline_cut(const struct muslin_solution *s, uint32_t node, int64_t piece,
-                                              int32_t source)
+static void find_cut(const struct muslin_solution *s, uint32_t node, int64_t piece, int32_t source,
+                     struct muslin_solution_cut *cut)
 {
     struct msl_ring ring;
     msl_outline(s, node, piece, MUSLIN_STAGE_RAW, &ring);
@@ -210,11 +210,10 @@ static struct muslin_solution_cut outline_cut(const struct muslin_solution *s, u
         bottom = ring.y[i] < bottom ? ring.y[i] : bottom;
         top = ring.y[i] > top ? ring.y[i] : top;
     }
-    struct muslin_solution_cut cut = msl_new_cut(s, node, ring.fabric, source);
-    cut.cut_width = right - left;
-    cut.cut_height = top - bottom;
-    cut.region = ring.region;
-    return cut;
+    *cut = msl_new_cut(s, node, ring.fabric, source);
+    cut->cut_width = right - left;
+    cut->cut_height = top - bottom;
+    cut->region = ring.region;
 }
 
 /* What is the same from both sides has no hand, and no side of its node. */
@@ -229,7 +228,8 @@ static void cut_outlined(struct msl_solving *solving, uint32_t node, int64_t pie
     const struct muslin_solution *s = solving->solution;
     const int hands = has_hands(s, node, piece, source);
     for (int32_t mirrored = 0; mirrored <= MSL_TURN_MIRRORED; mirrored += MSL_TURN_MIRRORED) {
-        struct muslin_solution_cut cut = outline_cut(s, node, piece, source);
+        struct muslin_solution_cut cut;
+        find_cut(s, node, piece, source, &cut);
         cut.region = hands ? cut.region : 0;
         cut.hand = hands && mirrored ? MUSLIN_HAND_MIRRORED : MUSLIN_HAND_FIRST;
         cut.pieces = msl_count_turns(&cut, &s->cut[node - 1], mirrored, msl_lay_cut(s, &cut));

@@ -39,8 +39,8 @@ static struct muslin_setting_point_spec point_spec(const struct muslin_solution 
     spec.block = msl_size_of(s, (uint32_t)args[DIAGONAL_BLOCKS])->width;
     spec.columns = args[DIAGONAL_COLUMNS];
     spec.rows = args[DIAGONAL_ROWS];
-    spec.sash = args[DIAGONAL_SASH] == 0 ? 0 : msl_value_of(s, args[DIAGONAL_SASH]);
-    spec.set_off = args[DIAGONAL_SET_OFF] == 0 ? 0 : msl_value_of(s, args[DIAGONAL_SET_OFF]);
+    spec.sash = msl_value_or_none(s, args[DIAGONAL_SASH]);
+    spec.set_off = msl_value_or_none(s, args[DIAGONAL_SET_OFF]);
     spec.allowance = msl_value_of(s, MSL_ALLOWANCE);
     spec.take_up = msl_value_of(s, MSL_TAKE_UP);
     spec.trim_room = trim_of(s);
@@ -52,9 +52,11 @@ static struct muslin_setting_point_spec point_spec(const struct muslin_solution 
 }
 
 /* Triangles from squares of this size. */
-static void cut_triangles(struct msl_solving *solving, struct muslin_solution_cut square, muslin_len size,
+static void cut_triangles(struct msl_solving *solving, uint32_t node, int32_t fabric, muslin_len size,
                           muslin_len surplus, int32_t again, int64_t needed)
 {
+    struct muslin_solution_cut square = msl_new_cut(solving->solution, node, (uint32_t)fabric,
+                                                    MUSLIN_CUT_SOURCE_SETTING);
     square.cut_width = square.cut_height = size;
     square.surplus_width = square.surplus_height = surplus;
     cut_again(solving, &square, again, needed);
@@ -118,15 +120,13 @@ void msl_cut_diagonal(struct msl_solving *solving, uint32_t node)
         msl_fail_node(solving, node, &problem);
         return;
     }
-    cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_SIDE_FABRIC], MUSLIN_CUT_SOURCE_SETTING),
-                  point.side_square_cut, point.side_surplus, MUSLIN_CUT_AGAIN_TWICE, copies * point.side_triangles);
-    cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_CORNER_FABRIC], MUSLIN_CUT_SOURCE_SETTING),
-                  point.corner_square_cut, point.corner_surplus, MUSLIN_CUT_AGAIN_ONCE,
-                  copies * point.corner_triangles);
+    cut_triangles(solving, node, args[DIAGONAL_SIDE_FABRIC], point.side_square_cut, point.side_surplus,
+                  MUSLIN_CUT_AGAIN_TWICE, copies * point.side_triangles);
+    cut_triangles(solving, node, args[DIAGONAL_CORNER_FABRIC], point.corner_square_cut, point.corner_surplus,
+                  MUSLIN_CUT_AGAIN_ONCE, copies * point.corner_triangles);
     if (point.edge_cornerstones > 0)
-        cut_triangles(solving, msl_new_cut(s, node, (uint32_t)args[DIAGONAL_CORNERSTONE], MUSLIN_CUT_SOURCE_SETTING),
-                      point.edge_cornerstone_cut, point.edge_cornerstone_surplus, MUSLIN_CUT_AGAIN_TWICE,
-                      copies * point.edge_cornerstones);
+        cut_triangles(solving, node, args[DIAGONAL_CORNERSTONE], point.edge_cornerstone_cut,
+                      point.edge_cornerstone_surplus, MUSLIN_CUT_AGAIN_TWICE, copies * point.edge_cornerstones);
     cut_sashes(solving, node, &point);
 }
 

@@ -10,9 +10,10 @@ enum { METHODS = 16 };
 
 static struct msl_rank rank_of(const struct muslin_solution *s, uint32_t node)
 {
-    const struct muslin_unit_spec unit = msl_unit_spec(s, node);
-    uint32_t recipe = (uint32_t)(unit.kind * METHODS + unit.method);
-    return (struct msl_rank){ unit.finished_width, unit.finished_height, recipe, node };
+    const int32_t *args = msl_node_args(s->quilt, node);
+    const uint32_t recipe = (uint32_t)(args[UNIT_KIND] * METHODS + args[UNIT_METHOD]);
+    const muslin_len height = msl_value_or_none(s, args[UNIT_HEIGHT]);
+    return (struct msl_rank){ msl_value_of(s, args[UNIT_WIDTH]), height, recipe, node };
 }
 
 /* Of one kind, method and size: what its corner and fabrics say. */
@@ -20,7 +21,8 @@ enum { TRAITS = 1 + UNIT_ROWS_MOST };
 
 static int64_t trait_of(const struct muslin_solution *s, uint32_t node, int i)
 {
-    return i == 0 ? msl_unit_spec(s, node).corner : msl_node_args(s->quilt, node)[UNIT_FABRICS + i - 1];
+    const int32_t *args = msl_node_args(s->quilt, node);
+    return i == 0 ? msl_value_or_none(s, args[UNIT_CORNER]) : args[UNIT_FABRICS + i - 1];
 }
 
 static int unit_is_before(const void *context, uint32_t a, uint32_t b)
@@ -88,14 +90,13 @@ struct alike {
 };
 
 /* The row as its first node needs it, without the counts. */
-static struct muslin_solution_cut cut_of(const struct muslin_solution *s, uint32_t node,
-                                         const struct muslin_unit_piece *piece)
+static void find_cut(const struct muslin_solution *s, uint32_t node, const struct muslin_unit_piece *piece,
+                     struct muslin_solution_cut *cut)
 {
     uint32_t fabric = (uint32_t)msl_node_args(s->quilt, node)[UNIT_FABRICS + piece->region - 1];
-    struct muslin_solution_cut cut = msl_new_cut(s, node, fabric, MUSLIN_CUT_SOURCE_UNIT);
-    msl_take_piece(&cut, piece);
-    cut.region = piece->region;
-    return cut;
+    *cut = msl_new_cut(s, node, fabric, MUSLIN_CUT_SOURCE_UNIT);
+    msl_take_piece(cut, piece);
+    cut->region = piece->region;
 }
 
 /* How many pieces of this row a node needs. Where hands are cut each for itself, a row is of one of them. */
@@ -124,7 +125,8 @@ static void cut_piece(struct msl_solving *solving, const struct alike *alike, si
         const int64_t needed = needed_by(s, node, piece, patches);
         if (needed == 0)
             continue;
-        struct muslin_solution_cut cut = cut_of(s, node, piece);
+        struct muslin_solution_cut cut;
+        find_cut(s, node, piece, &cut);
         int whole = cut.shape == MUSLIN_CUT_SHAPE_RECTANGLE && cut.again == MUSLIN_CUT_AGAIN_NO;
         int32_t laid = whole ? msl_lay_cut(s, &cut) : 0;
         if (stays_upright(&alike->unit, piece)) {
@@ -143,6 +145,14 @@ static void cut_piece(struct msl_solving *solving, const struct alike *alike, si
     }
 }
 
+static void tell_recipe(const struct muslin_solution *s, struct alike *alike)
+{
+    struct muslin_unit_plan plan = { .size = sizeof plan };
+    (void)muslin_unit_recipe(&alike->unit, &plan, NULL);
+    msl_size_of(s, alike->first->row)->spare = plan.spare_units;
+    alike->warnings = plan.warnings & MUSLIN_WARN_BIAS_EDGE;
+}
+
 /* That the recipe can be made was seen when the unit's size was found. */
 static void cut_alike(struct msl_solving *solving, struct alike *alike)
 {
@@ -155,10 +165,7 @@ static void cut_alike(struct msl_solving *solving, struct alike *alike)
     }
     (void)muslin_unit_pieces(&alike->unit, alike->pieces, sizeof alike->pieces[0], 2 * UNIT_ROWS_MOST, &alike->rows,
                              NULL);
-    struct muslin_unit_plan plan = { .size = sizeof plan };
-    (void)muslin_unit_recipe(&alike->unit, &plan, NULL);
-    msl_size_of(s, alike->first->row)->spare = plan.spare_units;
-    alike->warnings = plan.warnings & MUSLIN_WARN_BIAS_EDGE;
+    tell_recipe(s, alike);
     for (size_t row = 0; row < alike->rows; row++)
         cut_piece(solving, alike, row);
 }

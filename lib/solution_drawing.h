@@ -59,11 +59,18 @@ void msl_draw_enter(struct msl_drawing *drawing, int64_t part);
 muslin_len msl_drawn_width(const struct msl_drawing *drawing);
 muslin_len msl_drawn_height(const struct msl_drawing *drawing);
 
-/* One piece as it is drawn; ring.seam is a number of the node beside it. */
+/* One piece as it is drawn. `line` tells on which line the edge lies that starts at a corner: on one of the piece's own
+ * edges by its number (ring.seam has their seams), from MSL_LINE_SIDE on along the node's box, from MSL_LINE_WINDOW on
+ * along the window of a frame, four for each. */
 struct msl_drawn {
     struct msl_ring ring;
-    uint32_t seam_node[MSL_RING_ROOM];
+    uint8_t line[MSL_RING_ROOM];
 };
+enum { MSL_LINE_SIDE = MSL_RING_MOST, MSL_LINE_WINDOW = MSL_LINE_SIDE + MSL_EDGES };
+/* The seam along the edge that starts at a corner of the piece just drawn. */
+struct msl_bound msl_drawn_bound(const struct msl_drawing *drawing, const struct msl_drawn *drawn, int32_t corner);
+/* Trims it to the window of a frame, in which it lies. */
+void msl_trim_drawn(const struct msl_drawing *drawing, int32_t level, struct msl_drawn *drawn);
 /* Own piece of the node reached. One that is trimmed away has no corners. */
 void msl_draw_piece(const struct msl_drawing *drawing, int64_t piece, struct msl_drawn *drawn);
 /* A point of the frame reached, in that of the start. */
@@ -79,8 +86,5 @@ struct msl_print_lying {
 };
 /* Of a piece of the node reached, whose print lies so in it. */
 struct msl_print_lying msl_drawn_lying(const struct msl_drawing *drawing, int32_t print);
-
-/* Doubled area of a ring. */
-int64_t msl_ring_area(const struct msl_ring *ring);
 
 #endif

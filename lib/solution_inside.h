@@ -108,6 +108,12 @@ static inline muslin_len msl_value_of(const struct muslin_solution *solution, in
     return solution->values[measure - 1];
 }
 
+/* The same; 0 where there is no measure. */
+static inline muslin_len msl_value_or_none(const struct muslin_solution *solution, int32_t measure)
+{
+    return measure == 0 ? 0 : msl_value_of(solution, measure);
+}
+
 /* Whether a measure's value was found without rounding; 0 is no measure. */
 static inline int msl_is_exact(const struct muslin_solution *solution, int32_t measure)
 {
@@ -155,7 +161,7 @@ void msl_turn_point(int32_t turn, muslin_len width, muslin_len height, muslin_le
 /* ---- own pieces ------------------------------------------------------------------------------------------------- */
 
 /* Corners of a piece, and room for those that trimming adds. */
-enum { MSL_RING_MOST = 40, MSL_RING_ROOM = 80 };
+enum { MSL_RING_MOST = MUSLIN_QUILT_CORNERS_MAX, MSL_RING_ROOM = 80 };
 enum { MSL_TURN_EIGHTH = MSL_TURNS };
 
 /* The outline of one piece, counter-clockwise, in its node. */
@@ -167,7 +173,7 @@ struct msl_ring {
     int32_t turn;                /* of its print; MSL_TURN_EIGHTH: upright in the turned frame of a field on point */
     muslin_len x[MSL_RING_ROOM];
     muslin_len y[MSL_RING_ROOM];
-    int32_t seam[MSL_RING_ROOM]; /* along the edge that starts here: the (first) seam of the node, -1 its outside */
+    int32_t seam[MSL_RING_MOST]; /* along the edge that starts here: the (first) seam of the node, -1 its outside */
 };
 
 /* Pieces that a node has of its own: 1 for a patch, the patches of a unit, setting triangles, mitred strips; not its
@@ -177,10 +183,17 @@ int64_t msl_pieces(const struct muslin_solution *solution, uint32_t node);
 void msl_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
                  struct msl_ring *ring);
 
-/* How far twice the node's area, width x height as rounded, can be from what its own pieces' outlines as rounded cover
- * twice together with its parts' width x height: every corner is within half a tick of its place, and so is the size.
- * 0 where all is exact. Time follows the node's own pieces. */
-int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node);
+/* Doubled area of a ring. */
+int64_t msl_ring_area(const struct msl_ring *ring);
+
+/* What a node's own pieces' outlines as rounded, finished, cover twice; and how far twice the node's area, width x
+ * height as rounded, can be from that together with its parts' width x height: every corner is within half a tick of
+ * its place, and so is the size. 0 where all is exact. Time follows the node's own pieces. */
+struct msl_own_area {
+    int64_t area;
+    int64_t bound;
+};
+struct msl_own_area msl_own_area(const struct muslin_solution *solution, uint32_t node);
 
 /* ---- seams ------------------------------------------------------------------------------------------------------ */
 

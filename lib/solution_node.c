@@ -247,6 +247,17 @@ void msl_outline(const struct muslin_solution *solution, uint32_t node, int64_t 
     }
 }
 
+int64_t msl_ring_area(const struct msl_ring *ring)
+{
+    uint64_t sum = 0; /* parts of it may pass 64 bits, the whole does not */
+    for (int32_t i = 1; i + 1 < ring->corners; i++) {
+        uint64_t across = (uint64_t)(ring->x[i] - ring->x[0]) * (uint64_t)(ring->y[i + 1] - ring->y[0]);
+        uint64_t down = (uint64_t)(ring->x[i + 1] - ring->x[0]) * (uint64_t)(ring->y[i] - ring->y[0]);
+        sum += across - down;
+    }
+    return (int64_t)sum;
+}
+
 static int64_t between(muslin_len a, muslin_len b)
 {
     return a < b ? b - a : a - b;
@@ -268,19 +279,20 @@ static int64_t ring_bound(const struct msl_ring *ring)
 
 /* Fields find their own width and height, and round them: that changes twice their product by at most their sum and
  * 1/2 + 1/2. What another node is made of is as large as it is. */
-int64_t msl_area_bound(const struct muslin_solution *solution, uint32_t node)
+struct msl_own_area msl_own_area(const struct muslin_solution *solution, uint32_t node)
 {
     const struct msl_size *size = msl_size_of(solution, node);
     const int64_t pieces = msl_pieces(solution, node);
     const int32_t kind = kind_of(solution, node);
     const int is_field = kind == MUSLIN_NODE_DIAGONAL || kind == MUSLIN_NODE_SIXTY;
-    int64_t bound = is_field ? size->width + size->height + 1 : 0;
+    struct msl_own_area own = { 0, is_field ? size->width + size->height + 1 : 0 };
     struct msl_ring ring;
     for (int64_t piece = 0; piece < pieces; piece++) {
         msl_outline(solution, node, piece, MUSLIN_STAGE_FINISHED, &ring);
-        bound += ring.exact ? 0 : ring_bound(&ring);
+        own.area += msl_ring_area(&ring);
+        own.bound += ring.exact ? 0 : ring_bound(&ring);
     }
-    return bound;
+    return own;
 }
 
 /* ---- seams ------------------------------------------------------------------------------------------------------ */

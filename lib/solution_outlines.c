@@ -17,13 +17,13 @@ struct page {
     size_t corners_written;
 };
 
-static void write_corners(const struct muslin_quilt *quilt, const struct msl_drawn *drawn, struct page *page)
+static void write_corners(const struct msl_drawing *drawing, const struct msl_drawn *drawn, struct page *page)
 {
     for (int32_t i = 0; i < drawn->ring.corners; i++) {
-        struct muslin_outline_corner corner = { sizeof corner, 0, drawn->ring.x[i], drawn->ring.y[i], 0,
-                                                drawn->ring.seam[i] };
-        if (drawn->seam_node[i] != 0)
-            corner.seam_node = msl_id(quilt, MUSLIN_SORT_NODE, drawn->seam_node[i]);
+        const struct msl_bound bound = msl_drawn_bound(drawing, drawn, i);
+        struct muslin_outline_corner corner = { sizeof corner, 0, drawn->ring.x[i], drawn->ring.y[i], 0, bound.seam };
+        if (bound.node != 0)
+            corner.seam_node = msl_id(drawing->solution->quilt, MUSLIN_SORT_NODE, bound.node);
         msl_write_row(page->corners, page->corner_size, page->corners_written++, &corner, sizeof corner);
     }
 }
@@ -37,7 +37,7 @@ static void write_outline(const struct msl_drawing *drawing, const struct msl_dr
         msl_id(quilt, MUSLIN_SORT_FABRIC, drawn->ring.fabric), (int64_t)page->corners_written, drawn->ring.corners,
         drawn->ring.region, lying.eighths / 2, lying.mirrored, lying.eighths & 1
     };
-    write_corners(quilt, drawn, page);
+    write_corners(drawing, drawn, page);
     msl_write_row(page->rows, page->row_size, page->written++, &row, sizeof row);
 }
 

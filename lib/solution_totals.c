@@ -7,25 +7,13 @@ enum { TOTALS_LEAST = sizeof(struct muslin_solution_total) };
 
 /* ---- areas ------------------------------------------------------------------------------------------------------ */
 
-static int64_t area_of_pieces(const struct muslin_solution *solution, uint32_t node)
-{
-    struct msl_ring ring;
-    int64_t pieces = msl_pieces(solution, node);
-    int64_t sum = 0;
-    for (int64_t piece = 0; piece < pieces; piece++) {
-        msl_outline(solution, node, piece, MUSLIN_STAGE_FINISHED, &ring);
-        sum += msl_ring_area(&ring);
-    }
-    return sum;
-}
-
 /* How much of one patch of a node is drawn. */
-static int64_t area_drawn(const struct muslin_solution *solution, uint32_t node, int64_t patch)
+static int64_t area_drawn(struct msl_drawing *drawing, const struct muslin_solution *solution, uint32_t node,
+                          int64_t patch)
 {
-    struct msl_drawing drawing;
     struct msl_drawn drawn;
-    msl_draw_start(&drawing, solution, node, MUSLIN_STAGE_FINISHED);
-    msl_draw_patch(&drawing, patch, &drawn);
+    msl_draw_start(drawing, solution, node, MUSLIN_STAGE_FINISHED);
+    msl_draw_patch(drawing, patch, &drawn);
     return msl_ring_area(&drawn.ring);
 }
 
@@ -47,17 +35,17 @@ static int lies_inside(const struct msl_drawing *drawing)
 
 /* On the way down to a patch of a trimmed node: how many patches lie in the first part that is not cut, 0 where there
  * is no such part. */
-static int64_t patches_uncut(const struct muslin_solution *solution, uint32_t node, int64_t patch)
+static int64_t patches_uncut(struct msl_drawing *drawing, const struct muslin_solution *solution, uint32_t node,
+                             int64_t patch)
 {
-    struct msl_drawing drawing;
-    msl_draw_start(&drawing, solution, node, MUSLIN_STAGE_FINISHED);
-    while (patch >= msl_pieces(solution, drawing.at.node)) {
+    msl_draw_start(drawing, solution, node, MUSLIN_STAGE_FINISHED);
+    while (patch >= msl_pieces(solution, drawing->at.node)) {
         int64_t before;
-        int64_t part = msl_part_with(solution, drawing.at.node, patch, &before);
+        int64_t part = msl_part_with(solution, drawing->at.node, patch, &before);
         patch -= before;
-        msl_draw_enter(&drawing, part);
-        if (lies_inside(&drawing))
-            return msl_size_of(solution, drawing.at.node)->patches;
+        msl_draw_enter(drawing, part);
+        if (lies_inside(drawing))
+            return msl_size_of(solution, drawing->at.node)->patches;
     }
     return 0;
 }
@@ -67,23 +55,16 @@ static int64_t area_trimmed(const struct muslin_solution *solution, uint32_t nod
 {
     const uint32_t child = msl_part(solution, node, 0).node;
     const int64_t patches = msl_size_of(solution, node)->patches;
+    struct msl_drawing drawing;
     int64_t sum = 0;
     int64_t patch = 0;
     while (patch < patches) {
-        int64_t uncut = patches_uncut(solution, node, patch);
+        int64_t uncut = patches_uncut(&drawing, solution, node, patch);
         if (uncut == 0)
-            sum += area_drawn(solution, child, patch) - area_drawn(solution, node, patch);
+            sum += area_drawn(&drawing, solution, child, patch) - area_drawn(&drawing, solution, node, patch);
         patch += uncut == 0 ? 1 : uncut;
     }
     return sum;
-}
-
-/* What a node adds to the area drawn, apart from its children. */
-static int64_t area_of_node(const struct muslin_solution *solution, uint32_t node)
-{
-    if (msl_node_row(solution->quilt, node)->kind == MUSLIN_NODE_TRIM)
-        return -area_trimmed(solution, node);
-    return area_of_pieces(solution, node);
 }
 
 /* ---- everything ------------------------------------------------------------------------------------------------- */
@@ -102,9 +83,12 @@ static struct sums sum_nodes(const struct muslin_solution *solution)
         int64_t copies = msl_copies(&solution->counts[node - 1]) / solution->spec.tops;
         if (copies == 0)
             continue;
+        struct msl_own_area own = msl_own_area(solution, node);
+        if (msl_node_row(solution->quilt, node)->kind == MUSLIN_NODE_TRIM)
+            own.area -= area_trimmed(solution, node);
         sums.nodes++;
-        sums.bound += msl_area_bound(solution, node) * copies;
-        sums.area += (uint64_t)area_of_node(solution, node) * (uint64_t)copies;
+        sums.bound += own.bound * copies;
+        sums.area += (uint64_t)own.area * (uint64_t)copies;
     }
     return sums;
 }

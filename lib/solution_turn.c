@@ -33,11 +33,6 @@ struct msl_part msl_turn_part(const struct muslin_solution *solution, uint32_t n
 
 /* ---- trimmed ---------------------------------------------------------------------------------------------------- */
 
-static muslin_len trimmed(const struct muslin_solution *solution, int32_t measure)
-{
-    return measure == 0 ? 0 : msl_value_of(solution, measure);
-}
-
 /* A trimmed edge has the quilt's allowance, whatever it had before. */
 void msl_trim_size(struct msl_solving *solving, uint32_t node)
 {
@@ -46,10 +41,10 @@ void msl_trim_size(struct msl_solving *solving, uint32_t node)
     struct msl_size *size = msl_size_of(s, node);
     *size = *msl_size_of(s, (uint32_t)args[TRIM_CHILD]);
     size->exact &= msl_measures_exact(s, node);
-    size->width -= trimmed(s, args[TRIM_LEFT]) + trimmed(s, args[TRIM_RIGHT]);
-    size->height -= trimmed(s, args[TRIM_TOP]) + trimmed(s, args[TRIM_BOTTOM]);
+    size->width -= msl_value_or_none(s, args[TRIM_LEFT]) + msl_value_or_none(s, args[TRIM_RIGHT]);
+    size->height -= msl_value_or_none(s, args[TRIM_TOP]) + msl_value_or_none(s, args[TRIM_BOTTOM]);
     for (int edge = MSL_LEFT; edge < MSL_EDGES; edge++)
-        if (trimmed(s, args[TRIM_LEFT + edge]) != 0)
+        if (msl_value_or_none(s, args[TRIM_LEFT + edge]) != 0)
             size->edge[edge] = msl_value_of(s, MSL_ALLOWANCE);
 }
 
@@ -57,6 +52,6 @@ void msl_trim_size(struct msl_solving *solving, uint32_t node)
 struct msl_part msl_trim_part(const struct muslin_solution *solution, uint32_t node)
 {
     const int32_t *args = msl_node_args(solution->quilt, node);
-    return (struct msl_part){ (uint32_t)args[TRIM_CHILD], 0, -trimmed(solution, args[TRIM_LEFT]),
-                              -trimmed(solution, args[TRIM_BOTTOM]), 0 };
+    return (struct msl_part){ (uint32_t)args[TRIM_CHILD], 0, -msl_value_or_none(solution, args[TRIM_LEFT]),
+                              -msl_value_or_none(solution, args[TRIM_BOTTOM]), 0 };
 }

@@ -5,19 +5,14 @@
 
 #include "unit_inside.h"
 
-static muslin_len value_or_none(const struct muslin_solution *solution, int32_t measure)
-{
-    return measure == 0 ? 0 : msl_value_of(solution, measure);
-}
-
 struct muslin_unit_spec msl_unit_spec(const struct muslin_solution *solution, uint32_t node)
 {
     const int32_t *args = msl_node_args(solution->quilt, node);
     const struct muslin_solution_spec *in = &solution->spec;
     struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
     spec.finished_width = msl_value_of(solution, args[UNIT_WIDTH]);
-    spec.finished_height = value_or_none(solution, args[UNIT_HEIGHT]);
-    spec.corner = value_or_none(solution, args[UNIT_CORNER]);
+    spec.finished_height = msl_value_or_none(solution, args[UNIT_HEIGHT]);
+    spec.corner = msl_value_or_none(solution, args[UNIT_CORNER]);
     spec.allowance = msl_value_of(solution, MSL_ALLOWANCE);
     spec.take_up = msl_value_of(solution, MSL_TAKE_UP);
     spec.units = 0;

@@ -124,24 +124,23 @@ static void add_ends(struct stretches *wrong, const struct msl_deal *deal, struc
         add_if_wrong(wrong, deal, &back, at_back);
 }
 
-static struct stretches wrong_stretches(const struct msl_deal *deal)
+static void find_wrong(struct stretches *wrong, const struct msl_deal *deal)
 {
-    struct stretches wrong;
-    wrong.count = 0;
     int64_t first = 0;
+    wrong->count = 0;
     for (int64_t position = 0; position <= deal->per_block; position++) {
         struct stretch same = { first, msl_lesser(deal->flip + position * deal->blocks, line_end(deal)) };
         if (same.end > same.first)
-            add_ends(&wrong, deal, same);
+            add_ends(wrong, deal, same);
         first = same.end;
     }
-    return wrong;
 }
 
 int64_t msl_deal_wrong(const struct msl_deal *deal)
 {
-    struct stretches wrong = wrong_stretches(deal);
+    struct stretches wrong;
     int64_t segments = 0;
+    find_wrong(&wrong, deal);
     for (int64_t i = 0; i < wrong.count; i++)
         segments += wrong.at[i].end - wrong.at[i].first;
     return segments;
@@ -159,10 +158,11 @@ static int64_t shared(struct stretch a, struct stretch b)
  * each wrong place clashes on either side where it has a neighbour, less twice the pairs that are wrong together. */
 int64_t msl_deal_clashes(const struct msl_deal *deal)
 {
-    struct stretches wrong = wrong_stretches(deal);
+    struct stretches wrong;
     struct stretch with_right = { 0, line_end(deal) - deal->blocks };
     struct stretch with_left = { deal->blocks, line_end(deal) };
     int64_t joins = 0;
+    find_wrong(&wrong, deal);
     for (int64_t i = 0; i < wrong.count; i++) {
         struct stretch right = { wrong.at[i].first + deal->blocks, wrong.at[i].end + deal->blocks };
         joins += shared(wrong.at[i], with_right) + shared(wrong.at[i], with_left);
@@ -198,33 +198,32 @@ static void add_comb(struct field *field, struct comb comb)
 }
 
 /* The first `high_positions` positions lie in higher stacks all over the field, the others in lower ones. */
-static struct field field_of(const struct msl_deal *deal, int64_t first, int64_t last, int64_t high_positions)
+static void find_field(struct field *field, const struct msl_deal *deal, int64_t first, int64_t last,
+                       int64_t high_positions)
 {
-    struct field field;
-    field.first = first;
-    field.last = last;
-    field.count = 0;
+    field->first = first;
+    field->last = last;
+    field->count = 0;
     for (int64_t position = 0; position < deal->per_block; position++) {
         int64_t high = position < high_positions;
         int64_t begins = high ? 0 : highs_end(deal);
         struct comb comb = { deal->low + high, 0 };
         comb.rest = rest_of(begins - position * deal->blocks, comb.step);
-        add_comb(&field, comb);
+        add_comb(field, comb);
     }
-    return field;
 }
 
 /* The blocks before and from the one where, at some position, the lower stacks begin. */
-static struct field field_before(const struct msl_deal *deal)
+static void find_field_before(struct field *field, const struct msl_deal *deal)
 {
     int64_t bend = highs_end(deal);
-    return field_of(deal, 0, bend % deal->blocks - 1, bend / deal->blocks + 1);
+    find_field(field, deal, 0, bend % deal->blocks - 1, bend / deal->blocks + 1);
 }
 
-static struct field field_after(const struct msl_deal *deal)
+static void find_field_after(struct field *field, const struct msl_deal *deal)
 {
     int64_t bend = highs_end(deal);
-    return field_of(deal, bend % deal->blocks, deal->blocks - 1, bend / deal->blocks);
+    find_field(field, deal, bend % deal->blocks, deal->blocks - 1, bend / deal->blocks);
 }
 
 static int64_t first_tooth(const struct field *field, struct comb comb)
@@ -266,9 +265,11 @@ static int64_t blocks_with_teeth(const struct field *field)
 
 int64_t msl_deal_groups(const struct msl_deal *deal)
 {
-    struct field before = field_before(deal);
-    struct field after = field_after(deal);
-    return blocks_with_teeth(&before) + blocks_with_teeth(&after);
+    struct field field;
+    find_field_before(&field, deal);
+    int64_t blocks = blocks_with_teeth(&field);
+    find_field_after(&field, deal);
+    return blocks + blocks_with_teeth(&field);
 }
 
 /* ---- the best flip ----------------------------------------------------------------------------------------------- */
@@ -310,11 +311,12 @@ static void consider_field(struct best *best, const struct field *field)
 struct msl_deal msl_deal_of(int64_t per_block, int64_t blocks, int64_t sets)
 {
     struct best best = { { per_block, blocks, per_block * blocks / sets, per_block * blocks % sets, 0 }, 0 };
+    struct field field;
     best.wrong = msl_deal_wrong(&best.deal);
-    struct field before = field_before(&best.deal);
-    struct field after = field_after(&best.deal);
-    consider_field(&best, &before);
-    consider_field(&best, &after);
+    find_field_before(&field, &best.deal);
+    consider_field(&best, &field);
+    find_field_after(&field, &best.deal);
+    consider_field(&best, &field);
     return best.deal;
 }
 

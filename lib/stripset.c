@@ -56,8 +56,25 @@ static int64_t most_cuts(muslin_len room, muslin_len segment, muslin_len loss, i
     if (every == 0)
         return 1 + beyond_first / segment;
     muslin_len round = every * segment + loss;
-    int64_t in_last_round = beyond_first % round / segment;
-    return 1 + beyond_first / round * every + (in_last_round < every ? in_last_round : every - 1);
+    int64_t rounds = beyond_first / round;
+    int64_t fit = beyond_first % round / segment;
+    /*@ assert every <= round && rounds * every <= rounds * round <= beyond_first < rounds * round + round; */
+    /*@ assert rounds * round == rounds * every * segment + rounds * loss; */
+    /*@ assert fit * segment <= beyond_first - rounds * round < fit * segment + segment; */
+    if (fit < every - 1) {
+        /*@ assert goes(rounds, every, rounds * every + fit) && goes(rounds, every, rounds * every + fit + 1); */
+        /*@ assert (rounds * every + fit + 1) * segment + rounds * loss <= room; */
+        /*@ assert (rounds * every + fit + 2) * segment + rounds * loss > room; */
+        /*@ assert (rounds * every + fit) / every == rounds && (rounds * every + fit + 1) / every == rounds; */
+        return rounds * every + fit + 1;
+    }
+    /*@ assert at_most(every, fit + 1, segment) && at_most(1, segment, (rounds + 1) * every); */
+    /*@ assert goes(rounds, every, (rounds + 1) * every - 1) && goes(rounds + 1, every, (rounds + 1) * every); */
+    /*@ assert (rounds + 1) * every <= (rounds + 1) * every * segment; */
+    /*@ assert (rounds + 1) * every * segment + rounds * loss <= room; */
+    /*@ assert ((rounds + 1) * every + 1) * segment + (rounds + 1) * loss > room; */
+    /*@ assert ((rounds + 1) * every - 1) / every == rounds && (rounds + 1) * every / every == rounds + 1; */
+    return (rounds + 1) * every;
 }
 
 static void read_yield(struct msl_check *check, struct muslin_yield_spec *spec, const struct muslin_yield_spec *from)

@@ -8,24 +8,52 @@
 #ifndef MUSLIN_SURD_H
 #define MUSLIN_SURD_H
 
-#include "wide.h"
+#include "root.h"
 
 /* (whole + sign x sqrt(radicand + sqrt(inner))) / divisor. */
 struct msl_surd {
-    int64_t whole;            /* within +-2^61 */
+    int64_t whole;            /* less than 2^61 away from 0 */
     int32_t sign;             /* -1 or 1; 0 leaves the root out */
-    struct msl_wide radicand; /* 0 .. 2^123 - 1 */
+    struct msl_wide radicand; /* 0 .. 2^122 - 1 */
     int64_t divisor;          /* 1 .. 2^31 */
     struct msl_wide inner;    /* 0 .. 2^121 - 1; mostly 0 */
 };
+
+/*@ // R = sqrt(r + sqrt(m)) beside a whole number, by squaring twice: R is x or more, and R is x or less.
+  @ predicate root_reaches(integer x, integer r, integer m) =
+  @         x <= 0 || square(x) <= r || square(square(x) - r) <= m;
+  @ predicate root_within(integer x, integer r, integer m) =
+  @         0 <= x && r <= square(x) && m <= square(square(x) - r);
+  @ // The same of 2 R, which is sqrt(4 r + sqrt(16 m)), and of 2 (whole +- R).
+  @ predicate twice_reaches(struct msl_surd s, integer x) =
+  @         root_reaches(x, 4 * wide_value(s.radicand), 16 * wide_value(s.inner));
+  @ predicate twice_within(struct msl_surd s, integer x) =
+  @         root_within(x, 4 * wide_value(s.radicand), 16 * wide_value(s.inner));
+  @ predicate sum_reaches(struct msl_surd s, integer y) = s.sign == 0 ? y <= 2 * s.whole :
+  @         s.sign > 0 ? twice_reaches(s, y - 2 * s.whole) : twice_within(s, 2 * s.whole - y);
+  @ predicate sum_within(struct msl_surd s, integer y) = s.sign == 0 ? 2 * s.whole <= y :
+  @         s.sign > 0 ? twice_within(s, y - 2 * s.whole) : twice_reaches(s, 2 * s.whole - y);
+  @ predicate surd_in_range(struct msl_surd s) = \abs(s.whole) < 0x2000000000000000 && 1 <= s.divisor <= 0x80000000 &&
+  @         0 <= wide_value(s.radicand) < 0x4000000000000000000000000000000 &&
+  @         0 <= wide_value(s.inner) < 0x2000000000000000000000000000000; */
 
 /* (whole + root x sqrt(under)) / divisor, where root is within +-2^58 and under 0 .. 16. */
 struct msl_surd msl_surd_of(int64_t whole, int64_t root, int64_t under, int64_t divisor);
 
 /* The greatest r with r x r <= n (0 .. 2^126 - 1); *whole_root gets 1 when r x r is n, else 0. */
+/*@ requires 0 <= wide_value(n) < 0x40000000000000000000000000000000 && \valid(whole_root);
+  @ assigns *whole_root;
+  @ ensures 0 <= \result && square(\result) <= wide_value(n) < square(\result + 1);
+  @ ensures *whole_root == (square(\result) == wide_value(n) ? 1 : 0); */
 int64_t msl_wide_root(struct msl_wide n, int32_t *whole_root);
 
 /* The floor of the value in ticks, whether it is a whole number of ticks, and which half of a tick it lies in. */
+/*@ requires \valid_read(surd) && surd_in_range(*surd);
+  @ assigns \nothing;
+  @ ensures sum_reaches(*surd, 2 * \result.floor * surd->divisor);
+  @ ensures !sum_reaches(*surd, (2 * \result.floor + 2) * surd->divisor);
+  @ ensures \result.upper_half != 0 <==> sum_reaches(*surd, (2 * \result.floor + 1) * surd->divisor);
+  @ ensures \result.on_tick != 0 <==> sum_within(*surd, 2 * \result.floor * surd->divisor); */
 struct msl_exact msl_surd_exact(const struct msl_surd *surd);
 
 /* The value rounded once as `rounding`, already checked, asks. MUSLIN_ERR_OVERFLOW when the result leaves

@@ -38,9 +38,9 @@ static int32_t has_rule(const struct unit_recipe *recipe, int32_t rule)
     return found;
 }
 
-static void want_addition(struct msl_check *check, int32_t argument, muslin_len addition, const struct msl_surd *need)
+static void want_addition(struct msl_check *check, int32_t argument, muslin_len addition, struct msl_surd need)
 {
-    muslin_len least = msl_surd_ceiling(need);
+    muslin_len least = msl_surd_ceiling(&need);
     if (addition < least)
         msl_fail(check, MUSLIN_ERR_CUSTOMARY, argument, addition, least);
 }
@@ -49,14 +49,12 @@ void unit_want_additions(struct msl_check *check, const struct unit_recipe *reci
                          const struct muslin_unit_spec *spec)
 {
     int64_t e = seam_of(spec);
-    struct msl_surd half = msl_surd_of(2 * e, e, 2, 2);
-    struct msl_surd quarter = msl_surd_of(e, e, 2, 1);
     if (spec->policy == MUSLIN_ALLOWANCE_POLICY_EXACT)
         return;
     if (has_rule(recipe, RULE_HALF))
-        want_addition(check, MUSLIN_ARG_HALF_ADDITION, spec->half_addition, &half);
+        want_addition(check, MUSLIN_ARG_HALF_ADDITION, spec->half_addition, msl_surd_of(2 * e, e, 2, 2));
     if (has_rule(recipe, RULE_QUARTER))
-        want_addition(check, MUSLIN_ARG_QUARTER_ADDITION, spec->quarter_addition, &quarter);
+        want_addition(check, MUSLIN_ARG_QUARTER_ADDITION, spec->quarter_addition, msl_surd_of(e, e, 2, 1));
 }
 
 static void want_part(struct msl_check *check, int32_t argument, muslin_len value)
@@ -302,36 +300,35 @@ static int below_need(const struct muslin_unit_piece *piece)
     return piece->surplus_width < 0 || piece->surplus_height < 0;
 }
 
-static struct muslin_unit_plan recipe_of(const struct unit_recipe *recipe, const struct muslin_unit_spec *spec)
+static void tell_recipe(const struct unit_recipe *recipe, const struct muslin_unit_spec *spec,
+                        struct muslin_unit_plan *unit)
 {
     struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
-    struct muslin_unit_plan unit = { 0 };
     struct muslin_unit_piece piece = { 0 };
-    unit_tell_sizes(spec->kind, &sizes, &unit);
-    unit.units_per_recipe = recipe->units;
-    unit.mirrored_per_recipe = recipe->mirrored;
-    unit.recipes = recipes_for(recipe, spec, 1);
-    unit.mirrored_recipes = recipes_for(recipe, spec, 2);
-    unit.spare_units = (unit.recipes + unit.mirrored_recipes) * recipe->units - spec->units - spec->mirrored;
-    unit.pieces = recipe->rows * hands_cut(spec);
-    unit.bias_outside = recipe->bias;
-    unit.warnings = recipe->bias ? MUSLIN_WARN_BIAS_EDGE : 0;
+    unit_tell_sizes(spec->kind, &sizes, unit);
+    unit->units_per_recipe = recipe->units;
+    unit->mirrored_per_recipe = recipe->mirrored;
+    unit->recipes = recipes_for(recipe, spec, 1);
+    unit->mirrored_recipes = recipes_for(recipe, spec, 2);
+    unit->spare_units = (unit->recipes + unit->mirrored_recipes) * recipe->units - spec->units - spec->mirrored;
+    unit->pieces = recipe->rows * hands_cut(spec);
+    unit->bias_outside = recipe->bias;
+    unit->warnings = recipe->bias ? MUSLIN_WARN_BIAS_EDGE : 0;
     for (int32_t i = 0; i < recipe->rows; i++) {
         unit_cut_piece(&recipe->row[i], &sizes, spec, &piece);
-        unit.cut_area += 2 * piece.cut_width * piece.cut_height * piece.count;
-        unit.warnings |= below_need(&piece) ? MUSLIN_WARN_BELOW_EXACT : 0;
+        unit->cut_area += 2 * piece.cut_width * piece.cut_height * piece.count;
+        unit->warnings |= below_need(&piece) ? MUSLIN_WARN_BELOW_EXACT : 0;
     }
     if (recipe->edges == 0)
-        unit.cut_area = 0;
+        unit->cut_area = 0;
     else
-        tell_areas(recipe, &sizes, &unit);
+        tell_areas(recipe, &sizes, unit);
     if (spec->kind == MUSLIN_UNIT_HALF_RECTANGLE)
-        unit.seam_offset = unit_seam_offset(&sizes);
-    unit.star_wider_by = unit_star_wider_by(recipe, spec);
-    unit.bonus_units = recipe->bonus;
+        unit->seam_offset = unit_seam_offset(&sizes);
+    unit->star_wider_by = unit_star_wider_by(recipe, spec);
+    unit->bonus_units = recipe->bonus;
     if (recipe->bonus != 0) /* the corners are the last row */
-        unit.bonus_unfinished = bonus_unfinished(&sizes, piece.cut_height);
-    return unit;
+        unit->bonus_unfinished = bonus_unfinished(&sizes, piece.cut_height);
 }
 
 muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct muslin_unit_plan *out,
@@ -343,7 +340,8 @@ muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct mus
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_unit_plan unit = recipe_of(unit_recipe_for(s.kind, s.method, s.tip), &s);
+    struct muslin_unit_plan unit = { 0 };
+    tell_recipe(unit_recipe_for(s.kind, s.method, s.tip), &s, &unit);
     msl_write_struct(out, &unit, (uint32_t)sizeof unit);
     return MUSLIN_OK;
 }

@@ -117,9 +117,8 @@ static void fail_fabric(struct msl_check *check, uint32_t fabric, const struct m
 /* What the plan of a fabric comes to, and what is to be bought for it. */
 static void add_up(struct msl_check *check, const struct request *request, uint32_t fabric, struct fabric_plan *made)
 {
-    struct muslin_cutplan_total totals = { .size = sizeof totals };
-    (void)muslin_cutplan_totals(made->plan, &totals, NULL);
-    const struct muslin_purchase_spec spec = msl_purchase_spec_of(&request->spec, totals.cloth_length);
+    const struct muslin_cutplan_total *totals = &made->plan->totals;
+    const struct muslin_purchase_spec spec = msl_purchase_spec_of(&request->spec, totals->cloth_length);
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
     struct muslin_purchase bought = { .size = sizeof bought };
     struct muslin_fabric_yardage *row = &made->row;
@@ -127,41 +126,41 @@ static void add_up(struct msl_check *check, const struct request *request, uint3
         fail_fabric(check, fabric, &problem);
     row->fabric = msl_id(request->solution->quilt, MUSLIN_SORT_FABRIC, fabric);
     row->usable_width = width_of(request->solution, fabric);
-    row->pieces = totals.pieces;
-    row->cloth_length = totals.cloth_length;
-    row->least = totals.least + request->spec.straightening;
-    row->own_strips_length = totals.own_strips_length;
+    row->pieces = totals->pieces;
+    row->cloth_length = totals->cloth_length;
+    row->least = totals->least + request->spec.straightening;
+    row->own_strips_length = totals->own_strips_length;
     row->with_extra = bought.with_extra;
     row->bought = bought.bought;
     row->spare = bought.spare;
     (void)muslin_cutplan_narrowest(made->plan, &row->narrowest_width, NULL); /* a plan from a bolt */
-    row->proven = totals.proven;
+    row->proven = totals->proven;
     row->turned = msl_some_are_turned(made->plan);
 }
 
-static void plan_fabric(struct msl_check *check, const struct request *request, uint32_t fabric,
-                        struct msl_tellings *tellings, struct muslin_yardage *yardage)
+/* Null after a failure, and where nothing is cut of the fabric. */
+static struct fabric_plan *plan_fabric(struct msl_check *check, const struct request *request, uint32_t fabric,
+                                       struct msl_tellings *tellings, struct muslin_yardage *yardage)
 {
     const struct muslin_allocator *a = &yardage->allocator;
     const size_t n = gather(check, request, fabric, NULL);
+    struct fabric_plan *made = n > 0 ? msl_add_row(check, a, &yardage->fabrics, sizeof *made) : NULL;
+    if (made == NULL)
+        return NULL;
+    *made = (struct fabric_plan){ .row = { .size = sizeof made->row } };
+    struct muslin_blank_spec *blanks = msl_scratch(check, a, n, sizeof *blanks);
+    if (blanks == NULL)
+        return NULL;
+    (void)gather(check, request, fabric, blanks);
     const struct muslin_cutplan_spec spec =
         msl_plan_spec_of(&request->spec, width_of(request->solution, fabric),
                          request->solution->quilt->fabrics[fabric - 1].print);
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct fabric_plan *made = n > 0 ? msl_add_row(check, a, &yardage->fabrics, sizeof *made) : NULL;
-    if (made == NULL)
-        return;
-    *made = (struct fabric_plan){ .row = { .size = sizeof made->row } };
-    struct muslin_blank_spec *blanks = msl_scratch(check, a, n, sizeof *blanks);
-    if (blanks == NULL)
-        return;
-    (void)gather(check, request, fabric, blanks);
     if (muslin_cutplan_create(&spec, blanks, sizeof *blanks, n, NULL, 0, 0, a, msl_progress_of(tellings), tellings,
                               &made->plan, &problem) != MUSLIN_OK)
         fail_fabric(check, fabric, &problem);
-    else
-        add_up(check, request, fabric, made);
     msl_scratch_free(a, blanks, n, sizeof *blanks);
+    return check->status == MUSLIN_OK ? made : NULL;
 }
 
 /* ---- all of them ------------------------------------------------------------------------------------------------ */
@@ -202,8 +201,11 @@ muslin_status muslin_yardage_create(const struct muslin_solution *solution, cons
     if (yardage == NULL)
         return check.status;
     *yardage = (struct muslin_yardage){ .allocator = *allocator };
-    for (uint32_t fabric = 1; check.status == MUSLIN_OK && fabric <= solution->quilt->fabrics_used; fabric++)
-        plan_fabric(&check, &request, fabric, &tellings, yardage);
+    for (uint32_t fabric = 1; check.status == MUSLIN_OK && fabric <= solution->quilt->fabrics_used; fabric++) {
+        struct fabric_plan *made = plan_fabric(&check, &request, fabric, &tellings, yardage);
+        if (made != NULL)
+            add_up(&check, &request, fabric, made);
+    }
     if (check.status == MUSLIN_OK)
         *out = yardage;
     else

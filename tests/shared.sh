@@ -86,9 +86,11 @@ stage() {
 }
 
 # lane NAME FUNCTION: the stages of a function, beside what else runs. lanes_end waits for all and counts theirs.
+# What a shell runs beside itself does not hear Ctrl-C: the shell passes it on.
 lanes=
 lane() {
     lanes="$lanes $1"
+    trap 'trap - INT; kill -TERM 0' INT
     rm -f "$logs/$1.lane"
     (
         passed=0

@@ -89,11 +89,12 @@ class Names:
         return "muslin::" + enum_name(self.enum_of_class[name])
 
     def in_words(self, comment: str) -> str:
-        """A header's comment in C++ terms, without its examples, which are in C."""
+        """A header's comment in C++ terms, without its examples, which are in C, and without the room a caller gives."""
         text = re.sub(r"\s*\bExamples?: .*?(?=\s*Since \d|$)", "", plain(comment))
         text = re.sub(r"\s*Since [\d.]+\d( all)?\.", "", text)
+        text = re.sub(r"(?<=\.) [^.:]*\bcapacity\b[^.]*\.", "", text)
+        text = re.sub(r":[^.:]*\bcapacity\b[^.]*(?=\.)", "", text)
         text = re.sub(r"\bstruct (?=muslin_)", "", text)
-        text = re.sub(r"(?<=, )_(?=[A-Z])", "MUSLIN_ERR_", text)
         return re.sub(r"\b(muslin|MUSLIN)_\w+", lambda found: self.words.get(found.group(0), found.group(0)), text)
 
 

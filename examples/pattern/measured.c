@@ -56,6 +56,24 @@ const char *measured(const struct worked *worked, muslin_len length, char text[W
     return text;
 }
 
+static muslin_len up_to(muslin_len length, muslin_len grid)
+{
+    struct muslin_rounding_spec spec = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_rounded rounded = { .size = (uint32_t)sizeof rounded };
+    spec.grid = grid;
+    spec.direction = MUSLIN_DIRECTION_UP;
+    must(muslin_length_snap(length, &spec, &rounded));
+    return rounded.value;
+}
+
+muslin_len to_mark(const struct worked *worked, muslin_len length)
+{
+    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
+    char text[WORD_ROOM];
+    const bool is_there = write_length(worked, length, MUSLIN_DIRECTION_UP, text);
+    return is_there ? length : up_to(length, in_inches ? MUSLIN_TICKS_PER_INCH / 8 : MUSLIN_TICKS_PER_MM);
+}
+
 const char *measured_fine(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
     static const struct marks sixty_fourths = { MUSLIN_STYLE_INCH_FRACTION, 64, 0 };
@@ -99,6 +117,19 @@ const char *at_least_by(const struct worked *worked, muslin_len width, muslin_le
     return text;
 }
 
+/* Sides are cut from a panel; all others are as wide as the cloth, or half of it. */
+const char *panel_size(const struct worked *worked, const struct muslin_panel *panel, char text[WORD_ROOM])
+{
+    char across[WORD_ROOM];
+    char along[WORD_ROOM];
+    if (panel->role == MUSLIN_PANEL_ROLE_SIDE)
+        at_least(worked, panel->cut_width, across);
+    else
+        measured(worked, panel->cut_width, across);
+    snprintf(text, WORD_ROOM, "%.45s x %.40s", across, at_least(worked, panel->cut_length, along));
+    return text;
+}
+
 const char *package_size(const struct worked *worked, char text[WORD_ROOM])
 {
     static const struct marks whole = { MUSLIN_STYLE_CM, 1, 0 };
@@ -126,26 +157,11 @@ static void write_metres(muslin_len length, char text[WORD_ROOM])
     snprintf(text + used, (size_t)(WORD_ROOM - used), " m");
 }
 
-static bool is_sold_by_metre(const struct worked *worked)
-{
-    return strcmp(worked->design->pattern->words[WORD_YARD], "metre") == 0;
-}
-
-static muslin_len up_to(muslin_len length, muslin_len grid)
-{
-    struct muslin_rounding_spec spec = MUSLIN_ROUNDING_SPEC_INIT;
-    struct muslin_rounded rounded = { .size = (uint32_t)sizeof rounded };
-    spec.grid = grid;
-    spec.direction = MUSLIN_DIRECTION_UP;
-    must(muslin_length_snap(length, &spec, &rounded));
-    return rounded.value;
-}
-
 const char *to_buy(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
     static const struct marks eighths = { MUSLIN_STYLE_YARD_FRACTION, 8, 0 };
     const muslin_len bought = up_to(length, worked->design->buying.step);
-    if (is_sold_by_metre(worked))
+    if (is_sold_by_metre(worked->design->pattern))
         write_metres(bought, text);
     else
         write_on(&eighths, bought, MUSLIN_DIRECTION_UP, text);
@@ -155,7 +171,7 @@ const char *to_buy(const struct worked *worked, muslin_len length, char text[WOR
 const char *in_whole_yards(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
     static const struct marks whole = { MUSLIN_STYLE_YARD_FRACTION, 1, 0 };
-    if (is_sold_by_metre(worked))
+    if (is_sold_by_metre(worked->design->pattern))
         write_metres(up_to(length, 1000 * MUSLIN_TICKS_PER_MM), text);
     else
         write_on(&whole, length, MUSLIN_DIRECTION_UP, text);

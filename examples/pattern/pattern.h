@@ -76,6 +76,8 @@ struct pattern *pattern_read(const char *path, struct complaints *complaints);
 struct pattern *pattern_parse(const char *text, size_t length, struct complaints *complaints);
 void pattern_free(struct pattern *pattern);
 
+bool is_sold_by_metre(const struct pattern *pattern);
+
 /* Names the sizes that have a complaint, where not all of those have it that were looked at: a bit for each. */
 void name_sizes(struct complaints *complaints, const struct pattern *pattern, unsigned looked_at);
 

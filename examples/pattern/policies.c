@@ -47,9 +47,16 @@ static void choose_pressing(struct making *making)
         spec->prefer = is_true(pressing, "towards dark") ? MUSLIN_PREFER_DARKER : MUSLIN_PREFER_NOTHING;
 }
 
+/* A shop that sells by the metre cuts tenths of one, whatever the pattern is measured in. */
+static struct usual usual_step(const struct pattern *pattern)
+{
+    const char *step = is_sold_by_metre(pattern) ? "10 cm" : "1/8 yd";
+    return (struct usual){ step, step };
+}
+
 static void choose_buying(struct making *making)
 {
-    static const struct usual step = { "1/8 yd", "10 cm" };
+    const struct usual step = usual_step(making->design->pattern);
     const struct muslin_yardage_spec usual = MUSLIN_YARDAGE_SPEC_INIT;
     struct muslin_yardage_spec *spec = &making->design->buying;
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;

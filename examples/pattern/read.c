@@ -154,6 +154,11 @@ static void choose_words(struct pattern *pattern)
         pattern->words[WORD_YARD] = "metre";
 }
 
+bool is_sold_by_metre(const struct pattern *pattern)
+{
+    return strcmp(pattern->words[WORD_YARD], "metre") == 0;
+}
+
 static void list_sizes(struct pattern *pattern)
 {
     json_t *sizes = json_object_get(pattern->root, "sizes");

@@ -65,8 +65,12 @@ int64_t short_set(const struct worked *worked, const struct muslin_stripset *set
 /* A block of which there are more, and which is sewn first: every such step. */
 bool is_test_step(const struct worked *worked, size_t step);
 bool has_test_block(const struct worked *worked);
+/* Where there is none, a unit of which there are more is. */
+bool has_test_unit(const struct worked *worked);
 /* Strips of the binding, as they are laid out for all tops, and what they come to; that may be null. */
 int64_t count_binding_strips(const struct worked *worked, muslin_len *together);
+/* "2 panels"; "1 panel and an insert". */
+void add_panels(struct line *line, const struct muslin_backing *backing);
 /* A strip of a border is cut after the top is measured. */
 bool is_border_cut(const struct worked *worked, size_t cut);
 /* The mitred border of the top that a cut is for, or null. */

@@ -149,6 +149,8 @@ enum { WORD_ROOM = 96 };
 /* As one measures it, in the pattern's units: on a mark of a ruler, of 1/8 in, 1/16 in, or half a millimetre; else to
  * the nearest 1/8 in or millimetre, with "about" before it. */
 const char *measured(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
+/* The length, where it lies on a mark of the ruler; else the next of the usual marks. */
+muslin_len to_mark(const struct worked *worked, muslin_len length);
 /* The same of something very small, to 1/64 in or a hundredth of a millimetre. */
 const char *measured_fine(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
 /* At least so much, or at most. */
@@ -158,6 +160,8 @@ const char *at_most(const struct worked *worked, muslin_len length, char text[WO
 const char *measured_by(const struct worked *worked, muslin_len width, muslin_len height, char text[WORD_ROOM]);
 /* The same, neither side less than so much. */
 const char *at_least_by(const struct worked *worked, muslin_len width, muslin_len height, char text[WORD_ROOM]);
+/* How a panel of the back is cut: no shorter, and no narrower where it is cut from another. */
+const char *panel_size(const struct worked *worked, const struct muslin_panel *panel, char text[WORD_ROOM]);
 /* Of a package of batting: about whole centimetres where it was made in inches. */
 const char *package_size(const struct worked *worked, char text[WORD_ROOM]);
 /* A length to buy, up to what shops cut: "1 3/8 yd" or "1.3 m". */

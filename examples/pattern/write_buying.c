@@ -82,17 +82,21 @@ static void write_backing_row(struct table *table, const struct worked *worked)
     const char *name = design->backing_fabric != 0 ? fabric_name(worked, design->backing_fabric) : design->backing_name;
     const struct muslin_purchase *backs = &worked->backs[0];
     const int64_t tops = design->solve.tops;
+    struct line panels = { NULL, 0, 0 };
     char text[WORD_ROOM];
     add_cell(table, "backing%s%s, %s wide", name == NULL ? "" : ": ", name == NULL ? "" : name,
              measured(worked, design->backing.fabric_width, text));
     add_cell(table, "%s", at_least(worked, backs->needed, text));
     add_cell(table, "%s", to_buy(worked, backs->bought, text));
     add_spare(table, worked, backs->spare);
+    add_panels(&panels, best);
+    if (best->pieces > best->panels)
+        add(&panels, ", %" PRId64 " pieces", best->pieces);
     if (tops > 1)
-        add_cell(table, "backs of all %" PRId64 " quilts, %" PRId64 " panel%s each", tops, best->panels,
-                 plural(best->panels));
+        add_cell(table, "backs of all %" PRId64 " quilts, of each: %s", tops, panels.text);
     else
-        add_cell(table, "back of each quilt, %" PRId64 " panel%s", best->panels, plural(best->panels));
+        add_cell(table, "back of each quilt: %s", panels.text);
+    free(panels.text);
 }
 
 static void write_batting_row(struct table *table, const struct worked *worked)
@@ -102,7 +106,7 @@ static void write_batting_row(struct table *table, const struct worked *worked)
     char text[WORD_ROOM];
     char wide[WORD_ROOM];
     add_cell(table, "%s", word(worked, WORD_BATTING));
-    measured_by(worked, batting->width, batting->length, text);
+    at_least_by(worked, batting->width, batting->length, text);
     if (tops > 1)
         add_cell(table, "%" PRId64 " pieces of %s", tops, text);
     else

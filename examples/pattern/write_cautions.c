@@ -34,17 +34,11 @@ void write_before(struct document *document, const struct worked *worked)
     say(document, ITEM_CAUTION, 0, NULL, "Rotary cutters, irons, needles and pins hurt: close the blade each time you "
         "put the cutter down, cut away from yourself with the hand flat on the ruler, let no iron stand hot alone, "
         "count the pins, and keep all of it from children.");
-    say(document, ITEM_CAUTION, 0, NULL, "Cutting cannot be undone: cut for %s.", has_test_block(worked)
-        ? "the test block first" : "one unit first, sew it and measure it, as far as its method lets you");
+    say(document, ITEM_CAUTION, 0, NULL, "Cutting cannot be undone: cut for %s.",
+        has_test_block(worked) ? "the test block first" :
+        has_test_unit(worked) ? "the test unit first" : "one part first, sew it and measure it");
     say(document, ITEM_CAUTION, 0, NULL, "Cloth cut folded must lie smooth and square to the fold, or strips come out "
         "with a bend in the middle: open the first strip and look.");
-}
-
-static void write_safety(struct document *document)
-{
-    say(document, ITEM_CAUTION, 0, NULL, "No quilt belongs in the place where an infant sleeps.");
-    say(document, ITEM_SAY, 0, NULL, "Nothing here says that a quilt meets a safety standard; where one is sold or "
-        "given to a child, ask which rules hold where you live.");
 }
 
 void write_cautions(struct document *document, const struct worked *worked)
@@ -54,5 +48,6 @@ void write_cautions(struct document *document, const struct worked *worked)
     if (has_slant(worked))
         say(document, ITEM_CAUTION, 0, NULL, "Edges that were cut on the slant (triangles, diamonds) stretch: press "
             "them without pushing.");
-    write_safety(document);
+    say(document, ITEM_SAY, 0, NULL, "Nothing here says that a quilt meets a safety standard; where one is sold or "
+        "given to a child, ask which rules hold where you live.");
 }

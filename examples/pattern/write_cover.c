@@ -62,7 +62,7 @@ static void add_batting_cell(struct table *table, const struct worked *worked)
 {
     const int64_t tops = worked->design->solve.tops;
     char text[WORD_ROOM];
-    measured_by(worked, worked->batting.width, worked->batting.length, text);
+    at_least_by(worked, worked->batting.width, worked->batting.length, text);
     if (tops > 1)
         add_cell(table, "%" PRId64 " pieces of %s", tops, text);
     else

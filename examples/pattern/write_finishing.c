@@ -32,9 +32,16 @@ static const char *layout_name(int32_t layout)
     }
 }
 
+void add_panels(struct line *line, const struct muslin_backing *backing)
+{
+    const bool has_insert = backing->layout == MUSLIN_BACKING_LAYOUT_INSERT_ALONG ||
+                            backing->layout == MUSLIN_BACKING_LAYOUT_INSERT_ACROSS;
+    add(line, "%" PRId64 " panel%s%s", backing->panels, plural(backing->panels), has_insert ? " and an insert" : "");
+}
+
 static void write_panels(struct document *document, const struct worked *worked)
 {
-    static const char *const heads[] = { "#Place", "Piece", "#How many", "Cut, across the cloth x along it" };
+    static const char *const heads[] = { "#Place", "Piece", "How many", "Cut, across the cloth x along it" };
     static const char *const roles[] = { "", "whole width", "middle, whole width", "side", "half", "insert" };
     struct table *table = put_table(document, worked->design->solve.tops > 1
                                     ? "Backing of each quilt, piece by piece in the order it is sewn"
@@ -44,24 +51,27 @@ static void write_panels(struct document *document, const struct worked *worked)
         const struct muslin_panel *panel = &worked->panels[i];
         add_cell(table, "%d", (int)panel->position);
         add_cell(table, "%s", panel->role > 0 && panel->role <= 5 ? roles[panel->role] : "panel");
-        add_cell(table, "%" PRId64, panel->count);
-        add_cell(table, "%s", measured_by(worked, panel->cut_width, panel->cut_length, text));
+        add_cell(table, "%" PRId64 " piece%s", panel->count, plural(panel->count));
+        add_cell(table, "%s", panel_size(worked, panel, text));
     }
 }
 
 static void write_other_backings(struct document *document, const struct worked *worked)
 {
-    static const char *const heads[] = { "Other layouts of the backing", "#Panels", "#Buy" };
+    static const char *const heads[] = { "Other layouts of the backing", "Cut from", "#Buy" };
     struct table *table = NULL;
     char text[WORD_ROOM];
     for (size_t i = 1; i < worked->backings_count; i++) {
         const struct muslin_backing *backing = &worked->backings[i];
+        struct line panels = { NULL, 0, 0 };
         if (!backing->possible)
             continue;
         if (table == NULL)
             table = put_table(document, NULL, heads, 3);
         add_cell(table, "%s", layout_name(backing->layout));
-        add_cell(table, "%" PRId64, backing->panels);
+        add_panels(&panels, backing);
+        add_cell(table, "%s", panels.text);
+        free(panels.text);
         add_cell(table, "%s", to_buy(worked, worked->backs[i].bought, text));
     }
 }
@@ -97,8 +107,8 @@ static void write_backing(struct document *document, const struct worked *worked
         say(document, ITEM_POINT, 0, NULL, "Trim the selvages off, sew the pieces with %s seams and press them open.",
             measured(worked, spec->allowance, text));
     if (best->seams > 0)
-        say(document, ITEM_POINT, 0, NULL, "Sewn together it measures %s unfinished.",
-            measured_by(worked, best->joined_width, best->joined_length, text));
+        say(document, ITEM_POINT, 0, NULL, "Sewn together it measures at least %s unfinished.",
+            at_least_by(worked, best->joined_width, best->joined_length, text));
     if (is_nothing(worked, best->narrower_by))
         say(document, ITEM_CAUTION, 0, NULL, "The cloth for the back must have its full width: any narrower, and this "
             "layout needs more.");
@@ -133,7 +143,7 @@ static void write_batting(struct document *document, const struct worked *worked
     char text[WORD_ROOM];
     char wide[WORD_ROOM];
     say(document, ITEM_SUBHEADING, 0, NULL, "%s", capital(worked, WORD_BATTING, head));
-    say(document, ITEM_POINT, 0, NULL, "Cut %s%s: %s.", measured_by(worked, batting->width, batting->length, text),
+    say(document, ITEM_POINT, 0, NULL, "Cut %s%s: %s.", at_least_by(worked, batting->width, batting->length, text),
         each, how_far_out(worked));
     if (batting->package >= 0)
         say(document, ITEM_POINT, 0, NULL, "A package of %s covers that%s.",

@@ -87,6 +87,13 @@ static bool may_be_longer(const struct laying *laying, const struct muslin_cutpl
            laying->bolt->places[place].width < strip->width;
 }
 
+static muslin_len free_of(const struct muslin_cutplan_strip *strip)
+{
+    muslin_len left;
+    must(muslin_length_subtract(strip->width, strip->used, &left));
+    return left;
+}
+
 /* Pieces to be joined for a border: how much longer they may be left. */
 static void add_free(struct line *line, const struct laying *laying, const struct muslin_cutplan_strip *strip)
 {
@@ -95,8 +102,7 @@ static void add_free(struct line *line, const struct laying *laying, const struc
     struct line names = { NULL, 0, 0 };
     char text[WORD_ROOM];
     char name[32];
-    muslin_len left;
-    must(muslin_length_subtract(strip->width, strip->used, &left));
+    const muslin_len left = free_of(strip);
     for (int64_t i = 0; !is_nothing(worked, left) && i < strip->places; i++)
         if (may_be_longer(laying, strip, (size_t)(strip->first_place + i)))
             add(&names, "%s%s", names.used > 0 ? " and " : "",
@@ -283,28 +289,55 @@ static int64_t place_of_stub(const struct laying *laying, int64_t piece)
 /* Whether so much of its strip is free that it is told with the strip to leave it longer. */
 static bool may_grow(const struct laying *laying, int64_t place)
 {
-    const struct muslin_cutplan_strip *strip = &laying->bolt->strips[laying->bolt->places[place].strip];
-    muslin_len left;
-    must(muslin_length_subtract(strip->width, strip->used, &left));
-    return left >= hand_of(laying->worked);
+    return free_of(&laying->bolt->strips[laying->bolt->places[place].strip]) >= hand_of(laying->worked);
+}
+
+/* The most that is free of another strip as wide; 0: less than a hand's breadth. */
+static muslin_len free_elsewhere(const struct laying *laying, int64_t place)
+{
+    const muslin_len height = laying->bolt->strips[laying->bolt->places[place].strip].height;
+    muslin_len most = 0;
+    for (size_t i = 0; i < laying->bolt->strips_count; i++) {
+        const struct muslin_cutplan_strip *strip = &laying->bolt->strips[i];
+        if (strip->kind == MUSLIN_CUTPLAN_STRIP_STRIP && strip->height == height && free_of(strip) > most)
+            most = free_of(strip);
+    }
+    return most >= hand_of(laying->worked) ? most : 0;
+}
+
+/* Its seam lies by a corner, unless the piece is left longer as its strip says. */
+static void add_longer(struct line *line, const struct laying *laying, int64_t place)
+{
+    const muslin_len elsewhere = free_elsewhere(laying, place);
+    char text[WORD_ROOM];
+    if (may_grow(laying, place))
+        return;
+    add(line, ", its seam close to a corner: ");
+    if (elsewhere > 0)
+        add(line, "%s of another strip as wide are free: cut that piece from there, longer,",
+            at_most(laying->worked, elsewhere, text));
+    else
+        add(line, "where cloth is left, cut that piece longer");
+    add(line, " and the one that it is joined to as much shorter, so that both are nearer equal");
 }
 
 static void write_stubs(struct document *document, const struct laying *laying)
 {
+    const struct worked *worked = laying->worked;
     char text[WORD_ROOM];
-    char whole[WORD_ROOM];
     char name[32];
     for (size_t i = 0; i < laying->bolt->pieces_count; i++) {
         const int64_t place = place_of_stub(laying, (int64_t)i);
+        const int64_t label = laying->bolt->pieces[i].label;
+        struct line line = { NULL, 0, 0 };
         if (place < 0)
             continue;
-        const int64_t label = laying->bolt->pieces[i].label;
-        say(document, ITEM_POINT, 0, NULL, "%s is joined with a piece only %s long%s. On cloth usable over at least %s "
-            "it is cut in one, without a join.", label_name(laying->worked, label, name),
-            measured(laying->worked, laying->bolt->places[place].width, text), may_grow(laying, place) ? "" :
-            ", its seam close to a corner: where cloth is left, cut that piece longer and the one that it is joined to "
-            "as much shorter, so that both are nearer equal",
-            at_least(laying->worked, cut_length(laying->worked, (size_t)label), whole));
+        add(&line, "%s is joined with a piece only %s long", label_name(worked, label, name),
+            measured(worked, laying->bolt->places[place].width, text));
+        add_longer(&line, laying, place);
+        add(&line, ". On cloth usable over at least %s it is cut in one, without a join.",
+            at_least(worked, cut_length(worked, (size_t)label), text));
+        put(document, ITEM_POINT, 0, NULL, &line);
     }
 }
 

@@ -162,6 +162,21 @@ bool has_test_block(const struct worked *worked)
     return false;
 }
 
+/* Where there is no such block. */
+static bool is_test_unit(const struct worked *worked, size_t step)
+{
+    const struct muslin_sewing_step *row = &worked->steps[step];
+    return row->alike > 1 && (row->kind == MUSLIN_SEWING_UNIT || row->kind == MUSLIN_SEWING_SHAPE);
+}
+
+bool has_test_unit(const struct worked *worked)
+{
+    for (size_t i = 0; !has_test_block(worked) && i < worked->steps_count; i++)
+        if (is_test_unit(worked, i))
+            return true;
+    return false;
+}
+
 static bool has_sets(const struct worked *worked)
 {
     for (size_t i = 0; i < worked->steps_count; i++)
@@ -170,29 +185,43 @@ static bool has_sets(const struct worked *worked)
     return false;
 }
 
-/* Blocks of which there are more: one of each is finished before the rest of their parts. */
-static void write_test_blocks(struct document *document, const struct worked *worked)
+/* "warm block A, 8 1/2 in x 8 1/2 in unfinished; cool block B, ...", of all such steps. */
+static void add_tests(struct line *line, const struct worked *worked,
+                      bool (*is_one)(const struct worked *worked, size_t step))
 {
-    struct line line = { NULL, 0, 0 };
     char text[WORD_ROOM];
     char letter[16];
     size_t found = 0;
     for (size_t i = 0; i < worked->steps_count; i++) {
         const struct muslin_sewing_step *step = &worked->steps[i];
-        const struct named *named = named_of(worked->design, step->node);
-        if (!is_test_step(worked, i))
+        if (!is_one(worked, i))
             continue;
-        add(&line, "%s%s %s, ", found++ > 0 ? "; " : "Test block: first cut and sew what one block needs, step by "
-            "step, and measure it: ", named->name, letter_of(worked, step->node, letter));
-        add(&line, "%s unfinished", measured_by(worked, step->unfinished_width, step->unfinished_height, text));
+        add(line, "%s", found++ > 0 ? "; " : "");
+        add_name(line, worked, step->node);
+        add(line, " %s, %s unfinished", letter_of(worked, step->node, letter),
+            measured_by(worked, step->unfinished_width, step->unfinished_height, text));
     }
-    if (found == 0)
-        return;
-    add(&line, ". It counts as one of those needed. ");
-    if (has_sets(worked))
-        add(&line, "Of strip sets sew one of each for it, and keep what the block does not take. ");
-    add(&line, "When it measures right, cut the rest, and sew all parts of a step in a chain.");
-    put(document, ITEM_POINT, 0, NULL, &line);
+}
+
+/* Blocks of which there are more, or else units: some of each are finished before the rest of their parts. */
+static void write_tests(struct document *document, const struct worked *worked)
+{
+    struct line line = { NULL, 0, 0 };
+    if (has_test_block(worked)) {
+        add(&line, "Test block: first cut and sew what one block needs, step by step, and measure it: ");
+        add_tests(&line, worked, is_test_step);
+        add(&line, ". It counts as one of those needed. ");
+        if (has_sets(worked))
+            add(&line, "Of strip sets sew one of each for it, and keep what the block does not take. ");
+        add(&line, "When it measures right, cut the rest, and sew all parts of a step in a chain.");
+    } else if (has_test_unit(worked)) {
+        add(&line, "Test unit: first cut and sew as few of each unit as its step makes at a time, and measure them: ");
+        add_tests(&line, worked, is_test_unit);
+        add(&line, ". They count as some of those needed. When they measure right, cut the rest, and sew all parts of "
+            "a step in a chain.");
+    }
+    if (line.used > 0)
+        put(document, ITEM_POINT, 0, NULL, &line);
 }
 
 static void write_letters(struct document *document, const struct worked *worked)
@@ -229,6 +258,7 @@ void write_notes(struct document *document, const struct worked *worked)
 {
     say(document, ITEM_HEADING, 0, NULL, "Read this first");
     write_sizes(document, worked);
+    say(document, ITEM_CAUTION, 0, NULL, "No quilt belongs in the place where an infant sleeps.");
     write_misfits(document, worked);
     if (!is_drawn_alone(document))
         put_picture(document, PICTURE_TOP, worked, 0, "The top, finished, in its fabrics");
@@ -244,6 +274,6 @@ void write_notes(struct document *document, const struct worked *worked)
     if (worked->design->borders_used > 0)
         say(document, ITEM_POINT, 0, NULL, "Lay cloth aside for border strips: they are cut after the top is "
             "measured.");
-    write_test_blocks(document, worked);
+    write_tests(document, worked);
     write_letters(document, worked);
 }

@@ -113,12 +113,17 @@ static void write_head(struct document *document, const struct worked *worked, s
 
 static void write_size(struct document *document, const struct worked *worked, const struct muslin_sewing_step *step)
 {
+    struct line line = { NULL, 0, 0 };
     char text[WORD_ROOM];
     const struct named *named = named_of(worked->design, step->node);
+    const struct muslin_node_size size = size_of(worked, step->node);
     const bool is_block = named != NULL && named->is_block;
-    say(document, ITEM_POINT, 0, NULL, "%s %s unfinished.%s", is_block ? "Measure: block" : "Measures",
-        measured_by(worked, step->unfinished_width, step->unfinished_height, text),
-        step->node == worked->design->top ? " The top is done." : "");
+    add(&line, "%s %s unfinished", is_block ? "Measure: block" : "Measures",
+        measured_by(worked, step->unfinished_width, step->unfinished_height, text));
+    if (is_block || step->kind == MUSLIN_SEWING_UNIT || step->kind == MUSLIN_SEWING_SHAPE)
+        add(&line, ", %s finished", measured_by(worked, size.finished_width, size.finished_height, text));
+    add(&line, ".%s", step->node == worked->design->top ? " The top is done." : "");
+    put(document, ITEM_POINT, 0, NULL, &line);
 }
 
 /* ---- steps ------------------------------------------------------------------------------------------------------ */

@@ -46,13 +46,22 @@ static void draw_joins(const struct backing *backing, const struct muslin_panel 
 
 static const char *role_of(const struct muslin_panel *panel)
 {
-    return panel->role == MUSLIN_PANEL_ROLE_INSERT ? "insert" : "panel";
+    switch (panel->role) {
+    case MUSLIN_PANEL_ROLE_SIDE:
+        return "side";
+    case MUSLIN_PANEL_ROLE_HALF:
+        return "half";
+    case MUSLIN_PANEL_ROLE_INSERT:
+        return "insert";
+    default:
+        return "panel";
+    }
 }
 
 static void label_panel(const struct backing *backing, const struct muslin_panel *panel, double at, double depth)
 {
     const struct worked *worked = backing->canvas->worked;
-    char text[2][WORD_ROOM];
+    char text[WORD_ROOM];
     char count[40] = "";
     char words[3 * WORD_ROOM];
     const bool is_flat = depth < 34 && !backing->is_along;
@@ -60,14 +69,15 @@ static void label_panel(const struct backing *backing, const struct muslin_panel
         snprintf(count, sizeof count, is_flat ? "%" PRId64 " pieces, each " : "%" PRId64 " pieces,\neach ",
                  panel->count);
     if (backing->row->pieces == 1) {
-        snprintf(words, sizeof words, "in one piece, cut %s", measured_by(worked, panel->cut_width, panel->cut_length,
-                                                                          text[0]));
+        snprintf(words, sizeof words, "in one piece, cut %s", panel_size(worked, panel, text));
         write_words(backing->canvas->cairo, backing->width / 2, backing->height * 0.28, words, SMALL_SIZE, PLATE_BOX);
         return;
     }
-    snprintf(words, sizeof words, is_flat ? "%s %d: %scut %s x %s" : "%s %d\n%scut\n%s\nx %s", role_of(panel),
-             panel->position, count, measured(worked, panel->cut_width, text[0]),
-             measured(worked, panel->cut_length, text[1]));
+    panel_size(worked, panel, text);
+    if (!is_flat)
+        *strstr(text, " x ") = '\n';
+    snprintf(words, sizeof words, is_flat ? "%s %d: %scut %s" : "%s %d\n%scut\n%s", role_of(panel), panel->position,
+             count, text);
     /* What is wider than its panel does not stand beside the next one's words, but below them. */
     const bool is_wide = plate_room(words, SMALL_SIZE, PLATE_BOX).width > depth;
     const double down = backing->height * (is_wide && panel->position % 2 == 0 ? 0.62 : 0.28);
@@ -140,11 +150,11 @@ static void say_lines(const struct backing *backing)
     if (worked->design->has_batting) {
         draw_sample(cairo, y, 1, 2);
         snprintf(words, sizeof words, "%s, cut: %s", worked->design->pattern->words[WORD_BATTING],
-                 measured_by(worked, worked->batting.width, worked->batting.length, text));
+                 at_least_by(worked, worked->batting.width, worked->batting.length, text));
         y += write_wrapped(cairo, 30, y, 250, words, SMALL_SIZE) + 2;
     }
     snprintf(words, sizeof words, "backing needed: %s at least; trim what is more",
-             measured_by(worked, backing->row->needed_width, backing->row->needed_length, text));
+             at_least_by(worked, backing->row->needed_width, backing->row->needed_length, text));
     write_wrapped(cairo, 30, y, 250, words, SMALL_SIZE);
 }
 
@@ -167,9 +177,9 @@ void draw_backing(const struct canvas *canvas)
         draw_laid(&backing, worked->batting.width, worked->batting.length, 1, 2);
     draw_laid(&backing, worked->top.finished_width, worked->top.finished_height, 5, 3);
     label_panels(&backing);
-    snprintf(words, sizeof words, "%s as sewn", measured(worked, backing.row->joined_width, text));
+    snprintf(words, sizeof words, "%s as sewn", at_least(worked, backing.row->joined_width, text));
     dimension_across(canvas->cairo, 0, backing.width, backing.height + 12, words);
-    snprintf(words, sizeof words, "%s\nas sewn", measured(worked, backing.row->joined_length, text));
+    snprintf(words, sizeof words, "%s\nas sewn", at_least(worked, backing.row->joined_length, text));
     dimension_down(canvas->cairo, backing.width + 10, 0, backing.height, words);
     say_lines(&backing);
 }

@@ -347,7 +347,7 @@ static void choose_scale(struct plan *plan, muslin_len width)
         plan->low -= 0.5;
     while (height_of_all(plan) > plan->canvas->height && plan->across > least)
         plan->across *= 0.97;
-    plan->least = LEAST_SIZE * fmax(1, height_of_all(plan) / plan->canvas->height);
+    plan->least = SMALL_SIZE * fmax(1, height_of_all(plan) / plan->canvas->height);
 }
 
 /* ---- the cloth --------------------------------------------------------------------------------------------------- */

@@ -23,7 +23,7 @@ static void draw_own(cairo_t *cairo, double x, double y)
     cairo_new_path(cairo);
     cairo_rectangle(cairo, x, y, OWN, SWATCH);
     stroke_dashed(cairo, 2, 2);
-    write_words(cairo, x + OWN / 2.0, y + SWATCH / 2.0, "glue\nyours", LEAST_SIZE + 1, PLATE_NONE);
+    write_words(cairo, x + OWN / 2.0, y + SWATCH / 2.0, "glue\nyours", SMALL_SIZE, PLATE_NONE);
 }
 
 void draw_key(const struct canvas *canvas)

@@ -217,7 +217,7 @@ static void number_pieces(const struct apart *apart)
         if (is_field && apart->part_of[row] >= rows_of_field(apart))
             write_beside(apart, row, text);
         else if (is_first_of(cuts, row))
-            write_words(apart->canvas->cairo, at.x + apart->moved[row].x, at.y + apart->moved[row].y, text, LEAST_SIZE,
+            write_words(apart->canvas->cairo, at.x + apart->moved[row].x, at.y + apart->moved[row].y, text, SMALL_SIZE,
                         PLATE_BOX);
     }
     free(cuts);

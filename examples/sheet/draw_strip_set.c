@@ -11,7 +11,7 @@
 
 #include "picture.h"
 
-enum { STRIP_LEAST = 22, WIDE = 85, LONG = 230, SMALL_LONG = 70, STRETCHES = 16, NOTES = 184 };
+enum { STRIP_LEAST = 22, WIDE = 85, LONG = 230, SMALL_LONG = 60, STRETCHES = 16, NOTES = 184 };
 
 /* What follows what along the strips. */
 enum stretch_kind {
@@ -65,16 +65,15 @@ static double scale_across(const struct set *set)
     muslin_len least = MUSLIN_LENGTH_MAX;
     double all = 0;
     double words = STRIP_LEAST;
-    const double size_of_words = is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE;
     char text[WORD_ROOM];
     for (size_t i = 0; i < set->count; i++) {
         const muslin_len width = cut_across(set, i);
         const char *size = measured(set->canvas->worked, width, text);
-        words = set->is_standing ? fmax(words, words_room(size, size_of_words).width + 3) : words;
+        words = set->is_standing ? fmax(words, words_room(size, SMALL_SIZE).width + 3) : words;
         least = width < least ? width : least;
         all += (double)width;
     }
-    const double room = set->is_standing ? set->canvas->width - 60 : set->canvas->height * 0.6;
+    const double room = set->is_standing ? set->canvas->width - 56 : set->canvas->height * 0.6;
     return fmin(fmax(words / (double)least, WIDE / all), room / all);
 }
 
@@ -141,22 +140,22 @@ static void trace_across(const struct set *set, double along, double width)
 
 /* ---- strips ------------------------------------------------------------------------------------------------------ */
 
-/* The unit on a line of its own where the strip is too narrow for both. */
+/* On more lines where the strip is too narrow for fewer. */
 static void word_strip(const struct set *set, size_t cut, double width, char words[2 * WORD_ROOM])
 {
     const struct worked *worked = set->canvas->worked;
     char text[WORD_ROOM];
     const char *size = measured(worked, worked->cuts[cut].cut_height, text);
-    const double size_of_words = is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE;
     if (!set->is_standing)
         snprintf(words, 2 * WORD_ROOM, "[%d]  %s cut", worked->piece[cut], size);
-    else if (words_room(size, size_of_words).width <= width - 2)
+    else if (words_room(size, SMALL_SIZE).width <= width - 2)
         snprintf(words, 2 * WORD_ROOM, "[%d]\n%s\ncut", worked->piece[cut], size);
     else {
         char *unit = strrchr(text, ' ');
-        const size_t number = unit != NULL ? (size_t)(unit - text) : strlen(text);
-        snprintf(words, 2 * WORD_ROOM, "[%d]\n%.*s\n%s cut", worked->piece[cut], (int)number, text,
-                 unit != NULL ? unit + 1 : "");
+        *unit++ = '\0';
+        const double room = words_room(unit, SMALL_SIZE).width + words_room(" cut", SMALL_SIZE).width;
+        snprintf(words, 2 * WORD_ROOM, "[%d]\n%s\n%s%scut", worked->piece[cut], text, unit,
+                 room <= width - 2 ? " " : "\n");
     }
 }
 
@@ -167,7 +166,6 @@ static void label_strip(const struct set *set, size_t i, double across, double w
     cairo_t *cairo = set->canvas->cairo;
     const int64_t cut = cut_of_strip(worked, set->node, strip_of(set, i).node);
     const double middle = across + width / 2;
-    const double size = set->is_standing && is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE;
     char words[2 * WORD_ROOM];
     if (cut < 0)
         return;
@@ -175,12 +173,12 @@ static void label_strip(const struct set *set, size_t i, double across, double w
     const double ring = plate_room(letter, SMALL_SIZE, PLATE_RING).width;
     word_strip(set, (size_t)cut, width, words);
     if (set->is_standing) {
-        const struct room room = words_room(words, size);
-        write_words(cairo, middle, -3 - room.height / 2, words, size, PLATE_NONE);
+        const struct room room = words_room(words, SMALL_SIZE);
+        write_words(cairo, middle, -3 - room.height / 2, words, SMALL_SIZE, PLATE_NONE);
         write_words(cairo, middle, -4 - room.height - ring / 2, letter, SMALL_SIZE, PLATE_RING);
     } else {
         write_words(cairo, -4 - ring / 2, middle, letter, SMALL_SIZE, PLATE_RING);
-        write_up_to(cairo, -8 - ring, middle, words, size);
+        write_up_to(cairo, -8 - ring, middle, words, SMALL_SIZE);
     }
 }
 
@@ -249,9 +247,9 @@ static void draw_fold(const struct set *set, double along, double length, double
     trace_across(set, fold, width);
     stroke_thin(cairo);
     if (set->is_standing)
-        write_from(cairo, width + 5, fold, "fold", LEAST_SIZE);
+        write_from(cairo, width + 5, fold, "fold", SMALL_SIZE);
     else
-        write_words(cairo, fold, width + 7, "fold", LEAST_SIZE, PLATE_NONE);
+        write_words(cairo, fold, width + 7, "fold", SMALL_SIZE, PLATE_NONE);
 }
 
 static void leave_out(const struct set *set, double along, double length, double width)
@@ -291,7 +289,7 @@ static void say_segment(const struct set *set, double width)
     for (size_t i = 0; i < set->stretches_count; begin += set->stretches[i].length, i++)
         if (set->stretches[i].kind == STRETCH_SEGMENT) {
             const double end = begin + set->stretches[i].length;
-            snprintf(words, sizeof words, "%s cut", measured(set->canvas->worked, set->row->segment_cut, text));
+            snprintf(words, sizeof words, "%s cut", at_least(set->canvas->worked, set->row->segment_cut, text));
             if (set->is_standing)
                 dimension_down(set->canvas->cairo, width + 10, begin, end, words);
             else
@@ -329,7 +327,7 @@ static void say_notes(const struct set *set, double x, double y)
             add(&line, "\nshaded at the fold: %s kept clear", measured(worked, solve->fold_clear, text));
     }
     if (line.used > 0)
-        write_wrapped(set->canvas->cairo, x, y, NOTES, line.text, is_small(set->canvas) ? LEAST_SIZE : SMALL_SIZE);
+        write_wrapped(set->canvas->cairo, x, y, fmin(NOTES, set->canvas->width), line.text, SMALL_SIZE);
     free(line.text);
 }
 

@@ -32,7 +32,7 @@ static void label_block(const struct labels *labels, const struct place *place, 
     char text[WORD_ROOM];
     double size = LETTER_SIZE + 1;
     part_name(labels->canvas->worked, place->node, place->other_way, text);
-    while (size > LEAST_SIZE &&
+    while (size > SMALL_SIZE &&
            plate_room(text, size, PLATE_BOX).width > (box->right - box->left) * 0.8)
         size -= 0.5;
     if (text[0] != '\0')

@@ -27,7 +27,8 @@ void stroke_fine_seam(cairo_t *cairo);
 
 /* ---- words: label.c ---------------------------------------------------------------------------------------------- */
 
-enum { TEXT_SIZE = 8, SMALL_SIZE = 7, LEAST_SIZE = 6, LETTER_SIZE = 9 };
+/* In points; none on paper is smaller than the small ones. */
+enum { TEXT_SIZE = 8, SMALL_SIZE = 7, LETTER_SIZE = 9 };
 
 struct room {
     double width;

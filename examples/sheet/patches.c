@@ -251,7 +251,7 @@ bool write_in_patch(cairo_t *cairo, const struct patches *patches, size_t row, c
                     struct spot moved, const char *words, double size)
 {
     const struct spot at = middle_of(patches, row, view);
-    for (; size >= LEAST_SIZE; size -= 0.5)
+    for (; size >= SMALL_SIZE; size -= 0.5)
         if (has_room(patches, row, view, at, plate_room(words, size, PLATE_BOX))) {
             write_words(cairo, at.x + moved.x, at.y + moved.y, words, size, PLATE_BOX);
             return true;

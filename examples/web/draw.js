@@ -5,10 +5,11 @@
 import { h, s, wide } from "./dom.js";
 
 const WIDE = 1000,
-    HATCHES = 8;
+    HATCHES = 8,
+    LETTERS = 32; // 7 points and more on paper, and 11 pixels on a phone
 const STRIP_LOW = 34,
     STRIP_HIGH = 230,
-    LABEL = 250; // LABEL: room for words beside a strip
+    LABEL = 290; // LABEL: room for words beside a strip
 
 // ---- what drawings share --------------------------------------------------------------------------------------------
 
@@ -59,7 +60,15 @@ function greyOf(index) {
 function words(x, y, text, more = {}) {
     return s(
         "text",
-        { x, y, "text-anchor": "middle", "dominant-baseline": "central", class: "words", "font-size": 24, ...more },
+        {
+            x,
+            y,
+            "text-anchor": "middle",
+            "dominant-baseline": "central",
+            class: "words",
+            "font-size": LETTERS,
+            ...more,
+        },
         text
     );
 }
@@ -100,17 +109,25 @@ export function swatch(fabric, index) {
 
 // ---- the top --------------------------------------------------------------------------------------------------------
 
-export function drawTop({ width, height, paths, letters, tooMany }, fabrics, caption) {
+export function drawTop({ width, height, paths, letters, tooMany }, fabrics, caption, size = LETTERS) {
     if (tooMany > 0) return h("p", {}, `With ${tooMany.toLocaleString("en")} patches the top is not drawn.`);
     return figure(
         caption,
         width,
         height,
         paths.map((d, index) => (d === "" ? [] : inFabric("path", { d }, fabrics[index], index))),
-        letters.map(({ x, y, fabric, room }) =>
-            words(x, y, fabrics[fabric].letter, { "font-size": Math.min(26, room * 0.36) })
-        )
+        letters
+            .filter(({ room }) => room > 1.5 * size)
+            .map(({ x, y, fabric }) => words(x, y, fabrics[fabric].letter, { "font-size": size }))
     );
+}
+
+/** A block or a unit, which is small on the page. */
+export function drawPart(drawing, fabrics, caption) {
+    if (drawing.tooMany > 0) return null;
+    const drawn = drawTop(drawing, fabrics, caption, 2 * LETTERS);
+    drawn.classList.add("part");
+    return drawn;
 }
 
 /** A border round a top of a size, its corners as they are sewn. */
@@ -182,28 +199,41 @@ export function segmentsAlong(set, most) {
     return [...from(set.segmentsPerEnd), ...right.map(({ from: a, to }) => ({ from: length - to, to: length - a }))];
 }
 
-/** strips: [{ width, letter, fabric, index }]; cuts: where segments begin and end, in ticks of the length. */
-export function drawSet(strips, length, segments, caption) {
-    const unit = WIDE / Number(length);
-    const all = strips.reduce((sum, strip) => sum + Number(strip.width), 0) * unit;
-    const scale = Math.min(1, 500 / all);
-    let y = 0;
+/** strips: [{ width, letter, fabric, index }]; segments: where they begin and end, in ticks of the length. Strips stand
+ * side by side, or lie one below the other, as the text says; whichever way there is least room is not to scale. */
+export function drawSet(strips, length, segments, caption, isStanding = false) {
+    const most = isStanding ? { along: 720, across: 600 } : { along: WIDE, across: 500 };
+    const all = strips.reduce((sum, strip) => sum + Number(strip.width), 0);
+    const along = most.along / Number(length),
+        across = Math.min(most.across / all, isStanding ? Infinity : along);
+    const box = (a, from, wide, high) =>
+        isStanding ? { x: from, y: a, width: high, height: wide } : { x: a, y: from, width: wide, height: high };
+    let from = 0;
     const rows = strips.map(({ width, letter, fabric, index }) => {
-        const height = Number(width) * unit * scale;
-        const row = [
-            inFabric("rect", { x: 0, y, width: WIDE, height }, fabric, index),
-            words(24, y + height / 2, letter, { "font-size": Math.min(26, height * 0.7) }),
-        ];
-        y += height;
-        return row;
+        const high = Number(width) * across;
+        const strip = box(0, from, most.along, high);
+        const at = isStanding ? [from + high / 2, -LETTERS] : [LETTERS, from + high / 2];
+        from += high;
+        return [inFabric("rect", strip, fabric, index), words(...at, letter)];
     });
-    const cuts = segments.map(({ from, to }, index) => [
-        s("rect", { x: from * unit, y: -2, width: (to - from) * unit, height: y + 4, class: "cut" }),
-        words(((from + to) / 2) * unit, y + 20, String(index + 1), {
-            "font-size": Math.min(26, (to - from) * unit * 0.5),
-        }),
-    ]);
-    return detailed(caption, WIDE, y + 36, rows, cuts);
+    const cuts = segments.map((segment, index) => {
+        const [a, wide] = [segment.from * along, (segment.to - segment.from) * along];
+        const middle = a + wide / 2;
+        return [
+            s("rect", { ...box(a, -2, wide, from + 4), class: "cut" }),
+            index % Math.ceil((1.3 * LETTERS) / wide) === 0
+                ? words(...(isStanding ? [from + LETTERS, middle] : [middle, from + LETTERS]), String(index + 1))
+                : [],
+        ];
+    });
+    return isStanding
+        ? detailed(
+              caption,
+              WIDE,
+              most.along + 2 * LETTERS,
+              s("g", { transform: `translate(0 ${2 * LETTERS})` }, rows, cuts)
+          )
+        : detailed(caption, WIDE, from + 2 * LETTERS, rows, cuts);
 }
 
 // ---- cutting plans --------------------------------------------------------------------------------------------------
@@ -230,44 +260,35 @@ function drawPiece(place, box, fabric, index, isDown) {
     return inFabric("path", { d: `M${points.map((point) => point.join(" ")).join("L")}Z` }, fabric, index);
 }
 
+/** What lies there, on each piece that has room for it, or else once in the middle of all that are alike. */
+function names(place, boxes) {
+    const wide = place.name.length * LETTERS * 0.6;
+    const [first, last] = [boxes[0], boxes.at(-1)];
+    const middle = (from, to, y) => words((from + to) / 2, y + first.height / 2, place.name);
+    return first.width < wide
+        ? middle(first.x, last.x + last.width, first.y)
+        : boxes.map(({ x, y, width }) => middle(x, x + width, y));
+}
+
 /** One strip with its pieces, from its upper left corner. */
 function drawStrip(plan, number, at, along, unit, fabric, index) {
     const strip = plan.strips[number];
     const right = at.x + Number(strip.width) * unit;
     const pieces = plan.places.slice(strip.firstPlace, strip.firstPlace + strip.places).map((place) => {
-        const shown = Math.min(place.count, 200);
-        return Array.from({ length: shown }, (_, i) => {
+        const boxes = Array.from({ length: Math.min(place.count, 200) }, (_, i) => {
             const x = at.x + (Number(place.x) + i * Number(place.pitch)) * unit;
-            const box = {
+            return {
                 x,
                 y: at.y + Number(place.y) * along,
                 width: Math.min(Number(place.width) * unit, right - x),
                 height: Number(place.height) * along,
                 pitch: Number(place.pitch) * unit,
             };
-            return [
-                drawPiece(place, box, fabric, index, i % 2 === 1),
-                words(x + box.width / 2, box.y + box.height / 2, place.name, {
-                    "font-size": Math.max(
-                        9,
-                        Math.min(24, box.height * 0.6, (box.width / Math.max(2, place.name.length)) * 1.3)
-                    ),
-                }),
-            ];
         });
+        return [boxes.map((box, i) => drawPiece(place, box, fabric, index, i % 2 === 1)), names(place, boxes)];
     });
-    return [
-        strip.kind === "slit"
-            ? []
-            : s("rect", {
-                  x: at.x,
-                  y: at.y,
-                  width: Number(strip.width) * unit,
-                  height: Number(strip.height) * along,
-                  class: "left-over",
-              }),
-        pieces,
-    ];
+    const left = { x: at.x, y: at.y, width: Number(strip.width) * unit, height: Number(strip.height) * along };
+    return [strip.kind === "slit" ? [] : s("rect", { ...left, class: "left-over" }), pieces];
 }
 
 /** Cloth from its straightened end downwards; strips that are alike once, with how many. */
@@ -302,7 +323,6 @@ export function drawCloth(plan, usableWidth, fabric, index, shown, caption) {
         drawn.push(
             words(WIDE - LABEL + 10, y + height / 2, `${times}cut ${shown.length(strip.height)}`, {
                 "text-anchor": "start",
-                "font-size": 22,
             })
         );
         y += height + 6;
@@ -339,14 +359,7 @@ export function drawBacking({ best, panels }, size, shown, caption) {
             return [
                 s("rect", { ...box, fill: index % 2 ? "#fffdf8" : "#f3eee2", class: "seam" }),
                 isInsert(panel) ? joins(box, panel.count, isAlong) : [],
-                words(
-                    box.x + Math.min(30, box.width / 2),
-                    box.y + Math.min(40, box.height / 2),
-                    String(panel.position),
-                    {
-                        "font-size": 36,
-                    }
-                ),
+                words(box.x + Math.min(30, box.width / 2), box.y + Math.min(40, box.height / 2), `${panel.position}`),
             ];
         })
     );
@@ -357,6 +370,6 @@ export function drawBacking({ best, panels }, size, shown, caption) {
         height,
         drawn,
         s("rect", { x: (width - across) / 2, y: (height - down) / 2, width: across, height: down, class: "quilt" }),
-        words(width / 2, height / 2, "quilt", { "font-size": 36 })
+        words(width / 2, height * 0.7, "quilt") // clear of joins in the middle
     );
 }

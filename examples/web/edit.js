@@ -126,7 +126,7 @@ function fabricFields(file) {
         ]);
 }
 
-function cuttingFields(file) {
+function cuttingFields(file, soldByMetre) {
     const metric = (file.units ?? "in") !== "in";
     return [
         field("cutting", "/seam/allowance", "Seam allowance", file.seam?.allowance, {
@@ -139,7 +139,7 @@ function cuttingFields(file) {
             usual: metric ? "1 mm" : "1/8 in",
         }),
         field("cutting", "/buying/step", "Shops cut cloth in steps of", file.buying?.step, {
-            usual: metric ? "10 cm" : "1/8 yd",
+            usual: soldByMetre ? "10 cm" : "1/8 yd",
         }),
         field("sets", "/cutting/strip piecing", "Strip sets are", file.cutting?.["strip piecing"] ?? "where fewer", {
             kind: "choice",
@@ -234,11 +234,11 @@ function finishingFields(file) {
     );
 }
 
-/** All fields of a file that was read, for one of its sizes. */
-export function fieldsOf(file, size) {
+/** All fields of a file that was read, for one of its sizes; soldByMetre: how cloth is, where the file says no step. */
+export function fieldsOf(file, size, soldByMetre) {
     return [
         ...fabricFields(file),
-        ...cuttingFields(file),
+        ...cuttingFields(file, soldByMetre),
         ...measureFields(file, size),
         ...settingFields(file),
         ...countFields(file, size),

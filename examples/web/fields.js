@@ -2,6 +2,7 @@
 //
 // SPDX-License-Identifier: MIT
 import { h } from "./dom.js";
+import { plainly } from "./view_complaints.js";
 
 const GROUPS_FEW = 4;
 
@@ -43,6 +44,21 @@ function control(field, id, change) {
         inputmode: kind === "count" ? "numeric" : "text",
         oninput: (event) => change(field, event.target.value),
     });
+}
+
+const EXAMPLES = { in: '"2 1/2 in" or "0.75 in"', cm: '"2.5 cm"', mm: '"6 mm"' };
+
+/** What is wrong with a field, as a full sentence: what it is called, what is in it, and what may be. A sentence that
+ * is full says that itself. Lengths are in the unit that was typed, or else in the one chosen. */
+export function fieldWords(label, { value, sentence }, shown) {
+    const own = shown.inUnitsOf(value);
+    if (/[.?!]$/.test(sentence)) return own.retold(sentence);
+    const name = label.replace(/ \(.*\)$/, "");
+    const typed = value.trim() === "" ? "is empty" : `is “${value.trim()}”`;
+    const told = plainly(sentence)
+        .replace(/write it like .*$/, `write it like ${EXAMPLES[own.units]}`)
+        .replace("3.3 km", own.most);
+    return `${name.startsWith("“") ? name : `“${name}”`} ${typed}: ${told}.`;
 }
 
 /** Fields in a part of the page, which stay the same elements as long as they ask the same. */
@@ -125,11 +141,11 @@ export class Fields {
         }
     }
 
-    /** Tells beside each field what is wrong with it: sentences by name. */
-    tell(wrong) {
-        for (const { name } of this.#fields) {
+    /** Tells beside each field what is wrong with it: { value, sentence } by name. */
+    tell(wrong, shown) {
+        for (const { name, label } of this.#fields) {
             const id = idOf(name),
-                sentence = wrong.get(name) ?? "";
+                sentence = wrong.has(name) ? fieldWords(label, wrong.get(name), shown) : "";
             document.getElementById(`${id}-wrong`).textContent = sentence;
             document.getElementById(id).toggleAttribute("aria-invalid", sentence !== "");
             if (sentence !== "") {

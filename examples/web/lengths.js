@@ -7,6 +7,9 @@ const TICKS_PER_MM = 320n;
 const FINE_MOST = 500n * TICKS_PER_MM; // beyond this no one measures to half a millimetre
 const INCH = 8128n;
 
+/** Lengths within a sentence. */
+const LENGTHS = /(about )?(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?) (in|cm|mm)\b/g;
+
 /** The marks that one looks for, and the finer ones on which a length may lie exactly. */
 const MARKS = {
     in: [
@@ -79,6 +82,11 @@ export function readLength(muslin, text, tell) {
     return inches.value;
 }
 
+/** Whether cloth is sold by the metre: as the file says, and else by the units that lengths are shown in. */
+export function soldByMetre(file, units) {
+    return (file?.words?.["cloth sold by"] ?? (units === "in" ? "yard" : "metre")) === "metre";
+}
+
 /** Shows lengths in a unit: "in", "cm" or "mm". */
 export class Shown {
     constructor(muslin, units, soldByMetre = units !== "in") {
@@ -124,6 +132,13 @@ export class Shown {
         return joined(`${this.#written(width, "up").text} x ${this.#written(height, "up").text}`);
     }
 
+    /** The length, where it lies on a mark of the ruler; else the next of the usual marks. */
+    toMark(ticks) {
+        if (this.#written(ticks, "up").exact) return ticks;
+        const grid = this.units === "in" ? "1/8 in" : "1 mm";
+        return this.muslin.lengthSnap(ticks, { grid, direction: "up" }).value.ticks;
+    }
+
     /** Something small, exactly where it can be: a seam allowance, to 1/64 in or to a hundredth of a millimetre. */
     fine(ticks) {
         const marks = this.units === "in" ? FINE.in : FINE.mm;
@@ -147,6 +162,28 @@ export class Shown {
         if (!this.soldByMetre) return joined(this.#on(ticks, { style: "yardFraction", denominator: 1 }, "up").text);
         const whole = this.muslin.lengthSnap(ticks, { grid: "1 m", direction: "up" }).value;
         return this.cloth(whole.ticks);
+    }
+
+    /** The same in the unit of a text, if it has one. */
+    inUnitsOf(text) {
+        const [, unit = this.units] = /(in|cm|mm)\s*$/.exec(text) ?? [];
+        return new Shown(this.muslin, unit);
+    }
+
+    /** A sentence of the library with its lengths in these units. */
+    retold(sentence) {
+        return sentence.replaceAll(LENGTHS, (told, about = "", number, unit) => {
+            if (unit === this.units) return told;
+            const { ticks } = this.muslin.lengthParse(`${number} ${unit}`).value;
+            const length = ticks < INCH && this.units !== "cm" ? this.fine(ticks) : this.length(ticks);
+            return `${length.startsWith("about") ? "" : about}${length}`;
+        });
+    }
+
+    /** The largest length, in whole inches, centimetres or millimetres. */
+    get most() {
+        const [{ style }] = MARKS[this.units];
+        return this.#on(SIZE_MAX, { style, denominator: 1, decimals: 0 }, "down").text;
     }
 
     /** A package of batting: about whole centimetres where it was made in inches. */

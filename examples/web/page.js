@@ -4,8 +4,8 @@
 import { h, mindWide, save } from "./dom.js";
 import { hatchings } from "./draw.js";
 import { fieldsOf, withBorder, withField } from "./edit.js";
-import { Fields, idOf } from "./fields.js";
-import { completed, Shown } from "./lengths.js";
+import { Fields, fieldWords, idOf } from "./fields.js";
+import { completed, Shown, soldByMetre } from "./lengths.js";
 import { load } from "./muslin/muslin.js";
 import { Planner } from "./planner.js";
 import { fromFragment, START, Steps, toFragment, UNITS } from "./state.js";
@@ -30,6 +30,9 @@ function later(name, wait, what) {
     clearTimeout(timers.get(name));
     timers.set(name, setTimeout(what, wait));
 }
+
+/** What stands in a file as it is typed: text without its quotation marks. */
+const unquoted = (value) => (value ?? "").replace(/^"(.*)"$/, "$1");
 
 /** To a part of the page: not by its address, which holds what was typed. */
 function goTo(event) {
@@ -79,6 +82,16 @@ class Page {
         return this.steps.state;
     }
 
+    /** Lengths are shown in the units that were chosen, and before that as the file says. */
+    get units() {
+        const { units, from } = this.state;
+        return units ?? (from === "pattern" ? this.file?.units : undefined) ?? "in";
+    }
+
+    get soldByMetre() {
+        return soldByMetre(this.state.from === "pattern" ? this.file : undefined, this.units);
+    }
+
     // ---- what the reader does ----
 
     /** what: the field that was changed, which is marked where a complaint hangs on several. */
@@ -121,9 +134,8 @@ class Page {
         if ($("sample")) $("sample").value = "";
     }
 
-    /** Its lengths are shown as the file says. Nothing of the file before stays. */
+    /** Nothing of the file before stays. */
     open(text) {
-        this.isFresh = true;
         this.forget("A pattern file");
         this.take({ from: "pattern", text, size: 0 });
     }
@@ -201,7 +213,7 @@ class Page {
                 "fieldset",
                 {},
                 h("legend", {}, "Show lengths in"),
-                choice("units", UNITS, state.units, (units) => this.take({ units })),
+                choice("units", UNITS, this.units, (units) => this.take({ units })),
                 h("p", { class: "note" }, "A number typed without a unit is taken in these.")
             ),
             h("div", { id: "opening" }),
@@ -261,7 +273,7 @@ class Page {
 
     followChoices() {
         for (const input of document.querySelectorAll("input[type=radio]"))
-            input.checked = input.value === this.state[input.name];
+            input.checked = input.value === (input.name === "units" ? this.units : this.state[input.name]);
         $("undo").disabled = !this.steps.canUndo;
         $("redo").disabled = !this.steps.canRedo;
         later("keep", KEPT_AFTER, () => this.keep());
@@ -279,7 +291,7 @@ class Page {
     }
 
     tell(wrong) {
-        for (const section of SECTIONS) this.#fields[section].tell(wrong);
+        for (const section of SECTIONS) this.#fields[section].tell(wrong, this.shown());
     }
 
     show(sections) {
@@ -288,15 +300,14 @@ class Page {
         later("wide", KEPT_AFTER, () => mindWide(document));
     }
 
-    shown(soldByMetre) {
-        return new Shown(this.muslin, this.state.units, soldByMetre);
+    shown() {
+        return new Shown(this.muslin, this.units, this.soldByMetre);
     }
 
     // ---- from strips ----
 
     followStrips(isAnew) {
-        const { units } = this.state;
-        const usual = ({ metric, usual: own }) => (units !== "in" && metric) || own;
+        const usual = ({ metric, usual: own }) => (this.units !== "in" && metric) || own;
         const strips = {
             ...Object.fromEntries(stripFields.map((one) => [one.name, usual(one)])),
             ...this.state.strips,
@@ -313,19 +324,16 @@ class Page {
             isAnew
         );
         const answer = planStrips(this.muslin, strips, this.changed);
-        this.tell(new Map(answer.complaints.map(({ field, sentence }) => [field, sentence])));
+        this.tell(new Map(answer.complaints.map((one) => [one.field, one])));
         document.body.classList.toggle("stale", answer.plan === undefined);
         if (answer.plan === undefined) {
-            const { field, sentence } = answer.complaints[0];
-            const label = stripFields.find((one) => one.name === field).label;
+            const [first] = answer.complaints;
+            const { label } = stripFields.find(({ name }) => name === first.field);
+            const told = fieldWords(label, first, this.shown());
             this.show({
-                plan: h(
-                    "p",
-                    { class: "wrong", id: "first-wrong" },
-                    `${label}: ${sentence} Below is what followed before.`
-                ),
+                plan: h("p", { class: "wrong", id: "first-wrong" }, `${told} Below is what followed before.`),
             });
-            later("say", TOLD_AFTER, () => this.say(`${label}: ${sentence}`));
+            later("say", TOLD_AFTER, () => this.say(told));
             return;
         }
         this.show(stripSections(this.muslin, this.shown(), answer));
@@ -334,7 +342,7 @@ class Page {
 
     /** What is typed as it is kept: a length with its unit. */
     typed({ kind }, text) {
-        return kind === "length" ? completed(text, this.state.units) : text;
+        return kind === "length" ? completed(text, this.units) : text;
     }
 
     // ---- from a pattern file ----
@@ -429,15 +437,15 @@ class Page {
     }
 
     followPattern(isAnew) {
-        const { text, size } = this.state;
+        const { text, size, units } = this.state;
         if (this.file && !isAnew) this.patternFields(false);
         this.isAnew ||= isAnew;
-        this.planner.ask(text, size);
+        this.planner.ask(text, size, units);
         later("search", TOLD_AFTER, () => this.searching("Working it out …"));
     }
 
     patternFields(isAnew) {
-        const fields = fieldsOf(this.file, this.state.size);
+        const fields = fieldsOf(this.file, this.state.size, this.soldByMetre);
         const deeds = h(
             "p",
             { class: "deeds" },
@@ -513,19 +521,19 @@ class Page {
 
     /** Complaints beside their fields; where none has one, beside the field that was changed last. */
     mark(complaints) {
-        const told = new Map(complaints.map(({ place, sentence }) => [place, sentence]));
+        const told = new Map(
+            complaints.map(({ place, value, sentence }) => [place, { value: unquoted(value), sentence }])
+        );
         const isThere = complaints.some(({ place }) => document.getElementById(idOf(place)));
-        if (!isThere && this.changed) told.set(this.changed, complaintWords(complaints[0]));
+        const [first] = complaints;
+        if (!isThere && this.changed)
+            told.set(this.changed, { value: unquoted(first.value), sentence: complaintWords(first) });
         this.tell(told);
     }
 
-    hearRead({ file, sizes, units }) {
+    hearRead({ file, sizes }) {
         this.file = file;
-        if (this.isFresh && units !== this.state.units) {
-            this.steps.amend({ ...this.state, units });
-            this.followChoices();
-        }
-        this.isFresh = false;
+        this.followChoices();
         const title = file.title + (file.invented ? " (invented)" : "");
         document.title = title;
         $("title").textContent = title;
@@ -546,7 +554,7 @@ class Page {
         this.cloth = undefined;
         this.showPattern();
         if (facts.complaints.length > 0) $("complaints").replaceChildren(complaintList(facts.complaints));
-        later("say", TOLD_AFTER, () => this.say(patternSummary(this.shownOfFile(), facts)));
+        later("say", TOLD_AFTER, () => this.say(patternSummary(this.shown(), facts)));
     }
 
     hearCloth({ cloth }) {
@@ -555,14 +563,8 @@ class Page {
         this.showPattern();
     }
 
-    shownOfFile() {
-        return this.shown(
-            (this.file.words?.["cloth sold by"] ?? (this.state.units === "in" ? "yard" : "metre")) === "metre"
-        );
-    }
-
     showPattern() {
-        const { plan, ...sections } = patternSections(this.muslin, this.shownOfFile(), this.facts, this.cloth);
+        const { plan, ...sections } = patternSections(this.muslin, this.shown(), this.facts, this.cloth);
         const { story, by } = this.file;
         this.show({
             plan: [...(story ? [h("p", {}, story)] : []), ...(by ? [h("p", {}, `By ${by}.`)] : []), ...plan],

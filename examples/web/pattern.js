@@ -7,7 +7,7 @@ import { checkFile } from "./check.js";
 import { Complaints, FILE, placeIn, pointerOf } from "./complaints.js";
 import { words } from "./format.js";
 import { NoJson, readJson } from "./json.js";
-import { readLength } from "./lengths.js";
+import { readLength, soldByMetre } from "./lengths.js";
 import { MuslinError } from "./muslin/muslin.js";
 
 const LARGEST = 4 * 1024 * 1024,
@@ -60,10 +60,14 @@ export class Design {
     #places = new Map();
     #called = null; // of the node that is made now
 
-    constructor(muslin, pattern, size) {
+    /** shownIn: the units that lengths are shown in, which say how cloth is sold where the file does not, and what lies
+     * on a mark of the ruler. */
+    constructor(muslin, pattern, size, shownIn = pattern.units) {
         this.muslin = muslin;
         this.file = pattern.file;
         this.units = pattern.units;
+        this.shownIn = shownIn;
+        this.soldByMetre = soldByMetre(pattern.file, shownIn);
         this.size = this.file.sizes?.[size] ?? {};
         this.sizePlace = placeIn(placeIn(FILE, "sizes"), size);
         this.told = new Complaints();
@@ -795,7 +799,7 @@ export class Design {
         };
         const longPieces = words.long[buying["long strips"]] ?? "joined";
         this.buying = {
-            step: this.length(buying, "step", ["1/8 yd", "10 cm"]),
+            step: this.length({ step: this.soldByMetre ? "10 cm" : "1/8 yd", ...buying }, "step"),
             extra: this.length(buying, "extra"),
             straightening: this.length(buying, "straightening", SQUARING),
             shrinkage: Math.floor(((buying.shrinkage ?? 0) * 1000000) / 100 + 0.5),

@@ -51,9 +51,10 @@ export class Planner {
         this.#busy = false;
     }
 
-    ask(text, size) {
+    /** units: that lengths are shown in, where they were chosen. */
+    ask(text, size, units) {
         this.#id++;
-        this.#waiting = { id: this.#id, text, size };
+        this.#waiting = { id: this.#id, text, size, units };
         clearTimeout(this.#timer);
         if (!this.#busy || this.#isSearching) this.#next();
         else this.#timer = setTimeout(() => this.#waiting && this.#next(), PATIENCE);

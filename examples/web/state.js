@@ -8,7 +8,8 @@ const LARGEST = 4 * 1024 * 1024;
 const STEPS_MOST = 200;
 const SAME_STEP = 1500; // milliseconds: typing in one field is one step
 
-export const START = Object.freeze({ from: "strips", units: "in", strips: Object.freeze({}), text: "", size: 0 });
+/** units: undefined until they were chosen, and then kept whatever is opened. */
+export const START = Object.freeze({ from: "strips", units: undefined, strips: Object.freeze({}), text: "", size: 0 });
 export const UNITS = { in: "inches", cm: "centimetres", mm: "millimetres" };
 
 async function through(stream, bytes) {
@@ -44,7 +45,7 @@ async function unpacked(text) {
 /** The state as the part of an address after "#"; what is as usual is left out. Undefined where it is too long. */
 export async function toFragment(state) {
     const words = new URLSearchParams();
-    if (state.units !== START.units) words.set("units", state.units);
+    if (state.units) words.set("units", state.units);
     if (state.from === "pattern") {
         if (state.text.length > TEXT_MOST) return undefined;
         words.set("size", state.size);
@@ -95,11 +96,6 @@ export class Steps {
         if (!goesOn) this.#done = [...this.#done.slice(1 - STEPS_MOST), this.state];
         this.#undone = [];
         this.#last = { what, when: now };
-        this.state = state;
-    }
-
-    /** The same step, completed. */
-    amend(state) {
         this.state = state;
     }
 

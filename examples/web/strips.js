@@ -152,8 +152,8 @@ function readCount(field, text, tell) {
     if (/^\s*\d{1,10}\s*$/.test(text) && number >= least && number <= COUNT_MOST) return number;
     tell(
         text.trim().length > 9
-            ? "this number is too large"
-            : `a whole number is wanted here, ${least === 0 ? "0 or more" : "1 or more"}`
+            ? `this number is too large: ${COUNT_MOST.toLocaleString("en")} at most`
+            : `a whole number is wanted here, ${least} or more`
     );
     return undefined;
 }

@@ -46,9 +46,16 @@ function spoken(place) {
         : `${last ? own : `“${second}” of `}${named}${size}`;
 }
 
+/** What a sentence says to a quilter, without what is for those who write files. */
+export function plainly(sentence) {
+    return sentence
+        .replace(/; to take one away, add it with "times": -1$/, "")
+        .replace(/number from (\d+) to 2147483647/, "number of $1 or more");
+}
+
 /** The sentence as a quilter is told it: what is no file at all needs other words than a place. */
 export function complaintWords({ place, value, sentence: whole, line, column }) {
-    const sentence = whole.replace(/number from (\d+) to 2147483647/, "number of $1 or more");
+    const sentence = plainly(whole);
     if (line)
         return (
             "This is not a pattern file, or it was changed so that it cannot be read: at line " +

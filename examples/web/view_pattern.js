@@ -4,8 +4,9 @@
 // SPDX-License-Identifier: MIT
 import { items } from "./document.js";
 import { counted, h, list, table, unfolds } from "./dom.js";
-import { drawBacking, drawCloth, drawSet, drawTop, segmentsAlong, swatch } from "./draw.js";
+import { drawBacking, drawCloth, drawPart, drawSet, drawTop, segmentsAlong, swatch } from "./draw.js";
 import { warned } from "./wording.js";
+import { capital } from "./words.js";
 
 const ROWS_MOST = 400,
     PLANS_DRAWN = 600,
@@ -38,7 +39,7 @@ export function patternSections(muslin, shown, facts, cloth) {
                 ? h("p", {}, "There are no strip sets: every piece is cut by itself.")
                 : steps(shown, facts, written.steps.sets),
         blocks: [
-            items(shown, [...written.testBlocks, ...written.starred]),
+            items(shown, [...written.tests, ...written.starred]),
             madeBlocks(shown, facts),
             steps(shown, facts, written.steps.blocks),
         ],
@@ -144,30 +145,31 @@ function setDrawing({ fabrics, sets, solve }, letter) {
     const fromBothEnds = solve.foldClear > 0n;
     const segmentsPerEnd = fromBothEnds ? Math.ceil(set.segmentsPerSet / 2) : set.segmentsPerSet;
     const segments = segmentsAlong({ ...set, ...solve, segmentsPerEnd }, SEGMENTS_DRAWN);
-    return drawSet(strips, set.stripLength, segments, `Strip set ${letter}; dashed: where segments are cut`);
+    const caption = `Strip set ${letter}, not to scale along the strips; dashed: where segments are cut`;
+    return drawSet(strips, set.stripLength, segments, caption, set.isStanding);
 }
 
 function steps(shown, facts, own) {
-    return own.map(({ letter, kind, head, items: words }) =>
+    return own.map(({ letter, kind, name, head, items: words, drawing }) =>
         h(
             "div",
             { class: "step" },
             h("h3", {}, `${letter}  ${head}`),
             items(shown, words),
-            kind === "set" ? setDrawing(facts, letter) : null
+            kind === "set" ? setDrawing(facts, letter) : null,
+            drawing ? drawPart(drawing, facts.fabrics, `${capital(name)} ${letter}, finished`) : null
         )
     );
 }
 
 function madeBlocks(shown, facts) {
     const blocks = facts.steps.filter((step) => step.isBlock && step.kind !== "set");
-    return list(
-        blocks.map(
-            (step) =>
-                `${step.make} × ${step.name} ${step.letter}: ` +
-                `${shown.size(step.unfinishedWidth, step.unfinishedHeight)} unfinished.`
-        )
+    const made = blocks.map(
+        (step) =>
+            `${step.make} × ${step.name} ${step.letter}: ` +
+            `${shown.size(step.unfinishedWidth, step.unfinishedHeight)} unfinished.`
     );
+    return made.length > 0 ? list(made) : null;
 }
 
 function top(shown, facts) {
@@ -227,7 +229,7 @@ export function otherLayouts(shown, rows) {
         "Other layouts of the backing",
         table(
             "Other layouts of the backing",
-            ["Layout", "#Panels", "#Buy"],
+            ["Layout", "Cut from", "#Buy"],
             rows.map((cells) => cells.map((cell) => shown.line(cell)))
         )
     );

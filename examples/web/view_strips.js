@@ -68,7 +68,7 @@ function materials(shown, { plan, values, border, borderCloth, stoneCloth, bindi
             stoneCloth && `Cornerstones: they need cloth of their own; buy ${shown.cloth(stoneCloth.bought)}, ${wide}.`,
             binding && `Binding: buy ${shown.cloth(binding.bought)} of cloth, ${wide}.`,
             backing && `Backing: buy ${shown.cloth(backing.best.bought)}, ${shown.length(values.fabricWidth)} wide.`,
-            batting && `Batting: ${shown.size(batting.width, batting.length)}, cut.`
+            batting && `Batting: ${shown.sizeAtLeast(batting.width, batting.length)}, cut.`
         ),
         list(
             `All the strips in hand make ${counted(plan.topsInHand, "top")} like this; one more would take ` +
@@ -78,9 +78,15 @@ function materials(shown, { plan, values, border, borderCloth, stoneCloth, bindi
     ];
 }
 
+/** On a mark of the ruler, or just short of it where cut to it a set would give fewer. */
+function markedCut(shown, { segmentCut, segmentsPerSet, stripShorterBy }) {
+    const more = (shown.toMark(segmentCut) - segmentCut) * BigInt(segmentsPerSet);
+    return `${more > stripShorterBy ? "just short of " : ""}${shown.atLeast(segmentCut)}`;
+}
+
 function cutting(shown, { plan, values, border, binding }) {
     return list(
-        `From the sewn strip sets: ${counted(plan.segments, "segment")}, cut ${shown.length(plan.segmentCut)} wide.`,
+        `From the sewn strip sets: ${counted(plan.segments, "segment")}, cut ${markedCut(shown, plan)} wide.`,
         border &&
             `Border: ${counted(border.strips, "strip")} across the cloth, cut ${shown.length(border.cutWidth)} ` +
                 "wide, joined end to end.",
@@ -130,10 +136,14 @@ function sewing(muslin, shown, { plan, values }) {
 function cuttingSets(shown, { plan, values, straightThrough }) {
     const each = counted(plan.segmentsPerEnd, "segment");
     return list(
-        `Across each set, cut ${counted(plan.segmentsPerSet, "segment")}, each cut ${shown.length(plan.segmentCut)} ` +
+        `Across each set, cut ${counted(plan.segmentsPerSet, "segment")}, each cut ${markedCut(shown, plan)} ` +
             `wide (${shown.length(plan.segmentFinished)} finished); a piece ${shown.length(plan.stripLeftOver)} ` +
             `long is ` +
             "left over. Lay the set open in one layer, with a line of the ruler on a seam.",
+        shown.toMark(plan.segmentCut) > plan.segmentCut &&
+            `A segment takes a little less than that mark of the ruler: trim each block to ` +
+                `${shown.size(plan.blockUnfinishedWidth, plan.blockUnfinishedHeight)} unfinished, as much off one ` +
+                "side as off the other.",
         values.fromOneEnd
             ? `Square one end and cut ${each} from it.`
             : `Square one end and cut ${each} from it; turn the mat, not the set, square the other end and cut ` +

@@ -5,6 +5,7 @@
 import { ClothPlans } from "./cloth.js";
 import { FILE, pointerOf, placeIn } from "./complaints.js";
 import { finish, packed } from "./finished.js";
+import { Shown } from "./lengths.js";
 import { Length, MuslinError } from "./muslin/muslin.js";
 import { drawn } from "./outline.js";
 import { written } from "./written.js";
@@ -48,6 +49,7 @@ export class Worked {
         this.top = this.solution.size(design.top);
         this.tops = design.solve.tops ?? 1;
         this.isInches = design.units === "in";
+        this.shown = new Shown(this.muslin, design.shownIn);
         this.hand = this.isInches ? 4n * INCH : 100n * TICKS_PER_MM; // a seam nearer to a corner is better not there
         this.node = kept((node) => this.quilt.node(node));
         this.partsOf = kept((node) => this.#partsOf(node));
@@ -314,6 +316,7 @@ export class Worked {
             strips,
             ...pick(set, "setUnfinished segmentCut stripLength segments segmentsPerSet sets spare shorterBy warnings"),
             count: set.strips,
+            isStanding: axis === "across",
         };
     }
 

@@ -36,14 +36,14 @@ onmessage = async ({ data }) => {
     }
 };
 
-function answer(muslin, { text, size }, tell) {
+function answer(muslin, { text, size, units }, tell) {
     const pattern = readPattern(muslin, text);
     if (pattern.complaints.length > 0) {
         tell("wrong", { complaints: pattern.complaints });
         return;
     }
-    tell("read", { file: pattern.file, sizes: pattern.sizes, units: pattern.units });
-    const design = new Design(muslin, pattern, Math.min(size, pattern.sizes.length - 1));
+    tell("read", { file: pattern.file, sizes: pattern.sizes });
+    const design = new Design(muslin, pattern, Math.min(size, pattern.sizes.length - 1), units);
     if (!design.isRight) {
         tell("wrong", { complaints: design.complaints });
         design.free();

@@ -2,8 +2,9 @@
 // ../pattern/write_buying.c.
 //
 // SPDX-License-Identifier: MIT
-import { atLeast, atMost, bought, by, caution, line, listed, packaged, plural, point } from "./lines.js";
+import { atLeast, atLeastBy, atMost, bought, by, caution, line, listed, packaged, plural, point } from "./lines.js";
 import { toBuy } from "./words.js";
+import { panelsOf } from "./write_finishing.js";
 
 const INCH = 8128n,
     TICKS_PER_MM = 320n,
@@ -49,21 +50,21 @@ function clothRow(worked, row) {
 
 function backingRow(worked, { name, width, best }) {
     const { tops } = worked;
-    const panels = `${best.panels} panel${plural(best.panels)}`;
+    const panels = `${panelsOf(best)}${best.pieces > best.panels ? `, ${best.pieces} pieces` : ""}`;
     return {
         cells: [
             line`backing${name && `: ${name}`}, ${width} wide`,
             line`${atLeast(best.needed)}`,
             line`${bought(best.bought)}`,
             spareOf(worked, best.spare),
-            tops > 1 ? `backs of all ${tops} quilts, ${panels} each` : `back of each quilt, ${panels}`,
+            tops > 1 ? `backs of all ${tops} quilts, of each: ${panels}` : `back of each quilt: ${panels}`,
         ],
     };
 }
 
 function battingRow(worked, { batting, rollWidth }, name) {
     const { tops } = worked;
-    const size = by(batting.width, batting.length);
+    const size = atLeastBy(batting.width, batting.length);
     const pack = packaged(batting.packageWidth, batting.packageLength);
     const buy =
         batting.package >= 0

@@ -24,15 +24,23 @@ export function panelTable(panels, tops = 1) {
     return {
         kind: "table",
         caption: tops > 1 ? `Backing of each quilt, ${what}` : `Backing, ${what}`,
-        heads: ["#Place", "Piece", "#How many", "Cut, across the cloth x along it"],
-        rows: panels.map(({ position, role, count, cutWidth, cutLength }) => [
-            String(position),
-            ROLES[role] ?? "panel",
-            String(count),
-            line`${by(cutWidth, cutLength)}`,
+        heads: ["#Place", "Piece", "How many", "Cut, across the cloth x along it"],
+        rows: panels.map((panel) => [
+            String(panel.position),
+            ROLES[panel.role] ?? "panel",
+            `${panel.count} piece${plural(panel.count)}`,
+            panelSize(panel),
         ]),
     };
 }
+
+/** Sides are cut from a panel; all others are as wide as the cloth, or half of it. */
+const panelSize = ({ role, cutWidth, cutLength }) =>
+    line`${role === "side" ? atLeast(cutWidth) : cutWidth} x ${atLeast(cutLength)}`;
+
+/** "2 panels"; "1 panel and an insert". */
+export const panelsOf = ({ panels, layout }) =>
+    `${panels} panel${plural(panels)}${layout.startsWith("insert") ? " and an insert" : ""}`;
 
 /** An insert of several pieces is joined before it is sewn in; then all pieces are. */
 export function panelSewing({ best, panels, seam }) {
@@ -45,7 +53,9 @@ export function panelSewing({ best, panels, seam }) {
                 )
             ),
         best.seams > 0 && point(line`Trim the selvages off, sew the pieces with ${seam} seams and press them open.`),
-        best.seams > 0 && point(line`Sewn together it measures ${by(best.joinedWidth, best.joinedLength)} unfinished.`),
+        best.seams > 0 && point(
+                line`Sewn together it measures at least ${atLeastBy(best.joinedWidth, best.joinedLength)} unfinished.`
+            ),
     ].filter(Boolean);
 }
 
@@ -75,7 +85,7 @@ export const backingLeast = (best, tops = 1) =>
 export const otherLayouts = (layouts, best) =>
     layouts
         .filter((one) => one.layout !== best.layout)
-        .map((one) => [LAYOUTS[one.layout], String(one.panels), line`${bought(one.bought)}`]);
+        .map((one) => [LAYOUTS[one.layout], panelsOf(one), line`${bought(one.bought)}`]);
 
 export function backingWords(worked, backing) {
     const { best, panels } = backing;
@@ -105,7 +115,7 @@ export function battingWords({ batting, backing, rollWidth, roll, tops = 1 }) {
     const each = tops > 1 && " for each quilt";
     const along = batting.joinedTurned ? "across the quilt" : "along the quilt";
     return [
-        point(line`Cut ${by(batting.width, batting.length)}${each}: ${howFarOut(batting, backing)}.`),
+        point(line`Cut ${atLeastBy(batting.width, batting.length)}${each}: ${howFarOut(batting, backing)}.`),
         batting.package >= 0 &&
             point(
                 line`A package of ${packaged(batting.packageWidth, batting.packageLength)} covers that${

@@ -57,10 +57,12 @@ function placeWords(laid, strip, place) {
     }`;
 }
 
+const freeOf = (strip) => strip.width.minus(strip.used);
+
 /** Pieces to be joined for a border: how much longer they may be left. */
 function free(laid, strip) {
     const { worked } = laid;
-    const left = strip.width.minus(strip.used);
+    const left = freeOf(strip);
     const names = laid
         .placesOf(strip)
         .filter((place) => laid.cut(place) && laid.isJoined(place) && place.width < strip.width)
@@ -110,6 +112,22 @@ function strip(laid, row) {
 
 // ---- what to mind ---------------------------------------------------------------------------------------------------
 
+/** Its seam lies by a corner, unless the piece is left longer as its strip says: where else so much is free. */
+function longer({ worked, plan }, place) {
+    const own = plan.strips[place.strip];
+    const elsewhere = plan.strips
+        .filter((one) => one.kind === "strip" && one.height.ticks === own.height.ticks)
+        .map(freeOf)
+        .reduce((most, one) => (one > most ? one : most));
+    if (freeOf(own).ticks >= worked.hand) return "";
+    const how =
+        elsewhere.ticks >= worked.hand
+            ? line`${atMost(elsewhere)} of another strip as wide are free: cut that piece from there, longer,`
+            : "where cloth is left, cut that piece longer";
+    return line`, its seam close to a corner: ${how} and the one that it is joined to as much shorter, so that both are
+        nearer equal`;
+}
+
 /** Pieces that are joined with one so short that its seam lies by a corner. */
 function stubs(laid) {
     const { worked, plan } = laid;
@@ -119,14 +137,9 @@ function stubs(laid) {
             .filter((one) => one.piece === piece && one.width.ticks < worked.hand)
             .sort((a, b) => Number(a.width.ticks - b.width.ticks));
         if (!place) return [];
-        const row = plan.strips[place.strip];
-        const mayGrow = row.width.minus(row.used).ticks >= worked.hand;
         return point(
-            line`[${worked.piece[label]}] is joined with a piece only ${place.width} long${
-                !mayGrow &&
-                ", its seam close to a corner: where cloth is left, cut that piece longer and the one that it is " +
-                    "joined to as much shorter, so that both are nearer equal"
-            }. On cloth usable over at least ${atLeast(worked.cutLength(label))} it is cut in one, without a join.`
+            line`[${worked.piece[label]}] is joined with a piece only ${place.width} long${longer(laid, place)}. On
+                cloth usable over at least ${atLeast(worked.cutLength(label))} it is cut in one, without a join.`
         );
     });
 }

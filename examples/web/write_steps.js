@@ -82,13 +82,16 @@ export function stepWords(worked, step) {
     if (step.kind === "set") return { head, items: set(worked, step) };
     const isBlock = worked.design.names.get(step.node)?.isBlock;
     const size = by(step.unfinishedWidth, step.unfinishedHeight);
+    const { finishedWidth, finishedHeight } = worked.solution.size(step.node);
+    const isSeen = isBlock || step.kind === "unit" || step.kind === "shape";
+    const finished = isSeen && line`, ${by(finishedWidth, finishedHeight)} finished`;
     const done = step.node === worked.design.top && " The top is done.";
     return {
         head,
         items: [
             ...how(worked, step),
             clashesOf(worked, step.node),
-            point(line`${isBlock ? "Measure: block" : "Measures"} ${size} unfinished.${done}`),
+            point(line`${isBlock ? "Measure: block" : "Measures"} ${size} unfinished${finished}.${done}`),
         ].filter(Boolean),
     };
 }

@@ -1,7 +1,8 @@
 // A size of a pattern as a written pattern, part by part: items for the page to lay out and to show in units.
 //
 // SPDX-License-Identifier: MIT
-import { by, caution, line, listed, point, say } from "./lines.js";
+import { between, by, caution, line, listed, point, say } from "./lines.js";
+import { drawn } from "./outline.js";
 import { borders } from "./write_borders.js";
 import { cutList } from "./write_cuts.js";
 import {
@@ -16,34 +17,54 @@ import {
 import { pressing } from "./write_pressing.js";
 import { stepWords } from "./write_steps.js";
 import { working } from "./write_working.js";
-import { toBuy, word } from "./words.js";
+import { nameOf, toBuy, word } from "./words.js";
 
-const STEPS_TOLD = 400;
+const STEPS_TOLD = 400,
+    STEPS_DRAWN = 60;
 
 // ---- sewing ---------------------------------------------------------------------------------------------------------
 
-const isTestStep = (worked, step) =>
-    worked.design.names.get(step.node)?.isBlock && step.alike > 1 && step.kind !== "set";
+const isBlock = (worked, { node, kind }) => worked.design.names.get(node)?.isBlock && kind !== "set";
+const isUnit = ({ kind }) => kind === "unit" || kind === "shape";
 
-/** Blocks of which there are more: one of each is finished before the rest of their parts. */
-function testBlocks(worked) {
-    const blocks = worked.steps
-        .filter((step) => isTestStep(worked, step))
-        .map((step) => {
+/** Blocks of which there are more: one of each is finished before the rest of their parts; where there is none, units.
+ */
+const testBlocks = (worked) => worked.steps.filter((step) => isBlock(worked, step) && step.alike > 1);
+const testUnits = (worked) =>
+    testBlocks(worked).length > 0 ? [] : worked.steps.filter((step) => isUnit(step) && step.alike > 1);
+
+/** "warm block A, 8 1/2 in x 8 1/2 in unfinished; cool block B, ..." */
+const named = (worked, steps) =>
+    between(
+        steps.map((step) => {
             const size = by(step.unfinishedWidth, step.unfinishedHeight);
-            return line`${worked.design.names.get(step.node).name} ${worked.letterOf(step.node)}, ${size} unfinished`;
-        });
-    if (blocks.length === 0) return [];
+            return line`${nameOf(worked, step.node)} ${worked.letterOf(step.node)}, ${size} unfinished`;
+        }),
+        "; "
+    );
+
+/** Some are sewn before the rest of their parts are cut. */
+function tests(worked) {
+    const blocks = testBlocks(worked),
+        units = testUnits(worked);
     const sets = worked.steps.some(({ kind }) => kind === "set");
     return [
-        point(
-            line`Test block: first cut and sew what one block needs, step by step, and measure it: ${blocks.flatMap(
-                (block, i) => (i === 0 ? block : ["; ", ...block])
-            )}. It counts as one of those needed. ${
-                sets && "Of strip sets sew one of each for it, and keep what the block does not take. "
-            }When it measures right, cut the rest, and sew all parts of a step in a chain.`
-        ),
-    ];
+        blocks.length > 0 &&
+            point(
+                line`Test block: first cut and sew what one block needs, step by step, and measure it: ${named(
+                    worked,
+                    blocks
+                )}. It counts as one of those needed. ${
+                    sets && "Of strip sets sew one of each for it, and keep what the block does not take. "
+                }When it measures right, cut the rest, and sew all parts of a step in a chain.`
+            ),
+        units.length > 0 &&
+            point(
+                line`Test unit: first cut and sew as few of each unit as its step makes at a time, and measure them:
+                    ${named(worked, units)}. They count as some of those needed. When they measure right, cut the rest,
+                    and sew all parts of a step in a chain.`
+            ),
+    ].filter(Boolean);
 }
 
 /** What stars mean, where there are any. */
@@ -65,15 +86,30 @@ function starred(worked) {
     ].filter(Boolean);
 }
 
-/** The steps that sew sets, blocks and their parts, the rest of the top, and its borders. */
+/** The steps that sew sets, blocks and their parts, or units where there are no blocks, the rest of the top, and its
+ * borders. Blocks and units are drawn. */
 function steps(worked) {
     const lastBlock = worked.steps.findLastIndex((step) => worked.design.names.get(step.node)?.isBlock);
+    let draws = STEPS_DRAWN;
     const sections = { sets: [], blocks: [], top: [], borders: [] };
     worked.steps.slice(0, STEPS_TOLD).forEach((step, index) => {
         const isSet = step.kind === "set" || step.kind === "segments";
         const section =
-            index >= worked.firstBorderStep ? "borders" : isSet ? "sets" : index <= lastBlock ? "blocks" : "top";
-        sections[section].push({ letter: worked.letterOf(step.node), kind: step.kind, ...stepWords(worked, step) });
+            index >= worked.firstBorderStep
+                ? "borders"
+                : isSet
+                  ? "sets"
+                  : index <= lastBlock || (lastBlock < 0 && isUnit(step))
+                    ? "blocks"
+                    : "top";
+        const isDrawn = (isUnit(step) || (isBlock(worked, step) && step.kind !== "segments")) && draws-- > 0;
+        sections[section].push({
+            letter: worked.letterOf(step.node),
+            kind: step.kind,
+            name: nameOf(worked, step.node),
+            ...stepWords(worked, step),
+            drawing: isDrawn ? drawn(worked, step.node) : undefined,
+        });
     });
     return sections;
 }
@@ -125,7 +161,7 @@ function assumed(worked) {
     const { endTrim, grid } = worked.design.solve;
     const { straightening } = worked.design.buying;
     const { allowance, takeUp } = worked.seam;
-    const isTested = worked.steps.some((step) => isTestStep(worked, step));
+    const isTested = testBlocks(worked).length > 0;
     return [
         point(
             takeUp.ticks === 0n
@@ -185,7 +221,7 @@ export function written(worked) {
         fabricWord: word(worked, "fabric"),
         cutting: worked.design.fabrics.map((fabric) => cutList(worked, fabric)),
         onTheCloth: onTheCloth(worked),
-        testBlocks: testBlocks(worked),
+        tests: tests(worked),
         starred: starred(worked),
         steps: steps(worked),
         borders: borders(worked),

@@ -11,11 +11,12 @@
  *               another type cannot fail: its comment says what it gives for what it does not know.
  *   Structs     Each public struct begins with `size` and `flags`. The caller sets `size` to its own sizeof. Inputs
  *               (named ..._spec) start from their MUSLIN_..._SPEC_INIT value or their muslin_..._spec_init() call,
- *               rows that are asked with and answered from MUSLIN_..._INIT or muslin_..._init(); outputs need only
- *               `size`. Structs grow at their end only, and a member added later means "as before"
- *               when it is zero. A size of 0, below the first published one or above 4096 is refused, and so are
- *               unknown flags, pads that are not zero, and non-zero bytes behind the members this library knows. An
- *               output is zeroed behind what the library knows.
+ *               rows that are asked with and answered from MUSLIN_..._INIT or muslin_..._init(); then set members one
+ *               by one: an initializer of your own, { .columns = 4 }, would set all others to 0, which is not their
+ *               initial value. Outputs need only `size`: { .size = sizeof out }. Structs grow at their end only, and a
+ *               member added later means "as before" when it is zero. A size of 0, below the first published one or
+ *               above 4096 is refused, and so are unknown flags, pads that are not zero, and non-zero bytes behind the
+ *               members this library knows. An output is zeroed behind what the library knows.
  *   Not used    A member that a request does not use must still lie in its range, unless its comment says that it is
  *               not looked at (or not read).
  *   Rows        Arrays of rows take a `row_size`, the caller's sizeof of one row; rows lie at that stride. Reading a

@@ -93,8 +93,9 @@ struct muslin_bed {
 /* The size of a quilt for a mattress. Width and length follow Standard quilt sizes for mattresses (quilting magazine,
  * 2022) and How to make a bed quilt the right size; the corner is geometry: cloth hangs over the mattress's corner as
  * far as the corner of the quilt is from it, and a circle that touches both edges reaches as far as the longer drop.
- * MUSLIN_ERR_RANGE also when a side of the top would pass MUSLIN_SIZE_MAX (MUSLIN_ARG_QUILT_WIDTH, _LENGTH). Example:
- * a mattress 60 x 80 in and 12 in deep: 84 x 92 in, its square corners hang 16.97 in. Since 1.0. */
+ * MUSLIN_ERR_RANGE also when a side of the top would pass MUSLIN_SIZE_MAX (MUSLIN_ARG_QUILT_WIDTH or
+ * MUSLIN_ARG_QUILT_LENGTH). Example: a mattress 60 x 80 in and 12 in deep: 84 x 92 in, its square corners hang
+ * 16.97 in. Since 1.0. */
 MUSLIN_API muslin_status muslin_bed_size(const struct muslin_bed_spec *spec, struct muslin_bed *out,
                                          struct muslin_problem *problem);
 

@@ -178,6 +178,43 @@ def test_squaring_is_allowed_for_where_nothing_is_said(written: Written, muslin:
     assert written.facts(metric) == muslin.answer("pattern", str(SAMPLES / "slipway-pebbles.json"))
 
 
+def rails_of(width: str, usable: str) -> Any:
+    """48 segments of five strips."""
+    rail = {"down": [{"patch": "ab"[row % 2], "width": width, "height": "2 in"} for row in range(5)]}
+    return {"muslin_pattern": 1, "title": "Rails", "parts": {"rail": rail},
+            "fabrics": {"a": {"usable width": usable}, "b": {"usable width": usable}},
+            "top": {"repeat": {"across": ["rail", "rail", "rail"]}, "columns": 4, "rows": 4, "quarters": [[0]]}}
+
+
+def test_segments_between_two_marks_are_cut_to_one_and_trimmed_back(written: Written) -> None:
+    # 3 21/64 in finished is 3 53/64 cut, 3/64 less than 3 7/8. Of 39 in between the ends ten take 38 9/32, cut to the
+    # mark 38 3/4; where the cloth is 1/2 in narrower there is not so much.
+    back = "trim what is sewn of them to its unfinished size, as much off one side as off the other."
+    text = written.words(rails_of("3 21/64 in", "40 in"))
+    assert "and cut segments 3 7/8 in wide across it. A set gives 10, 5 sets give 50; 48 needed" in text
+    assert f"A segment takes a little less than that mark of the ruler: {back}" in text
+    text = written.words(rails_of("3 21/64 in", "39 1/2 in"))
+    assert "and cut segments just short of 3 7/8 in wide across it. A set gives 10, 5 sets give 50; 48 needed" in text
+    assert f"mark of the ruler, and cut to the mark itself a set gives fewer: {back}" in text
+    text = written.words(rails_of("3 3/8 in", "40 in"))
+    assert "and cut segments 3 7/8 in wide across it. A set gives 10" in text and "ruler:" not in text
+
+
+def test_where_there_is_no_block_a_unit_is_tried(written: Written) -> None:
+    # 24 teeth of 3 in, one star of 12 in.
+    text = written.words(quilt("well"))
+    assert "Test unit: first cut and sew as few of each unit as its step makes at a time, and measure them: tooth B, " \
+           "3 1/2 in x 3 1/2 in unfinished. They count as some of those needed." in text
+    assert "Cutting cannot be undone: cut for the test unit first." in text
+    assert "Measures 12 1/2 in x 12 1/2 in unfinished, 12 in x 12 in finished." in text
+    assert "Test unit" not in written.words(quilt("stars"))
+
+
+def test_infants_are_thought_of_before_all_else(written: Written) -> None:
+    text = written.words(quilt("well"))
+    assert text.index("No quilt belongs in the place where an infant sleeps.") < text.index("What to buy", 300)
+
+
 def test_segments_come_from_both_ends_where_the_fold_is_kept_clear(written: Written) -> None:
     pattern = quilt("rails")
     pattern["cutting"] = {"end trim": "1/2 in", "fold clear": "1 in"}
@@ -446,8 +483,21 @@ def test_backing_panel_by_panel(written: Written) -> None:
     assert [(panel["count"], panel["cut"]["width"]["text"], panel["cut"]["height"]["text"])
             for panel in facts["panels"]] == [(1, "20 in", "68 in"), (2, "40 in", "18 in"), (1, "20 in", "68 in")]
     text = written.words(pattern)
-    assert "The back must measure at least 56 in x 68 in" in text and "Sewn together it measures 56 in x 68 in" in text
-    assert "panels one below the other, seams along its width. Panels: 2; Buy: 3 1/8 yd" in text
+    assert "The back must measure at least 56 in x 68 in" in text
+    assert "Sewn together it measures at least 56 in x 68 in" in text
+    assert "panels one below the other, seams along its width. Cut from: 2 panels; Buy: 3 1/8 yd" in text
+    assert "For: back of each quilt: 1 panel and an insert, 4 pieces" in text
+
+
+def test_what_is_least_is_rounded_up_alike(written: Written) -> None:
+    # The same in centimetres: 56 in are 142.24 cm, 68 in 172.72; 54 and 66 in 137.16 and 167.64.
+    # The insert is 16 in and four allowances of 12 mm wide, 45.44 cm.
+    text = written.words({**quilt("rails"), "units": "cm", "backing": {"beyond": "4 in", "width": "40 in"},
+                          "batting": {"beyond": "3 in"}})
+    assert "The back must measure at least 142.3 cm x 172.8 cm" in text
+    assert "Sewn together it measures at least 142.3 cm x 172.8 cm" in text
+    assert re.search(r"1 half 1 piece 50.8 cm x 172.8 cm\s+2 insert 2 pieces 101.6 cm x 45.44 cm", text)
+    assert "Cut 137.2 cm x 167.7 cm: it stands out" in text
 
 
 def test_backs_of_all_tops_shrink_and_have_their_extra(written: Written) -> None:
@@ -462,7 +512,8 @@ def test_backs_of_all_tops_shrink_and_have_their_extra(written: Written) -> None
     assert bought(buying={"extra": "12 in"}) == "3 1/4 yd"  # 116 in, 26 steps
     assert bought(buying={"shrinkage": 10}) == "3 1/4 yd"  # 104 / 0.9 = 115.6 in
     text = written.words({**pattern, "tops": 2})
-    assert "Buy 5 7/8 yd for all 2 quilts." in text and "backs of all 2 quilts, 1 panel each" in text
+    assert "Buy 5 7/8 yd for all 2 quilts." in text
+    assert "backs of all 2 quilts, of each: 1 panel and an insert, 4 pieces" in text
     assert "Needed: 2 pieces of 54 in x 66 in" in text and "middle of all 2 quilts" in text
 
 
@@ -502,6 +553,16 @@ def test_words_are_those_of_the_file(written: Written) -> None:
     text = written.words(pattern)
     assert "batting" not in text and "Wadding" in text and "width of cloth by 2 1/2 in" in text
     assert " yd" not in text
+    # 18 in are 45.72 cm, and shops cut tenths of a metre: 50 cm are 19.685 in.
+    assert "F2, tide. Needed: 18 in; Buy: 0.5 m; To spare: 1 5/8 in; For: top" in text
+
+
+def test_a_metric_pattern_may_be_cut_from_cloth_sold_by_the_yard(written: Written) -> None:
+    pattern = sample("slipway-pebbles")
+    pattern["words"]["cloth sold by"] = "yard"
+    pattern["buying"].pop("step", None)
+    # 98.2 cm: eight eighths of a yard are 91.44 cm, nine are 102.87.
+    assert "F1, pebble. Needed: 98.2 cm; Buy: 1 1/8 yd; To spare: 4.67 cm; For: top" in written.words(pattern)
 
 
 def test_a_metric_pattern_has_no_inches(written: Written) -> None:

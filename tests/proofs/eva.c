@@ -8,6 +8,10 @@
 
 enum { TEXT_MOST = 32, STRUCT_MOST = 48 };
 
+#ifndef READ_MOST
+#define READ_MOST 2 /* bytes of a text that is read */
+#endif
+
 static size_t any_up_to(int most)
 {
     return (size_t)Frama_C_interval(0, most);
@@ -44,4 +48,19 @@ void read_any_struct(void)
     Frama_C_make_unknown(theirs, sizeof theirs);
     *(uint32_t *)theirs = (uint32_t)Frama_C_interval(0, STRUCT_MOST);
     msl_read_struct(&check, MUSLIN_ARG_SPEC, ours, sizeof ours, 16, 3, theirs);
+}
+
+/* Any bytes, up to so many, that end where their memory ends; in any default unit, with either decimal sign. */
+void parse_any_text(void)
+{
+    char memory[READ_MOST];
+    struct muslin_parse_spec spec = MUSLIN_PARSE_SPEC_INIT;
+    struct muslin_problem problem = { sizeof problem };
+    struct muslin_parsed parsed = { sizeof parsed };
+    size_t bytes = any_up_to(READ_MOST);
+    /*@ split bytes; */
+    Frama_C_make_unknown(memory, sizeof memory);
+    spec.default_unit = Frama_C_interval(MUSLIN_LENGTH_UNIT_INCH, MUSLIN_LENGTH_UNIT_M);
+    spec.decimal_sign = Frama_C_interval(0, 1) ? '.' : ',';
+    muslin_length_parse(memory + READ_MOST - bytes, bytes, &spec, &parsed, Frama_C_interval(0, 1) ? &problem : NULL);
 }

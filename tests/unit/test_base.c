@@ -381,6 +381,9 @@ START_TEST(a_sentence_about_sizes_that_do_not_go_says_what_would)
     muslin_backing_panels(&backing, MUSLIN_BACKING_LAYOUT_ONE_WIDTH, panels, sizeof panels[0], 8, &count, &problem);
     ck_says(&problem, MUSLIN_ERR_NO_FIT, "layout", "1", "layout");
     ck_assert_ptr_null(strstr(problem.text, "at least 0"));
+    backing.quilt_width = WHOLE_IN(20);
+    muslin_backing_panels(&backing, MUSLIN_BACKING_LAYOUT_ONE_WIDTH, panels, 3, 8, &count, &problem);
+    ck_says(&problem, MUSLIN_ERR_STRUCT_SIZE, "Row size", "3", "4");
 }
 END_TEST
 

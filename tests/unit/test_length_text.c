@@ -272,6 +272,29 @@ START_TEST(parts_are_summed_before_they_are_rounded)
 }
 END_TEST
 
+/* A number of few digits is worked out in 64 bits, one of many in more. */
+START_TEST(zeros_that_say_nothing_change_nothing)
+{
+    static const char *const zeros = "000000000000";
+    uint64_t state = 7;
+    for (int i = 0; i < 2000; i++) {
+        const int whole = (int)draw_from(&state, 0, 99999), above = (int)draw_from(&state, 0, 999999);
+        const int below = (int)draw_from(&state, 1, 999999);
+        char few[2][40], many[2][80];
+        snprintf(few[0], sizeof few[0], "%d %d/%d yd", whole, above, below);
+        snprintf(many[0], sizeof many[0], "%d %d%s/%d%s yd", whole, above, zeros, below, zeros);
+        snprintf(few[1], sizeof few[1], "%d.%06d m", whole, above);
+        snprintf(many[1], sizeof many[1], "%d.%06d%s m", whole, above, zeros);
+        for (int j = 0; j < 2; j++) {
+            struct muslin_parsed a = { .size = sizeof a }, b = { .size = sizeof b };
+            ck_ok(muslin_length_parse(few[j], strlen(few[j]), NULL, &a, NULL));
+            ck_ok(muslin_length_parse(many[j], strlen(many[j]), NULL, &b, NULL));
+            ck_assert_msg(a.value == b.value && a.exact == b.exact, "%s, %s", few[j], many[j]);
+        }
+    }
+}
+END_TEST
+
 /* ---- the ends of the range --------------------------------------------------------------------------------------- */
 
 START_TEST(a_text_reaches_exactly_to_the_end_of_the_range)
@@ -977,12 +1000,16 @@ START_TEST(a_buffer_too_small_stays_untouched_and_learns_its_size)
 }
 END_TEST
 
-START_TEST(nothing_behind_the_terminator_is_written)
+START_TEST(nothing_behind_the_terminator_is_written_in_any_buffer)
 {
-    char text[16];
-    memset(text, 'x', sizeof text);
-    ck_ok(muslin_length_format(0, NULL, text, sizeof text, NULL, NULL, NULL));
-    ck_assert_mem_eq(text, "0 in\0xxxxxxxxxxx", sizeof text);
+    for (size_t cap = sizeof "0 in"; cap < 80; cap++) {
+        char text[80], untouched[80];
+        memset(text, 'x', sizeof text);
+        memset(untouched, 'x', sizeof untouched);
+        ck_ok(muslin_length_format(0, NULL, text, cap, NULL, NULL, NULL));
+        ck_assert_mem_eq(text, "0 in", sizeof "0 in");
+        ck_assert_mem_eq(text + sizeof "0 in", untouched, sizeof text - sizeof "0 in");
+    }
 }
 END_TEST
 
@@ -1067,6 +1094,7 @@ TCase *tcase_parse(void)
     tcase_add_test(parse, a_comma_is_the_decimal_sign_on_request);
     tcase_add_test(parse, a_text_off_the_grid_is_the_nearest_tick_and_says_so);
     tcase_add_test(parse, parts_are_summed_before_they_are_rounded);
+    tcase_add_test(parse, zeros_that_say_nothing_change_nothing);
     tcase_add_test(parse, a_text_reaches_exactly_to_the_end_of_the_range);
     tcase_add_test(parse, a_text_beyond_the_range_is_an_overflow);
     tcase_add_test(parse, a_number_of_more_than_eighteen_digits_is_an_overflow);
@@ -1107,7 +1135,7 @@ TCase *tcase_format(void)
     tcase_add_test(format, asking_writes_what_is_needed_and_succeeds);
     tcase_add_test(format, a_buffer_of_just_the_size_is_enough);
     tcase_add_test(format, a_buffer_too_small_stays_untouched_and_learns_its_size);
-    tcase_add_test(format, nothing_behind_the_terminator_is_written);
+    tcase_add_test(format, nothing_behind_the_terminator_is_written_in_any_buffer);
     tcase_add_test(format, a_missing_buffer_is_named);
     tcase_add_test(format, a_length_outside_the_range_is_not_written);
     tcase_add_test(format, members_of_a_format_out_of_range_are_refused_in_every_style);

@@ -107,9 +107,7 @@ async function workedOut(file, size) {
                 cloth = worked.cloth();
             design.free();
             const { Shown } = await import("./lengths.js");
-            const isMetre =
-                (pattern.file.words?.["cloth sold by"] ?? (pattern.units === "in" ? "yard" : "metre")) === "metre";
-            const shown = new Shown(globalThis.muslinForTests, pattern.units, isMetre);
+            const shown = new Shown(globalThis.muslinForTests, pattern.units, design.soldByMetre);
             const { working: _, ...written } = facts.written;
             const n = Number;
             const PRESSED = {

@@ -78,7 +78,11 @@ onPage("what cannot be is told at its field, and the last plan stands", async (p
     const cut = field(page, "Width of a strip, cut");
     await cut.fill("2 1/2 furlongs");
     assert.equal(await cut.getAttribute("aria-invalid"), "true");
-    await says(page, "materials", 'this is no length: write it like "2 1/2 in", "0.75 in" or "6 mm"');
+    await says(
+        page,
+        "materials",
+        '“Width of a strip, cut” is “2 1/2 furlongs”: this is no length: write it like "2 1/2 in" or "0.75 in".'
+    );
     await cut.fill("0.4 in");
     await says(page, "materials", "Cut width of a strip is 0.4 in, but its seams take 1/2 in");
     await cut.fill("1/2 in");
@@ -127,12 +131,12 @@ onPage("the address holds all of it", async (page) => {
     assert.equal(await answer(other), words);
     assert.equal(await other.inputValue("#field-stripCut"), "63.5 mm");
     await openPattern(other, sample("slipway-pebbles"));
-    await says(other, "plan", "125 cm x 155 cm");
+    await says(other, "plan", "1250 mm x 1550 mm");
     await other.selectOption("#size", { label: "queen" });
-    await says(other, "plan", "215 cm x 245 cm");
+    await says(other, "plan", "2150 mm x 2450 mm");
     await other.waitForFunction(() => location.hash.includes("size=2"));
     const third = await opened(page.context(), await other.evaluate(() => location.href));
-    await says(third, "plan", "215 cm x 245 cm");
+    await says(third, "plan", "2150 mm x 2450 mm");
     assert.equal(await third.inputValue("#text"), readFileSync(sample("slipway-pebbles"), "utf8"));
     assert.deepEqual([...other.errors, ...third.errors], []);
 });
@@ -492,7 +496,7 @@ onPage("what is printed has the answers and the cautions, and no fields", async 
         "hand flat on the ruler",
         "Seam allowance",
     ])
-        assert.ok((await page.locator("main").innerText()).includes(words), words);
+        assert.ok((await page.locator("body").innerText()).includes(words), words);
     assert.ok((await page.pdf({ format: "A4" })).length > 10000);
 });
 
@@ -571,12 +575,12 @@ onPage("a number alone takes the unit chosen, and a comma is a point", async (pa
     await says(page, "finishing", "strips cut 7 cm wide");
     await says(page, "materials", "cut 5.08 cm wide"); // 2 in stay 2 in
     await openPattern(page, sample("lamplighters-round"));
-    await says(page, "plan", "30 in x 38 in finished");
+    await says(page, "plan", "The top is about 76.2 cm x 96.5 cm finished"); // as chosen, of a file in inches
     await page.locator("#blocks .say input").first().fill("7,5");
     await page.waitForFunction(() => JSON.parse(document.getElementById("text").value).sizes[0].measures !== undefined);
     await page.click("#title");
     const file = JSON.parse(await page.inputValue("#text"));
-    assert.ok(Object.values(file.sizes[0].measures).includes("7.5 in"));
+    assert.ok(Object.values(file.sizes[0].measures).includes("7.5 cm"));
 });
 
 onPage("the field that was changed is the one that is marked", async (page) => {
@@ -610,7 +614,120 @@ onPage("lengths are shown exactly, or not less than they are", async (page) => {
     assert.match(await words(page, "materials"), /Binding: buy 0\.\d+ m of cloth/);
 });
 
+onPage("the units that were chosen stay, whatever is opened", async (page) => {
+    const units = () => page.evaluate(() => document.querySelector("input[name=units]:checked").value);
+    assert.equal(await units(), "in");
+    await openPattern(page, sample("slipway-pebbles"));
+    await says(page, "plan", "125 cm x 155 cm");
+    assert.equal(await units(), "cm", "as the file says, as long as nothing was chosen");
+    await page.check("input[value=strips]");
+    assert.equal(await units(), "in");
+    await page.check("input[value=mm]");
+    await openPattern(page, sample("slipway-pebbles"));
+    await says(page, "plan", "1250 mm x 1550 mm");
+    await openPattern(page, sample("ferry-steps"));
+    await says(page, "plan", "1016 mm x 1016 mm finished"); // 40 in
+    await page.check("input[value=strips]");
+    assert.equal(await units(), "mm");
+    await page.waitForFunction(() => location.hash.includes("units=mm"));
+});
+
+onPage("in metric units cloth is told in tenths of a metre, and what is least alike", async (page) => {
+    await page.check("input[value=cm]");
+    await openPattern(page, sample("ferry-steps"));
+    // A quilt of 40 in and 4 in beyond: 48 in are 121.92 cm.
+    await says(page, "finishing", "The back must measure at least 122 cm x 122 cm");
+    const finishing = await words(page, "finishing");
+    assert.match(finishing, /Sewn together it measures at least 122 cm x 122 cm unfinished/);
+    assert.doesNotMatch(finishing, /121\.9/);
+    await page.waitForFunction(() => !document.querySelector("#materials .follows").textContent.includes("…"));
+    const bought = await page.evaluate(() =>
+        [...document.querySelectorAll('#materials td[data-head="Buy"]')].map((cell) => cell.textContent)
+    );
+    assert.ok(bought.length > 6);
+    for (const cell of bought.slice(0, -1)) assert.match(cell, /^\d+(\.\d)?\u00a0m$/);
+    assert.equal(await field(page, "Shops cut cloth in steps of").inputValue(), "10 cm");
+});
+
+onPage("what is wrong with a field is a sentence of its own", async (page) => {
+    const told = async (name, typed) => {
+        await page.fill(`#field-${name}`, typed);
+        return (await page.textContent(`#field-${name}-wrong`)).replaceAll("\u00a0", " ");
+    };
+    assert.equal(
+        await told("segmentCut", "-1 in"),
+        "“Width of a segment, cut” is “-1 in”: a length is 0 or more, and 132104 in at most." // 2^30 / 8128
+    );
+    assert.equal(
+        await told("segmentCut", ""),
+        '“Width of a segment, cut” is empty: this is no length: write it like "2 1/2 in" or "0.75 in".'
+    );
+    await page.fill("#field-segmentCut", "0 in");
+    assert.equal(await told("columns", "0"), "“Blocks across” is “0”: a whole number is wanted here, 1 or more.");
+    await page.fill("#field-columns", "4");
+    await page.check("input[value=mm]");
+    // Seams of 1/4 in on either side of a strip that is 10 mm wide.
+    assert.match(await told("stripCut", "10 mm"), /^Cut width of a strip is 10 mm, but its seams take 12\.7 mm/);
+});
+
+onPage("segments between two marks are cut to one, and blocks trimmed back", async (page) => {
+    // Five strips make 10 1/2 in unfinished; of three segments each takes 3 5/6 in, five from either end of 40 in.
+    await page.fill("#field-stripsPerSet", "5");
+    await page.fill("#field-segmentsPerBlock", "3");
+    await says(page, "sets", "cut 10 segments, each cut 3 7/8 in wide");
+    await says(page, "sets", "takes a little less than that mark of the ruler: trim each block to about 10 1/2 in x");
+    await says(page, "cutting", "cut 3 7/8 in wide");
+    await page.fill("#field-stripLength", "39 in"); // 38 1/2 between the ends; ten marks take 38 3/4
+    await says(page, "sets", "cut 10 segments, each cut just short of 3 7/8 in wide");
+});
+
 // ---- files ----------------------------------------------------------------------------------------------------------
+
+onPage("units are drawn, and tried where there is no block; strips stand as they are told", async (page) => {
+    await openPattern(page, sample("the-courtyard-well"));
+    await says(page, "blocks", "Test unit: first cut and sew as few of each unit as its step makes at a time");
+    await says(page, "blocks", "12 1/2 in x 12 1/2 in unfinished, 12 in x 12 in finished.");
+    const drawn = await page.locator("#blocks figcaption").allTextContents();
+    assert.deepEqual(drawn, ["Star A, finished", "Tooth B, finished"]);
+    await openPattern(page, sample("market-barrow"));
+    await says(page, "sets", "from left to right");
+    const strips = await page.evaluate(() =>
+        Array.from(document.querySelector("#sets svg").querySelectorAll("rect.seam"), (one) => {
+            const { x, y } = one.getBoundingClientRect();
+            return { x, y };
+        })
+    );
+    assert.equal(new Set(strips.map(({ x }) => x)).size, 4, "side by side");
+    assert.equal(new Set(strips.map(({ y }) => y)).size, 1);
+});
+
+onPage("a field of a file speaks as the others do", async (page) => {
+    await openPattern(page, sample("market-barrow"));
+    await says(page, "materials", "Shrinkage is not counted");
+    await page.fill('[name="field--2f-borders-2f-0-2f-width"]', "-1 in");
+    await says(page, "top", "“Width, finished” is “-1 in”: a length is 0 or more, and 132104 in at most.");
+    assert.doesNotMatch(await page.textContent("#plan"), /times/);
+    await page.fill('[name="field--2f-borders-2f-0-2f-width"]', "2 in");
+    await page.fill('[name="field--2f-binding-2f-cut-20-width"]', "1/4 in");
+    await says(
+        page,
+        "finishing",
+        "“Width of binding strips, cut” is “1/4 in”: a binding is cut wider than its two seam allowances."
+    );
+});
+
+onPage("on paper no heading stands over nothing", async (page) => {
+    await openText(
+        page,
+        "plain",
+        '{ "muslin_pattern": 1, "title": "plain", "fabrics": { "a": {} }, "top": { "across": [ ' +
+            '{ "patch": "a", "size": "3 in" }, { "patch": "a", "size": "3 in" } ] } }'
+    );
+    await says(page, "materials", "Shrinkage is not counted");
+    await page.emulateMedia({ media: "print" });
+    assert.ok(await page.isHidden("#blocks-head"));
+    assert.ok(await page.isVisible("#top-head"));
+});
 
 onPage("strip sets are no blocks", async (page) => {
     await openPattern(page, sample("ferry-steps"));
@@ -678,6 +795,12 @@ for (const name of ["market-barrow", "a-kite-each", ""])
                     .map((one) => one.getAttribute("aria-label"))
             );
             assert.deepEqual(wider, []);
+            const letters = await page.evaluate(() =>
+                [...document.querySelectorAll("figure text")].map(
+                    (one) => one.getAttribute("font-size") * one.ownerSVGElement.getScreenCTM().a
+                )
+            );
+            assert.ok(Math.min(...letters) >= 10, `letters of ${Math.min(...letters)} pixels`);
             const dot = await page.locator("input[type=radio]").first().boundingBox();
             assert.ok(dot.width >= 24 && dot.height >= 24);
         },

@@ -4508,7 +4508,7 @@ export interface Stripquilt {
     readonly placesNotNesting: number;
     /** 1 when a block is square to the tick */
     readonly blockSquare: boolean;
-    /** "noSlack", _NEST_CONFLICT, _SET_REPEATS, _SMALL_QUILT */
+    /** "noSlack", "nestConflict", "setRepeats", "smallQuilt" */
     readonly warnings: readonly Warning[];
 }
 
@@ -7984,9 +7984,9 @@ export interface Calls {
      * The size of a quilt for a mattress. Width and length follow Standard quilt sizes for mattresses (quilting
      * magazine, 2022) and How to make a bed quilt the right size; the corner is geometry: cloth hangs over the
      * mattress's corner as far as the corner of the quilt is from it, and a circle that touches both edges reaches as
-     * far as the longer drop. MuslinRangeError also when a side of the top would pass constants.SIZE_MAX ("quiltWidth",
-     * _LENGTH). Example: a mattress 60 x 80 in and 12 in deep: 84 x 92 in, its square corners hang 16.97 in. Since 1.0.
-     * muslin_bed_size() in muslin/fit.h. Since 1.0.
+     * far as the longer drop. MuslinRangeError also when a side of the top would pass constants.SIZE_MAX ("quiltWidth"
+     * or "quiltLength"). Example: a mattress 60 x 80 in and 12 in deep: 84 x 92 in, its square corners hang 16.97 in.
+     * Since 1.0. muslin_bed_size() in muslin/fit.h. Since 1.0.
      * @throws {MuslinRangeError}
      */
     bedSize(spec?: BedSpec): Bed;

@@ -25,7 +25,10 @@ Integers = Union[Iterable[SupportsIndex], "array[int]", memoryview]
 PLACES_MAX = 1 << 24
 """The most places that struct muslin_scatter_spec takes."""
 
-NATIVE = "<" if sys.byteorder == "little" else ">"
+SIGNED = {order + code for order in ("", "@", "=", "<" if sys.byteorder == "little" else ">") for code in "bhilq"}
+"""How buffers call signed integers in the machine's order of bytes."""
+
+NUMBERS: Any = {32: ctypes.c_int32, 64: ctypes.c_int64}
 
 
 class Numbers:
@@ -37,22 +40,24 @@ class Numbers:
         except TypeError:
             raise TypeError(f"{name} must be a buffer such as array('{'q' if bits == 64 else 'i'}'), not "
                             f"{type(buffer).__name__}") from None
-        code = view.format[1:] if view.format[:1] in ("@", "=", NATIVE) else view.format
-        if code not in ("b", "h", "i", "l", "q") or 8 * view.itemsize != bits:
+        if view.format not in SIGNED or 8 * view.itemsize != bits:
             raise TypeError(f"{name} must hold signed integers of {bits} bits (typecode "
                             f"'{'q' if bits == 64 else 'i'}'), not '{view.format}' of {8 * view.itemsize}")
         if not view.c_contiguous:
             raise ValueError(f"{name} must lie in one piece: copy it, or take a slice without a step")
         if writable and view.readonly:
             raise ValueError(f"{name} must be writable")
-        self.count = view.nbytes // view.itemsize
-        kind: Any = (ctypes.c_int64 if bits == 64 else ctypes.c_int32) * max(self.count, 1)
-        if self.count == 0:
+        size = view.nbytes
+        self.count = size * 8 // bits
+        kind = NUMBERS[bits]  # what points to the first number points to all
+        if size == 0:
             self.numbers = kind()
+        elif view.readonly:
+            self.numbers = (kind * self.count).from_buffer_copy(view)
         else:
-            self.numbers = kind.from_buffer_copy(view) if view.readonly else kind.from_buffer(view)
+            self.numbers = kind.from_buffer(view)
         self.first = ctypes.addressof(self.numbers)
-        self.end = self.first + view.nbytes
+        self.end = self.first + size
 
 
 def gathered_by(read: Callable[[Any, str], int], values: Any, name: str, bits: int) -> Numbers:
@@ -92,10 +97,11 @@ def places_out(places: int) -> Any:
 
 
 def same_count(**arrays: Numbers) -> int:
-    counts = {name: numbers.count for name, numbers in arrays.items()}
-    if len(set(counts.values())) > 1:
-        raise ValueError("arrays of unequal length: " + ", ".join(f"{name} {count}" for name, count in counts.items()))
-    return next(iter(counts.values()))
+    counts = {numbers.count for numbers in arrays.values()}
+    if len(counts) > 1:
+        raise ValueError("arrays of unequal length: " +
+                         ", ".join(f"{name} {numbers.count}" for name, numbers in arrays.items()))
+    return counts.pop()
 
 
 def output(out: Optional[Buffer], inputs: List[Numbers]) -> Tuple[Any, Numbers]:

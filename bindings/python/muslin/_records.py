@@ -2,6 +2,7 @@
 """What the generated specs, results and calls have in common."""
 import ctypes
 from dataclasses import replace
+from functools import lru_cache
 from typing import Any, Callable, ClassVar, Iterable, Iterator, List, Optional, Sequence, Tuple, Type, TypeVar
 
 from ._handle import Handle
@@ -14,6 +15,18 @@ Record = TypeVar("Record", bound="Spec")
 
 PAGE = 512
 """How many rows are asked for at a time."""
+
+TEXT_MAX = 64
+"""The longest text of a length is shorter, with its terminator."""
+
+
+@lru_cache(maxsize=None)
+def initial(kind: Type[ctypes.Structure], init: Optional[str]) -> bytes:
+    """A struct with the library's own initial values, which are asked for once."""
+    struct: Any = new(kind)
+    if init is not None:
+        call(init, ctypes.byref(struct), ctypes.sizeof(struct))
+    return bytes(struct)
 
 
 class Spec:
@@ -28,9 +41,7 @@ class Spec:
 
     def _struct(self) -> Any:
         """The request as the library reads it."""
-        struct: Any = new(self._kind)
-        if self._init is not None:
-            call(self._init, ctypes.byref(struct), ctypes.sizeof(struct))
+        struct: Any = self._kind.from_buffer_copy(initial(self._kind, self._init))
         self._put(struct)
         return struct
 
@@ -44,8 +55,9 @@ def checked(kind: Type[Record], spec: Optional[Record], name: str) -> Record:
 
 def merged(kind: Type[Record], spec: Optional[Record], /, **given: object) -> Any:
     """A spec and single members over it, as the library reads them."""
+    wanted = checked(kind, spec, "spec")
     members = {name: value for name, value in given.items() if value is not None}
-    return replace(checked(kind, spec, "spec"), **members)._struct()
+    return (replace(wanted, **members) if members else wanted)._struct()
 
 
 def struct_of(kind: Type[Record], spec: Optional[Record], name: str) -> Any:
@@ -120,16 +132,14 @@ def warnings_in(bits: int) -> Tuple[Warning, ...]:
 
 
 def text_out(name: str, *arguments: object) -> Formatted:
-    """Asks how long a text will be, then has it written."""
-    need, exact = ctypes.c_size_t(), ctypes.c_int32()
-    call_telling(name, *arguments, None, 0, ctypes.byref(need), None)
-    buffer = ctypes.create_string_buffer(need.value)
-    call_telling(name, *arguments, buffer, need.value, None, ctypes.byref(exact))
+    """Has a length written as text, which the library promises to keep short."""
+    buffer, exact = ctypes.create_string_buffer(TEXT_MAX), ctypes.c_int32()
+    call_telling(name, *arguments, buffer, TEXT_MAX, None, ctypes.byref(exact))
     return Formatted(buffer.value.decode("utf-8"), bool(exact.value))
 
 
 def words_out(name: str, *arguments: object) -> str:
-    """The same for a text that says all, and may hold any character."""
+    """Asks how long a text will be, which may hold any character, then has it written."""
     need = ctypes.c_size_t()
     call_telling(name, *arguments, None, 0, ctypes.byref(need))
     buffer = ctypes.create_string_buffer(need.value)

@@ -5017,7 +5017,7 @@ class Stripquilt:
     segments_turned: end for end, in all blocks (MUSLIN_NESTING_TURN), else 0
     places_not_nesting: joins inside all blocks that do not nest (MUSLIN_NESTING_NAME), else 0
     block_square: 1 when a block is square to the tick
-    warnings: MUSLIN_WARN_NO_SLACK, _NEST_CONFLICT, _SET_REPEATS, _SMALL_QUILT
+    warnings: MUSLIN_WARN_NO_SLACK, MUSLIN_WARN_NEST_CONFLICT, MUSLIN_WARN_SET_REPEATS, MUSLIN_WARN_SMALL_QUILT
     """
 
     set_unfinished: Length

@@ -1,4 +1,6 @@
-/* calls.c - how long one call of the arithmetic takes, through the shared library, beside what it is compared with.
+/* calls.c - how long one call of the arithmetic takes beside what it is compared with. Built twice: with the shared
+ * library, and with LINKED from the library's sources, optimized as one program, so that its calls may be inlined: then
+ * it compares only with what is inlined too.
  *
  *     calls ROUNDS                     a line of JSON for each pair, times in nanoseconds, the best of five runs
  *     calls ROUNDS NAME ours|other     runs one of them and prints nothing: for counting instructions
@@ -8,6 +10,8 @@
  * SPDX-License-Identifier: MIT */
 #include "../measure.h"
 
+#include "plain.h"
+
 #include <muslin/muslin.h>
 
 #include <inttypes.h>
@@ -16,19 +20,27 @@
 #include <stdlib.h>
 #include <string.h>
 
+#ifndef LINKED
+#define LINKED 0
+#endif
+
 enum { VALUES = 1024, TEXT = 24, RUNS = 5 };
 
-/* What all of it works on: lengths below 100 in, in 64ths, and their texts as inches with decimals and fractions. */
+/* What all of it works on: lengths below 100 in, in 64ths, and their texts as inches with decimals and fractions, as
+ * inches with their unit, and as centimetres. */
 struct values {
     muslin_len lengths[VALUES];
     char decimals[VALUES][TEXT];
     char fractions[VALUES][TEXT];
+    char inches[VALUES][TEXT];
+    char centimetres[VALUES][TEXT];
     double doubles[VALUES];
     int64_t sink; /* what keeps the work from being left out */
 };
 
 static struct values values;
 static const struct muslin_seam_spec quarter_inch = MUSLIN_SEAM_SPEC_INIT;
+static const struct plain_seam plain_quarter_inch = { 2032, 0 };
 static const struct muslin_rounding_spec eighths = { sizeof eighths, 0, 1016, 0, MUSLIN_DIRECTION_UP, 0 };
 
 static void fill(void)
@@ -41,6 +53,8 @@ static void fill(void)
         values.doubles[i] = sixty_fourths / 64.0;
         snprintf(values.decimals[i], TEXT, "%.4f", sixty_fourths / 64.0);
         snprintf(values.fractions[i], TEXT, "%d %d/64", sixty_fourths / 64, sixty_fourths % 64);
+        snprintf(values.inches[i], TEXT, "%d %d/64 in", sixty_fourths / 64, sixty_fourths % 64);
+        snprintf(values.centimetres[i], TEXT, "%.2f cm", sixty_fourths * 2.54 / 64);
     }
 }
 
@@ -57,15 +71,29 @@ WORK(add)
     return muslin_length_add(values.lengths[i], 2032, &sum) + sum;
 }
 
-WORK(add_raw)
+WORK(add_plain)
 {
-    return values.lengths[i] + 2032;
+    int64_t sum = 0;
+    return plain_add(values.lengths[i], 2032, &sum) + sum;
+}
+
+/* The same range checks and the same sum. */
+WORK(add_inlined)
+{
+    const int64_t a = values.lengths[i], most = MUSLIN_LENGTH_MAX;
+    return a < -most || a > most || a + 2032 > most ? -1 : a + 2032;
 }
 
 WORK(cut_size)
 {
     muslin_len cut = 0;
     return muslin_seam_cut_from_finished(values.lengths[i], &quarter_inch, &cut, NULL) + cut;
+}
+
+WORK(cut_size_plain)
+{
+    int64_t cut = 0;
+    return plain_cut_size(values.lengths[i], &plain_quarter_inch, &cut, NULL) + cut;
 }
 
 /* The same range checks and the same sum, without a spec, a problem or a library. */
@@ -79,10 +107,15 @@ WORK(cut_size_inlined)
     return cut;
 }
 
-WORK(parse_decimal)
+static int64_t parsed_of(const char *text)
 {
     struct muslin_parsed parsed = { .size = sizeof parsed };
-    return muslin_length_parse(values.decimals[i], strlen(values.decimals[i]), NULL, &parsed, NULL) + parsed.value;
+    return muslin_length_parse(text, strlen(text), NULL, &parsed, NULL) + parsed.value;
+}
+
+WORK(parse_decimal)
+{
+    return parsed_of(values.decimals[i]);
 }
 
 WORK(parse_strtod)
@@ -92,14 +125,38 @@ WORK(parse_strtod)
 
 WORK(parse_fraction)
 {
-    struct muslin_parsed parsed = { .size = sizeof parsed };
-    return muslin_length_parse(values.fractions[i], strlen(values.fractions[i]), NULL, &parsed, NULL) + parsed.value;
+    return parsed_of(values.fractions[i]);
 }
 
 WORK(parse_sscanf)
 {
     int whole = 0, above = 0, below = 1;
     return sscanf(values.fractions[i], "%d %d/%d", &whole, &above, &below) + whole * 8128 + above * 8128 / below;
+}
+
+WORK(parse_inches)
+{
+    return parsed_of(values.inches[i]);
+}
+
+WORK(parse_inches_sscanf)
+{
+    char unit[8] = "";
+    int whole = 0, above = 0, below = 1;
+    sscanf(values.inches[i], "%d %d/%d %7s", &whole, &above, &below, unit);
+    return strcmp(unit, "in") == 0 ? whole * 8128 + above * 8128 / below : -1;
+}
+
+WORK(parse_centimetres)
+{
+    return parsed_of(values.centimetres[i]);
+}
+
+WORK(parse_centimetres_strtod)
+{
+    char *unit;
+    const double number = strtod(values.centimetres[i], &unit);
+    return strcmp(unit, " cm") == 0 ? (int64_t)(number * 3200) : -1;
 }
 
 WORK(format_fraction)
@@ -112,6 +169,21 @@ WORK(format_snprintf)
 {
     char text[64];
     return snprintf(text, sizeof text, "%.4f in", values.doubles[i]) + text[0];
+}
+
+static const struct muslin_format_spec centimetres = { sizeof centimetres, 0, MUSLIN_STYLE_CM, 64, 2, '.',
+                                                       MUSLIN_DIRECTION_NEAREST, 0 };
+
+WORK(format_centimetres)
+{
+    char text[64];
+    return muslin_length_format(values.lengths[i], &centimetres, text, sizeof text, NULL, NULL, NULL) + text[0];
+}
+
+WORK(format_centimetres_snprintf)
+{
+    char text[64];
+    return snprintf(text, sizeof text, "%.2f cm", values.doubles[i] * 2.54) + text[0];
 }
 
 WORK(diagonal)
@@ -169,11 +241,17 @@ static const struct pair {
     work *other;
     double aim; /* the ratio that is aimed at, 0 for none */
 } pairs[] = {
-    { "add", add, "a raw add of 64-bit numbers", add_raw, 0 },
-    { "cut_size", cut_size, "an add checked by hand, inlined", cut_size_inlined, 1.2 },
+    { "add", add, "a checked add in a shared library", add_plain, 1.2 },
+    { "add_inlined", add, "the same checks by hand, inlined", add_inlined, LINKED ? 1.2 : 0 },
+    { "cut_size", cut_size, "a checked add in a shared library", cut_size_plain, 1.2 },
+    { "cut_size_inlined", cut_size, "the same checks by hand, inlined", cut_size_inlined, LINKED ? 1.2 : 0 },
     { "parse_decimal", parse_decimal, "strtod", parse_strtod, 0.25 },
     { "parse_fraction", parse_fraction, "sscanf of whole numbers", parse_sscanf, 0.25 },
+    { "parse_inches", parse_inches, "sscanf of whole numbers and a word", parse_inches_sscanf, 0.25 },
+    { "parse_centimetres", parse_centimetres, "strtod and a strcmp", parse_centimetres_strtod, 0.25 },
     { "format_fraction", format_fraction, "snprintf of a double with four places", format_snprintf, 0.2 },
+    { "format_centimetres", format_centimetres, "snprintf of a double with two places", format_centimetres_snprintf,
+      0.2 },
     { "diagonal", diagonal, "ceil(x sqrt 2) in floating point, not always right", diagonal_libm, 0 },
     { "add_n", add_n, "64 adds in a plain loop", add_n_loop, 1.5 },
     { "cut_size_n", cut_size_n, "64 adds of a number in a plain loop", cut_size_n_loop, 1.5 },
@@ -205,10 +283,12 @@ static double best_of(work *one, long rounds)
 
 static void compare(const struct pair *pair, long rounds)
 {
+    if (LINKED && strstr(pair->name, "_inlined") == NULL)
+        return;
     const double ours = best_of(pair->ours, rounds), other = best_of(pair->other, rounds);
-    printf("{\"name\": \"%s\", \"to\": \"%s\", \"nanoseconds\": %.1f, \"other_nanoseconds\": %.1f, "
+    printf("{\"name\": \"%s%s\", \"to\": \"%s\", \"nanoseconds\": %.1f, \"other_nanoseconds\": %.1f, "
            "\"ratio\": %.3f, \"aim\": %g}\n",
-           pair->name, pair->to, ours, other, ours / other, pair->aim);
+           pair->name, LINKED ? "_linked" : "", pair->to, ours, other, ours / other, pair->aim);
 }
 
 int main(int argc, char **argv)

@@ -10,7 +10,7 @@ from typing import Any
 
 from .account import Account
 from .cutting import Cloth, Facts
-from .finishing import Finishing
+from .finishing import Finishing, panels_of
 from .ruler import INCH
 from .seams import Seams
 from .sewing import Sewing
@@ -160,11 +160,13 @@ class Buying:
             account.same(match, "buy", ruler.buy(best["bought"]))
             account.same(match, "left", ruler.at_most(spare))
             account.holds(match, (match["left"] is None) == ruler.nothing(spare), "is there something to spare?")
-            account.same(match, "n", best["panels"])
+            account.same(match, "how", panels_of(best))
+            account.holds(match, (match["n"] is not None) == (best["pieces"] > best["panels"]), "pieces, or panels?")
+            account.same(match, "n", best["pieces"])
         name = value.get("name") or (self.facts.by_key[value["fabric"]].name if "fabric" in value else "")
         wide = ruler.measured(self.finishing.back.fabric_width)
         account.once(f"backing{': ' + name if name else ''}, {wide} wide <need:L> <buy:L> {{<left:L>|none}} back of "
-                     "each quilt, <n:n> panel", row)
+                     "each quilt: «(?P<how>\\d+ panels?(?: and an insert)?)»{, <n:n> pieces|}", row)
         self.edge("backing", Fraction(best["bought"]), spare)
         if value.get("fabric") in self.facts.bills:
             both = self.facts.bills[value["fabric"]] + best["bought"]
@@ -179,7 +181,7 @@ class Buying:
         found = self.finishing.batting_found()
 
         def row(match: Any) -> None:
-            account.same(match, "size", ruler.by(*self.finishing.inside()))
+            account.same(match, "size", ruler.by_at_least(*self.finishing.inside()))
             account.same(match, "pack", self.finishing.package_size(found))
             account.same(match, "wide", ruler.measured(self.finishing.roll_width()))
             account.same(match, "roll", ruler.buy(found["joined_length"]))
@@ -304,7 +306,8 @@ def rows(sizes: "dict[str, tuple[Facts, Finishing]]") -> "dict[str, Any]":
         wide = next(iter(sizes.values()))[1].back_width()
         found[f"backing, {one.ruler.measured(wide)} wide"] = backing
     if "batting" in file:
-        found[f"{one.quilt.words['batting']}, cut"] = lambda facts, finishing: facts.ruler.by(*finishing.inside())
+        found[f"{one.quilt.words['batting']}, cut"] = lambda facts, finishing: facts.ruler.by_at_least(
+            *finishing.inside())
     return found
 
 

@@ -188,6 +188,12 @@ def test_blocks(account: Account, facts: Facts) -> None:
             account.holds(match, told is not None and told["size"] in sizes, f"{item}: expected {sizes}")
     account.take("and measure it: <list:w>. It counts as one of those needed.", block)
 
+    def unit(match: Any) -> None:
+        sizes = {facts.ruler.by(node.width + seam, node.height + seam) for node in facts.quilt.of_kind("unit")}
+        told = [re.fullmatch(r".+ [A-Z]{1,2}, (?P<size>.+) unfinished", item) for item in match["list"].split("; ")]
+        account.holds(match, all(one is not None and one["size"] in sizes for one in told), f"expected {sizes}")
+    account.take("and measure them: <list:w>. They count as some of those needed.", unit)
+
 
 def rows_on_drawing(account: Account, facts: Facts) -> None:
     """On point, the numbers of the diagonal rows stand on the drawing."""

@@ -22,6 +22,12 @@ from .sewing import Sewing
 
 PACKAGES = [(width * INCH, length * INCH) for width, length in
             ((34, 45), (45, 60), (60, 60), (72, 90), (81, 96), (90, 108), (120, 120))]
+def panels_of(layout: Any) -> str:
+    """Lengths of the whole cloth; an insert is cut across it."""
+    insert = " and an insert" if layout["layout"] in (7, 8) else ""
+    return f"{layout['panels']} panel{'s' if layout['panels'] > 1 else ''}{insert}"
+
+
 LAYOUTS = ("one panel, its length along the quilt's length", "one panel, its length along the quilt's width",
            "panels side by side, seams along the quilt's length", "panels one below the other, seams along its width",
            "a whole panel in the middle, equal sides, seams along the length",
@@ -121,7 +127,7 @@ class Finishing:
         best = rows[0]
         self.best = best
         account.once("The back must measure at least <size:S>: it stands", lambda m: account.same(
-            m, "size", f"{ruler.at_least(best['needed_width'])} x {ruler.at_least(best['needed_length'])}"))
+            m, "size", ruler.by_at_least(best["needed_width"], best["needed_length"])))
         account.once("Least cloth: <how:w>. Buy <a:L>.", lambda m: (
             account.same(m, "how", LAYOUTS[best["layout"] - 1]), account.same(m, "a", ruler.buy(best["bought"]))))
         pieces = sum(count for _, count, _, _ in self.cut_panels(best))
@@ -129,16 +135,16 @@ class Finishing:
         account.take("Join the <n:n> pieces of the insert end to end first", lambda m: account.holds(
             m, best["layout"] in (7, 8) and int(m["n"]) == best["pieces"] - 2 > 1, f"of {best['pieces'] - 2} pieces"))
         account.take("sew the pieces with <a:L> seams", lambda m: account.same(m, "a", ruler.measured(self.back.allowance)))
-        sewn = account.take("Sewn together it measures <size:S> unfinished.", lambda m: account.same(
-            m, "size", ruler.by(best["joined_width"], best["joined_length"])))
+        sewn = account.take("Sewn together it measures at least <size:S> unfinished.", lambda m: account.same(
+            m, "size", ruler.by_at_least(best["joined_width"], best["joined_length"])))
         if sewn != (pieces > 1):
             account.fault("what does the back measure when it is sewn together?")
         account.take("The cloth may be up to <a:L> narrower and what", lambda m: account.same(
             m, "a", ruler.at_most(best["narrower_by"])))
         self.backing_picture(best)
         for row in rows[1:]:
-            account.once(LAYOUTS[row["layout"] - 1] + " <n:n> <a:L>", lambda m, row=row: (
-                account.same(m, "n", row["panels"]), account.same(m, "a", ruler.buy(row["bought"]))))
+            account.once(f"{LAYOUTS[row['layout'] - 1]} {panels_of(row)} <a:L>",
+                         lambda m, row=row: account.same(m, "a", ruler.buy(row["bought"])))
 
     def cut_panels(self, best: Any) -> "list[tuple[str, int, Fraction, Fraction]]":
         """Role, how many and cut size, in the order of sewing."""
@@ -154,10 +160,15 @@ class Finishing:
         half = ("half", 1, Fraction(usable, 2), long)
         return [half, ("insert", best["pieces"] - 2, usable, best["strip_cut"]), half]
 
+    def panel_size(self, role: str, wide: Fraction, long: Fraction) -> str:
+        """No shorter than it must be, nor narrower where it is not as wide as the cloth."""
+        across = self.ruler.at_least(wide) if role == "side" else self.ruler.measured(wide)
+        return f"{across} x {self.ruler.at_least(long)}"
+
     def panels(self, best: Any) -> None:
         account = self.account
         panels = self.cut_panels(best)
-        words = " ".join(f"{number} {role} {count} {self.ruler.by(wide, long)}"
+        words = " ".join(f"{number} {role} {count} piece{'s' if count > 1 else ''} {self.panel_size(role, wide, long)}"
                          for number, (role, count, wide, long) in enumerate(panels, 1))
         if account.take(f"Cut, across the cloth x along it {words}") != 1:
             account.fault(f"the pieces of the back are not: {words}")
@@ -168,17 +179,18 @@ class Finishing:
         end = account.rest.find("Backing, with the quilt's outline")
         if end < 0:
             return
-        for number, (_, count, wide, long) in enumerate(self.cut_panels(best), 1):
-            size = f"{ruler.measured(wide)} x {ruler.measured(long)}"
+        for number, (role, count, wide, long) in enumerate(self.cut_panels(best), 1):
+            size = self.panel_size(role, wide, long)
             many = f"{count} pieces, each cut" if count > 1 else "cut"
             account.take(f"{{panel|insert|half|side}} {number}{{:|}} {many} {size}", None, 0, end)
-            account.take(f"in one piece, cut {{{size}|{ruler.by(wide, long)}}}", None, 0, end)
+            account.take(f"in one piece, cut {size}", None, 0, end)
         for side in (best["joined_width"], best["joined_length"]):
-            account.take(f"{ruler.measured(side)} as sewn", None, 0, end)
+            account.take(f"{ruler.at_least(side)} as sewn", None, 0, end)
         account.take("quilt, finished: <size:S>", lambda m: account.same(m, "size", ruler.by(*self.facts.top_size())))
-        account.take("{batting|wadding}, cut: <size:S>", lambda m: account.same(m, "size", ruler.by(*self.inside())))
+        account.take("{batting|wadding}, cut: <size:S>", lambda m: account.same(
+            m, "size", ruler.by_at_least(*self.inside())))
         account.take("backing needed: <size:S> at least", lambda m: account.same(
-            m, "size", ruler.by(best["needed_width"], best["needed_length"])))
+            m, "size", ruler.by_at_least(best["needed_width"], best["needed_length"])))
 
     # ---- batting, binding, sleeve
 
@@ -210,7 +222,8 @@ class Finishing:
         if "batting" not in self.quilt.file:
             return
         found = self.batting_found()
-        account.once("Cut <size:S>: it stands out", lambda m: account.same(m, "size", ruler.by(*self.inside())))
+        account.once("Cut <size:S>: it stands out", lambda m: account.same(
+            m, "size", ruler.by_at_least(*self.inside())))
         package = account.take("A package of <size:S> covers that{, turned a quarter|}.", lambda m: (
             account.same(m, "size", self.package_size(found)),
             account.holds(m, ("turned" in m[0]) == bool(found["turned"]), "turned, or not?")))

@@ -165,14 +165,27 @@ class Layout:
             piece = self.piece_called(match, name)
             if piece:
                 self.account.same(match, "b", self.ruler.at_least(piece.long()))
-        self.account.take("[<p:n>] is joined with a piece only <a:L> long{, its seam close to a corner: where cloth is "
-                          "left, cut that piece longer and the one that it is joined to as much shorter, so that both "
-                          "are nearer equal|}. On cloth usable over at least <b:L> it is cut in one, without a join.",
+            self.longer(match, name, shortest.get(name, hand), hand)
+        self.account.take("[<p:n>] is joined with a piece only <a:L> long{, its seam close to a corner: {<free:L> of "
+                          "another strip as wide are free: cut that piece from there, longer,|where cloth is left, cut "
+                          "that piece longer} and the one that it is joined to as much shorter, so that both are "
+                          "nearer equal|}. On cloth usable over at least <b:L> it is cut in one, without a join.",
                           stub, start, end)
         expected = sorted(name for name, long in shortest.items() if name.startswith("[") and long < hand)
         if sorted(told) != expected:
             self.account.fault(f"{sorted(told)} are said to be joined with a short piece, expected {expected}", "",
                                start)
+
+    def longer(self, match: Any, name: str, long: Fraction, hand: Fraction) -> None:
+        """From where a piece so short may be cut longer: its own strip, which says so itself, or one as high."""
+        strip = next((one for one in self.strips if (name, long) in [(word, size) for word, _, size in one.long]), None)
+        if strip is None:
+            return
+        most = max(self.cloth.usable - one.used for one in self.strips if one.high == strip.high)
+        told = self.cloth.usable - strip.used < hand
+        self.account.holds(match, ("its seam close" in match[0]) == told, "may it be left longer where it lies?")
+        self.account.holds(match, (match["free"] is not None) == (told and most >= hand), "may it lie elsewhere?")
+        self.account.same(match, "free", self.ruler.at_most(most))
 
     def measure_strips(self) -> None:
         """Lengths that are told to the nearest mark are worked out from what they are joined to."""

@@ -70,8 +70,8 @@ class Quilt:
         self.take_up = self.length(seam, "take up", "0 in", "0 mm")
         self.seam = 2 * self.allowance + self.take_up
         buying = file.get("buying", {})
-        self.step = self.length(buying, "step", "1/8 yd", "10 cm")
         sold_by = file.get("words", {}).get("cloth sold by", "metre" if self.metric else "yard")
+        self.step = ticks(buying.get("step", "10 cm" if sold_by == "metre" else "1/8 yd"))
         self.ruler = Ruler(file.get("units", "in"), sold_by, self.step)
         self.words = {"batting": "batting", "sashing": "sashing", "fabric": "fabric", "cornerstone": "cornerstone",
                       "color": "color", **file.get("words", {})}

@@ -88,6 +88,9 @@ class Ruler:
     def at_least(self, length: Fraction) -> str:
         return self.plain(length, UP)
 
+    def by_at_least(self, width: Fraction, height: Fraction) -> str:
+        return f"{self.at_least(width)} x {self.at_least(height)}"
+
     def at_most(self, length: Fraction) -> str:
         return self.plain(length, DOWN)
 

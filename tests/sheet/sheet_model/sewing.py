@@ -171,8 +171,9 @@ class Sewing:
         trim = self.quilt.length(cutting, "end trim", "1/2 in", "10 mm")
         found: "list[Any]" = []
         self.one(step, "Square {one end|both ends} of each set{ (<trim:L> is allowed at each end)|} and cut "
-                 "segments <cut:L> wide across it{, from both ends towards the fold: keep <clear:L> clear in the "
-                 "middle, <half:L> to either side of the fold|}. {Square the end again after every <every:n> cut{s|}: "
+                 "segments {|just short of }<cut:L> wide across it{, from both ends towards the fold: keep <clear:L> "
+                 "clear in the middle, <half:L> to either side of the fold|}. {Square the end again after every <every:n> "
+                 "cut{s|}: "
                  "<loss:L> is allowed for that. |}A set "
                  "gives <gives:n>{, <sets:n> sets give <all:n>|}; <need:n> needed, {<over:n> over.|none over: there is "
                  "none to spoil.}{ The last set is sewn for only <last:n> of them: strips <long:L> long are enough for "
@@ -343,8 +344,12 @@ class Sewing:
                     step.size = candidate
             if step.size:
                 self.account.same(match, "size", self.ruler.by(step.size[0] + seam, step.size[1] + seam))
+                self.account.same(match, "seen", self.ruler.by(*step.size))
+            is_told = step.sort == "units:" or "Measure:" in match[0]
+            self.account.holds(match, (match["seen"] is not None) == is_told, "is its finished size told?")
         if step.sort != "strip set for":
-            self.one(step, "{Measures|Measure: block} <size:S> unfinished.{ The top is done.|}", size)
+            self.one(step, "{Measures|Measure: block} <size:S> unfinished{, <seen:S> finished|}.{ The top is done.|}",
+                     size)
 
     def pressed(self, step: Step) -> None:
         def seams(match: Any) -> None:

@@ -71,7 +71,7 @@ def lines_of_words(text: str) -> "list[tuple[int, str]]":
     lines = [line for line in unicodedata.normalize("NFKC", text).splitlines() if not re.fullmatch(r"[=-]{3,}", line)]
     text = "\n".join(lines)
     text = re.sub(r"^ *\(drawing\) ", "", text, flags=re.M)
-    for head in ("Needed", "Buy", "To spare", "For", "Panels", "Finished, length x width", "Cut, length x width"):
+    for head in ("Needed", "Buy", "To spare", "For", "Cut from", "Finished, length x width", "Cut, length x width"):
         text = re.sub(r"[.;]\s+" + head.replace(" ", r"\s+") + ":", "", text)
     for number, line in enumerate(text.splitlines(), 1):
         found.append((number, line))

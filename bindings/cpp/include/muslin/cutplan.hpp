@@ -593,10 +593,9 @@ public:
     }
 
     /** Each piece by itself, as a rectangle on its bolt or piece of stock, for drawing: from number `first` on, in the
-     * order of cutting. As many as `capacity` are written, and count gets how many there are from `first` to the end,
-     * so millions can be had a page at a time; status::buffer is never returned. A piece of stock lies as its row
-     * says, also where first cuts run along it: then its strips stand upright. status::range: `first` not in 0 .. the
-     * number of blanks. Time: strips and places, and for each blank what its panel or piece of stock holds.
+     * order of cutting. A piece of stock lies as its row says, also where first cuts run along it: then its strips
+     * stand upright. status::range: `first` not in 0 .. the number of blanks. Time: strips and places, and for each
+     * blank what its panel or piece of stock holds.
      * muslin_cutplan_blanks() in muslin/cutplan.h. Since 1.0. */
     answer<std::vector<muslin::cutplan_blank>> blanks(std::int64_t first) const
     {

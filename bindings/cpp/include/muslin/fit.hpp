@@ -482,7 +482,7 @@ inline namespace MUSLIN_CPP_FORM {
  * magazine, 2022) and How to make a bed quilt the right size; the corner is geometry: cloth hangs over the
  * mattress's corner as far as the corner of the quilt is from it, and a circle that touches both edges reaches as
  * far as the longer drop. status::range also when a side of the top would pass MUSLIN_SIZE_MAX
- * (argument::quilt_width, MUSLIN_ERR_LENGTH).
+ * (argument::quilt_width or argument::quilt_length).
  * muslin_bed_size() in muslin/fit.h. Since 1.0. */
 inline answer<muslin::bed> bed_size(const muslin::bed_spec &spec = {})
 {

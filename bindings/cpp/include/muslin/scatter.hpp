@@ -169,9 +169,8 @@ answer<muslin::scatter_prints_answer> scatter_prints(const muslin::scatter_spec 
 }
 
 /** Blocks laid out in columns x rows, turned where they may be, so that as few equal prints as possible meet at an
- * edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20. Only asking (capacity 0)
- * writes nothing but the count. The lower bound counts lines in which more blocks show one print at both ends than
- * can lie apart.
+ * edge: one row for each place, row by row from the top; n kinds of blocks, 1 .. 2^20. The lower bound counts
+ * lines in which more blocks show one print at both ends than can lie apart.
  * muslin_scatter_blocks() in muslin/scatter.h. Since 1.0. */
 template <class Progress = no_progress>
 answer<muslin::scatter_blocks_answer> scatter_blocks(const muslin::scatter_blocks_spec &spec,

@@ -550,16 +550,13 @@ public:
         });
     }
 
-    /** The outlines of the patches under a node, from number `first` on, in the order of the tree: as many as
-     * `capacity` rows and `corner_capacity` corners hold (a row is not cut short; none has more than 80 corners).
-     * count gets how many there are from `first` to the end, written how many rows were written; with capacity 0 it
-     * only counts. Corners of a row are the next free ones of `corners`. Stage is as in unit.h: raw outlines reach
-     * below 0. Everything exact is drawn exactly; a corner in a turned frame is rounded once in each, and shared
-     * corners round alike. A trimmed node is drawn as it is after trimming, new corners to the nearest tick, and a
-     * patch of which nothing is left is a row without corners (raw: all as before trimming). Edges that differ in
-     * length are drawn as they are, and leave a gap. Along an edge lies the seam by which it is sewn on, also where it
-     * only lies on a part of that seam. status::range: `first` not in 0 .. the number of patches. Time follows
-     * outlines x depth.
+    /** The outlines of the patches under a node, from number `first` on, in the order of the tree. Corners of a row are
+     * the next free ones of `corners`. Stage is as in unit.h: raw outlines reach below 0. Everything exact is drawn
+     * exactly; a corner in a turned frame is rounded once in each, and shared corners round alike. A trimmed node is
+     * drawn as it is after trimming, new corners to the nearest tick, and a patch of which nothing is left is a row
+     * without corners (raw: all as before trimming). Edges that differ in length are drawn as they are, and leave a
+     * gap. Along an edge lies the seam by which it is sewn on, also where it only lies on a part of that seam.
+     * status::range: `first` not in 0 .. the number of patches. Time follows outlines x depth.
      * muslin_solution_outlines() in muslin/solution.h. Since 1.0. */
     answer<muslin::solution_outlines_answer> outlines(muslin::id node, muslin::stage stage, std::int64_t first,
                                                       muslin::span<muslin::outline> rows,

@@ -151,7 +151,7 @@ struct MUSLIN_CPP_TWIN stripquilt {
     std::int64_t places_not_nesting = 0;
     /** 1 when a block is square to the tick */
     muslin::truth block_square{};
-    /** warning::no_slack, MUSLIN_ERR_NEST_CONFLICT, MUSLIN_ERR_SET_REPEATS, MUSLIN_ERR_SMALL_QUILT */
+    /** warning::no_slack, warning::nest_conflict, warning::set_repeats, warning::small_quilt */
     std::uint32_t warnings = 0;
 };
 static_assert(detail::is_twin<stripquilt>);
