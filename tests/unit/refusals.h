@@ -52,6 +52,22 @@ static inline int is_only_one(const struct refusal *refusals, size_t count, cons
     return 1;
 }
 
+/* Which of the members that share its argument it is, in their order in the struct: problem.at says so, where it says
+ * more than 0. */
+static inline int64_t rank_of(const struct refusal *refusals, size_t count, const struct refusal *refusal)
+{
+    int64_t rank = 0;
+    size_t last = refusal->offset;
+    for (size_t before = last; ; last = before, rank++) {
+        for (size_t i = 0; i < count; i++)
+            if (refusals[i].argument == refusal->argument && refusals[i].offset < last &&
+                (before == last || refusals[i].offset > before))
+                before = refusals[i].offset;
+        if (before == last)
+            return rank;
+    }
+}
+
 /* Each refusal gives its status, names argument and value, and leaves the output alone. All are of one row, or none. */
 static inline void ck_refusals(const struct ruled *ruled, const struct refusal *refusals, size_t count)
 {
@@ -71,8 +87,11 @@ static inline void ck_refusals(const struct ruled *ruled, const struct refusal *
                       refusals[i].offset, problem.text);
         ck_assert_uint_eq(out.head[0], ruled->out_size);
         ck_assert(is_untouched_from(&out, sizeof out.head[0]));
-        if (!is_only_one(refusals, count, &refusals[i]))
+        if (!is_only_one(refusals, count, &refusals[i])) {
+            ck_assert_msg(problem.at == 0 || problem.at == rank_of(refusals, count, &refusals[i]),
+                          "member at %zu: at %lld", refusals[i].offset, (long long)problem.at);
             continue;
+        }
         at = at < 0 ? problem.at : at;
         ck_assert_msg(problem.at == at, "member at %zu: at %lld", refusals[i].offset, (long long)problem.at);
     }

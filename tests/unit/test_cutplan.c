@@ -252,6 +252,20 @@ START_TEST(what_nobody_wants_is_not_slit)
 }
 END_TEST
 
+/* Two borders of 4 x 30 in lie beside six pieces of 5 x 40, which take two strips of 40 in from 20 in. */
+START_TEST(borders_lie_in_strips_of_higher_pieces)
+{
+    start(&p, WHOLE_IN(20));
+    want(&p, 6, WHOLE_IN(5), WHOLE_IN(40));
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, WHOLE_IN(4), WHOLE_IN(30));
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cloth_length, WHOLE_IN(80));
+    ck_assert_int_eq(p.totals.panels, 0);
+    ck_assert_int_eq(p.totals.proven, 1);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 START_TEST(a_panel_has_a_rest_beside_its_borders_and_above_its_strips)
 {
     struct muslin_cutplan_left_over left[4];
@@ -845,6 +859,7 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, sloped_pieces_cut_one_more_edge);
     tcase_add_test(plans, borders_are_slit_from_a_panel);
     tcase_add_test(plans, what_nobody_wants_is_not_slit);
+    tcase_add_test(plans, borders_lie_in_strips_of_higher_pieces);
     tcase_add_test(plans, a_panel_has_a_rest_beside_its_borders_and_above_its_strips);
     tcase_add_test(plans, folded_cloth_gives_two_of_each);
     tcase_add_test(plans, joined_strips_go_round_the_fold);

@@ -4,7 +4,7 @@
  *
  * A plan may become better and a search quicker, never worse: every figure here is a most, taken once from lists drawn
  * by chance. Where a change makes some of them better and others worse, new ones are taken, and its reason told. That
- * plans and bounds are right is shown elsewhere. No call draws two numbers: compilers differ in which they draw first. */
+ * plans and bounds are right is shown elsewhere. No call draws two numbers: compilers differ in which comes first. */
 #include "test_cutplan.h"
 
 enum { LIMITS = 3 };

@@ -246,7 +246,7 @@ START_TEST(few_blocks_come_out_as_well_as_any_layout)
 }
 END_TEST
 
-/* Larger ones: fewer meetings, higher bounds and fewer steps are welcome, worse figures than these, taken once, are not. */
+/* Larger ones: fewer meetings, higher bounds and fewer steps are welcome; worse figures than these, taken once, not. */
 START_TEST(many_blocks_come_out_as_well_in_as_few_steps)
 {
     uint64_t state = 13;

@@ -239,6 +239,10 @@ START_TEST(bobbins_and_spools_are_counted_up_and_tell_their_slack)
     ck_assert_int_eq(thread_for(&spec).bobbin_longer_by, 0);
     spec.seam++;
     ck_assert_int_eq(thread_for(&spec).bobbins, 4);
+    spec.seam = 6;
+    spec.spool = 1; /* ticks: 15 of thread, that much on each spool */
+    ck_assert_int_eq(thread_for(&spec).spools, 15);
+    ck_assert_int_eq(thread_for(&spec).left_on_spool, 0);
 }
 END_TEST
 

@@ -400,6 +400,20 @@ START_TEST(room_to_trim_is_added_where_something_is_trimmed)
 }
 END_TEST
 
+/* By hand: the middle of 4 in is 4 / sqrt 2 + 1/2 = 3.3284 in wide, 27053.5 ticks, cut 3 3/8 in; the squares for its
+ * corners are 2 + 7/8 in. */
+START_TEST(a_square_in_a_square_of_four_inches)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(4), 0);
+    struct rows rows = rows_of(&spec);
+    ck_assert_int_eq(rows.row[0].cut_width, IN(3, 3, 8));
+    ck_assert_int_eq(rows.row[1].cut_width, IN(2, 7, 8));
+    spec.grid = 1;
+    spec.tolerance = 0;
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, 27054);
+}
+END_TEST
+
 /* By hand: a corner of half 8129 ticks and 4064 is 8128 1/2 ticks; up to a tick 8129, and nothing less would do. */
 START_TEST(half_a_tick_is_rounded_too)
 {
@@ -827,6 +841,7 @@ Suite *unit_suite(void)
     tcase_add_test(forwards, what_is_wasted_is_what_remains);
     tcase_add_test(forwards, left_and_right_leaning_half_rectangles_are_different_cuts);
     tcase_add_test(forwards, corners_cut_off_give_bonus_half_squares);
+    tcase_add_test(forwards, a_square_in_a_square_of_four_inches);
     tcase_add_test(forwards, a_star_follows_its_diamonds_as_cut);
     tcase_add_test(forwards, a_blunt_tip_saves_an_allowance_of_strip);
     tcase_add_test(forwards, what_lies_along_a_strip_follows_from_the_strip_as_cut);
