@@ -135,4 +135,7 @@ def main(folder: Path) -> int:
 
 
 if __name__ == "__main__":
-    sys.exit(main(Path(sys.argv[1])) if len(sys.argv) == 2 else print(__doc__) or 2)
+    if len(sys.argv) != 2 or sys.argv[1].startswith("-"):
+        print(__doc__)
+        sys.exit(0 if sys.argv[1:] in (["-h"], ["--help"]) else 2)
+    sys.exit(main(Path(sys.argv[1])))
