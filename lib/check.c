@@ -357,7 +357,8 @@ static void put_reason(struct msl_text *text, const struct muslin_problem *p)
         put_count_limit(text, p, ", but the last one is ");
         return;
     case MUSLIN_ERR_STRUCT_SIZE:
-        put_count_limit(text, p, ", but must be the sizeof of its struct, beside this library's limit of ");
+        put_count_limit(text, p, p->value < p->limit ? ", but must be the sizeof of its struct, at least "
+                                                     : ", but must be the sizeof of its struct, at most ");
         return;
     case MUSLIN_ERR_FLAGS:
         put_count_limit(text, p, ", but the flags known here add up to ");

@@ -26,7 +26,7 @@ struct model {
 
 static void draw_model(struct model *model, int32_t kind, int32_t hand)
 {
-    const int32_t how = unit_kind_of(kind)->height;
+    const int32_t how = msl_unit_kind_of(kind)->height;
     struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
     model->pieces = msl_unit_patches(kind);
     model->height = how == HEIGHT_HALF || how == HEIGHT_NEEDED ? MODEL_WIDTH / 2 : MODEL_WIDTH;
@@ -54,7 +54,7 @@ static void draw_model(struct model *model, int32_t kind, int32_t hand)
 static void want_kind(struct msl_check *check, int32_t kind)
 {
     msl_want_choice(check, MUSLIN_ARG_UNIT_KIND, kind, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_KALEIDOSCOPE);
-    if (check->status == MUSLIN_OK && unit_kind_of(kind)->untrimmed)
+    if (check->status == MUSLIN_OK && msl_unit_kind_of(kind)->untrimmed)
         msl_fail(check, MUSLIN_ERR_CHOICE, MUSLIN_ARG_UNIT_KIND, kind, MUSLIN_UNIT_KALEIDOSCOPE);
 }
 
@@ -65,11 +65,11 @@ static const struct unit_recipe *want_recipe(struct msl_check *check, const stru
     msl_want_choice(check, MUSLIN_ARG_METHOD, in->method, MUSLIN_UNIT_METHOD_PIECES, MUSLIN_UNIT_METHOD_BIAS_STRIPS);
     if (check->status != MUSLIN_OK)
         return NULL;
-    const struct unit_recipe *recipe = unit_recipe_for(in->kind, in->method, MUSLIN_TIP_BLUNT);
+    const struct unit_recipe *recipe = msl_unit_recipe_for(in->kind, in->method, MUSLIN_TIP_BLUNT);
     if (recipe == NULL)
         msl_fail(check, MUSLIN_ERR_METHOD, MUSLIN_ARG_METHOD, in->method, 0);
     msl_want_choice(check, MUSLIN_ARG_HAND, in->hand, MUSLIN_HAND_FIRST,
-                    unit_kind_of(in->kind)->hands == HANDS_NONE ? MUSLIN_HAND_FIRST : MUSLIN_HAND_MIRRORED);
+                    msl_unit_kind_of(in->kind)->hands == HANDS_NONE ? MUSLIN_HAND_FIRST : MUSLIN_HAND_MIRRORED);
     msl_want_pad(check, in->pad);
     return check->status == MUSLIN_OK ? recipe : NULL;
 }
@@ -114,7 +114,7 @@ static enum taken takes_height(const struct unit_kind *kind)
 static void put_args(struct msl_check *check, const struct muslin_quilt *quilt, const struct muslin_quilt_unit_spec *in,
                      const muslin_id *fabrics, size_t n, int32_t *args)
 {
-    const struct unit_kind *kind = unit_kind_of(in->kind);
+    const struct unit_kind *kind = msl_unit_kind_of(in->kind);
     args[UNIT_KIND] = in->kind;
     args[UNIT_METHOD] = in->method;
     args[UNIT_HAND] = in->hand;

@@ -55,7 +55,7 @@ static int64_t of_hand(const struct muslin_solution *s, uint32_t node, int32_t h
 {
     const int32_t *args = msl_node_args(s->quilt, node);
     const struct msl_counts *cut = &s->cut[node - 1];
-    if (unit_kind_of(args[UNIT_KIND])->hands == HANDS_NONE)
+    if (msl_unit_kind_of(args[UNIT_KIND])->hands == HANDS_NONE)
         return hand == 1 ? msl_copies(cut) : 0;
     return copies_of(cut, args[UNIT_HAND] == hand ? 0 : MSL_TURN_MIRRORED);
 }
@@ -68,7 +68,7 @@ static int64_t patches_of(const struct muslin_unit_spec *unit, int64_t row)
 {
     int several = unit->method >= MUSLIN_UNIT_METHOD_TWO_AT_A_TIME && unit->method <= MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME;
     const struct unit_recipe *recipe =
-        unit_recipe_for(unit->kind, several ? MUSLIN_UNIT_METHOD_PIECES : unit->method, unit->tip);
+        msl_unit_recipe_for(unit->kind, several ? MUSLIN_UNIT_METHOD_PIECES : unit->method, unit->tip);
     return recipe->row[row].count * recipe->row[row].gives / recipe->units;
 }
 
@@ -103,7 +103,7 @@ static void find_cut(const struct muslin_solution *s, uint32_t node, const struc
 static int64_t needed_by(const struct muslin_solution *s, uint32_t node, const struct muslin_unit_piece *piece,
                          int64_t patches)
 {
-    int apart = unit_kind_of(msl_node_args(s->quilt, node)[UNIT_KIND])->hands == HANDS_APART;
+    int apart = msl_unit_kind_of(msl_node_args(s->quilt, node)[UNIT_KIND])->hands == HANDS_APART;
     return patches * (apart ? of_hand(s, node, piece->hand) : msl_copies(&s->cut[node - 1]));
 }
 
@@ -112,7 +112,7 @@ static void cut_piece(struct msl_solving *solving, const struct alike *alike, si
 {
     const struct muslin_solution *s = solving->solution;
     const struct muslin_unit_piece *piece = &alike->pieces[number];
-    const struct unit_recipe *recipe = unit_recipe_for(alike->unit.kind, alike->unit.method, alike->unit.tip);
+    const struct unit_recipe *recipe = msl_unit_recipe_for(alike->unit.kind, alike->unit.method, alike->unit.tip);
     const int64_t row = (int64_t)number % recipe->rows;
     const int64_t patches = patches_of(&alike->unit, row);
     const int64_t gives = recipe->units * patches / recipe->row[row].count;

@@ -34,7 +34,7 @@ static int32_t has_rule(const struct unit_recipe *recipe, int32_t rule)
 {
     int32_t found = 0;
     for (int32_t i = 0; i < recipe->rows; i++)
-        found |= unit_formula_of(recipe->row[i].height)->rule == rule;
+        found |= msl_unit_formula_of(recipe->row[i].height)->rule == rule;
     return found;
 }
 
@@ -45,8 +45,8 @@ static void want_addition(struct msl_check *check, int32_t argument, muslin_len 
         msl_fail(check, MUSLIN_ERR_CUSTOMARY, argument, addition, least);
 }
 
-void unit_want_additions(struct msl_check *check, const struct unit_recipe *recipe,
-                         const struct muslin_unit_spec *spec)
+void msl_unit_want_additions(struct msl_check *check, const struct unit_recipe *recipe,
+                             const struct muslin_unit_spec *spec)
 {
     int64_t e = seam_of(spec);
     if (spec->policy == MUSLIN_ALLOWANCE_POLICY_EXACT)
@@ -102,7 +102,7 @@ static void settle_height(struct msl_check *check, struct muslin_unit_spec *spec
 
 static void settle_sizes(struct msl_check *check, struct muslin_unit_spec *spec)
 {
-    const struct unit_kind *kind = unit_kind_of(spec->kind);
+    const struct unit_kind *kind = msl_unit_kind_of(spec->kind);
     msl_want_between(check, MUSLIN_ARG_FINISHED, spec->finished_width, kind->takes_width,
                      kind->takes_width ? MUSLIN_UNIT_SIZE_MAX : 0);
     if (check->status != MUSLIN_OK)
@@ -128,8 +128,8 @@ static void want_cuttable(struct msl_check *check, const struct unit_recipe *rec
     struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
     if (check->status != MUSLIN_OK || spec->kind != MUSLIN_UNIT_HALF_RECTANGLE)
         return;
-    struct msl_surd width = unit_size_exact(recipe->row[0].width, &sizes);
-    struct msl_surd height = unit_size_exact(recipe->row[0].height, &sizes);
+    struct msl_surd width = msl_unit_size_exact(recipe->row[0].width, &sizes);
+    struct msl_surd height = msl_unit_size_exact(recipe->row[0].height, &sizes);
     msl_want_between(check, MUSLIN_ARG_CUT, msl_surd_ceiling(&width), 1, MUSLIN_SIZE_MAX);
     msl_want_between(check, MUSLIN_ARG_CUT, msl_surd_ceiling(&height), 1, MUSLIN_SIZE_MAX);
 }
@@ -141,12 +141,12 @@ void msl_unit_read(struct msl_check *check, struct muslin_unit_spec *into, const
     msl_want_choice(check, MUSLIN_ARG_METHOD, into->method, MUSLIN_UNIT_METHOD_PIECES, MUSLIN_UNIT_METHOD_BIAS_STRIPS);
     if (check->status != MUSLIN_OK)
         return;
-    const struct unit_recipe *recipe = unit_recipe_for(into->kind, into->method, into->tip);
+    const struct unit_recipe *recipe = msl_unit_recipe_for(into->kind, into->method, into->tip);
     if (recipe == NULL) {
         msl_fail(check, MUSLIN_ERR_METHOD, MUSLIN_ARG_METHOD, into->method, 0);
         return;
     }
-    unit_want_additions(check, recipe, into);
+    msl_unit_want_additions(check, recipe, into);
     settle_sizes(check, into);
     want_cuttable(check, recipe, into);
 }
@@ -172,9 +172,9 @@ static struct muslin_rounding_spec rounding_of(const struct muslin_unit_spec *sp
 static struct msl_surd wanted_size(int32_t size, const struct msl_unit_sizes *sizes,
                                    const struct muslin_unit_spec *spec)
 {
-    const struct unit_formula *f = unit_formula_of(size);
+    const struct unit_formula *f = msl_unit_formula_of(size);
     int32_t customary = spec->policy != MUSLIN_ALLOWANCE_POLICY_EXACT && f->rule != RULE_NONE;
-    struct msl_surd wanted = customary ? unit_size_bare(size, sizes) : unit_size_exact(size, sizes);
+    struct msl_surd wanted = customary ? msl_unit_size_bare(size, sizes) : msl_unit_size_exact(size, sizes);
     if (customary)
         wanted.whole += wanted.divisor * f->additions *
                         (f->rule == RULE_HALF ? spec->half_addition : spec->quarter_addition);
@@ -187,7 +187,7 @@ static muslin_len size_to_cut(int32_t size, const struct msl_unit_sizes *sizes, 
 {
     const struct muslin_rounding_spec rounding = rounding_of(spec);
     struct muslin_rounded rounded = { 0 };
-    struct msl_surd need = unit_size_exact(size, sizes);
+    struct msl_surd need = msl_unit_size_exact(size, sizes);
     struct msl_surd wanted = wanted_size(size, sizes, spec);
     (void)msl_surd_round(&wanted, &rounding, &rounded); /* far from overflow: a step of 2^26 beyond 2^28 at most */
     muslin_len cut = rounded.value > 0 ? rounded.value : spec->grid;
@@ -197,12 +197,12 @@ static muslin_len size_to_cut(int32_t size, const struct msl_unit_sizes *sizes, 
 
 static muslin_len tick_above(int32_t size, const struct msl_unit_sizes *sizes)
 {
-    struct msl_surd exact = unit_size_exact(size, sizes);
+    struct msl_surd exact = msl_unit_size_exact(size, sizes);
     return msl_surd_ceiling(&exact);
 }
 
-void unit_cut_piece(const struct unit_row *row, const struct msl_unit_sizes *sizes,
-                    const struct muslin_unit_spec *spec, struct muslin_unit_piece *piece)
+void msl_unit_cut_piece(const struct unit_row *row, const struct msl_unit_sizes *sizes,
+                        const struct muslin_unit_spec *spec, struct muslin_unit_piece *piece)
 {
     piece->region = row->region;
     piece->shape = row->shape;
@@ -225,13 +225,13 @@ void unit_cut_piece(const struct unit_row *row, const struct msl_unit_sizes *siz
 
 /* ---- the recipe -------------------------------------------------------------------------------------------------- */
 
-void unit_tell_sizes(int32_t kind_number, const struct msl_unit_sizes *sizes, struct muslin_unit_plan *unit)
+void msl_unit_tell_sizes(int32_t kind_number, const struct msl_unit_sizes *sizes, struct muslin_unit_plan *unit)
 {
-    const struct unit_kind *kind = unit_kind_of(kind_number);
+    const struct unit_kind *kind = msl_unit_kind_of(kind_number);
     unit->finished_width = sizes->w;
     unit->finished_height = sizes->h;
     if (!kind->takes_width) {
-        struct msl_surd width = unit_size_exact(kind->width, sizes);
+        struct msl_surd width = msl_unit_size_exact(kind->width, sizes);
         struct msl_exact exact = msl_surd_exact(&width);
         unit->finished_width = exact.floor + exact.upper_half;
     }
@@ -242,7 +242,7 @@ void unit_tell_sizes(int32_t kind_number, const struct msl_unit_sizes *sizes, st
 /* Doubled: E / 2 along all edges of all pieces of all units. The root under the edges is below 2^62. */
 static int64_t allowance_area(const struct unit_recipe *recipe, const struct msl_unit_sizes *sizes)
 {
-    struct msl_surd area = unit_size_exact(recipe->edges, sizes);
+    struct msl_surd area = msl_unit_size_exact(recipe->edges, sizes);
     int64_t factor = recipe->units * sizes->e;
     area.whole *= factor;
     area.radicand = msl_wide_multiply((int64_t)area.radicand.low, factor * factor);
@@ -259,7 +259,7 @@ static void tell_areas(const struct unit_recipe *recipe, const struct msl_unit_s
 
 /* The seam runs from finished corner to finished corner at the slope of the longer to the shorter side, so on its way
  * out through the allowance e it climbs e short / long, and misses the raw corner by e (long - short) / long. */
-muslin_len unit_seam_offset(const struct msl_unit_sizes *sizes)
+muslin_len msl_unit_seam_offset(const struct msl_unit_sizes *sizes)
 {
     int64_t longer = sizes->w > sizes->h ? sizes->w : sizes->h;
     int64_t shorter = sizes->w > sizes->h ? sizes->h : sizes->w;
@@ -278,7 +278,7 @@ static muslin_len bonus_unfinished(const struct msl_unit_sizes *sizes, muslin_le
  * sewn to either, both wishes count together, and a kind without hands has only the one. */
 static int64_t recipes_for(const struct unit_recipe *recipe, const struct muslin_unit_spec *spec, int32_t hand)
 {
-    int32_t apart = unit_kind_of(recipe->kind)->hands == HANDS_APART;
+    int32_t apart = msl_unit_kind_of(recipe->kind)->hands == HANDS_APART;
     int64_t alike = recipe->units - recipe->mirrored;
     if (hand == MUSLIN_HAND_MIRRORED)
         return apart ? msl_divided_up(spec->mirrored, recipe->units) : 0;
@@ -292,7 +292,7 @@ static int64_t recipes_for(const struct unit_recipe *recipe, const struct muslin
 /* Hands that are cut apart have rows of their own. */
 static int32_t hands_cut(const struct muslin_unit_spec *spec)
 {
-    return spec->mirrored != 0 && unit_kind_of(spec->kind)->hands == HANDS_APART ? 2 : 1;
+    return spec->mirrored != 0 && msl_unit_kind_of(spec->kind)->hands == HANDS_APART ? 2 : 1;
 }
 
 static int below_need(const struct muslin_unit_piece *piece)
@@ -305,7 +305,7 @@ static void tell_recipe(const struct unit_recipe *recipe, const struct muslin_un
 {
     struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
     struct muslin_unit_piece piece = { 0 };
-    unit_tell_sizes(spec->kind, &sizes, unit);
+    msl_unit_tell_sizes(spec->kind, &sizes, unit);
     unit->units_per_recipe = recipe->units;
     unit->mirrored_per_recipe = recipe->mirrored;
     unit->recipes = recipes_for(recipe, spec, 1);
@@ -315,7 +315,7 @@ static void tell_recipe(const struct unit_recipe *recipe, const struct muslin_un
     unit->bias_outside = recipe->bias;
     unit->warnings = recipe->bias ? MUSLIN_WARN_BIAS_EDGE : 0;
     for (int32_t i = 0; i < recipe->rows; i++) {
-        unit_cut_piece(&recipe->row[i], &sizes, spec, &piece);
+        msl_unit_cut_piece(&recipe->row[i], &sizes, spec, &piece);
         unit->cut_area += 2 * piece.cut_width * piece.cut_height * piece.count;
         unit->warnings |= below_need(&piece) ? MUSLIN_WARN_BELOW_EXACT : 0;
     }
@@ -324,8 +324,8 @@ static void tell_recipe(const struct unit_recipe *recipe, const struct muslin_un
     else
         tell_areas(recipe, &sizes, unit);
     if (spec->kind == MUSLIN_UNIT_HALF_RECTANGLE)
-        unit->seam_offset = unit_seam_offset(&sizes);
-    unit->star_wider_by = unit_star_wider_by(recipe, spec);
+        unit->seam_offset = msl_unit_seam_offset(&sizes);
+    unit->star_wider_by = msl_unit_star_wider_by(recipe, spec);
     unit->bonus_units = recipe->bonus;
     if (recipe->bonus != 0) /* the corners are the last row */
         unit->bonus_unfinished = bonus_unfinished(&sizes, piece.cut_height);
@@ -341,7 +341,7 @@ muslin_status muslin_unit_recipe(const struct muslin_unit_spec *spec, struct mus
     if (check.status != MUSLIN_OK)
         return check.status;
     struct muslin_unit_plan unit = { 0 };
-    tell_recipe(unit_recipe_for(s.kind, s.method, s.tip), &s, &unit);
+    tell_recipe(msl_unit_recipe_for(s.kind, s.method, s.tip), &s, &unit);
     msl_write_struct(out, &unit, (uint32_t)sizeof unit);
     return MUSLIN_OK;
 }
@@ -353,10 +353,10 @@ static void write_pieces(const struct unit_recipe *recipe, const struct muslin_u
     size_t first = hand == MUSLIN_HAND_MIRRORED ? (size_t)recipe->rows : 0;
     for (int32_t i = 0; i < recipe->rows; i++) {
         struct muslin_unit_piece piece = { 0 };
-        unit_cut_piece(&recipe->row[i], &sizes, spec, &piece);
+        msl_unit_cut_piece(&recipe->row[i], &sizes, spec, &piece);
         piece.total = piece.count * recipes_for(recipe, spec, hand);
         piece.hand = hand;
-        piece.star_excess = unit_star_excess(recipe, i, piece.cut_width, spec);
+        piece.star_excess = msl_unit_star_excess(recipe, i, piece.cut_width, spec);
         msl_write_row(rows, row_size, first + (size_t)i, &piece, (uint32_t)sizeof piece);
     }
 }
@@ -369,7 +369,7 @@ muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec, struct mus
     msl_unit_read(&check, &s, spec);
     if (check.status != MUSLIN_OK)
         return check.status;
-    const struct unit_recipe *recipe = unit_recipe_for(s.kind, s.method, s.tip);
+    const struct unit_recipe *recipe = msl_unit_recipe_for(s.kind, s.method, s.tip);
     int32_t hands = hands_cut(&s);
     if (!msl_rows_wanted(&check, rows, row_size, (uint32_t)sizeof *rows, capacity, count,
                          (size_t)recipe->rows * (size_t)hands))
@@ -384,19 +384,19 @@ muslin_status muslin_unit_pieces(const struct muslin_unit_spec *spec, struct mus
 int64_t muslin_unit_recipe_count(void)
 {
     int64_t count = 0;
-    for (int32_t i = 0; i < unit_recipe_count(); i++)
-        count += unit_recipe_at(i)->tip != MUSLIN_TIP_SHARP;
+    for (int32_t i = 0; i < msl_unit_recipe_count(); i++)
+        count += msl_unit_recipe_at(i)->tip != MUSLIN_TIP_SHARP;
     return count;
 }
 
 /* A sharp recipe stands right behind its blunt one, which speaks for both. */
-const struct unit_recipe *unit_method_at(int64_t index)
+const struct unit_recipe *msl_unit_method_at(int64_t index)
 {
     int32_t at = 0;
     for (int64_t left = index;; at++) {
-        left -= unit_recipe_at(at)->tip != MUSLIN_TIP_SHARP;
+        left -= msl_unit_recipe_at(at)->tip != MUSLIN_TIP_SHARP;
         if (left < 0)
-            return unit_recipe_at(at);
+            return msl_unit_recipe_at(at);
     }
 }
 
@@ -411,7 +411,7 @@ muslin_status muslin_unit_recipe_at(int64_t index, int32_t *kind, int32_t *metho
         return check.status;
     if (index < 0 || index >= muslin_unit_recipe_count())
         return msl_fail(&check, MUSLIN_ERR_INDEX, MUSLIN_ARG_INDEX, index, muslin_unit_recipe_count() - 1);
-    *kind = unit_method_at(index)->kind;
-    *method = unit_method_at(index)->method;
+    *kind = msl_unit_method_at(index)->kind;
+    *method = msl_unit_method_at(index)->method;
     return MUSLIN_OK;
 }

@@ -49,7 +49,7 @@ static struct harvest harvest_of(const struct unit_recipe *recipe, const struct 
     struct harvest harvest = { .recipe = recipe };
     for (int32_t i = 0; i < recipe->rows; i++) {
         struct muslin_unit_piece piece = { 0 };
-        unit_cut_piece(&recipe->row[i], sizes, spec, &piece);
+        msl_unit_cut_piece(&recipe->row[i], sizes, spec, &piece);
         harvest.per_rectangle[i] = from_rectangle(&piece, stock);
         harvest.highest = piece.cut_height > harvest.highest ? piece.cut_height : harvest.highest;
     }
@@ -109,7 +109,7 @@ static struct muslin_unit_yield yield_of(const struct harvest *harvest, const st
 {
     struct muslin_unit_yield yield = { 0 };
     struct muslin_unit_plan unit = { 0 };
-    unit_tell_sizes(harvest->recipe->kind, sizes, &unit);
+    msl_unit_tell_sizes(harvest->recipe->kind, sizes, &unit);
     yield.finished_width = unit.finished_width;
     yield.finished_height = unit.finished_height;
     yield.unfinished_width = unit.unfinished_width;
@@ -135,7 +135,7 @@ muslin_status muslin_unit_from_stock(const struct muslin_unit_spec *spec, const 
     if (check.status != MUSLIN_OK)
         return check.status;
     struct msl_unit_sizes sizes = msl_unit_sizes_of(&s);
-    struct harvest harvest = harvest_of(unit_recipe_for(s.kind, s.method, s.tip), &sizes, &s, &in_hand);
+    struct harvest harvest = harvest_of(msl_unit_recipe_for(s.kind, s.method, s.tip), &sizes, &s, &in_hand);
     struct muslin_unit_yield yield = yield_of(&harvest, &sizes, &in_hand);
     msl_write_struct(out, &yield, (uint32_t)sizeof yield);
     return MUSLIN_OK;
@@ -224,7 +224,7 @@ muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec, const str
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    const struct unit_recipe *recipe = unit_recipe_for(s.kind, s.method, s.tip);
+    const struct unit_recipe *recipe = msl_unit_recipe_for(s.kind, s.method, s.tip);
     struct proportion proportion = in_lowest_terms(s.finished_width, s.finished_height, s.corner);
     int64_t times = largest_times(recipe, &proportion, &s, &in_hand);
     if (times == 0)
@@ -239,7 +239,7 @@ muslin_status muslin_unit_largest(const struct muslin_unit_spec *spec, const str
 
 static struct proportion usual_proportion(int32_t kind)
 {
-    const struct unit_kind *takes = unit_kind_of(kind);
+    const struct unit_kind *takes = msl_unit_kind_of(kind);
     struct proportion usual = { takes->takes_width, 1, 0 };
     if (kind == MUSLIN_UNIT_HALF_RECTANGLE || takes->height == HEIGHT_HALF)
         usual.w = 2;
@@ -253,8 +253,8 @@ static struct proportion usual_proportion(int32_t kind)
 /* The recipe of the method's kind with the tip that the spec asks for. */
 static const struct unit_recipe *recipe_with_tip(int64_t index, const struct muslin_unit_spec *spec)
 {
-    const struct unit_recipe *method = unit_method_at(index);
-    return unit_recipe_for(method->kind, method->method, spec->tip);
+    const struct unit_recipe *method = msl_unit_method_at(index);
+    return msl_unit_recipe_for(method->kind, method->method, spec->tip);
 }
 
 /* How many times its usual proportion the recipe is offered; 0 when it does not fit or its addition is too small. */
@@ -263,7 +263,7 @@ static int64_t times_offered(const struct unit_recipe *recipe, const struct musl
 {
     struct proportion proportion = usual_proportion(recipe->kind);
     struct msl_check additions = msl_check_start(NULL);
-    unit_want_additions(&additions, recipe, spec);
+    msl_unit_want_additions(&additions, recipe, spec);
     return additions.status == MUSLIN_OK ? largest_times(recipe, &proportion, spec, stock) : 0;
 }
 

@@ -15,11 +15,11 @@ static int64_t diamond_height(const struct unit_recipe *recipe, const struct mus
 {
     struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
     struct muslin_unit_piece diamond = { 0 };
-    unit_cut_piece(&recipe->row[DIAMONDS], &sizes, spec, &diamond);
+    msl_unit_cut_piece(&recipe->row[DIAMONDS], &sizes, spec, &diamond);
     return diamond.cut_height - sizes.e;
 }
 
-muslin_len unit_star_wider_by(const struct unit_recipe *recipe, const struct muslin_unit_spec *spec)
+muslin_len msl_unit_star_wider_by(const struct unit_recipe *recipe, const struct muslin_unit_spec *spec)
 {
     if (spec->kind != MUSLIN_UNIT_EIGHT_POINTED_STAR)
         return 0;
@@ -29,8 +29,8 @@ muslin_len unit_star_wider_by(const struct unit_recipe *recipe, const struct mus
     return exact.floor + exact.upper_half;
 }
 
-muslin_len unit_star_excess(const struct unit_recipe *recipe, int32_t row, muslin_len cut,
-                            const struct muslin_unit_spec *spec)
+muslin_len msl_unit_star_excess(const struct unit_recipe *recipe, int32_t row, muslin_len cut,
+                                const struct muslin_unit_spec *spec)
 {
     if (spec->kind != MUSLIN_UNIT_EIGHT_POINTED_STAR || row == DIAMONDS)
         return 0;

@@ -189,8 +189,9 @@ int32_t msl_unit_pressed_to(int32_t kind, int32_t method, int32_t first, int32_t
 static struct muslin_unit_piece piece_of(int32_t number, const struct muslin_unit_spec *spec)
 {
     struct msl_unit_sizes sizes = msl_unit_sizes_of(spec);
+    const struct unit_recipe *recipe = msl_unit_recipe_for(spec->kind, spec->method, spec->tip);
     struct muslin_unit_piece piece = { 0 };
-    unit_cut_piece(&unit_recipe_for(spec->kind, spec->method, spec->tip)->row[number - 1], &sizes, spec, &piece);
+    msl_unit_cut_piece(&recipe->row[number - 1], &sizes, spec, &piece);
     return piece;
 }
 
@@ -263,7 +264,7 @@ static muslin_len from_corner_of(int32_t trim, const struct muslin_unit_spec *sp
     int64_t halves = trim == MUSLIN_UNIT_STEP_TRIM_STAR ? sizes.e : 2 * sizes.e;
     struct msl_surd of_octagon = msl_surd_of(2 * sizes.w + halves, -sizes.w, 2, 2);
     if (trim == MUSLIN_UNIT_STEP_TRIM_LEANING)
-        return unit_seam_offset(&sizes);
+        return msl_unit_seam_offset(&sizes);
     if (trim != MUSLIN_UNIT_STEP_TRIM_CORNERS && trim != MUSLIN_UNIT_STEP_TRIM_STAR)
         return 0;
     return sizes.c != 0 ? sizes.c + sizes.e : nearest(&of_octagon);
@@ -274,7 +275,7 @@ static struct muslin_unit_step trimming_of(const struct course *course, const st
     struct muslin_unit_step row = { 0 };
     int64_t e = msl_unit_sizes_of(spec).e;
     row.step = course->trim;
-    row.times = unit_recipe_for(spec->kind, spec->method, spec->tip)->units;
+    row.times = msl_unit_recipe_for(spec->kind, spec->method, spec->tip)->units;
     row.measure = spec->finished_width + e;
     row.measure_height = spec->finished_height + e;
     row.from_corner = from_corner_of(course->trim, spec);

@@ -276,22 +276,22 @@ static const struct unit_kind kinds[] = {
     [MUSLIN_UNIT_SLANTED_SLICE]      = { 1, HEIGHT_NEEDED, 0, HANDS_APART, SIZE_NOTHING, 1 },
 };
 
-int32_t unit_recipe_count(void)
+int32_t msl_unit_recipe_count(void)
 {
     return RECIPES;
 }
 
-const struct unit_recipe *unit_recipe_at(int32_t index)
+const struct unit_recipe *msl_unit_recipe_at(int32_t index)
 {
     return &recipes[index];
 }
 
-const struct unit_kind *unit_kind_of(int32_t kind)
+const struct unit_kind *msl_unit_kind_of(int32_t kind)
 {
     return &kinds[kind];
 }
 
-const struct unit_recipe *unit_recipe_for(int32_t kind, int32_t method, int32_t tip)
+const struct unit_recipe *msl_unit_recipe_for(int32_t kind, int32_t method, int32_t tip)
 {
     for (int32_t i = 0; i < RECIPES; i++) {
         int32_t any_tip = recipes[i].tip == ANY_TIP;
@@ -304,7 +304,7 @@ const struct unit_recipe *unit_recipe_for(int32_t kind, int32_t method, int32_t 
 /* ---- formulas ---------------------------------------------------------------------------------------------------- */
 
 /* Of a size that is not linear only the room to trim counts here: a half-rectangle's sides have it once. */
-const struct unit_formula *unit_formula_of(int32_t size)
+const struct unit_formula *msl_unit_formula_of(int32_t size)
 {
     static const struct unit_formula leaning_side = { .divisor = 1, .rule = RULE_NONE, .trims = 1 };
     if (size == SIZE_LEANING_WIDTH || size == SIZE_LEANING_HEIGHT)
@@ -384,7 +384,7 @@ static struct msl_surd wedge_pitch(const struct msl_unit_sizes *sizes)
     return msl_surd_of(wedge_run(2 * (sizes->cut - sizes->e), 2 * sizes->e), 0, 0, 2);
 }
 
-struct msl_surd unit_size_exact(int32_t size, const struct msl_unit_sizes *sizes)
+struct msl_surd msl_unit_size_exact(int32_t size, const struct msl_unit_sizes *sizes)
 {
     switch (size) {
     case SIZE_LEANING_WIDTH:
@@ -406,7 +406,7 @@ struct msl_surd unit_size_exact(int32_t size, const struct msl_unit_sizes *sizes
     }
 }
 
-struct msl_surd unit_size_bare(int32_t size, const struct msl_unit_sizes *sizes)
+struct msl_surd msl_unit_size_bare(int32_t size, const struct msl_unit_sizes *sizes)
 {
     struct msl_unit_sizes bare = *sizes;
     bare.e = 0;

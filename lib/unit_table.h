@@ -67,17 +67,17 @@ struct unit_kind {
     int8_t untrimmed; /* 1: a single patch with slanted sides */
 };
 
-int32_t unit_recipe_count(void);
-const struct unit_recipe *unit_recipe_at(int32_t index);
-const struct unit_kind *unit_kind_of(int32_t kind);
+int32_t msl_unit_recipe_count(void);
+const struct unit_recipe *msl_unit_recipe_at(int32_t index);
+const struct unit_kind *msl_unit_kind_of(int32_t kind);
 
 /* The recipe of this kind, method and tip; null when there is none. */
-const struct unit_recipe *unit_recipe_for(int32_t kind, int32_t method, int32_t tip);
+const struct unit_recipe *msl_unit_recipe_for(int32_t kind, int32_t method, int32_t tip);
 
 /* A size by geometry. Those along a strip of wedges are whole ticks, up to two too long. */
-struct msl_surd unit_size_exact(int32_t size, const struct msl_unit_sizes *sizes);
-const struct unit_formula *unit_formula_of(int32_t size);
+struct msl_surd msl_unit_size_exact(int32_t size, const struct msl_unit_sizes *sizes);
+const struct unit_formula *msl_unit_formula_of(int32_t size);
 /* The same without its terms in E. */
-struct msl_surd unit_size_bare(int32_t size, const struct msl_unit_sizes *sizes);
+struct msl_surd msl_unit_size_bare(int32_t size, const struct msl_unit_sizes *sizes);
 
 #endif

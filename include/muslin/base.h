@@ -54,7 +54,10 @@
 extern "C" {
 #endif
 
-#if defined _WIN32 && defined MUSLIN_SHARED
+/* What is exported. Windows: MUSLIN_SHARED where the library is a DLL, MUSLIN_BUILDING when it is built. Who links it
+ * into a library of her own and exports nothing of it defines MUSLIN_API as nothing. */
+#ifdef MUSLIN_API
+#elif defined _WIN32 && defined MUSLIN_SHARED
 #  ifdef MUSLIN_BUILDING
 #    define MUSLIN_API __declspec(dllexport)
 #  else
@@ -479,7 +482,8 @@ struct muslin_allocator {
 };
 
 /* Fills *out with the allocator of the C library (malloc, realloc, free). It lives in an object file of its own, so a
- * program that never calls it links without libc. MUSLIN_ERR_NULL: out is null. Constant time.
+ * program that never calls it links without libc but for memcpy, memmove and memset, which compilers call by
+ * themselves. MUSLIN_ERR_NULL: out is null. Constant time.
  * Example: struct muslin_allocator a; muslin_allocator_libc(&a). Since 1.0. */
 MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
 
@@ -487,11 +491,11 @@ MUSLIN_API muslin_status muslin_allocator_libc(struct muslin_allocator *out);
 
 /* How a search stands: told from its first answer on, after so many steps each time, never by a clock, so that the same
  * request tells the same on every machine. `work` is the steps taken, `best` the best answer so far and `bound` what no
- * answer is below, as the call says. Returns 0 to go on. Anything else ends the search there as its work limit would:
- * the best answer so far stands, the call succeeds and tells no more; a check, which has no half answer, fails with
- * MUSLIN_ERR_STOPPED. Null: nobody is told; where there is little to do, nobody
- * is told either. `context` is the caller's own and not looked at. It is called in the
- * thread of the call, and may ask anything of the library but of what is being made. */
+ * answer is below, as the call says. Returns 0 to go on. Anything else ends the search as its work limit would: what it
+ * is at is brought to an end, which takes a little more work and may better the answer; the best one stands, the call
+ * succeeds and tells no more; a check, which has no half answer, fails with MUSLIN_ERR_STOPPED. Null: nobody is told;
+ * where there is little to do, and in what the call says, nobody is told either. `context` is the caller's own and not
+ * looked at. It is called in the thread of the call, and may ask anything of the library but of what is being made. */
 typedef int32_t (*muslin_progress)(void *context, int64_t work, int64_t best, int64_t bound);
 
 #ifdef __cplusplus

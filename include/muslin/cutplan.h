@@ -15,8 +15,10 @@
  *              numbers, and muslin_cutplan_check() proves it anew.
  * Limits       The search is made for up to 128 different sizes (of JOINED pieces two each), and 192 sizes and kinds of
  *              stock together. With more there are only first plans and a plain bound, by area; plan rows with much in
- *              common together then, a few at a time. First plans take as many steps as the work limit allows, but
- *              2^24 at least and 2^28 at most; then what is left is cut from stock in the order of sizes.
+ *              common together then, a few at a time. First plans are made to their end whatever the work limit, and
+ *              nobody is told of progress: they choose within as many steps as the limit allows, but 2^24 at least and
+ *              2^28 at most, then take what is left from stock in the order of sizes, which for many sizes takes more
+ *              steps again. A search ends with the step of it that passes the limit, and so a little above.
  * Same plan    The same request gives the same plan on every machine; so do its rows in another order, or merged, but
  *              for JOINED ones with a least_part.
  * Every call

@@ -6,7 +6,8 @@
 
 Nothing may be writable or need relocating at run time: .data, .bss and .data.rel.ro are empty. Outside the library
 only the four memory functions that a compiler may call by itself are imported; on a 32-bit target also the compiler's
-own 64-bit arithmetic; and malloc, realloc and free by the one object that holds the allocator.
+own 64-bit arithmetic; and malloc, realloc and free by the one object that holds the allocator. What objects share
+begins with muslin_ or msl_, so that no name of a program meets one of a static library.
 """
 import re
 import subprocess
@@ -32,8 +33,8 @@ def sections(name: str) -> Dict[str, int]:
     return {section: int(size, 16) for section, size in rows}
 
 
-def symbols(name: str, which: str) -> Set[str]:
-    return {line.split()[-1] for line in run("nm", which, name).splitlines()}
+def symbols(name: str, *which: str) -> Set[str]:
+    return {line.split()[-1] for line in run("nm", *which, name).splitlines()}
 
 
 def main(arguments: List[str]) -> int:
@@ -48,6 +49,9 @@ def main(arguments: List[str]) -> int:
             wrong.append(f"{name}: no sections read")
         wrong += [f"{name}: {section} holds {size} bytes" for section, size in found.items()
                   if EMPTY.match(section) and size > 0]
+        wrong += [f"{name}: {symbol} is shared and begins with neither muslin_ nor msl_"
+                  for symbol in symbols(name, "--extern-only", "--defined-only")
+                  if not symbol.startswith(("muslin_", "msl_"))]
         foreign = symbols(name, "--undefined-only") - allowed
         if "allocator_libc" in name:
             foreign -= ALLOCATOR
