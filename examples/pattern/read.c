@@ -95,6 +95,26 @@ static void check_size_names(json_t *root, struct complaints *complaints)
         }
 }
 
+/* Fabrics are told apart by what they are called in print. */
+static void check_fabric_names(json_t *root, struct complaints *complaints)
+{
+    const struct place file = { NULL, NULL, 0 };
+    const struct place list = place_in(&file, "fabrics");
+    json_t *taken = json_object();
+    const char *key;
+    json_t *fabric;
+    json_object_foreach(json_object_get(root, "fabrics"), key, fabric) {
+        json_t *name = json_object_get(fabric, "name");
+        const char *called = name == NULL ? key : json_string_value(name);
+        struct place own = place_in(&list, key);
+        struct place here = place_in(&own, "name");
+        if (json_object_get(taken, called) != NULL)
+            complain_at(complaints, name == NULL ? &own : &here, name, -1, "an earlier fabric has this name");
+        json_object_set_new(taken, called, json_true());
+    }
+    json_decref(taken);
+}
+
 static bool is_some(struct complaints *complaints, const struct place *place, json_t *value)
 {
     muslin_len length = 0;
@@ -129,6 +149,7 @@ static bool is_in_order(json_t *root, struct complaints *complaints)
         return false;
     check_rings(&check);
     check_size_names(root, complaints);
+    check_fabric_names(root, complaints);
     check_cutting(root, complaints);
     return complaints->used == before;
 }

@@ -62,6 +62,16 @@ const struct border_asked *border_of_step(const struct worked *worked, size_t st
 bool is_border_strip(const struct worked *worked, size_t step, muslin_id patch);
 /* How many segments the last set is sewn for where short strips do for it, and how long they are; 0: none is short. */
 int64_t short_set(const struct worked *worked, const struct muslin_stripset *set, muslin_len *length);
+/* Of segments that are pressed the other way: how many sets are pressed so for them, and how many come from other sets
+ * and are pressed anew once they are cut. */
+struct other_sets {
+    int64_t sets;
+    int64_t anew;
+};
+struct other_sets other_sets(const struct worked *worked, const struct muslin_stripset *set,
+                             const struct muslin_pressing_seam *seam);
+/* The set that a join is sewn as, or null. */
+const struct muslin_stripset *set_of(const struct worked *worked, muslin_id join);
 /* A block of which there are more, and which is sewn first: every such step. */
 bool is_test_step(const struct worked *worked, size_t step);
 bool has_test_block(const struct worked *worked);

@@ -46,10 +46,20 @@ static void write_strips_row(struct table *table, const struct worked *worked, c
         add_cell(table, cloth->strips_have == 0 ? "none" : "too few");
 }
 
-static void add_spare(struct table *table, const struct worked *worked, muslin_len spare)
+/* What is told as needed is on a mark of the ruler: what is told to be spare makes it up to what is bought. */
+static const char *spare_of(const struct worked *worked, muslin_len needed, muslin_len spare, char text[WORD_ROOM])
+{
+    const muslin_len lengths[] = { spare, needed, to_mark(worked, needed) };
+    const int64_t counts[] = { 1, 1, -1 };
+    muslin_len told;
+    must(muslin_length_dot(lengths, counts, 3, &told));
+    return at_most(worked, told, text);
+}
+
+static void add_spare(struct table *table, const struct worked *worked, muslin_len needed, muslin_len spare)
 {
     char text[WORD_ROOM];
-    add_cell(table, "%s", is_nothing(worked, spare) ? "none" : at_most(worked, spare, text));
+    add_cell(table, "%s", is_nothing(worked, spare) ? "none" : spare_of(worked, needed, spare, text));
 }
 
 static void write_bolt_row(struct table *table, const struct worked *worked, const struct muslin_fabric_yardage *row)
@@ -57,7 +67,7 @@ static void write_bolt_row(struct table *table, const struct worked *worked, con
     char text[WORD_ROOM];
     add_cell(table, "%s", at_least(worked, row->cloth_length, text));
     add_cell(table, "%s", to_buy(worked, row->bought, text));
-    add_spare(table, worked, row->spare);
+    add_spare(table, worked, row->cloth_length, row->spare);
 }
 
 static void write_cloth_row(struct table *table, const struct worked *worked, size_t fabric)
@@ -88,7 +98,7 @@ static void write_backing_row(struct table *table, const struct worked *worked)
              measured(worked, design->backing.fabric_width, text));
     add_cell(table, "%s", at_least(worked, backs->needed, text));
     add_cell(table, "%s", to_buy(worked, backs->bought, text));
-    add_spare(table, worked, backs->spare);
+    add_spare(table, worked, backs->needed, backs->spare);
     add_panels(&panels, best);
     if (best->pieces > best->panels)
         add(&panels, ", %" PRId64 " pieces", best->pieces);
@@ -142,7 +152,7 @@ static void write_table(struct document *document, const struct worked *worked)
 /* ---- near the edge ----------------------------------------------------------------------------------------------- */
 
 static void write_no_spare(struct document *document, const struct worked *worked, const char *name,
-                           muslin_len bought, muslin_len spare)
+                           muslin_len needed, muslin_len bought, muslin_len spare)
 {
     char text[WORD_ROOM];
     char left[WORD_ROOM];
@@ -156,7 +166,7 @@ static void write_no_spare(struct document *document, const struct worked *worke
             text, safer);
     else
         say(document, ITEM_CAUTION, 0, NULL, "%s: buy at least %s: that leaves only %s to spare, %s is safer.", name,
-            text, at_most(worked, spare, left), safer);
+            text, spare_of(worked, needed, spare, left), safer);
 }
 
 /* Too few strips of one fabric are told; the fabric that gives the fewest tops says how many there are. */
@@ -191,7 +201,7 @@ static void write_edges(struct document *document, const struct worked *worked, 
     if (cloth->strip_cut > 0)
         return;
     if (is_little(worked, row->spare))
-        write_no_spare(document, worked, cloth->name, row->bought, row->spare);
+        write_no_spare(document, worked, cloth->name, row->cloth_length, row->bought, row->spare);
 }
 
 /* A quarter of a yard may lie in the shop as a fat quarter. */
@@ -222,7 +232,7 @@ static void write_backing_edge(struct document *document, const struct worked *w
 {
     const struct muslin_purchase *backs = &worked->backs[0];
     if (is_little(worked, backs->spare))
-        write_no_spare(document, worked, "backing", backs->bought, backs->spare);
+        write_no_spare(document, worked, "backing", backs->needed, backs->bought, backs->spare);
 }
 
 static void write_added(struct document *document, const struct worked *worked)
@@ -239,19 +249,24 @@ static void write_added(struct document *document, const struct worked *worked)
             measured(worked, buying->extra, text));
 }
 
-/* One cloth for front and back: bought in one length. */
+/* One cloth for front and back is bought in one length, where both are reckoned of one width. */
 static void write_same_cloth(struct document *document, const struct worked *worked)
 {
     const muslin_id fabric = worked->design->backing_fabric;
     char text[WORD_ROOM];
+    const muslin_len width = worked->design->backing.fabric_width;
     for (size_t i = 0; worked->design->has_backing && fabric != 0 && i < worked->bill_count; i++) {
         const muslin_len lengths[] = { worked->bill[i].bought, worked->backs[0].bought };
         muslin_len both;
         if (worked->bill[i].fabric != fabric)
             continue;
         must(muslin_length_sum(lengths, 2, &both));
-        say(document, ITEM_POINT, 0, NULL, "%s is bought for the top and for the back: %s in all.",
-            fabric_name(worked, fabric), to_buy(worked, both, text));
+        if (cloth_of(worked->design, fabric)->usable_width == width)
+            say(document, ITEM_POINT, 0, NULL, "%s is bought for the top and for the back: %s in all.",
+                fabric_name(worked, fabric), to_buy(worked, both, text));
+        else
+            say(document, ITEM_POINT, 0, NULL, "%s is bought for the top and for the back, of two widths: as two "
+                "lengths.", fabric_name(worked, fabric));
     }
 }
 

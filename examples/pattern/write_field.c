@@ -117,21 +117,91 @@ static bool has_one_main(const struct field *field)
     return true;
 }
 
-static void add_pressed_within(struct line *line, const struct field *field)
+/* Whether one rule says it of all rows. */
+static bool add_pressed_within(struct line *line, const struct field *field)
 {
     const int64_t count = seams_within(field);
     int64_t to_main = 0;
     for (int64_t i = 0; i < count; i++)
         to_main += goes_to_main(field, i);
-    if ((to_main == count || to_main == 0) && has_one_main(field)) {
+    const bool has_rule = (to_main == count || to_main == 0) && has_one_main(field);
+    if (has_rule) {
         add(line, "Press the seams within rows %s ", to_main == 0 ? "away from" : "towards");
         add_block(line, field, 0);
     } else {
-        add(line, "Press the seams at the upper left of the blocks but the first, from left to right along the top row "
-            "of blocks and so on, then of the squares between them, then of the side triangles at the right and at "
-            "the bottom: ");
-        add_runs(line, field->seams, (size_t)count);
+        add(line, "Press the seams within rows as said below");
     }
+    return has_rule;
+}
+
+/* Seams within a diagonal row, by number, from its upper left end: at the left of each block, of which the field's
+ * first has none, then of the triangle that closes the row. */
+static size_t seams_of_row(const struct field *field, int64_t line, size_t *seams)
+{
+    const int64_t columns = field->spec.columns;
+    const size_t count = row_of(columns, field->spec.rows, line, seams);
+    const int64_t i = (int64_t)seams[count - 1] % columns;
+    const int64_t j = (int64_t)seams[count - 1] / columns;
+    size_t used = 0;
+    for (size_t block = 0; block < count; block++)
+        if (seams[block] > 0)
+            seams[used++] = seams[block] - 1;
+    if (line != columns - field->spec.rows)
+        seams[used++] = field->blocks_count - 1 + (size_t)(i == columns - 1 ? j : field->spec.rows - 1 + i);
+    return used;
+}
+
+static const char *along_row(int32_t press)
+{
+    return press == MUSLIN_PRESS_LEFT    ? "towards the upper left"
+           : press == MUSLIN_PRESS_RIGHT ? "towards the lower right"
+                                         : "open";
+}
+
+static bool takes_turns(const struct field *field, const size_t *seams, size_t count)
+{
+    for (size_t i = 2; i < count; i++)
+        if (field->seams[seams[i]].press != field->seams[seams[i - 2]].press)
+            return false;
+    return count > 2 && field->seams[seams[0]].press != field->seams[seams[1]].press;
+}
+
+/* "Row 3: seams 1 to 2 towards the lower right; seam 3 towards the upper left." */
+static void write_pressed_row(struct document *document, const struct field *field, int64_t line, size_t number)
+{
+    size_t *seams = rows_for(field->blocks_count + 2, sizeof *seams);
+    const size_t count = seams_of_row(field, line, seams);
+    struct line words = { NULL, 0, 0 };
+    char lead[40];
+    if (takes_turns(field, seams, count))
+        add(&words, "seams 1, 3 and so on %s; seams 2, 4 and so on %s", along_row(field->seams[seams[0]].press),
+            along_row(field->seams[seams[1]].press));
+    for (size_t i = words.used == 0 ? 0 : count, next; i < count; i = next) {
+        const int32_t press = field->seams[seams[i]].press;
+        for (next = i + 1; next < count && field->seams[seams[next]].press == press; next++) {
+        }
+        if (next - i == count)
+            add(&words, "all");
+        else if (next - i == 1)
+            add(&words, "%sseam %zu", i == 0 ? "" : "; ", next);
+        else
+            add(&words, "%sseams %zu to %zu", i == 0 ? "" : "; ", i + 1, next);
+        add(&words, " %s", along_row(press));
+    }
+    snprintf(lead, sizeof lead, "Row %zu:", number);
+    if (count > 0) {
+        add(&words, ".");
+        put(document, ITEM_POINT, 1, lead, &words);
+    }
+    free(seams);
+}
+
+static void write_pressed_rows(struct document *document, const struct field *field)
+{
+    size_t number = 0;
+    say(document, ITEM_POINT, 0, NULL, "Within rows, the seams counted from the upper left end of the row:");
+    for (int64_t i = field->spec.columns - 1; i > -field->spec.rows; i--)
+        write_pressed_row(document, field, i, ++number);
 }
 
 /* Then the seams below each row, from the upper right, and those of the corners: upper left, lower right, upper right,
@@ -143,7 +213,7 @@ static void write_pressed(struct document *document, const struct field *field)
     struct line line = { NULL, 0, 0 };
     const int64_t rows = field->spec.columns + field->spec.rows - 2;
     const struct muslin_pressing_seam *seam = field->seams + seams_within(field);
-    add_pressed_within(&line, field);
+    const bool has_rule = add_pressed_within(&line, field);
     if (rows > 0)
         add(&line, "; of those between rows, from row 1 on, ");
     for (int64_t i = 0, next; i < rows; i = next) {
@@ -162,6 +232,8 @@ static void write_pressed(struct document *document, const struct field *field)
             seam[rows + (int64_t)i].press == to_rows[i] ? "rows" : "triangle");
     add(&line, ".");
     put(document, ITEM_POINT, 0, NULL, &line);
+    if (!has_rule)
+        write_pressed_rows(document, field);
 }
 
 /* ---- pieces of the field ----------------------------------------------------------------------------------------- */

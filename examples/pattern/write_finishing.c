@@ -76,14 +76,21 @@ static void write_other_backings(struct document *document, const struct worked 
     }
 }
 
-/* An insert of several pieces is joined before it is sewn in. */
+/* An insert is cut across the cloth and turned; of several pieces it is joined before it is sewn in. */
 static void write_insert(struct document *document, const struct worked *worked)
 {
-    enum { INSERT = 5 };
-    for (size_t i = 0; i < worked->panels_count; i++)
-        if (worked->panels[i].role == INSERT && worked->panels[i].count > 1)
+    const char *along = worked->backings[0].layout == MUSLIN_BACKING_LAYOUT_INSERT_ALONG ? "down" : "across";
+    for (size_t i = 0; i < worked->panels_count; i++) {
+        const struct muslin_panel *panel = &worked->panels[i];
+        char text[WORD_ROOM];
+        if (panel->role != MUSLIN_PANEL_ROLE_INSERT)
+            continue;
+        say(document, ITEM_POINT, 0, NULL, "Turn the insert a quarter: the %s across the cloth run %s the quilt.",
+            measured(worked, panel->cut_width, text), along);
+        if (panel->count > 1)
             say(document, ITEM_POINT, 0, NULL, "Join the %" PRId64 " pieces of the insert end to end first, and trim "
-                "it to the length of the halves.", worked->panels[i].count);
+                "it to the length of the halves.", panel->count);
+    }
 }
 
 static void write_backing(struct document *document, const struct worked *worked)

@@ -223,14 +223,15 @@ static void write_errors(struct document *document, const struct worked *worked)
     add(&line, "About %s of seams in all; with every allowance %s off the same way, the top comes out off by no more "
         "than ", text, in_inches ? "1/64 in" : "0.4 mm");
     add(&line, "%s across ", at_least(worked, worked->sewn.width_worst, text));
-    add(&line, "and %s down.", at_least(worked, worked->sewn.height_worst, text));
+    add(&line, "and %s down. ", at_least(worked, worked->sewn.height_worst, text));
+    add(&line, "That counts the most seams of each row and block, which no one line need cross.");
     put(document, ITEM_SAY, 0, NULL, &line);
 }
 
-void write_pressing(struct document *document, const struct worked *worked)
+/* How the seams of parts that are sewn together lie. */
+static void write_meetings(struct document *document, const struct worked *worked)
 {
     struct line line = { NULL, 0, 0 };
-    say(document, ITEM_HEADING, 0, NULL, "Pressing, all together");
     add(&line, "Seams of two parts that are sewn together meet at %" PRId64 " places of the top. Pressed as the steps "
         "say, they ", worked->pressed.meetings);
     if (worked->pressed.exceptions == 0)
@@ -241,5 +242,12 @@ void write_pressing(struct document *document, const struct worked *worked)
     for (size_t i = 0; i < worked->exceptions_count; i++)
         if (!is_told(worked, i, false))
             write_exception(document, worked, i);
+}
+
+void write_pressing(struct document *document, const struct worked *worked)
+{
+    say(document, ITEM_HEADING, 0, NULL, "Pressing, all together");
+    if (worked->pressed.meetings > 0)
+        write_meetings(document, worked);
     write_errors(document, worked);
 }

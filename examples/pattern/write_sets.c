@@ -6,7 +6,7 @@
 
 #include "wording.h"
 
-static const struct muslin_stripset *set_of(const struct worked *worked, muslin_id join)
+const struct muslin_stripset *set_of(const struct worked *worked, muslin_id join)
 {
     for (size_t i = 0; i < worked->sets_count; i++)
         if (worked->sets[i].node == join)
@@ -26,6 +26,63 @@ static void write_label(struct document *document, const struct worked *worked, 
     say(document, ITEM_POINT, 0, NULL, "Pin a label to the %s strip of each set, and to that end of each segment as it "
         "is cut, so that nothing gets turned: it is the %s end.", is_across ? "left" : "top",
         is_across ? "left" : "upper");
+}
+
+static int64_t sets_for(int64_t segments, const struct muslin_stripset *set)
+{
+    return (segments + set->segments_per_set - 1) / set->segments_per_set;
+}
+
+/* Whether no set need give both sorts of segments; a short last set gives the rest of one sort. */
+static bool are_apart(const struct worked *worked, const struct muslin_stripset *set,
+                      const struct muslin_pressing_seam *seam)
+{
+    muslin_len length;
+    const int64_t each = set->segments_per_set;
+    if (short_set(worked, set, &length) > 0 && seam->as_shown % each != 0 && seam->other_way % each != 0)
+        return false;
+    return sets_for(seam->as_shown, set) + sets_for(seam->other_way, set) <= set->sets;
+}
+
+struct other_sets other_sets(const struct worked *worked, const struct muslin_stripset *set,
+                             const struct muslin_pressing_seam *seam)
+{
+    if (are_apart(worked, set, seam))
+        return (struct other_sets){ sets_for(seam->other_way, set), 0 };
+    return (struct other_sets){ seam->other_way / set->segments_per_set, seam->other_way % set->segments_per_set };
+}
+
+/* "to the left", where all seams of a set are pressed to the right. */
+static const char *reversed(const struct muslin_pressing_seam *seams, size_t count)
+{
+    static const char *const to[] = { "", "to the right", "to the left", "downwards", "upwards", "open" };
+    for (size_t i = 1; i < count; i++)
+        if (seams[i].press != seams->press)
+            return "the other way";
+    return to[seams->press];
+}
+
+/* Which sets are pressed the other way. */
+static void write_other_sets(struct document *document, const struct worked *worked, muslin_id join)
+{
+    const struct muslin_stripset *set = set_of(worked, join);
+    struct line line = { NULL, 0, 0 };
+    char letter[16];
+    size_t count;
+    const struct muslin_pressing_seam *seams = seams_of(worked, join, &count);
+    if (set == NULL || count == 0 || seams->other_way == 0 || seams->other != MUSLIN_OTHER_WAY_SETS)
+        return;
+    const struct other_sets other = other_sets(worked, set, seams);
+    const char *to = reversed(seams, count);
+    letter_of(worked, join, letter);
+    if (other.sets > 0)
+        add(&line, "Of the %" PRId64 " sets press %" PRId64 " with every seam %s: from %s cut %" PRId64 " %s*.",
+            set->sets, other.sets, to, other.sets == 1 ? "it" : "these", seams->other_way - other.anew, letter);
+    if (other.anew > 0)
+        add(&line, "%sCut %" PRId64 " %s%s* from %s, and press every seam in them anew, %s.",
+            other.sets > 0 ? " " : "", other.anew, other.sets > 0 ? "more " : "", letter,
+            other.sets > 0 ? "the other sets" : "these sets, too", to);
+    put(document, ITEM_POINT, 0, NULL, &line);
 }
 
 /* Strips: their fabrics, in the order in which they lie. */
@@ -54,6 +111,7 @@ void write_set(struct document *document, const struct worked *worked, size_t nu
     put(document, ITEM_POINT, 0, NULL, &line);
     free(children);
     write_join_pressing(document, worked, step->node);
+    write_other_sets(document, worked, step->node);
     write_label(document, worked, step);
 }
 

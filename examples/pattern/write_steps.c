@@ -57,13 +57,28 @@ static void write_order(struct document *document, const struct worked *worked, 
 
 /* ---- the head of a step ------------------------------------------------------------------------------------------ */
 
-/* How copies the other way come about. */
-static const char *how_other(const struct muslin_pressing_seam *seam, bool is_segment)
+/* Segments the other way, where whole sets are pressed so or some are pressed anew. */
+static const char *how_segments(const struct worked *worked, const struct muslin_pressing_seam *seam, char *text)
 {
-    static const char *const how[] = { "", "", "with every seam in it pressed the other way",
-                                       "cut from sets of their own, pressed the other way" };
-    if (seam->other != MUSLIN_OTHER_WAY_TURNED)
-        return how[seam->other];
+    const struct muslin_stripset *set = set_of(worked, seam->node);
+    const struct other_sets other = other_sets(worked, set, seam);
+    if (other.anew == 0)
+        return "cut from sets of their own, pressed the other way";
+    if (other.sets == 0)
+        return "pressed the other way once they are cut";
+    snprintf(text, WORD_ROOM, "pressed the other way: %" PRId64 " in the set, %" PRId64 " once they are cut",
+             seam->other_way - other.anew, other.anew);
+    return text;
+}
+
+/* How copies the other way come about. */
+static const char *how_other(const struct worked *worked, const struct muslin_pressing_seam *seam, bool is_segment,
+                             char text[WORD_ROOM])
+{
+    if (seam->other == MUSLIN_OTHER_WAY_PRESSED)
+        return "with every seam in it pressed the other way";
+    if (seam->other == MUSLIN_OTHER_WAY_SETS)
+        return how_segments(worked, seam, text);
     if (is_segment)
         return "the same, turned end for end when it is sewn in";
     return seam->turn == 1 ? "sewn and pressed the same, turned by a quarter when it is sewn in"
@@ -75,6 +90,7 @@ static void add_copies(struct line *line, const struct worked *worked, const str
 {
     size_t count;
     char letter[16];
+    char text[WORD_ROOM];
     const struct muslin_pressing_seam *seams = seams_of(worked, step->node, &count);
     const int64_t mirrored = step->kind == MUSLIN_SEWING_SET ? 0 : size_of(worked, step->node).mirrored;
     add(line, "make %" PRId64, step->alike);
@@ -84,7 +100,7 @@ static void add_copies(struct line *line, const struct worked *worked, const str
         return;
     letter_of(worked, step->node, letter);
     add(line, ": %" PRId64 " %s, and %" PRId64 " %s* (%s)", seams->as_shown, letter, seams->other_way, letter,
-        how_other(seams, step->kind == MUSLIN_SEWING_SEGMENTS));
+        how_other(worked, seams, step->kind == MUSLIN_SEWING_SEGMENTS, text));
 }
 
 /* A unit may have a name of its own. */

@@ -260,6 +260,13 @@ export function checkFile(muslin, file, complaints) {
         if (names.indexOf(name) < index)
             check.tell(placeIn(placeIn(placeIn(FILE, "sizes"), index), "name"), "an earlier size has this name", name);
     });
+    const taken = new Set();
+    for (const [key, { name }] of Object.entries(file.fabrics)) {
+        const own = placeIn(placeIn(FILE, "fabrics"), key);
+        if (taken.has(name ?? key))
+            check.tell(name === undefined ? own : placeIn(own, "name"), "an earlier fabric has this name", name);
+        taken.add(name ?? key);
+    }
     const { policy, trim, "resquare loss": loss, "resquare every": every } = file.cutting ?? {};
     const cutting = placeIn(FILE, "cutting");
     const isSome = (text) => text !== undefined && readLength(muslin, text, () => {}).ticks > 0n;

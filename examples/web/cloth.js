@@ -36,6 +36,7 @@ export class ClothPlans {
         if (!yardage) return { rows: [], complaints };
         const rows = yardage.fabrics().map((row, index) => this.#row(row, () => yardage.plan(index)));
         yardage.free();
+        if (rows.includes(undefined)) return { rows: [], complaints };
         return {
             rows: rows.map(({ laid, ...row }) => ({ ...row, plan: this.#named(row.plan) })),
             complaints,
@@ -48,6 +49,7 @@ export class ClothPlans {
         const fabric = worked.clothOf(row.fabric);
         const fromStrips =
             fabric.stripCut.ticks > 0n ? this.#fromStrips(fabric, worked.solution, worked.tops) : undefined;
+        if (fabric.stripCut.ticks > 0n && !fromStrips) return undefined; // what is wrong is told
         const plan = fromStrips ?? planned();
         const fact = {
             ...row,

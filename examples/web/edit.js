@@ -126,14 +126,14 @@ function fabricFields(file) {
         ]);
 }
 
-function cuttingFields(file, soldByMetre) {
+function cuttingFields(file, soldByMetre, units) {
     const metric = (file.units ?? "in") !== "in";
     return [
         field("cutting", "/seam/allowance", "Seam allowance", file.seam?.allowance, {
             usual: metric ? "6 mm" : "1/4 in",
         }),
         field("cutting", "/seam/take up", "Fold and thread take at each seam", file.seam?.["take up"], {
-            usual: metric ? "0 mm" : "0 in",
+            usual: `0 ${units}`,
         }),
         field("cutting", "/cutting/grid", "Slanted pieces are cut to the next", file.cutting?.grid, {
             usual: metric ? "1 mm" : "1/8 in",
@@ -154,6 +154,14 @@ function cuttingFields(file, soldByMetre) {
 const names = (file) =>
     Object.fromEntries(Object.entries(file.fabrics).map(([key, fabric]) => [key, fabric.name ?? key]));
 
+/** A field that takes a length, or the name of a measure. */
+const measured = (value) => ({
+    note:
+        typeof value === "string" && /^[a-z]/.test(value)
+            ? `A length, or the name of a measure of the file: here it is as wide as the measure “${value}” says.`
+            : "A length, or the name of a measure of the file.",
+});
+
 /** Of the top itself, where it is a field of blocks. */
 function settingFields(file) {
     const { top } = file,
@@ -171,7 +179,7 @@ function settingFields(file) {
                 })
             ),
         ...("sash" in top
-            ? [field("top", "/top/sash", "Width of the sashes, finished", top.sash, { group, isMeasure: true })]
+            ? [field("top", "/top/sash", "Width of the sashes, finished", top.sash, { group, ...measured(top.sash) })]
             : []),
         ...(kind === "sashed"
             ? [
@@ -203,7 +211,7 @@ function borderFields(file) {
             : [
                   field("top", `/borders/${index}/width`, "Width, finished", border.width, {
                       group: borderName(index, border),
-                      isMeasure: true,
+                      ...measured(border.width),
                   }),
                   field("top", `/borders/${index}/fabric`, "Fabric", border.fabric, {
                       kind: "choice",
@@ -234,11 +242,12 @@ function finishingFields(file) {
     );
 }
 
-/** All fields of a file that was read, for one of its sizes; soldByMetre: how cloth is, where the file says no step. */
-export function fieldsOf(file, size, soldByMetre) {
+/** All fields of a file that was read, for one of its sizes; soldByMetre: how cloth is, where the file says no step;
+ * units: that lengths are shown in. */
+export function fieldsOf(file, size, soldByMetre, units) {
     return [
         ...fabricFields(file),
-        ...cuttingFields(file, soldByMetre),
+        ...cuttingFields(file, soldByMetre, units),
         ...measureFields(file, size),
         ...settingFields(file),
         ...countFields(file, size),
@@ -273,12 +282,16 @@ function rowsOf(top) {
     return top.alternate ?? top.grid ?? top.sashed ?? top["on point"];
 }
 
+/** The first that is not bought in strips: triangles and borders are wider than those. */
+const usualFabric = ({ fabrics }) =>
+    (Object.entries(fabrics).find(([, { strips }]) => !strips) ?? Object.entries(fabrics)[0])[0];
+
 /** The text of the file with its top set otherwise: the same blocks, with usual sashes or triangles. */
 export function withSetting(text, kind) {
     const file = readJson(text),
         { top } = file;
     const rows = rowsOf(top),
-        fabric = Object.keys(file.fabrics)[0];
+        fabric = usualFabric(file);
     const shared = {
         columns: top.columns ?? rows[0].length,
         rows: top.rows ?? rows.length,
@@ -302,7 +315,7 @@ export function withBorder(text, isMore) {
     file.borders = isMore
         ? [
               ...borders,
-              { fabric: Object.keys(file.fabrics)[0], width: (file.units ?? "in") === "in" ? "4 in" : "10 cm" },
+              { fabric: usualFabric(file), width: (file.units ?? "in") === "in" ? "4 in" : "10 cm" },
           ]
         : borders.slice(0, -1);
     return written(file);

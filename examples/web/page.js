@@ -445,7 +445,7 @@ class Page {
     }
 
     patternFields(isAnew) {
-        const fields = fieldsOf(this.file, this.state.size, this.soldByMetre);
+        const fields = fieldsOf(this.file, this.state.size, this.soldByMetre, this.units);
         const deeds = h(
             "p",
             { class: "deeds" },
@@ -526,9 +526,19 @@ class Page {
         );
         const isThere = complaints.some(({ place }) => document.getElementById(idOf(place)));
         const [first] = complaints;
-        if (!isThere && this.changed)
-            told.set(this.changed, { value: unquoted(first.value), sentence: complaintWords(first) });
+        if (!isThere)
+            told.set(this.changed ?? `${first.place}/usable width`, {
+                value: unquoted(first.value),
+                sentence: complaintWords(first),
+            });
         this.tell(told);
+    }
+
+    /** What is wrong with a file of which the sizes came out. */
+    complain(complaints) {
+        if (complaints.length === 0) return;
+        $("complaints").replaceChildren(complaintList(complaints));
+        this.mark(complaints);
     }
 
     hearRead({ file, sizes }) {
@@ -553,13 +563,13 @@ class Page {
         this.facts = facts;
         this.cloth = undefined;
         this.showPattern();
-        if (facts.complaints.length > 0) $("complaints").replaceChildren(complaintList(facts.complaints));
+        this.complain(facts.complaints);
         later("say", TOLD_AFTER, () => this.say(patternSummary(this.shown(), facts)));
     }
 
     hearCloth({ cloth }) {
         this.cloth = cloth;
-        if (cloth.complaints.length > 0) $("complaints").replaceChildren(complaintList(cloth.complaints));
+        this.complain(cloth.complaints);
         this.showPattern();
     }
 

@@ -69,20 +69,21 @@ function misfits(shown, { misfits: rows, tops }) {
 
 function materials(shown, { fabrics, written }, cloth) {
     const first = (cell, index) => (index === undefined ? cell : [swatch(fabrics[index], index), ` ${cell}`]);
-    const rows = cloth
+    const not = Array(3).fill(cloth ? "not known" : "…"); // what is wrong is told above, or it is being worked out
+    const rows = cloth?.buying
         ? cloth.buying.rows.map(({ fabric, cells: [name, ...more] }) => [
               first(shown.line(name), fabric),
               ...more.map((cell) => shown.line(cell)),
           ])
         : fabrics
               .slice(0, ROWS_MOST)
-              .map(({ letter, name }, index) => [first(`${letter}, ${name}`, index), "…", "…", "…", ""]);
+              .map(({ letter, name }, index) => [first(`${letter}, ${name}`, index), ...not, ""]);
     return [
         table("To buy", ["What", "Needed", "Buy", "To spare", "For"], rows.slice(0, ROWS_MOST)),
         cloth?.rows.some((row) => !row.proven)
             ? h("p", {}, "Not proven to be the least cloth: the search was ended before.")
             : null,
-        items(shown, [...(cloth?.buying.items ?? []), ...written.widths, ...written.borderCloth]),
+        items(shown, [...(cloth?.buying?.items ?? []), ...written.widths, ...written.borderCloth]),
     ];
 }
 

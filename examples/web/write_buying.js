@@ -37,14 +37,22 @@ function stripsRow(fabric, { stripsNeeded: needed }) {
     return [`${needed} strips`, buy, spare];
 }
 
-const spareOf = (worked, spare) => (worked.isNothing(spare) ? "none" : line`${atMost(spare)}`);
+/** What is told as needed is on a mark of the ruler: what is told to be spare makes it up to what is bought. */
+const spareBeside = (worked, needed, spare) => atMost(spare.plus(needed).minus(worked.shown.toMark(needed.ticks)));
+
+const spareOf = (worked, needed, spare) =>
+    worked.isNothing(spare) ? "none" : line`${spareBeside(worked, needed, spare)}`;
 
 function clothRow(worked, row) {
     const fabric = worked.design.fabrics[row.fabric];
     const figures =
         fabric.stripCut.ticks > 0n
             ? stripsRow(fabric, row)
-            : [line`${atLeast(row.clothLength)}`, line`${bought(row.bought)}`, spareOf(worked, row.spare)];
+            : [
+                  line`${atLeast(row.clothLength)}`,
+                  line`${bought(row.bought)}`,
+                  spareOf(worked, row.clothLength, row.spare),
+              ];
     return { fabric: row.fabric, cells: [`${fabric.letter}, ${fabric.name}`, ...figures, uses(worked, fabric)] };
 }
 
@@ -56,7 +64,7 @@ function backingRow(worked, { name, width, best }) {
             line`backing${name && `: ${name}`}, ${width} wide`,
             line`${atLeast(best.needed)}`,
             line`${bought(best.bought)}`,
-            spareOf(worked, best.spare),
+            spareOf(worked, best.needed, best.spare),
             tops > 1 ? `backs of all ${tops} quilts, of each: ${panels}` : `back of each quilt: ${panels}`,
         ],
     };
@@ -87,10 +95,10 @@ function battingRow(worked, { batting, rollWidth }, name) {
 
 // ---- near the edge --------------------------------------------------------------------------------------------------
 
-function noSpare(worked, name, row) {
+function noSpare(worked, name, row, needed) {
     const isLittle = row.spare.ticks < (worked.isInches ? INCH : 25n * TICKS_PER_MM);
     const safer = bought(row.bought.plus(worked.design.buying.step));
-    const left = worked.isNothing(row.spare) ? "nothing" : line`only ${atMost(row.spare)}`;
+    const left = worked.isNothing(row.spare) ? "nothing" : line`only ${spareBeside(worked, needed, row.spare)}`;
     return (
         isLittle &&
         caution(line`${name}: buy at least ${bought(row.bought)}: that leaves ${left} to spare, ${safer} is safer.`)
@@ -146,17 +154,18 @@ function added({ design }) {
     ];
 }
 
-/** One cloth for front and back: bought in one length. */
+/** One cloth for front and back is bought in one length, where both are reckoned of one width. */
 function sameCloth(worked, rows, backing) {
     const row = backing && rows.find((one) => one.fabric === backing.fabric);
-    return (
-        row &&
-        point(
-            line`${worked.design.fabrics[row.fabric].name} is bought for the top and for the back: ${bought(
-                row.bought.plus(backing.best.bought)
-            )} in all.`
-        )
-    );
+    if (!row) return undefined;
+    const { name, usableWidth } = worked.design.fabrics[row.fabric];
+    return usableWidth.ticks === backing.width.ticks
+        ? point(
+              line`${name} is bought for the top and for the back: ${bought(
+                  row.bought.plus(backing.best.bought)
+              )} in all.`
+          )
+        : point(`${name} is bought for the top and for the back, of two widths: as two lengths.`);
 }
 
 /** { rows, items }: cells of the table, and what is said below it. */
@@ -173,9 +182,9 @@ export function buying(worked, rows, name) {
         items: [
             rows
                 .filter((row) => row.stripCut.ticks === 0n)
-                .map((row) => noSpare(worked, worked.design.fabrics[row.fabric].name, row)),
+                .map((row) => noSpare(worked, worked.design.fabrics[row.fabric].name, row, row.clothLength)),
             noQuarters(worked, rows),
-            backing && noSpare(worked, "backing", backing.best),
+            backing && noSpare(worked, "backing", backing.best, backing.best.needed),
             stripCounts(worked, rows),
             sameCloth(worked, rows, backing),
             isJoined &&

@@ -6,10 +6,11 @@
 //
 // SPDX-License-Identifier: MIT
 import { line, listed, point, runs, under } from "./lines.js";
-import { capital, partAgain, pressedRuns, sash, sashes, word } from "./words.js";
+import { capital, partAgain, sash, sashes, word } from "./words.js";
 
 const ROWS_TOLD = 200,
     BLOCKS_TOLD = 400;
+const ALONG_ROW = { left: "towards the upper left", right: "towards the lower right" };
 
 // ---- rows -----------------------------------------------------------------------------------------------------------
 
@@ -62,13 +63,56 @@ function pressedWithin({ worked, spec, parts, seams, within }) {
     const isOne = parts
         .slice(0, within + 3 - spec.columns - spec.rows)
         .every((part, i) => i === 0 || (part.node === parts[0].node) === i < mains);
-    if (isOne && toMain.every((one) => one === toMain[0]))
-        return `Press the seams within rows ${toMain[0] ? "towards" : "away from"} ${blockName(worked, parts[0])}`;
-    return (
-        "Press the seams at the upper left of the blocks but the first, from left to right along the top row of " +
-        "blocks and so on, then of the squares between them, then of the side triangles at the right and at the " +
-        `bottom: ${pressedRuns(seams.slice(0, within))}`
-    );
+    return isOne && toMain.every((one) => one === toMain[0])
+        ? `Press the seams within rows ${toMain[0] ? "towards" : "away from"} ${blockName(worked, parts[0])}`
+        : undefined;
+}
+
+/** Seams within a diagonal row, by number, from its upper left end: at the left of each block, of which the field's
+ * first has none, then of the triangle that closes the row. */
+function seamsOfRow({ spec, blocks }, diagonal) {
+    const { columns, rows } = spec;
+    const own = rowOf(spec, diagonal);
+    const last = own.at(-1),
+        column = last % columns,
+        row = Math.floor(last / columns);
+    const closing = blocks - 1 + (column === columns - 1 ? row : rows - 1 + column);
+    return [
+        ...own.filter((block) => block > 0).map((block) => block - 1),
+        ...(diagonal === columns - rows ? [] : [closing]),
+    ];
+}
+
+/** "seams 1 to 2 towards the lower right; seam 3 towards the upper left." */
+function pressedRow(field, diagonal) {
+    const seams = seamsOfRow(field, diagonal).map((seam) => field.seams[seam]);
+    const way = ({ press }) => ALONG_ROW[press] ?? "open";
+    const takeTurns =
+        seams.length > 2 &&
+        seams[0].press !== seams[1].press &&
+        seams.every((seam, i) => i < 2 || seam.press === seams[i - 2].press);
+    if (takeTurns) return `seams 1, 3 and so on ${way(seams[0])}; seams 2, 4 and so on ${way(seams[1])}.`;
+    const told = runs(seams, (a, b) => a.press === b.press).map(({ first, count }) => {
+        const which =
+            count === seams.length
+                ? "all"
+                : count === 1
+                  ? `seam ${first + 1}`
+                  : `seams ${first + 1} to ${first + count}`;
+        return `${which} ${way(seams[first])}`;
+    });
+    return told.length > 0 && `${told.join("; ")}.`;
+}
+
+function pressedRows(field) {
+    const { columns, rows } = field.spec;
+    return [
+        point("Within rows, the seams counted from the upper left end of the row:"),
+        ...Array.from({ length: Math.min(columns + rows - 1, ROWS_TOLD) }, (_, index) => {
+            const told = pressedRow(field, columns - 1 - index);
+            return told && under(told, `Row ${index + 1}:`);
+        }).filter(Boolean),
+    ];
 }
 
 /** Then the seams below each row, from the upper right, and those of the corners. */
@@ -86,7 +130,14 @@ function pressed(field) {
         return `${corner} one towards the ${seams[within + count + i].press === toRows ? "rows" : "triangle"}`;
     });
     const ofRows = count > 0 ? `; of those between rows, from row 1 on, ${told.join("")}` : "";
-    return `${pressedWithin(field)}${ofRows}; of the corners the ${listed(corners).join("")}.`;
+    const inRows = pressedWithin(field);
+    return [
+        point(
+            `${inRows ?? "Press the seams within rows as said below"}${ofRows}; of the corners the ` +
+                `${listed(corners).join("")}.`
+        ),
+        ...(inRows ? [] : pressedRows(field)),
+    ];
 }
 
 // ---- pieces of the field --------------------------------------------------------------------------------------------
@@ -131,7 +182,7 @@ function sewing(field) {
                 "Sew each row, then the rows to each other in their order, last the four corner triangles: those at " +
                     "the upper left and lower right, which close the longest rows, before the others."
             ),
-            point(pressed(field)),
+            ...pressed(field),
         ];
     const outside = spec.layout === "sashInner" ? "" : ", and outside the first and the last one,";
     return [

@@ -42,16 +42,22 @@ const panelSize = ({ role, cutWidth, cutLength }) =>
 export const panelsOf = ({ panels, layout }) =>
     `${panels} panel${plural(panels)}${layout.startsWith("insert") ? " and an insert" : ""}`;
 
-/** An insert of several pieces is joined before it is sewn in; then all pieces are. */
+/** An insert is cut across the cloth and turned; of several pieces it is joined before it is sewn in. */
+function insertSewing({ layout }, { cutWidth, count }) {
+    return [
+        point(
+            line`Turn the insert a quarter: the ${cutWidth} across the cloth run ${
+                layout === "insertAlong" ? "down" : "across"
+            } the quilt.`
+        ),
+        count > 1 &&
+            point(`Join the ${count} pieces of the insert end to end first, and trim it to the length of the halves.`),
+    ];
+}
+
 export function panelSewing({ best, panels, seam }) {
     return [
-        ...panels
-            .filter(({ role, count }) => role === "insert" && count > 1)
-            .map(({ count }) =>
-                point(
-                    `Join the ${count} pieces of the insert end to end first, and trim it to the length of the halves.`
-                )
-            ),
+        ...panels.filter(({ role }) => role === "insert").flatMap((panel) => insertSewing(best, panel)),
         best.seams > 0 && point(line`Trim the selvages off, sew the pieces with ${seam} seams and press them open.`),
         best.seams > 0 && point(
                 line`Sewn together it measures at least ${atLeastBy(best.joinedWidth, best.joinedLength)} unfinished.`

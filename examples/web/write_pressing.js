@@ -90,18 +90,18 @@ export function pressing(worked) {
             : `lock into each other at all but ${exceptions} of them; those lie in:`;
     const sewn = worked.solution.sewingTotals("1/32 in", 0n);
     return [
-        say(
-            `Seams of two parts that are sewn together meet at ${meetings} places of the top. Pressed as the steps ` +
-                `say, ` +
-                `they ${how}`
-        ),
+        meetings > 0 &&
+            say(
+                `Seams of two parts that are sewn together meet at ${meetings} places of the top. Pressed as the ` +
+                    `steps say, they ${how}`
+            ),
         ...worked.clashes.slice(0, CLASHES_TOLD).map((one) => clash(worked, one)),
         say(
             line`About ${inWhole(sewn.sewn)} of seams in all; with every allowance ${{
                 either: ["1/64 in", "0.4 mm"],
             }} off the same way, the top comes out off by no more than ${atLeast(sewn.widthWorst)} across and ${atLeast(
                 sewn.heightWorst
-            )} down.`
+            )} down. That counts the most seams of each row and block, which no one line need cross.`
         ),
-    ];
+    ].filter(Boolean);
 }

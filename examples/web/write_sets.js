@@ -7,6 +7,46 @@ import { joinPressing } from "./write_pressing.js";
 
 const SEGMENTS_MOST = 16,
     GROUPS_MOST = 60;
+const REVERSED = { left: "to the right", right: "to the left", up: "downwards", down: "upwards", open: "open" };
+
+const setsFor = (segments, own) => Math.ceil(segments / own.segmentsPerSet);
+
+/** Whether no set need give both sorts of segments; a short last set gives the rest of one sort. */
+function areApart(worked, own, { asShown, otherWay }) {
+    const each = own.segmentsPerSet;
+    if (shortSet(worked, own) && asShown % each !== 0 && otherWay % each !== 0) return false;
+    return setsFor(asShown, own) + setsFor(otherWay, own) <= own.sets;
+}
+
+/** Of segments that are pressed the other way: how many sets are pressed so for them, and how many come from other sets
+ * and are pressed anew once they are cut. */
+export function otherSets(worked, seam) {
+    const own = worked.setOf(seam.node);
+    const each = own.segmentsPerSet;
+    return areApart(worked, own, seam)
+        ? { sets: setsFor(seam.otherWay, own), anew: 0 }
+        : { sets: Math.floor(seam.otherWay / each), anew: seam.otherWay % each };
+}
+
+/** Which sets are pressed the other way. */
+function otherPressing(worked, join) {
+    const own = worked.setOf(join),
+        seams = worked.seamsOf(join);
+    if (!own || seams.length === 0 || seams[0].otherWay === 0 || seams[0].other !== "sets") return undefined;
+    const [{ press, otherWay }] = seams;
+    const { sets, anew } = otherSets(worked, seams[0]);
+    const letter = worked.letterOf(join);
+    const to = seams.every((seam) => seam.press === press) ? REVERSED[press] : "the other way";
+    const whole =
+        sets > 0 &&
+        `Of the ${own.sets} sets press ${sets} with every seam ${to}: from ${sets === 1 ? "it" : "these"} cut ` +
+            `${otherWay - anew} ${letter}*.`;
+    const cut =
+        anew > 0 &&
+        `Cut ${anew} ${whole ? "more " : ""}${letter}* from ${whole ? "the other sets" : "these sets, too"}, ` +
+            `and press every seam in them anew, ${to}.`;
+    return point([whole, cut].filter(Boolean).join(" "));
+}
 
 /** Strips: their fabrics, in the order in which they lie. */
 export function set(worked, step) {
@@ -26,6 +66,7 @@ export function set(worked, step) {
             )}. The set is ${isAcross ? step.unfinishedWidth : step.unfinishedHeight} wide unfinished.`
         ),
         joinPressing(worked, step.node),
+        otherPressing(worked, step.node),
         !turns &&
             point(
                 `Pin a label to the ${isAcross ? "left" : "top"} strip of each set, and to that end of each segment ` +

@@ -7,7 +7,7 @@ import { nameOf, partAgain, partOf, UNITS } from "./words.js";
 import { field } from "./write_field.js";
 import { clashesOf, joinPressing } from "./write_pressing.js";
 import { recipe } from "./write_recipe.js";
-import { segments, set } from "./write_sets.js";
+import { otherSets, segments, set } from "./write_sets.js";
 import { pinwheel, setIn, shape, sixty, trimming } from "./write_shapes.js";
 
 const RUNS_MOST = 300; // told of one part; no block has so many
@@ -38,10 +38,20 @@ function order(worked, join) {
 
 // ---- the head of a step ---------------------------------------------------------------------------------------------
 
+/** Segments the other way, where whole sets are pressed so or some are pressed anew. */
+function howSegments(worked, seam) {
+    const { sets, anew } = otherSets(worked, seam);
+    if (anew === 0) return "cut from sets of their own, pressed the other way";
+    return sets === 0
+        ? "pressed the other way once they are cut"
+        : `pressed the other way: ${seam.otherWay - anew} in the set, ${anew} once they are cut`;
+}
+
 /** How copies the other way come about. */
-function howOther({ other, turn }, isSegment) {
+function howOther(worked, seam, isSegment) {
+    const { other, turn } = seam;
     if (other === "pressed") return "with every seam in it pressed the other way";
-    if (other === "sets") return "cut from sets of their own, pressed the other way";
+    if (other === "sets") return howSegments(worked, seam);
     if (isSegment) return "the same, turned end for end when it is sewn in";
     return `sewn and pressed the same, turned by a ${turn === 1 ? "quarter" : "half"} when it is sewn in`;
 }
@@ -54,7 +64,7 @@ function copies(worked, step) {
     const [seam] = worked.seamsOf(step.node);
     if (isSet || !seam || seam.otherWay === 0) return make;
     const letter = worked.letterOf(step.node);
-    const how = howOther(seam, step.kind === "segments");
+    const how = howOther(worked, seam, step.kind === "segments");
     return `${make}: ${seam.asShown} ${letter}, and ${seam.otherWay} ${letter}* (${how})`;
 }
 

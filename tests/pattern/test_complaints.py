@@ -203,6 +203,14 @@ def test_sizes_name_what_there_is_and_differ(reader: Reader) -> None:
     assert told == {"/sizes/1/name": "an earlier size has this name"}
 
 
+def test_fabrics_are_told_apart_by_name(reader: Reader) -> None:
+    told = reader.told(plain(fabrics={"red": {"name": "hay"}, "white": {"name": "hay"}}))
+    assert told == {"/fabrics/white/name": "an earlier fabric has this name"}
+    told = reader.told(plain(fabrics={"red": {"name": "white"}, "white": {}}))
+    assert told == {"/fabrics/white": "an earlier fabric has this name"}
+    assert reader.told(plain(fabrics={"red": {"name": "white"}, "white": {"name": "red"}})) == {}
+
+
 def test_rings_are_shown(reader: Reader) -> None:
     (told,) = reader.told(with_part(a={"across": ["b"]}, b={"down": ["patch", "c"]}, c="a")).items()
     assert told == ("/parts/c", 'this goes round in a ring and never ends: "a" of "b" of "c" of "a"')

@@ -4,7 +4,7 @@
 // SPDX-License-Identifier: MIT
 import assert from "node:assert/strict";
 import { execFileSync, spawnSync } from "node:child_process";
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import test, { after, before } from "node:test";
 import { fileURLToPath } from "node:url";
 import { browser, opened, served } from "./browser.mjs";
@@ -93,14 +93,14 @@ test("strip quilts by chance", { timeout: 300000 }, async (context) => {
 });
 
 /** Some figures of a size as the page has them. */
-async function workedOut(file, size) {
+async function workedOut(text, size) {
     return page.evaluate(
-        async ([name, index]) => {
+        async ([file, index]) => {
             const [{ load }, { readPattern, Design }, { Worked }] = await Promise.all(
                 ["./muslin/muslin.js", "./pattern.js", "./worked.js"].map((one) => import(one))
             );
             globalThis.muslinForTests ??= await load();
-            const pattern = readPattern(globalThis.muslinForTests, await (await fetch(`patterns/${name}`)).text());
+            const pattern = readPattern(globalThis.muslinForTests, file);
             const design = new Design(globalThis.muslinForTests, pattern, index);
             const worked = new Worked(design);
             const { facts } = worked,
@@ -203,7 +203,7 @@ async function workedOut(file, size) {
                 return Object.values(value).flatMap(linesOf);
             }
         },
-        [file, size]
+        [text, size]
     );
 }
 
@@ -278,26 +278,43 @@ const flat = (text) => text.replaceAll("\u00a0", " ").replaceAll(/\s+/g, " ").tr
 /** What the printed sheet says by an arrow on a drawing. */
 const AS_DRAWN = /^Press (all seams|the seams, in the order|as said of its seams)/;
 
-for (const file of readdirSync(patterns).filter((name) => name.endsWith(".json")))
+/** Samples as they are, and some changed so that more is said: [name, text]. */
+function* texts() {
+    const names = readdirSync(patterns).filter((name) => name.endsWith(".json"));
+    const read = (name) => readFileSync(patterns + name, "utf8");
+    for (const name of names) yield [name, read(name)];
+    const barrow = JSON.parse(read("market-barrow.json"));
+    const { alternate, ...size } = barrow.top;
+    barrow.top = { "on point": alternate, ...size, "side fabric": "oatmeal", "corner fabric": "oatmeal" };
+    yield ["market-barrow on point", JSON.stringify(barrow)];
+    const hearths = JSON.parse(read("sixteen-hearths.json"));
+    hearths.units = "cm";
+    hearths.backing.width = "150 cm";
+    yield ["sixteen-hearths, with a wide back", JSON.stringify(hearths)];
+}
+
+for (const [name, source] of texts())
     test(
-        `${file} as the command line works it out`,
+        `${name} as the command line works it out`,
         { timeout: 300000, skip: cli ? false : "MUSLIN_CLI is not set" },
         async () => {
-            const answer = JSON.parse(
-                execFileSync(cli, ["pattern", patterns + file, "--json"], { encoding: "utf8", maxBuffer: 1 << 28 })
-            );
+            const printedBy = (...words) =>
+                execFileSync(cli, ["pattern", "-", ...words], {
+                    input: source,
+                    encoding: "utf8",
+                    maxBuffer: 1 << 28,
+                });
+            const answer = JSON.parse(printedBy("--json"));
             for (const [index, facts] of answer.sizes.entries()) {
-                const { sizes, written, ...own } = await workedOut(file, index);
+                const { sizes, written, ...own } = await workedOut(source, index);
                 assert.equal(sizes[index], facts.size);
-                assert.deepEqual(own, printed(facts), `${file}, ${facts.size}`);
-                const text = flat(
-                    execFileSync(cli, ["pattern", patterns + file, "--size", facts.size], { encoding: "utf8" })
-                ).replaceAll(" ! Caution:", "");
+                assert.deepEqual(own, printed(facts), `${name}, ${facts.size}`);
+                const text = flat(printedBy("--size", facts.size)).replaceAll(" ! Caution:", "");
                 assert.ok(written.length > 100, `${written.length} lines`);
                 assert.deepEqual(
                     written.map(flat).filter((one) => !text.includes(one) && !AS_DRAWN.test(one)),
                     [],
-                    `sentences of ${file}, ${facts.size}, that the command line does not print`
+                    `sentences of ${name}, ${facts.size}, that the command line does not print`
                 );
             }
         }

@@ -716,6 +716,78 @@ onPage("a field of a file speaks as the others do", async (page) => {
     );
 });
 
+onPage("where cloth cannot be cut the sentence stands at its field", async (page) => {
+    await openPattern(page, sample("a-kite-each"));
+    await says(page, "materials", "Shrinkage is not counted");
+    const width = page.locator("[id='field--2f-fabrics-2f-sky-2f-usable-20-width']");
+    await width.fill("4 in");
+    await says(page, "complaints", "Cut width of a piece is");
+    const wrong = page.locator("[id='field--2f-fabrics-2f-sky-2f-usable-20-width-wrong']");
+    assert.match(await wrong.textContent(), /there is room for at most 4.in/);
+    await says(page, "materials", "not known");
+    await width.fill("40 in");
+    await says(page, "materials", "Shrinkage is not counted");
+    assert.equal(await wrong.textContent(), "");
+});
+
+onPage("triangles are of cloth, and too large for strips", async (page) => {
+    await openPattern(page, sample("market-barrow"));
+    await says(page, "materials", "Shrinkage is not counted");
+    await field(page, "Blocks are set").selectOption("on point");
+    await says(page, "materials", "Shrinkage is not counted");
+    assert.equal(await field(page, "Side triangles of").inputValue(), "oatmeal");
+    assert.equal(await page.textContent("#complaints"), "");
+    await says(page, "sets", "Of the 4 sets press 1 with every seam to the left: from it cut 4 B*.");
+    await says(page, "top", "Row 1: seam 1 towards the lower right; seam 2 towards the upper left.");
+    await field(page, "Side triangles of").selectOption("apricot");
+    await says(page, "complaints", "there is room for at most 2 1/2 in");
+    assert.doesNotMatch(await words(page, "materials"), /\b0 strips/);
+    assert.doesNotMatch(await words(page, "cutting"), /\b0 strips/);
+});
+
+onPage("needed and spare make what is bought, and cloth of two widths no length", async (page) => {
+    await openPattern(page, sample("sixteen-hearths"));
+    await page.check("input[value=cm]");
+    await page.locator("[id='field--2f-backing-2f-width']").fill("150 cm");
+    await says(page, "materials", "slate is bought for the top and for the back, of two widths: as two lengths.");
+    assert.doesNotMatch(await words(page, "materials"), /in all/);
+    const rows = await page.$$eval("#materials tbody tr", (all) =>
+        all.map((row) => [...row.querySelectorAll("td, th")].map((cell) => parseFloat(cell.textContent)))
+    );
+    const told = rows.filter(([, , , spare]) => !Number.isNaN(spare));
+    assert.ok(told.length > 4);
+    for (const [, needed, bought, spare] of told)
+        assert.ok(Math.abs(needed + spare - 100 * bought) < 0.001, `${needed} and ${spare} are not ${bought} m`);
+    assert.equal(await field(page, "Fold and thread take at each seam").inputValue(), "0 cm");
+});
+
+onPage("two fabrics of one name are refused, and a width says what it takes", async (page) => {
+    await openPattern(page, sample("a-kite-each"));
+    await says(page, "plan", "finished");
+    const group = page.getByRole("group", { name: /^Border 1/ });
+    assert.equal(await group.getByLabel("Width, finished").inputValue(), "inner border");
+    assert.match(await group.textContent(), /the name of a measure of the file: here .* “inner border”/);
+    await page.locator("[id='field--2f-fabrics-2f-sky-2f-name']").fill("hay");
+    await says(page, "complaints", "an earlier fabric has this name");
+    assert.match(
+        await page.locator("[id='field--2f-fabrics-2f-sky-2f-name-wrong']").textContent(),
+        /The fabric “hay”: an earlier fabric has this name/
+    );
+});
+
+onPage("where no seams meet nothing locks, and an insert is turned", async (page) => {
+    await openPattern(page, sample("ferry-steps"));
+    await says(page, "top", "That counts the most seams of each row and block, which no one line need cross.");
+    await says(page, "top", "Pressing, all together");
+    assert.match(await words(page, "top"), /meet at [1-9]\d* places/);
+    await page.locator("#size").selectOption({ label: "wall" });
+    await says(page, "finishing", "Turn the insert a quarter: the 40 in across the cloth run down the quilt.");
+    await openPattern(page, sample("market-barrow"));
+    await field(page, "Blocks are set").selectOption("sashed");
+    await says(page, "top", "of seams in all");
+    assert.doesNotMatch(await words(page, "top"), /meet at 0|lock into/);
+});
+
 onPage("on paper no heading stands over nothing", async (page) => {
     await openText(
         page,

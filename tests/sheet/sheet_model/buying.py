@@ -11,12 +11,17 @@ from typing import Any
 from .account import Account
 from .cutting import Cloth, Facts
 from .finishing import Finishing, panels_of
-from .ruler import INCH
+from .ruler import INCH, value_of
 from .seams import Seams
 from .sewing import Sewing
 
 
 # ---- pressing ------------------------------------------------------------------------------------------------------
+
+
+def left_of(ruler: Any, needed: Fraction, spare: Fraction) -> str:
+    """What is bought beyond the need as that is told, to a mark."""
+    return ruler.at_most(spare + needed - value_of(ruler.at_least(needed)))
 
 
 def sewn_in_all(facts: Facts, sewing: Sewing, seams: Seams) -> Fraction:
@@ -129,16 +134,16 @@ class Buying:
             account.same(match, "need", ruler.at_least(needed))
             account.same(match, "buy", ruler.buy(bought))
             account.holds(match, (match["left"] is None) == ruler.nothing(spare), "is there something to spare?")
-            account.same(match, "left", ruler.at_most(spare))
+            account.same(match, "left", left_of(ruler, needed, spare))
         account.once(start + "<need:L> <buy:L> {<left:L>|none} ", bolt)
-        self.edge(cloth.name, bought, spare)
+        self.edge(cloth.name, needed, bought, spare)
 
-    def edge(self, name: str, bought: Fraction, spare: Fraction) -> None:
+    def edge(self, name: str, needed: Fraction, bought: Fraction, spare: Fraction) -> None:
         account, ruler = self.account, self.ruler
 
         def near(match: Any) -> None:
             account.same(match, "buy", ruler.buy(bought))
-            account.same(match, "left", ruler.at_most(spare))
+            account.same(match, "left", left_of(ruler, needed, spare))
             account.holds(match, (match["left"] is None) == ruler.nothing(spare), "nothing, or a little?")
             account.same(match, "safe", ruler.buy(bought + self.quilt.step))
         told = account.take(f"! {name}: buy at least <buy:L>: that leaves {{nothing|only <left:L>}} to spare, "
@@ -158,7 +163,7 @@ class Buying:
         def row(match: Any) -> None:
             account.same(match, "need", ruler.at_least(best["cloth_with_repeat"]))
             account.same(match, "buy", ruler.buy(best["bought"]))
-            account.same(match, "left", ruler.at_most(spare))
+            account.same(match, "left", left_of(ruler, Fraction(best["cloth_with_repeat"]), spare))
             account.holds(match, (match["left"] is None) == ruler.nothing(spare), "is there something to spare?")
             account.same(match, "how", panels_of(best))
             account.holds(match, (match["n"] is not None) == (best["pieces"] > best["panels"]), "pieces, or panels?")
@@ -167,8 +172,9 @@ class Buying:
         wide = ruler.measured(self.finishing.back.fabric_width)
         account.once(f"backing{': ' + name if name else ''}, {wide} wide <need:L> <buy:L> {{<left:L>|none}} back of "
                      "each quilt: «(?P<how>\\d+ panels?(?: and an insert)?)»{, <n:n> pieces|}", row)
-        self.edge("backing", Fraction(best["bought"]), spare)
-        if value.get("fabric") in self.facts.bills:
+        self.edge("backing", Fraction(best["cloth_with_repeat"]), Fraction(best["bought"]), spare)
+        if value.get("fabric") in self.facts.bills and \
+                self.facts.by_key[value["fabric"]].usable == self.finishing.back.fabric_width:
             both = self.facts.bills[value["fabric"]] + best["bought"]
             account.once(f"{self.facts.by_key[value['fabric']].name} is bought for the top and for the back: <a:L> in "
                          f"all.",

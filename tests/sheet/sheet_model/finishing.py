@@ -134,6 +134,12 @@ class Finishing:
         self.panels(best)
         account.take("Join the <n:n> pieces of the insert end to end first", lambda m: account.holds(
             m, best["layout"] in (7, 8) and int(m["n"]) == best["pieces"] - 2 > 1, f"of {best['pieces'] - 2} pieces"))
+        turned = account.take("Turn the insert a quarter: the <a:L> across the cloth run {down|across} the quilt.",
+                              lambda m: (account.same(m, "a", ruler.measured(
+                                  self.back.fabric_width - 2 * self.back.selvage)), account.holds(
+                                      m, (best["layout"] == 7) == ("run down" in m[0]), "which way does it lie?")))
+        if turned != (best["layout"] in (7, 8)):
+            account.fault("how does the insert lie?")
         account.take("sew the pieces with <a:L> seams", lambda m: account.same(m, "a", ruler.measured(self.back.allowance)))
         sewn = account.take("Sewn together it measures at least <size:S> unfinished.", lambda m: account.same(
             m, "size", ruler.by_at_least(best["joined_width"], best["joined_length"])))

@@ -56,6 +56,7 @@ class Step:
     along: int = 0  # 0: its parts lie side by side; 1: one below the other
     is_mitred: bool = False
     gives: int = 1  # segments of one set
+    reversed: "tuple[int, int, int]" = (0, 0, 0)  # sets pressed the other way, segments of them, and those pressed anew
 
 
 class Sewing:
@@ -121,7 +122,24 @@ class Sewing:
         self.one(step, "Sew strips long side to long side, from {left to right|top to bottom}: <list:w>. The set is "
                  "<wide:L> wide unfinished.", strips)
         step.uses.update(f"[{name}]" for name in step.strips)
+        self.read_reversed(step)
         self.set_picture(step)
+
+    def read_reversed(self, step: Step) -> None:
+        def sets(match: Any) -> None:
+            self.account.same(match, "sets", step.make)
+            self.account.same(match, "of", f"{step.letter}*")
+            step.reversed = int(match["k"]), int(match["c"]), 0
+
+        def anew(match: Any) -> None:
+            self.account.same(match, "of", f"{step.letter}*")
+            self.account.holds(match, ("more" in match[0]) == (step.reversed[0] > 0), "more than what?")
+            step.reversed = *step.reversed[:2], int(match["a"])
+        way = "{to the left|to the right|upwards|downwards|the other way}"
+        self.take(step, f"Of the <sets:n> sets press <k:n> with every seam {way}: from {{it|these}} cut <c:n> <of:l>.",
+                  sets)
+        self.take(step, "Cut <a:n> {more |}<of:l> from {the other sets|these sets, too}, and press every seam in them "
+                        f"anew, {way}.", anew)
 
     def set_picture(self, step: Step) -> None:
         """Each strip with its number, height and fabric, then the segments and the set."""
@@ -213,6 +231,7 @@ class Sewing:
             self.facts.short_sets[step.letter] = match["long"]
         account.same(match, "last", last)
         account.same(match, "long", self.ruler.at_least(last * spec.segment_cut + 2 * spec.end_trim))
+        self.pressed_apart(step, strip_set, match, gives["segments"])
         self.take(step, "Strips may be up to <less:L> shorter before a set gives less.",
                   lambda m: account.same(m, "less", self.ruler.at_most(gives["shorter_by"])))
         if strip_set.node:
@@ -230,6 +249,25 @@ class Sewing:
             self.facts.set_shorter[name] = min(self.facts.set_shorter.get(name, less), less)
             sides = self.facts.pieces[int(name)].exact[0] - self.quilt.seam, finished
             self.segment_patches[self.facts.pieces[int(name)].fabric, self.patch_text(*sides)] += step.make
+
+    def pressed_apart(self, step: Step, strip_set: Step, match: Any, each: int) -> None:
+        """A set is pressed one way: those of the other way come from sets of their own, or are pressed anew."""
+        shown, other, how = step.other or (step.make, 0, "")
+        if "end for end" in how:
+            other = 0
+        short = each - int(match["last"]) if match["last"] else 0
+        sets, cut, anew = strip_set.reversed
+
+        def is_enough(own: int, first: int, second: int) -> bool:
+            room = (strip_set.make - own) * each, own * each
+            return any(first <= room[0] - less and second <= room[1] - short + less for less in {0, short})
+        self.account.holds(match, cut + anew == other, f"{cut} and {anew} of {other} are pressed the other way")
+        self.account.holds(match, is_enough(sets, shown + anew, cut), f"{sets} sets give {cut}")
+        is_apart = any(is_enough(own, shown, other) for own in range(strip_set.make + 1))
+        self.account.holds(match, anew == 0 or not is_apart, "none need be pressed anew")
+        told = re.fullmatch(r"pressed the other way: (\d+) in the set, (\d+) once they are cut", how)
+        self.account.holds(match, (told is not None) == (cut > 0 and anew > 0), f"told is {how}")
+        self.account.holds(match, told is None or (int(told[1]), int(told[2])) == (cut, anew), f"told is {how}")
 
     def patch_text(self, wide: Fraction, high: Fraction) -> "tuple[str, ...]":
         return printed(self.ruler, wide + self.quilt.seam, high + self.quilt.seam)
@@ -430,7 +468,7 @@ class Sewing:
         return found
 
 
-END_OF_POINT = r"«(?= ?\x01| • | [A-Z]{1,2} [^.]*, make | Diagonal row \d| ?\Z)»"
+END_OF_POINT = r"«(?= ?\x01| • | [A-Z]{1,2} [^.]*, make | (?:Diagonal r|R)ow \d| ?\Z)»"
 PALER = "; that is the paler side, so that they lock with what they meet"
 MITRED_SIDES = {"all four sides": "each side", "left and right": "the left and the right side",
                 "top and bottom": "the top and the bottom"}
@@ -598,6 +636,7 @@ class Field:
         self.step.node, self.step.size = node, (node.width, node.height)
         self.triangles(node)
         self.rows(node, rows)
+        self.pressed_rows(node)
         self.sewing.take(self.step, "from row 1 on, ")
         self.sewing.take(self.step, "the next <k:n> towards", lambda m: self.account.holds(
             m, int(m["k"]) < node.extra[0] + node.extra[1], "there are not so many rows"))
@@ -610,6 +649,23 @@ class Field:
                          "are cut at the next <g:L> above the need|}", lambda m: (
                              self.account.same(m, "a", self.ruler.measured(self.quilt.allowance)),
                              self.account.same(m, "g", grid)))
+
+    def pressed_rows(self, node: Node) -> None:
+        """Each row with all its seams, one fewer than the blocks and triangles in it."""
+        columns, high = node.extra[:2]
+        places = [(line, sum(1 for x in range(2 * columns - 1) for y in range(2 * high - 1)
+                             if x % 2 == y % 2 and x - y == 2 * line)) for line in range(columns - 1, -high, -1)]
+        counts = [blocks + (line != 0) + (line != columns - high) - 1 for line, blocks in places]
+
+        def row(match: Any) -> None:
+            count = counts[int(match["r"]) - 1]
+            turns = match["runs"].startswith("seams 1, 3 and so on")
+            numbers = [int(number) for number in re.findall(r"\d+", match["runs"])]
+            expected = [1, 3, 2, 4] if turns else [1, *numbers[1:-1], count]
+            self.account.holds(match, "all" in match["runs"] or numbers == expected, f"{count} seams are in this row")
+        told = self.sewing.take(self.step, "{• |}«(?<!Diagonal )»Row <r:n>: <runs:w>." + END_OF_POINT, row)
+        if told not in (0, sum(1 for count in counts if count > 0)):
+            self.account.fault(f"{told} rows are pressed", "", self.step.start)
 
     def numbers(self) -> None:
         """Those of the rows on the drawing."""
