@@ -48,6 +48,9 @@ function control(field, id, change) {
 
 const EXAMPLES = { in: '"2 1/2 in" or "0.75 in"', cm: '"2.5 cm"', mm: '"6 mm"' };
 
+/** Of no use to quilters, who are told what is wrong. */
+const LIMIT = /^(this is too large for a length: |a length is 0 or more, and )3\.3 km at most$/;
+
 /** What is wrong with a field, as a full sentence: what it is called, what is in it, and what may be. A sentence that
  * is full says that itself. Lengths are in the unit that was typed, or else in the one chosen. */
 export function fieldWords(label, { value, sentence }, shown) {
@@ -57,7 +60,7 @@ export function fieldWords(label, { value, sentence }, shown) {
     const typed = value.trim() === "" ? "is empty" : `is “${value.trim()}”`;
     const told = plainly(sentence)
         .replace(/write it like .*$/, `write it like ${EXAMPLES[own.units]}`)
-        .replace("3.3 km", own.most);
+        .replace(LIMIT, value.trim().startsWith("-") ? "a length is 0 or more" : "no quilt is that large");
     return `${name.startsWith("“") ? name : `“${name}”`} ${typed}: ${told}.`;
 }
 

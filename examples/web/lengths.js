@@ -26,6 +26,12 @@ const MARKS = {
     ],
 };
 
+/** Grids to cut on, the usual one first: each finer one is tried where one before it gives less. */
+const GRIDS = {
+    in: ["1/8 in", "1/16 in", "1/32 in", "1/64 in"],
+    mm: ["1 mm", "0.5 mm", "0.1 mm"],
+};
+
 /** Marks for what is small: the first that shows it exactly, or else the last. */
 const FINE = {
     in: [
@@ -128,6 +134,15 @@ export class Shown {
         return joined(`${across.exact && down.exact ? "" : "about "}${across.text} x ${down.text}`);
     }
 
+    /** The same with both on the marks that the finer of them takes, so that what is alike looks alike. */
+    sizeAlike(width, height) {
+        const [usual, finer] = MARKS[this.units];
+        const isFiner = (ticks) => !this.#on(ticks, usual, "nearest").exact && this.#written(ticks, "nearest").exact;
+        if (!isFiner(width) && !isFiner(height)) return this.size(width, height);
+        const [across, down] = [width, height].map((ticks) => this.#on(ticks, finer, "nearest"));
+        return joined(`${across.exact && down.exact ? "" : "about "}${across.text} x ${down.text}`);
+    }
+
     sizeAtLeast(width, height) {
         return joined(`${this.#written(width, "up").text} x ${this.#written(height, "up").text}`);
     }
@@ -137,6 +152,33 @@ export class Shown {
         if (this.#written(ticks, "up").exact) return ticks;
         const grid = this.units === "in" ? "1/8 in" : "1 mm";
         return this.muslin.lengthSnap(ticks, { grid, direction: "up" }).value.ticks;
+    }
+
+    /** Where to cut what may be wider, never narrower: the length itself where it lies on a mark, else the next of the
+     * usual marks, and then of finer ones. */
+    marksFrom(ticks) {
+        if (this.#written(ticks, "up").exact) return [ticks];
+        return GRIDS[this.units === "in" ? "in" : "mm"].map(
+            (grid) => this.muslin.lengthSnap(ticks, { grid, direction: "up" }).value.ticks
+        );
+    }
+
+    /** A width on one of those marks, exactly. */
+    onMark(ticks) {
+        return this.#written(ticks, "nearest").exact ? this.length(ticks) : this.fine(ticks);
+    }
+
+    /** A piece to cut that is not trimmed afterwards: on a fine mark of the ruler, never below its width. */
+    cut(ticks) {
+        if (this.#written(ticks, "up").exact) return this.length(ticks);
+        const [usual, finer] = MARKS[this.units];
+        return joined(this.#on(ticks, this.units === "in" ? finer : usual, "up").text);
+    }
+
+    /** A length between all marks, by its decimals. */
+    between(ticks) {
+        const style = this.units === "in" ? { style: "inchDecimal", decimals: 3 } : { style: this.units, decimals: 2 };
+        return joined(`about ${this.#on(ticks, style, "nearest").text}`);
     }
 
     /** Something small, exactly where it can be: a seam allowance, to 1/64 in or to a hundredth of a millimetre. */
@@ -178,12 +220,6 @@ export class Shown {
             const length = ticks < INCH && this.units !== "cm" ? this.fine(ticks) : this.length(ticks);
             return `${length.startsWith("about") ? "" : about}${length}`;
         });
-    }
-
-    /** The largest length, in whole inches, centimetres or millimetres. */
-    get most() {
-        const [{ style }] = MARKS[this.units];
-        return this.#on(SIZE_MAX, { style, denominator: 1, decimals: 0 }, "down").text;
     }
 
     /** A package of batting: about whole centimetres where it was made in inches. */

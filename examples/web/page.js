@@ -9,7 +9,7 @@ import { completed, Shown, soldByMetre } from "./lengths.js";
 import { load } from "./muslin/muslin.js";
 import { Planner } from "./planner.js";
 import { fromFragment, START, Steps, toFragment, UNITS } from "./state.js";
-import { planStrips, stripFields } from "./strips.js";
+import { onMarks, planStrips, stripFields } from "./strips.js";
 import { complaintList, complaintWords } from "./view_complaints.js";
 import { patternSections, patternSummary } from "./view_pattern.js";
 import { stripSections, summary } from "./view_strips.js";
@@ -326,18 +326,27 @@ class Page {
         const answer = planStrips(this.muslin, strips, this.changed);
         this.tell(new Map(answer.complaints.map((one) => [one.field, one])));
         document.body.classList.toggle("stale", answer.plan === undefined);
+        const shown = this.shown();
+        const told = this.toldFirst(answer.complaints, shown);
         if (answer.plan === undefined) {
-            const [first] = answer.complaints;
-            const { label } = stripFields.find(({ name }) => name === first.field);
-            const told = fieldWords(label, first, this.shown());
-            this.show({
-                plan: h("p", { class: "wrong", id: "first-wrong" }, `${told} Below is what followed before.`),
-            });
-            later("say", TOLD_AFTER, () => this.say(told));
+            this.show({ plan: told("Below is what followed before.") });
             return;
         }
-        this.show(stripSections(this.muslin, this.shown(), answer));
-        later("say", TOLD_AFTER, () => this.say(summary(this.shown(), answer)));
+        const marked = onMarks(this.muslin, answer, (ticks) => shown.marksFrom(ticks));
+        const sections = stripSections(this.muslin, shown, marked);
+        later("say", TOLD_AFTER, () => this.say(summary(shown, marked)));
+        this.show({ ...sections, plan: [told("What hangs on it is left out below."), sections.plan] });
+    }
+
+    /** Beside the headline and to those who listen: the first thing that is wrong, and what is below. */
+    toldFirst([first], shown) {
+        return (below) => {
+            if (!first) return null;
+            const { label } = stripFields.find(({ name }) => name === first.field);
+            const told = fieldWords(label, first, shown);
+            later("say", TOLD_AFTER, () => this.say(told));
+            return h("p", { class: "wrong", id: "first-wrong" }, `${told} ${below}`);
+        };
     }
 
     /** What is typed as it is kept: a length with its unit. */

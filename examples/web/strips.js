@@ -8,6 +8,8 @@ import { pick, plain } from "./worked.js";
 import * as words from "./write_finishing.js";
 
 const COUNT_MOST = 2147483647,
+    LARGEST = 1n << 27n, // more than 16,000 in: no quilt is that large
+    SMALL = 60n * 8128n, // both sides of a quilt that the library takes for one of a baby
     NOTHING = 8128n / 8n; // on a ruler
 export const GROUPS_LISTED = 40;
 
@@ -183,9 +185,11 @@ const HANG_ON = {
 };
 const USUALLY = { notSquare: "segmentCut", noYield: "stripLength", notEnough: "strips" };
 
-/** The field that is marked: the one that was changed last, where the complaint may hang on it. */
-function fieldOf({ status, argument }, aliases, changed) {
+/** The field that is marked: the one that was changed last, where the complaint may hang on it. What finishes the
+ * quilt hangs on the field that is named, or on its own. */
+function fieldOf({ status, argument }, { aliases = {}, own }, changed) {
     const name = aliases[argument] ?? argument;
+    if (own) return name in usual ? name : own;
     if (HANG_ON[status]?.split(" ").includes(changed)) return changed;
     return USUALLY[status] ?? (name in usual ? name : "strips");
 }
@@ -197,8 +201,27 @@ function asTyped({ message, value }, values, texts) {
     return typed ? message.replace(/ is about [\d.]+ (in|mm)/, ` is ${typed}`) : message;
 }
 
+/** Where a limit is of no use to a quilter. */
+const tooLarge = ({ message }) => message.replace(/, but .*$/, ": no quilt is that large.");
+
+/** What a field of the finishing may hold; no limit that is no one's, and none between two marks: nothing is left of
+ * 1 in where a tick more than 1 in is wanted. */
+function finishingSentence(muslin, error, field, values, texts) {
+    const { value = 0n, limit = 0n } = error;
+    const { label } = stripFields.find(({ name }) => name === field);
+    const typed = `“${label.replace(/ \(.*\)$/, "")}” is ${(texts[field] ?? usual[field]).trim()}`;
+    if (values[field].ticks >= LARGEST) return `${typed}: no quilt is that large.`;
+    if (limit >= LARGEST) return tooLarge(error);
+    if (values[field].ticks !== BigInt(value)) return error.message;
+    const { text, exact } = muslin.lengthFormat(limit - 1n);
+    return exact && /at least about/.test(error.message)
+        ? `${typed}, but must be more than ${text}.`
+        : error.message.replace(/^.* is .*?, but/, `${typed}, but`);
+}
+
 /** The library's sentence, or how many strips more it takes. */
 function sentenceOf(muslin, error, spec, values, texts) {
+    if (error.limit >= LARGEST) return tooLarge(error);
     if (error.status !== "notEnough") return asTyped(error, values, texts);
     try {
         const { stripsUsed } = muslin.stripquiltPlan({ ...spec, strips: COUNT_MOST, tops: Math.max(1, values.tops) });
@@ -222,54 +245,88 @@ export function planStrips(muslin, texts, changed) {
     const values = readAll(muslin, texts, tell);
     if (complaints.length > 0) return { complaints };
     const spec = specOf(values);
-    const ask = (aliases, call) => {
+    const ask = (where, call) => {
         try {
             return call();
         } catch (error) {
             if (!(error instanceof MuslinError)) throw error;
-            tell(fieldOf(error, aliases, changed), sentenceOf(muslin, error, spec, values, texts), error.message);
+            const field = fieldOf(error, where, changed);
+            const sentence = where.own
+                ? finishingSentence(muslin, error, field, values, texts)
+                : sentenceOf(muslin, error, spec, values, texts);
+            tell(field, sentence, error.message);
             return undefined;
         }
     };
     const plan = ask({}, () => muslin.stripquiltPlan(spec));
     if (!plan) return { complaints };
-    const set = ask({ pieces: "stripsPerSet", cut: "stripCut" }, () =>
+    const set = ask({ aliases: { pieces: "stripsPerSet", cut: "stripCut" } }, () =>
         muslin.seamRowEqual(values.stripCut, values.stripsPerSet, {
             allowance: values.allowance,
             takeUp: values.takeUp,
         })
     );
     const groups = ask({}, () => (plan.groups <= GROUPS_LISTED ? muslin.stripquiltGroups(spec) : []));
-    const finishing = finish(muslin, values, plan, ask);
-    const straightThrough = straight(muslin, spec);
-    return {
-        ...plain({ plan, values, set, groups, straightThrough, ...finishing, written: write(finishing, values) }),
-        complaints,
-    };
+    const finishing = finish(muslin, values, plan, { ask, tell });
+    const written = write(finishing, values, plan.tops);
+    return { ...plain({ plan, values, set, groups, ...finishing, written }), complaints };
 }
 
-/** Segments that a set gives when they are cut straight through from one end, across the fold. */
-function straight(muslin, spec) {
+/** What segments of that width give, of as many strips as it takes; undefined where a set gives none. */
+function cutAt(muslin, values, segmentCut, more) {
     try {
-        return muslin.stripquiltPlan({ ...spec, fromOneEnd: true, foldClear: 0n }).segmentsPerSet;
+        const enough = { strips: COUNT_MOST, tops: 1, turning: "none" };
+        return plain(muslin.stripquiltPlan({ ...specOf(values), ...enough, segmentCut, ...more }));
     } catch (error) {
         if (!(error instanceof MuslinError)) throw error;
-        return 0;
+        return undefined;
     }
 }
 
+/** The answer with its segments cut on the first of these marks at which a set gives as many, and what follows from
+ * that width: how near the edge a strip is, what is left over, how wide a block is before it is trimmed, what a set
+ * gives straight through from one end, across the fold. Where no mark will do, `finest` is what the last one gives. */
+export function onMarks(muslin, answer, marksFrom) {
+    const { plan, values } = answer;
+    const marks = marksFrom(plan.segmentCut);
+    const tried = marks.map((mark) => cutAt(muslin, values, mark));
+    const found = tried.find((one) => one?.segmentsPerSet === plan.segmentsPerSet);
+    const at = found ?? cutAt(muslin, values, plan.segmentCut);
+    const through = cutAt(muslin, values, at.segmentCut, { fromOneEnd: true, foldClear: 0n });
+    return {
+        ...answer,
+        plan: {
+            ...plan,
+            ...pick(at, "segmentCut stripLeast stripShorterBy stripLongerForMore stripLeftOver"),
+            warnings: [
+                ...plan.warnings.filter((warning) => warning !== "noSlack"),
+                ...at.warnings.filter((warning) => warning === "noSlack"),
+            ],
+        },
+        sewnWidth: at.blockUnfinishedWidth,
+        straightThrough: through?.segmentsPerSet ?? 0,
+        finest: found ? undefined : { cut: marks.at(-1), gives: tried.at(-1)?.segmentsPerSet ?? 0 },
+    };
+}
+
+/** A quilt is small, or not, with its border. */
+export function isSmall({ quiltWidth, quiltLength }) {
+    return quiltWidth <= SMALL && quiltLength <= SMALL;
+}
+
 /** Backing, batting, binding in words. */
-function write({ backing, batting, binding }, { bindingCut, clothWidth }) {
+function write({ backing, batting, binding }, { bindingCut, clothWidth }, tops) {
+    const forAll = (layout) => ({ ...layout, bought: layout.forAll });
     return {
         backing: backing && [
             words.backingNeed(backing),
-            words.backingLeast(backing.best),
-            words.panelTable(backing.panels),
+            words.backingLeast(forAll(backing.best), tops),
+            words.panelTable(backing.panels, tops),
             ...words.panelSewing(backing),
             words.backingEdge(backing.best, backing.best.narrowerBy.ticks < NOTHING),
         ],
-        layouts: backing ? words.otherLayouts(backing.layouts, backing.best) : [],
-        batting: batting && words.battingWords({ batting, backing }),
+        layouts: backing ? words.otherLayouts(backing.layouts.map(forAll), backing.best) : [],
+        batting: batting && words.battingWords({ batting, backing, tops }),
         layers: words.layers("batting"),
         binding:
             binding &&
@@ -277,7 +334,8 @@ function write({ backing, batting, binding }, { bindingCut, clothWidth }) {
                 binding,
                 cut: bindingCut,
                 reckoned: binding.joined,
-                laid: { strips: binding.strips, together: clothWidth.times(binding.strips) },
+                laid: { strips: binding.strips * tops, together: clothWidth.times(binding.strips * tops) },
+                tops,
             }),
     };
 }
@@ -291,27 +349,63 @@ export function specOf(values) {
     );
 }
 
-/** Border, binding, batting and backing of one top. */
-function finish(muslin, values, plan, ask) {
-    const { allowance, takeUp, clothWidth, finishedBorder, style, step } = values;
-    const border =
-        finishedBorder.ticks === 0n
-            ? undefined
-            : ask({ usableWidth: "clothWidth" }, () =>
-                  muslin.borderPlan({
-                      unfinishedWidth: plan.topUnfinishedWidth,
-                      unfinishedLength: plan.topUnfinishedLength,
-                      finishedBorder,
-                      allowance,
-                      takeUp,
-                      usableWidth: clothWidth,
-                      style,
-                  })
-              );
-    const size = {
-        quiltWidth: (border ?? plan)[border ? "finishedWidth" : "topFinishedWidth"],
-        quiltLength: (border ?? plan)[border ? "finishedLength" : "topFinishedLength"],
+/** Border, binding, batting and backing of each top, and the cloth for all of them. */
+function finish(muslin, values, plan, { ask, tell }) {
+    const { step, clothWidth, style } = values;
+    const border = values.finishedBorder.ticks === 0n ? undefined : surround(muslin, values, plan, ask);
+    const of = border ?? { finishedWidth: plan.topFinishedWidth, finishedLength: plan.topFinishedLength };
+    const size = { quiltWidth: of.finishedWidth, quiltLength: of.finishedLength };
+    const buy = (own, lengths) =>
+        ask({ own, aliases: { usableWidth: "clothWidth" } }, () => bought(muslin, plan.tops, step, lengths));
+    const stone = border && style === "cornerstones" ? border.cornerstoneCut : undefined;
+    const stoneLength = (count) => cornerstones(muslin, stone, clothWidth, count);
+    const borderCloth = border && buy("finishedBorder", (count) => border.clothLength.times(count));
+    const stoneCloth = stone && buy("finishedBorder", stoneLength);
+    const binding = bind(muslin, values, size, { ask, tell });
+    return {
+        size,
+        border,
+        borderCloth,
+        stoneCloth,
+        binding,
+        bindingCloth: binding && buy("bindingCut", (count) => binding.clothLength.times(count)),
+        ...layered(muslin, values, size, plan.tops, ask),
     };
+}
+
+/** What to buy for one top, and for all: { each, all }. */
+function bought(muslin, tops, step, lengthOf) {
+    const buy = (count) => muslin.fabricPurchase({ needed: lengthOf(count), step }).bought;
+    return { each: buy(1), all: buy(tops) };
+}
+
+function surround(muslin, { allowance, takeUp, clothWidth, finishedBorder, style }, plan, ask) {
+    return ask({ own: "finishedBorder", aliases: { usableWidth: "clothWidth" } }, () =>
+        muslin.borderPlan({
+            unfinishedWidth: plan.topUnfinishedWidth,
+            unfinishedLength: plan.topUnfinishedLength,
+            finishedBorder,
+            allowance,
+            takeUp,
+            usableWidth: clothWidth,
+            style,
+        })
+    );
+}
+
+/** A binding is folded in half and sewn through all its layers: what its two seams take must leave something. */
+function bind(muslin, { bindingCut, clothWidth, allowance, step }, size, { ask, tell }) {
+    if (bindingCut.ticks <= allowance.times(2).ticks) {
+        tell("bindingCut", "a binding is cut wider than its two seam allowances");
+        return undefined;
+    }
+    return ask({ own: "bindingCut", aliases: { stripLength: "clothWidth" } }, () =>
+        muslin.bindingPlan({ ...size, bindingCut, stripLength: clothWidth, allowance, step })
+    );
+}
+
+/** Batting and backing. */
+function layered(muslin, { battingBeyond, backingBeyond, fabricWidth, step }, size, tops, ask) {
     const beyond = (margin) => ({
         ...size,
         marginLeft: margin,
@@ -319,40 +413,32 @@ function finish(muslin, values, plan, ask) {
         marginTop: margin,
         marginBottom: margin,
     });
-    const aside = {
-        marginLeft: "backingBeyond",
-        marginRight: "backingBeyond",
-        marginTop: "backingBeyond",
-        marginBottom: "backingBeyond",
-    };
-    const stoneCloth =
-        border?.cornerstoneCut.ticks > 0n &&
-        ask({ usableWidth: "clothWidth" }, () => cornerstones(muslin, border.cornerstoneCut, clothWidth, step));
-    const borderCloth = border && ask({}, () => muslin.fabricPurchase({ needed: border.clothLength, step }));
-    const binding = ask({ stripLength: "clothWidth" }, () =>
-        muslin.bindingPlan({ ...size, bindingCut: values.bindingCut, stripLength: clothWidth, allowance, step })
-    );
-    const batting = ask({ marginLeft: "battingBeyond" }, () => muslin.battingPlan(beyond(values.battingBeyond)));
-    const backing = ask(aside, () => {
-        const spec = { ...beyond(values.backingBeyond), fabricWidth: values.fabricWidth, step };
-        const layouts = muslin.backingLayouts(spec);
-        const best = layouts.find((layout) => layout.best) ?? layouts[0];
+    const batting = ask({ own: "battingBeyond" }, () => muslin.battingPlan(beyond(battingBeyond)));
+    const backing = ask({ own: "backingBeyond" }, () => {
+        const spec = { ...beyond(backingBeyond), fabricWidth, step };
+        const layouts = muslin.backingLayouts(spec).map((layout) => ({
+            ...layout,
+            forAll: bought(muslin, tops, step, (count) => layout.clothLength.times(count)).all,
+        }));
+        const possible = layouts.filter((layout) => layout.possible);
+        const ofOne = layouts.find((layout) => layout.best) ?? layouts[0];
+        const best = possible.reduce((least, one) => (one.forAll.ticks < least.forAll.ticks ? one : least), ofOne);
         return {
             best,
-            layouts: layouts.filter((layout) => layout.possible),
+            layouts: possible,
             panels: muslin.backingPanels(best.layout, spec),
             seam: muslin.backingSpec().allowance,
         };
     });
-    return { size, border, borderCloth, stoneCloth: stoneCloth || undefined, binding, batting, backing };
+    return { batting, backing };
 }
 
-/** Cloth of their own for four squares. */
-function cornerstones(muslin, cut, usableWidth, step) {
-    const plan = new muslin.Cutplan([{ cutWidth: cut, cutLength: cut, count: 4 }], { usableWidth });
+/** Cloth of their own for four squares of each top. */
+function cornerstones(muslin, cut, usableWidth, tops) {
+    const plan = new muslin.Cutplan([{ cutWidth: cut, cutLength: cut, count: 4 * tops }], { usableWidth });
     const needed = plan.totals().clothLength;
     plan.free();
-    return muslin.fabricPurchase({ needed, step });
+    return needed;
 }
 
 /** Corners of each strip in a block, its segments turned as in the first of all, by the library's own tree:

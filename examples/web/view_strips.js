@@ -5,7 +5,7 @@
 import { items } from "./document.js";
 import { counted, h, list, table, unfolds } from "./dom.js";
 import { drawBacking, drawBlocks, drawSet, segmentsAlong } from "./draw.js";
-import { drawBlock, specOf } from "./strips.js";
+import { drawBlock, isSmall, specOf } from "./strips.js";
 import { otherLayouts } from "./view_pattern.js";
 import { warned } from "./wording.js";
 
@@ -14,13 +14,14 @@ const DRAWN_MOST = 36,
     SETS_LISTED = 60;
 const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"];
 
-/** What follows from a plan that came out: nodes by section. */
+/** What follows from a plan that came out and was put on marks: nodes by section. */
 export function stripSections(muslin, shown, answer) {
-    const { plan, border, binding } = answer;
+    const { plan, border, binding, size } = answer;
+    const ofTop = plan.warnings.filter((warning) => warning !== "smallQuilt" || isSmall(size));
     return {
         plan: [
             h("p", { class: "answer" }, summary(shown, answer)),
-            warned(muslin, plan.warnings, border?.warnings ?? [], binding?.warnings ?? []),
+            warned(muslin, ofTop, border?.warnings ?? [], binding?.warnings ?? []),
         ],
         materials: materials(shown, answer),
         cutting: cutting(shown, answer),
@@ -35,7 +36,8 @@ export function stripSections(muslin, shown, answer) {
 export function summary(shown, { plan, size }) {
     const edges = plan.warnings.includes("noSlack") ? " It stands exactly on its edge." : "";
     return (
-        `${counted(plan.tops, "top")} of ${shown.size(size.quiltWidth, size.quiltLength)} finished, from ` +
+        `${counted(plan.tops, "top")}${plan.tops > 1 ? ", each" : " of"} ` +
+        `${shown.sizeAlike(size.quiltWidth, size.quiltLength)} finished, from ` +
         `${counted(plan.stripsUsed, "strip")} in ${counted(plan.sets, "set")}; ` +
         `${counted(plan.stripsLeft, "strip")} and ` +
         `${counted(plan.segmentsLeft, "segment")} are left over.${edges}`
@@ -57,18 +59,32 @@ function numbered(all) {
 
 // ---- materials and cutting ------------------------------------------------------------------------------------------
 
-function materials(shown, { plan, values, border, borderCloth, stoneCloth, binding, batting, backing }) {
+/** "all 3 tops" */
+const allTops = (tops) => (tops === 2 ? "both tops" : `all ${tops} tops`);
+const perTop = (tops) => (tops > 1 ? " for each top" : "");
+
+function materials(shown, answer) {
+    const { plan, values, borderCloth, stoneCloth, bindingCloth, batting, backing } = answer;
     const wide = `usable ${shown.length(values.clothWidth)} wide`;
+    const buy = ({ each, all }, what = " of cloth") =>
+        plan.tops === 1
+            ? `buy ${shown.cloth(all)}${what}`
+            : `buy ${shown.cloth(all)}${what} for ${allTops(plan.tops)} (${shown.cloth(each)} for each top alone)`;
     return [
         list(
             `${counted(values.strips, "strip")}, cut ${shown.length(values.stripCut)} wide, each usable over ` +
                 `${shown.length(values.stripLength)} at least. Measure yours: a set is only as long as its ` +
                 `shortest strip.`,
-            border && borderCloth && `Border: buy ${shown.cloth(borderCloth.bought)} of cloth, ${wide}.`,
-            stoneCloth && `Cornerstones: they need cloth of their own; buy ${shown.cloth(stoneCloth.bought)}, ${wide}.`,
-            binding && `Binding: buy ${shown.cloth(binding.bought)} of cloth, ${wide}.`,
-            backing && `Backing: buy ${shown.cloth(backing.best.bought)}, ${shown.length(values.fabricWidth)} wide.`,
-            batting && `Batting: ${shown.sizeAtLeast(batting.width, batting.length)}, cut.`
+            borderCloth && `Border: ${buy(borderCloth)}, ${wide}.`,
+            stoneCloth && `Cornerstones: they need cloth of their own; ${buy(stoneCloth)}, ${wide}.`,
+            bindingCloth && `Binding: ${buy(bindingCloth)}, ${wide}.`,
+            backing &&
+                `Backing: ${buy({ each: backing.best.bought, all: backing.best.forAll }, "")}, ` +
+                    `${shown.length(values.fabricWidth)} wide.`,
+            batting &&
+                `Batting: ${plan.tops > 1 ? `${plan.tops} pieces of ` : ""}` +
+                    `${shown.sizeAtLeast(batting.width, batting.length)}, cut${plan.tops > 1 ? ", one" : ""}` +
+                    `${perTop(plan.tops)}.`
         ),
         list(
             `All the strips in hand make ${counted(plan.topsInHand, "top")} like this; one more would take ` +
@@ -78,24 +94,23 @@ function materials(shown, { plan, values, border, borderCloth, stoneCloth, bindi
     ];
 }
 
-/** On a mark of the ruler, or just short of it where cut to it a set would give fewer. */
-function markedCut(shown, { segmentCut, segmentsPerSet, stripShorterBy }) {
-    const more = (shown.toMark(segmentCut) - segmentCut) * BigInt(segmentsPerSet);
-    return `${more > stripShorterBy ? "just short of " : ""}${shown.atLeast(segmentCut)}`;
-}
+/** The one width to cut segments at; between all marks only where none will do. */
+const segmentWidth = (shown, { plan, finest }) =>
+    finest ? shown.between(plan.segmentCut) : shown.onMark(plan.segmentCut);
 
-function cutting(shown, { plan, values, border, binding }) {
+function cutting(shown, answer) {
+    const { plan, values, border, binding } = answer;
+    const { tops } = plan;
+    const strips = (count) =>
+        `${counted(count * tops, "strip")} across the cloth${tops > 1 ? ` (${count} for each top)` : ""}`;
     return list(
-        `From the sewn strip sets: ${counted(plan.segments, "segment")}, cut ${markedCut(shown, plan)} wide.`,
-        border &&
-            `Border: ${counted(border.strips, "strip")} across the cloth, cut ${shown.length(border.cutWidth)} ` +
-                "wide, joined end to end.",
+        `From the sewn strip sets: ${counted(plan.segments, "segment")}, cut ${segmentWidth(shown, answer)} wide.`,
+        border && `Border: ${strips(border.strips)}, cut ${shown.cut(border.cutWidth)} wide, joined end to end.`,
         border &&
             border.cornerstoneCut > 0n &&
-            `Cornerstones: 4 squares, cut ${shown.length(border.cornerstoneCut)}, from cloth of their own.`,
-        binding &&
-            `Binding: ${counted(binding.strips, "strip")} across the cloth, cut ` +
-                `${shown.length(values.bindingCut)} wide.`
+            `Cornerstones: ${4 * tops} squares, cut ${shown.cut(border.cornerstoneCut)}, from cloth of their own` +
+                `${tops > 1 ? "; 4 for each top" : ""}.`,
+        binding && `Binding: ${strips(binding.strips)}, cut ${shown.cut(values.bindingCut)} wide.`
     );
 }
 
@@ -133,17 +148,31 @@ function sewing(muslin, shown, { plan, values }) {
     );
 }
 
-function cuttingSets(shown, { plan, values, straightThrough }) {
+/** Segments that are wider than a block takes, and what is trimmed of it; or that no mark gives. */
+function wider(shown, { plan, values, sewnWidth, finest }) {
+    if (finest)
+        return (
+            `No mark of a ruler gives ${counted(plan.segmentsPerSet, "segment")} a set: cut at ` +
+            `${shown.fine(finest.cut)}, a set gives ${finest.gives}. Longer strips are safer.`
+        );
+    const trimmed = shown.sizeAlike(plan.blockUnfinishedWidth, plan.blockUnfinishedHeight);
+    const sewn = values.segmentsPerBlock > 1 ? "sewn of such segments it" : "it";
+    return (
+        sewnWidth > plan.blockUnfinishedWidth &&
+        `That is a little more than a block needs: ${sewn} is ${shown.onMark(sewnWidth)} wide. Trim each block to ${trimmed} unfinished, as much off one side as ` +
+            "off the other."
+    );
+}
+
+function cuttingSets(shown, answer) {
+    const { plan, values, straightThrough } = answer;
     const each = counted(plan.segmentsPerEnd, "segment");
     return list(
-        `Across each set, cut ${counted(plan.segmentsPerSet, "segment")}, each cut ${markedCut(shown, plan)} ` +
-            `wide (${shown.length(plan.segmentFinished)} finished); a piece ${shown.length(plan.stripLeftOver)} ` +
-            `long is ` +
-            "left over. Lay the set open in one layer, with a line of the ruler on a seam.",
-        shown.toMark(plan.segmentCut) > plan.segmentCut &&
-            `A segment takes a little less than that mark of the ruler: trim each block to ` +
-                `${shown.size(plan.blockUnfinishedWidth, plan.blockUnfinishedHeight)} unfinished, as much off one ` +
-                "side as off the other.",
+        `Across each set, cut ${counted(plan.segmentsPerSet, "segment")}, each cut ${segmentWidth(shown, answer)} ` +
+            `wide (${shown.length(plan.segmentFinished)} finished); ` +
+            `${shown.isNothing(plan.stripLeftOver) ? "nothing" : `a piece ${shown.length(plan.stripLeftOver)} long`} ` +
+            "is left over. Lay the set open in one layer, with a line of the ruler on a seam.",
+        wider(shown, answer),
         values.fromOneEnd
             ? `Square one end and cut ${each} from it.`
             : `Square one end and cut ${each} from it; turn the mat, not the set, square the other end and cut ` +
@@ -248,7 +277,9 @@ function group({ firstBlock, blocks: count, sets: own, segments, turned, notNest
     const stacks = Array.from(own).slice(0, segments);
     const last = firstBlock + count - 1;
     const which =
-        stacks.length === 1 ? `stack ${stacks[0]}` : `stacks ${stacks.slice(0, -1).join(", ")} and ${stacks.at(-1)}`;
+        stacks.length === 1
+            ? `stack ${stacks[0]}`
+            : `each of stacks ${stacks.slice(0, -1).join(", ")} and ${stacks.at(-1)}, left to right`;
     const told = [
         ...bits(turned).map(
             (place) =>
@@ -264,22 +295,21 @@ function group({ firstBlock, blocks: count, sets: own, segments, turned, notNest
     return h(
         "li",
         {},
-        `${last === firstBlock ? `Block ${last}` : `Blocks ${firstBlock} to ${last}`}: one segment from each of ` +
-            `${which}, ` +
-            "left to right.",
+        `${last === firstBlock ? `Block ${last}` : `Blocks ${firstBlock} to ${last}`}: one segment from ${which}.`,
         told.length > 0 ? list(told) : null
     );
 }
 
-function blocks(shown, { plan, values, groups }) {
+function blocks(shown, { plan, values, groups, sewnWidth }) {
     const across = values.segmentsPerBlock;
     return [
         h(
             "p",
             {},
-            `${counted(plan.blocks, "block")}, each of ${counted(across, "segment")} sewn side by side, strips A ` +
-                `up unless ` +
-                "told otherwise:"
+            across > 1
+                ? `${counted(plan.blocks, "block")}, each of ${counted(across, "segment")} sewn side by side, strips ` +
+                      "A up unless told otherwise:"
+                : `${counted(plan.blocks, "block")}, each a single segment with strip A up:`
         ),
         groups.length === 0
             ? h(
@@ -293,10 +323,10 @@ function blocks(shown, { plan, values, groups }) {
                 ? `${counted(plan.placesNotNesting, "pair")} of segments meet with seams that do not lock.`
                 : across > 1 && "Seams lock wherever segments meet in a block.",
             across > 1 && blockPressing(values),
-            `Each block must measure ${shown.size(plan.blockUnfinishedWidth, plan.blockUnfinishedHeight)} unfinished ` +
-                `(${shown.size(plan.blockFinishedWidth, plan.blockFinishedHeight)} finished). Measure the first ` +
-                `one before ` +
-                "you sew the others."
+            `Each block must measure ${shown.sizeAlike(plan.blockUnfinishedWidth, plan.blockUnfinishedHeight)} ` +
+                `unfinished${sewnWidth > plan.blockUnfinishedWidth ? " when it is trimmed" : ""} ` +
+                `(${shown.sizeAlike(plan.blockFinishedWidth, plan.blockFinishedHeight)} finished). Measure the ` +
+                `first one before you ${across > 1 ? "sew" : "cut"} the others.`
         ),
     ];
 }
@@ -324,21 +354,22 @@ function top(muslin, shown, answer) {
         values.turning === "halfAlternate"
             ? "Turn every other block upside down, like the squares of a chessboard."
             : `Turn every other block a quarter to the right, like the squares of a chessboard: ` +
-              `${plan.blocksTurned} are ` +
-              "turned.";
+              `${plan.blocksTurned} are turned${plan.tops > 1 ? " in each top" : ""}.`;
     return [
         list(
-            `${counted(values.rows, "row")} of ${counted(values.columns, "block")}.`,
+            `${plan.tops > 1 ? "Each top: " : ""}${counted(values.rows, "row")} of ` +
+                `${counted(values.columns, "block")}.`,
             plan.blocksTurned > 0 && turned,
             "Spread blocks of the same stacks over the top, so that equal ones do not touch.",
             "Join the blocks into rows. Press the seams of odd rows to the left and of even rows to the right, so " +
                 "that " +
                 "they nest where rows meet; then join the rows.",
-            `The top measures ${shown.size(plan.topUnfinishedWidth, plan.topUnfinishedLength)} unfinished ` +
-                `(${shown.size(plan.topFinishedWidth, plan.topFinishedLength)} finished).`
+            `${plan.tops > 1 ? "Each" : "The"} top measures ` +
+                `${shown.sizeAlike(plan.topUnfinishedWidth, plan.topUnfinishedLength)} unfinished ` +
+                `(${shown.sizeAlike(plan.topFinishedWidth, plan.topFinishedLength)} finished).`
         ),
         topDrawing(muslin, answer),
-        border ? [h("h3", {}, "Border"), borderWords(shown, border, values)] : null,
+        border ? [h("h3", {}, "Border"), borderWords(shown, border, values, plan.tops)] : null,
     ];
 }
 
@@ -369,9 +400,9 @@ function topDrawing(muslin, answer) {
     );
 }
 
-function borderWords(shown, border, values) {
-    const [sides, ends] = [border.sideCutLength, border.topCutLength].map((one) => shown.length(one));
-    const stones = shown.length(border.cornerstoneCut);
+function borderWords(shown, border, values, tops) {
+    const [sides, ends] = [border.sideCutLength, border.topCutLength].map((one) => shown.cut(one));
+    const stones = shown.cut(border.cornerstoneCut);
     const ways = {
         sidesFirst:
             `Cut two sides ${sides} long and sew them on; then cut top and bottom ${ends} long and sew ` +
@@ -390,17 +421,17 @@ function borderWords(shown, border, values) {
             "end, use the average, cut the border to that and ease the top to fit. Never sew on a long strip and " +
             "cut it " +
             "off where it ends.",
-        `The border, ${shown.length(values.finishedBorder)} finished: pieces cut ${shown.length(border.cutWidth)} ` +
+        `The border, ${shown.length(values.finishedBorder)} finished: pieces cut ${shown.cut(border.cutWidth)} ` +
             `wide.`,
-        ways[values.style],
-        `They come from ${counted(border.strips, "strip")} cut across the cloth` +
+        `${tops > 1 ? "For each top: " : ""}${ways[values.style]}`,
+        `They come from ${counted(border.strips, "strip")}${perTop(tops)} cut across the cloth` +
             (border.joins > 0
                 ? `, joined end to end: ${counted(border.joins, "join")}, ${shown.length(border.lossPerJoin)} lost ` +
                   `in each.`
                 : "."),
         "Press each border seam towards the border.",
-        `With its border the top measures ${shown.size(border.unfinishedWidth, border.unfinishedLength)} unfinished ` +
-            `(${shown.size(border.finishedWidth, border.finishedLength)} finished).`
+        `With its border the top measures ${shown.sizeAlike(border.unfinishedWidth, border.unfinishedLength)} ` +
+            `unfinished (${shown.sizeAlike(border.finishedWidth, border.finishedLength)} finished).`
     );
 }
 

@@ -117,9 +117,12 @@ class Answers:
             return {**size, "margin_left": margin, "margin_right": margin, "margin_top": margin,
                     "margin_bottom": margin}
 
-        self.ask("binding", lambda: muslin.binding_plan(
-            binding_cut=value["binding_cut"], strip_length=value["cloth_width"], allowance=value["allowance"],
-            step=value["step"], **size))
+        if value["binding_cut"].ticks <= 2 * value["allowance"].ticks:
+            self.refused.append("a binding is cut wider than its two seam allowances")
+        else:
+            self.ask("binding", lambda: muslin.binding_plan(
+                binding_cut=value["binding_cut"], strip_length=value["cloth_width"], allowance=value["allowance"],
+                step=value["step"], **size))
         self.ask("batting", lambda: muslin.batting_plan(**beyond(value["batting_beyond"])))
         self.ask("backing", lambda: muslin.backing_layouts(fabric_width=value["fabric_width"], step=value["step"],
                                                            **beyond(value["backing_beyond"])))

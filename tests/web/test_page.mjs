@@ -656,8 +656,13 @@ onPage("what is wrong with a field is a sentence of its own", async (page) => {
     };
     assert.equal(
         await told("segmentCut", "-1 in"),
-        "“Width of a segment, cut” is “-1 in”: a length is 0 or more, and 132104 in at most." // 2^30 / 8128
+        "“Width of a segment, cut” is “-1 in”: a length is 0 or more."
     );
+    for (const far of ["140000 in", "99999999999999999999 in"])
+        assert.equal(
+            await told("segmentCut", far),
+            `“Width of a segment, cut” is “${far}”: no quilt is that large.`
+        );
     assert.equal(
         await told("segmentCut", ""),
         '“Width of a segment, cut” is empty: this is no length: write it like "2 1/2 in" or "0.75 in".'
@@ -670,15 +675,135 @@ onPage("what is wrong with a field is a sentence of its own", async (page) => {
     assert.match(await told("stripCut", "10 mm"), /^Cut width of a strip is 10 mm, but its seams take 12\.7 mm/);
 });
 
-onPage("segments between two marks are cut to one, and blocks trimmed back", async (page) => {
-    // Five strips make 10 1/2 in unfinished; of three segments each takes 3 5/6 in, five from either end of 40 in.
-    await page.fill("#field-stripsPerSet", "5");
-    await page.fill("#field-segmentsPerBlock", "3");
-    await says(page, "sets", "cut 10 segments, each cut 3 7/8 in wide");
-    await says(page, "sets", "takes a little less than that mark of the ruler: trim each block to about 10 1/2 in x");
-    await says(page, "cutting", "cut 3 7/8 in wide");
-    await page.fill("#field-stripLength", "39 in"); // 38 1/2 between the ends; ten marks take 38 3/4
-    await says(page, "sets", "cut 10 segments, each cut just short of 3 7/8 in wide");
+/** Types into fields of the strip quilt, by their names. */
+async function fill(page, texts) {
+    for (const [name, text] of Object.entries(texts)) await page.fill(`#field-${name}`, text);
+}
+
+/** All that sections say. */
+async function tells(page, section, ...all) {
+    for (const one of all) await says(page, section, one);
+}
+
+onPage("slack is told for the width that segments are cut at", async (page) => {
+    // Four strips make 8 1/2 in unfinished, and of three segments each takes 8/3 + 1/2 = 3 1/6 in. Cut at 3 1/4 in, 12
+    // take 39 in and 1/2 in for the ends, 14 would take 46 in.
+    await fill(page, { stripsPerSet: "4", segmentsPerBlock: "3" });
+    await tells(
+        page,
+        "sets",
+        "cut 12 segments, each cut 3 1/4 in wide",
+        "a piece 1/2 in long is left over",
+        "Each strip may be 1/2 in shorter than planned, down to 39 1/2 in usable.",
+        "strips would have to be 6 in longer",
+        // 3 x 2 3/4 + 1/2 in
+        "sewn of such segments it is 8 3/4 in wide. Trim each block to about 8 1/2 in x 8 1/2 in unfinished"
+    );
+    await says(page, "cutting", "cut 3 1/4 in wide");
+    // 12 x 3 1/4 + 1/2 = 39 1/2 in are too long, 12 x 3 3/16 + 1/2 = 38 3/4 in are not
+    await fill(page, { stripLength: "39 in" });
+    await tells(page, "sets", "cut 12 segments, each cut 3 3/16 in wide", "Each strip may be 1/4 in shorter");
+    assert.doesNotMatch(await words(page, "sets"), /just short|less than that mark/);
+    // 12 x 3 11/64 + 1/2 = 38 9/16 in are too long by 1/16 in, 12 x 3 1/6 + 1/2 = 38 1/2 in fit
+    await fill(page, { stripLength: "38 1/2 in" });
+    await tells(page, "sets", "each cut about 3.167 in wide", "cut at 3 11/64 in, a set gives 10.");
+    await tells(page, "sets", "nothing is left over", "Each strip may be 0 in shorter than planned");
+});
+
+onPage("slack with what fold and thread take, in inches and millimetres", async (page) => {
+    // 5 x (2 1/2 - 17/32) in are 9 27/32 in, half of it and 17/32 in 5 29/64 in, cut at 5 1/2 in: six and 1 in for the
+    // ends are 34 in, eight are 45 in.
+    await fill(page, { strips: "42", stripLength: "42 in", stripsPerSet: "5", takeUp: "1/32 in", endTrim: "1/2 in" });
+    await tells(
+        page,
+        "sets",
+        "cut 6 segments, each cut 5 1/2 in wide",
+        "Each strip may be 8 in shorter than planned, down to 34 in usable.",
+        "strips would have to be 3 in longer"
+    );
+    // 5 x (2 1/2 - 9/16) in are 9 11/16 in, a third of it and 9/16 in 96.3 mm: ten cut at 97 mm and 12.7 mm for the
+    // ends are 982.7 mm of 1016 mm.
+    await fill(page, { stripLength: "40 in", takeUp: "1/16 in", endTrim: "1/4 in", segmentsPerBlock: "3" });
+    await page.check("input[value=mm]");
+    await tells(page, "sets", "cut 10 segments, each cut 97 mm wide", "Each strip may be 33.3 mm shorter than planned");
+    await says(page, "sets", "down to 983 mm usable");
+});
+
+onPage("what is square is told as square, and a cut never below its width", async (page) => {
+    // 10 1/4 - 9/16 = 9 11/16 in; 4 x 9 11/16 + 9/16 = 39 5/16 in
+    await fill(page, { stripsPerSet: "5", takeUp: "1/16 in", segmentsPerBlock: "3" });
+    await says(page, "blocks", "9 11/16 in x 9 11/16 in finished");
+    await says(page, "top", "39 5/16 in x 39 5/16 in unfinished");
+    // A border of 4 in, its two allowances and what fold and thread take, with 7/32 in: 4 + 1/2 + 7/32 = 4 23/32 in
+    await fill(page, { stripsPerSet: "6", segmentsPerBlock: "2", takeUp: "7/32 in", finishedBorder: "4 in" });
+    await says(page, "top", "pieces cut 4 3/4 in wide");
+    // 4 + 1/2 + 9/32 = 4 25/32 in
+    await fill(page, { takeUp: "9/32 in" });
+    await says(page, "top", "pieces cut 4 13/16 in wide");
+    await says(page, "cutting", "cut 4 13/16 in wide");
+    assert.doesNotMatch(await words(page, "cutting"), /about/);
+});
+
+onPage("of several tops it is told what is for each and what for all", async (page) => {
+    // 64 segments, six a set, are eleven sets. The border of 4 in round 48 in: two sides of 48 1/2 in and two of
+    // 56 1/2 in are 210 in, six strips of 40 in, cut 4 1/2 in: 27 in, twice 54 in.
+    await fill(page, { strips: "80", tops: "2", finishedBorder: "4 in" });
+    await says(page, "plan", "2 tops, each 56 in x 56 in finished, from 66 strips in 11 sets");
+    await tells(
+        page,
+        "materials",
+        "Border: buy 1 1/2 yd of cloth for both tops (3/4 yd for each top alone)",
+        // 4 x 56 + 12 in: seven strips of 2 1/2 in, 17 1/2 in up to 1/2 yd, and 35 in up to 1 yd
+        "Binding: buy 1 yd of cloth for both tops (1/2 yd for each top alone)",
+        // Two panels of 64 in are 128 in, up to 3 5/8 yd; four are 256 in, up to 7 1/8 yd
+        "Backing: buy 7 1/8 yd for both tops (3 5/8 yd for each top alone)",
+        "Batting: 2 pieces of 62 in x 62 in, cut, one for each top."
+    );
+    await says(page, "cutting", "Border: 12 strips across the cloth (6 for each top)");
+    await says(page, "cutting", "Binding: 14 strips across the cloth (7 for each top)");
+    await tells(page, "top", "Each top: 4 rows of 4 blocks.", "8 are turned in each top", "6 strips for each top");
+    await tells(page, "finishing", "Buy 7 1/8 yd for all 2 quilts", "for each quilt", "14 strips cut 2 1/2 in wide");
+});
+
+onPage("a quilt is small with its border, not before", async (page) => {
+    await says(page, "plan", "baby");
+    await fill(page, { finishedBorder: "6 in" }); // 60 in
+    await says(page, "plan", "60 in x 60 in");
+    assert.match(await words(page, "plan"), /baby/);
+    await fill(page, { finishedBorder: "16 in" });
+    await says(page, "plan", "80 in x 80 in");
+    assert.doesNotMatch(await words(page, "plan"), /baby/);
+});
+
+onPage("what cannot be finished is told beside the headline", async (page) => {
+    const BACK = "“Width of the backing cloth” is 1 in, but must be more than 1 in.", // two seams of 1/2 in
+        BINDING = "a binding is cut wider than its two seam allowances.",
+        ACROSS = "“Usable width of cloth for borders and binding” is 1 in, but must be more than 2 1/2 in.";
+    for (const [name, typed, told] of [
+        ["bindingCut", "1/2 in", `“Width of binding strips, cut” is “1/2 in”: ${BINDING}`],
+        ["bindingCut", "0 in", `“Width of binding strips, cut” is “0 in”: ${BINDING}`],
+        ["fabricWidth", "1 in", BACK],
+        ["step", "0 in", "“Shops cut cloth in steps of” is 0 in, but must be more than 0 in."],
+        ["clothWidth", "1 in", ACROSS],
+        ["finishedBorder", "100000 in", "“Width of a border, finished” is 100000 in: no quilt is that large."],
+    ]) {
+        const before = await page.inputValue(`#field-${name}`);
+        await page.fill(`#field-${name}`, typed);
+        await says(page, "plan", told);
+        await says(page, "plan", "What hangs on it is left out below.");
+        assert.match(await answer(page), /1.top of/);
+        assert.equal(await page.getAttribute(`#field-${name}`, "aria-invalid"), "true");
+        assert.doesNotMatch(await words(page, "plan"), /1\.0001|132104/);
+        await page.fill(`#field-${name}`, before);
+        await page.waitForFunction(() => document.getElementById("first-wrong") === null);
+    }
+});
+
+onPage("a block of one segment is no row of them", async (page) => {
+    await fill(page, { strips: "60", segmentsPerBlock: "1" }); // three segments a set, eight sets of six
+    await says(page, "blocks", "16 blocks, each a single segment with strip A up:");
+    await says(page, "blocks", "one segment from stack 1.");
+    assert.doesNotMatch(await words(page, "blocks"), /side by side|each of stack 1|left to right/);
 });
 
 // ---- files ----------------------------------------------------------------------------------------------------------
@@ -705,7 +830,7 @@ onPage("a field of a file speaks as the others do", async (page) => {
     await openPattern(page, sample("market-barrow"));
     await says(page, "materials", "Shrinkage is not counted");
     await page.fill('[name="field--2f-borders-2f-0-2f-width"]', "-1 in");
-    await says(page, "top", "“Width, finished” is “-1 in”: a length is 0 or more, and 132104 in at most.");
+    await says(page, "top", "“Width, finished” is “-1 in”: a length is 0 or more.");
     assert.doesNotMatch(await page.textContent("#plan"), /times/);
     await page.fill('[name="field--2f-borders-2f-0-2f-width"]', "2 in");
     await page.fill('[name="field--2f-binding-2f-cut-20-width"]', "1/4 in");
