@@ -6514,10 +6514,10 @@ export interface Solution extends Handle {
      */
     sewingFeeds(step: Whole): readonly SewingFeed[];
     /**
-     * All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
-     * seamError and each of its pieces' cuts by cutError (0 .. constants.SIZE_MAX / 8 each), as accuracyRow() says; the
-     * rounding of on-point and 60 degree parts is not in it. Example: eleven seams, each off by 1/32 in: 11/32 in at
-     * worst. Since 1.0. muslin_sewing_totals() in muslin/sewing.h. Since 1.0.
+     * All seams, and how far off the whole top may be: with the most seams across it, each off by seamError and each of
+     * its pieces' cuts by cutError (0 .. constants.SIZE_MAX / 8 each), as accuracyRow() says; the rounding of on-point
+     * and 60 degree parts is not in it. Example: eleven seams, each off by 1/32 in: 11/32 in at worst. Since 1.0.
+     * muslin_sewing_totals() in muslin/sewing.h. Since 1.0.
      */
     sewingTotals(seamError: LengthLike, cutError: LengthLike): SewingTotal;
     /**

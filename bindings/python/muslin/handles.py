@@ -665,9 +665,9 @@ class Solution(Handle):
                      whole(step, "step"))
 
     def sewing_totals(self, seam_error: LengthLike, cut_error: LengthLike) -> SewingTotal:
-        """All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
-        seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as muslin_accuracy_row()
-        says; the rounding of on-point and 60 degree parts is not in it.
+        """All seams, and how far off the whole top may be: with the most seams across it, each off by seam_error and
+        each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as muslin_accuracy_row() says; the
+        rounding of on-point and 60 degree parts is not in it.
 
         muslin_sewing_totals() in muslin/sewing.h. Since 1.0.
         """

@@ -156,9 +156,10 @@ inline answer<std::string> sewing_label(std::int64_t number)
     });
 }
 
-/** All seams, and how far off the whole top may be: with the most seams that a line across it meets, each off by
- * seam_error and each of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as accuracy_row() says;
- * the rounding of on-point and 60 degree parts is not in it.
+/** All seams, and how far off the whole top may be: with the most seams across it, each off by seam_error and each
+ * of its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as accuracy_row() says; the rounding of
+ * on-point and 60 degree parts is not in it. The most are counted of each row and block by itself, so where blocks
+ * differ or lie turned no one line need cross as many: it is off by no more.
  * muslin_sewing_totals() in muslin/sewing.h. Since 1.0. */
 inline answer<muslin::sewing_total> sewing_totals(const muslin::solution &solution, muslin::length seam_error,
                                                   muslin::length cut_error)
