@@ -163,9 +163,10 @@ export class Shown {
         );
     }
 
-    /** A width on one of those marks, exactly. */
+    /** A width on one of those marks, exactly; as finely as can be where it is sewn of such. */
     onMark(ticks) {
-        return this.#written(ticks, "nearest").exact ? this.length(ticks) : this.fine(ticks);
+        const isFine = this.units === "cm" || this.#written(ticks, "nearest").exact;
+        return isFine ? this.length(ticks) : this.fine(ticks);
     }
 
     /** A piece to cut that is not trimmed afterwards: on a fine mark of the ruler, never below its width. */

@@ -159,8 +159,8 @@ function wider(shown, { plan, values, sewnWidth, finest }) {
     const sewn = values.segmentsPerBlock > 1 ? "sewn of such segments it" : "it";
     return (
         sewnWidth > plan.blockUnfinishedWidth &&
-        `That is a little more than a block needs: ${sewn} is ${shown.onMark(sewnWidth)} wide. Trim each block to ${trimmed} unfinished, as much off one side as ` +
-            "off the other."
+        `That is a little more than a block needs: ${sewn} is ${shown.onMark(sewnWidth)} wide. Trim each ` +
+            `block to ${trimmed} unfinished, as much off one side as off the other.`
     );
 }
 
@@ -430,8 +430,9 @@ function borderWords(shown, border, values, tops) {
                   `in each.`
                 : "."),
         "Press each border seam towards the border.",
-        `With its border the top measures ${shown.sizeAlike(border.unfinishedWidth, border.unfinishedLength)} ` +
-            `unfinished (${shown.sizeAlike(border.finishedWidth, border.finishedLength)} finished).`
+        `With its border ${tops > 1 ? "each" : "the"} top measures ` +
+            `${shown.sizeAlike(border.unfinishedWidth, border.unfinishedLength)} unfinished ` +
+            `(${shown.sizeAlike(border.finishedWidth, border.finishedLength)} finished).`
     );
 }
 
