@@ -177,8 +177,9 @@ static int put_levels(struct msl_search *search, int32_t way)
     return 1;
 }
 
-/* Puts a packing into the plan, equal strips that follow each other as one pattern. */
-static int put_packing(struct msl_search *search, int32_t way)
+/* Puts a packing into the plan, equal strips that follow each other as one pattern; what there is no room for is left
+ * out. */
+static void put_packing(struct msl_search *search, int32_t way)
 {
     struct msl_making *making = &search->making;
     const struct msl_packing *packing = search->packing;
@@ -193,9 +194,8 @@ static int put_packing(struct msl_search *search, int32_t way)
         const int32_t made = msl_pool_add(&search->pool, way, search->cutting->ways[way].along, making->sizes,
                                           making->counts, count);
         if (made < 0 || !msl_plan_put(making, made, 1))
-            return 0;
+            return;
     }
-    return 1;
 }
 
 /* What lies in a strip is taken off what is offered, as often as it goes and strips allow. Returns how often. */
@@ -259,8 +259,10 @@ static int pack_way(struct msl_search *search, int32_t way)
     for (int32_t size = 0; size < cutting->size_count; size++)
         msl_pack_add(search->packing, cutting, way, size, whole_of(search, copies[size], &part));
     const int found = msl_pack(search->packing, cutting, way, whole_of(search, search->way_level[way], &part));
-    if (found == MSL_PACK_YES)
-        return put_packing(search, way) ? MSL_PACK_YES : MSL_PACK_UNKNOWN;
+    if (found == MSL_PACK_YES) {
+        put_packing(search, way);
+        return found;
+    }
     return cutting->stacked ? MSL_PACK_UNKNOWN : found;
 }
 

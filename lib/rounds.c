@@ -12,7 +12,7 @@ void msl_want_seams(struct msl_check *check, muslin_len allowance, muslin_len ta
 muslin_len msl_round_once(const struct msl_surd *exact, const struct muslin_rounding_spec *how, muslin_len *error)
 {
     struct muslin_rounded rounded = { 0 };
-    (void)msl_surd_round(exact, how, &rounded);
+    msl_surd_round(exact, how, &rounded);
     *error = rounded.error;
     return rounded.value;
 }

@@ -245,7 +245,7 @@ static void cut_straight_pieces(struct muslin_setting_point_plan *made, const st
     made->cornerstone_cut = spec->sash + seam;
     if (made->edge_sashes == 0)
         return;
-    (void)msl_surd_round(&edge_sash, cutting, &rounded); /* far below the largest length */
+    msl_surd_round(&edge_sash, cutting, &rounded); /* far below the largest length */
     made->edge_sash_cut_length = rounded.value;
 }
 
@@ -255,7 +255,7 @@ static muslin_len measure(const struct msl_surd *exact, const struct muslin_roun
                           muslin_len *error)
 {
     struct muslin_rounded rounded = { 0 };
-    (void)msl_surd_round(exact, measuring, &rounded); /* far below the largest length */
+    msl_surd_round(exact, measuring, &rounded); /* far below the largest length */
     *error = rounded.error;
     return rounded.value;
 }
@@ -361,7 +361,7 @@ muslin_status muslin_setting_point_block_from_side(const struct muslin_setting_p
     struct msl_surd block = msl_surd_of(-2 * beside, side_square_cut - 2 * s.set_off - seam, 2, 2);
     if (msl_surd_ceiling(&least) > side_square_cut)
         return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_CUT, side_square_cut, msl_surd_ceiling(&least));
-    (void)msl_surd_round(&block, &how, &rounded); /* below the square */
+    msl_surd_round(&block, &how, &rounded); /* below the square */
     if (rounded.value < least_block(&s))
         return msl_fail(&check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_BLOCK_WIDTH, rounded.value, least_on_grid(&s, how.grid));
     msl_write_struct(out, &rounded, (uint32_t)sizeof rounded);

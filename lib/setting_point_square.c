@@ -37,7 +37,7 @@ static muslin_len rounded_diagonal(const struct muslin_setting_point_spec *spec,
     struct msl_surd diagonal = msl_surd_of(0, square->side, 2, 1);
     if (spec->factor_numerator != 0)
         diagonal = msl_surd_of(square->side * spec->factor_numerator, 0, 0, spec->factor_denominator);
-    (void)msl_surd_round(&diagonal, cutting, &rounded); /* far below the largest length */
+    msl_surd_round(&diagonal, cutting, &rounded); /* far below the largest length */
     return (rounded.value + square->divisor - 1) / square->divisor;
 }
 
@@ -76,7 +76,7 @@ static muslin_len rounded_total(const struct muslin_setting_point_spec *spec,
     total.whole += total.divisor * spec->trim_room;
     if ((spec->flags & MUSLIN_SETTING_POINT_DIAGONAL_FIRST) != 0)
         return total.whole;
-    (void)msl_surd_round(&total, cutting, &rounded); /* far below the largest length */
+    msl_surd_round(&total, cutting, &rounded); /* far below the largest length */
     return rounded.value;
 }
 
@@ -91,7 +91,7 @@ struct msl_point_cut msl_point_cut_square(struct msl_check *check, const struct 
     struct msl_surd need = need_times(1, spec, square);
     cut.need = msl_surd_ceiling(&need);
     if (spec->policy == MUSLIN_ALLOWANCE_POLICY_EXACT) {
-        (void)msl_surd_round(&need, cutting, &rounded); /* far below the largest length */
+        msl_surd_round(&need, cutting, &rounded); /* far below the largest length */
         cut.cut = rounded.value;
     } else {
         struct msl_surd total = total_of(spec, cutting, square);

@@ -187,7 +187,7 @@ static muslin_len size_to_cut(const struct muslin_solution *s, struct msl_surd n
     struct muslin_rounded rounded = { .size = sizeof rounded };
     muslin_len least = msl_surd_ceiling(&need);
     need.whole += need.divisor * trim_of(s);
-    (void)msl_surd_round(&need, &rounding, &rounded); /* far below the largest length */
+    msl_surd_round(&need, &rounding, &rounded); /* far below the largest length */
     muslin_len cut = rounded.value > 0 ? rounded.value : rounding.grid;
     *surplus = cut - least;
     return cut;

@@ -142,9 +142,7 @@ void msl_shape_outline(const struct muslin_solution *solution, uint32_t node, in
     ring->turn = 0;
     for (int32_t k = 0; k < ring->corners; k++) {
         const struct turn turn = turn_at(&shape, piece, first + k);
-        struct msl_moved moved = { .exact = 1 };
-        if (seam != 0)
-            moved = msl_corner_moved(turn.a, turn.b, turn.c, turn.d, seam);
+        const struct msl_moved moved = msl_corner_moved(turn.a, turn.b, turn.c, turn.d, seam);
         ring->x[k] = turn.at.x + moved.x;
         ring->y[k] = turn.at.y + moved.y;
         ring->seam[k] = msl_piecing_along(shape.piecing, first + k);

@@ -146,10 +146,10 @@ struct msl_exact msl_surd_exact(const struct msl_surd *surd)
     return exact;
 }
 
-muslin_status msl_surd_round(const struct msl_surd *surd, const struct muslin_rounding_spec *rounding,
-                             struct muslin_rounded *out)
+void msl_surd_round(const struct msl_surd *surd, const struct muslin_rounding_spec *rounding,
+                    struct muslin_rounded *out)
 {
-    return msl_grid_round(msl_surd_exact(surd), rounding, out);
+    (void)msl_grid_round(msl_surd_exact(surd), rounding, out);
 }
 
 int64_t msl_surd_floor(const struct msl_surd *surd)

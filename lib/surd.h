@@ -57,10 +57,10 @@ int64_t msl_wide_root(struct msl_wide n, int32_t *whole_root);
   @ ensures \result.on_tick != 0 <==> sum_within(*surd, 2 * \result.floor * surd->divisor); */
 struct msl_exact msl_surd_exact(const struct msl_surd *surd);
 
-/* The value rounded once as `rounding`, already checked, asks. MUSLIN_ERR_OVERFLOW when the result leaves
- * +-MUSLIN_LENGTH_MAX; *out is then untouched. Sets every member of *out but size and flags. */
-muslin_status msl_surd_round(const struct msl_surd *surd, const struct muslin_rounding_spec *rounding,
-                             struct muslin_rounded *out);
+/* The value, which is far below MUSLIN_LENGTH_MAX, rounded once as `rounding`, already checked, asks. Sets every member
+ * of *out but size and flags. */
+void msl_surd_round(const struct msl_surd *surd, const struct muslin_rounding_spec *rounding,
+                    struct muslin_rounded *out);
 
 /* The floor and the ceiling of the value in ticks. */
 /*@ requires \valid_read(surd) && surd_in_range(*surd);

@@ -189,7 +189,7 @@ static muslin_len size_to_cut(int32_t size, const struct msl_unit_sizes *sizes, 
     struct muslin_rounded rounded = { 0 };
     struct msl_surd need = msl_unit_size_exact(size, sizes);
     struct msl_surd wanted = wanted_size(size, sizes, spec);
-    (void)msl_surd_round(&wanted, &rounding, &rounded); /* far from overflow: a step of 2^26 beyond 2^28 at most */
+    msl_surd_round(&wanted, &rounding, &rounded); /* far from overflow: a step of 2^26 beyond 2^28 at most */
     muslin_len cut = rounded.value > 0 ? rounded.value : spec->grid;
     *surplus = cut - msl_surd_ceiling(&need);
     return cut;

@@ -349,16 +349,14 @@ static int64_t slanted(const struct spot *spot, const struct msl_unit_sizes *s, 
     return nearest(&surd, exact);
 }
 
-/* To the nearest tick. A nested root is never whole. */
+/* To the nearest tick. What has a nested root is raw, of which nobody asks whether it is exact. */
 static muslin_len tick_of(const struct spot *spot, int32_t under, const struct msl_unit_sizes *s, int32_t *exact)
 {
     if (spot->slant != 0)
         return slanted(spot, s, exact);
     struct msl_surd surd = msl_surd_of(spot->whole, spot->root, under, SIXTHS);
-    if (spot->nested != 0 && s->e != 0) {
+    if (spot->nested != 0 && s->e != 0)
         surd = msl_surd_of(nested_sixths(spot, s->e), 0, 0, SIXTHS);
-        *exact = 0;
-    }
     return nearest(&surd, exact);
 }
 

@@ -60,6 +60,7 @@
     X(cutplan_sheet_suite) \
     X(cutplan_master_suite) \
     X(cutplan_bound_suite) \
+    X(cutplan_clear_suite) \
     X(cutplan_first_suite) \
     X(cutplan_pack_suite) \
     X(cutplan_search_suite) \

@@ -316,6 +316,40 @@ START_TEST(seams_go_towards_the_darker_side_where_they_may)
 }
 END_TEST
 
+/* Strips round a square, mitred: a seam between both is pressed to the strip where that is darker, else to the square.
+ * Its first piece is the left or upper one: the strip at the left and above. */
+START_TEST(seams_round_a_set_in_square_go_towards_the_darker_side)
+{
+    const int32_t outwards[] = { MUSLIN_PRESS_LEFT, MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_UP, MUSLIN_PRESS_DOWN };
+    const int32_t inwards[] = { MUSLIN_PRESS_RIGHT, MUSLIN_PRESS_LEFT, MUSLIN_PRESS_DOWN, MUSLIN_PRESS_UP };
+    for (int dark = 0; dark <= 1; dark++) {
+        struct nine nine;
+        begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+        struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+        muslin_id frame = 0;
+        size_t count = 0;
+        spec.centre = nine.light;
+        spec.left_width = spec.right_width = spec.top_width = spec.bottom_width = nine.s.two;
+        spec.left_fabric = spec.right_fabric = spec.top_fabric = spec.bottom_fabric =
+            fabric_so_dark(nine.s.quilt, dark ? 80 : 10);
+        ck_ok(muslin_quilt_set_in(nine.s.quilt, &spec, &frame, NULL));
+        struct muslin_solution *solution = solved(nine.s.quilt, frame);
+        struct muslin_pressing *plan = pressed(solution);
+        struct muslin_pressing_seam *seams = seams_of(plan, &count);
+        ck_assert_uint_eq(count, 8);
+        for (int side = 0; side < 4; side++) {
+            ck_assert_int_eq(seams[side].press, dark ? outwards[side] : inwards[side]);
+            ck_assert_int_eq(seams[side].towards,
+                             dark == (side % 2 == 0) ? MUSLIN_TOWARDS_FIRST : MUSLIN_TOWARDS_SECOND);
+        }
+        free(seams);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+        end_sewing(&nine.s);
+    }
+}
+END_TEST
+
 /* A turned patch and a trimmed one are as dark as the patch; against what is preferred where nesting comes first. */
 START_TEST(nesting_comes_before_the_darker_side)
 {
@@ -1648,6 +1682,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told);
     tcase_add_test(tests, seams_pressed_open_meet_nothing);
     tcase_add_test(tests, seams_go_towards_the_darker_side_where_they_may);
+    tcase_add_test(tests, seams_round_a_set_in_square_go_towards_the_darker_side);
     tcase_add_test(tests, nesting_comes_before_the_darker_side);
     tcase_add_test(tests, of_equally_many_copies_the_preferred_way_is_shown);
     tcase_add_test(tests, nine_patches_are_all_pressed_alike_and_every_other_one_is_turned);

@@ -586,7 +586,17 @@ START_TEST(rows_of_triangles_are_drawn)
     ck_corners(0, 4, raw_up);
     ck_corners(5, 3, raw_left);
     muslin_solution_free(solution);
+    /* a row that begins on its point is the same upside down: from the width, 84468.71, and the height */
+    row = rows_of(&s, 1, 2, fixed_of(s.quilt, WHOLE_IN(3)), "11111");
+    solution = solved(s.quilt, row);
+    draw_all(solution, row, MUSLIN_STAGE_RAW);
+    const muslin_len down_left[] = { -2032, -2032, 17598, -2032, -2032, 31968 };
+    const muslin_len down_right[] = { 66871, -2032, 86501, -2032, 86501, 31968 };
+    ck_corners(5, 3, down_left);
+    ck_corners(6, 3, down_right);
+    muslin_solution_free(solution);
     /* a sharp tip lies 2 e beyond */
+    row = rows_of(&s, 1, 1, fixed_of(s.quilt, WHOLE_IN(3)), "11111");
     struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
     spec.tip = MUSLIN_TIP_SHARP;
     ck_ok(muslin_solution_create(s.quilt, row, &spec, NULL, 0, 0, NULL, &solution, NULL));
