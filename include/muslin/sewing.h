@@ -104,8 +104,8 @@ struct muslin_sewing_total {
 /* All seams, and how far off the whole top may be: with the most seams across it, each off by seam_error and each of
  * its pieces' cuts by cut_error (0 .. MUSLIN_SIZE_MAX / 8 each), as muslin_accuracy_row() says; the rounding of
  * on-point and 60 degree parts is not in it. The most are counted of each row and block by itself, so where blocks
- * differ or lie turned no one line need cross as many: it is off by no more. Example: eleven seams, each off by 1/32 in:
- * 11/32 in at worst. Since 1.0. */
+ * differ or lie turned no one line need cross as many: it is off by no more. Example: eleven seams, each off by 1/32
+ * in: 11/32 in at worst. Since 1.0. */
 MUSLIN_API muslin_status muslin_sewing_totals(const struct muslin_solution *solution, muslin_len seam_error,
                                               muslin_len cut_error, struct muslin_sewing_total *out,
                                               struct muslin_problem *problem);
