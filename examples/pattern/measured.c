@@ -85,6 +85,44 @@ const char *measured_fine(const struct worked *worked, muslin_len length, char t
     return text;
 }
 
+/* What all segments of a set are longer by when each is cut so wide. */
+static muslin_len longer_by(const struct muslin_stripset *set, muslin_len cut)
+{
+    const muslin_len lengths[] = { cut, set->segment_cut };
+    const int64_t counts[] = { set->segments_per_set, -set->segments_per_set };
+    muslin_len more;
+    must(muslin_length_dot(lengths, counts, 2, &more));
+    return more;
+}
+
+muslin_len segment_mark(const struct worked *worked, const struct muslin_stripset *set)
+{
+    static const muslin_len inch_marks[] = { MUSLIN_TICKS_PER_INCH / 16, MUSLIN_TICKS_PER_INCH / 32,
+                                             MUSLIN_TICKS_PER_INCH / 64 };
+    static const muslin_len metric_marks[] = { MUSLIN_TICKS_PER_MM / 2, MUSLIN_TICKS_PER_MM / 10 };
+    const bool in_inches = worked->design->pattern->units == PATTERN_INCH;
+    const muslin_len *marks = in_inches ? inch_marks : metric_marks;
+    const size_t count = in_inches ? 3 : 2;
+    muslin_len cut = to_mark(worked, set->segment_cut);
+    for (size_t i = 0; longer_by(set, cut) > set->shorter_by; i++) {
+        if (i == count)
+            return set->segment_cut;
+        cut = up_to(set->segment_cut, marks[i]);
+    }
+    return cut;
+}
+
+muslin_len set_slack(const struct worked *worked, const struct muslin_stripset *set)
+{
+    return set->shorter_by - longer_by(set, segment_mark(worked, set));
+}
+
+const char *segment_measured(const struct worked *worked, const struct muslin_stripset *set, char text[WORD_ROOM])
+{
+    const muslin_len cut = segment_mark(worked, set);
+    return to_mark(worked, cut) == cut ? measured(worked, cut, text) : measured_fine(worked, cut, text);
+}
+
 const char *at_least(const struct worked *worked, muslin_len length, char text[WORD_ROOM])
 {
     write_length(worked, length, MUSLIN_DIRECTION_UP, text);

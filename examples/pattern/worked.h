@@ -153,6 +153,11 @@ const char *measured(const struct worked *worked, muslin_len length, char text[W
 muslin_len to_mark(const struct worked *worked, muslin_len length);
 /* The same of something very small, to 1/64 in or a hundredth of a millimetre. */
 const char *measured_fine(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
+/* What a strip set's segments are cut to: the mark of the ruler, or the first of finer ones, at which a set gives as many;
+ * where none does, what they need. Beside it, how much shorter strips may then be before a set gives less. */
+muslin_len segment_mark(const struct worked *worked, const struct muslin_stripset *set);
+muslin_len set_slack(const struct worked *worked, const struct muslin_stripset *set);
+const char *segment_measured(const struct worked *worked, const struct muslin_stripset *set, char text[WORD_ROOM]);
 /* At least so much, or at most. */
 const char *at_least(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);
 const char *at_most(const struct worked *worked, muslin_len length, char text[WORD_ROOM]);

@@ -201,9 +201,11 @@ static void write_strip(struct document *document, const struct laying *laying,
 static muslin_len shorter_by(const struct worked *worked, size_t cut)
 {
     muslin_len least = MUSLIN_LENGTH_MAX;
-    for (size_t i = 0; i < worked->sets_count; i++)
-        if (worked->sets[i].used && worked->sets[i].shorter_by < least && is_cut_for(worked, cut, worked->sets[i].node))
-            least = worked->sets[i].shorter_by;
+    for (size_t i = 0; i < worked->sets_count; i++) {
+        const struct muslin_stripset *set = &worked->sets[i];
+        if (set->used && is_cut_for(worked, cut, set->node) && set_slack(worked, set) < least)
+            least = set_slack(worked, set);
+    }
     return least == MUSLIN_LENGTH_MAX ? 0 : least;
 }
 

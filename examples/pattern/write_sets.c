@@ -209,32 +209,25 @@ static void write_stacks(struct document *document, const struct worked *worked,
 
 /* ---- segments ---------------------------------------------------------------------------------------------------- */
 
-/* Whether a set gives as many segments that are cut to a mark of the ruler. */
-static bool reaches_mark(const struct worked *worked, const struct muslin_stripset *set)
-{
-    const muslin_len lengths[] = { to_mark(worked, set->segment_cut), set->segment_cut };
-    const int64_t counts[] = { set->segments_per_set, -set->segments_per_set };
-    muslin_len more;
-    must(muslin_length_dot(lengths, counts, 2, &more));
-    return more <= set->shorter_by;
-}
-
 /* Of segments whose width lies between two marks. */
 static void write_trimmed_back(struct document *document, const struct worked *worked,
                                const struct muslin_stripset *set)
 {
     if (to_mark(worked, set->segment_cut) == set->segment_cut)
         return;
-    say(document, ITEM_POINT, 0, NULL, "A segment takes a little less than that mark of the ruler%s: trim what is sewn "
-        "of them to its unfinished size, as much off one side as off the other.", reaches_mark(worked, set) ? "" :
-        ", and cut to the mark itself a set gives fewer");
+    if (segment_mark(worked, set) > set->segment_cut)
+        say(document, ITEM_POINT, 0, NULL, "That is a little more than a segment needs: trim what is sewn of them to "
+            "its unfinished size, as much off one side as off the other.");
+    else
+        say(document, ITEM_CAUTION, 0, NULL, "No mark of a ruler gives so many: cut to the next one, a set gives "
+            "fewer.");
 }
 
 /* A last set for one or two segments can be sewn of short strips. */
 int64_t short_set(const struct worked *worked, const struct muslin_stripset *set, muslin_len *length)
 {
     const int64_t last = set->segments - (set->sets - 1) * set->segments_per_set;
-    const muslin_len lengths[] = { to_mark(worked, set->segment_cut), worked->design->solve.end_trim };
+    const muslin_len lengths[] = { segment_mark(worked, set), worked->design->solve.end_trim };
     const int64_t counts[] = { last, 2 };
     if (!set->used || set->sets < 2 || last > 2)
         return 0;
@@ -271,8 +264,7 @@ static void add_ends(struct line *line, const struct worked *worked, const struc
     add(line, "Square %s of each set", solve->fold_clear > 0 ? "both ends" : "one end");
     if (solve->end_trim > 0)
         add(line, " (%s is allowed at each end)", measured(worked, solve->end_trim, text));
-    add(line, " and cut segments %s%s wide across it", reaches_mark(worked, set) ? "" : "just short of ",
-        at_least(worked, set->segment_cut, cut));
+    add(line, " and cut segments %s wide across it", segment_measured(worked, set, cut));
     if (solve->fold_clear > 0)
         add_fold(line, worked);
     add(line, ". ");
@@ -300,10 +292,10 @@ void write_segments(struct document *document, const struct worked *worked, size
     put(document, ITEM_POINT, 0, NULL, &line);
     write_trimmed_back(document, worked, set);
     write_stacks(document, worked, set);
-    if (is_nothing(worked, set->shorter_by))
+    if (is_nothing(worked, set_slack(worked, set)))
         say(document, ITEM_CAUTION, 0, NULL, "Strips must have their full length: any shorter, and a set gives "
             "less.");
     else
         say(document, ITEM_POINT, 0, NULL, "Strips may be up to %s shorter before a set gives less.",
-            at_most(worked, set->shorter_by, text));
+            at_most(worked, set_slack(worked, set), text));
 }

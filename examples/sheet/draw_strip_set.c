@@ -289,7 +289,7 @@ static void say_segment(const struct set *set, double width)
     for (size_t i = 0; i < set->stretches_count; begin += set->stretches[i].length, i++)
         if (set->stretches[i].kind == STRETCH_SEGMENT) {
             const double end = begin + set->stretches[i].length;
-            snprintf(words, sizeof words, "%s cut", at_least(set->canvas->worked, set->row->segment_cut, text));
+            snprintf(words, sizeof words, "%s cut", segment_measured(set->canvas->worked, set->row, text));
             if (set->is_standing)
                 dimension_down(set->canvas->cairo, width + 10, begin, end, words);
             else

@@ -29,6 +29,9 @@ export function pick(from, names) {
     return Object.fromEntries(names.split(" ").map((name) => [name, from[name]]));
 }
 
+/** What all segments of a set are longer by, in ticks, when each is cut so wide. */
+const longerBy = ({ segmentCut, segmentsPerSet }, cut) => (cut - segmentCut.ticks) * BigInt(segmentsPerSet);
+
 /** What a function gives, once for each argument. */
 function kept(answer) {
     const known = new Map();
@@ -403,11 +406,23 @@ export class Worked {
 
     /** How much shorter the strips of all sets may be that a cut goes into. */
     shorterBy(cut) {
-        const own = this.sets.filter((set) => set.used && this.isCutFor(cut, set.node));
-        return own.reduce(
-            (least, { shorterBy: { ticks } }) => (ticks < least ? ticks : least),
-            own[0]?.shorterBy.ticks ?? 0n
-        );
+        const own = this.sets
+            .filter((set) => set.used && this.isCutFor(cut, set.node))
+            .map((set) => this.slackOf(set).ticks);
+        return own.reduce((least, slack) => (slack < least ? slack : least), own[0] ?? 0n);
+    }
+
+    /** What a strip set's segments are cut to: the mark of the ruler, or the first of finer ones, at which a set gives
+     * as many; where none does, what they need. */
+    segmentMark(set) {
+        const { segmentCut, shorterBy } = set;
+        const isEnough = (cut) => longerBy(set, cut) <= shorterBy.ticks;
+        return this.shown.marksFrom(segmentCut.ticks).find(isEnough) ?? segmentCut.ticks;
+    }
+
+    /** How much shorter strips may then be before a set gives less. */
+    slackOf(set) {
+        return set.shorterBy.minus(longerBy(set, this.segmentMark(set)));
     }
 
     // ---- facts ----

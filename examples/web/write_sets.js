@@ -149,25 +149,27 @@ function stacks(worked, own) {
 
 // ---- segments -------------------------------------------------------------------------------------------------------
 
-/** Whether a set gives as many segments that are cut to a mark of the ruler. */
-const reachesMark = (worked, { segmentCut, segmentsPerSet, shorterBy }) =>
-    (worked.shown.toMark(segmentCut.ticks) - segmentCut.ticks) * BigInt(segmentsPerSet) <= shorterBy.ticks;
-
 /** Of segments whose width lies between two marks. */
 function trimmedBack(worked, own) {
     if (worked.shown.toMark(own.segmentCut.ticks) === own.segmentCut.ticks) return [];
-    return point(
-        `A segment takes a little less than that mark of the ruler${
-            reachesMark(worked, own) ? "" : ", and cut to the mark itself a set gives fewer"
-        }: trim what is sewn of them to its unfinished size, as much off one side as off the other.`
-    );
+    return worked.segmentMark(own) > own.segmentCut.ticks
+        ? point(
+              "That is a little more than a segment needs: trim what is sewn of them to its unfinished size, as much " +
+                  "off one side as off the other."
+          )
+        : caution("No mark of a ruler gives so many: cut to the next one, a set gives fewer.");
+}
+
+/** As it is told where segments are cut, and written beside a drawing. */
+function segmentMeasured({ shown }, cut) {
+    return shown.toMark(cut) === cut ? shown.length(cut) : shown.fine(cut);
 }
 
 /** A last set for one or two segments can be sewn of short strips: how many they are, and how long. */
 export function shortSet(worked, own) {
     const last = own.segments - (own.sets - 1) * own.segmentsPerSet;
     if (!own.used || own.sets < 2 || last > 2) return undefined;
-    const cut = worked.shown.toMark(own.segmentCut.ticks);
+    const cut = worked.segmentMark(own);
     return { last, length: worked.muslin.lengthDot([cut, worked.design.solve.endTrim], [last, 2]) };
 }
 
@@ -176,7 +178,7 @@ function ends(worked, own) {
     const isClear = foldClear.ticks > 0n;
     return line`Square ${isClear ? "both ends" : "one end"} of each set${
         endTrim.ticks > 0n && line` (${endTrim} is allowed at each end)`
-    } and cut segments ${!reachesMark(worked, own) && "just short of "}${atLeast(own.segmentCut)} wide across it${
+    } and cut segments ${segmentMeasured(worked, worked.segmentMark(own))} wide across it${
         isClear &&
         line`, from both ends towards the fold: keep ${foldClear} clear in the middle, ${
             foldClear.ticks / 2n
@@ -207,8 +209,8 @@ export function segments(worked, step) {
         point(line`${ends(worked, own)}${given(worked, own)}`),
         trimmedBack(worked, own),
         ...stacks(worked, own),
-        worked.isNothing(own.shorterBy)
+        worked.isNothing(worked.slackOf(own))
             ? caution("Strips must have their full length: any shorter, and a set gives less.")
-            : point(line`Strips may be up to ${atMost(own.shorterBy)} shorter before a set gives less.`),
+            : point(line`Strips may be up to ${atMost(worked.slackOf(own))} shorter before a set gives less.`),
     ].flat();
 }

@@ -192,12 +192,14 @@ def test_segments_between_two_marks_are_cut_to_one_and_trimmed_back(written: Wri
     back = "trim what is sewn of them to its unfinished size, as much off one side as off the other."
     text = written.words(rails_of("3 21/64 in", "40 in"))
     assert "and cut segments 3 7/8 in wide across it. A set gives 10, 5 sets give 50; 48 needed" in text
-    assert f"A segment takes a little less than that mark of the ruler: {back}" in text
+    assert f"That is a little more than a segment needs: {back}" in text
+    assert "Strips may be up to 1/4 in shorter before a set gives less." in text
     text = written.words(rails_of("3 21/64 in", "39 1/2 in"))
-    assert "and cut segments just short of 3 7/8 in wide across it. A set gives 10, 5 sets give 50; 48 needed" in text
-    assert f"mark of the ruler, and cut to the mark itself a set gives fewer: {back}" in text
+    assert "and cut segments 3 27/32 in wide across it. A set gives 10, 5 sets give 50; 48 needed" in text
+    assert f"That is a little more than a segment needs: {back}" in text
+    assert "Strips must have their full length" in text
     text = written.words(rails_of("3 3/8 in", "40 in"))
-    assert "and cut segments 3 7/8 in wide across it. A set gives 10" in text and "ruler:" not in text
+    assert "and cut segments 3 7/8 in wide across it. A set gives 10" in text and "a segment needs" not in text
 
 
 def test_where_there_is_no_block_a_unit_is_tried(written: Written) -> None:

@@ -189,7 +189,7 @@ class Sewing:
         trim = self.quilt.length(cutting, "end trim", "1/2 in", "10 mm")
         found: "list[Any]" = []
         self.one(step, "Square {one end|both ends} of each set{ (<trim:L> is allowed at each end)|} and cut "
-                 "segments {|just short of }<cut:L> wide across it{, from both ends towards the fold: keep <clear:L> "
+                 "segments <cut:L> wide across it{, from both ends towards the fold: keep <clear:L> "
                  "clear in the middle, <half:L> to either side of the fold|}. {Square the end again after every <every:n> "
                  "cut{s|}: "
                  "<loss:L> is allowed for that. |}A set "
