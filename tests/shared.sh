@@ -102,6 +102,7 @@ lane() {
 
 lanes_end() {
     wait
+    trap - INT
     for lane_name in $lanes; do
         # A lane that wrote nothing was ended: that is a failure, too.
         read -r lane_passed lane_failed <"$logs/$lane_name.lane" || { lane_passed=0 lane_failed=1; }

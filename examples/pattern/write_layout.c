@@ -197,16 +197,16 @@ static void write_strip(struct document *document, const struct laying *laying,
 
 /* ---- warnings ---------------------------------------------------------------------------------------------------- */
 
-/* How much shorter the strips of all sets may be that this row of the cut list goes into. */
-static muslin_len shorter_by(const struct worked *worked, size_t cut)
+/* How long a strip must be for the sets that this row of the cut list goes into; 0: it goes into none. */
+static muslin_len set_takes(const struct worked *worked, size_t cut)
 {
-    muslin_len least = MUSLIN_LENGTH_MAX;
+    muslin_len most = 0;
     for (size_t i = 0; i < worked->sets_count; i++) {
         const struct muslin_stripset *set = &worked->sets[i];
-        if (set->used && is_cut_for(worked, cut, set->node) && set_slack(worked, set) < least)
-            least = set_slack(worked, set);
+        if (set->used && is_cut_for(worked, cut, set->node) && set->strip_length - set_slack(worked, set) > most)
+            most = set->strip_length - set_slack(worked, set);
     }
-    return least == MUSLIN_LENGTH_MAX ? 0 : least;
+    return most;
 }
 
 /* The narrowest cloth that it can be cut from as it is laid out; a strip for a set need only be as long as its segments
@@ -219,9 +219,11 @@ static muslin_len narrowest(const struct laying *laying, const struct muslin_fab
         if (strip->kind != MUSLIN_CUTPLAN_STRIP_STRIP || strip->places == 0)
             return row->narrowest_width;
         const struct muslin_solution_cut *cut = cut_at(laying, (size_t)strip->first_place);
-        muslin_len needed = strip->used;
+        muslin_len needed = 0;
         if (cut != NULL && cut->source == MUSLIN_CUT_SOURCE_SET_STRIP)
-            needed -= shorter_by(laying->worked, (size_t)label_of(laying, (size_t)strip->first_place));
+            needed = set_takes(laying->worked, (size_t)label_of(laying, (size_t)strip->first_place));
+        if (needed == 0)
+            needed = strip->used;
         most = needed > most ? needed : most;
     }
     return most;

@@ -404,12 +404,12 @@ export class Worked {
         return isLongest === finishedHeight > finishedWidth ? "beside" : "across";
     }
 
-    /** How much shorter the strips of all sets may be that a cut goes into. */
-    shorterBy(cut) {
-        const own = this.sets
+    /** How long a strip must be for the sets that a cut goes into, in ticks; 0: it goes into none. */
+    setTakes(cut) {
+        return this.sets
             .filter((set) => set.used && this.isCutFor(cut, set.node))
-            .map((set) => this.slackOf(set).ticks);
-        return own.reduce((least, slack) => (slack < least ? slack : least), own[0] ?? 0n);
+            .map((set) => set.stripLength.minus(this.slackOf(set)).ticks)
+            .reduce((most, one) => (one > most ? one : most), 0n);
     }
 
     /** What a strip set's segments are cut to: the mark of the ruler, or the first of finer ones, at which a set gives

@@ -182,8 +182,8 @@ function narrowest(laid, row) {
     for (const one of plan.strips) {
         if (one.kind !== "strip" || one.places === 0) return row.narrowestWidth.ticks;
         const [place] = laid.placesOf(one);
-        const shorter = laid.cut(place)?.source === "setStrip" ? worked.shorterBy(laid.label(place)) : 0n;
-        const needed = one.used.ticks - shorter;
+        const taken = laid.cut(place)?.source === "setStrip" ? worked.setTakes(laid.label(place)) : 0n;
+        const needed = taken || one.used.ticks;
         most = needed > most ? needed : most;
     }
     return most;

@@ -178,11 +178,11 @@ def test_squaring_is_allowed_for_where_nothing_is_said(written: Written, muslin:
     assert written.facts(metric) == muslin.answer("pattern", str(SAMPLES / "slipway-pebbles.json"))
 
 
-def rails_of(width: str, usable: str) -> Any:
+def rails_of(width: str, usable: str, other: "str | None" = None) -> Any:
     """48 segments of five strips."""
     rail = {"down": [{"patch": "ab"[row % 2], "width": width, "height": "2 in"} for row in range(5)]}
     return {"muslin_pattern": 1, "title": "Rails", "parts": {"rail": rail},
-            "fabrics": {"a": {"usable width": usable}, "b": {"usable width": usable}},
+            "fabrics": {"a": {"usable width": usable}, "b": {"usable width": other or usable}},
             "top": {"repeat": {"across": ["rail", "rail", "rail"]}, "columns": 4, "rows": 4, "quarters": [[0]]}}
 
 
@@ -194,6 +194,9 @@ def test_segments_between_two_marks_are_cut_to_one_and_trimmed_back(written: Wri
     assert "and cut segments 3 7/8 in wide across it. A set gives 10, 5 sets give 50; 48 needed" in text
     assert f"That is a little more than a segment needs: {back}" in text
     assert "Strips may be up to 1/4 in shorter before a set gives less." in text
+    # Of wider cloth the strips are longer than the set takes: 39 3/4 in, for both.
+    text = written.words(rails_of("3 21/64 in", "40 in", "41 in"))
+    assert text.count("It works down to 39 3/4 in of usable width.") == 2
     text = written.words(rails_of("3 21/64 in", "39 1/2 in"))
     assert "and cut segments 3 27/32 in wide across it. A set gives 10, 5 sets give 50; 48 needed" in text
     assert f"That is a little more than a segment needs: {back}" in text

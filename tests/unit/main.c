@@ -67,7 +67,6 @@
     X(cutplan_bolts_suite) \
     X(cutplan_joined_suite) \
     X(cutplan_deal_suite) \
-    X(cutplan_effort_suite) \
     X(examples_suite)
 
 #ifdef ONLY

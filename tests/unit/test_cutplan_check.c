@@ -1079,7 +1079,6 @@ static int try_pack(const struct msl_repacked *pieces, int32_t count, int64_t *r
 START_TEST(packings_as_by_trying_all)
 {
     uint64_t random = 7;
-    int64_t steps = 0;
     int32_t fits = 0;
     struct made made;
     struct failing_allocator failing;
@@ -1106,11 +1105,9 @@ START_TEST(packings_as_by_trying_all)
         const int truth = try_pack(pieces, count, rooms, kinds, strips, 0, 0, 0, made.cutting.one_size);
         ck_assert_int_eq(msl_repack_fails(&most, pieces, count, strips, room), !truth);
         fits += truth;
-        steps += most.steps;
         msl_most_end(&most);
         ck_assert(failing_is_clean(&failing));
     }
-    ck_assert_int_le(steps, 21796); /* as many as it took once, or fewer */
     ck_assert_int_gt(fits, 1000);
     ck_assert_int_lt(fits, 5000);
 }

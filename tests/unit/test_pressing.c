@@ -1230,31 +1230,6 @@ START_TEST(more_work_never_makes_it_worse_and_the_bound_holds)
 }
 END_TEST
 
-/* Exceptions, bounds and steps of all of these together, as they were once: they may become better, not worse. */
-START_TEST(blocks_thrown_down_nest_as_well_in_as_few_steps)
-{
-    int64_t exceptions = 0;
-    int64_t least = 0;
-    int64_t work = 0;
-    for (int64_t i = 0; i < 60; i++) {
-        struct sewn s;
-        begin_sewing(&s);
-        struct muslin_solution *solution = solved(s.quilt, thrown(&s, 2 + i % 5, (uint64_t)i));
-        struct muslin_pressing *plan = pressed_with(solution, i % 3 == 0 ? 1000 : 20000, i % 2 == 0);
-        const struct muslin_pressing_total totals = totals_of(plan);
-        exceptions += totals.exceptions;
-        least += totals.least;
-        work += totals.work;
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
-        end_sewing(&s);
-    }
-    ck_assert_int_le(exceptions, 255);
-    ck_assert_int_ge(least, 88);
-    ck_assert_int_le(work, 455957);
-}
-END_TEST
-
 /* Rows made of halves that are made of halves, 2^12 pieces long, so that a meeting hangs on many places; and then,
  * apart from it, blocks thrown down. Without work there is too little to settle all, and the plan still holds. */
 START_TEST(what_hangs_together_in_many_places_takes_work)
@@ -1706,7 +1681,6 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
     tcase_add_test(tests, more_work_never_makes_it_worse_and_the_bound_holds);
-    tcase_add_test(tests, blocks_thrown_down_nest_as_well_in_as_few_steps);
     tcase_add_test(tests, what_hangs_together_in_many_places_takes_work);
     tcase_add_test(tests, what_does_not_hang_together_adds_up);
     tcase_add_test(tests, the_same_request_gives_the_same_plan);

@@ -402,42 +402,7 @@ END_TEST
 
 /* ---- seeds and work ---------------------------------------------------------------------------------------------- */
 
-/* ---- how well, in how many steps --------------------------------------------------------------------------------- */
-
-/* What comes out may become better and quicker, and bounds higher, never worse: figures taken once, of grids drawn by
- * chance. Where a change makes some of them better and others worse, new ones are taken, and its reason told. */
-enum { GRIDS = 60, LIMITS = 3 };
-
-struct effort {
-    int64_t touching[LIMITS];
-    int64_t bounds;
-    int64_t work;
-};
-
-/* Prints that suffice, now and then just so; some places are given. */
-static size_t draw_grid(struct layout *l, uint64_t *state, int64_t *prints, int64_t *given)
-{
-    const size_t kinds = (size_t)draw_from(state, 2, 6);
-    int64_t there_are = 0;
-    const int64_t columns = draw_from(state, 3, 12);
-    lay_grid(l, columns, draw_from(state, 3, 12));
-    for (size_t i = 0; i < kinds; i++)
-        prints[i] = draw_from(state, 1, 2 * l->places / (int64_t)kinds);
-    for (size_t i = 0; i < kinds; i++)
-        there_are += prints[i];
-    for (; there_are < l->places; there_are++)
-        prints[draw_from(state, 0, (int64_t)kinds - 1)]++;
-    for (int64_t place = 0; place < l->places; place++)
-        given[place] = -1;
-    for (int64_t i = draw_from(state, 0, 3); i > 0; i--)
-        given[draw_from(state, 0, l->places - 1)] = prints[0] > 3 ? 0 : -1;
-    for (size_t i = 0; i < l->n; i++)
-        l->touches[i].weight = draw_from(state, 0, 3) == 0 ? 3 : 1;
-    if (draw_from(state, 0, 2) == 0) /* each touches one further on */
-        for (int64_t place = 0; place + 5 < l->places; place++)
-            touch(l, place, place + 5);
-    return kinds;
-}
+/* ---- chance ------------------------------------------------------------------------------------------------------ */
 
 /* The numbers of splitmix64 from 1234567, as its authors' program gives them: the upper halves of 6457827717110365317,
  * 3203168211198807973, 9817491932198370423, 4593380528125082431 and 16408922859458223821. */
@@ -447,32 +412,6 @@ START_TEST(chance_is_that_of_splitmix64)
     uint64_t state = 1234567;
     for (size_t i = 0; i < COUNT_OF(halves); i++)
         ck_assert_uint_eq(msl_chance(&state, UINT32_MAX), halves[i] - 1); /* h (2^32 - 1) / 2^32, down */
-}
-END_TEST
-
-START_TEST(grids_come_out_as_well_in_as_few_steps)
-{
-    static const int64_t limits[LIMITS] = { 0, 2000, 50000 };
-    static const struct effort most = { { 490, 395, 318 }, 178, 979840 };
-    static struct layout l;
-    struct effort effort = { { 0 }, 0, 0 };
-    uint64_t state = 12;
-    for (int64_t grid = 0; grid < GRIDS; grid++) {
-        int64_t prints[FEW_KINDS];
-        int64_t given[MANY];
-        const size_t kinds = draw_grid(&l, &state, prints, given);
-        for (int i = 0; i < LIMITS; i++) {
-            ck_ok(scatter_with(&l, prints, kinds, given, grid, limits[i]));
-            ck_answer(&l, prints, kinds, given);
-            effort.touching[i] += l.result.touching;
-            effort.work += l.result.work;
-        }
-        effort.bounds += l.result.least;
-    }
-    for (int i = 0; i < LIMITS; i++)
-        ck_assert_int_le(effort.touching[i], most.touching[i]);
-    ck_assert_int_ge(effort.bounds, most.bounds);
-    ck_assert_int_le(effort.work, most.work);
 }
 END_TEST
 
@@ -847,7 +786,6 @@ static void add_layouts(Suite *suite)
     tcase_add_test(layouts, a_place_among_given_ones_of_every_print_touches_the_lighter);
     tcase_add_test(layouts, few_places_come_out_as_well_as_any_arrangement);
     tcase_add_test(layouts, chance_is_that_of_splitmix64);
-    tcase_add_test(layouts, grids_come_out_as_well_in_as_few_steps);
     tcase_add_test(layouts, a_seed_gives_one_answer_and_another_seed_another);
     tcase_add_test(layouts, ended_by_progress_it_is_as_if_the_work_were_up);
     tcase_add_test(layouts, the_search_ends_at_its_limit);

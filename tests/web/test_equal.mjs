@@ -287,8 +287,8 @@ function* texts() {
         // 48 segments of 3 53/64 in, which lies between two marks: to the next, to a finer one, to none.
         const down = ["a", "b", "a"].map((patch) => ({ patch, width: "3 21/64 in", height: "2 in" }));
         const top = { repeat: { across: ["rail", "rail", "rail"] }, columns: 4, rows: 4, quarters: [[0]] };
-        const cloth = { "usable width": usable };
-        const rails = { muslin_pattern: 1, title: "Rails", parts: { rail: { down } }, fabrics: { a: cloth, b: cloth }, top };
+        const fabrics = { a: { "usable width": usable }, b: { "usable width": "41 in" } };
+        const rails = { muslin_pattern: 1, title: "Rails", parts: { rail: { down } }, fabrics, top };
         yield [`rails of ${usable}`, JSON.stringify(rails)];
     }
     const barrow = JSON.parse(read("market-barrow.json"));

@@ -74,7 +74,7 @@ class Facts:
         self.needed: "dict[str, Fraction]" = {}
         self.strips_taken: "dict[str, int]" = {}
         self.use_names: "list[tuple[str, str, str]]" = []  # letter, name, where it is told
-        self.set_shorter: "dict[str, Fraction]" = {}  # by how much strips of a piece may be shorter
+        self.set_takes: "dict[str, Fraction]" = {}  # how long strips of a piece must be
         self.widths: "list[Any]" = []  # of each plan what is told of it, and its strips
         self.bills: "dict[str, Any]" = {}
         self.spares: "dict[str, Fraction]" = {}

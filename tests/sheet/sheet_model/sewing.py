@@ -245,8 +245,8 @@ class Sewing:
         step.seams = strip_set.seams
         strip_set.long_seams = strip_set.seams * Fraction(spec.strip_length)
         for name in strip_set.strips:
-            less = gives["shorter_by"]
-            self.facts.set_shorter[name] = min(self.facts.set_shorter.get(name, less), less)
+            takes = Fraction(spec.strip_length - gives["shorter_by"])
+            self.facts.set_takes[name] = max(self.facts.set_takes.get(name, takes), takes)
             sides = self.facts.pieces[int(name)].exact[0] - self.quilt.seam, finished
             self.segment_patches[self.facts.pieces[int(name)].fabric, self.patch_text(*sides)] += step.make
 

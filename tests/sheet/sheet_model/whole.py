@@ -114,12 +114,12 @@ class Whole:
 
     def strips(self) -> None:
         """How narrow the cloth may be: as wide as the fullest strip; strips for sets as their segments take."""
-        shorter = self.facts.set_shorter
+        takes = self.facts.set_takes
         for passage, proof, cloth, strips in self.facts.widths:
             most = Fraction(0)
             for strip in strips:
                 first = next(iter(strip.names), "")
-                most = max(most, strip.used - (shorter.get(first.strip("[]"), 0) if strip.whole else 0))
+                most = max(most, takes.get(first.strip("[]"), strip.used) if strip.whole else strip.used)
             self.account.passage = passage
             if proof["down"] is not None or most < cloth.usable:
                 expected = self.quilt.ruler.at_least(most) if most < cloth.usable else None
