@@ -106,6 +106,19 @@ static muslin_len on_grid(muslin_len value, muslin_len grid, int32_t direction)
     return muslin_length_snap(value, &spec, &rounded) == MUSLIN_OK ? rounded.value : value;
 }
 
+muslin_len up_to_mark(const struct desk *desk, muslin_len value, size_t fineness)
+{
+    static const muslin_len inch_marks[] = { MUSLIN_TICKS_PER_INCH / 8, MUSLIN_TICKS_PER_INCH / 16,
+                                             MUSLIN_TICKS_PER_INCH / 32, MUSLIN_TICKS_PER_INCH / 64 };
+    static const muslin_len metric_marks[] = { MUSLIN_TICKS_PER_MM, MUSLIN_TICKS_PER_MM / 2, MUSLIN_TICKS_PER_MM / 10 };
+    const size_t count = in_inches(desk) ? 4 : 3;
+    if (fineness >= count)
+        return -1;
+    if (write_length(desk, value, MUSLIN_DIRECTION_UP).exact)
+        return value;
+    return on_grid(value, (in_inches(desk) ? inch_marks : metric_marks)[fineness], MUSLIN_DIRECTION_UP);
+}
+
 /* As text in whole eighths of an inch, or in steps of 5 mm: nearer than that nobody measures cloth. What is less than a
  * step is said as it is. */
 static struct length_text write_measured(const struct desk *desk, muslin_len value, int32_t direction)

@@ -33,6 +33,9 @@ void put_about(json_t *answer, const struct desk *desk, const char *name, muslin
  * its ticks are those of the mark. */
 void put_on_mark(json_t *answer, const struct desk *desk, const char *name, muslin_len value, int32_t direction,
                  int32_t parts, int32_t tenths);
+/* Where to cut what may be wider, never narrower: the value itself where its text is exact, else the next mark of a
+ * ruler: the usual ones, or at a greater fineness finer ones; -1 where there are none so fine. */
+muslin_len up_to_mark(const struct desk *desk, muslin_len value, size_t fineness);
 /* What something comes out more (above 0) or less than wanted: the difference, and how much it is without its sign. */
 void put_off_by(json_t *answer, const struct desk *desk, const char *name, const char *amount, muslin_len value);
 /* A long length in yards, up to an eighth or exactly in thirds; nothing where lengths are metric. */

@@ -193,15 +193,55 @@ static void put_cuts_between_squarings(json_t *segments, const struct plan *plan
         json_array_clear(cuts);
 }
 
+/* One top with segments cut so wide, of as many strips as it takes; all 0 where there is none. */
+static struct muslin_stripquilt cut_at(const struct plan *plan, muslin_len segment_cut, uint32_t flags)
+{
+    struct muslin_stripquilt quilt = { .size = (uint32_t)sizeof quilt };
+    struct muslin_stripquilt_spec spec = plan->spec;
+    spec.flags |= flags;
+    spec.segment_cut = segment_cut;
+    spec.turning = MUSLIN_TURNING_NONE; /* what is sewn of wider segments is trimmed before it is turned */
+    spec.strips = MUSLIN_COUNT_MAX;
+    spec.tops = 1;
+    (void)muslin_stripquilt_plan(&spec, &quilt, NULL);
+    return quilt;
+}
+
+/* Segments whose width lies between two marks are cut to the first mark at which a set gives as many. Where none does,
+ * they are told as they are, and what comes of the finest mark. */
+static void find_mark(const struct desk *desk, struct plan *plan)
+{
+    const muslin_len exact = plan->quilt.segment_cut;
+    muslin_len cut = up_to_mark(desk, exact, 0);
+    for (size_t finer = 1; cut >= 0; cut = up_to_mark(desk, exact, finer++)) {
+        plan->marked = cut_at(plan, cut, 0);
+        if (plan->marked.segments_per_set == plan->quilt.segments_per_set)
+            return;
+        plan->finest = plan->marked;
+        plan->finest.segment_cut = cut;
+    }
+    plan->marked = cut_at(plan, exact, 0);
+}
+
 /* What a set gives when nothing is kept clear and it is cut straight through, across the fold; 0: that is not asked. */
 static int64_t straight_through(const struct plan *plan)
 {
-    struct muslin_stripquilt_spec spec = plan->spec;
-    struct muslin_stripquilt quilt = { .size = (uint32_t)sizeof quilt };
-    if ((spec.flags & MUSLIN_YIELD_FROM_ONE_END) != 0 || spec.fold_clear > 0)
+    if ((plan->spec.flags & MUSLIN_YIELD_FROM_ONE_END) != 0 || plan->spec.fold_clear > 0)
         return 0;
-    spec.flags |= MUSLIN_YIELD_FROM_ONE_END;
-    return muslin_stripquilt_plan(&spec, &quilt, NULL) == MUSLIN_OK ? quilt.segments_per_set : 0;
+    return cut_at(plan, plan->marked.segment_cut, MUSLIN_YIELD_FROM_ONE_END).segments_per_set;
+}
+
+/* The one width to cut at. */
+static void put_mark(json_t *segments, const struct desk *desk, const struct plan *plan)
+{
+    const struct muslin_stripquilt *marked = &plan->marked;
+    put_length(segments, desk, "cut_at", marked->segment_cut);
+    if (marked->segment_cut > plan->quilt.segment_cut)
+        put_length(segments, desk, "a_block_is_sewn_so_wide", marked->block_unfinished_width);
+    if (marked->segment_cut != plan->quilt.segment_cut || plan->finest.segment_cut == 0)
+        return;
+    put_length(segments, desk, "finest_mark", plan->finest.segment_cut);
+    put_count(segments, "finest_mark_gives", plan->finest.segments_per_set);
 }
 
 static void put_segments(json_t *answer, const struct desk *desk, const struct plan *plan)
@@ -209,6 +249,7 @@ static void put_segments(json_t *answer, const struct desk *desk, const struct p
     const struct muslin_stripquilt *quilt = &plan->quilt;
     json_t *segments = put_object(answer, "segments");
     put_length(segments, desk, "segment_cut", quilt->segment_cut);
+    put_mark(segments, desk, plan);
     put_length(segments, desk, "segment_finished_width", quilt->segment_finished);
     put_count(segments, "from_each_set", quilt->segments_per_set);
     put_count(segments, "from_each_end", quilt->segments_per_end);
@@ -328,16 +369,16 @@ static void put_left_over(json_t *answer, const struct desk *desk, const struct 
     put_count(left, "segments", quilt->segments_left);
     put_count(left, "tops_from_all_strips", quilt->tops_in_hand);
     put_count(left, "strips_missing_for_one_more_top", quilt->strips_for_one_more_top);
-    put_spare(left, desk, "of_each_set", quilt->strip_left_over);
+    put_spare(left, desk, "of_each_set", plan->marked.strip_left_over);
 }
 
 static void put_edges(json_t *answer, const struct desk *desk, const struct plan *plan)
 {
-    const struct muslin_stripquilt *quilt = &plan->quilt;
+    const struct muslin_stripquilt *marked = &plan->marked;
     json_t *edges = put_object(answer, "edges");
-    put_least(edges, desk, "shortest_strip_that_gives_as_many", quilt->strip_least);
-    put_slack(edges, desk, "strip_may_be_shorter_by", quilt->strip_shorter_by);
-    put_least(edges, desk, "strip_longer_for_more_by", quilt->strip_longer_for_more);
+    put_least(edges, desk, "shortest_strip_that_gives_as_many", marked->strip_least);
+    put_slack(edges, desk, "strip_may_be_shorter_by", marked->strip_shorter_by);
+    put_least(edges, desk, "strip_longer_for_more_by", marked->strip_longer_for_more);
     if (plan->with_binding)
         put_spare(edges, desk, "binding_strips_may_be_shorter_by", plan->bound.narrower_by);
     if (plan->with_backing)
@@ -427,7 +468,9 @@ static bool put_plan(json_t *answer, struct desk *desk, const struct plan_reques
         say_what_is_missing(desk, &plan->spec);
         return false;
     }
-    plan->warnings |= plan->quilt.warnings;
+    find_mark(desk, plan);
+    plan->warnings |= plan->quilt.warnings & ~(uint32_t)MUSLIN_WARN_NO_SLACK;
+    plan->warnings |= plan->marked.warnings & MUSLIN_WARN_NO_SLACK;
     if (!check_stock(desk, wanted, plan))
         return false;
     put_assumed(answer, desk, wanted, plan);

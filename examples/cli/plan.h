@@ -34,6 +34,8 @@ struct plan_request {
 struct plan {
     struct muslin_stripquilt_spec spec;
     struct muslin_stripquilt quilt;
+    struct muslin_stripquilt marked; /* one top of it, with segments cut on a mark of the ruler */
+    struct muslin_stripquilt finest; /* where no mark gives as many of a set: what the finest one gives, else all 0 */
     int64_t seams_per_set;
     muslin_len finished_width; /* of the quilt, borders included */
     muslin_len finished_length;

@@ -186,12 +186,25 @@ static bool takes_alike(json_t *plan)
            json_integer_value(part(plan, "segments", "stacks"));
 }
 
+/* Segments that are wider than a block takes, and what is trimmed of it; or that no mark gives. */
+static void show_mark(struct sheet *sheet, json_t *plan)
+{
+    if (part(plan, "segments", "a_block_is_sewn_so_wide") != NULL)
+        sheet_point(sheet, plan, "That is a little more than a block needs: unfinished it comes out "
+                                 "{segments.a_block_is_sewn_so_wide} wide. Trim each block to "
+                                 "{blocks.unfinished_width} unfinished, as much off one side as off the other.");
+    if (part(plan, "segments", "finest_mark") != NULL)
+        sheet_point(sheet, plan, "No mark of a ruler gives so many: cut at {segments.finest_mark}, a set gives "
+                                 "{segments.finest_mark_gives}. Longer strips are safer.");
+}
+
 static void show_cutting(struct sheet *sheet, json_t *plan)
 {
     sheet_step(sheet, "CUT THE SEGMENTS");
-    sheet_point(sheet, plan, "Across each set, cut {segments.from_each_set:segment}, each cut {segments.segment_cut} "
-                             "wide ({segments.segment_finished_width} finished). Lay the set open in one layer, with "
-                             "a line of the ruler on a seam.");
+    sheet_point(sheet, plan, "Across each set, cut {segments.from_each_set:segment}, each cut {segments.cut_at} wide "
+                             "({segments.segment_finished_width} finished). Lay the set open in one layer, with a "
+                             "line of the ruler on a seam.");
+    show_mark(sheet, plan);
     if (!any(plan, "assumed", "cut_from_one_end"))
         sheet_point(sheet, plan, "Square one end and cut {segments.from_each_end} from it; turn the mat, not the "
                                  "set, square the other end and cut {segments.from_each_end} from there. The fold "

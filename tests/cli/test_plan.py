@@ -39,6 +39,34 @@ def test_what_a_set_gives_straight_through_is_said_where_that_is_more(muslin: Mu
     assert "from_each_set_straight_through" not in muslin.answer(*SMALL)["segments"]
 
 
+def test_segments_between_two_marks_are_cut_on_one_that_gives_as_many(muslin: Muslin) -> None:
+    # Four strips finish at 8 in, three segments at 2 2/3 in each, cut 3 1/6. At 3 1/4 twelve and both ends take 39 1/2
+    # in, and 14 would take 46; of 39 in at 3 3/16 they take 38 3/4. Two seams between three segments take 1 in.
+    thirds = ("plan", "48", "--set", "4", "--block", "3", "--trim", "1/4", "--columns", "3", "--rows", "3")
+    plan = muslin.answer(*thirds)
+    assert inches(plan["segments"]["segment_cut"]) == pytest.approx(19 / 6, abs=1 / 8128)
+    assert (inches(plan["segments"]["cut_at"]), plan["segments"]["from_each_set"]) == (3.25, 12)
+    assert inches(plan["segments"]["a_block_is_sewn_so_wide"]) == 3 * 3.25 - 1
+    edges = plan["edges"]
+    assert [inches(edges[name]) for name in ("strip_may_be_shorter_by", "shortest_strip_that_gives_as_many",
+                                             "strip_longer_for_more_by")] == [0.5, 39.5, 6]
+    assert inches(plan["left_over"]["of_each_set"]) == 0.5
+    narrow = muslin.answer(*thirds, "--usable", "39")
+    assert (inches(narrow["segments"]["cut_at"]), narrow["segments"]["from_each_set"]) == (3.1875, 12)
+    assert inches(narrow["edges"]["strip_may_be_shorter_by"]) == 0.25
+    words = muslin.words(*thirds)
+    assert "each cut 3 1/4 in wide (about 2 43/64 in finished)" in words
+    assert "unfinished it comes out 8 3/4 in wide. Trim each block to about 8 1/2 in unfinished" in words
+
+
+def test_segments_that_no_mark_gives_are_told_so(muslin: Muslin) -> None:
+    # Strips of 2 3/4 in with 3/8 in seams: 8 in of a set, 2 2/3 in and 3/4 of a segment, cut 3 5/12; 12 of them are all
+    # of 41 in. At 3 27/64 in only ten are, for they come off in twos.
+    words = muslin.words("plan", "34", "--strip", "2 3/4", "--usable", "41", "--set", "4", "--block", "3",
+                         "--seam", "3/8", "--columns", "5", "--rows", "3")
+    assert "No mark of a ruler gives so many: cut at 3 27/64 in, a set gives 10. Longer strips are safer." in words
+
+
 def test_one_top_takes_three_sets(muslin: Muslin) -> None:
     plan = muslin.answer(*SMALL, "--tops", "1")
     assert (plan["sets"]["sets"], plan["segments"]["used"], plan["blocks"]["blocks"]) == (3, 18, 9)
