@@ -57,6 +57,12 @@ static muslin_status search(struct muslin_cutplan *plan, struct telling *telling
     return status;
 }
 
+/* A search that ends so: for want of memory, where stock suffices. */
+static void fail_as(struct msl_check *check, muslin_status status)
+{
+    msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+}
+
 void msl_free_found(struct muslin_cutplan *plan)
 {
     if (plan->searched)
@@ -82,7 +88,7 @@ static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, stru
     if (status == MUSLIN_OK)
         msl_found_free(&plan->allocator, shorter ? &before : &plan->found);
     else
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
     if (!shorter) {
         plan->work_besides += plan->found.work - before.work;
         plan->found = before;
@@ -179,7 +185,7 @@ void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan, muslin
     struct telling telling = { .progress = progress, .context = context, .best_before = INT64_MAX };
     const muslin_status status = check->status == MUSLIN_OK ? search_all(check, plan, &telling) : MUSLIN_OK;
     if (status != MUSLIN_OK)
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
 }
 
 /* ---- what stock suffices for ------------------------------------------------------------------------------------ */
@@ -229,7 +235,7 @@ static int suffices(struct msl_check *check, struct muslin_cutplan *plan, struct
     const muslin_status status = search(plan, &telling);
     if (status == MUSLIN_ERR_NO_MEMORY) {
         giving->looks = 0;
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
     }
     return status == MUSLIN_OK;
 }
@@ -303,7 +309,7 @@ static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, stru
     check->at = 0;
     const muslin_status status = check->status == MUSLIN_OK ? search(plan, telling) : MUSLIN_OK;
     if (status != MUSLIN_OK)
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
 }
 
 static void find_plan(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
@@ -312,7 +318,7 @@ static void find_plan(struct msl_check *check, struct muslin_cutplan *plan, stru
     if (status == MUSLIN_ERR_NOT_ENOUGH || status == MUSLIN_ERR_WORK_LIMIT)
         leave_out(check, plan, telling, status);
     else if (status != MUSLIN_OK)
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
 }
 
 /* ---- made ------------------------------------------------------------------------------------------------------- */

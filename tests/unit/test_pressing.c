@@ -1457,12 +1457,24 @@ static muslin_id asked_beside_much_work(struct nine *nine)
     return join_of(quilt, MUSLIN_AXIS_ACROSS, beside, 2);
 }
 
+/* What was told, and when to end it: at the call that brings `calls` above 0. */
+struct heard {
+    int64_t calls;
+    int64_t work;
+    int64_t first; /* of what was told as best; -1: nothing yet */
+    int64_t best;  /* the last of it */
+};
+
 static int32_t end_it(void *context, int64_t work, int64_t best, int64_t bound)
 {
-    int64_t *calls = context;
-    ck_assert_int_ge(work, 0);
+    struct heard *heard = context;
+    ck_assert_int_ge(work, heard->work);
     ck_assert_int_le(bound, best);
-    return ++*calls > 0;
+    ck_assert(heard->first < 0 || best <= heard->best);
+    heard->work = work;
+    heard->first = heard->first < 0 ? best : heard->first;
+    heard->best = best;
+    return ++heard->calls > 0;
 }
 
 /* Told from below zero it goes on for so many calls. What it is ended with is a plan, and without an end nothing
@@ -1475,15 +1487,18 @@ static void ck_progress(const struct muslin_solution *solution, struct failing_a
     struct muslin_pressing *whole = pressed(solution);
     const struct muslin_pressing_total best = totals_of(whole);
     for (int64_t more = 0; more < 12; more++) {
-        int64_t calls = -more;
-        ck_ok(muslin_pressing_create(solution, &spec, &own->allocator, end_it, &calls, &plan, NULL));
+        struct heard heard = { .calls = -more, .first = -1 };
+        ck_ok(muslin_pressing_create(solution, &spec, &own->allocator, end_it, &heard, &plan, NULL));
         const struct muslin_pressing_total totals = totals_of(plan);
-        ck_assert_int_le(calls, 1);
-        ck_assert_int_gt(calls, -more);
+        ck_assert_int_le(heard.calls, 1);
+        ck_assert_int_gt(heard.calls, -more);
+        ck_assert_int_eq(heard.first, totals.alternating);
+        ck_assert_int_ge(heard.best, totals.exceptions);
+        ck_assert_int_le(heard.work, totals.work);
         ck_assert_int_ge(totals.exceptions, best.least);
         ck_assert_int_le(totals.exceptions, totals.alternating);
         ck_assert_int_eq(totals.alternating, best.alternating);
-        ck_assert(calls > 0 || memcmp(&totals, &best, sizeof best) == 0);
+        ck_assert(heard.calls > 0 || memcmp(&totals, &best, sizeof best) == 0);
         muslin_pressing_free(plan);
         ck_assert(failing_is_clean(own));
     }
