@@ -129,7 +129,8 @@ START_TEST(many_rows_are_planned)
 }
 END_TEST
 
-/* 4096 million squares of an inch, 40 in each strip of an inch, in as many rows as there may be: more than 2^31. */
+/* 4096 million pieces an inch wide and a tick more high, 40 in each strip, in as many rows as there may be: more than
+ * 2^31 pieces, and more ticks times ticks. */
 START_TEST(the_most_pieces_are_planned)
 {
     static struct muslin_blank_spec rows[MUSLIN_CUTPLAN_ROWS_MAX];
@@ -144,14 +145,15 @@ START_TEST(the_most_pieces_are_planned)
         for (int64_t i = 0; i < MUSLIN_CUTPLAN_ROWS_MAX; i++) {
             const struct muslin_blank_spec row = MUSLIN_BLANK_SPEC_INIT;
             rows[i] = row;
-            rows[i].cut_width = rows[i].cut_length = WHOLE_IN(1);
+            rows[i].cut_width = WHOLE_IN(1);
+            rows[i].cut_length = WHOLE_IN(1) + 1;
             rows[i].count = MUSLIN_CUTPLAN_COUNT_MAX;
         }
         ck_ok(muslin_cutplan_create(&spec, rows, sizeof rows[0], MUSLIN_CUTPLAN_ROWS_MAX, NULL, 0, 0, &allocator, NULL,
                                     NULL, &plan, NULL));
         ck_ok(muslin_cutplan_totals(plan, &totals, NULL));
         ck_assert_int_eq(totals.pieces, INT64_C(4096000000));
-        ck_assert_int_eq(totals.cloth_length, WHOLE_IN(4096000000 / 40));
+        ck_assert_int_eq(totals.cloth_length, (WHOLE_IN(1) + 1) * (4096000000 / 40));
         ck_assert_int_eq(totals.waste, 0);
         muslin_cutplan_free(plan);
     }
