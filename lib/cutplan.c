@@ -57,6 +57,12 @@ static muslin_status search(struct muslin_cutplan *plan, struct telling *telling
     return status;
 }
 
+/* A search that ends so: for want of memory, where stock suffices. */
+static void fail_as(struct msl_check *check, muslin_status status)
+{
+    msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+}
+
 void msl_free_found(struct muslin_cutplan *plan)
 {
     if (plan->searched)
@@ -82,7 +88,7 @@ static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, stru
     if (status == MUSLIN_OK)
         msl_found_free(&plan->allocator, shorter ? &before : &plan->found);
     else
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
     if (!shorter) {
         plan->work_besides += plan->found.work - before.work;
         plan->found = before;
@@ -123,7 +129,9 @@ static uint32_t rows_to_join(const struct muslin_cutplan *plan, struct msl_rank 
 {
     uint32_t count = 0;
     for (uint32_t i = 0; i < plan->piece_count; i++) {
-        const struct msl_rank rank = { -plan->pieces[i].cut_length, -plan->pieces[i].cut_width, 0, i };
+        const struct msl_rank rank = {
+            .first = -plan->pieces[i].cut_length, .second = -plan->pieces[i].cut_width, .row = i
+        };
         if (msl_may_join_anew(plan, i))
             rows[count++] = rank;
     }
@@ -177,7 +185,7 @@ void msl_search_all(struct msl_check *check, struct muslin_cutplan *plan, muslin
     struct telling telling = { .progress = progress, .context = context, .best_before = INT64_MAX };
     const muslin_status status = check->status == MUSLIN_OK ? search_all(check, plan, &telling) : MUSLIN_OK;
     if (status != MUSLIN_OK)
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
 }
 
 /* ---- what stock suffices for ------------------------------------------------------------------------------------ */
@@ -190,8 +198,7 @@ static uint32_t order_rows(const struct muslin_cutplan *plan, struct msl_rank *r
         plan->made[i] = 0;
     for (uint32_t i = 0; i < plan->blank_count; i++) {
         const uint32_t row = plan->blanks[i].row;
-        const int by_priority = (plan->spec.flags & MUSLIN_CUTPLAN_BY_PRIORITY) != 0;
-        const struct msl_rank rank = { by_priority ? plan->pieces[row].priority : 0, 0, 0, row };
+        const struct msl_rank rank = { .first = msl_priority_of(plan, row), .row = row };
         if (plan->made[row] == 0)
             rows[count++] = rank;
         plan->made[row] = plan->pieces[row].count;
@@ -228,7 +235,7 @@ static int suffices(struct msl_check *check, struct muslin_cutplan *plan, struct
     const muslin_status status = search(plan, &telling);
     if (status == MUSLIN_ERR_NO_MEMORY) {
         giving->looks = 0;
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
     }
     return status == MUSLIN_OK;
 }
@@ -302,7 +309,7 @@ static void leave_out(struct msl_check *check, struct muslin_cutplan *plan, stru
     check->at = 0;
     const muslin_status status = check->status == MUSLIN_OK ? search(plan, telling) : MUSLIN_OK;
     if (status != MUSLIN_OK)
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
 }
 
 static void find_plan(struct msl_check *check, struct muslin_cutplan *plan, struct telling *telling)
@@ -311,7 +318,7 @@ static void find_plan(struct msl_check *check, struct muslin_cutplan *plan, stru
     if (status == MUSLIN_ERR_NOT_ENOUGH || status == MUSLIN_ERR_WORK_LIMIT)
         leave_out(check, plan, telling, status);
     else if (status != MUSLIN_OK)
-        msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
+        fail_as(check, status);
 }
 
 /* ---- made ------------------------------------------------------------------------------------------------------- */

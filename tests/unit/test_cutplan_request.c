@@ -327,10 +327,14 @@ START_TEST(every_allocation_may_fail)
             struct muslin_problem problem = PROBLEM;
             p.plan = NULL;
             const muslin_status status = plan_with(&p, &failing.allocator, &problem);
-            if (status == MUSLIN_ERR_NO_MEMORY)
+            if (status == MUSLIN_ERR_NO_MEMORY) {
                 ck_assert_ptr_null(p.plan);
-            else
+                ck_assert_int_eq(problem.status, status);
+                ck_assert_int_eq(problem.argument, MUSLIN_ARG_ALLOCATOR);
+                ck_assert(problem.at == 0 && problem.value >= 0 && problem.limit == 0);
+            } else {
                 ck_ok(status); /* a search may do with less */
+            }
             muslin_cutplan_free(p.plan);
             ck_assert(failing_is_clean(&failing));
         }

@@ -4,6 +4,7 @@
  * SPDX-License-Identifier: MIT */
 #include "test_pressing.h"
 
+#include "pressing_solve.h"
 #include "refusals.h"
 
 enum { A_STRIP = 16256, MANY_ROWS = 100 };
@@ -1456,12 +1457,24 @@ static muslin_id asked_beside_much_work(struct nine *nine)
     return join_of(quilt, MUSLIN_AXIS_ACROSS, beside, 2);
 }
 
+/* What was told, and when to end it: at the call that brings `calls` above 0. */
+struct heard {
+    int64_t calls;
+    int64_t work;
+    int64_t first; /* of what was told as best; -1: nothing yet */
+    int64_t best;  /* the last of it */
+};
+
 static int32_t end_it(void *context, int64_t work, int64_t best, int64_t bound)
 {
-    int64_t *calls = context;
-    ck_assert_int_ge(work, 0);
+    struct heard *heard = context;
+    ck_assert_int_ge(work, heard->work);
     ck_assert_int_le(bound, best);
-    return ++*calls > 0;
+    ck_assert(heard->first < 0 || best <= heard->best);
+    heard->work = work;
+    heard->first = heard->first < 0 ? best : heard->first;
+    heard->best = best;
+    return ++heard->calls > 0;
 }
 
 /* Told from below zero it goes on for so many calls. What it is ended with is a plan, and without an end nothing
@@ -1474,15 +1487,18 @@ static void ck_progress(const struct muslin_solution *solution, struct failing_a
     struct muslin_pressing *whole = pressed(solution);
     const struct muslin_pressing_total best = totals_of(whole);
     for (int64_t more = 0; more < 12; more++) {
-        int64_t calls = -more;
-        ck_ok(muslin_pressing_create(solution, &spec, &own->allocator, end_it, &calls, &plan, NULL));
+        struct heard heard = { .calls = -more, .first = -1 };
+        ck_ok(muslin_pressing_create(solution, &spec, &own->allocator, end_it, &heard, &plan, NULL));
         const struct muslin_pressing_total totals = totals_of(plan);
-        ck_assert_int_le(calls, 1);
-        ck_assert_int_gt(calls, -more);
+        ck_assert_int_le(heard.calls, 1);
+        ck_assert_int_gt(heard.calls, -more);
+        ck_assert_int_eq(heard.first, totals.alternating);
+        ck_assert_int_ge(heard.best, totals.exceptions);
+        ck_assert_int_le(heard.work, totals.work);
         ck_assert_int_ge(totals.exceptions, best.least);
         ck_assert_int_le(totals.exceptions, totals.alternating);
         ck_assert_int_eq(totals.alternating, best.alternating);
-        ck_assert(calls > 0 || memcmp(&totals, &best, sizeof best) == 0);
+        ck_assert(heard.calls > 0 || memcmp(&totals, &best, sizeof best) == 0);
         muslin_pressing_free(plan);
         ck_assert(failing_is_clean(own));
     }
@@ -1545,6 +1561,32 @@ START_TEST(a_failed_allocation_leaves_nothing_behind)
     ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_AXIS_DOWN, odd, 3), 1000);
     ck_allocations(&nine.s, join_of(nine.s.quilt, MUSLIN_AXIS_DOWN, two, 2), 1000);
     end_sewing(&nine.s);
+}
+END_TEST
+
+/* Numbers pushed and popped by chance; each that comes is the least there is, by looking at all. */
+START_TEST(a_heap_gives_the_least_first)
+{
+    enum { MOST_HELD = 50 };
+    uint32_t numbers[MOST_HELD];
+    uint32_t held[MOST_HELD];
+    struct msl_heap heap = { numbers, 0 };
+    uint64_t random = 7;
+    for (int step = 0; step < 100000; step++) {
+        const uint64_t used = heap.used;
+        if (used < MOST_HELD && (used == 0 || draw(&random) % 5 < (step / 1000 % 2 == 0 ? 3u : 2u))) {
+            held[used] = (uint32_t)(draw(&random) % 100);
+            msl_heap_push(&heap, held[used]);
+            ck_assert_uint_eq(heap.used, used + 1);
+        } else {
+            uint64_t least = 0;
+            for (uint64_t i = 1; i < used; i++)
+                least = held[i] < held[least] ? i : least;
+            ck_assert_uint_eq(msl_heap_pop(&heap), held[least]);
+            ck_assert_uint_eq(heap.used, used - 1);
+            held[least] = held[used - 1];
+        }
+    }
 }
 END_TEST
 
@@ -1689,6 +1731,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, rows_are_asked_for_and_filled);
     tcase_add_test(tests, progress_ends_the_search_with_a_plan);
     tcase_add_test(tests, a_failed_allocation_leaves_nothing_behind);
+    tcase_add_test(tests, a_heap_gives_the_least_first);
     tcase_add_test(tests, units_can_be_held_to_their_recipes);
     tcase_add_test(tests, a_goose_is_pressed_outwards);
     suite_add_tcase(suite, tests);
