@@ -84,7 +84,7 @@ START_TEST(a_unit_is_of_a_kind_method_and_hand_that_there_is)
     fabrics_given = 2;
     struct muslin_quilt_unit_spec spec = initial_unit();
     spec.width = s.two;
-    const struct ruled ruled = { make_unit, &spec, sizeof spec, 8, 8 };
+    const struct ruled ruled = { make_unit, &spec, sizeof spec, 8, 8, 0 };
     ck_spec_rules(&ruled);
     ck_no_flag_known(&ruled);
     const struct refusal refusals[] = {
