@@ -7,11 +7,11 @@ All three are builds by meson: plain ones, with clang's profiles, which tell wha
 notice its mutants), and with sanitizers. A mutant whose object is the same at -O2 is none. Each is linked with the
 tests and asked suite by suite, quick ones and those of its module first; what fails (it ends at its first assert that
 does), crashes, or takes four times as long has noticed it. What the suites let live is shown the programs of ASKED_LAST
-that .ci/run asks too, and the quick suites once more with sanitizers. The golden digest records the library's own
-answers, so it counts for nothing; of what lives still it tells whether an answer changed at all: then the module's
-properties are tried, whose truth is the model. What is known of mutants of the same sources lies in PROGRAMS/mutants
-and is not asked again (--again asks those that lived). equivalent.txt names mutants that change no answer, with the
-reason.
+that .ci/run asks too, the quick suites once more with sanitizers, and the properties of its module, whose truth is the
+model (all there are, with fewer requests, where it has none). The golden digest records the library's own answers, so
+it counts for nothing; of what lives still it tells whether an answer changed at all. What is known of mutants of the
+same sources lies in PROGRAMS/mutants and is not asked again (--again asks those that lived). equivalent.txt names
+mutants that change no answer, with the reason.
 
 It fails where so many live that the score aimed at can hardly be true.
 
@@ -20,6 +20,7 @@ import argparse
 import collections
 import concurrent.futures
 import fnmatch
+import functools
 import hashlib
 import json
 import math
@@ -42,6 +43,9 @@ PATIENCE = 6  # seconds for a suite of another module,
 QUICK = 0.5  # and without sanitizers for one that is asked with them
 HANDBOOK = "handbook"
 GOLDEN = "golden"
+REQUESTS = 200  # for each property of its module, or of the one whose properties ask it,
+ASKED_BY = {"quilt": "solution", "sewing": "solution"}
+OF_ALL = 10  # and for each of all modules
 ASKED_LAST = (  # of which files, what program, and how much of it
     ("cutplan*", "tests/deep/cutplan.c", "10000"),
     ("length*", "tests/exhaustive/text.c", "few", "5"),
@@ -209,16 +213,46 @@ def suite_fails(names, build, suites, where, patience=1, memory=MEMORY):
     return None
 
 
+def usual_seconds(command, **variables):
+    """What a program of tests takes without any change."""
+    holds, seconds = asked(command, **variables)
+    if not holds:
+        raise SystemExit(f"{' '.join(command)} fails without any change")
+    return seconds
+
+
+@functools.lru_cache(maxsize=None)
+def program_seconds(source, arguments, build, where):
+    return usual_seconds([build.compile_program(source, where), *arguments])
+
+
 def program_fails(mutant, build, where):
     """The program of ASKED_LAST that notices it, or None. Three times as long as without it is too long."""
     for files, source, *arguments in ASKED_LAST:
         if fnmatch.fnmatch(mutant.file.name, files):
-            usual = asked([build.compile_program(source, where), *arguments])
-            if not usual[0]:
-                raise SystemExit(f"{source} fails without any change")
-            if not asked([build.compile_program(source, where, where / "it.o"), *arguments], 3 * usual[1] + 1)[0]:
+            seconds = program_seconds(source, tuple(arguments), build, where)
+            if not asked([build.compile_program(source, where, where / "it.o"), *arguments], 3 * seconds + 1)[0]:
                 return source
     return None
+
+
+@functools.lru_cache(maxsize=None)
+def properties_of(module, build):
+    """How tests/property is asked of a module: the command, its variables, and the seconds it takes."""
+    own = sorted(map(str, (ROOT / "tests/property").glob(f"test_{ASKED_BY.get(module, module)}*.py")))
+    command = ["python3", "-m", "pytest", "-q", "-x", "-p", "no:cacheprovider", *(own or ["tests/property"])]
+    variables = dict(PYTHONPATH=str(ROOT / "bindings/python"), PYTHONDONTWRITEBYTECODE="1", CI="1",
+                     MUSLIN_PROPERTY_EXAMPLES=str(REQUESTS if own else OF_ALL), MUSLIN_PROPERTY_FIRST="1",
+                     HYPOTHESIS_STORAGE_DIRECTORY=str(build.work / "hypothesis"))
+    usual = str(build.where / "libmuslin.so.1")
+    return command, variables, usual_seconds(command, MUSLIN_LIBRARY=usual, **variables)
+
+
+def properties_fail(mutant, build, where):
+    """Whether tests/property notices it. It, too, gets three times as long."""
+    command, variables, seconds = properties_of(module_of(mutant), build)
+    changed = build.link_shared(mutant.file.stem, where)
+    return not asked(command, 3 * seconds + 1, MUSLIN_LIBRARY=changed, **variables)[0]
 
 
 def sanitizers_fail(mutant, build, suites):
@@ -237,26 +271,13 @@ def verdict(mutant, build, sanitized, suites, same, golden):
     if compiled is None or compiled == same:
         return "none"
     noticed = (suite_fails(suites.for_mutant(mutant), build, suites, where) or program_fails(mutant, build, where) or
-               sanitizers_fail(mutant, sanitized, suites))
+               sanitizers_fail(mutant, sanitized, suites) or
+               (properties_fail(mutant, build, where) and "properties"))
     if noticed:
         return noticed
     done = subprocess.run(["prlimit", "--cpu=60", f"--as={MEMORY}", build.link(GOLDEN, where)], check=False,
                           stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)
-    if done.stdout == golden:
-        return "lives"
-    return "properties" if properties_fail(mutant, build, where) else "lives, digest changed"
-
-
-def properties_fail(mutant, build, where):
-    """Whether tests/property notices it: what it has of the module, or all of it where it has nothing."""
-    tests = list((ROOT / "tests/property").glob(f"test_{module_of(mutant)}*.py")) or [ROOT / "tests/property"]
-    environment = dict(os.environ, MUSLIN_LIBRARY=build.link_shared(mutant.file.stem, where),
-                       PYTHONPATH=str(ROOT / "bindings/python"), PYTHONDONTWRITEBYTECODE="1",
-                       MUSLIN_PROPERTY_EXAMPLES="30", CI="1", HYPOTHESIS_STORAGE_DIRECTORY=str(where / "hypothesis"))
-    command = ["prlimit", "--cpu=120", "python3", "-m", "pytest", "-q", "-x", "-p", "no:cacheprovider",
-               *map(str, tests)]
-    return subprocess.run(command, env=environment, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
-                          check=False).returncode != 0
+    return "lives" if done.stdout == golden else "lives, digest changed"
 
 
 class Known:
