@@ -123,7 +123,9 @@ static uint32_t rows_to_join(const struct muslin_cutplan *plan, struct msl_rank 
 {
     uint32_t count = 0;
     for (uint32_t i = 0; i < plan->piece_count; i++) {
-        const struct msl_rank rank = { -plan->pieces[i].cut_length, -plan->pieces[i].cut_width, 0, i };
+        const struct msl_rank rank = {
+            .first = -plan->pieces[i].cut_length, .second = -plan->pieces[i].cut_width, .row = i
+        };
         if (msl_may_join_anew(plan, i))
             rows[count++] = rank;
     }
@@ -190,8 +192,7 @@ static uint32_t order_rows(const struct muslin_cutplan *plan, struct msl_rank *r
         plan->made[i] = 0;
     for (uint32_t i = 0; i < plan->blank_count; i++) {
         const uint32_t row = plan->blanks[i].row;
-        const int by_priority = (plan->spec.flags & MUSLIN_CUTPLAN_BY_PRIORITY) != 0;
-        const struct msl_rank rank = { by_priority ? plan->pieces[row].priority : 0, 0, 0, row };
+        const struct msl_rank rank = { .first = msl_priority_of(plan, row), .row = row };
         if (plan->made[row] == 0)
             rows[count++] = rank;
         plan->made[row] = plan->pieces[row].count;

@@ -57,7 +57,8 @@ int msl_master_make(struct msl_master *master, const struct msl_cutting *cutting
 void msl_master_free(struct msl_master *master, const struct muslin_allocator *allocator);
 
 /* Inverts the basis, of row_count rows, and finds the levels; what is below nothing is turned against. Returns 0 when
- * it can't be inverted within the range of the numbers. A basis of slacks can always. */
+ * it can't be inverted within the range of the numbers. A basis of slacks can, where less than 2^27 of each size are
+ * wanted. */
 int msl_master_load(struct msl_master *master);
 
 /* Improves the levels with the patterns in the pool until none pays. Leaves the worths, those of the wrong sign set to

@@ -102,6 +102,8 @@ void msl_keep_request(struct msl_check *check, struct muslin_cutplan *plan, cons
 /* Takes the request apart into sorted blanks, for the usable width of the plan's spec. MUSLIN_ERR_NO_YIELD: a piece is
  * too large; MUSLIN_ERR_RANGE: joins take a whole strip; MUSLIN_ERR_OVERFLOW: more than a plan can hold. */
 void msl_lay_out(struct msl_check *check, struct muslin_cutplan *plan);
+/* Of a row: what is lower comes first; all alike where rows are not left out by priority. */
+int64_t msl_priority_of(const struct muslin_cutplan *plan, uint32_t row);
 /* Gives a joined piece, the only one of its row, strips of other lengths. Returns 0, and does nothing, where blanks
  * would be more than the sizes that are searched. */
 int msl_put_lengths(struct msl_check *check, struct muslin_cutplan *plan, uint32_t row,

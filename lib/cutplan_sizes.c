@@ -184,9 +184,9 @@ static void add_row(struct msl_check *check, struct muslin_cutplan *plan, uint32
 
 /* ---- in order --------------------------------------------------------------------------------------------------- */
 
-static int64_t priority_of(const struct muslin_cutplan *plan, const struct msl_blank *blank)
+int64_t msl_priority_of(const struct muslin_cutplan *plan, uint32_t row)
 {
-    return has_flag(plan, MUSLIN_CUTPLAN_BY_PRIORITY) ? plan->pieces[blank->row].priority : 0;
+    return has_flag(plan, MUSLIN_CUTPLAN_BY_PRIORITY) ? plan->pieces[row].priority : 0;
 }
 
 /* What tells sizes of one height and width apart. */
@@ -212,7 +212,7 @@ static int is_blank_before(const void *context, uint32_t a, uint32_t b)
     for (int key = 0; key < KEYS; key++)
         if (first[key] != second[key])
             return first[key] < second[key];
-    return priority_of(plan, &plan->blanks[a]) < priority_of(plan, &plan->blanks[b]);
+    return msl_priority_of(plan, plan->blanks[a].row) < msl_priority_of(plan, plan->blanks[b].row);
 }
 
 static int is_same_size(const struct msl_blank *a, const struct msl_blank *b)
@@ -235,7 +235,7 @@ static void sort_blanks(struct msl_check *check, struct muslin_cutplan *plan)
     struct msl_rank *spare = msl_scratch(check, a, n, sizeof *spare);
     struct msl_blank *unsorted = msl_scratch(check, a, n, sizeof *unsorted);
     for (uint32_t i = 0; check->status == MUSLIN_OK && i < n; i++) {
-        const struct msl_rank rank = { -plan->blanks[i].along, -plan->blanks[i].across, 0, i };
+        const struct msl_rank rank = { .first = -plan->blanks[i].along, .second = -plan->blanks[i].across, .row = i };
         ranks[i] = rank;
         unsorted[i] = plan->blanks[i];
     }

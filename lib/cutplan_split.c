@@ -220,17 +220,19 @@ static int pack_fullest(struct msl_search *search, int32_t way)
     struct msl_making *making = &search->making;
     int64_t part = 0;
     int64_t strips = whole_of(search, search->way_level[way], &part);
-    int32_t made = 0;
     for (int32_t i = 0; i < cutting->size_count; i++) {
         const int64_t taken = msl_taken_in(&cutting->sizes[i], cutting->ways[way].along, NULL);
         making->offered[i] = whole_of(search, search->copies_level[way * cutting->size_count + i], &part);
         making->worth[i] = 25 * taken + taken * taken / cutting->ways[way].across;
     }
-    while (strips > 0 && made >= 0) {
+    while (strips > 0) {
         int64_t bound = 0;
+        int32_t made = 0;
         msl_price(search->pricing, way, making->worth, making->offered, 0, &search->pool, &made, &bound);
-        const int64_t times = made < 0 ? 0 : lay_out(search, made, strips);
-        if (made >= 0 && !msl_plan_put(making, made, times))
+        if (made < 0)
+            break;
+        const int64_t times = lay_out(search, made, strips);
+        if (!msl_plan_put(making, made, times))
             return 0;
         strips -= times;
     }

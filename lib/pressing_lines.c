@@ -178,11 +178,11 @@ void msl_meet_on_point(struct msl_nesting *nesting, uint32_t node)
         return;
     for (uint32_t k = 0; k < uprights; k++) {
         const struct msl_upright at = msl_diagonal_upright(plan->solution, node, k);
-        field.ranks[k] = (struct msl_rank){ at.row, at.u, 0, k };
+        field.ranks[k] = (struct msl_rank){ .first = at.row, .second = at.u, .row = k };
     }
     for (uint32_t k = uprights; k < field.n; k++) {
         const struct msl_part part = msl_part(plan->solution, node, k - uprights);
-        field.ranks[k] = (struct msl_rank){ part.y, part.x, 0, k };
+        field.ranks[k] = (struct msl_rank){ .first = part.y, .second = part.x, .row = k };
     }
     msl_sort(field.ranks, field.ranks + field.n, field.n, NULL, NULL);
     meet_in_field(nesting, &field);

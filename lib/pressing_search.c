@@ -278,7 +278,7 @@ static void order_surplus(const struct groups *groups, int by_groups)
     const uint64_t n = solver->surplus.used;
     for (uint32_t i = 0; i < n; i++) {
         const struct msl_surplus *surplus = msl_surplus_at(solver, i);
-        groups->order[i] = (struct msl_rank){ !surplus->against, surplus->causes, 0, i };
+        groups->order[i] = (struct msl_rank){ .first = !surplus->against, .second = surplus->causes, .row = i };
         if (by_groups)
             groups->order[i].group = group_of(groups, causes_of(groups->search, surplus)[0]);
     }

@@ -7,8 +7,9 @@
  * Requests are drawn by chance: up to six pieces that may be turned, slit from panels or sloped, from a bolt or from
  * stock, with any options. Of each the least is found by dealing the pieces out to strips, panels and pieces of stock
  * in every way. No bound may pass it, no plan may be below it, a plan that is said to be proven must be it, and the
- * check must find every plan and its proof well; stock that is said not to suffice must not. Prints what went wrong,
- * and how much was proven. */
+ * check must find every plan and its proof well; stock that is said not to suffice must not. What stock suffices for is
+ * given to the rows one by one, to each as many pieces as there is any way for beside those before it: as many must be
+ * made, or told. Prints what went wrong, and how much was proven. */
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -69,6 +70,11 @@ static void draw_stock(struct request *request, uint64_t *random)
         stock->length = 5 + (int64_t)drawn(random, 12);
         stock->count = drawn(random, 2) == 0 ? MUSLIN_COUNT_MAX : 1 + (int64_t)drawn(random, 3);
         stock->cost = 1 + (int64_t)drawn(random, 9);
+    }
+    if (drawn(random, 2) == 0) {
+        request->spec.flags |= MUSLIN_CUTPLAN_BY_PRIORITY;
+        for (size_t i = 0; i < request->row_count; i++)
+            request->rows[i].priority = (int32_t)drawn(random, 3);
     }
 }
 
@@ -392,6 +398,63 @@ static int64_t least_cost(const struct request *request)
     return deal(cost, there_are, request->stock_count, all);
 }
 
+/* ---- what stock suffices for ------------------------------------------------------------------------------------- */
+
+static int64_t height_of(const struct request *request, size_t row)
+{
+    struct request one = *request;
+    static struct trial trial;
+    one.rows[0] = request->rows[row];
+    one.rows[0].count = 1;
+    one.row_count = 1;
+    lay_out(&trial, &one);
+    return trial.piece[0].height[0];
+}
+
+static int is_by_priority(const struct request *request)
+{
+    return (request->spec.flags & MUSLIN_CUTPLAN_BY_PRIORITY) != 0;
+}
+
+/* Rows in the order in which they get pieces: by priority, then from the highest down. 0: two come at once. */
+static int order_rows(const struct request *request, size_t *order)
+{
+    for (size_t i = 0; i < request->row_count; i++) {
+        size_t before = 0;
+        for (size_t k = 0; k < request->row_count; k++) {
+            const int64_t later = is_by_priority(request) ? request->rows[i].priority - request->rows[k].priority : 0;
+            const int64_t lower = height_of(request, k) - height_of(request, i);
+            if (k != i && later == 0 && lower == 0)
+                return 0;
+            before += later > 0 || (later == 0 && lower > 0);
+        }
+        order[before] = i;
+    }
+    return 1;
+}
+
+/* The request with as many pieces of each row as there is a way for. Returns the row at which it ends where not all
+ * are, behind which nothing is made but by priority; -1: they are all, or two rows come at once. */
+static int64_t made_of(const struct request *request, struct request *made)
+{
+    size_t order[ROWS] = { 0 };
+    int64_t ends_at = -1;
+    *made = *request;
+    if (request->stock_count == 0 || least_cost(request) < NEVER || !order_rows(request, order))
+        return -1;
+    for (size_t i = 0; i < request->row_count; i++)
+        made->rows[i].count = 0;
+    for (size_t i = 0; i < request->row_count && (ends_at < 0 || is_by_priority(request)); i++) {
+        struct muslin_blank_spec *row = &made->rows[order[i]];
+        while (row->count < request->rows[order[i]].count && least_cost(made) < NEVER)
+            row->count++;
+        row->count -= least_cost(made) == NEVER;
+        if (ends_at < 0 && row->count < request->rows[order[i]].count)
+            ends_at = (int64_t)order[i];
+    }
+    return ends_at;
+}
+
 /* ---- compared ---------------------------------------------------------------------------------------------------- */
 
 struct tally {
@@ -420,43 +483,90 @@ static void print_request(const struct request *request)
                (long long)request->stock[i].count);
 }
 
+static void is_wrong(const struct request *request, struct tally *tally)
+{
+    print_request(request);
+    tally->wrong++;
+}
+
+/* Stock suffices all the same, or for another number of pieces than is told. */
+static void compare_refused(const struct request *request, int64_t ends_at, const struct request *made,
+                            const struct muslin_problem *problem, struct tally *tally)
+{
+    const int suffices = least_cost(request) < NEVER;
+    tally->refused++;
+    tally->given_up += suffices;
+    if (problem->status == MUSLIN_ERR_NO_YIELD ? suffices : is_by_priority(request)) {
+        printf("refused: %s\n", problem->text);
+        is_wrong(request, tally);
+    } else if (suffices && problem->status == MUSLIN_ERR_NOT_ENOUGH) {
+        printf("refused, but the stock suffices: %s\n", problem->text);
+        is_wrong(request, tally);
+    } else if (problem->status != MUSLIN_ERR_NO_YIELD && ends_at >= 0 &&
+               (problem->at != ends_at || problem->value != request->rows[ends_at].count ||
+                problem->limit != made->rows[ends_at].count)) {
+        printf("told: row %lld wants %lld, of which there are %lld; but it is row %lld, and %lld of it\n",
+               (long long)problem->at, (long long)problem->value, (long long)problem->limit, (long long)ends_at,
+               (long long)made->rows[ends_at].count);
+        is_wrong(request, tally);
+    }
+}
+
+/* 1 where each row has as many pieces as there is a way for. */
+static int makes(const struct muslin_cutplan *plan, const struct request *made)
+{
+    struct muslin_cutplan_piece rows[ROWS];
+    size_t count = 0;
+    if (muslin_cutplan_pieces(plan, rows, sizeof rows[0], ROWS, &count, NULL) != MUSLIN_OK ||
+        count != made->row_count)
+        return 0;
+    for (size_t i = 0; i < count; i++)
+        if (rows[i].made != made->rows[i].count)
+            return 0;
+    return 1;
+}
+
+static void compare_plan(const struct request *request, int64_t ends_at, const struct request *made,
+                         const struct muslin_cutplan *plan, struct tally *tally)
+{
+    struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
+    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
+    const int64_t least = least_cost(made);
+    muslin_status status = muslin_cutplan_totals(plan, &totals, NULL);
+    if (status == MUSLIN_OK)
+        status = muslin_cutplan_check(plan, NULL, NULL, &checked, NULL);
+    tally->plans++;
+    tally->proven += totals.proven;
+    if (least == NEVER && ends_at < 0 && is_by_priority(request))
+        return; /* two rows come at once */
+    if (status != MUSLIN_OK || totals.least > least || totals.cost < least || (totals.proven && totals.cost != least) ||
+        checked.fault != 0 || checked.cost != totals.cost || checked.least < totals.least || checked.least > least ||
+        !makes(plan, made)) {
+        printf("wrong: status %d, least %lld, said %lld .. %lld, proven %d, %lld missing; "
+               "checked %lld .. %lld, fault %d at %lld\n",
+               (int)status, (long long)least, (long long)totals.least, (long long)totals.cost, (int)totals.proven,
+               (long long)totals.missing, (long long)checked.least, (long long)checked.cost, checked.fault,
+               (long long)checked.at);
+        is_wrong(request, tally);
+    }
+}
+
 static void compare(const struct request *request, struct tally *tally)
 {
     struct muslin_cutplan *plan = NULL;
     struct muslin_allocator memory = { 0 };
     struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
-    struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
-    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
+    struct request made;
     muslin_allocator_libc(&memory);
-    const int64_t least = least_cost(request);
-    muslin_status status =
+    const int64_t ends_at = made_of(request, &made);
+    const muslin_status status =
         muslin_cutplan_create(&request->spec, request->rows, sizeof request->rows[0], request->row_count,
                               request->stock, sizeof request->stock[0], request->stock_count, &memory, NULL, NULL,
                               &plan, &problem);
-    if (status == MUSLIN_ERR_NO_YIELD || status == MUSLIN_ERR_NOT_ENOUGH || status == MUSLIN_ERR_WORK_LIMIT) {
-        tally->refused++;
-        if (least < NEVER && status != MUSLIN_ERR_WORK_LIMIT) {
-            printf("refused, but %lld suffices: %s\n", (long long)least, problem.text);
-            print_request(request);
-            tally->wrong++;
-        }
-        tally->given_up += least < NEVER;
-        return;
-    }
-    if (status == MUSLIN_OK)
-        status = muslin_cutplan_totals(plan, &totals, NULL);
-    if (status == MUSLIN_OK)
-        status = muslin_cutplan_check(plan, NULL, NULL, &checked, NULL);
-    tally->plans++;
-    tally->proven += totals.proven;
-    if (status != MUSLIN_OK || totals.least > least || totals.cost < least || (totals.proven && totals.cost != least) ||
-        checked.fault != 0 || checked.cost != totals.cost || checked.least < totals.least || checked.least > least) {
-        printf("wrong: status %d, least %lld, said %lld .. %lld, proven %d; checked %lld .. %lld, fault %d at %lld\n",
-               (int)status, (long long)least, (long long)totals.least, (long long)totals.cost, (int)totals.proven,
-               (long long)checked.least, (long long)checked.cost, checked.fault, (long long)checked.at);
-        print_request(request);
-        tally->wrong++;
-    }
+    if (status == MUSLIN_ERR_NO_YIELD || status == MUSLIN_ERR_NOT_ENOUGH || status == MUSLIN_ERR_WORK_LIMIT)
+        compare_refused(request, ends_at, &made, &problem, tally);
+    else
+        compare_plan(request, ends_at, &made, plan, tally);
     muslin_cutplan_free(plan);
 }
 

@@ -180,6 +180,44 @@ START_TEST(many_bindings_come_to_an_end)
 END_TEST
 
 /* More kinds of ends than a piece is joined from: the longest are taken. */
+/* Three pieces of 24 x 5 leave 16 in each of three strips of 5. Whole strips of 40 in, each of which gives its length
+ * less a join, are needed only for what those three and one join more do not give. */
+START_TEST(as_few_whole_strips_stay_as_there_can_be)
+{
+    for (int64_t length = 1; length <= 200; length += 7)
+        for (int64_t loss = 0; loss <= 6; loss += 2) {
+            int64_t wholes = 0;
+            while (wholes * (40 - loss) + 3 * (16 - loss) + loss < length)
+                wholes++;
+            start(&p, 40);
+            want(&p, 3, 24, 5);
+            want_joined(length, 5, 1)->join_loss = loss;
+            make_joined(1, 5 * (3 + wholes));
+            muslin_cutplan_free(p.plan);
+        }
+}
+END_TEST
+
+/* Of three joined pieces of 40, each of another height, one may be in parts that are left beside three pieces of 24 in
+ * strips as high as it: the others would have to be longer there. So it needs no strip, whichever it is. */
+START_TEST(every_joined_piece_is_tried)
+{
+    static const int64_t height[] = { 9, 5, 2 };
+    for (int one = 0; one < 3; one++)
+        for (int first = 0; first < 3; first++) {
+            start(&p, 40);
+            want(&p, 3, 24, height[one]);
+            for (int k = 0; k < 3; k++) {
+                const int row = (first + k) % 3;
+                want_joined(40, height[row], row == one ? 4 : 17)->join_loss = 0;
+            }
+            make_plan(&p);
+            ck_assert_int_eq(p.totals.cloth_length, 9 + 5 + 2 + 2 * height[one]);
+            muslin_cutplan_free(p.plan);
+        }
+}
+END_TEST
+
 START_TEST(the_longest_ends_are_taken)
 {
     for (int rising = 0; rising < 2; rising++) {
@@ -324,6 +362,8 @@ Suite *cutplan_joined_suite(void)
     tcase_add_test(tcase, some_joined_pieces_are_left_as_they_are);
     tcase_add_test(tcase, two_bindings_share_what_is_left);
     tcase_add_test(tcase, many_bindings_come_to_an_end);
+    tcase_add_test(tcase, as_few_whole_strips_stay_as_there_can_be);
+    tcase_add_test(tcase, every_joined_piece_is_tried);
     tcase_add_test(tcase, the_longest_ends_are_taken);
     tcase_add_test(tcase, the_search_for_other_lengths_is_told_as_one);
     tcase_add_test(tcase, other_widths_and_failing_memory);

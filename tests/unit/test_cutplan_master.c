@@ -291,13 +291,15 @@ static int near(double a, double b)
     return a - b < 2e-3 * (1 + b / 1000) && b - a < 2e-3 * (1 + b / 1000);
 }
 
-/* A million squares of 20 in strips of 320: 16 in each, 62,500 strips. A million of 160 x 8, two in each strip, beside
- * seven whole strips of 30. */
+/* A million squares of 20 in strips of 320: 16 in each, 62,500 strips; and as many as levels have room for. A million
+ * of 160 x 8, two in each strip, beside seven whole strips of 30. */
 START_TEST(test_a_million)
 {
     const struct piece squares[1] = { { 20, 20, 1000000, 0 } };
+    const struct piece most[1] = { { 20, 20, 128000000, 0 } };
     const struct piece wholes[2] = { { 160, 8, 1000000, 0 }, { 320, 30, 7, 0 } };
     ck_assert(near(solve(320, squares, 1), 62500 * 20.0));
+    ck_assert(near(solve(320, most, 1), 8000000 * 20.0));
     ck_assert(near(solve(320, wholes, 2), 500000 * 8.0 + 7 * 30.0));
 }
 END_TEST

@@ -4,6 +4,7 @@
  * SPDX-License-Identifier: MIT */
 #include "test_pressing.h"
 
+#include "pressing_solve.h"
 #include "refusals.h"
 
 enum { A_STRIP = 16256, MANY_ROWS = 100 };
@@ -1548,6 +1549,32 @@ START_TEST(a_failed_allocation_leaves_nothing_behind)
 }
 END_TEST
 
+/* Numbers pushed and popped by chance; each that comes is the least there is, by looking at all. */
+START_TEST(a_heap_gives_the_least_first)
+{
+    enum { MOST_HELD = 50 };
+    uint32_t numbers[MOST_HELD];
+    uint32_t held[MOST_HELD];
+    struct msl_heap heap = { numbers, 0 };
+    uint64_t random = 7;
+    for (int step = 0; step < 100000; step++) {
+        const uint64_t used = heap.used;
+        if (used < MOST_HELD && (used == 0 || draw(&random) % 5 < (step / 1000 % 2 == 0 ? 3u : 2u))) {
+            held[used] = (uint32_t)(draw(&random) % 100);
+            msl_heap_push(&heap, held[used]);
+            ck_assert_uint_eq(heap.used, used + 1);
+        } else {
+            uint64_t least = 0;
+            for (uint64_t i = 1; i < used; i++)
+                least = held[i] < held[least] ? i : least;
+            ck_assert_uint_eq(msl_heap_pop(&heap), held[least]);
+            ck_assert_uint_eq(heap.used, used - 1);
+            held[least] = held[used - 1];
+        }
+    }
+}
+END_TEST
+
 /* ---- units held to their recipes -------------------------------------------------------------------------------- */
 
 /* Seams of a unit by the regions between which they lie, as muslin_unit_steps() presses them; `open` counts those that
@@ -1689,6 +1716,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, rows_are_asked_for_and_filled);
     tcase_add_test(tests, progress_ends_the_search_with_a_plan);
     tcase_add_test(tests, a_failed_allocation_leaves_nothing_behind);
+    tcase_add_test(tests, a_heap_gives_the_least_first);
     tcase_add_test(tests, units_can_be_held_to_their_recipes);
     tcase_add_test(tests, a_goose_is_pressed_outwards);
     suite_add_tcase(suite, tests);

@@ -61,7 +61,7 @@ static muslin_status scatter_with(struct layout *l, const int64_t *prints, size_
 /* The answer keeps to the prints there are, and says rightly what touches. */
 static void ck_answer(const struct layout *l, const int64_t *prints, size_t kinds, const int64_t *given)
 {
-    int64_t used[FEW_KINDS] = { 0 };
+    int64_t used[SIDE] = { 0 };
     int64_t touching = 0;
     int64_t pairs = 0;
     for (int64_t place = 0; place < l->places; place++) {
@@ -136,6 +136,96 @@ START_TEST(six_prints_in_equal_parts_never_touch)
     const int64_t prints[] = { 17, 17, 17, 17, 16, 16 };
     lay_grid(&l, 10, 10);
     ck_touching(&l, prints, 6, NULL, 0);
+}
+END_TEST
+
+/* Queens on a board of five by five, of five colours, so that no two of one colour see each other: in row r and column
+ * c the colour r + 2 c, over five, is one of such ways. None is to spare; known as the DIMACS graph queen5_5. */
+static void lay_queens(struct layout *l, int64_t side)
+{
+    memset(l, 0, sizeof *l);
+    l->places = side * side;
+    for (int64_t one = 0; one < l->places; one++)
+        for (int64_t other = one + 1; other < l->places; other++) {
+            const int64_t across = other % side - one % side;
+            const int64_t down = other / side - one / side;
+            if (across == 0 || down == 0 || across == down || across == -down)
+                touch(l, one, other);
+        }
+}
+
+START_TEST(queens_of_five_colours_do_not_see_their_own)
+{
+    static struct layout l;
+    const int64_t prints[] = { 5, 5, 5, 5, 5 };
+    const int64_t initial = ((struct muslin_scatter_spec)MUSLIN_SCATTER_SPEC_INIT).work_limit;
+    lay_queens(&l, 5);
+    for (int64_t seed = 1; seed <= 20; seed++) {
+        ck_ok(scatter_with(&l, prints, 5, NULL, seed, initial));
+        ck_answer(&l, prints, 5, NULL);
+        ck_assert_int_eq(l.result.touching, 0);
+    }
+}
+END_TEST
+
+/* Latin squares: on ten by ten places of ten prints, ten of each, none twice in a row or column; there are many. */
+START_TEST(ten_prints_make_a_latin_square)
+{
+    enum { TEN = 10 };
+    static struct layout l;
+    const int64_t prints[TEN] = { 10, 10, 10, 10, 10, 10, 10, 10, 10, 10 };
+    const int64_t initial = ((struct muslin_scatter_spec)MUSLIN_SCATTER_SPEC_INIT).work_limit;
+    memset(&l, 0, sizeof l);
+    l.places = TEN * TEN;
+    for (int64_t line = 0; line < TEN; line++)
+        for (int64_t one = 0; one < TEN; one++)
+            for (int64_t other = one + 1; other < TEN; other++) {
+                touch(&l, line * TEN + one, line * TEN + other);
+                touch(&l, one * TEN + line, other * TEN + line);
+            }
+    for (int64_t seed = 1; seed <= 10; seed++) {
+        ck_ok(scatter_with(&l, prints, TEN, NULL, seed, initial));
+        ck_answer(&l, prints, TEN, NULL);
+        ck_assert_int_eq(l.result.touching, 0);
+    }
+}
+END_TEST
+
+/* Mycielski 1955: of a graph that needs k colours one without more triangles that needs k + 1. To every place a twin
+ * is added that touches what the place touches, and one place more that touches all twins. */
+static void lay_mycielski(struct layout *l, int steps)
+{
+    memset(l, 0, sizeof *l);
+    l->places = 2;
+    touch(l, 0, 1); /* needs two */
+    for (int step = 0; step < steps; step++) {
+        const size_t n = l->n;
+        for (size_t i = 0; i < n; i++) {
+            touch(l, l->touches[i].first, l->touches[i].second + l->places);
+            touch(l, l->touches[i].first + l->places, l->touches[i].second);
+        }
+        for (int64_t place = 0; place < l->places; place++)
+            touch(l, place + l->places, 2 * l->places);
+        l->places = 2 * l->places + 1;
+    }
+}
+
+START_TEST(one_colour_less_than_a_graph_needs_leaves_a_touch)
+{
+    static struct layout l;
+    const int64_t initial = ((struct muslin_scatter_spec)MUSLIN_SCATTER_SPEC_INIT).work_limit;
+    for (int steps = 1; steps <= 4; steps++)
+        for (int64_t seed = 1; seed <= 5; seed++) {
+            const int64_t prints[] = { 95, 95, 95, 95, 95, 95 };
+            const size_t needed = (size_t)steps + 2;
+            lay_mycielski(&l, steps);
+            ck_ok(scatter_with(&l, prints, needed, NULL, seed, initial));
+            ck_answer(&l, prints, needed, NULL);
+            ck_assert_int_eq(l.result.touching, 0);
+            ck_ok(scatter_with(&l, prints, needed - 1, NULL, seed, 20000));
+            ck_answer(&l, prints, needed - 1, NULL);
+            ck_assert_int_ge(l.result.touching, 1);
+        }
 }
 END_TEST
 
@@ -397,6 +487,51 @@ START_TEST(few_places_come_out_as_well_as_any_arrangement)
     }
     ck_assert_int_le(missed, CASES / 200);
     ck_assert_int_ge(bound_met, CASES * 7 / 10);
+}
+END_TEST
+
+/* ---- a heap ------------------------------------------------------------------------------------------------------ */
+
+/* Items are added and pulled by chance, and given larger keys; the first is always one of those with the largest, by
+ * looking at all. */
+START_TEST(a_heap_gives_the_largest_first)
+{
+    enum { ITEMS = 40 };
+    struct msl_scatter_heap heap = { 0 };
+    uint32_t items[ITEMS];
+    uint32_t where[ITEMS];
+    int64_t keys[ITEMS];
+    int64_t held[ITEMS]; /* 0: it is not */
+    uint64_t random = 5;
+    heap.items = items;
+    heap.where = where;
+    heap.keys = keys;
+    memset(held, 0, sizeof held);
+    msl_heap_clear(&heap, ITEMS);
+    for (int step = 0; step < 100000; step++) {
+        const uint32_t item = msl_chance(&random, ITEMS);
+        const int64_t key = 1 + (int64_t)msl_chance(&random, 60);
+        uint32_t count = 0;
+        int64_t largest = 0;
+        for (uint32_t i = 0; i < ITEMS; i++) {
+            count += held[i] > 0;
+            largest = held[i] > largest ? held[i] : largest;
+            ck_assert_int_eq(where[i] == MSL_NOWHERE, held[i] == 0);
+        }
+        ck_assert_uint_eq(heap.held, count);
+        if (held[item] == 0) {
+            held[item] = key;
+            msl_heap_add(&heap, item, key);
+        } else if (key > held[item]) {
+            held[item] = key;
+            msl_heap_change(&heap, item, key);
+        } else if (step / 1000 % 2 == 0 || msl_chance(&random, 4) == 0) {
+            const uint32_t first = msl_heap_pull(&heap);
+            ck_assert_uint_lt(first, ITEMS);
+            ck_assert_int_eq(held[first], largest);
+            held[first] = 0;
+        }
+    }
 }
 END_TEST
 
@@ -772,6 +907,9 @@ static void add_layouts(Suite *suite)
     tcase_add_test(layouts, chessboards_come_out_whichever_print_there_is_more_of);
     tcase_add_test(layouts, a_ring_of_an_odd_number_cannot_take_turns);
     tcase_add_test(layouts, six_prints_in_equal_parts_never_touch);
+    tcase_add_test(layouts, queens_of_five_colours_do_not_see_their_own);
+    tcase_add_test(layouts, ten_prints_make_a_latin_square);
+    tcase_add_test(layouts, one_colour_less_than_a_graph_needs_leaves_a_touch);
     tcase_add_test(layouts, a_background_on_every_second_place_leaves_the_others_to_the_prints);
     tcase_add_test(layouts, prints_spread_over_the_whole_top);
     tcase_add_test(layouts, one_print_touches_itself_everywhere);
@@ -785,6 +923,7 @@ static void add_layouts(Suite *suite)
     tcase_add_test(layouts, given_places_keep_their_print_and_count);
     tcase_add_test(layouts, a_place_among_given_ones_of_every_print_touches_the_lighter);
     tcase_add_test(layouts, few_places_come_out_as_well_as_any_arrangement);
+    tcase_add_test(layouts, a_heap_gives_the_largest_first);
     tcase_add_test(layouts, chance_is_that_of_splitmix64);
     tcase_add_test(layouts, a_seed_gives_one_answer_and_another_seed_another);
     tcase_add_test(layouts, ended_by_progress_it_is_as_if_the_work_were_up);
