@@ -460,8 +460,10 @@ muslin_status msl_most_start(struct msl_most *most, const struct msl_cutting *cu
     most->most_steps = most_steps;
     most->end = cutting->size_count;
     most->offers = allocator->alloc(allocator->context, offers_of(cutting) * sizeof *most->offers);
-    most->stacked = most->offers + 3 * (size_t)cutting->size_count + (size_t)cutting->height_count;
-    most->status = most->offers == NULL ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK;
+    if (most->offers == NULL)
+        most->status = MUSLIN_ERR_NO_MEMORY;
+    else
+        most->stacked = most->offers + 3 * (size_t)cutting->size_count + (size_t)cutting->height_count;
     return most->status;
 }
 

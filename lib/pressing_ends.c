@@ -19,8 +19,10 @@ static int in_order(const struct msl_end *ends, uint64_t n)
 void msl_sort_ends(struct msl_nesting *nesting, struct msl_rows *rows, uint64_t first)
 {
     const struct muslin_allocator *a = &nesting->plan->allocator;
-    struct msl_end *ends = (struct msl_end *)rows->rows + first;
     uint64_t n = rows->used - first;
+    if (n < 2)
+        return;
+    struct msl_end *ends = (struct msl_end *)rows->rows + first;
     if (in_order(ends, n))
         return;
     struct msl_rank *ranks = msl_scratch(nesting->check, a, 2 * n, sizeof *ranks);

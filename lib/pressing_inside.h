@@ -214,7 +214,7 @@ static inline const struct msl_rule *msl_rule_at(const struct msl_nesting *nesti
 
 static inline const uint32_t *msl_terms_of(const struct msl_nesting *nesting, const struct msl_rule *rule)
 {
-    return (const uint32_t *)nesting->terms.rows + rule->first;
+    return msl_numbers_from(&nesting->terms, rule->first);
 }
 
 /* What more meetings want of a rule, and how many more. */

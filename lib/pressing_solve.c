@@ -156,7 +156,7 @@ static void take_terms(struct msl_solver *solver, uint32_t source)
     if (source >= solver->rules + solver->bits) {
         const uint32_t number = source - solver->rules - solver->bits;
         const struct msl_turned_end *sum = msl_turned_end_at(solver->nesting, number);
-        toggle_all(solver, (const uint32_t *)solver->nesting->turned_bits.rows + sum->first, sum->count);
+        toggle_all(solver, msl_numbers_from(&solver->nesting->turned_bits, sum->first), sum->count);
     } else if (source >= solver->rules) {
         toggle(solver, source - solver->rules);
     } else {

@@ -261,8 +261,10 @@ muslin_status muslin_quilt_counts(const struct muslin_quilt *quilt, struct musli
     msl_want_output(&check, out, COUNTS_LEAST);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_part_counts found = { sizeof found, 0, quilt->fabrics_used, quilt->measures.used, quilt->nodes.used,
-                                         quilt->bytes };
+    const struct muslin_part_counts found = {
+        .fabrics = quilt->fabrics_used, .measures = quilt->measures.used, .nodes = quilt->nodes.used,
+        .bytes = quilt->bytes
+    };
     msl_write_struct(out, &found, sizeof found);
     return MUSLIN_OK;
 }

@@ -69,7 +69,9 @@ muslin_status muslin_quilt_read_fabric(const struct muslin_quilt *quilt, muslin_
     if (check.status != MUSLIN_OK)
         return check.status;
     const struct msl_fabric *kept = &quilt->fabrics[number - 1];
-    struct muslin_quilt_fabric_spec found = { sizeof found, 0, kept->usable_width, kept->print, kept->darkness };
+    const struct muslin_quilt_fabric_spec found = {
+        .usable_width = kept->usable_width, .print = kept->print, .darkness = kept->darkness
+    };
     msl_write_struct(out, &found, sizeof found);
     return MUSLIN_OK;
 }
@@ -120,7 +122,9 @@ muslin_status muslin_quilt_read_terms(const struct muslin_quilt *quilt, muslin_i
         return check.status;
     const int32_t *args = msl_measure_args(quilt, number);
     for (size_t i = 0; i < terms; i++) {
-        struct muslin_quilt_sum_spec term = { sizeof term, 0, measure_id(quilt, args[2 * i]), args[2 * i + 1] };
+        const struct muslin_quilt_sum_spec term = {
+            .measure = measure_id(quilt, args[2 * i]), .factor = args[2 * i + 1]
+        };
         msl_write_row(rows, row_size, i, &term, sizeof term);
     }
     return MUSLIN_OK;
@@ -310,7 +314,7 @@ muslin_status muslin_quilt_read_sixty_pieces(const struct muslin_quilt *quilt, m
         return check.status;
     for (size_t i = 0; i < pieces; i++) {
         const int32_t *kept = args + SIXTY_PIECES + 2 * i;
-        struct muslin_quilt_sixty_piece_spec piece = { sizeof piece, 0, fabric_id(quilt, kept[0]), kept[1] };
+        const struct muslin_quilt_sixty_piece_spec piece = { .fabric = fabric_id(quilt, kept[0]), .cells = kept[1] };
         msl_write_row(rows, row_size, i, &piece, sizeof piece);
     }
     return MUSLIN_OK;

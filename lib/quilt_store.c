@@ -309,7 +309,7 @@ int msl_ids_wanted(struct msl_check *check, int64_t *ids, size_t capacity, size_
     *count = needed;
     if (capacity != 0 && capacity < needed)
         msl_fail(check, MUSLIN_ERR_BUFFER, MUSLIN_ARG_ROWS, (int64_t)capacity, (int64_t)needed);
-    return capacity != 0 && capacity >= needed;
+    return capacity != 0 && check->status == MUSLIN_OK;
 }
 
 void msl_want_quilt(struct msl_check *check, const struct muslin_quilt *quilt, const void *out)

@@ -36,7 +36,7 @@ static muslin_len rounded_diagonal(const struct muslin_setting_point_spec *spec,
     struct muslin_rounded rounded = { 0 };
     struct msl_surd diagonal = msl_surd_of(0, square->side, 2, 1);
     if (spec->factor_numerator != 0)
-        diagonal = msl_surd_of(square->side * spec->factor_numerator, 0, 0, spec->factor_denominator);
+        diagonal = msl_fraction_of(square->side * spec->factor_numerator, spec->factor_denominator);
     msl_surd_round(&diagonal, cutting, &rounded); /* far below the largest length */
     return (rounded.value + square->divisor - 1) / square->divisor;
 }
@@ -49,12 +49,12 @@ static struct msl_surd total_of(const struct muslin_setting_point_spec *spec,
     int64_t above = spec->factor_numerator;
     int64_t below = spec->factor_denominator;
     if ((spec->flags & MUSLIN_SETTING_POINT_DIAGONAL_FIRST) != 0)
-        return msl_surd_of(rounded_diagonal(spec, cutting, square) + added, 0, 0, 1);
+        return msl_fraction_of(rounded_diagonal(spec, cutting, square) + added, 1);
     if (above == 0)
         return msl_surd_of(square->divisor * added, square->side, 2, square->divisor);
     if (square->divisor == 1)
-        return msl_surd_of(square->side * above + below * added, 0, 0, below);
-    return msl_surd_of(square->side * below + above * added, 0, 0, above);
+        return msl_fraction_of(square->side * above + below * added, below);
+    return msl_fraction_of(square->side * below + above * added, above);
 }
 
 /* Where both diagonals are the root, the additions are compared; else a fraction and the need, times its divisor. */

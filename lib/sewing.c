@@ -195,7 +195,9 @@ muslin_status muslin_sewing_feeds(const struct muslin_solution *solution, int64_
     for (size_t i = 0; i < fed; i++) {
         const struct msl_feed *feed = is_cut_from_set ? &of_its_set : &feeds[i];
         const int64_t made = is_cut_from_set ? step - 1 : (int64_t)msl_size_of(solution, feed->node)->step - 1;
-        const struct muslin_sewing_feed row = { sizeof row, 0, id_of(solution, feed->node), made, feed->each };
+        const struct muslin_sewing_feed row = {
+            .node = id_of(solution, feed->node), .step = made, .each = feed->each
+        };
         msl_write_row(rows, row_size, i, &row, sizeof row);
     }
     return MUSLIN_OK;

@@ -66,7 +66,7 @@ static muslin_len rounded(struct msl_exact exact, const struct muslin_rounding_s
 
 static muslin_len halved(int64_t half_ticks, const struct muslin_rounding_spec *to)
 {
-    struct msl_surd surd = msl_surd_of(half_ticks, 0, 0, 2);
+    struct msl_surd surd = msl_fraction_of(half_ticks, 2);
     return rounded(msl_surd_exact(&surd), to);
 }
 

@@ -43,8 +43,8 @@ static void want_measured(struct msl_check *check, int64_t at, muslin_len before
     msl_want_some_size(check, MUSLIN_ARG_MEASURED, before);
     check->at = at + 1;
     msl_want_size(check, MUSLIN_ARG_MEASURED, after);
-    if (check->status == MUSLIN_OK)
-        msl_want_between(check, MUSLIN_ARG_MEASURED, after, 0, GROWTH_MAX * before);
+    if (check->status == MUSLIN_OK && after > GROWTH_MAX * before)
+        msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_MEASURED, after, GROWTH_MAX * before);
     check->at = 0;
 }
 

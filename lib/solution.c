@@ -136,10 +136,8 @@ static void take_value(struct msl_check *check, struct muslin_solution *s, const
     uint32_t measure = msl_want_id(check, s->quilt, MUSLIN_SORT_MEASURE, MUSLIN_ARG_MEASURE, in->id);
     if (check->status != MUSLIN_OK)
         return;
-    if (msl_measure_row(s->quilt, measure)->kind != MUSLIN_MEASURE_NAMED) {
+    if (msl_measure_row(s->quilt, measure)->kind != MUSLIN_MEASURE_NAMED)
         msl_fail(check, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_MEASURE, in->id, 0);
-        return;
-    }
     if (measure == MSL_ALLOWANCE || measure == MSL_TAKE_UP)
         msl_want_seam(check, measure == MSL_ALLOWANCE ? MUSLIN_ARG_SEAM_ALLOWANCE : MUSLIN_ARG_TAKE_UP, in->value);
     msl_want_size(check, MUSLIN_ARG_VALUE, in->value);
@@ -439,12 +437,9 @@ uint32_t msl_want_node(struct msl_check *check, const struct muslin_solution *so
     if (check->status != MUSLIN_OK)
         return 0;
     uint32_t number = msl_want_id(check, solution->quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, node);
-    if (check->status != MUSLIN_OK)
-        return 0;
-    if (number > solution->root || msl_copies(&solution->counts[number - 1]) == 0) {
+    if (check->status == MUSLIN_OK &&
+        (number > solution->root || msl_copies(&solution->counts[number - 1]) == 0))
         msl_fail(check, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_NODE, node, 0);
-        return 0;
-    }
     return number;
 }
 

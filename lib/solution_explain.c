@@ -22,7 +22,9 @@ struct working {
 static void add_term(struct working *w, int32_t kind, muslin_id id, int64_t times, muslin_len value)
 {
     w->sum += value;
-    const struct muslin_term term = { sizeof term, 0, id, times, value, w->sum, kind, w->finished };
+    const struct muslin_term term = {
+        .id = id, .times = times, .value = value, .sum = w->sum, .kind = kind, .finished = w->finished
+    };
     if (w->rows != NULL)
         msl_write_row(w->rows, w->row_size, w->used, &term, sizeof term);
     w->used++;

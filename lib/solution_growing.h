@@ -17,4 +17,10 @@ void *msl_add_row(struct msl_check *check, const struct muslin_allocator *alloca
                   size_t row_size);
 void msl_free_rows(const struct muslin_allocator *allocator, struct msl_rows *rows, size_t row_size);
 
+/* The numbers from one on; of rows that never grew, none, for which a null pointer must not be added to. */
+static inline const uint32_t *msl_numbers_from(const struct msl_rows *numbers, uint64_t first)
+{
+    return numbers->rows == NULL ? NULL : (const uint32_t *)numbers->rows + first;
+}
+
 #endif

@@ -169,7 +169,7 @@ struct msl_ring {
     uint32_t fabric;
     int32_t region;
     int32_t corners;
-    int32_t exact;
+    int32_t exact;               /* finished, nothing in it was rounded */
     int32_t turn;                /* of its print; MSL_TURN_EIGHTH: upright in the turned frame of a field on point */
     muslin_len x[MSL_RING_ROOM];
     muslin_len y[MSL_RING_ROOM];

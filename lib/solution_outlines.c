@@ -21,7 +21,7 @@ static void write_corners(const struct msl_drawing *drawing, const struct msl_dr
 {
     for (int32_t i = 0; i < drawn->ring.corners; i++) {
         const struct msl_bound bound = msl_drawn_bound(drawing, drawn, i);
-        struct muslin_outline_corner corner = { sizeof corner, 0, drawn->ring.x[i], drawn->ring.y[i], 0, bound.seam };
+        struct muslin_outline_corner corner = { .x = drawn->ring.x[i], .y = drawn->ring.y[i], .seam = bound.seam };
         if (bound.node != 0)
             corner.seam_node = msl_id(drawing->solution->quilt, MUSLIN_SORT_NODE, bound.node);
         msl_write_row(page->corners, page->corner_size, page->corners_written++, &corner, sizeof corner);

@@ -245,10 +245,8 @@ void msl_set_in_outline(const struct muslin_solution *solution, uint32_t node, i
         ring->x[i] = corner_x(&s, corner);
         ring->y[i] = corner_y(&s, corner);
         ring->seam[i] = seam_between(&s, side, corner, corners_of[side][(i + 1) % CORNERS]);
-        if (stage != MUSLIN_STAGE_RAW)
-            continue;
-        move_out(&s, side, corner, &ring->x[i], &ring->y[i]);
-        ring->exact = ring->exact && !has_mitre(&s, corner);
+        if (stage == MUSLIN_STAGE_RAW)
+            move_out(&s, side, corner, &ring->x[i], &ring->y[i]);
     }
 }
 

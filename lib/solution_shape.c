@@ -146,7 +146,7 @@ void msl_shape_outline(const struct muslin_solution *solution, uint32_t node, in
         ring->x[k] = turn.at.x + moved.x;
         ring->y[k] = turn.at.y + moved.y;
         ring->seam[k] = msl_piecing_along(shape.piecing, first + k);
-        ring->exact &= turn.exact & moved.exact;
+        ring->exact &= turn.exact;
     }
 }
 

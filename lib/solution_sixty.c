@@ -22,16 +22,18 @@ struct rows {
     int64_t pieces;    /* given ones */
     int32_t first;     /* 1: cell 0 of the first row stands on its side */
     const int32_t *args;          /* of the pieces */
-    const struct msl_slot *slots; /* first cell and row of each */
+    const struct msl_slot *slots; /* first cell and row of each; null where there is none */
 };
 
 static struct rows rows_of(const struct muslin_solution *solution, uint32_t node)
 {
     const int32_t *args = msl_node_args(solution->quilt, node);
     const int64_t pieces = ((int64_t)msl_node_row(solution->quilt, node)->count - SIXTY_PIECES) / 2;
+    const struct msl_slot *slots = solution->slots.rows;
+    if (slots != NULL)
+        slots += msl_size_of(solution, node)->slots;
     return (struct rows){ args[SIXTY_CELLS], args[SIXTY_ROWS], msl_value_of(solution, args[SIXTY_HEIGHT]),
-                          msl_seam_of(solution), pieces, args[SIXTY_FIRST], args + SIXTY_PIECES,
-                          (const struct msl_slot *)solution->slots.rows + msl_size_of(solution, node)->slots };
+                          msl_seam_of(solution), pieces, args[SIXTY_FIRST], args + SIXTY_PIECES, slots };
 }
 
 static int64_t cells_of(const struct rows *rows, int64_t piece)

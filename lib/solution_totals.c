@@ -119,9 +119,11 @@ muslin_status muslin_solution_totals(const struct muslin_solution *solution, str
         return check.status;
     const struct msl_size *root = msl_size_of(solution, solution->root);
     const struct sums sums = sum_nodes(solution);
-    struct muslin_solution_total totals = { sizeof totals, 0, root->patches * solution->spec.tops, sums.nodes,
-                                    2 * root->width * root->height, (int64_t)sums.area, sums.bound, 0, 0, 0, 0, 0,
-                                    sums.bound == 0 && root->exact };
+    struct muslin_solution_total totals = {
+        .patches = root->patches * solution->spec.tops, .different_nodes = sums.nodes,
+        .finished_area = 2 * root->width * root->height, .patch_area = (int64_t)sums.area, .area_error = sums.bound,
+        .exact = sums.bound == 0 && root->exact
+    };
     count_rows(solution, &totals);
     msl_write_struct(out, &totals, sizeof totals);
     return MUSLIN_OK;

@@ -41,6 +41,13 @@ struct msl_surd {
 /* (whole + root x sqrt(under)) / divisor, where root is within +-2^58 and under 0 .. 16. */
 struct msl_surd msl_surd_of(int64_t whole, int64_t root, int64_t under, int64_t divisor);
 
+/* One without a root. */
+static inline struct msl_surd msl_fraction_of(int64_t above, int64_t below)
+{
+    const struct msl_surd fraction = { .whole = above, .divisor = below };
+    return fraction;
+}
+
 /* The greatest r with r x r <= n (0 .. 2^126 - 1); *whole_root gets 1 when r x r is n, else 0. */
 /*@ requires 0 <= wide_value(n) < 0x40000000000000000000000000000000 && \valid(whole_root);
   @ assigns *whole_root;

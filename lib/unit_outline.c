@@ -343,7 +343,7 @@ static int64_t slanted(const struct spot *spot, const struct msl_unit_sizes *s, 
     int64_t leg = along ? s->h : s->w;
     int64_t reach = SIXTHS / 2 * s->e;
     int32_t sign = spot->slant < 0 ? -1 : 1;
-    struct msl_surd surd = msl_surd_of(spot->whole * leg + sign * reach * (along ? s->w : s->h), 0, 0, SIXTHS * leg);
+    struct msl_surd surd = msl_fraction_of(spot->whole * leg + sign * reach * (along ? s->w : s->h), SIXTHS * leg);
     surd.sign = sign;
     surd.radicand = msl_wide_multiply(reach * reach, s->w * s->w + s->h * s->h);
     return nearest(&surd, exact);
@@ -356,7 +356,7 @@ static muslin_len tick_of(const struct spot *spot, int32_t under, const struct m
         return slanted(spot, s, exact);
     struct msl_surd surd = msl_surd_of(spot->whole, spot->root, under, SIXTHS);
     if (spot->nested != 0 && s->e != 0)
-        surd = msl_surd_of(nested_sixths(spot, s->e), 0, 0, SIXTHS);
+        surd = msl_fraction_of(nested_sixths(spot, s->e), SIXTHS);
     return nearest(&surd, exact);
 }
 

@@ -360,28 +360,27 @@ static struct msl_surd wedge_sharp(const struct msl_unit_sizes *sizes)
 static int64_t wedge_run(int64_t a, int64_t n_e)
 {
     struct msl_surd straight = msl_surd_of(-a, a, 2, 1);
-    struct msl_surd slanted = msl_surd_of(0, 0, 0, 1);
+    struct msl_surd slanted = { .sign = 1, .divisor = 1 };
     int32_t whole_root;
     int64_t square = n_e * n_e;
     int64_t below = msl_wide_root(msl_wide_multiply(8 * square, square), &whole_root);
-    slanted.sign = 1;
     slanted.radicand = msl_wide_from(4 * square - below);
     return msl_surd_ceiling(&straight) + msl_surd_ceiling(&slanted);
 }
 
 static struct msl_surd wedge_narrow(const struct msl_unit_sizes *sizes)
 {
-    return msl_surd_of(wedge_run(-sizes->e, sizes->e), 0, 0, 1);
+    return msl_fraction_of(wedge_run(-sizes->e, sizes->e), 1);
 }
 
 static struct msl_surd wedge_wide(const struct msl_unit_sizes *sizes)
 {
-    return msl_surd_of(wedge_run(2 * sizes->cut - sizes->e, sizes->e), 0, 0, 1);
+    return msl_fraction_of(wedge_run(2 * sizes->cut - sizes->e, sizes->e), 1);
 }
 
 static struct msl_surd wedge_pitch(const struct msl_unit_sizes *sizes)
 {
-    return msl_surd_of(wedge_run(2 * (sizes->cut - sizes->e), 2 * sizes->e), 0, 0, 2);
+    return msl_fraction_of(wedge_run(2 * (sizes->cut - sizes->e), 2 * sizes->e), 2);
 }
 
 struct msl_surd msl_unit_size_exact(int32_t size, const struct msl_unit_sizes *sizes)

@@ -22,6 +22,7 @@ import concurrent.futures
 import fnmatch
 import functools
 import hashlib
+import itertools
 import json
 import math
 import os
@@ -92,7 +93,8 @@ class Build:
                 if source.parent == ROOT / "lib":
                     self.commands.setdefault(source.name, shlex.split(entry["command"]))
         words = next(iter(self.commands.values()))
-        self.sanitizers = [word for word in words if word.startswith("-fsanitize=")]
+        self.linker = [*itertools.takewhile(lambda word: not word.startswith("-"), words),
+                       *(word for word in words if word.startswith("-fsanitize="))]
         self.libraries = subprocess.run(["pkg-config", "--libs", "check"], stdout=subprocess.PIPE, check=True,
                                         text=True).stdout.split() + ["-lcsv"]
         self.end = str(self.work / "end.o")
@@ -122,7 +124,7 @@ class Build:
         folder = {"unit": "tests/unit.p", HANDBOOK: "tests/handbook/handbook.p", GOLDEN: "tests/golden.p"}[name]
         objects = sorted(map(str, (self.where / folder).glob("*.o"))) + [str(where / "it.o"), self.end]
         program = where / name
-        subprocess.run(["gcc", *self.sanitizers, "-fuse-ld=lld", "-Wl,--wrap=_ck_assert_failed", *objects,
+        subprocess.run([*self.linker, "-fuse-ld=lld", "-Wl,--wrap=_ck_assert_failed", *objects,
                         str(self.where / "libmuslin.a"), *self.libraries, "-o", str(program)], check=True)
         return str(program)
 

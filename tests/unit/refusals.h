@@ -43,17 +43,7 @@ static inline void set_member(union roomy *spec, const struct refusal *refusal)
         memcpy(spec->bytes + refusal->offset, &refusal->value, sizeof refusal->value);
 }
 
-/* 1 where no other member has its argument: those that share one are told apart by problem.at. */
-static inline int is_only_one(const struct refusal *refusals, size_t count, const struct refusal *refusal)
-{
-    for (size_t i = 0; i < count; i++)
-        if (refusals[i].argument == refusal->argument && refusals[i].offset != refusal->offset)
-            return 0;
-    return 1;
-}
-
-/* Which of the members that share its argument it is, in their order in the struct: problem.at says so, where it says
- * more than 0. */
+/* Which of the members that share its argument it is, in their order in the struct. */
 static inline int64_t rank_of(const struct refusal *refusals, size_t count, const struct refusal *refusal)
 {
     int64_t rank = 0;
@@ -68,33 +58,41 @@ static inline int64_t rank_of(const struct refusal *refusals, size_t count, cons
     }
 }
 
-/* Each refusal gives its status, names argument and value, and leaves the output alone. All are of one row, or none. */
+/* It gives its status, names argument, value and `at`, and leaves the output alone. */
+static inline void ck_refusal(const struct ruled *ruled, const struct refusal *refusal, int64_t at)
+{
+    union roomy spec;
+    union roomy out;
+    struct muslin_problem problem = PROBLEM;
+    lay_out(&spec, ruled->spec, ruled->spec_size);
+    set_member(&spec, refusal);
+    lay_out_output(&out, ruled->out_size);
+    ck_status(ruled->call(&spec, &out, &problem), refusal->status);
+    ck_assert_int_eq(problem.status, refusal->status);
+    ck_assert_msg(problem.argument == refusal->argument, "member at %zu: %s", refusal->offset, problem.text);
+    ck_assert_int_eq(problem.value, refusal->value);
+    ck_assert_msg(!refusal->is_limited || problem.limit == refusal->limit, "member at %zu: %s", refusal->offset,
+                  problem.text);
+    ck_assert_msg(problem.at == at, "member at %zu: at %lld, not %lld", refusal->offset, (long long)problem.at,
+                  (long long)at);
+    ck_assert_uint_eq(out.head[0], ruled->out_size);
+    ck_assert(is_untouched_from(&out, sizeof out.head[0]));
+}
+
+/* Members that share an argument are told apart by problem.at, which counts them from 0; flags and pads are of the
+ * spec, which is one. */
 static inline void ck_refusals(const struct ruled *ruled, const struct refusal *refusals, size_t count)
 {
-    int64_t at = -1;
-    for (size_t i = 0; i < count; i++) {
-        union roomy spec;
-        union roomy out;
-        struct muslin_problem problem = PROBLEM;
-        lay_out(&spec, ruled->spec, ruled->spec_size);
-        set_member(&spec, &refusals[i]);
-        lay_out_output(&out, ruled->out_size);
-        ck_status(ruled->call(&spec, &out, &problem), refusals[i].status);
-        ck_assert_int_eq(problem.status, refusals[i].status);
-        ck_assert_msg(problem.argument == refusals[i].argument, "member at %zu: %s", refusals[i].offset, problem.text);
-        ck_assert_int_eq(problem.value, refusals[i].value);
-        ck_assert_msg(!refusals[i].is_limited || problem.limit == refusals[i].limit, "member at %zu: %s",
-                      refusals[i].offset, problem.text);
-        ck_assert_uint_eq(out.head[0], ruled->out_size);
-        ck_assert(is_untouched_from(&out, sizeof out.head[0]));
-        if (!is_only_one(refusals, count, &refusals[i])) {
-            ck_assert_msg(problem.at == 0 || problem.at == rank_of(refusals, count, &refusals[i]),
-                          "member at %zu: at %lld", refusals[i].offset, (long long)problem.at);
-            continue;
-        }
-        at = at < 0 ? problem.at : at;
-        ck_assert_msg(problem.at == at, "member at %zu: at %lld", refusals[i].offset, (long long)problem.at);
-    }
+    for (size_t i = 0; i < count; i++)
+        ck_refusal(ruled, &refusals[i],
+                   refusals[i].argument == MUSLIN_ARG_SPEC ? 0 : rank_of(refusals, count, &refusals[i]));
+}
+
+/* Members of one row, or such as are not told apart: problem.at is the same for all. */
+static inline void ck_refusals_at(const struct ruled *ruled, int64_t at, const struct refusal *refusals, size_t count)
+{
+    for (size_t i = 0; i < count; i++)
+        ck_refusal(ruled, &refusals[i], at);
 }
 
 #endif

@@ -47,13 +47,37 @@ struct ruled {
     uint32_t spec_size;
     uint32_t out_size;
     uint32_t out_least; /* its size in 1.0, of an output that has grown since */
+    int64_t spec_at;    /* problem.at of what is wrong in the spec: 0, but of the second of two */
 };
 
 #define RULED(call, spec, out) \
-    { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out), (uint32_t)sizeof(struct out) }
+    { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out), (uint32_t)sizeof(struct out), 0 }
+#define RULED_SECOND(call, spec, out) \
+    { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out), (uint32_t)sizeof(struct out), 1 }
 /* `first` is the first member that came after 1.0. */
 #define RULED_GROWN(call, spec, out, first) \
-    { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out), (uint32_t)offsetof(struct out, first) }
+    { call, &(spec), (uint32_t)sizeof(spec), (uint32_t)sizeof(struct out), (uint32_t)offsetof(struct out, first), 0 }
+
+/* What base.h promises of a problem with a struct as a whole: no row or byte, and where there is a bound, that one. */
+static inline void ck_says_what_it_is(const struct muslin_problem *problem, const struct ruled *r, const void *spec,
+                                      uint32_t out_size)
+{
+    const int is_spec = problem->argument != MUSLIN_ARG_OUTPUT;
+    const uint32_t least = is_spec ? r->spec_size : r->out_least;
+    ck_assert_int_eq(problem->at, is_spec ? r->spec_at : 0);
+    ck_assert_int_eq(problem->bytes, 0);
+    if (problem->status == MUSLIN_ERR_NULL) {
+        ck_assert_int_eq(problem->value, 0);
+        ck_assert_int_eq(problem->limit, 0);
+    }
+    if (problem->status == MUSLIN_ERR_STRUCT_SIZE) {
+        uint32_t size = out_size;
+        if (is_spec)
+            memcpy(&size, spec, sizeof size);
+        ck_assert_int_eq(problem->value, size);
+        ck_assert_int_eq(problem->limit, size < least ? least : 4096);
+    }
+}
 
 static inline void ck_refused(const struct ruled *r, const void *spec, uint32_t out_size, muslin_status status)
 {
@@ -62,6 +86,7 @@ static inline void ck_refused(const struct ruled *r, const void *spec, uint32_t 
     lay_out_output(&out, out_size);
     ck_status(r->call(spec, &out, &problem), status);
     ck_assert_int_eq(problem.status, status);
+    ck_says_what_it_is(&problem, r, spec, out_size);
     ck_assert_uint_eq(out.head[0], out_size);
     ck_assert(is_untouched_from(&out, sizeof out.head[0]));
     ck_status(r->call(spec, &out, NULL), status);
@@ -130,6 +155,7 @@ static inline void ck_out_rules(const struct ruled *r)
     struct muslin_problem problem = PROBLEM;
     ck_status(r->call(r->spec, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    ck_says_what_it_is(&problem, r, r->spec, r->out_size);
 }
 
 /* Newer structs than the library knows: a zero tail is read, an output's tail is zeroed. */

@@ -137,6 +137,8 @@ START_TEST(a_number_that_is_no_status_is_called_unknown)
     for (size_t i = 0; i < 4; i++) {
         ck_assert_str_eq(muslin_status_name(outside[i]), "UNKNOWN");
         ck_assert(is_sentence(muslin_status_sentence(outside[i])));
+        for (int32_t status = 0; status < STATUSES; status++)
+            ck_assert_str_ne(muslin_status_sentence(outside[i]), muslin_status_sentence(status));
     }
 }
 END_TEST
@@ -239,6 +241,7 @@ static int64_t constant(const char *name)
 
 START_TEST(constants_have_the_values_of_the_headers)
 {
+    ck_assert_int_eq(constant("VERSION_MAJOR"), MUSLIN_VERSION_MAJOR);
     ck_assert_int_eq(constant("VERSION"), MUSLIN_VERSION);
     ck_assert_int_eq(constant("LENGTH_MAX"), MUSLIN_LENGTH_MAX);
     ck_assert_int_eq(constant("PPM"), 1000000);
@@ -298,6 +301,8 @@ START_TEST(a_sentence_shows_lengths_in_inches)
         { -32, "-0.1 mm" },              { -320 * 65, "-65 mm" },
         /* 1 / 8128 = 0.00012..., 12345 / 8128 = 1.51882... */
         { -1, "about -0.0001 in" },      { -12345, "about -1.5188 in" },
+        /* 8127 / 8128 = 0.99987..., 7319 / 8128 = 0.90046... */
+        { -8127, "about -0.9998 in" },   { -7319, "about -0.9004 in" },
         /* 2 to the power 63, over 320 ticks to the millimetre */
         { INT64_MIN, "-28823037615171174.4 mm" },
     };

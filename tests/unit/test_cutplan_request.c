@@ -120,11 +120,11 @@ START_TEST(members_of_pieces_out_of_their_range_are_named)
     start_squares();
     struct muslin_blank_spec piece = p.pieces[0];
     const struct ruled ruled = RULED(plan_of_row, piece, muslin_cutplan_total);
-    ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&ruled, 1, refusals, COUNT_OF(refusals));
     piece.kind = MUSLIN_BLANK_SLOPED;
-    ck_refusals(&ruled, of_sloped, COUNT_OF(of_sloped));
+    ck_refusals_at(&ruled, 1, of_sloped, COUNT_OF(of_sloped));
     piece.kind = MUSLIN_BLANK_JOINED;
-    ck_refusals(&ruled, of_joined, COUNT_OF(of_joined));
+    ck_refusals_at(&ruled, 1, of_joined, COUNT_OF(of_joined));
     for (int32_t kind = MUSLIN_BLANK_LENGTHWISE; kind <= MUSLIN_BLANK_SLOPED; kind++) {
         struct muslin_problem problem = PROBLEM;
         struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };

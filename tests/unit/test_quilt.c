@@ -701,6 +701,7 @@ START_TEST(a_repeat_turns_by_its_pattern)
     ck_same_parts(s.quilt, &before);
     ck_status(muslin_quilt_repeat(s.quilt, p, 3, 3, turns, 3, 2, 2, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TURNING);
+    ck_assert_int_eq(problem.at, 0);
     ck_status(muslin_quilt_repeat(s.quilt, p, 3, 3, turns, SIZE_MAX, 2, 2, &out, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_quilt_repeat(s.quilt, p, 0, 3, turns, 4, 2, 2, &out, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_quilt_repeat(s.quilt, p, 3, 1048577, turns, 4, 2, 2, &out, NULL), MUSLIN_ERR_RANGE);
@@ -770,36 +771,37 @@ END_TEST
 /* Every way to make a part, by number. */
 enum { WAYS = 9 };
 
-static muslin_status make_one(const struct sewn *s, muslin_id patch, int way, muslin_id *out)
+static muslin_status make_one(const struct sewn *s, muslin_id patch, int way, muslin_id *out,
+                              struct muslin_problem *problem)
 {
     struct muslin_quilt_fabric_spec fabric = MUSLIN_QUILT_FABRIC_SPEC_INIT;
     struct muslin_quilt_patch_spec patch_spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
     struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
     struct muslin_quilt_join_spec join = MUSLIN_QUILT_JOIN_SPEC_INIT;
-    struct muslin_quilt_sum_spec term = MUSLIN_QUILT_SUM_SPEC_INIT;
+    struct muslin_quilt_sum_spec terms[] = { MUSLIN_QUILT_SUM_SPEC_INIT, MUSLIN_QUILT_SUM_SPEC_INIT };
     const muslin_id two[] = { patch, patch };
-    term.measure = s->two;
+    terms[0].measure = terms[1].measure = s->two;
     patch_spec.fabric = s->white;
     patch_spec.width = patch_spec.height = s->two;
     switch (way) {
     case 0:
-        return muslin_quilt_fabric(s->quilt, &fabric, "scarlet", 7, out, NULL);
+        return muslin_quilt_fabric(s->quilt, &fabric, "scarlet", 7, out, problem);
     case 1:
-        return muslin_quilt_measure(s->quilt, "scarlet", 7, 7, out, NULL);
+        return muslin_quilt_measure(s->quilt, "scarlet", 7, 7, out, problem);
     case 2:
-        return muslin_quilt_fixed(s->quilt, 7000000, out, NULL);
+        return muslin_quilt_fixed(s->quilt, 7000000, out, problem);
     case 3:
-        return muslin_quilt_sum(s->quilt, &term, sizeof term, 1, out, NULL);
+        return muslin_quilt_sum(s->quilt, terms, sizeof terms[0], 2, out, problem);
     case 4:
-        return muslin_quilt_extent(s->quilt, patch, MUSLIN_AXIS_DOWN, out, NULL);
+        return muslin_quilt_extent(s->quilt, patch, MUSLIN_AXIS_DOWN, out, problem);
     case 5:
-        return muslin_quilt_patch(s->quilt, &patch_spec, out, NULL);
+        return muslin_quilt_patch(s->quilt, &patch_spec, out, problem);
     case 6:
-        return muslin_quilt_join(s->quilt, &join, two, 2, out, NULL);
+        return muslin_quilt_join(s->quilt, &join, two, 2, out, problem);
     case 7:
-        return muslin_quilt_turn(s->quilt, patch, 1, out, NULL);
+        return muslin_quilt_turn(s->quilt, patch, 1, out, problem);
     default:
-        return muslin_quilt_trim(s->quilt, patch, &trim, out, NULL);
+        return muslin_quilt_trim(s->quilt, patch, &trim, out, problem);
     }
 }
 
@@ -818,10 +820,12 @@ START_TEST(a_full_array_that_cannot_grow_changes_nothing)
             muslin_status status = MUSLIN_ERR_NO_MEMORY;
             for (size_t round = 1; status != MUSLIN_OK; round++) {
                 fail_at(&s, round);
-                status = make_one(&s, patch, way, &out);
+                struct muslin_problem problem = PROBLEM;
+                status = make_one(&s, patch, way, &out, &problem);
                 ck_assert(status == MUSLIN_OK || status == MUSLIN_ERR_NO_MEMORY);
                 ck_assert_int_eq(status != MUSLIN_OK, s.memory.has_failed);
                 if (status != MUSLIN_OK) {
+                    ck_says_no_memory(&problem, 0);
                     ck_assert_int_eq(out, 0);
                     ck_same_parts(s.quilt, &before);
                 }
@@ -849,7 +853,7 @@ START_TEST(a_failure_half_way_leaves_the_tree_as_it_was)
         muslin_status status = muslin_quilt_repeat(s.quilt, patch, 60, 60, turns, 9, 3, 3, &out, &problem);
         if (status == MUSLIN_OK)
             break;
-        ck_status(status, MUSLIN_ERR_NO_MEMORY);
+        ck_says_no_memory(&problem, 0);
         ck_assert_str_eq(problem.text, "The allocator returned no memory.");
         ck_assert_int_eq(out, 0);
         ck_same_parts(s.quilt, &before);

@@ -191,7 +191,7 @@ START_TEST(a_spec_comes_back_as_it_was_given)
     const uint32_t none[2] = { 0, 0 };
     begin_parts();
     const struct reading *reading = &readings[_i];
-    const struct ruled ruled = { try_reading, none, sizeof none, reading->size, reading->size };
+    const struct ruled ruled = { try_reading, none, sizeof none, reading->size, reading->size, 0 };
     union roomy out;
     lay_out_output(&out, reading->size);
     ck_ok(reading->call(p.s.quilt, *reading->id, &out, NULL));
@@ -371,7 +371,7 @@ START_TEST(a_measure_says_what_it_is)
     ck_measure(extent_of(p.s.quilt, p.unit_id, MUSLIN_AXIS_ACROSS), MUSLIN_MEASURE_EXTENT, 0, p.unit_id,
                MUSLIN_AXIS_ACROSS, 0);
     const struct reading reading = { read_measure, &p.s.two, NULL, sizeof(struct muslin_tree_measure), 0 };
-    const struct ruled ruled = { try_reading, none, sizeof none, reading.size, reading.size };
+    const struct ruled ruled = { try_reading, none, sizeof none, reading.size, reading.size, 0 };
     tried = &reading;
     ck_out_rules(&ruled);
     ck_newer_structs(&ruled);

@@ -596,8 +596,10 @@ START_TEST(every_allocation_may_fail)
             muslin_status status = MUSLIN_ERR_NO_MEMORY;
             for (size_t round = 1; status == MUSLIN_ERR_NO_MEMORY; round++) {
                 fail_at(&at_work.s, round);
-                status = made[i].call(made[i].spec, &out, NULL);
+                struct muslin_problem said = PROBLEM;
+                status = made[i].call(made[i].spec, &out, &said);
                 if (status != MUSLIN_OK) {
+                    ck_says_no_memory(&said, said.at);
                     failed++;
                     ck_assert_int_eq(out, -1);
                     ck_same_parts(at_work.s.quilt, &before);

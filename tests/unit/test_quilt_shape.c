@@ -211,10 +211,12 @@ START_TEST(every_allocation_of_a_shape_may_fail)
         struct muslin_part_counts before = counts_of(s.quilt);
         muslin_id id = -7;
         fail_at(&s, round);
-        muslin_status status = try_shape(&s, rows, COUNT_OF(rows), 2, 0, 0, &id, NULL);
+        struct muslin_problem said = PROBLEM;
+        muslin_status status = try_shape(&s, rows, COUNT_OF(rows), 2, 0, 0, &id, &said);
         failed = s.memory.has_failed;
         ck_status(status, failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
         if (failed) {
+            ck_says_no_memory(&said, 0);
             ck_assert_int_eq(id, -7);
             ck_same_parts(s.quilt, &before);
         }

@@ -84,7 +84,7 @@ START_TEST(a_unit_is_of_a_kind_method_and_hand_that_there_is)
     fabrics_given = 2;
     struct muslin_quilt_unit_spec spec = initial_unit();
     spec.width = s.two;
-    const struct ruled ruled = { make_unit, &spec, sizeof spec, 8, 8 };
+    const struct ruled ruled = { make_unit, &spec, sizeof spec, 8, 8, 0 };
     ck_spec_rules(&ruled);
     ck_no_flag_known(&ruled);
     const struct refusal refusals[] = {
@@ -197,10 +197,12 @@ START_TEST(every_allocation_of_a_unit_may_fail)
         const muslin_id fabrics[] = { s.blue, s.white };
         muslin_id id = -7;
         fail_at(&s, round);
-        muslin_status status = muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &id, NULL);
+        struct muslin_problem said = PROBLEM;
+        muslin_status status = muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &id, &said);
         failed = s.memory.has_failed;
         ck_status(status, failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
         if (failed) {
+            ck_says_no_memory(&said, 0);
             ck_assert_int_eq(id, -7);
             ck_same_parts(s.quilt, &before);
         }

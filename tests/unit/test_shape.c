@@ -423,7 +423,7 @@ START_TEST(a_row_refuses_what_lies_outside_its_ranges)
         REFUSAL(muslin_corner_spec, piece, -2, MUSLIN_ERR_SHAPE, MUSLIN_ARG_PIECE),
         REFUSAL(muslin_corner_spec, piece, 1, MUSLIN_ERR_SHAPE, MUSLIN_ARG_PIECE),
     };
-    ck_refusals(&check, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&check, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 
@@ -443,7 +443,7 @@ START_TEST(an_arc_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_corner_spec, centre_y, -MUSLIN_SHAPE_SIZE_MAX, 2 * MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_CENTRE),
         OUTSIDE(muslin_corner_spec, radius, 1, MUSLIN_SHAPE_SIZE_MAX, MUSLIN_ARG_RADIUS),
     };
-    ck_refusals(&check_arc, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&check_arc, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 

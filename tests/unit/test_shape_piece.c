@@ -204,7 +204,7 @@ START_TEST(a_piece_keeps_the_rules_of_structs_and_ranges)
     };
     ck_struct_rules(&ruled_piece);
     ck_no_flag_known(&ruled_piece);
-    ck_refusals(&ruled_piece, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&ruled_piece, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 

@@ -357,7 +357,7 @@ START_TEST(totals_follow_the_rules_of_outputs)
     begin_sewing(&sewn);
     struct muslin_solution *solution = solved(sewn.quilt, patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two));
     const uint32_t size = (uint32_t)sizeof(struct muslin_solution_total);
-    const struct ruled ruled = { ask_totals, solution, 0, size, size };
+    const struct ruled ruled = { ask_totals, solution, 0, size, size, 0 };
     ck_out_rules(&ruled);
     ck_problem_rules(&ruled);
     struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };

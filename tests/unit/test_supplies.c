@@ -365,7 +365,7 @@ START_TEST(thread_refuses_what_lies_outside_its_ranges)
         REFUSAL(muslin_thread_spec, waste, 10 * MUSLIN_PPM + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_WASTE),
     };
     ck_struct_rules(&thread);
-    ck_refusals(&thread, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&thread, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 

@@ -652,8 +652,8 @@ START_TEST(structs_keep_the_rules)
         RULED(ruled_recipe, two_inch_half_squares, muslin_unit_plan),
         RULED(ruled_yield, two_inch_half_squares, muslin_unit_yield),
         RULED(ruled_largest, two_inch_half_squares, muslin_unit_yield),
-        RULED(ruled_stock, five_inch_squares, muslin_unit_yield),
-        RULED(ruled_stock_largest, five_inch_squares, muslin_unit_yield),
+        RULED_SECOND(ruled_stock, five_inch_squares, muslin_unit_yield),
+        RULED_SECOND(ruled_stock_largest, five_inch_squares, muslin_unit_yield),
     };
     ck_struct_rules(&calls[_i]);
     ck_no_flag_known(&calls[_i]);
@@ -692,7 +692,7 @@ END_TEST
 
 START_TEST(stock_out_of_range_is_refused)
 {
-    const struct ruled ruled = RULED(ruled_stock, five_inch_squares, muslin_unit_yield);
+    const struct ruled ruled = RULED_SECOND(ruled_stock, five_inch_squares, muslin_unit_yield);
     const struct refusal refusals[] = {
         OUTSIDE(muslin_unit_stock_spec, width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_LENGTH),
         OUTSIDE(muslin_unit_stock_spec, height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_CUT),
@@ -700,7 +700,7 @@ START_TEST(stock_out_of_range_is_refused)
         OUTSIDE(muslin_unit_stock_spec, end_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_LOSS),
         OUTSIDE(muslin_unit_stock_spec, finished_grid, 1, MUSLIN_UNIT_SIZE_MAX, MUSLIN_ARG_GRID),
     };
-    ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&ruled, 1, refusals, COUNT_OF(refusals));
 }
 END_TEST
 

@@ -36,14 +36,13 @@ static void ck_arithmetic(int64_t a, int64_t b, int64_t c, int64_t d)
     ck_assert_int_eq(msl_wide_compare(one, one), 0);
 }
 
-static void ck_floor(int64_t a, int64_t b, int64_t divisor)
+static void ck_floor(struct msl_wide numerator, int64_t divisor)
 {
-    const wide128 numerator = (wide128)a * b;
-    wide128 quotient = numerator / divisor, left = numerator % divisor;
+    wide128 quotient = value_of(numerator) / divisor, left = value_of(numerator) % divisor;
     quotient -= left < 0;
     left += left < 0 ? divisor : 0;
     int64_t floor = 7, rest = 9;
-    const int fits = msl_wide_floor(msl_wide_multiply(a, b), divisor, &floor, &rest);
+    const int fits = msl_wide_floor(numerator, divisor, &floor, &rest);
     ck_assert_int_eq(fits, quotient <= MSL_FLOOR_MAX && quotient >= -(wide128)MSL_FLOOR_MAX - 1);
     ck_assert(floor == (fits ? quotient : 7));
     ck_assert(rest == (fits ? left : 9));
@@ -58,13 +57,26 @@ START_TEST(wide_numbers_are_as_the_compiler_has_them)
     for (size_t i = 0; i < ENDS * ENDS; i++) {
         ck_arithmetic(ends[i / ENDS], ends[i % ENDS], ends[i % ENDS], ends[i * 7 % ENDS]);
         for (int64_t divisor = 1; divisor < 4; divisor++)
-            ck_floor(ends[i / ENDS], ends[i % ENDS], divisor);
+            ck_floor(msl_wide_multiply(ends[i / ENDS], ends[i % ENDS]), divisor);
     }
     for (int i = 0; i < 100000; i++) {
         const int64_t a = chance(&seed), b = chance(&seed), c = chance(&seed), d = chance(&seed);
         ck_arithmetic(a, b, c, d);
-        ck_floor(a, b, c > 0 ? c : 1 - c);
+        ck_floor(msl_wide_multiply(a, b), c > 0 ? c : 1 - c);
     }
+}
+END_TEST
+
+/* Quotients around the largest and smallest that fit, and those of 2 to the power 64, of which one limb is left. */
+START_TEST(quotients_that_do_not_fit_are_none)
+{
+    const uint64_t lows[] = { 0, 1, 2, INT64_MAX, (uint64_t)INT64_MAX + 1, UINT64_MAX - 1, UINT64_MAX };
+    for (int64_t high = -5; high <= 5; high++)
+        for (size_t i = 0; i < sizeof lows / sizeof lows[0]; i++)
+            for (int64_t divisor = 1; divisor <= 9; divisor++) {
+                const struct msl_wide numerator = { high, lows[i] };
+                ck_floor(numerator, divisor);
+            }
 }
 END_TEST
 
@@ -139,6 +151,7 @@ Suite *wide_suite(void)
     TCase *numbers = tcase_create("two limbs");
     TCase *roots = tcase_create("roots");
     tcase_add_test(numbers, wide_numbers_are_as_the_compiler_has_them);
+    tcase_add_test(numbers, quotients_that_do_not_fit_are_none);
     tcase_add_test(roots, a_root_is_the_greatest_whose_square_is_not_above);
     tcase_add_test(roots, values_with_roots_are_found_exactly);
     tcase_add_test(roots, a_sum_with_a_root_becomes_one);

@@ -460,7 +460,7 @@ START_TEST(extra_cuts_are_checked)
         NOT_A_CHOICE(muslin_extra_cut_spec, kind, MUSLIN_BLANK_SLOPED, MUSLIN_ARG_BLANK_KIND),
         REFUSAL(muslin_extra_cut_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
-    const struct ruled ruled = { yardage_with_extra, &binding, (uint32_t)sizeof binding, 8, 8 };
+    const struct ruled ruled = { yardage_with_extra, &binding, (uint32_t)sizeof binding, 8, 8, 0 };
     ruled_solution = top.solution;
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
     end_top(&top);

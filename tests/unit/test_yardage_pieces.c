@@ -329,7 +329,7 @@ START_TEST(members_of_the_spec_are_checked)
         NOT_A_CHOICE(muslin_yardage_spec, long_pieces, MUSLIN_LONG_PIECES_JOINED, MUSLIN_ARG_LONG_PIECES),
         REFUSAL(muslin_yardage_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
     };
-    const struct ruled ruled = { pieces_with, &good, (uint32_t)sizeof good, 8, 8 };
+    const struct ruled ruled = { pieces_with, &good, (uint32_t)sizeof good, 8, 8, 0 };
     ruled_solution = solved(s.quilt, patch_of(s.quilt, s.blue, s.two, s.two));
     ruled_fabric = s.blue;
     ck_ok(pieces_with(&good, NULL, NULL));

@@ -17,6 +17,16 @@
 #define ck_ok(call) ck_assert_int_eq((call), MUSLIN_OK)
 #define ck_status(call, status) ck_assert_int_eq((call), (status))
 
+/* Memory has no limit; where it is wanted for no row, `at` is 0. */
+static inline void ck_says_no_memory(const struct muslin_problem *problem, int64_t at)
+{
+    ck_assert_int_eq(problem->status, MUSLIN_ERR_NO_MEMORY);
+    ck_assert_int_eq(problem->argument, MUSLIN_ARG_ALLOCATOR);
+    ck_assert_int_eq(problem->at, at);
+    ck_assert_int_eq(problem->bytes, 0);
+    ck_assert_int_eq(problem->limit, 0);
+}
+
 /* A problem ready for a call. */
 #define PROBLEM MUSLIN_PROBLEM_INIT
 

@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: MIT
-"""Measures the front ends built in a folder; a line of JSON for each measure. See run.
+"""Measures the front ends; a line of JSON for each measure. See run.
 
-usage: measure.py BUILD [small]
+usage: measure.py PROGRAMS BUILD [small]    BUILD has the programs of the bench
 
 Times are medians over repeats in which what is compared takes turns; "cpu" is the processor's time, which other
 programs on the machine change little, "wall" what one waits. All in milliseconds.
@@ -59,8 +59,8 @@ def tell(**row):
           flush=True)
 
 
-def start_up(build, folder, repeats):
-    muslin, nothing = build / "stage" / "bin" / "muslin", build / "nothing"
+def start_up(programs, build, folder, repeats):
+    muslin, nothing = programs / "muslin", build / "nothing"
     commands = {
         "nothing": [nothing],
         "cut": [muslin, "cut", "6 in"],
@@ -99,8 +99,8 @@ def stages(build, path, size, repeats):
     return found
 
 
-def sheets(build, folder, repeats, small):
-    sheet, nothing = build / "stage" / "bin" / "muslin-sheet", build / "nothing"
+def sheets(programs, build, folder, repeats, small):
+    sheet, nothing = programs / "muslin-sheet", build / "nothing"
     for path, size in patterns(small):
         commands = {
             "nothing": [nothing],
@@ -119,10 +119,10 @@ def sheets(build, folder, repeats, small):
              share_of_working_out=max(0.0, 1 - search[0]["ms"] / search[-1]["ms"]))
 
 
-def batch(build, folder, lines, repeats):
+def batch(programs, folder, lines, repeats):
     """Lines a second; the model answers the same lines, one in seven of them."""
     requests = [json.dumps(batch_model.request(number)) for number in range(lines)]
-    muslin, source = build / "stage" / "bin" / "muslin", folder / "requests"
+    muslin, source = programs / "muslin", folder / "requests"
     source.write_text("".join(f"{request}\n" for request in requests), encoding="utf-8")
     few = requests[::7]
     rates = {"model": [], 1: [], 2: []}
@@ -147,13 +147,13 @@ def batch(build, folder, lines, repeats):
 
 
 def main():
-    build = pathlib.Path(sys.argv[1])
-    small = "small" in sys.argv[2:]
+    programs, build = map(pathlib.Path, sys.argv[1:3])
+    small = "small" in sys.argv[3:]
     with tempfile.TemporaryDirectory() as name:
         folder = pathlib.Path(name)
-        start_up(build, folder, 5 if small else 101)
-        sheets(build, folder, 1 if small else 9, small)
-        wrong = batch(build, folder, 1000 if small else 50000, 1 if small else 5)
+        start_up(programs, build, folder, 5 if small else 101)
+        sheets(programs, build, folder, 1 if small else 9, small)
+        wrong = batch(programs, folder, 1000 if small else 50000, 1 if small else 5)
     for request in wrong[:3]:
         print(f"the batch and the model differ: {request}", file=sys.stderr)
     return 1 if wrong else 0
