@@ -482,8 +482,10 @@ static int add_exact(struct exact *a, struct exact *b)
     } else if (!add_fractions(a, b)) {
         return 0;
     }
+    if (b->whole > MUSLIN_LENGTH_MAX - a->whole)
+        return 0;
     a->whole += b->whole;
-    return a->whole <= MUSLIN_LENGTH_MAX;
+    return 1;
 }
 
 struct parts {
