@@ -28,6 +28,9 @@ struct msl_check msl_check_start(struct muslin_problem *problem);
 muslin_status msl_fail(struct msl_check *check, muslin_status status, int32_t argument, int64_t value, int64_t limit);
 
 /* Records a failure in a text: `length` of its bytes at check->at. */
+/*@ requires \valid(check) && 0 <= check->at && 0 <= length;
+    requires \valid_read(text + (check->at .. check->at + length - 1));
+    assigns check->status, *check->problem; */
 muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const char *text, int64_t length);
 
 static inline void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer)
@@ -112,7 +115,7 @@ size_t msl_block_end(size_t first, size_t n);
 /* The greatest common divisor of two numbers, neither below 0; the other one where one is 0. */
 /*@ requires 0 <= a && 0 <= b && (0 < a || 0 < b);
     assigns \result \from a, b;
-    ensures 1 <= \result; */
+    ensures 1 <= \result && a / \result * \result == a && b / \result * \result == b; */
 int64_t msl_common_divisor(int64_t a, int64_t b);
 
 static inline int64_t msl_lesser(int64_t a, int64_t b)

@@ -50,15 +50,17 @@ struct exact {
     int64_t below;
 };
 
-/* Keeps the first failure: `length` bytes at `at`. */
-static void fail_at(struct reader *reader, muslin_status status, size_t at, size_t length)
-{
-    if (reader->status != MUSLIN_OK)
-        return;
-    reader->status = status;
-    reader->wrong_at = at;
-    reader->wrong_bytes = length;
-}
+/*@ // A reader's text and its place of a failure.
+  @ predicate has_text(struct reader *r) = \valid(r) && r->end <= INT64_MAX &&
+  @         \valid_read(r->text + (0 .. r->end - 1)) &&
+  @         (r->decimal_sign == KIND_POINT || r->decimal_sign == KIND_COMMA) &&
+  @         (r->status != MUSLIN_OK ==> r->wrong_at <= r->end && r->wrong_bytes <= r->end - r->wrong_at);
+  @ predicate is_told(integer n) = 0 <= n < 1000000000000000000; // by DIGITS_MAX digits
+  @ predicate is_number(struct exact a) = is_told(a.whole) && is_told(a.above) && is_told(a.below - 1);
+  @ predicate is_sum(struct exact a) =
+  @         0 <= a.whole <= MUSLIN_LENGTH_MAX && 0 <= a.above < a.below <= MUSLIN_LENGTH_MAX;
+  @ predicate is_carried(struct exact a) = // a sum, or one tick more
+  @         0 <= a.whole <= MUSLIN_LENGTH_MAX + 1 && 0 <= a.above < a.below <= MUSLIN_LENGTH_MAX; */
 
 /* ---- characters -------------------------------------------------------------------------------------------------- */
 
@@ -74,11 +76,19 @@ static const struct vulgar {
     { 0x215C, 3, 8 }, { 0x215D, 5, 8 }, { 0x215E, 7, 8 },  { 0x2189, 0, 3 },
 };
 
+/*@ predicate is_vulgar(integer c) = \exists integer i; 0 <= i < 19 && vulgars[i].character == c; */
+
 /* Its row in the list, or a negative number. */
+/*@ assigns \nothing;
+  @ ensures -1 <= \result < 19 && (is_vulgar(c) <==> 0 <= \result);
+  @ ensures 0 <= \result ==> vulgars[\result].character == c && 0 < vulgars[\result].below; */
 static int vulgar_row(uint32_t c)
 {
     if (c < vulgars[0].character)
         return -1;
+    /*@ loop invariant 0 <= i <= 19 && \forall integer k; 0 <= k < i ==> vulgars[k].character != c;
+      @ loop assigns i;
+      @ loop variant 19 - i; */
     for (int i = 0; i < (int)(sizeof vulgars / sizeof vulgars[0]); i++)
         if (vulgars[i].character == c)
             return i;
@@ -91,7 +101,21 @@ static const char kinds[129] = "!!!!!!!!!__!!_!!!!!!!!!!!!!!!!!!"
                                "!aaaaaaaaaaaaaaaaaaaaaaaaaa!!!!!"
                                "!aaaaaaaaaaaaaaaaaaaaaaaaaa!!!!!";
 
-/* Those of all others. Letters of other alphabets (U+00C0 .. U+1FFF) spell no unit, but they are a word. */
+/* Letters of other alphabets (U+00C0 .. U+1FFF) spell no unit, but they are a word. */
+/*@ assigns \nothing;
+  @ ensures \result == KIND_VULGAR || \result == KIND_LETTER || \result == KIND_OTHER;
+  @ ensures \result == KIND_VULGAR ==> is_vulgar(code); */
+static enum kind kind_of_other(uint32_t code)
+{
+    if (vulgar_row(code) >= 0)
+        return KIND_VULGAR;
+    return code >= 0xC0 && code < 0x2000 ? KIND_LETTER : KIND_OTHER;
+}
+
+/* The kinds of all others. */
+/*@ assigns \nothing;
+  @ ensures \result != KIND_DIGIT && \result != KIND_POINT && \result != KIND_COMMA && \result != KIND_END;
+  @ ensures \result == KIND_VULGAR ==> is_vulgar(code); */
 static enum kind kind_beyond_ascii(uint32_t code)
 {
     switch (code) {
@@ -113,13 +137,14 @@ static enum kind kind_beyond_ascii(uint32_t code)
     case 0x2032:
         return KIND_FOOT_MARK;
     default:
-        if (vulgar_row(code) >= 0)
-            return KIND_VULGAR;
-        return code >= 0xC0 && code < 0x2000 ? KIND_LETTER : KIND_OTHER;
+        break;
     }
+    return kind_of_other(code);
 }
 
 /* Bytes of the UTF-8 character that starts with this byte, not an ASCII one; 0 for a byte that starts none. */
+/*@ assigns \nothing;
+  @ ensures 0 <= \result <= 4; */
 static size_t bytes_of_lead(unsigned char lead)
 {
     if (lead >= 0xC2 && lead <= 0xDF)
@@ -131,17 +156,59 @@ static size_t bytes_of_lead(unsigned char lead)
     return 0;
 }
 
+/*@ requires \valid(reader);
+  @ assigns reader->under;
+  @ ensures reader->under.code == code && reader->under.kind == kind && reader->under.bytes == bytes; */
+static inline void put_under(struct reader *reader, uint32_t code, enum kind kind, size_t bytes)
+{
+    reader->under.code = code;
+    reader->under.kind = kind;
+    reader->under.bytes = bytes;
+}
+
+/*@ predicate has_digit(char *text, integer at, integer end) = at < end && '0' <= text[at] <= '9';
+  @ predicate is_ascii(struct reader *r) = (unsigned char)r->text[r->at] < 0x80;
+  @ // What stands under a reader, as far as its steps rely on it.
+  @ predicate looks(struct reader *r) = r->at <= r->end && r->under.bytes <= r->end - r->at &&
+  @         (r->at == r->end ==> r->under.kind == KIND_END) &&
+  @         (r->at < r->end && is_ascii(r) ==>
+  @             r->under.kind == kinds[(unsigned char)r->text[r->at]] && r->under.bytes == 1) &&
+  @         (r->at < r->end && !is_ascii(r) ==> r->under.kind != KIND_DIGIT && r->under.kind != r->decimal_sign) &&
+  @         (r->under.kind == KIND_DIGIT ==> has_digit(r->text, r->at, r->end)) &&
+  @         (r->under.kind == KIND_VULGAR ==> is_vulgar(r->under.code)) &&
+  @         (r->under.bytes == 0 ==> r->under.kind == KIND_END || r->under.kind == KIND_OTHER);
+  @ predicate is_reading(struct reader *r) = has_text(r) && looks(r); */
+
+/* Keeps the first failure: `length` bytes at `at`. */
+/*@ requires has_text(reader) && status != MUSLIN_OK && at <= reader->end && length <= reader->end - at;
+  @ assigns reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures has_text(reader) && reader->status != MUSLIN_OK && (\old(looks(reader)) ==> looks(reader)); */
+static void fail_at(struct reader *reader, muslin_status status, size_t at, size_t length)
+{
+    if (reader->status != MUSLIN_OK)
+        return;
+    reader->status = status;
+    reader->wrong_at = at;
+    reader->wrong_bytes = length;
+}
+
 /* Looks at a character of several bytes. */
+/*@ requires has_text(reader) && reader->at < reader->end && !is_ascii(reader);
+  @ assigns reader->under;
+  @ ensures is_reading(reader); */
 static void decode_long(struct reader *reader)
 {
     static const unsigned char lead_mask[5] = { 0, 0, 0x1F, 0x0F, 0x07 };
     static const uint32_t least[5] = { 0, 0, 0x80, 0x800, 0x10000 };
     const char *first = reader->text + reader->at;
     size_t bytes = bytes_of_lead((unsigned char)*first);
-    reader->under = (struct character){ 0, KIND_OTHER, 0 };
+    put_under(reader, 0, KIND_OTHER, 0);
     if (bytes == 0 || bytes > reader->end - reader->at)
         return;
     uint32_t code = (unsigned char)*first & lead_mask[bytes];
+    /*@ loop invariant 1 <= i <= bytes;
+      @ loop assigns i, code;
+      @ loop variant bytes - i; */
     for (size_t i = 1; i < bytes; i++) {
         unsigned char next = (unsigned char)first[i];
         if ((next & 0xC0) != 0x80)
@@ -152,32 +219,47 @@ static void decode_long(struct reader *reader)
         return;
     if (code >= 0xD800 && code <= 0xDFFF)
         return;
-    reader->under = (struct character){ code, kind_beyond_ascii(code), bytes };
+    put_under(reader, code, kind_beyond_ascii(code), bytes);
 }
 
 /* Moves to the character at `at`, or to the end. What is not UTF-8 (RFC 3629: no overlong forms, no surrogates, nothing
  * above U+10FFFF) has no bytes, and no place in the grammar. Nearly all texts are ASCII alone. */
+/*@ requires has_text(reader) && at <= reader->end;
+  @ assigns reader->at, reader->under;
+  @ ensures has_text(reader) && reader->at == at;
+  @ ensures looks(reader); */
 static inline void move_to(struct reader *reader, size_t at)
 {
     reader->at = at;
     if (at == reader->end) {
-        reader->under = (struct character){ 0, KIND_END, 0 };
+        put_under(reader, 0, KIND_END, 0);
         return;
     }
     unsigned char lead = (unsigned char)reader->text[at];
     if (lead >= 0x80)
         decode_long(reader);
     else
-        reader->under = (struct character){ lead, (enum kind)kinds[lead], 1 };
+        put_under(reader, lead, (enum kind)kinds[lead], 1);
+    /*@ assert lead < 0x80 ==> kinds[lead] != KIND_VULGAR; */
+    /*@ assert lead < 0x80 && kinds[lead] == KIND_DIGIT ==> '0' <= lead <= '9'; */
 }
 
 /* Moves past the character under the reader. */
+/*@ requires is_reading(reader);
+  @ assigns reader->at, reader->under;
+  @ ensures is_reading(reader) && reader->at == \old(reader->at) + \old(reader->under.bytes); */
 static void step(struct reader *reader)
 {
     move_to(reader, reader->at + reader->under.bytes);
 }
 
 /* Moves past it if it is of this kind; returns whether it was. */
+/*@ requires is_reading(reader) && kind != KIND_END && kind != KIND_OTHER;
+  @ assigns reader->at, reader->under;
+  @ ensures is_reading(reader);
+  @ ensures \result != 0 <==> \old(reader->under.kind) == kind;
+  @ ensures \result != 0 ==> \old(reader->at) < reader->at;
+  @ ensures \result == 0 ==> reader->at == \old(reader->at) && reader->under == \old(reader->under); */
 static int take(struct reader *reader, enum kind kind)
 {
     if (reader->under.kind != kind)
@@ -186,13 +268,21 @@ static int take(struct reader *reader, enum kind kind)
     return 1;
 }
 
+/*@ requires is_reading(reader);
+  @ assigns reader->at, reader->under;
+  @ ensures is_reading(reader) && reader->at >= \old(reader->at); */
 static void skip_blanks(struct reader *reader)
 {
+    /*@ loop invariant is_reading(reader) && \at(reader->at, Pre) <= reader->at;
+      @ loop assigns reader->at, reader->under;
+      @ loop variant reader->end - reader->at; */
     while (take(reader, KIND_BLANK))
         ;
 }
 
 /* What a digit stands for; more than 9 where it is none. */
+/*@ assigns \nothing;
+  @ ensures \result <= 9 <==> '0' <= c <= '9'; */
 static uint32_t digit_of(char c)
 {
     return (uint32_t)(unsigned char)c - '0';
@@ -200,7 +290,13 @@ static uint32_t digit_of(char c)
 
 /* ---- numbers ----------------------------------------------------------------------------------------------------- */
 
+/*@ predicate begins_number(struct reader *r) = r->under.kind == KIND_DIGIT || r->under.kind == KIND_VULGAR ||
+  @         r->under.kind == r->decimal_sign; */
+
 /* A digit, a decimal sign before a digit, or a vulgar fraction. */
+/*@ requires is_reading(reader);
+  @ assigns \nothing;
+  @ ensures \result != 0 ==> begins_number(reader); */
 static int starts_number(const struct reader *reader)
 {
     size_t next = reader->at + 1;
@@ -217,18 +313,31 @@ struct run {
 };
 
 /* The digits from `first` on; what they spell is told of no more than DIGITS_MAX of them. */
+/*@ requires first <= end <= INT64_MAX && \valid_read(text + (0 .. end - 1));
+  @ assigns \nothing;
+  @ ensures \result.first == first <= \result.last <= end && is_told(\result.value);
+  @ ensures has_digit(text, first, end) ==> first < \result.last; */
 static struct run run_from(const char *text, size_t first, size_t end)
 {
     struct run run = { first, first, 0 };
     const size_t most = end - first > DIGITS_MAX ? first + DIGITS_MAX : end;
+    /*@ loop invariant first <= run.last <= most && 0 <= run.value < ten_to(run.last - first);
+      @ loop assigns run.last, run.value;
+      @ loop variant most - run.last; */
     for (; run.last < most && digit_of(text[run.last]) <= 9; run.last++)
         run.value = run.value * 10 + digit_of(text[run.last]);
+    /*@ loop invariant first <= run.last <= end && (has_digit(text, first, end) ==> first < run.last);
+      @ loop assigns run.last;
+      @ loop variant end - run.last; */
     while (run.last < end && digit_of(text[run.last]) <= 9)
         run.last++;
     return run;
 }
 
 /* All digits of a run must be told of. */
+/*@ requires is_reading(reader) && \valid_read(run) && run->first <= run->last <= reader->end;
+  @ assigns reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures is_reading(reader) && (reader->status == MUSLIN_OK ==> run->last - run->first <= DIGITS_MAX); */
 static void want_all_told(struct reader *reader, const struct run *run)
 {
     if (run->last - run->first > DIGITS_MAX)
@@ -236,6 +345,9 @@ static void want_all_told(struct reader *reader, const struct run *run)
 }
 
 /* Digits must stand from `first` to before the reader. */
+/*@ requires is_reading(reader);
+  @ assigns reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures is_reading(reader) && (reader->status == MUSLIN_OK ==> reader->at != first); */
 static void want_digits_from(struct reader *reader, size_t first)
 {
     if (reader->at == first)
@@ -243,8 +355,15 @@ static void want_digits_from(struct reader *reader, size_t first)
 }
 
 /* The digits of a whole number. Zeros before it say nothing, so there may be many. */
+/*@ requires is_reading(reader) && first <= reader->end;
+  @ assigns reader->at, reader->under;
+  @ ensures is_reading(reader) && first <= \result.first <= \result.last == reader->at && is_told(\result.value);
+  @ ensures has_digit(reader->text, first, reader->end) ==> first < reader->at; */
 static struct run read_whole_run(struct reader *reader, size_t first)
 {
+    /*@ loop invariant \at(first, Pre) <= first <= reader->end;
+      @ loop assigns first;
+      @ loop variant reader->end - first; */
     while (first < reader->end && reader->text[first] == '0')
         first++;
     struct run run = run_from(reader->text, first, reader->end);
@@ -252,6 +371,10 @@ static struct run read_whole_run(struct reader *reader, size_t first)
     return run;
 }
 
+/*@ requires is_reading(reader) && first <= reader->end;
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures is_reading(reader) && first <= reader->at && is_told(\result);
+  @ ensures has_digit(reader->text, first, reader->end) ==> first < reader->at; */
 static int64_t read_whole(struct reader *reader, size_t first)
 {
     struct run run = read_whole_run(reader, first);
@@ -260,22 +383,38 @@ static int64_t read_whole(struct reader *reader, size_t first)
 }
 
 /* A decimal sign and the digits behind it. Zeros at their end say nothing either. */
+/*@ requires is_reading(reader) && reader->under.kind == reader->decimal_sign;
+  @ requires \valid(number) && \separated(reader, number) && is_number(*number) && number->below == 1;
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes, *number;
+  @ ensures is_reading(reader) && is_number(*number);
+  @ ensures \old(reader->at) < reader->at; */
 static void read_decimals(struct reader *reader, struct exact *number)
 {
     struct run run = run_from(reader->text, reader->at + 1, reader->end);
     move_to(reader, run.last);
     want_digits_from(reader, run.first);
+    /*@ loop invariant run.first <= run.last <= reader->end;
+      @ loop assigns run.last;
+      @ loop variant run.last; */
     while (run.last - run.first > DIGITS_MAX && reader->text[run.last - 1] == '0')
         run.last--;
     want_all_told(reader, &run);
     if (reader->status != MUSLIN_OK)
         return;
     number->above = run.value;
+    /*@ loop invariant run.first <= i <= run.last && number->below == ten_to(i - run.first);
+      @ loop assigns i, number->below;
+      @ loop variant run.last - i; */
     for (size_t i = run.first; i < run.last; i++)
         number->below *= 10;
 }
 
 /* A slash and what stands below it, for a number above the line that has been read. */
+/*@ requires is_reading(reader) && is_told(above);
+  @ requires \valid(number) && \separated(reader, number) && is_number(*number);
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes, *number;
+  @ ensures is_reading(reader) && is_number(*number);
+  @ ensures \old(reader->at) <= reader->at; */
 static void read_denominator(struct reader *reader, int64_t above, struct exact *number)
 {
     size_t first = reader->at + reader->under.bytes;
@@ -290,6 +429,12 @@ static void read_denominator(struct reader *reader, int64_t above, struct exact 
 }
 
 /* A vulgar fraction under the reader, if there is one: added, and 1 returned. */
+/*@ requires is_reading(reader);
+  @ requires \valid(number) && \separated(reader, number) && is_number(*number);
+  @ assigns reader->at, reader->under, *number;
+  @ ensures is_reading(reader) && is_number(*number) && (\result != 0 <==> \old(reader->under.kind) == KIND_VULGAR);
+  @ ensures \result != 0 ? \old(reader->at) < reader->at : \old(reader->at) == reader->at;
+  @ ensures \result == 0 ==> reader->under == \old(reader->under) && *number == \old(*number); */
 static int read_vulgar(struct reader *reader, struct exact *number)
 {
     int row = vulgar_row(reader->under.code);
@@ -302,6 +447,11 @@ static int read_vulgar(struct reader *reader, struct exact *number)
 
 /* The fraction of a mixed number: "1/2" behind blanks or one hyphen, or a vulgar one. Where none follows, the reader
  * goes back to where it was. */
+/*@ requires is_reading(reader);
+  @ requires \valid(number) && \separated(reader, number) && is_number(*number);
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes, *number;
+  @ ensures is_reading(reader) && is_number(*number);
+  @ ensures \old(reader->at) <= reader->at; */
 static void read_mixed_fraction(struct reader *reader, struct exact *number)
 {
     const size_t back = reader->at;
@@ -322,11 +472,17 @@ static void read_mixed_fraction(struct reader *reader, struct exact *number)
 }
 
 /* Into *number, which is 0. */
+/*@ requires is_reading(reader) && begins_number(reader);
+  @ requires \valid(number) && \separated(reader, number) && is_number(*number) && number->below == 1;
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes, *number;
+  @ ensures is_reading(reader) && is_number(*number);
+  @ ensures \old(reader->at) < reader->at; */
 static void read_number(struct reader *reader, struct exact *number)
 {
     if (read_vulgar(reader, number))
         return;
     int64_t whole = read_whole(reader, reader->at);
+    /*@ assert \at(reader->at, Pre) < reader->at || reader->under.kind == reader->decimal_sign; */
     if (reader->under.kind == KIND_SLASH) {
         read_denominator(reader, whole, number);
         return;
@@ -339,6 +495,9 @@ static void read_number(struct reader *reader, struct exact *number)
 }
 
 /* The other decimal sign is refused with its place, never guessed at. */
+/*@ requires is_reading(reader);
+  @ assigns reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures is_reading(reader); */
 static void refuse_other_sign(struct reader *reader)
 {
     enum kind kind = reader->under.kind;
@@ -371,33 +530,54 @@ static const struct unit_word {
     { "meters", MUSLIN_LENGTH_UNIT_M, 0 },
 };
 
-/* Do these letters, in either case, spell the word? It ends with a zero byte, so the loop stops within it. */
-static int spells(const char *text, size_t at, size_t length, const char *word)
+/* The unit of that row if these letters, in either case, spell its word; else 0. */
+/*@ requires row < 25 && length < UNIT_WORD_MAX && at + length <= INT64_MAX;
+  @ requires \valid_read(text + (at .. at + length - 1));
+  @ assigns \nothing;
+  @ ensures 0 <= \result <= MUSLIN_LENGTH_UNIT_M; */
+static int32_t unit_spelled(const char *text, size_t at, size_t length, size_t row)
 {
+    /*@ loop invariant 0 <= i <= length;
+      @ loop assigns i;
+      @ loop variant length - i; */
     for (size_t i = 0; i < length; i++)
-        if ((text[at + i] | 0x20) != word[i])
+        if ((text[at + i] | 0x20) != unit_words[row].word[i])
             return 0;
-    return word[length] == 0;
+    return unit_words[row].word[length] == 0 ? unit_words[row].unit : 0;
 }
 
 /* A unit in letters; 0 and a failure where the word is none. */
+/*@ requires is_reading(reader);
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures is_reading(reader) && \old(reader->at) <= reader->at && 0 <= \result <= MUSLIN_LENGTH_UNIT_M; */
 static int32_t read_unit_word(struct reader *reader)
 {
     size_t start = reader->at;
+    /*@ loop invariant is_reading(reader) && \at(reader->at, Pre) <= reader->at;
+      @ loop assigns reader->at, reader->under;
+      @ loop variant reader->end - reader->at; */
     while (take(reader, KIND_LETTER))
         ;
-    for (size_t i = 0; i < sizeof unit_words / sizeof unit_words[0]; i++) {
-        if (!spells(reader->text, start, reader->at - start, unit_words[i].word))
+    const size_t length = reader->at - start;
+    /*@ loop invariant 0 <= i <= sizeof(unit_words) / sizeof(unit_words[0]);
+      @ loop assigns i;
+      @ loop variant 25 - i; */
+    for (size_t i = 0; length < UNIT_WORD_MAX && i < sizeof unit_words / sizeof unit_words[0]; i++) {
+        const int32_t unit = unit_spelled(reader->text, start, length, i);
+        if (unit == 0)
             continue;
         if (unit_words[i].may_have_point)
             take(reader, KIND_POINT);
-        return unit_words[i].unit;
+        return unit;
     }
-    fail_at(reader, MUSLIN_ERR_TEXT_UNIT, start, reader->at - start);
+    fail_at(reader, MUSLIN_ERR_TEXT_UNIT, start, length);
     return 0;
 }
 
 /* A mark for feet under the reader; the same one written twice means inches. */
+/*@ requires is_reading(reader);
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures is_reading(reader) && \old(reader->at) <= reader->at && 0 <= \result <= MUSLIN_LENGTH_UNIT_M; */
 static int32_t read_foot_mark(struct reader *reader)
 {
     uint32_t mark = reader->under.code;
@@ -409,6 +589,9 @@ static int32_t read_foot_mark(struct reader *reader)
 }
 
 /* The unit under the reader; 0 where none is named. */
+/*@ requires is_reading(reader);
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures is_reading(reader) && \old(reader->at) <= reader->at && 0 <= \result <= MUSLIN_LENGTH_UNIT_M; */
 static int32_t read_unit(struct reader *reader)
 {
     switch (reader->under.kind) {
@@ -426,21 +609,39 @@ static int32_t read_unit(struct reader *reader)
 
 /* ---- the sum of the parts ---------------------------------------------------------------------------------------- */
 
+/* *a gets `above` above its line, of which the whole ones are added to what it has. */
+/*@ requires \valid(a) && 0 <= above && 0 < a->below && 0 <= a->whole && a->whole + above / a->below <= INT64_MAX;
+  @ assigns a->whole, a->above;
+  @ ensures a->whole == \old(a->whole) + above / a->below && 0 <= a->above < a->below; */
+static void carry(struct exact *a, int64_t above)
+{
+    a->whole += above / a->below;
+    a->above = above % a->below;
+}
+
 /* *a x ticks, in whole ticks and less than one more. Returns 0 where it passes the range. A unit has less than 2^19
  * ticks, so the two products of small numbers, which are nearly all, stay below 2^61 and need no wide one. */
+/*@ requires \valid(a) && is_number(*a) && 0 < ticks < 0x80000;
+  @ assigns *a;
+  @ ensures \result == 0 || \result == 1;
+  @ ensures \result == 1 ==> is_sum(*a); */
 static int into_ticks(struct exact *a, int64_t ticks)
 {
     const int64_t small = INT64_C(1) << 42;
     int64_t part;
     if (a->whole < small && a->above < small) {
+        /*@ assert 0 <= a->above * ticks <= small * 0x80000 && 0 <= a->whole * ticks <= (small - 1) * 0x80000; */
         const int64_t product = a->above * ticks;
-        a->whole = a->whole * ticks + product / a->below;
-        a->above = product % a->below;
+        /*@ assert 0 <= product / a->below <= product; */
+        a->whole *= ticks;
+        carry(a, product);
         return 1;
     }
     if (a->whole > MUSLIN_LENGTH_MAX / ticks)
         return 0;
+    /*@ assert 0 <= a->whole * ticks <= MUSLIN_LENGTH_MAX; */
     a->whole *= ticks;
+    /*@ assert 0 <= a->above * ticks; */
     if (!msl_wide_floor(msl_wide_multiply(a->above, ticks), a->below, &part, &a->above))
         return 0;
     if (part > MUSLIN_LENGTH_MAX - a->whole)
@@ -449,6 +650,9 @@ static int into_ticks(struct exact *a, int64_t ticks)
     return 1;
 }
 
+/*@ requires \valid(a) && is_carried(*a);
+  @ assigns a->above, a->below;
+  @ ensures is_carried(*a) && a->below <= \old(a->below); */
 static void into_lowest_terms(struct exact *a)
 {
     int64_t divisor = msl_common_divisor(a->below, a->above);
@@ -457,6 +661,10 @@ static void into_lowest_terms(struct exact *a)
 }
 
 /* *a + *b, both with a fraction of a tick, into *a. Returns 0 where the common denominator passes its range. */
+/*@ requires \valid(a) && \valid(b) && \separated(a, b) && is_sum(*a) && is_sum(*b);
+  @ assigns *a, b->above, b->below;
+  @ ensures is_carried(*a);
+  @ ensures is_sum(*b); */
 static int add_fractions(struct exact *a, struct exact *b)
 {
     into_lowest_terms(a);
@@ -465,15 +673,24 @@ static int add_fractions(struct exact *a, struct exact *b)
     int64_t times = b->below / divisor;
     if (a->below > MUSLIN_LENGTH_MAX / times)
         return 0;
-    int64_t above = a->above * times + b->above * (a->below / divisor);
+    int64_t share = a->below / divisor;
+    /*@ assert share * divisor == a->below && times * divisor == b->below; */
+    /*@ assert b->below * share == a->below * times; */
+    /*@ assert 0 <= a->above * times < a->below * times && 0 <= b->above * share < b->below * share; */
+    int64_t above = a->above * times + b->above * share;
     a->below *= times;
-    a->whole += above / a->below;
-    a->above = above % a->below;
+    /*@ assert 0 <= above < 2 * a->below; */
+    /*@ assert 0 <= above / a->below <= 1; */
+    carry(a, above);
     return 1;
 }
 
 /* *a + *b into *a. Returns 0 where the common denominator, or the sum, passes its range. The first part, and most
  * others, have no fraction to be added to. */
+/*@ requires \valid(a) && \valid(b) && \separated(a, b) && is_sum(*a) && is_sum(*b);
+  @ assigns *a, b->above, b->below;
+  @ ensures is_carried(*a);
+  @ ensures \result != 0 ==> is_sum(*a); */
 static int add_exact(struct exact *a, struct exact *b)
 {
     if (a->above == 0) {
@@ -482,8 +699,10 @@ static int add_exact(struct exact *a, struct exact *b)
     } else if (!add_fractions(a, b)) {
         return 0;
     }
+    if (b->whole > MUSLIN_LENGTH_MAX - a->whole)
+        return 0;
     a->whole += b->whole;
-    return a->whole <= MUSLIN_LENGTH_MAX;
+    return 1;
 }
 
 struct parts {
@@ -492,13 +711,24 @@ struct parts {
     int32_t unit; /* of the last part, 0 before the first */
 };
 
+/*@ predicate are_parts(struct parts *p) = \valid(p) && is_sum(p->sum) && 0 <= p->unit <= MUSLIN_LENGTH_UNIT_M &&
+  @         MUSLIN_LENGTH_UNIT_INCH <= p->default_unit <= MUSLIN_LENGTH_UNIT_M; */
+
 /* Units go from larger to smaller. */
+/*@ requires \valid_read(parts);
+  @ assigns \nothing; */
 static int is_falling(const struct parts *parts, int32_t unit)
 {
     return parts->unit == 0 || muslin_length_unit_ticks(unit) < muslin_length_unit_ticks(parts->unit);
 }
 
 /* One part: a number and, unless the text ends there, its unit. */
+/*@ requires is_reading(reader) && begins_number(reader) && are_parts(parts) && \separated(reader, parts);
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes, parts->sum,
+  @         parts->unit;
+  @ ensures is_reading(reader);
+  @ ensures is_carried(parts->sum) && (reader->status == MUSLIN_OK ==> are_parts(parts));
+  @ ensures \old(reader->at) < reader->at; */
 static void read_part(struct reader *reader, struct parts *parts)
 {
     struct exact number = { 0, 0, 1 };
@@ -517,6 +747,7 @@ static void read_part(struct reader *reader, struct parts *parts)
                 named != 0 ? reader->at - unit_start : end - start);
     if (reader->status != MUSLIN_OK)
         return;
+    /*@ assert is_reading(reader); */
     if (!into_ticks(&number, muslin_length_unit_ticks(unit)) || !add_exact(&parts->sum, &number))
         fail_at(reader, MUSLIN_ERR_OVERFLOW, start, end - start);
     parts->unit = unit;
@@ -524,12 +755,18 @@ static void read_part(struct reader *reader, struct parts *parts)
 }
 
 /* The sign, if one stands here: 1 for minus. */
+/*@ requires is_reading(reader);
+  @ assigns reader->at, reader->under;
+  @ ensures is_reading(reader); */
 static int read_sign(struct reader *reader)
 {
     return !take(reader, KIND_PLUS) && take(reader, KIND_MINUS);
 }
 
 /* No number stands where one must. */
+/*@ requires is_reading(reader);
+  @ assigns reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures is_reading(reader) && reader->status != MUSLIN_OK; */
 static void refuse_no_number(struct reader *reader)
 {
     refuse_other_sign(reader);
@@ -537,20 +774,33 @@ static void refuse_no_number(struct reader *reader)
             reader->under.bytes);
 }
 
+/*@ requires is_reading(reader) && reader->status == MUSLIN_OK && are_parts(parts) && \separated(reader, parts);
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes, parts->sum,
+  @         parts->unit;
+  @ ensures is_reading(reader);
+  @ ensures is_carried(parts->sum); */
 static void read_parts(struct reader *reader, struct parts *parts)
 {
     int more = starts_number(reader);
     if (!more)
         refuse_no_number(reader);
+    /*@ loop invariant is_reading(reader) && is_carried(parts->sum);
+      @ loop invariant more != 0 ==> begins_number(reader) && are_parts(parts);
+      @ loop assigns more, reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes,
+      @         parts->sum, parts->unit;
+      @ loop variant reader->end - reader->at; */
     while (more) {
         read_part(reader, parts);
         more = reader->status == MUSLIN_OK && starts_number(reader);
     }
+    /*@ assert reader->at <= reader->end; */
     if (reader->at != reader->end)
         fail_at(reader, MUSLIN_ERR_TEXT_TRAILING, reader->at, reader->end - reader->at);
 }
 
 /* The sum with its sign, to the nearest tick, ties upwards. */
+/*@ requires \valid_read(parts) && is_carried(parts->sum);
+  @ assigns \nothing; */
 static struct muslin_parsed rounded(const struct parts *parts, int minus)
 {
     struct muslin_parsed result = { 0 };
@@ -583,6 +833,10 @@ static void read_spec(struct msl_check *check, struct muslin_parse_spec *into, c
     msl_want_decimal_sign(check, into->decimal_sign);
 }
 
+/*@ requires has_text(reader) && reader->status == MUSLIN_OK;
+  @ requires MUSLIN_LENGTH_UNIT_INCH <= default_unit <= MUSLIN_LENGTH_UNIT_M;
+  @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes;
+  @ ensures has_text(reader); */
 static struct muslin_parsed read_text(struct reader *reader, int32_t default_unit)
 {
     struct parts parts = { { 0, 0, 1 }, default_unit, 0 };
@@ -600,8 +854,13 @@ static struct muslin_parsed read_text(struct reader *reader, int32_t default_uni
 
 /* Whoever reads a text to its end has seen that it is UTF-8. One that is refused is looked at as a whole: what is not
  * UTF-8 is named before all else. */
+/*@ requires has_text(reader) && reader->status != MUSLIN_OK && \valid(check) && \separated(reader, check);
+  @ assigns reader->at, reader->under, check->at, check->status, *check->problem; */
 static muslin_status refuse(struct msl_check *check, struct reader *reader)
 {
+    /*@ loop invariant is_reading(reader);
+      @ loop assigns reader->at, reader->under, check->at;
+      @ loop variant reader->end - reader->at; */
     for (move_to(reader, 0); reader->at < reader->end; step(reader)) {
         check->at = (int64_t)reader->at;
         if (reader->under.bytes == 0)

@@ -28,6 +28,8 @@ size_t msl_block_end(size_t first, size_t n)
 int64_t msl_common_divisor(int64_t a, int64_t b)
 {
     /*@ loop invariant 0 <= a && 0 <= b && (0 < a || 0 < b);
+      @ loop invariant \forall integer d; divides(d, a) && divides(d, b) ==>
+      @         divides(d, \at(a, Pre)) && divides(d, \at(b, Pre));
       @ loop assigns a, b;
       @ loop variant b; */
     while (b != 0) {

@@ -1,12 +1,13 @@
-/* eva.c - every length in every style, and every struct of up to 48 bytes, for Frama-C's Eva: the formatter and the
- * reader of sized structs have no run-time error, and read and write nothing beside what they are given.
+/* eva.c - every length in every style, every struct of up to 48 bytes and every text of up to 4096, for Frama-C's Eva:
+ * the formatter, the reader of sized structs and what stands around the parser have no run-time error, and read and
+ * write nothing beside what they are given.
  *
  * SPDX-License-Identifier: MIT */
 #include <__fc_builtin.h>
 
 #include "inside.h"
 
-enum { TEXT_MOST = 32, STRUCT_MOST = 48 };
+enum { TEXT_MOST = 32, READ_MOST = 4096, STRUCT_MOST = 48 };
 
 static size_t any_up_to(int most)
 {
@@ -44,4 +45,18 @@ void read_any_struct(void)
     Frama_C_make_unknown(theirs, sizeof theirs);
     *(uint32_t *)theirs = (uint32_t)Frama_C_interval(0, STRUCT_MOST);
     msl_read_struct(&check, MUSLIN_ARG_SPEC, ours, sizeof ours, 16, 3, theirs);
+}
+
+/* A text of any bytes, up to READ_MOST of them. What reads and refuses it is taken at its word, which WP proves. */
+void parse_any_text(void)
+{
+    char text[READ_MOST];
+    struct muslin_parse_spec spec = MUSLIN_PARSE_SPEC_INIT;
+    struct muslin_parsed parsed = { sizeof parsed };
+    struct muslin_problem problem = { sizeof problem };
+    Frama_C_make_unknown(text, sizeof text);
+    spec.default_unit = Frama_C_interval(MUSLIN_LENGTH_UNIT_INCH, MUSLIN_LENGTH_UNIT_M);
+    spec.decimal_sign = Frama_C_interval(0, 1) ? '.' : ',';
+    muslin_length_parse(text, any_up_to(READ_MOST), Frama_C_interval(0, 1) ? &spec : NULL, &parsed,
+                        Frama_C_interval(0, 1) ? &problem : NULL);
 }

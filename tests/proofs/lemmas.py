@@ -29,7 +29,7 @@ def divided(a, b, q, r):
 
 
 def facts():
-    """The axioms of wraps.h, shifts.h, multiples.h, rounds.h and digits.h."""
+    """The axioms of the headers in this folder, but order.h and units.h, which WP proves."""
     x, p, k, b, a = Ints("x p k b a")
     q, r, half, odd = Ints("q r half odd")
     yield ("x / p / 2 is x / (2 p)",
@@ -46,6 +46,16 @@ def facts():
     yield ("products keep order", And(p >= 0, a <= b), a * p <= b * p, a * p < b * p, And(p == 2, a == 5, b == 5))
     yield ("half of a power of two is one, but of 1", And(Or([x == 2**n for n in range(63)]), divided(x, 2, half, odd)),
            If(x == 1, half == 0, And(odd == 0, Or([half == 2**n for n in range(63)]))), odd == 0, x == 1)
+    yield ("18 digits are room for 10^18", And(0 <= k, k <= 18, Or([And(k == n, x == 10**n) for n in range(19)])),
+           And(1 <= x, x <= 10**18), x < 10**18, k == 18)
+    yield ("what divides b, and the rest of a by b, divides a",
+           And(b > 0, divided(a, b, q, r), b == k * p, r == half * p), a == (q * k + half) * p, a == q * k * p,
+           And(b == 2, r == 1))
+    yield ("a rest that is a multiple of the divisor is none", And(p > 0, r == k * p, 0 <= r, r < p), r == 0,
+           And(r == 0, p == 1), p == 3)
+    yield ("a byte below 0 wraps by 2^8", And(-2**7 <= x, x < 0, divided(x, 2**8, q, r)), r == x + 2**8, r == x, True)
+    yield ("a word below 0 wraps by 2^32", And(-2**32 <= x, x < 0, divided(x, 2**32, q, r)), r == x + 2**32, r == x,
+           True)
     within = And(0 <= a, a < 2**64, 0 <= b, b < 2**64)
     yield ("a sum wraps by one 2^64", And(within, divided(a + b, 2**64, q, r)),
            r == If(a + b < 2**64, a + b, a + b - 2**64), r == a + b, True)

@@ -318,6 +318,8 @@ START_TEST(a_text_beyond_the_range_is_an_overflow)
         { "999999999999999999 m", MUSLIN_ERR_OVERFLOW, 0, 18 },
         { "999999999999999999/2", MUSLIN_ERR_OVERFLOW, 0, 20 },
         { "15760628617219 yd 999999999999 in", MUSLIN_ERR_OVERFLOW, 18, 12 },
+        /* 4/5 of a tick beyond 2^62 - 1 twice: 2^63 to the nearest */
+        { "15760628617219 853759/1463040 yd 567382630219905 319/40640 in", MUSLIN_ERR_OVERFLOW, 33, 25 },
     };
     ck_all_refused(rows, COUNT(rows));
 }
