@@ -29,10 +29,14 @@ struct refusal {
         BEYOND(type, member, (most) + 1, most, argument),             \
         BEYOND(type, member, INT64_MIN, least, argument),             \
         BEYOND(type, member, INT64_MAX, most, argument)
-#define NOT_A_CHOICE(type, member, last, argument)                           \
-    REFUSAL(type, member, 0, MUSLIN_ERR_CHOICE, argument),                   \
-        REFUSAL(type, member, (last) + 1, MUSLIN_ERR_CHOICE, argument),      \
-        REFUSAL(type, member, INT32_MIN, MUSLIN_ERR_CHOICE, argument)
+/* The limit is the last choice. */
+#define NONE_OF(type, member, value, last, argument) \
+    { offsetof(struct type, member), sizeof(((struct type *)0)->member), (value), MUSLIN_ERR_CHOICE, (argument), 1, \
+      (last) }
+#define NOT_A_CHOICE(type, member, last, argument)      \
+    NONE_OF(type, member, 0, last, argument),           \
+        NONE_OF(type, member, (last) + 1, last, argument), \
+        NONE_OF(type, member, INT32_MIN, last, argument)
 
 static inline void set_member(union roomy *spec, const struct refusal *refusal)
 {
@@ -73,6 +77,7 @@ static inline void ck_refusal(const struct ruled *ruled, const struct refusal *r
     ck_assert_int_eq(problem.value, refusal->value);
     ck_assert_msg(!refusal->is_limited || problem.limit == refusal->limit, "member at %zu: %s", refusal->offset,
                   problem.text);
+    ck_assert(refusal->status != MUSLIN_ERR_STRUCT_TAIL || problem.limit == 0);
     ck_assert_msg(problem.at == at, "member at %zu: at %lld, not %lld", refusal->offset, (long long)problem.at,
                   (long long)at);
     ck_assert_uint_eq(out.head[0], ruled->out_size);

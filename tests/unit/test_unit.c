@@ -469,9 +469,11 @@ START_TEST(the_list_has_an_end)
     ck_assert_int_eq(problem.value, muslin_unit_recipe_count());
     ck_assert_int_eq(problem.limit, muslin_unit_recipe_count() - 1);
     ck_status(muslin_unit_recipe_at(0, NULL, &method, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(problem.at, 0);
     ck_status(muslin_unit_recipe_at(0, &kind, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.at, 1);
     problem.size = 1;
     ck_status(muslin_unit_recipe_at(0, &kind, &method, &problem), MUSLIN_ERR_STRUCT_SIZE);
@@ -725,9 +727,11 @@ START_TEST(what_shares_a_name_is_told_apart_by_its_place)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
     ck_assert_int_eq(problem.at, 1);
     ck_status(muslin_unit_from_stock(&spec, NULL, &yield, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SPEC);
     ck_assert_int_eq(problem.at, 1);
     ck_status(muslin_unit_from_stock(&spec, &five_inch_squares, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.at, 0);
 }
 END_TEST
