@@ -553,6 +553,9 @@ START_TEST(a_centre_ends_at_the_largest_size)
     ck_assert_int_eq(plan(&spec, &ticks_up).finished_width, MUSLIN_SIZE_MAX - 1);
     spec.block++;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH).value, MUSLIN_SIZE_MAX + 1);
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
+    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH).at, 0);
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
     spec.block = 1;
     spec.rows = 759250125;
     fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_LENGTH);

@@ -351,6 +351,7 @@ END_TEST
 START_TEST(shortest_needs_strips_and_somewhere_to_write)
 {
     const muslin_len length = 5;
+    const muslin_len lengths[] = { 6, 5 };
     muslin_len shortest = 3;
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_stripset_shortest(&length, 0, &shortest, NULL, NULL, &problem), MUSLIN_ERR_RANGE);
@@ -360,9 +361,10 @@ START_TEST(shortest_needs_strips_and_somewhere_to_write)
     ck_status(muslin_stripset_shortest(NULL, 1, &shortest, NULL, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIP_LENGTH);
-    ck_status(muslin_stripset_shortest(&length, 1, NULL, NULL, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_stripset_shortest(lengths, 2, NULL, NULL, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    ck_assert_int_eq(problem.at, 0);
     problem.size = 1;
     ck_status(muslin_stripset_shortest(&length, 1, &shortest, NULL, NULL, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_assert_int_eq(shortest, 3);

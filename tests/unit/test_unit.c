@@ -468,6 +468,7 @@ START_TEST(the_list_has_an_end)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_INDEX);
     ck_assert_int_eq(problem.value, muslin_unit_recipe_count());
     ck_assert_int_eq(problem.limit, muslin_unit_recipe_count() - 1);
+    ck_assert_int_eq(problem.at, 0);
     ck_status(muslin_unit_recipe_at(0, NULL, &method, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
