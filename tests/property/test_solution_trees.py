@@ -249,11 +249,10 @@ def ring_of(outline):
 
 # ---- sizes, copies, misfits -----------------------------------------------------------------------------------------
 
-@given(loose_trees, st.integers(0, 3000), st.integers(0, 9), st.integers(0, 20), st.integers(1, 5))
-def test_sizes_copies_and_misfits_of_any_tree(tree, allowance, take_up, ease, tops):
-    made = Made(tree, allowance, take_up, ease, tops)
-    copies = model.copies(tree, tops)
-    assert set(copies) == set(model.nodes(tree))
+def sized_and_counted(made, tops, allowance, take_up):
+    """Every node of a tree as the model has it; how often each is, and how it lies."""
+    copies = model.copies(made.tree, tops)
+    assert set(copies) == set(model.nodes(made.tree))
     for node, ways in copies.items():
         size = made.solution.size(made.ids[node])
         width, height = model.size(node)
@@ -267,8 +266,22 @@ def test_sizes_copies_and_misfits_of_any_tree(tree, allowance, take_up, ease, to
         assert [size.upright, size.quarter, size.half, size.three_quarter] == [
             sum(n for lying, n in ways.items() if lying.eighths == 2 * q) for q in range(4)]
         assert size.patches == len(model.draw(node))
+        if not any(isinstance(part, (Field, Unit)) for part in model.nodes(node)):
+            assert (size.seams_across, size.seams_down) == model.piled_seams(node)
         sums = [made.solution.explain(made.ids[node], axis)[-1].sum.ticks for axis in Axis]
         assert tuple(sums) == model.unfinished(node, allowance, take_up)
+    return copies
+
+
+@given(tops(), st.integers(0, 3000), st.integers(0, 9), st.integers(1, 5))
+def test_sizes_and_copies_of_what_fits(tree, allowance, take_up, tops_):
+    sized_and_counted(Made(tree, allowance, take_up, tops=tops_), tops_, allowance, take_up)
+
+
+@given(loose_trees, st.integers(0, 3000), st.integers(0, 9), st.integers(0, 20), st.integers(1, 5))
+def test_sizes_copies_and_misfits_of_any_tree(tree, allowance, take_up, ease, tops):
+    made = Made(tree, allowance, take_up, ease, tops)
+    copies = sized_and_counted(made, tops, allowance, take_up)
     wanted = [(made.ids[node], first, second, *sizes, pieces, each, count, kind)
               for node, first, second, sizes, pieces, each, count, kind in model.misfits(tree, allowance, ease, tops)]
     rows = made.solution.misfits()
