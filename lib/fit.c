@@ -322,13 +322,12 @@ static int64_t count_settings(struct msl_check *check, const struct muslin_fit_s
     int64_t found = 0;
     if (check->status != MUSLIN_OK)
         return 0;
-    for (int more = start_kind(&c, spec, MUSLIN_FIT_STRAIGHT); more; more = next_combination(&c, spec)) {
+    int more = start_kind(&c, spec, MUSLIN_FIT_STRAIGHT);
+    for (; more && found <= spec->work_limit; more = next_combination(&c, spec))
         found += number_of(counts_fitting(&c, &ways[0])) * number_of(counts_fitting(&c, &ways[1]));
-        if (found > spec->work_limit) {
-            check->at = 1;
-            msl_fail(check, MUSLIN_ERR_WORK_LIMIT, MUSLIN_ARG_WORK_LIMIT, found, spec->work_limit);
-            return 0;
-        }
+    if (found > spec->work_limit) {
+        check->at = 1;
+        msl_fail(check, MUSLIN_ERR_WORK_LIMIT, MUSLIN_ARG_WORK_LIMIT, found, spec->work_limit);
     }
     return spec->best > 0 ? msl_lesser(found, spec->best) : found;
 }
