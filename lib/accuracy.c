@@ -23,8 +23,9 @@ static struct msl_wide likely_square(int64_t seams, muslin_len seam_error, int64
 
 static muslin_len root_up(struct msl_wide square)
 {
-    const struct msl_surd root = { .sign = 1, .radicand = square, .divisor = 1 };
-    return msl_surd_ceiling(&root);
+    int32_t is_whole;
+    const int64_t root = msl_wide_root(square, &is_whole);
+    return is_whole ? root : root + 1;
 }
 
 /* ---- one row --------------------------------------------------------------------------------------------------- */
@@ -181,10 +182,9 @@ static struct chance chance_of(const struct muslin_accuracy_meet_spec *s, int64_
     int64_t each = 2 * (s->seam_error * s->seam_error + cuts);
     int64_t square = s->tolerance * s->tolerance;
     int64_t room = square / (2 * times * times * s->seams) - cuts;
-    const struct msl_surd largest = { .sign = 1, .radicand = msl_wide_from(room < 0 ? 0 : room), .divisor = 1 };
     struct chance chance = { .cuts_meet = room >= 0 };
     chance.first_missed = first_beyond(times * times * each, square, s->seams);
-    chance.largest_seam_error = msl_surd_floor(&largest);
+    chance.largest_seam_error = room > 0 ? (muslin_len)msl_root((uint64_t)room, NULL) : 0;
     return chance;
 }
 

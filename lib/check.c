@@ -388,7 +388,7 @@ static void put_quote(struct msl_text *text, const char *words, int64_t at, int6
         return;
     msl_put(text, ", \"");
     for (int64_t i = 0; i < shown; i++) {
-        const char letter[2] = { words[at + i], 0 };
+        const char letter[] = { words[at + i], 0 };
         msl_put(text, letter);
     }
     msl_put(text, shown < length ? "...\"" : "\"");

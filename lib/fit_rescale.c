@@ -170,7 +170,6 @@ static struct unit find_unit(struct msl_check *check, const struct pattern *patt
             msl_fail(check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_RATIO, row.finished, MUSLIN_SIZE_MAX);
         join_unit(&unit, row.finished, spec->grid);
     }
-    check->at = 0;
     return unit;
 }
 

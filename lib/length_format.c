@@ -119,7 +119,7 @@ static void split(struct shown *shown, muslin_len a, const struct muslin_format_
 
 static void put_decimals(struct msl_text *text, const struct shown *shown, int32_t decimal_sign)
 {
-    char sign[2] = { (char)decimal_sign, 0 };
+    char sign[] = { (char)decimal_sign, 0 };
     int64_t part = shown->part;
     msl_put_unsigned(text, shown->whole);
     if (part != 0)

@@ -192,21 +192,21 @@ static void fail_at(struct reader *reader, muslin_status status, size_t at, size
     reader->wrong_bytes = length;
 }
 
-/* Looks at a character of several bytes. */
+/* Looks at a character of several bytes. A byte that starts none stays what it is taken for at first. */
 /*@ requires has_text(reader) && reader->at < reader->end && !is_ascii(reader);
   @ assigns reader->under;
   @ ensures is_reading(reader); */
 static void decode_long(struct reader *reader)
 {
-    static const unsigned char lead_mask[5] = { 0, 0, 0x1F, 0x0F, 0x07 };
-    static const uint32_t least[5] = { 0, 0, 0x80, 0x800, 0x10000 };
+    static const unsigned char lead_mask[] = { 0, 0, 0x1F, 0x0F, 0x07 };
+    static const uint32_t least[] = { 0, 0, 0x80, 0x800, 0x10000 };
     const char *first = reader->text + reader->at;
     size_t bytes = bytes_of_lead((unsigned char)*first);
     put_under(reader, 0, KIND_OTHER, 0);
-    if (bytes == 0 || bytes > reader->end - reader->at)
+    if (bytes > reader->end - reader->at)
         return;
     uint32_t code = (unsigned char)*first & lead_mask[bytes];
-    /*@ loop invariant 1 <= i <= bytes;
+    /*@ loop invariant 1 <= i <= bytes || i == 1;
       @ loop assigns i, code;
       @ loop variant bytes - i; */
     for (size_t i = 1; i < bytes; i++) {

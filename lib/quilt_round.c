@@ -123,7 +123,7 @@ static uint32_t add_log(struct msl_check *check, struct muslin_quilt *quilt, uin
     int before = in->side == MUSLIN_SIDE_LEFT || in->side == MUSLIN_SIDE_TOP;
     uint32_t length = msl_add_extent(check, quilt, there, beside ? MUSLIN_AXIS_DOWN : MUSLIN_AXIS_ACROSS);
     uint32_t log = msl_add_patch(check, quilt, fabric, beside ? width : length, beside ? length : width);
-    const uint32_t pair[2] = { before ? log : there, before ? there : log };
+    const uint32_t pair[] = { before ? log : there, before ? there : log };
     return msl_add_join(check, quilt, beside ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN, pair, 2);
 }
 
@@ -160,7 +160,7 @@ muslin_status muslin_quilt_surround_spec_init(struct muslin_quilt_surround_spec 
 static uint32_t add_row(struct msl_check *check, struct muslin_quilt *quilt, int32_t left, int32_t middle,
                         int32_t right)
 {
-    const uint32_t row[3] = { (uint32_t)left, (uint32_t)middle, (uint32_t)right };
+    const uint32_t row[] = { (uint32_t)left, (uint32_t)middle, (uint32_t)right };
     return msl_add_join(check, quilt, MUSLIN_AXIS_ACROSS, row, 3);
 }
 
@@ -171,7 +171,7 @@ static uint32_t add_surround(struct msl_check *check, struct muslin_quilt *quilt
     uint32_t middle = add_row(check, quilt, nodes[LEFT], nodes[CENTRE], nodes[RIGHT]);
     uint32_t top = add_row(check, quilt, nodes[TOP_LEFT], nodes[TOP], nodes[TOP_RIGHT]);
     uint32_t bottom = add_row(check, quilt, nodes[BOTTOM_LEFT], nodes[BOTTOM], nodes[BOTTOM_RIGHT]);
-    const uint32_t rows[3] = { top, middle, bottom };
+    const uint32_t rows[] = { top, middle, bottom };
     return msl_add_join(check, quilt, MUSLIN_AXIS_DOWN, rows, 3);
 }
 

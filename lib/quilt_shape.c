@@ -58,7 +58,6 @@ static void read_pieces(struct msl_check *check, const struct drawing *drawing)
         drawing->places[2 * corner + 1] = (int32_t)at.y;
     }
     drawing->first[piece + 1] = corner;
-    check->at = 0;
 }
 
 /* Checks the rows; the shape has no pieces after a failure. */

@@ -90,7 +90,7 @@ muslin_status muslin_point_border_plan(const struct muslin_point_border_spec *sp
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_point_border_spec s = { 0 };
-    struct muslin_rounding_spec how[2] = { { 0 }, { 0 } };
+    struct muslin_rounding_spec how[] = { { 0 }, { 0 } };
     struct muslin_point_border border = { 0 };
     read_point_border(&check, &s, spec);
     msl_read_rounding(&check, &how[0], cutting);

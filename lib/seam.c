@@ -269,8 +269,8 @@ static void want_each(struct msl_check *check, void want(struct msl_check *, int
 static void read_piece(struct msl_check *check, struct muslin_piece_spec *piece, const struct muslin_piece_spec *from)
 {
     msl_read_struct(check, MUSLIN_ARG_SPEC, piece, (uint32_t)sizeof *piece, (uint32_t)sizeof *piece, 0, from);
-    const muslin_len sides[2] = { piece->finished_width, piece->finished_height };
-    const muslin_len edges[4] = { piece->left, piece->right, piece->top, piece->bottom };
+    const muslin_len sides[] = { piece->finished_width, piece->finished_height };
+    const muslin_len edges[] = { piece->left, piece->right, piece->top, piece->bottom };
     want_each(check, msl_want_size, MUSLIN_ARG_FINISHED, sides, 2);
     want_each(check, msl_want_seam, MUSLIN_ARG_SEAM_ALLOWANCE, edges, 4);
     msl_want_seam(check, MUSLIN_ARG_TAKE_UP, piece->take_up);

@@ -280,7 +280,7 @@ muslin_status muslin_setting_point(const struct muslin_setting_point_spec *spec,
 {
     struct msl_check check = msl_check_start(problem);
     struct muslin_setting_point_spec s = { 0 };
-    struct muslin_rounding_spec how[2] = { { 0 }, { 0 } };
+    struct muslin_rounding_spec how[] = { { 0 }, { 0 } };
     struct muslin_setting_point_plan made = { 0 };
     read_point(&check, &s, spec);
     msl_want_between(&check, MUSLIN_ARG_BLOCK_WIDTH, s.block, least_block(&s), MUSLIN_SIZE_MAX);

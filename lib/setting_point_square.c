@@ -95,10 +95,10 @@ struct msl_point_cut msl_point_cut_square(struct msl_check *check, const struct 
         cut.cut = rounded.value;
     } else {
         struct msl_surd total = total_of(spec, cutting, square);
-        check->at = square->at;
-        if (is_too_small(&total, spec, square))
+        if (is_too_small(&total, spec, square)) {
+            check->at = square->at;
             msl_fail(check, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT, msl_surd_floor(&total), cut.need);
-        check->at = 0;
+        }
         cut.cut = rounded_total(spec, cutting, total);
     }
     cut.surplus = cut.cut - cut.need;

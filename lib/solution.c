@@ -333,7 +333,6 @@ static void count_misfits(struct muslin_solution *s)
 static void count_nodes(struct msl_solving *solving)
 {
     struct muslin_solution *s = solving->solution;
-    solving->check->at = s->root;
     msl_want_between(solving->check, MUSLIN_ARG_TOPS, s->spec.tops, 1,
                      MUSLIN_COUNT_MAX / msl_size_of(s, s->root)->patches);
     if (solving->check->status != MUSLIN_OK)

@@ -215,7 +215,8 @@ void msl_diagonal_outline(const struct muslin_solution *solution, uint32_t node,
     ring->region = (int32_t)piece + 1;
     ring->corners = bounds.count;
     ring->exact = 0;
-    ring->turn = is_sash(own.form) ? MSL_TURN_EIGHTH : 0;
+    if (is_sash(own.form))
+        ring->turn = MSL_TURN_EIGHTH;
     for (int32_t i = 0; i < bounds.count; i++) {
         const struct msl_line_on *before = &bounds.lines[(i + bounds.count - 1) % bounds.count];
         const struct msl_meets corner = msl_where_meet(&field, before, &bounds.lines[i], seam);

@@ -225,6 +225,7 @@ int64_t msl_pieces(const struct muslin_solution *solution, uint32_t node)
 void msl_outline(const struct muslin_solution *solution, uint32_t node, int64_t piece, int32_t stage,
                  struct msl_ring *ring)
 {
+    ring->turn = 0;
     switch (kind_of(solution, node)) {
     case MUSLIN_NODE_PATCH:
         msl_patch_outline(solution, node, stage, ring);

@@ -239,7 +239,6 @@ void msl_set_in_outline(const struct muslin_solution *solution, uint32_t node, i
     ring->region = side + 1;
     ring->corners = CORNERS;
     ring->exact = 1;
-    ring->turn = 0;
     for (int i = 0; i < CORNERS; i++) {
         int corner = corners_of[side][i];
         ring->x[i] = corner_x(&s, corner);

@@ -139,7 +139,6 @@ void msl_shape_outline(const struct muslin_solution *solution, uint32_t node, in
     ring->region = (int32_t)piece + 1;
     ring->corners = msl_first_corner(shape.piecing, piece + 1) - first;
     ring->exact = 1;
-    ring->turn = 0;
     for (int32_t k = 0; k < ring->corners; k++) {
         const struct turn turn = turn_at(&shape, piece, first + k);
         const struct msl_moved moved = msl_corner_moved(turn.a, turn.b, turn.c, turn.d, seam);

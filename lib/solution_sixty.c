@@ -274,7 +274,6 @@ void msl_sixty_outline(const struct muslin_solution *solution, uint32_t node, in
     ring->region = (int32_t)piece + 1;
     ring->corners = 0;
     ring->exact = 0;
-    ring->turn = 0;
     if (half < 0)
         draw_piece(&rows, piece, seam, sharp, ring);
     else if (half % 2 == 0)

@@ -15,7 +15,6 @@ struct muslin_unit_spec msl_unit_spec(const struct muslin_solution *solution, ui
     spec.corner = msl_value_or_none(solution, args[UNIT_CORNER]);
     spec.allowance = msl_value_of(solution, MSL_ALLOWANCE);
     spec.take_up = msl_value_of(solution, MSL_TAKE_UP);
-    spec.units = 0;
     spec.half_addition = in->half_addition;
     spec.quarter_addition = in->quarter_addition;
     spec.trim_room = in->trim_room;
@@ -68,7 +67,6 @@ void msl_unit_outline(const struct muslin_solution *solution, uint32_t node, int
     ring->region = patch.region;
     ring->corners = patch.corners;
     ring->exact = patch.exact;
-    ring->turn = 0;
     int32_t edge = msl_first_corner(piecing, piece);
     for (int32_t k = 0; k < patch.corners; k++)
         ring->seam[k] = k == patch.tip ? -1 : msl_piecing_along(piecing, edge++);

@@ -8,7 +8,9 @@ from dataclasses import replace
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from muslin import Axis, Length, PointLayout, Press, Pressing, Quilt, Solution, UnitKind, UnitMethod, Stage
+from muslin import (Axis, CutSource, Length, PointLayout, Press, Pressing, Print, Quilt, Solution, StripPiecing,
+                    UnitKind, UnitMethod, Stage)
+from muslin import Warning as Warn
 from muslin_model import tree as model
 from muslin_model.tree import (ACROSS, DOWN, Field, Join, Patch, Pinwheel, SetIn, Trim, Turn, Unit, joined, turned)
 
@@ -194,9 +196,11 @@ loose_trees = st.recursive(loose_patches, lambda trees: st.one_of(
 class Made:
     """A tree in a quilt of its own, solved."""
 
-    def __init__(self, tree, allowance=2032, take_up=0, ease=0, tops=1):
+    def __init__(self, tree, allowance=2032, take_up=0, ease=0, tops=1, prints=(Print.NONE,) * FABRICS,
+                 piecing=StripPiecing.WHERE_FEWER):
         self.quilt = Quilt(allowance=Length(allowance), take_up=Length(take_up))
-        self.fabrics = [self.quilt.fabric(str(number)) for number in range(FABRICS)]
+        self.fabrics = [self.quilt.fabric(str(number), print=print_) for number, print_ in enumerate(prints)]
+        self.piecing = piecing
         self.ids = {}
         for node in model.nodes(tree):
             self.ids[node] = self.make(node)
@@ -224,7 +228,7 @@ class Made:
                               method=UnitMethod.PIECES, hand=tree.hand,
                               **self.lengths_of(["width", "height"], [tree.width, tree.height]))
         if isinstance(tree, Join):
-            return quilt.join(parts, axis=Axis(tree.axis))
+            return quilt.join(parts, axis=Axis(tree.axis), piecing=self.piecing)
         if isinstance(tree, Turn):
             return quilt.turn(quilt.mirror(*parts) if tree.mirrored else parts[0], tree.quarters)
         if isinstance(tree, Trim):
@@ -249,11 +253,10 @@ def ring_of(outline):
 
 # ---- sizes, copies, misfits -----------------------------------------------------------------------------------------
 
-@given(loose_trees, st.integers(0, 3000), st.integers(0, 9), st.integers(0, 20), st.integers(1, 5))
-def test_sizes_copies_and_misfits_of_any_tree(tree, allowance, take_up, ease, tops):
-    made = Made(tree, allowance, take_up, ease, tops)
-    copies = model.copies(tree, tops)
-    assert set(copies) == set(model.nodes(tree))
+def sized_and_counted(made, tops, allowance, take_up):
+    """Every node of a tree as the model has it; how often each is, and how it lies."""
+    copies = model.copies(made.tree, tops)
+    assert set(copies) == set(model.nodes(made.tree))
     for node, ways in copies.items():
         size = made.solution.size(made.ids[node])
         width, height = model.size(node)
@@ -267,8 +270,22 @@ def test_sizes_copies_and_misfits_of_any_tree(tree, allowance, take_up, ease, to
         assert [size.upright, size.quarter, size.half, size.three_quarter] == [
             sum(n for lying, n in ways.items() if lying.eighths == 2 * q) for q in range(4)]
         assert size.patches == len(model.draw(node))
+        if not any(isinstance(part, (Field, Unit)) for part in model.nodes(node)):
+            assert (size.seams_across, size.seams_down) == model.piled_seams(node)
         sums = [made.solution.explain(made.ids[node], axis)[-1].sum.ticks for axis in Axis]
         assert tuple(sums) == model.unfinished(node, allowance, take_up)
+    return copies
+
+
+@given(tops(), st.integers(0, 3000), st.integers(0, 9), st.integers(1, 5))
+def test_sizes_and_copies_of_what_fits(tree, allowance, take_up, tops_):
+    sized_and_counted(Made(tree, allowance, take_up, tops=tops_), tops_, allowance, take_up)
+
+
+@given(loose_trees, st.integers(0, 3000), st.integers(0, 9), st.integers(0, 20), st.integers(1, 5))
+def test_sizes_copies_and_misfits_of_any_tree(tree, allowance, take_up, ease, tops):
+    made = Made(tree, allowance, take_up, ease, tops)
+    copies = sized_and_counted(made, tops, allowance, take_up)
     wanted = [(made.ids[node], first, second, *sizes, pieces, each, count, kind)
               for node, first, second, sizes, pieces, each, count, kind in model.misfits(tree, allowance, ease, tops)]
     rows = made.solution.misfits()
@@ -290,6 +307,48 @@ def test_a_way_leads_to_every_node(tree):
         for step in made.solution.path(made.ids[node]):
             at = model.children(at)[step]
         assert at == node
+
+
+# ---- cut ------------------------------------------------------------------------------------------------------------
+
+def cut_as(made, node, mirrored, prints, allowance, take_up):
+    """Fabric, width, height, and allowances of its edges, cut on the right side of the cloth; without direction a piece
+    may be turned, and is longer than high, its edges left out."""
+    width, height = model.unfinished(node, allowance, take_up)
+    if prints[node.fabric] == Print.NONE:
+        return made.fabrics[node.fabric], max(width, height), min(width, height)
+    left, right, *others = model.edges(node, allowance)
+    return made.fabrics[node.fabric], width, height, *([right, left] if mirrored else [left, right]), *others
+
+
+@given(loose_trees, st.integers(0, 3000), st.integers(0, 9), st.integers(1, 5),
+       st.tuples(*[st.sampled_from([Print.NONE, Print.ONE_WAY])] * FABRICS))
+def test_patches_are_cut_as_often_as_they_lie_somewhere(tree, allowance, take_up, tops, prints):
+    made = Made(tree, allowance, take_up, tops=tops, prints=prints, piecing=StripPiecing.NEVER)
+    wanted, nodes = {}, {}
+    for node, ways in model.copies(tree, tops).items():
+        for lying, n in ways.items() if isinstance(node, Patch) else ():
+            key = cut_as(made, node, lying.mirrored, prints, allowance, take_up)
+            nodes.setdefault(key, set()).add(made.ids[node])
+            wanted.setdefault(key, [0] * 4)[lying.eighths // 2] += n
+    found, needed_by = {}, {}
+    for number, cut in enumerate(made.solution.cuts()):
+        assert (cut.source, cut.gives, cut.spare, cut.scattered) == (CutSource.PATCH, 1, 0, 0)
+        assert cut.surplus_width.ticks == cut.surplus_height.ticks == 0
+        turned_by = [cut.upright, cut.quarter, cut.half, cut.three_quarter]
+        assert cut.pieces == cut.count == sum(turned_by)
+        key = cut.fabric, cut.cut_width.ticks, cut.cut_height.ticks
+        has_way = prints[made.fabrics.index(cut.fabric)] != Print.NONE
+        if has_way:
+            key += tuple(edge.ticks for edge in (cut.left, cut.right, cut.top, cut.bottom))
+            assert (Warn.PRINT_TURNED in cut.warnings) == any(turned_by[1:])
+        ids = list(made.solution.cut_nodes(number))
+        assert cut.nodes == len(ids) and cut.first_node == ids[0] and ids == sorted(ids)
+        needed_by.setdefault(key, set()).update(ids)
+        of = found.setdefault(key, [0] * 4)
+        found[key] = [a + b for a, b in zip(of, turned_by)] if has_way else [sum(of) + sum(turned_by)]
+    assert found == {key: of if len(key) > 3 else [sum(of)] for key, of in wanted.items()}
+    assert needed_by == nodes
 
 
 # ---- outlines -------------------------------------------------------------------------------------------------------

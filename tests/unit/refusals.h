@@ -4,6 +4,8 @@
 #ifndef MUSLIN_REFUSALS_H
 #define MUSLIN_REFUSALS_H
 
+#include <stdio.h>
+
 #include "struct_rules.h"
 
 #define COUNT_OF(array) (sizeof(array) / sizeof((array)[0]))
@@ -29,10 +31,14 @@ struct refusal {
         BEYOND(type, member, (most) + 1, most, argument),             \
         BEYOND(type, member, INT64_MIN, least, argument),             \
         BEYOND(type, member, INT64_MAX, most, argument)
-#define NOT_A_CHOICE(type, member, last, argument)                           \
-    REFUSAL(type, member, 0, MUSLIN_ERR_CHOICE, argument),                   \
-        REFUSAL(type, member, (last) + 1, MUSLIN_ERR_CHOICE, argument),      \
-        REFUSAL(type, member, INT32_MIN, MUSLIN_ERR_CHOICE, argument)
+/* The limit is the last choice. */
+#define NONE_OF(type, member, value, last, argument) \
+    { offsetof(struct type, member), sizeof(((struct type *)0)->member), (value), MUSLIN_ERR_CHOICE, (argument), 1, \
+      (last) }
+#define NOT_A_CHOICE(type, member, last, argument)      \
+    NONE_OF(type, member, 0, last, argument),           \
+        NONE_OF(type, member, (last) + 1, last, argument), \
+        NONE_OF(type, member, INT32_MIN, last, argument)
 
 static inline void set_member(union roomy *spec, const struct refusal *refusal)
 {
@@ -58,6 +64,31 @@ static inline int64_t rank_of(const struct refusal *refusals, size_t count, cons
     }
 }
 
+static inline int ends_with(const char *text, const char *end)
+{
+    const size_t length = strlen(text), least = strlen(end);
+    return length >= least && strcmp(text + length - least, end) == 0;
+}
+
+/* The sentence names the argument, whose first letter may be a capital, and ends with the last choice, or with what its
+ * status says of all methods. */
+static inline void ck_sentence(const struct muslin_problem *problem)
+{
+    char last[32];
+    snprintf(last, sizeof last, " %lld.", (long long)problem->limit);
+    ck_assert_msg(strstr(problem->text, muslin_argument_words(problem->argument) + 1) != NULL, "%s", problem->text);
+    ck_assert_msg(ends_with(problem->text, "."), "%s", problem->text);
+    if (problem->status == MUSLIN_ERR_CHOICE)
+        ck_assert_msg(ends_with(problem->text, last), "%s", problem->text);
+    if (problem->status == MUSLIN_ERR_METHOD)
+        ck_assert_msg(ends_with(problem->text, muslin_status_sentence(MUSLIN_ERR_METHOD)), "%s", problem->text);
+}
+
+static inline int has_no_limit(muslin_status status)
+{
+    return status == MUSLIN_ERR_STRUCT_TAIL || status == MUSLIN_ERR_METHOD || status == MUSLIN_ERR_FOREIGN;
+}
+
 /* It gives its status, names argument, value and `at`, and leaves the output alone. */
 static inline void ck_refusal(const struct ruled *ruled, const struct refusal *refusal, int64_t at)
 {
@@ -73,6 +104,9 @@ static inline void ck_refusal(const struct ruled *ruled, const struct refusal *r
     ck_assert_int_eq(problem.value, refusal->value);
     ck_assert_msg(!refusal->is_limited || problem.limit == refusal->limit, "member at %zu: %s", refusal->offset,
                   problem.text);
+    if (has_no_limit(refusal->status))
+        ck_assert_int_eq(problem.limit, 0);
+    ck_sentence(&problem);
     ck_assert_msg(problem.at == at, "member at %zu: at %lld, not %lld", refusal->offset, (long long)problem.at,
                   (long long)at);
     ck_assert_uint_eq(out.head[0], ruled->out_size);

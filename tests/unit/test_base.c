@@ -397,6 +397,7 @@ START_TEST(a_sentence_names_the_pointer_that_is_missing)
     struct muslin_problem problem = PROBLEM;
     struct muslin_seam_spec seam = MUSLIN_SEAM_SPEC_INIT;
     ck_status(muslin_seam_cut_from_finished(0, &seam, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(strncmp(problem.text, "Output: ", 8), 0);
     ck_assert(is_sentence(problem.text));

@@ -61,6 +61,7 @@ START_TEST(widths_out_of_range_are_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SHRINKAGE);
     ck_status(muslin_fabric_usable_width(100, 0, 1000000, &width, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_fabric_usable_width(100, 0, 0, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(width, 77);
     ck_assert_int_eq(usable(MUSLIN_SIZE_MAX, 0, 0), MUSLIN_SIZE_MAX);
@@ -696,6 +697,7 @@ START_TEST(an_area_bound_out_of_range_is_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_USABLE_WIDTH);
     ck_status(muslin_fabric_area_bound(1, MUSLIN_SIZE_MAX + 1, &length, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_fabric_area_bound(1, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(length, 77);
 }

@@ -420,8 +420,10 @@ START_TEST(a_check_without_rows_or_output_is_refused)
     struct muslin_stock_spec row = stock_of(100, 100, 1);
     uint32_t warnings = 77;
     ck_status(muslin_stock_check(NULL, sizeof row, 1, &warnings, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
     ck_status(muslin_stock_check(&row, sizeof row, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_uint_eq(warnings, 77);
 }
@@ -462,6 +464,7 @@ START_TEST(a_turn_or_print_outside_the_lists_is_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TURNING);
     ck_status(muslin_print_may_turn(1, 4, &allowed, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_print_may_turn(1, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(allowed, 77);
 }

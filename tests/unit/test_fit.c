@@ -399,6 +399,16 @@ START_TEST(more_settings_than_the_limit_are_refused_too)
     ck_assert_str_eq(problem.text, "The search finds at least 10000 results, but the work limit is 9999.");
     spec.best = 3;
     ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, NULL), MUSLIN_ERR_WORK_LIMIT);
+    /* blocks of two ticks give 50 x 50 more; those of one size alone are too many, and the others are not counted */
+    spec.block_most = 2;
+    spec.block_step = 1;
+    spec.work_limit = 12500;
+    spec.best = 0;
+    ck_ok(muslin_fit_settings(&spec, NULL, 0, 0, &count, NULL));
+    ck_assert_uint_eq(count, 10000 + 2500);
+    spec.work_limit = 2000;
+    ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_assert(problem.value > 2000 && problem.value < 10000 + 2500 && problem.at == 1);
 }
 END_TEST
 

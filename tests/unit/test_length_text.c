@@ -718,6 +718,7 @@ START_TEST(a_missing_text_is_named)
     struct muslin_parsed parsed = { .size = sizeof parsed, .value = 77 };
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_length_parse(NULL, 1, NULL, &parsed, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TEXT);
     ck_assert_int_eq(problem.bytes, 0);
     ck_assert_int_eq(strncmp(problem.text, "Text: ", 6), 0);
@@ -1033,6 +1034,7 @@ START_TEST(a_missing_buffer_is_named)
     size_t need = 77;
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_length_format(0, NULL, NULL, 64, &need, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_BUFFER);
     ck_assert_uint_eq(need, 77);
 }

@@ -561,6 +561,7 @@ START_TEST(cloth_beyond_the_longest_length_is_refused)
     ck_assert_int_eq(stacked(&spec).cloth_length, 2 * MUSLIN_COUNT_MAX * MUSLIN_SIZE_MAX + MUSLIN_SIZE_MAX);
     spec.layers = 3;
     ck_status(muslin_stack_plan(&spec, &stack, &problem), MUSLIN_ERR_OVERFLOW);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_LAYERS);
     ck_assert_int_eq(problem.value, 3);
     ck_assert_int_eq(stack.strips, -7);

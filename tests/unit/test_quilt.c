@@ -167,6 +167,7 @@ START_TEST(ids_of_another_quilt_are_foreign)
     patch.fabric = green;
     patch.width = patch.height = s.two;
     ck_status(muslin_quilt_patch(s.quilt, &patch, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_FABRIC);
     ck_assert_int_eq(problem.value, green);
     ck_assert_str_eq(problem.text, "Fabric is number 1. The id is none of this quilt's, or names something of another "
@@ -177,6 +178,7 @@ START_TEST(ids_of_another_quilt_are_foreign)
         muslin_id was = *measures[i];
         *measures[i] = i == 1 ? s.blue : four; /* of another sort, of another quilt */
         ck_status(muslin_quilt_patch(s.quilt, &patch, &out, &problem), MUSLIN_ERR_FOREIGN);
+        ck_assert_int_eq(problem.limit, 0);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_MEASURE);
         ck_assert_int_eq(problem.at, i);
         *measures[i] = was;
@@ -187,6 +189,7 @@ START_TEST(ids_of_another_quilt_are_foreign)
     patch.width = s.two;
     ck_status(muslin_quilt_patch(s.quilt, NULL, &out, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_turn(s.quilt, theirs, 1, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);
     ck_status(muslin_quilt_mirror(s.quilt, theirs, &out, NULL), MUSLIN_ERR_FOREIGN);
     ck_status(muslin_quilt_extent(s.quilt, theirs, MUSLIN_AXIS_DOWN, &out, NULL), MUSLIN_ERR_FOREIGN);
@@ -357,6 +360,7 @@ START_TEST(sums_have_their_rules)
     terms[2].factor = 1;
     terms[3].measure = s.blue;
     ck_status(muslin_quilt_sum(s.quilt, terms, sizeof terms[0], 4, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.at, 3);
     terms[1].size = 5000;
     ck_status(muslin_quilt_sum(s.quilt, terms, sizeof terms[0], 4, &out, &problem), MUSLIN_ERR_STRUCT_SIZE);
@@ -523,6 +527,7 @@ START_TEST(joins_have_their_rules)
     muslin_id children[] = { blue, blue, s.two };
     const struct muslin_part_counts before = counts_of(s.quilt);
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 3, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.at, 2);
     ck_status(muslin_quilt_join(s.quilt, &spec, children, 0, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CHILDREN);
@@ -605,6 +610,8 @@ START_TEST(a_quilt_holds_no_more_than_its_spec_allows)
     for (int i = 0; i < 100; i++)
         many[i] = patch;
     ck_status(muslin_quilt_join(quilt, &join, many, 100, &out, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_assert_int_ge(problem.value, 100 / 16); /* as many parts would hold the 100, and the few numbers of the others */
+    ck_assert_int_le(problem.value, 10);
     muslin_quilt_free(quilt);
     ck_assert(failing_is_clean(&memory));
 }
@@ -622,11 +629,13 @@ START_TEST(trims_have_their_rules)
     for (int64_t i = 0; i < 4; i++) {
         *members[i] = s.blue;
         ck_status(muslin_quilt_trim(s.quilt, patch, &spec, &out, &problem), MUSLIN_ERR_FOREIGN);
+        ck_assert_int_eq(problem.limit, 0);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_MEASURE);
         ck_assert_int_eq(problem.at, i);
         *members[i] = 0;
     }
     ck_status(muslin_quilt_trim(s.quilt, s.blue, &spec, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);
     ck_status(muslin_quilt_trim(s.quilt, patch, NULL, &out, NULL), MUSLIN_ERR_NULL);
     /* Example: an edge strip cut an inch too long. */
@@ -669,6 +678,7 @@ START_TEST(a_grid_is_rows_joined_down)
     ck_status(muslin_quilt_grid(s.quilt, 3, 2, NULL, 6, &out, NULL), MUSLIN_ERR_NULL);
     const muslin_id bad[] = { w, w, b, s.two };
     ck_status(muslin_quilt_grid(s.quilt, 2, 2, bad, 4, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.at, 3);
     ck_same_parts(s.quilt, &before); /* the first row, made before the bad one was seen, is gone again */
     end_sewing(&s);

@@ -303,6 +303,7 @@ START_TEST(arrays_have_their_rules)
         memcpy(blocks, w->blocks, sizeof blocks);
         blocks[i] = w->s.two;
         ck_status(muslin_quilt_sashed(quilt, &w->sashed, blocks, 6, &out, &problem), MUSLIN_ERR_FOREIGN);
+        ck_assert_int_eq(problem.limit, 0);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);
         ck_assert_int_eq(problem.at, i);
         ck_same_parts(quilt, &before);
@@ -311,6 +312,7 @@ START_TEST(arrays_have_their_rules)
               MUSLIN_ERR_STRUCT_SIZE);
     ck_status(muslin_quilt_logs(quilt, w->square, w->logs, 4097, 3, &out, NULL), MUSLIN_ERR_STRUCT_SIZE);
     ck_status(muslin_quilt_logs(quilt, w->s.two, w->logs, sizeof w->logs[0], 3, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);
     ck_assert_int_eq(problem.at, 0);
     ck_assert_int_eq(out, -1);

@@ -17,6 +17,8 @@ static void ck_shape_refused(struct sewn *s, const struct muslin_corner_spec *ro
     ck_assert_int_eq(problem.status, status);
     ck_assert_msg(problem.argument == argument, "%s", problem.text);
     ck_assert_int_eq(problem.at, at);
+    if (status == MUSLIN_ERR_SHAPE && argument == MUSLIN_ARG_PIECE)
+        ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(id, -7);
     ck_same_parts(s->quilt, &before);
 }
@@ -183,6 +185,7 @@ START_TEST(foreign_ids_are_refused_where_they_stand)
     struct muslin_problem problem = PROBLEM;
     muslin_id id = -7;
     ck_status(muslin_quilt_shape(s.quilt, rows, sizeof *rows, n, wrong, 2, 0, 0, &id, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_FABRIC);
     ck_assert_int_eq(problem.at, 1);
     ck_status(muslin_quilt_shape(s.quilt, rows, sizeof *rows, n, fabrics, 2, s.blue, 0, &id, &problem),

@@ -145,6 +145,13 @@ START_TEST(each_kind_takes_its_own_measures_and_fabrics)
     const struct unit_case split = { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, 1, 3, 3, 2, 2 };
     spec = unit_spec_of(&split, s.two, 0, 0);
     ck_refused_at(&s, &spec, 3, MUSLIN_ERR_FOREIGN, MUSLIN_ARG_FABRIC, 2);
+    for (size_t i = 0; i < 2; i++) {
+        const muslin_id fabrics[] = { i == 0 ? s.two : s.blue, i == 1 ? s.two : s.blue, s.white };
+        struct muslin_problem problem = PROBLEM;
+        muslin_id id = -7;
+        ck_status(muslin_quilt_unit(s.quilt, &spec, fabrics, 3, &id, &problem), MUSLIN_ERR_FOREIGN);
+        ck_assert_int_eq(problem.at, (int64_t)i);
+    }
     /* geese and snowballs may do without a height, a half-rectangle may not; a snowball must have its corner */
     const struct unit_case goose = { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 1, 2, 3, 2, 1 };
     spec = unit_spec_of(&goose, s.two, 0, 0);

@@ -319,6 +319,7 @@ START_TEST(a_count_needs_somewhere_to_go)
     int64_t rows = 77;
     ck_status(muslin_reference_count(MUSLIN_TABLE_BATTING, NULL, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_reference_count(MUSLIN_TABLE_BATTING, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     problem.size = 1;
     ck_status(muslin_reference_count(MUSLIN_TABLE_BATTING, &rows, &problem), MUSLIN_ERR_STRUCT_SIZE);

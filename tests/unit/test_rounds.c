@@ -19,8 +19,10 @@ static void ck_rows_refused(rows_call *call, size_t row_size, size_t needed, uns
     ck_status(call(rows, 4097, needed, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROW_SIZE);
     ck_status(call(NULL, row_size, needed, &count, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
     ck_status(call(rows, row_size, needed, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_uint_eq(count, 99);
     for (size_t i = 0; i < BYTES_MAX; i++)

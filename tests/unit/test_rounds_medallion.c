@@ -529,6 +529,7 @@ START_TEST(rounds_are_counted_and_laid_out_as_the_caller_says)
     ck_assert_int_eq(problem.value, MUSLIN_ROUNDS_MAX + 1);
     ck_assert_int_eq(plan_of(&good_centre, rows, MUSLIN_ROUNDS_MAX).finished_width, WHOLE_IN(2018));
     ck_status(muslin_medallion_plan(&good_centre, NULL, sizeof *rows, 1, &out, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
     ck_status(muslin_medallion_plan(&good_centre, rows, sizeof *rows - 8, 1, &out, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_status(muslin_medallion_plan(&good_centre, rows, 4097, 1, &out, &problem), MUSLIN_ERR_STRUCT_SIZE);

@@ -170,8 +170,10 @@ START_TEST(a_missing_seam_or_output_is_refused)
     struct muslin_problem problem = PROBLEM;
     muslin_len out = 77;
     ck_status(muslin_seam_cut_from_finished(1, NULL, &out, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SPEC);
     ck_status(muslin_seam_finished_from_cut(1, &quarter, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(out, 77);
 }
@@ -568,6 +570,7 @@ START_TEST(cuts_and_counts_of_a_row_outside_their_ranges_are_refused)
     ck_status(muslin_seam_row(cuts, SIZE_MAX, &quarter, &row, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.limit, MUSLIN_COUNT_MAX);
     ck_status(muslin_seam_row(NULL, 1, &quarter, &row, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     const int64_t pieces[] = { 0, -1, MUSLIN_COUNT_MAX + 1, INT64_MAX };
     for (size_t i = 0; i < 4; i++)
@@ -705,6 +708,8 @@ START_TEST(a_ratio_that_is_none_is_refused)
     struct muslin_rounded out = { 0 };
     out.size = (uint32_t)sizeof out;
     ck_status(muslin_seam_resize_cut(20320, 2, 0, &quarter, &nearest, &out, &problem), MUSLIN_ERR_DIVIDE_BY_ZERO);
+    ck_assert_int_eq(problem.value, 0);
+    ck_assert_int_eq(problem.limit, 1);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DIVISOR);
     ck_status(muslin_seam_resize_cut(20320, 2, -1, &quarter, &nearest, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DIVISOR);
@@ -918,6 +923,7 @@ START_TEST(measures_of_a_calibration_outside_their_ranges_are_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAM_ALLOWANCE);
     ck_status(calibrate(20320, 2, 36000, SEAM_MAX + 1, &out, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_seam_calibrate(NULL, 2, 36000, 2032, &out, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     ck_assert_int_eq(out.planned, 0);
     /* the narrowest set there is; and the whole sum measured, a set sewn with no seam at all */
@@ -1100,6 +1106,7 @@ START_TEST(an_error_total_out_of_range_is_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
     ck_status(muslin_seam_error_total(1, MUSLIN_COUNT_MAX + 1, &total, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_seam_error_total(1, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(total, 77);
 }
@@ -1131,6 +1138,7 @@ START_TEST(an_error_limit_out_of_range_is_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
     ck_status(muslin_seam_error_limit(1, MUSLIN_COUNT_MAX + 1, &limit, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_seam_error_limit(1, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(limit, 77);
 }
@@ -1183,6 +1191,7 @@ START_TEST(areas_that_do_not_belong_together_are_refused)
     ck_assert_int_eq(problem.limit, 5);
     ck_status(muslin_seam_share(5, -1, &ppm, NULL), MUSLIN_ERR_RANGE);
     ck_status(muslin_seam_share(5, 4, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(ppm, 77);
 }

@@ -417,6 +417,7 @@ START_TEST(join_loss_refuses_what_lies_outside_its_ranges)
     join_fails(1, 1, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE);
     join_fails(1, 1, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE);
     ck_status(muslin_join_loss(1, 1, 1, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     problem.size = 0;
     ck_status(muslin_join_loss(1, 1, 1, &loss, &problem), MUSLIN_ERR_STRUCT_SIZE);

@@ -110,6 +110,20 @@ START_TEST(an_addition_off_the_grid_is_flagged)
     ck_assert_uint_eq(made.warnings, MUSLIN_WARN_OFF_GRID);
     spec.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
     ck_assert_uint_eq(plan(&spec, &eighths_up).warnings, 0);
+    /* the corner square alone: 14 x 1.414 = 19.796, up to 19 7/8, of which half is 9 15/16 */
+    spec = customary(WHOLE_IN(14), 1414, 1000);
+    spec.flags = MUSLIN_SETTING_POINT_DIAGONAL_FIRST;
+    made = plan(&spec, &eighths_up);
+    ck_assert_int_eq(made.side_square_cut, IN(21, 1, 8));
+    ck_assert_int_eq(made.corner_square_cut, IN(10, 13, 16));
+    ck_assert_uint_eq(made.warnings, MUSLIN_WARN_OFF_GRID);
+    /* and the side square alone: its addition is a 16th more */
+    spec = customary(WHOLE_IN(6), 1414, 1000);
+    spec.flags = MUSLIN_SETTING_POINT_DIAGONAL_FIRST;
+    spec.side_addition = IN(1, 5, 16);
+    made = plan(&spec, &eighths_up);
+    ck_assert_int_eq(made.corner_square_cut, IN(5, 1, 8));
+    ck_assert_uint_eq(made.warnings, MUSLIN_WARN_OFF_GRID);
 }
 END_TEST
 
@@ -553,6 +567,9 @@ START_TEST(a_centre_ends_at_the_largest_size)
     ck_assert_int_eq(plan(&spec, &ticks_up).finished_width, MUSLIN_SIZE_MAX - 1);
     spec.block++;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH).value, MUSLIN_SIZE_MAX + 1);
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
+    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH).at, 0);
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
     spec.block = 1;
     spec.rows = 759250125;
     fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_LENGTH);

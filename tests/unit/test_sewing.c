@@ -564,6 +564,7 @@ START_TEST(seams_longer_than_any_length_are_told)
     muslin_id pair = join_of(s.quilt, MUSLIN_AXIS_ACROSS, half, 2);
     ck_ok(muslin_solution_create(s.quilt, pair, &spec, &raw, sizeof raw, 1, NULL, &solution, NULL));
     ck_status(muslin_sewing_totals(solution, 0, 0, &totals, &problem), MUSLIN_ERR_OVERFLOW);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.at, 1);
     muslin_solution_free(solution);
     end_sewing(&s);

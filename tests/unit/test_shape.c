@@ -338,8 +338,12 @@ START_TEST(the_outline_comes_first_and_pieces_without_gaps)
     ck_check_refuses(rows, MUSLIN_ERR_SHAPE, 0);
     ck_status(muslin_shape_check(house + 4, sizeof house[0], HOUSE_ROWS - 4, &shape, &problem), MUSLIN_ERR_SHAPE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECE);
+    ck_assert_int_eq(problem.value, 0);
+    ck_assert_int_eq(problem.limit, MUSLIN_SHAPE_OUTLINE);
     ck_status(muslin_shape_check(house, sizeof house[0], 4, &shape, &problem), MUSLIN_ERR_SHAPE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECE);
+    ck_assert_int_eq(problem.value, MUSLIN_SHAPE_OUTLINE);
+    ck_assert_int_eq(problem.limit, 0);
 }
 END_TEST
 
@@ -349,10 +353,13 @@ START_TEST(there_is_a_least_and_a_most_of_rows)
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_shape_check(house, sizeof house[0], 0, &shape, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CORNERS);
+    ck_assert_int_eq(problem.value, 0);
+    ck_assert_int_eq(problem.limit, 1);
     ck_status(muslin_shape_check(house, sizeof house[0], MUSLIN_SHAPE_CORNERS_MAX + 1, &shape, &problem),
               MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.limit, MUSLIN_SHAPE_CORNERS_MAX);
     ck_status(muslin_shape_check(NULL, sizeof house[0], HOUSE_ROWS, &shape, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
     ck_status(muslin_shape_check(house, sizeof house[0] - 1, HOUSE_ROWS, &shape, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROW_SIZE);

@@ -119,6 +119,13 @@ START_TEST(a_quarter_circle_refuses_what_it_cannot_be)
         REFUSAL(muslin_quarter_circle_spec, radius, 4063, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_RADIUS),
     };
     struct muslin_quarter_circle made = { .size = (uint32_t)sizeof made, .seam_length = 77 };
+    struct muslin_quarter_circle_spec thick = good_quarter;
+    struct muslin_problem problem = PROBLEM;
+    thick.radius = 4000;
+    thick.take_up = 100;
+    ck_status(muslin_shape_quarter_circle(&thick, &to_tick, &made, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_int_eq(problem.value, 4000);
+    ck_assert_int_eq(problem.limit, 2 * 2032 + 100);
     ck_struct_rules(&ruled_quarter);
     ck_no_flag_known(&ruled_quarter);
     ck_refusals(&ruled_quarter, refusals, COUNT_OF(refusals));
@@ -200,6 +207,7 @@ START_TEST(a_polygon_refuses_what_it_cannot_be)
         ck_status(muslin_shape_regular_polygon(none[i], 1, 9, &to_tick, &made, &problem), MUSLIN_ERR_CHOICE);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_SIDES);
         ck_assert_int_eq(problem.value, none[i]);
+        ck_assert_int_eq(problem.limit, 8); /* triangles, squares, hexagons, octagons */
     }
     ck_status(muslin_shape_regular_polygon(6, 0, 9, &to_tick, &made, &problem), MUSLIN_ERR_CHOICE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_MEASURE);
@@ -211,6 +219,7 @@ START_TEST(a_polygon_refuses_what_it_cannot_be)
     ck_status(muslin_shape_regular_polygon(6, 1, 9, &to_tick, NULL, &problem), MUSLIN_ERR_NULL);
     /* 4 + 4 sqrt 2 times 2^60 is more than 2^62; 2 of them times a quarter of that are not */
     ck_status(muslin_shape_regular_polygon(8, 1, MUSLIN_SIZE_MAX, &to_tick, &made, &problem), MUSLIN_ERR_OVERFLOW);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.value, MUSLIN_SIZE_MAX);
     ck_assert_int_eq(made.side, 77);
     ck_assert_int_eq(regular(4, 1, MUSLIN_SIZE_MAX, &to_tick).area, 2 * MUSLIN_SIZE_MAX * MUSLIN_SIZE_MAX);

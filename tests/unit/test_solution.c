@@ -298,9 +298,11 @@ START_TEST(values_have_their_rules)
     ck_status(solve_with(quilt, rail.block, rail.s.blue, 0, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_USABLE_WIDTH);
     ck_status(solve_with(quilt, rail.block, rail.three_strips, 5, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_MEASURE);
     ck_status(solve_with(quilt, rail.block, rail.block, 5, NULL), MUSLIN_ERR_FOREIGN);
     ck_status(solve_with(quilt, rail.block, rail.s.blue + 2, 5, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_FABRIC);
     ck_status(solve_with(quilt, rail.block, rail.s.two, -1, NULL), MUSLIN_ERR_RANGE);
     ck_status(solve_with(quilt, rail.block, allowance, MUSLIN_SIZE_MAX / 8 + 1, &problem), MUSLIN_ERR_RANGE);

@@ -870,6 +870,35 @@ START_TEST(ends_of_rows_are_cut_in_pairs_from_rectangles)
 }
 END_TEST
 
+/* One row of four triangles, of which the first stands on its side: both ends are of the first hand, and of its mirror
+ * image of the second, however it is turned. Each way of lying is there another number of times: 1 + 2 + 4 + 8 rows as
+ * they are, 16 + 32 + 64 + 128 mirrored. */
+START_TEST(ends_of_rows_change_hands_in_the_mirror)
+{
+    static struct listed listed;
+    static muslin_id all[255];
+    struct sewn sewn;
+    size_t count = 0;
+    begin_sewing(&sewn);
+    const muslin_id row = triangles_of(&sewn, 4, 1, 1, WHOLE_IN(3));
+    for (int32_t way = 0; way < 8; way++) {
+        muslin_id laid = 0;
+        ck_ok(muslin_quilt_lay(sewn.quilt, row, way % 4, way / 4, &laid, NULL));
+        for (int32_t k = 0; k < 1 << way; k++)
+            all[count++] = laid;
+    }
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, all, count));
+    int64_t halves[3] = { 0 };
+    for (size_t i = 0; i < listed.cut_count; i++)
+        if (listed.cuts[i].again == MUSLIN_CUT_AGAIN_ONCE)
+            halves[listed.cuts[i].hand] += listed.cuts[i].pieces - listed.cuts[i].spare;
+    ck_assert_int_eq(halves[MUSLIN_HAND_FIRST], 2 * 15);
+    ck_assert_int_eq(halves[MUSLIN_HAND_MIRRORED], 2 * 240);
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* Which hand a right-angled triangle is of, by its drawing: cut from a rectangle along the line that rises to the right
  * it has its right angle at the upper left or at the lower right. */
 static int32_t hand_drawn(const struct muslin_outline_corner *corners)
@@ -1108,6 +1137,7 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(others, setting_triangles_are_those_of_the_setting);
     tcase_add_test(others, an_addition_too_small_for_setting_triangles_is_refused);
     tcase_add_test(others, sixty_degree_pieces_are_cut_from_strips);
+    tcase_add_test(others, ends_of_rows_change_hands_in_the_mirror);
     tcase_add_test(others, ends_of_rows_are_cut_in_pairs_from_rectangles);
     tcase_add_test(others, ends_of_rows_are_of_the_hand_that_is_drawn);
     tcase_add_test(others, a_blank_too_small_in_one_direction_is_told);

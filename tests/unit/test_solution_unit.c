@@ -102,6 +102,8 @@ static void ck_unsolved(struct sewn *s, muslin_id node, const struct muslin_solu
     ck_status(muslin_solution_create(s->quilt, node, spec, NULL, 0, 0, NULL, &solution, &problem), status);
     ck_assert_msg(problem.argument == argument, "%s", problem.text);
     ck_assert_int_eq(problem.at, muslin_id_number(node));
+    if (status == MUSLIN_ERR_SHAPE || status == MUSLIN_ERR_OVERFLOW)
+        ck_assert_int_eq(problem.limit, 0);
     ck_assert_ptr_null(solution);
 }
 

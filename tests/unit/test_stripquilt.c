@@ -318,6 +318,7 @@ START_TEST(more_strips_than_can_be_counted_are_too_many)
     ck_assert_int_eq(problem.value, 119304648);
     ck_assert_int_eq(problem.limit, 119304647);
     ck_status(muslin_stripquilt_strips_needed(&spec, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     spec.strip_length = WHOLE_IN(6);
     ck_status(muslin_stripquilt_strips_needed(&spec, &strips, &problem), MUSLIN_ERR_NO_YIELD);
@@ -981,8 +982,10 @@ START_TEST(groups_are_asked_for_then_filled)
     ck_status(muslin_stripquilt_groups(&spec, rows, stride - 1, 3, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_status(muslin_stripquilt_groups(&spec, rows, 4097, 3, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_status(muslin_stripquilt_groups(&spec, NULL, stride, 3, &count, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
     ck_status(muslin_stripquilt_groups(&spec, rows, stride, 3, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_uint_eq(count, 99);
     ck_assert_mem_eq(rows, before, sizeof rows);
@@ -1022,6 +1025,7 @@ START_TEST(a_set_that_is_not_planned_has_no_pressing)
         ck_assert_int_eq(problem.limit, 6);
     }
     ck_status(muslin_stripquilt_pressing(&spec, 1, NULL, &segments, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert(pressing == 9 && segments == 9);
     ck_ok(muslin_stripquilt_pressing(&spec, 6, &pressing, NULL, NULL));

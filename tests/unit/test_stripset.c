@@ -351,15 +351,20 @@ END_TEST
 START_TEST(shortest_needs_strips_and_somewhere_to_write)
 {
     const muslin_len length = 5;
+    const muslin_len lengths[] = { 6, 5 };
     muslin_len shortest = 3;
     struct muslin_problem problem = PROBLEM;
     ck_status(muslin_stripset_shortest(&length, 0, &shortest, NULL, NULL, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIPS);
+    ck_assert_int_eq(problem.value, 0);
     ck_assert_int_eq(problem.limit, 1);
     ck_status(muslin_stripset_shortest(NULL, 1, &shortest, NULL, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIP_LENGTH);
-    ck_status(muslin_stripset_shortest(&length, 1, NULL, NULL, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_status(muslin_stripset_shortest(lengths, 2, NULL, NULL, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    ck_assert_int_eq(problem.at, 0);
     problem.size = 1;
     ck_status(muslin_stripset_shortest(&length, 1, &shortest, NULL, NULL, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_assert_int_eq(shortest, 3);
@@ -433,6 +438,7 @@ START_TEST(sets_that_give_nothing_are_enough_for_nothing)
     spec.segments = 1;
     ck_status(muslin_stripset_need(&spec, &out, &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEGMENTS_PER_SET);
+    ck_assert_int_eq(problem.value, 0);
     ck_assert_int_eq(problem.limit, 1);
     ck_assert_int_eq(out.sets, 7);
 }
@@ -593,6 +599,7 @@ START_TEST(strips_for_one_more_top_beyond_all_counting_overflow)
     spec.strips_per_set = m;
     spec.segments_per_set = 1;
     ck_status(muslin_stripset_harvest(&spec, &out, &problem), MUSLIN_ERR_OVERFLOW);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCKS);
     ck_assert_int_eq(problem.value, m);
     ck_assert_int_eq(out.sets, 7);
@@ -798,8 +805,10 @@ START_TEST(prints_need_rows_an_output_and_a_count_of_sets)
     struct muslin_problem problem = PROBLEM;
     int64_t sets = 3;
     ck_status(muslin_stripset_prints(NULL, sizeof row, 1, 0, &sets, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
     ck_status(muslin_stripset_prints(&row, sizeof row, 1, 0, NULL, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_status(muslin_stripset_prints(&row, sizeof row, 1, -1, &sets, NULL, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SETS);

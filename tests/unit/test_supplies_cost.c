@@ -360,6 +360,7 @@ START_TEST(a_cost_beyond_all_money_is_an_overflow)
     ck_status(muslin_cost_plan(&spec, (struct muslin_cost *)(void *)&out, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_PRICE);
     ck_assert_int_eq(problem.value, MUSLIN_MONEY_MAX);
+    ck_assert_int_eq(problem.limit, MUSLIN_MONEY_MAX);
     ck_assert(is_untouched_from(&out, sizeof out.head[0]));
     spec.sold = MUSLIN_COST_BUNDLES;
     ck_status(muslin_cost_plan(&spec, (struct muslin_cost *)(void *)&out, NULL), MUSLIN_ERR_OVERFLOW);

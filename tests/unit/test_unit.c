@@ -468,10 +468,13 @@ START_TEST(the_list_has_an_end)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_INDEX);
     ck_assert_int_eq(problem.value, muslin_unit_recipe_count());
     ck_assert_int_eq(problem.limit, muslin_unit_recipe_count() - 1);
+    ck_assert_int_eq(problem.at, 0);
     ck_status(muslin_unit_recipe_at(0, NULL, &method, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_int_eq(problem.at, 0);
     ck_status(muslin_unit_recipe_at(0, &kind, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.at, 1);
     problem.size = 1;
     ck_status(muslin_unit_recipe_at(0, &kind, &method, &problem), MUSLIN_ERR_STRUCT_SIZE);
@@ -725,9 +728,11 @@ START_TEST(what_shares_a_name_is_told_apart_by_its_place)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_GRID);
     ck_assert_int_eq(problem.at, 1);
     ck_status(muslin_unit_from_stock(&spec, NULL, &yield, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SPEC);
     ck_assert_int_eq(problem.at, 1);
     ck_status(muslin_unit_from_stock(&spec, &five_inch_squares, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.at, 0);
 }
 END_TEST
@@ -783,6 +788,28 @@ START_TEST(sizes_that_do_not_suit_the_kind_are_refused)
     ck_status(muslin_unit_recipe(&spec, &plan, NULL), MUSLIN_ERR_RANGE);
     spec.corner = 50;
     ck_ok(muslin_unit_recipe(&spec, &plan, NULL));
+}
+END_TEST
+
+/* No kind has a side or a corner that is below nothing or far beyond all sizes, and none is reckoned with before it is
+ * looked at. */
+START_TEST(sizes_beyond_all_bounds_are_refused_of_every_kind)
+{
+    const muslin_len beyond[] = { INT64_MIN, -1, 2 * MUSLIN_UNIT_SIZE_MAX + 2, INT64_MAX };
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++)
+        for (int32_t way = 0; way < 3 * 4; way++) {
+            struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+            struct muslin_problem problem = PROBLEM;
+            int32_t kind = 0;
+            int32_t method = 0;
+            ck_ok(muslin_unit_recipe_at(i, &kind, &method, NULL));
+            struct muslin_unit_spec spec = unit_of(kind, method, WHOLE_IN(6), WHOLE_IN(2));
+            if (kind >= MUSLIN_UNIT_TRIANGLE_60 && kind <= MUSLIN_UNIT_HALF_HEXAGON)
+                spec.finished_width = 0;
+            *(way < 4 ? &spec.finished_width : way < 8 ? &spec.finished_height : &spec.corner) = beyond[way % 4];
+            ck_status(muslin_unit_recipe(&spec, &plan, &problem), MUSLIN_ERR_RANGE);
+            ck_assert_int_eq(problem.at, 0);
+        }
 }
 END_TEST
 
@@ -874,6 +901,7 @@ Suite *unit_suite(void)
     tcase_add_test(rules, what_shares_a_name_is_told_apart_by_its_place);
     tcase_add_test(rules, a_half_rectangle_too_narrow_for_its_seams_is_refused);
     tcase_add_test(rules, sizes_that_do_not_suit_the_kind_are_refused);
+    tcase_add_test(rules, sizes_beyond_all_bounds_are_refused_of_every_kind);
     tcase_add_test(rules, a_pad_that_is_not_zero_is_refused);
     tcase_add_test(rules, rows_are_asked_for_and_filled);
     tcase_add_test(rules, specs_start_from_their_initial_values);

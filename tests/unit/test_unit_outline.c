@@ -385,6 +385,7 @@ START_TEST(outlines_refuse_what_is_wrong)
     size_t count = 77;
     memset(rows, FILL, sizeof rows);
     ck_status(muslin_unit_outlines(NULL, 1, rows, sizeof rows[0], MANY, &count, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SPEC);
     for (int32_t hand = -1; hand <= 3; hand++) {
         if (hand == 1 || hand == 2)

@@ -463,6 +463,15 @@ START_TEST(extra_cuts_are_checked)
     const struct ruled ruled = { yardage_with_extra, &binding, (uint32_t)sizeof binding, 8, 8, 0 };
     ruled_solution = top.solution;
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+    const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
+    const struct muslin_extra_cut_spec two[] = { binding, binding };
+    struct muslin_problem problem = PROBLEM;
+    struct muslin_allocator memory;
+    ck_ok(muslin_allocator_libc(&memory));
+    ck_status(muslin_yardage_create(top.solution, &spec, two, sizeof two[0], 2, &memory, NULL, NULL, NULL, &problem),
+              MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    ck_assert_int_eq(problem.at, 0);
     end_top(&top);
 }
 END_TEST
@@ -485,6 +494,7 @@ START_TEST(the_second_extra_cut_is_named)
     cuts[1].flags = 0;
     cuts[1].fabric = 7;
     ck_status(try_yardage(top.solution, &spec, cuts, 2, &yardage, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.at, 1);
     end_top(&top);
 }
@@ -575,6 +585,7 @@ START_TEST(rows_are_read_by_the_rules)
     struct muslin_problem problem = PROBLEM;
     size_t count = 77;
     ck_status(muslin_yardage_fabrics(NULL, &row, sizeof row, 1, &count, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_YARDAGE);
     ck_status(muslin_yardage_fabrics(yardage, &row, sizeof row, 1, NULL, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_yardage_fabrics(yardage, &row, sizeof row - 1, 1, &count, NULL), MUSLIN_ERR_STRUCT_SIZE);

@@ -237,6 +237,25 @@ def added(first, last, usual, take_up):
     return (usual if first is None else first) + (usual if last is None else last) + up(Fraction(sewn * take_up, 2))
 
 
+@lru_cache(maxsize=None)
+def piled_seams(tree):
+    """Seams whose errors add up in the width and in the height: of what is side by side all, of rows the most."""
+    of = [piled_seams(child) for child in children(tree)]
+    if isinstance(tree, Join):
+        along, across = [one[tree.axis - 1] for one in of], [one[2 - tree.axis] for one in of]
+        piled = sum(along) + len(of) - 1, max(across)
+        return piled if tree.axis == ACROSS else piled[::-1]
+    if isinstance(tree, Turn):
+        return of[0][::-1] if tree.quarters % 2 else of[0]
+    if isinstance(tree, Pinwheel):
+        (c, t, r, b, l), (cd, td, rd, bd, ld) = zip(*of)
+        return (max(t + r, l + c + r + 1, l + b) + 1, max(td + ld, td + cd + bd + 1, rd + bd) + 1)
+    if isinstance(tree, SetIn):
+        left, right, top, bottom = (width > 0 for width in tree.widths)
+        return of[0][0] + left + right, of[0][1] + top + bottom
+    return of[0] if of else (0, 0)
+
+
 # ---- copies ---------------------------------------------------------------------------------------------------------
 
 def copies(root, tops=1):
