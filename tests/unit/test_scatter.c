@@ -327,20 +327,21 @@ START_TEST(a_print_with_too_many_blocks_touches_across_and_down)
 }
 END_TEST
 
-/* Two prints in three places that all touch are equal once at least, in each of two threes, whose touches weigh 1 and
- * 5, whichever comes first. */
+/* Three prints in four places that all touch are equal once at least, in each of two fours, whose touches weigh 1 and 5,
+ * whichever comes first. */
 START_TEST(each_group_of_places_counts_with_its_own_weight)
 {
     static struct layout l;
-    const int64_t prints[] = { 3, 3 };
+    const int64_t prints[] = { 3, 3, 2 };
     for (int64_t heavy = 0; heavy < 2; heavy++) {
         memset(&l, 0, sizeof l);
-        l.places = 6;
-        for (int64_t place = 0; place < 6; place++) {
-            touch(&l, place, place % 3 == 2 ? place - 2 : place + 1);
-            l.touches[l.n - 1].weight = place / 3 == heavy ? 5 : 1;
-        }
-        ck_touching(&l, prints, 2, NULL, 6);
+        l.places = 8;
+        for (int64_t one = 0; one < 8; one++)
+            for (int64_t other = one + 1; other < one / 4 * 4 + 4; other++) {
+                touch(&l, one, other);
+                l.touches[l.n - 1].weight = one / 4 == heavy ? 5 : 1;
+            }
+        ck_touching(&l, prints, 3, NULL, 6);
         ck_assert_int_eq(l.result.proven, 1);
     }
 }
