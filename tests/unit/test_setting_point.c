@@ -110,6 +110,21 @@ START_TEST(an_addition_off_the_grid_is_flagged)
     ck_assert_uint_eq(made.warnings, MUSLIN_WARN_OFF_GRID);
     spec.policy = MUSLIN_ALLOWANCE_POLICY_EXACT;
     ck_assert_uint_eq(plan(&spec, &eighths_up).warnings, 0);
+    /* half-blocks and sashes cut off: corners get 1 in, edge cornerstones alone 1 3/16, which is no eighth */
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
+    spec.allowance = MUSLIN_QUARTER_INCH;
+    spec.edge = MUSLIN_POINT_EDGE_HALF_BLOCKS;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_CUT;
+    spec.sash = WHOLE_IN(2);
+    spec.corner_addition = WHOLE_IN(1);
+    spec.side_addition = IN(1, 3, 16);
+    made = plan(&spec, &eighths_up);
+    ck_assert_int_eq(made.side_square_cut, 0);
+    ck_assert_int_eq(made.corner_square_cut % IN(0, 1, 8), 0);
+    ck_assert_int_eq(made.edge_cornerstone_cut % IN(0, 1, 8), IN(0, 1, 16));
+    ck_assert_uint_eq(made.warnings, MUSLIN_WARN_BIAS_EDGE | MUSLIN_WARN_OFF_GRID);
+    spec.side_addition = IN(1, 1, 4);
+    ck_assert_uint_eq(plan(&spec, &eighths_up).warnings, MUSLIN_WARN_BIAS_EDGE);
 }
 END_TEST
 
