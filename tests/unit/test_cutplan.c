@@ -672,8 +672,8 @@ START_TEST(other_widths_are_never_longer_than_narrower_ones)
 }
 END_TEST
 
-/* 16 squares of 5 in: 8 from 40 in, so two strips, and one from 80 in. What is straightened is on top, once, and no part
- * of the bound. */
+/* 16 squares of 5 in: 8 from 40 in, so two strips, and one from 80 in. What is straightened is on top, once, and no
+ * part of the bound. */
 START_TEST(straightening_is_in_the_length_for_each_width)
 {
     struct muslin_cutplan_width rows[2];
@@ -694,7 +694,7 @@ START_TEST(straightening_is_in_the_length_for_each_width)
 }
 END_TEST
 
-/* Of squares alone there is one plan for a length: it holds down to its narrowest width, and a tick below it does not. */
+/* Of squares alone there is one plan for a length: it holds down to its narrowest width, and not a tick below. */
 START_TEST(a_tick_below_the_narrowest_width_more_is_needed)
 {
     struct muslin_cutplan_width rows[2];

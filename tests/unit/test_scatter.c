@@ -327,8 +327,8 @@ START_TEST(a_print_with_too_many_blocks_touches_across_and_down)
 }
 END_TEST
 
-/* Three prints in four places that all touch are equal once at least, in each of two fours, whose touches weigh 1 and 5,
- * whichever comes first. */
+/* Three prints in four places that all touch are equal once at least, in each of two fours, whose touches weigh 1 and
+ * 5, whichever comes first. */
 START_TEST(each_group_of_places_counts_with_its_own_weight)
 {
     static struct layout l;

@@ -275,8 +275,8 @@ START_TEST(long_sashes_are_cut_from_a_joined_run)
 }
 END_TEST
 
-/* The same from cloth of 40 in of which 2 are lost at the ends: n strips give 38 n - (n - 1) / 2, so 9 give 338 in, which
- * is too little, and 10 give 375 1/2 in: 33 in more, 3 3/10 a strip, or 26822 ticks. */
+/* The same from cloth of 40 in of which 2 are lost at the ends: n strips give 38 n - (n - 1) / 2, so 9 give 338 in,
+ * which is too little, and 10 give 375 1/2 in: 33 in more, 3 3/10 a strip, or 26822 ticks. */
 START_TEST(what_is_lost_at_the_ends_is_lost_to_a_joined_run)
 {
     struct muslin_setting_sashed_spec spec = sashed_of(5, 6, WHOLE_IN(12), WHOLE_IN(2), 0);

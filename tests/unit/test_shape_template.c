@@ -339,8 +339,8 @@ START_TEST(a_cut_radius_is_told_to_the_tick)
 }
 END_TEST
 
-/* A level edge from a corner of 45 degrees, blunt, to one that turns down. As cut the edge begins 2032 ticks
- * before the first corner, and ends 8128 before the second, where the raw edge that goes down lies: with 6096 ticks
+/* A level edge from a corner of 45 degrees, blunt, to one that turns down. As cut the edge begins 2032 ticks before the
+ * first corner, and ends 8128 before the second, where the raw edge that goes down lies: with 6096 ticks
  * between them nothing is left of it, a tick more leaves one. The place on the raw edge that arrives lies sqrt 2 x 2032
  * before the first corner and is none of this edge. */
 START_TEST(a_cut_edge_begins_behind_its_blunt_tip)
