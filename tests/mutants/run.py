@@ -11,7 +11,7 @@ that .ci/run asks too, the quick suites once more with sanitizers, and the prope
 model (all there are, with fewer requests, where it has none). The golden digest records the library's own answers, so
 it counts for nothing; of what lives still it tells whether an answer changed at all. What is known of mutants of the
 same sources lies in PROGRAMS/mutants and is not asked again (--again asks those that lived). equivalent.txt names
-mutants that change no answer, with the reason.
+mutants that change no answer, or only which way a search goes, with the reason.
 
 It fails where so many live that the score aimed at can hardly be true.
 

@@ -246,6 +246,27 @@ START_TEST(looks_at_rows_by_priority_end)
 }
 END_TEST
 
+/* A square of 10 in holds one of 6 in and three of 4 in, or four of 4 in, so each takes a quarter of one. Not even in
+ * parts are so many enough for one of 6 in each, and three times as many of 4 in and one more; three times as many come
+ * out. */
+START_TEST(stock_that_does_not_suffice_in_parts_is_told)
+{
+    for (int64_t squares = 14; squares < 40; squares += 5) {
+        struct muslin_problem problem = MUSLIN_PROBLEM_INIT;
+        start(&p, 0);
+        have(&p, squares, WHOLE_IN(10), WHOLE_IN(10));
+        want(&p, squares, WHOLE_IN(6), WHOLE_IN(6));
+        want(&p, 3 * squares + 1, WHOLE_IN(4), WHOLE_IN(4));
+        ck_status(try_plan(&p, &problem), MUSLIN_ERR_NOT_ENOUGH);
+        ck_assert(problem.at == 1 && problem.value == 3 * squares + 1 && problem.limit == 3 * squares);
+        p.pieces[1].count = 3 * squares;
+        make_plan(&p);
+        ck_assert_int_eq(p.totals.stock_pieces, squares);
+        muslin_cutplan_free(p.plan);
+    }
+}
+END_TEST
+
 static int32_t stopped_of(int64_t sizes, int64_t stocks, int32_t print)
 {
     static struct muslin_blank_spec rows[200];
@@ -296,6 +317,7 @@ void add_cutplan_blanks(Suite *suite)
     tcase_add_test(blanks, rows_of_one_size_share_blanks_of_two_layers);
     tcase_add_test(blanks, rows_behind_one_that_does_not_fit_get_what_it_leaves);
     tcase_add_test(blanks, looks_at_rows_by_priority_end);
+    tcase_add_test(blanks, stock_that_does_not_suffice_in_parts_is_told);
     tcase_add_test(blanks, more_sizes_or_stock_than_are_searched_are_told);
     suite_add_tcase(suite, blanks);
 }

@@ -293,10 +293,14 @@ START_TEST(other_widths_and_failing_memory)
     EVERY_ALLOCATION_FAILS_ONCE(failing) {
         p.plan = NULL;
         const muslin_status status = plan_with(&p, &failing.allocator, NULL);
-        if (status == MUSLIN_ERR_NO_MEMORY)
+        if (status == MUSLIN_ERR_NO_MEMORY) {
             ck_assert_ptr_null(p.plan);
-        else
+        } else { /* none is longer for want of memory that does not say so */
+            struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
             ck_ok(status);
+            ck_ok(muslin_cutplan_totals(p.plan, &totals, NULL));
+            ck_assert(totals.cost == p.totals.cost || totals.stopped == MUSLIN_CUTPLAN_STOPPED_MEMORY);
+        }
         muslin_cutplan_free(p.plan);
         ck_assert(failing_is_clean(&failing));
     }

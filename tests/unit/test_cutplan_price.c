@@ -304,6 +304,7 @@ START_TEST(test_full_pool)
             parts.pool.most_patterns = full == 0 ? 0 : 1;
             parts.pool.most_strips = full == 1 ? 0 : 1;
             parts.pool.most_laid = full < 2 ? 2 : full - 2;
+            parts.strips[0].first = 1000; /* of what lay there before */
             ck_assert(!msl_price(&pricing, 0, worth, most, 1, &parts.pool, &made, &bound));
             ck_assert_int_eq(made, -1);
             ck_assert_int_eq(msl_pool_add(&parts.pool, 0, 4, sizes, counts, 2), -1);

@@ -129,6 +129,37 @@ START_TEST(many_rows_are_planned)
 }
 END_TEST
 
+/* 4096 million pieces an inch wide and a tick more high, 40 in each strip, in as many rows as there may be: more than
+ * 2^31 pieces, and more ticks times ticks. */
+START_TEST(the_most_pieces_are_planned)
+{
+    static struct muslin_blank_spec rows[MUSLIN_CUTPLAN_ROWS_MAX];
+    struct muslin_allocator allocator;
+    ck_ok(muslin_allocator_libc(&allocator));
+    for (uint32_t flags = 0; flags <= MUSLIN_CUTPLAN_STACKED; flags += MUSLIN_CUTPLAN_STACKED) {
+        struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
+        struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
+        struct muslin_cutplan *plan = NULL;
+        spec.work_limit = 100000;
+        spec.flags = flags;
+        for (int64_t i = 0; i < MUSLIN_CUTPLAN_ROWS_MAX; i++) {
+            const struct muslin_blank_spec row = MUSLIN_BLANK_SPEC_INIT;
+            rows[i] = row;
+            rows[i].cut_width = WHOLE_IN(1);
+            rows[i].cut_length = WHOLE_IN(1) + 1;
+            rows[i].count = MUSLIN_CUTPLAN_COUNT_MAX;
+        }
+        ck_ok(muslin_cutplan_create(&spec, rows, sizeof rows[0], MUSLIN_CUTPLAN_ROWS_MAX, NULL, 0, 0, &allocator, NULL,
+                                    NULL, &plan, NULL));
+        ck_ok(muslin_cutplan_totals(plan, &totals, NULL));
+        ck_assert_int_eq(totals.pieces, INT64_C(4096000000));
+        ck_assert_int_eq(totals.cloth_length, (WHOLE_IN(1) + 1) * (4096000000 / 40));
+        ck_assert_int_eq(totals.waste, 0);
+        muslin_cutplan_free(plan);
+    }
+}
+END_TEST
+
 START_TEST(the_most_rows_are_planned)
 {
     static struct muslin_blank_spec rows[MUSLIN_CUTPLAN_ROWS_MAX];
@@ -173,6 +204,7 @@ void add_cutplan_rows(Suite *suite)
     tcase_add_test(rows, plans_from_stock_give_all_pieces);
     tcase_add_test(rows, few_large_pieces_take_many_cases);
     tcase_add_test(rows, many_rows_are_planned);
+    tcase_add_test(rows, the_most_pieces_are_planned);
     tcase_add_test(rows, the_most_rows_are_planned);
     tcase_add_test(rows, strips_that_hold_nothing_are_not_cut);
     suite_add_tcase(suite, rows);
