@@ -392,6 +392,7 @@ START_TEST(rows_are_asked_and_then_filled)
     ck_status(muslin_cutlist_yardage_rows(ROWS(squares), &spec, found, sizeof found[0], 1, &count, &problem),
               MUSLIN_ERR_BUFFER);
     ck_assert_uint_eq(count, 2);
+    ck_assert_int_eq(problem.at, 0);
     ck_assert_int_eq(problem.limit, 2);
     ck_assert_uint_eq(found[0].size, 0xA5A5A5A5u);
     ck_ok(muslin_cutlist_yardage_rows(ROWS(squares), &spec, found, sizeof found[0], 3, &count, NULL));

@@ -197,6 +197,10 @@ START_TEST(what_is_left_of_the_last_square_gives_pieces_too)
     ck_assert_int_eq(instead(ROWS(sixty), ten_inch_squares(0), 1).rest_pieces, 4);
     ck_assert_int_eq(worked(ROWS(full), ten_inch_squares(8)).rest_pieces, 0);
     ck_assert_int_eq(worked(ROWS(none), ten_inch_squares(8)).rest_pieces, 0);
+    /* 4 in are left behind a strip of 6, and hold none, however many pieces a strip has */
+    const struct muslin_cutlist_piece_spec high[] = { { sizeof high[0], 0, WHOLE_IN(2), WHOLE_IN(6), 5 } };
+    ck_assert_int_eq(worked(ROWS(high), ten_inch_squares(1)).left_over, WHOLE_IN(4));
+    ck_assert_int_eq(worked(ROWS(high), ten_inch_squares(1)).rest_pieces, 0);
 }
 END_TEST
 

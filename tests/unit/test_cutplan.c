@@ -672,6 +672,50 @@ START_TEST(other_widths_are_never_longer_than_narrower_ones)
 }
 END_TEST
 
+/* 16 squares of 5 in: 8 from 40 in, so two strips, and one from 80 in. What is straightened is on top, once, and no
+ * part of the bound. */
+START_TEST(straightening_is_in_the_length_for_each_width)
+{
+    struct muslin_cutplan_width rows[2];
+    size_t count = 0;
+    start(&p, WHOLE_IN(40));
+    p.spec.straightening = WHOLE_IN(1);
+    want_square(16, WHOLE_IN(5));
+    make_plan(&p);
+    ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(40), WHOLE_IN(80), 2, NULL, NULL, rows, sizeof rows[0], 2, &count,
+                                NULL));
+    for (int64_t i = 0; i < 2; i++) {
+        const int64_t strips = 2 - i;
+        ck_assert_int_eq(rows[i].cloth_length, strips * WHOLE_IN(5) + WHOLE_IN(1));
+        ck_assert_int_eq(rows[i].least, strips * WHOLE_IN(5));
+        ck_assert_int_eq(rows[i].proven, 1);
+    }
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+/* Of squares alone there is one plan for a length: it holds down to its narrowest width, and not a tick below. */
+START_TEST(a_tick_below_the_narrowest_width_more_is_needed)
+{
+    struct muslin_cutplan_width rows[2];
+    size_t count = 0;
+    muslin_len narrowest = 0;
+    for (uint32_t folded = 0; folded < 2; folded++) {
+        start(&p, WHOLE_IN(44));
+        p.spec.flags = folded ? MUSLIN_CUTPLAN_FOLDED : 0;
+        p.spec.end_loss = WHOLE_IN(1);
+        want_square(16, WHOLE_IN(5));
+        make_plan(&p);
+        ck_ok(muslin_cutplan_narrowest(p.plan, &narrowest, NULL));
+        ck_ok(muslin_cutplan_widths(p.plan, narrowest - 1, narrowest, 2, NULL, NULL, rows, sizeof rows[0], 2, &count,
+                                    NULL));
+        ck_assert_int_gt(rows[0].cloth_length, p.totals.cloth_length);
+        ck_assert_int_eq(rows[1].cloth_length, p.totals.cloth_length);
+        muslin_cutplan_free(p.plan);
+    }
+}
+END_TEST
+
 START_TEST(a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter)
 {
     /* Without work, first plans are all there are: among so many some get longer on a wider bolt. */
@@ -875,6 +919,8 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, rows_of_one_size_get_its_pieces_one_after_the_other);
     tcase_add_test(plans, rows_in_another_order_give_the_same_plan);
     tcase_add_test(plans, other_widths_are_never_longer_than_narrower_ones);
+    tcase_add_test(plans, straightening_is_in_the_length_for_each_width);
+    tcase_add_test(plans, a_tick_below_the_narrowest_width_more_is_needed);
     tcase_add_test(plans, a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter);
     tcase_add_test(plans, progress_is_told_lengths_and_ends_the_search);
     tcase_add_loop_test(plans, progress_is_told_often_wherever_the_search_is, 0, 8);

@@ -553,6 +553,29 @@ START_TEST(little_room_gives_less_but_nothing_wrong)
 }
 END_TEST
 
+/* The first case alone bounds this at 50, and packing proves 60: without room for two more cases that stays open, not
+ * because nothing more is known. */
+START_TEST(a_search_whose_room_is_full_says_so)
+{
+    struct tiny t;
+    struct muslin_allocator memory;
+    struct msl_watch watch = { NULL, NULL, 10000000, 0 };
+    struct msl_found found;
+    muslin_allocator_libc(&memory);
+    five_strips_all_but_hold(&t);
+    struct msl_workshop *workshop = msl_workshop_open(&t.cutting, &watch, &memory);
+    ck_assert_ptr_nonnull(workshop);
+    *room_of(workshop, CASES) = 1;
+    msl_workshop_search(workshop);
+    ck_ok(msl_hand_out(workshop, &found));
+    ck_plan(&t.cutting, &found);
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 50);
+    ck_assert_int_eq(found.stopped, MUSLIN_CUTPLAN_STOPPED_MEMORY);
+    tiny_free(&found);
+}
+END_TEST
+
 static int32_t end_at_once_with_a_bound_of_50(void *context, int64_t work, int64_t best, int64_t least)
 {
     int32_t *times = context;
@@ -688,6 +711,7 @@ Suite *cutplan_search_suite(void)
     tcase_add_test(tcase, large_numbers_stay_in_range);
     tcase_add_test(tcase, long_strips_stay_in_range);
     tcase_add_test(tcase, stock_that_is_too_little);
+    tcase_add_test(tcase, a_search_whose_room_is_full_says_so);
     tcase_add_test(tcase, repairs_go_on_and_may_be_ended);
     tcase_add_test(tcase, many_sizes_may_be_proven);
     tcase_add_test(tcase, many_sizes_from_stock_have_a_plan);

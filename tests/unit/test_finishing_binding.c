@@ -313,6 +313,20 @@ START_TEST(a_diagonal_join_loses_the_width_of_the_strip)
 }
 END_TEST
 
+/* 120 in are three strips of 40 to the tick; a fourth that is cut beside them is none of the run's. */
+START_TEST(a_spare_strip_gives_the_run_no_slack)
+{
+    struct muslin_binding_spec spec = butted(0, 0, 0, WHOLE_IN(40));
+    spec.perimeter = WHOLE_IN(120);
+    spec.spare_strips = 1;
+    struct muslin_binding binding = planned(&spec);
+    ck_assert_int_eq(binding.strips, 4);
+    ck_assert_int_eq(binding.spare, 0);
+    ck_assert_int_eq(binding.narrower_by, 0);
+    ck_assert_uint_eq(binding.warnings, MUSLIN_WARN_NO_SLACK);
+}
+END_TEST
+
 START_TEST(corners_add_their_extra_and_a_rounded_outline_has_none)
 {
     struct muslin_binding_spec spec = throw_size;
@@ -502,6 +516,7 @@ void add_finishing_binding(Suite *suite)
     tcase_add_test(length, sixty_by_seventy_takes_seven_strips_with_and_without_ten_inches_extra);
     tcase_add_test(length, a_perimeter_alone_and_one_spare_strip_give_four);
     tcase_add_test(length, a_diagonal_join_loses_the_width_of_the_strip);
+    tcase_add_test(length, a_spare_strip_gives_the_run_no_slack);
     tcase_add_test(length, corners_add_their_extra_and_a_rounded_outline_has_none);
     tcase_add_test(length, strips_and_slack_are_what_joining_them_one_by_one_finds);
     tcase_add_test(length, plan_checks_its_structs);

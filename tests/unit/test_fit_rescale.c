@@ -294,6 +294,8 @@ START_TEST(a_scale_beyond_the_largest_size_is_left_out)
     struct muslin_fit_rescaled out = rescaled(&spec, rows, 2);
     ck_assert(out.unit == 1 && out.unit_below == 0 && out.unit_above == 0);
     ck_assert(out.numerator == 0 && out.denominator == 1);
+    struct muslin_fit_rescale_row falling[] = { SIZE(MUSLIN_SIZE_MAX), SIZE(1) };
+    ck_assert_int_eq(rescaled(&spec, falling, 2).unit_above, 0);
     rows[1].finished = MUSLIN_SIZE_MAX / 4;
     out = rescaled(&spec, rows, 2);
     ck_assert(out.unit_below == 0 && out.unit_above == 4 && out.numerator == 4);

@@ -750,6 +750,7 @@ static void check_long_sums(size_t bad, int has_statuses)
         a[i] = i % 7 == 0 ? -(muslin_len)i : MUSLIN_LENGTH_MAX / 4 - (muslin_len)i;
         b[i] = i == bad ? INT64_MIN : 1000 - (muslin_len)i;
         sums[i] = differences[i] = 77;
+        statuses[i] = 99;
     }
     const muslin_status wanted = has_statuses || bad >= LONG ? MUSLIN_OK : MUSLIN_ERR_RANGE;
     ck_status(muslin_length_add_n(a, b, LONG, sums, has_statuses ? statuses : NULL, &failed), wanted);

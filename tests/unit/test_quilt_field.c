@@ -393,6 +393,11 @@ START_TEST(four_fields_may_lie_within_each_other)
     ck_assert_int_eq(problem.limit, MUSLIN_QUILT_POINT_DEPTH_MAX);
     ck_assert_int_eq(out, -1);
     ck_same_parts(at_work.s.quilt, &before);
+    /* beside what has no field, last in its row, they still count */
+    const muslin_id beside[] = { inner, at_work.square };
+    const muslin_id row = join_of(at_work.s.quilt, MUSLIN_AXIS_ACROSS, beside, 2);
+    ck_status(muslin_quilt_diagonal(at_work.s.quilt, &spec, &row, 1, &out, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.value, 5);
     /* side by side they do not add up */
     const muslin_id both[] = { inner, inner };
     join_of(at_work.s.quilt, MUSLIN_AXIS_ACROSS, both, 2);

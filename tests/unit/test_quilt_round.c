@@ -308,6 +308,12 @@ START_TEST(arrays_have_their_rules)
         ck_assert_int_eq(problem.at, i);
         ck_same_parts(quilt, &before);
     }
+    const size_t held = w->s.memory.bytes;
+    for (int64_t i = 0; i < 1000; i++) { /* and so is the room that they took */
+        const muslin_id blocks[6] = { w->square, w->square, w->square, w->square, w->square, w->s.two };
+        ck_status(muslin_quilt_sashed(quilt, &w->sashed, blocks, 6, &out, NULL), MUSLIN_ERR_FOREIGN);
+        ck_assert_uint_eq(w->s.memory.bytes, held);
+    }
     ck_status(muslin_quilt_logs(quilt, w->square, w->logs, sizeof w->logs[0] - 1, 3, &out, NULL),
               MUSLIN_ERR_STRUCT_SIZE);
     ck_status(muslin_quilt_logs(quilt, w->square, w->logs, 4097, 3, &out, NULL), MUSLIN_ERR_STRUCT_SIZE);
@@ -342,6 +348,8 @@ START_TEST(nothing_lies_deeper_than_it_may)
     ck_assert_int_eq(problem.at, MUSLIN_QUILT_DEPTH_MAX - 1);
     ck_same_parts(quilt, &before);
     ck_ok(muslin_quilt_logs(quilt, at_work.square, logs, sizeof logs[0], MUSLIN_QUILT_DEPTH_MAX - 1, &deep, NULL));
+    /* 4096 deep, its memory has grown again and again: what it says it holds is what the allocator gave it */
+    ck_assert_int_eq(counts_of(at_work.s.quilt).bytes, (int64_t)at_work.s.memory.bytes);
     struct made made[MADE];
     all_made(made);
     at_work.pinwheel.left = at_work.set_in.centre = at_work.surround.bottom_right = at_work.blocks[5] = deep;

@@ -327,6 +327,26 @@ START_TEST(a_print_with_too_many_blocks_touches_across_and_down)
 }
 END_TEST
 
+/* Three prints in four places that all touch are equal once at least, in each of two fours, whose touches weigh 1 and
+ * 5, whichever comes first. */
+START_TEST(each_group_of_places_counts_with_its_own_weight)
+{
+    static struct layout l;
+    const int64_t prints[] = { 3, 3, 2 };
+    for (int64_t heavy = 0; heavy < 2; heavy++) {
+        memset(&l, 0, sizeof l);
+        l.places = 8;
+        for (int64_t one = 0; one < 8; one++)
+            for (int64_t other = one + 1; other < one / 4 * 4 + 4; other++) {
+                touch(&l, one, other);
+                l.touches[l.n - 1].weight = one / 4 == heavy ? 5 : 1;
+            }
+        ck_touching(&l, prints, 3, NULL, 6);
+        ck_assert_int_eq(l.result.proven, 1);
+    }
+}
+END_TEST
+
 /* Ten places that touch ten others each, twelve of one print: with i of them on one side i (12 - i) + (10 - i) (i - 2)
  * pairs are equal, at least 20. Pairs of places that touch can be parted ten times, two too many each. */
 START_TEST(places_are_not_parted_without_end)
@@ -917,6 +937,7 @@ static void add_layouts(Suite *suite)
     tcase_add_test(layouts, places_that_all_touch_have_equal_pairs_when_prints_are_few);
     tcase_add_test(layouts, more_of_a_print_than_may_lie_apart_touch);
     tcase_add_test(layouts, a_print_with_too_many_blocks_touches_across_and_down);
+    tcase_add_test(layouts, each_group_of_places_counts_with_its_own_weight);
     tcase_add_test(layouts, places_are_not_parted_without_end);
     tcase_add_test(layouts, the_lightest_touch_of_a_ring_is_given_up);
     tcase_add_test(layouts, rings_that_share_a_touch_count_once);

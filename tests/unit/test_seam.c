@@ -205,8 +205,11 @@ START_TEST(a_long_array_is_as_its_elements)
     muslin_len sizes[LONG], cuts[LONG], finished[LONG];
     muslin_status of_cuts[LONG], of_finished[LONG];
     const muslin_len taken = IN(0, 1, 2);
-    for (size_t i = 0; i < LONG; i++)
+    size_t failed = 55;
+    for (size_t i = 0; i < LONG; i++) {
         sizes[i] = taken + (muslin_len)i;
+        of_cuts[i] = of_finished[i] = 99;
+    }
     sizes[LONG - 1] = MUSLIN_SIZE_MAX;
     sizes[700] = MUSLIN_SIZE_MAX + 1;
     ck_ok(muslin_seam_cut_from_finished_n(sizes, LONG, &quarter, cuts, of_cuts, NULL));
@@ -217,6 +220,9 @@ START_TEST(a_long_array_is_as_its_elements)
         ck_assert_int_eq(of_finished[i], i == 700 ? MUSLIN_ERR_SEAM_TOO_WIDE : MUSLIN_OK);
         ck_assert(i == 700 || (cuts[i] == sizes[i] + taken && finished[i] == sizes[i] - taken));
     }
+    ck_status(muslin_seam_finished_from_cut_n(sizes, LONG, &quarter, finished, NULL, &failed),
+              MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_uint_eq(failed, 700);
 }
 END_TEST
 

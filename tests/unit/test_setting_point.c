@@ -127,6 +127,26 @@ START_TEST(an_addition_off_the_grid_is_flagged)
 }
 END_TEST
 
+START_TEST(edge_cornerstones_off_the_grid_are_flagged)
+{
+    struct muslin_setting_point_spec spec = customary(WHOLE_IN(6), 1414, 1000);
+    spec.flags = MUSLIN_SETTING_POINT_DIAGONAL_FIRST;
+    /* half-blocks and sashes cut off: corners get 1 in, edge cornerstones alone 1 3/16, which is no eighth */
+    spec.edge = MUSLIN_POINT_EDGE_HALF_BLOCKS;
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_CUT;
+    spec.sash = WHOLE_IN(2);
+    spec.corner_addition = WHOLE_IN(1);
+    spec.side_addition = IN(1, 3, 16);
+    struct muslin_setting_point_plan made = plan(&spec, &eighths_up);
+    ck_assert_int_eq(made.side_square_cut, 0);
+    ck_assert_int_eq(made.corner_square_cut % IN(0, 1, 8), 0);
+    ck_assert_int_eq(made.edge_cornerstone_cut % IN(0, 1, 8), IN(0, 1, 16));
+    ck_assert_uint_eq(made.warnings, MUSLIN_WARN_BIAS_EDGE | MUSLIN_WARN_OFF_GRID);
+    spec.side_addition = IN(1, 1, 4);
+    ck_assert_uint_eq(plan(&spec, &eighths_up).warnings, MUSLIN_WARN_BIAS_EDGE);
+}
+END_TEST
+
 /* Quilt math made easy: cut 10 1/2 in for 6 in blocks, 3/4 in of it to trim (8.484 + 1.25 + 0.75 = 10.484). */
 START_TEST(oversize_adds_room_to_trim)
 {
@@ -773,6 +793,7 @@ static void add_figures(Suite *suite)
     tcase_add_test(tcase, the_constant_decides_for_sixteen_inches);
     tcase_add_test(tcase, a_guild_rounds_the_diagonal_first);
     tcase_add_test(tcase, an_addition_off_the_grid_is_flagged);
+    tcase_add_test(tcase, edge_cornerstones_off_the_grid_are_flagged);
     tcase_add_test(tcase, oversize_adds_room_to_trim);
     tcase_add_test(tcase, half_of_the_surplus_stands_out_at_the_edge);
     tcase_add_test(tcase, a_square_rounded_down_says_so);

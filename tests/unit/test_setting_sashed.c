@@ -275,6 +275,21 @@ START_TEST(long_sashes_are_cut_from_a_joined_run)
 }
 END_TEST
 
+/* The same from cloth of 40 in of which 2 are lost at the ends: n strips give 38 n - (n - 1) / 2, so 9 give 338 in,
+ * which is too little, and 10 give 375 1/2 in: 33 in more, 3 3/10 a strip, or 26822 ticks. */
+START_TEST(what_is_lost_at_the_ends_is_lost_to_a_joined_run)
+{
+    struct muslin_setting_sashed_spec spec = sashed_of(5, 6, WHOLE_IN(12), WHOLE_IN(2), 0);
+    spec.end_loss = WHOLE_IN(2);
+    struct pieces pieces = pieces_of(&spec);
+    ck_assert_int_eq(pieces.row[1].pieces, 5);
+    ck_assert_int_eq(pieces.row[1].strips, 10);
+    ck_assert_int_eq(pieces.row[1].joins, 9);
+    ck_assert_int_eq(pieces.row[1].narrower_by, 26822);
+    ck_assert_int_eq(pieces.row[1].cloth_length, 10 * IN(2, 1, 2));
+}
+END_TEST
+
 /* 3 x 12 1/2 = 37 1/2 in: with 1/2 in lost at the ends, 38 in of cloth stand exactly on the edge. */
 START_TEST(a_strip_that_is_used_up_has_no_slack)
 {
@@ -633,6 +648,7 @@ static void add_sashed(Suite *suite)
     tcase_add_test(tcase, a_sashed_side_ends_at_the_largest_size);
     tcase_add_test(tcase, sashes_come_from_strips_across_the_cloth);
     tcase_add_test(tcase, long_sashes_are_cut_from_a_joined_run);
+    tcase_add_test(tcase, what_is_lost_at_the_ends_is_lost_to_a_joined_run);
     tcase_add_test(tcase, a_strip_that_is_used_up_has_no_slack);
     tcase_add_test(tcase, a_piece_as_long_as_a_strip_is_not_joined);
     tcase_add_test(tcase, a_top_without_sashes_has_no_pieces);

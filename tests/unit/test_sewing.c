@@ -267,6 +267,7 @@ START_TEST(a_star)
     solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, ends, 3));
     steps = steps_of(solution);
     ck_assert_int_eq(steps.rows[0].alike, 4);
+    ck_assert_int_eq(steps.rows[0].sewn, 4 * 2 * slope);
     ck_assert_int_eq(steps.rows[1].alike, 1);
     muslin_solution_free(solution);
     end_sewing(&s);

@@ -339,6 +339,22 @@ START_TEST(a_cut_radius_is_told_to_the_tick)
 }
 END_TEST
 
+/* A level edge from a corner of 45 degrees, blunt, to one that turns down. As cut the edge begins 2032 ticks before the
+ * first corner, and ends 8128 before the second, where the raw edge that goes down lies: with 6096 ticks
+ * between them nothing is left of it, a tick more leaves one. The place on the raw edge that arrives lies sqrt 2 x 2032
+ * before the first corner and is none of this edge. */
+START_TEST(a_cut_edge_begins_behind_its_blunt_tip)
+{
+    struct muslin_corner_spec rows[] = { P(0, 10), CORNER(0, 6096, 10 * K), CORNER(0, 6096, 0), P(30, 0), P(30, 40) };
+    rows[0].tip = MUSLIN_CORNER_TIP_BLUNT;
+    rows[1].allowance = 8128;
+    ck_template_refuses(rows, MUSLIN_ERR_SEAM_TOO_WIDE, 0);
+    rows[1].x++;
+    rows[2].x++;
+    ck_template_takes(rows);
+}
+END_TEST
+
 /* A bar 20 K long with round ends of 5 K: edge and arc touch, and still do when moved alike. */
 START_TEST(where_edge_and_arc_touch_they_must_be_moved_alike)
 {
@@ -460,6 +476,7 @@ TCase *shape_template_case(void)
     tcase_add_test(templates, two_arcs_meet_on_the_side_of_their_corner);
     tcase_add_test(templates, arcs_of_one_circle_keep_their_corner_on_its_radius);
     tcase_add_test(templates, a_cut_radius_is_told_to_the_tick);
+    tcase_add_test(templates, a_cut_edge_begins_behind_its_blunt_tip);
     tcase_add_test(templates, where_edge_and_arc_touch_they_must_be_moved_alike);
     tcase_add_test(templates, where_arcs_touch_they_must_be_moved_alike);
     tcase_add_test(templates, what_is_not_worked_out_is_refused);

@@ -228,6 +228,7 @@ START_TEST(other_values_make_another_size_of_the_design)
     muslin_id wide = extent_of(rail.s.quilt, top, MUSLIN_AXIS_ACROSS);
     muslin_id tall = extent_of(rail.s.quilt, top, MUSLIN_AXIS_DOWN);
     muslin_id one = fixed_of(rail.s.quilt, WHOLE_IN(1));
+    muslin_id unused = measure_of(rail.s.quilt, "unused", WHOLE_IN(3));
     muslin_id border = patch_of(rail.s.quilt, rail.s.white, wide, one);
     const muslin_id three[] = { border, top, border };
     muslin_id whole = join_of(rail.s.quilt, MUSLIN_AXIS_DOWN, three, 3);
@@ -256,6 +257,7 @@ START_TEST(other_values_make_another_size_of_the_design)
     ck_assert_int_eq(value_of(solution, one), WHOLE_IN(1));
     muslin_len value = 5;
     ck_status(muslin_solution_value(solution, tall, &value, NULL), MUSLIN_ERR_FOREIGN); /* not needed */
+    ck_status(muslin_solution_value(solution, unused, &value, NULL), MUSLIN_ERR_FOREIGN);
     ck_status(muslin_solution_value(solution, top, &value, NULL), MUSLIN_ERR_FOREIGN);
     ck_status(muslin_solution_value(solution, measure_of(rail.s.quilt, "later", 1), &value, NULL), MUSLIN_ERR_FOREIGN);
     ck_status(muslin_solution_value(solution, wide, NULL, NULL), MUSLIN_ERR_NULL);

@@ -523,6 +523,16 @@ START_TEST(rows_of_triangles_have_their_size)
     ck_assert_int_eq(size.seams_across, 6);
     ck_assert_int_eq(size.seams_down, 1);
     muslin_solution_free(solution);
+    /* beside a patch, which is exact, they make a width that is rounded, whichever comes first */
+    const muslin_id patch = patch_of(s.quilt, s.blue, s.two, three);
+    const muslin_id beside[2][2] = { { patch, row }, { row, patch } };
+    for (int i = 0; i < 2; i++) {
+        const muslin_id both = join_of(s.quilt, MUSLIN_AXIS_ACROSS, beside[i], 2);
+        solution = solved(s.quilt, both);
+        ck_assert_int_eq(size_of(solution, patch).exact, 1);
+        ck_assert_int_eq(size_of(solution, both).exact, 0);
+        muslin_solution_free(solution);
+    }
     /* three rows, at most four pieces in one: five seams; down, two between rows and one in each near a side */
     row = rows_of(&s, 3, 2, three, "23111232");
     solution = solved(s.quilt, row);

@@ -368,6 +368,16 @@ START_TEST(the_narrowest_fabric_rules)
     ck_assert_int_eq(listed.cuts[0].cut_width, WHOLE_IN(40)); /* each strip as long as its own fabric is wide */
     ck_assert_int_eq(listed.cuts[1].cut_width, WHOLE_IN(36));
     end_list(&listed);
+    /* also where the narrower one comes first and the wider one last */
+    const struct muslin_solution_value_spec first[] = { { sizeof first[0], 0, sewn.blue, WHOLE_IN(36) } };
+    const muslin_id pair[] = { patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two),
+                               patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two) };
+    ck_ok(muslin_solution_create(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2), &spec, first,
+                                 sizeof first[0], 1, NULL, &listed.solution, NULL));
+    list_all(&listed);
+    ck_assert_int_eq(listed.sets[0].strip_length, WHOLE_IN(36));
+    ck_assert_uint_eq(listed.sets[0].warnings, MUSLIN_WARN_MIXED_WIDTHS);
+    end_list(&listed);
     end_sewing(&sewn);
 }
 END_TEST

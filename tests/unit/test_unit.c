@@ -116,6 +116,9 @@ START_TEST(left_and_right_leaning_half_rectangles_are_different_cuts)
     }
     spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(2), WHOLE_IN(4));
     ck_assert_int_eq(plan_of(&spec).seam_offset, IN(0, 1, 8));
+    /* two thirds of 1/4 in are 1354 2/3 ticks */
+    spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(1), WHOLE_IN(3));
+    ck_assert_int_eq(plan_of(&spec).seam_offset, 1355);
 }
 END_TEST
 
