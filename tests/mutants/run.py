@@ -39,7 +39,7 @@ import mutants
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
 HERE = pathlib.Path(__file__).resolve().parent
-AIM = 0.85  # what is held today of all of lib/; 0.97 is wanted
+AIM = 0.9  # what is held today of all of lib/; 0.97 is wanted
 MEMORY = 4 << 30
 PATIENCE = 6  # seconds for a suite of another module,
 QUICK = 1.5  # and without sanitizers for one that is asked with them
