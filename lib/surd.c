@@ -160,5 +160,7 @@ int64_t msl_surd_floor(const struct msl_surd *surd)
 int64_t msl_surd_ceiling(const struct msl_surd *surd)
 {
     struct msl_exact exact = msl_surd_exact(surd);
+    /*@ assert \forall integer y; sum_reaches(*surd, y) || sum_within(*surd, y); */
+    /*@ assert exact.on_tick == 0 ==> sum_within(*surd, (2 * exact.floor + 2) * surd->divisor); */
     return exact.floor + (exact.on_tick ? 0 : 1);
 }

@@ -58,7 +58,7 @@ int64_t msl_wide_root(struct msl_wide n, int32_t *whole_root);
 /* The floor of the value in ticks, whether it is a whole number of ticks, and which half of a tick it lies in. */
 /*@ requires \valid_read(surd) && surd_in_range(*surd);
   @ assigns \nothing;
-  @ ensures sum_reaches(*surd, 2 * \result.floor * surd->divisor);
+  @ ensures \result.floor < 0x4000000000000000 && sum_reaches(*surd, 2 * \result.floor * surd->divisor);
   @ ensures !sum_reaches(*surd, (2 * \result.floor + 2) * surd->divisor);
   @ ensures \result.upper_half != 0 <==> sum_reaches(*surd, (2 * \result.floor + 1) * surd->divisor);
   @ ensures \result.on_tick != 0 <==> sum_within(*surd, 2 * \result.floor * surd->divisor); */
@@ -75,6 +75,11 @@ void msl_surd_round(const struct msl_surd *surd, const struct muslin_rounding_sp
   @ ensures sum_reaches(*surd, 2 * \result * surd->divisor);
   @ ensures !sum_reaches(*surd, (2 * \result + 2) * surd->divisor); */
 int64_t msl_surd_floor(const struct msl_surd *surd);
+/*@ requires \valid_read(surd) && surd_in_range(*surd);
+  @ assigns \nothing;
+  @ ensures sum_within(*surd, 2 * \result * surd->divisor);
+  @ ensures sum_reaches(*surd, 2 * \result * surd->divisor) ||
+  @         !sum_within(*surd, (2 * \result - 2) * surd->divisor); */
 int64_t msl_surd_ceiling(const struct msl_surd *surd);
 
 #endif
