@@ -318,7 +318,7 @@ static struct muslin_fit fit_of(const struct muslin_fit_spec *spec, const struct
 static int64_t count_settings(struct msl_check *check, const struct muslin_fit_spec *spec)
 {
     struct combination c;
-    const struct way ways[] = { across(spec), down(spec) };
+    const struct way ways[2] = { across(spec), down(spec) };
     int64_t found = 0;
     if (check->status != MUSLIN_OK)
         return 0;
@@ -334,7 +334,7 @@ static int64_t count_settings(struct msl_check *check, const struct muslin_fit_s
 
 static void offer_settings(struct msl_fit_heap *heap, const struct muslin_fit_spec *spec, const struct combination *c)
 {
-    const struct way ways[] = { across(spec), down(spec) };
+    const struct way ways[2] = { across(spec), down(spec) };
     struct counts columns = counts_fitting(c, &ways[0]);
     struct counts rows = counts_fitting(c, &ways[1]);
     for (int64_t column = columns.least; column <= columns.most; column += columns.step)
@@ -374,7 +374,7 @@ muslin_status muslin_fit_nearest(const struct muslin_fit_spec *spec, struct musl
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    const struct way ways[] = { across(&s), down(&s) };
+    const struct way ways[2] = { across(&s), down(&s) };
     for (int more = start_kind(&c, &s, MUSLIN_FIT_STRAIGHT); more; more = next_combination(&c, &s)) {
         int64_t columns = nearest_count(&c, &ways[0]);
         int64_t rows = nearest_count(&c, &ways[1]);

@@ -214,7 +214,7 @@ static inline const struct msl_rule *msl_rule_at(const struct msl_nesting *nesti
 
 static inline const uint32_t *msl_terms_of(const struct msl_nesting *nesting, const struct msl_rule *rule)
 {
-    return msl_numbers_from(&nesting->terms, rule->first);
+    return msl_rows_from(&nesting->terms, rule->first, sizeof(uint32_t));
 }
 
 /* What more meetings want of a rule, and how many more. */

@@ -239,7 +239,7 @@ static void trace(struct search *search, struct msl_surplus *surplus)
 
 static const uint32_t *causes_of(const struct search *search, const struct msl_surplus *surplus)
 {
-    return (const uint32_t *)search->solver->causes.rows + surplus->first_cause;
+    return msl_rows_from(&search->solver->causes, surplus->first_cause, sizeof(uint32_t));
 }
 
 /* Traces those that are, or are not, against the others. Returns whether the work was enough for all. */

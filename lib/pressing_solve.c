@@ -77,7 +77,7 @@ static uint8_t replace_settled(struct msl_solver *solver)
         const struct msl_settled *settled = msl_settled_at(solver, number);
         if ((solver->marks[settled->bit] & IN_SUM) == 0)
             continue;
-        const uint32_t *terms = (const uint32_t *)solver->terms.rows + settled->first;
+        const uint32_t *terms = msl_rows_from(&solver->terms, settled->first, sizeof *terms);
         for (uint32_t i = 0; i < settled->count; i++)
             toggle(solver, terms[i]);
         odd ^= settled->odd;
@@ -156,7 +156,7 @@ static void take_terms(struct msl_solver *solver, uint32_t source)
     if (source >= solver->rules + solver->bits) {
         const uint32_t number = source - solver->rules - solver->bits;
         const struct msl_turned_end *sum = msl_turned_end_at(solver->nesting, number);
-        toggle_all(solver, msl_numbers_from(&solver->nesting->turned_bits, sum->first), sum->count);
+        toggle_all(solver, msl_rows_from(&solver->nesting->turned_bits, sum->first, sizeof(uint32_t)), sum->count);
     } else if (source >= solver->rules) {
         toggle(solver, source - solver->rules);
     } else {

@@ -159,7 +159,7 @@ struct row_of_ends {
 static struct row_of_ends ends_on(const struct msl_nesting *nesting, uint32_t node, enum msl_edge edge, int backwards)
 {
     const struct msl_pressed_node *pressed = msl_pressed(nesting->plan, node);
-    return (struct row_of_ends){ (const struct msl_end *)nesting->ends.rows + pressed->first_end[edge],
+    return (struct row_of_ends){ msl_rows_from(&nesting->ends, pressed->first_end[edge], sizeof(struct msl_end)),
                                  pressed->first_end[edge + 1] - pressed->first_end[edge], 0, backwards };
 }
 

@@ -186,7 +186,7 @@ muslin_status muslin_sewing_feeds(const struct muslin_solution *solution, int64_
         return msl_fail(&check, MUSLIN_ERR_INDEX, MUSLIN_ARG_INDEX, step, (int64_t)solution->steps - 1);
     const uint32_t node = node_of(solution, step);
     const struct msl_size *size = msl_size_of(solution, node);
-    const struct msl_feed *feeds = (const struct msl_feed *)solution->feeds.rows + size->feeds;
+    const struct msl_feed *feeds = msl_rows_from(&solution->feeds, size->feeds, sizeof *feeds);
     const struct msl_feed of_its_set = { node, 0, 1 };
     const int is_cut_from_set = size->as_set && size->step == step + 1;
     const size_t fed = is_cut_from_set ? 1 : size->fed;

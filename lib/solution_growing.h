@@ -17,10 +17,10 @@ void *msl_add_row(struct msl_check *check, const struct muslin_allocator *alloca
                   size_t row_size);
 void msl_free_rows(const struct muslin_allocator *allocator, struct msl_rows *rows, size_t row_size);
 
-/* The numbers from one on; of rows that never grew, none, for which a null pointer must not be added to. */
-static inline const uint32_t *msl_numbers_from(const struct msl_rows *numbers, uint64_t first)
+/* The rows from one on, which may be none; of rows that never grew, a null pointer, which must not be added to. */
+static inline const void *msl_rows_from(const struct msl_rows *rows, uint64_t first, size_t row_size)
 {
-    return numbers->rows == NULL ? NULL : (const uint32_t *)numbers->rows + first;
+    return rows->rows == NULL ? NULL : (const unsigned char *)rows->rows + first * row_size;
 }
 
 #endif

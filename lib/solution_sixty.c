@@ -29,9 +29,7 @@ static struct rows rows_of(const struct muslin_solution *solution, uint32_t node
 {
     const int32_t *args = msl_node_args(solution->quilt, node);
     const int64_t pieces = ((int64_t)msl_node_row(solution->quilt, node)->count - SIXTY_PIECES) / 2;
-    const struct msl_slot *slots = solution->slots.rows;
-    if (slots != NULL)
-        slots += msl_size_of(solution, node)->slots;
+    const struct msl_slot *slots = msl_rows_from(&solution->slots, msl_size_of(solution, node)->slots, sizeof *slots);
     return (struct rows){ args[SIXTY_CELLS], args[SIXTY_ROWS], msl_value_of(solution, args[SIXTY_HEIGHT]),
                           msl_seam_of(solution), pieces, args[SIXTY_FIRST], args + SIXTY_PIECES, slots };
 }
