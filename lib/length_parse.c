@@ -80,7 +80,7 @@ static const struct vulgar {
 
 /* Its row in the list, or a negative number. */
 /*@ assigns \nothing;
-  @ ensures -1 <= \result < 19 && (is_vulgar(c) <==> 0 <= \result);
+  @ ensures -1 <= \result < 19 && (is_vulgar(c) <==> 0 <= \result) && (c < 0x80 ==> \result < 0);
   @ ensures 0 <= \result ==> vulgars[\result].character == c && 0 < vulgars[\result].below; */
 static int vulgar_row(uint32_t c)
 {
@@ -104,7 +104,8 @@ static const char kinds[129] = "!!!!!!!!!__!!_!!!!!!!!!!!!!!!!!!"
 /* Letters of other alphabets (U+00C0 .. U+1FFF) spell no unit, but they are a word. */
 /*@ assigns \nothing;
   @ ensures \result == KIND_VULGAR || \result == KIND_LETTER || \result == KIND_OTHER;
-  @ ensures \result == KIND_VULGAR ==> is_vulgar(code); */
+  @ ensures \result == KIND_VULGAR ==> is_vulgar(code);
+  @ ensures code < 0x80 ==> \result == KIND_OTHER; */
 static enum kind kind_of_other(uint32_t code)
 {
     if (vulgar_row(code) >= 0)
@@ -115,7 +116,8 @@ static enum kind kind_of_other(uint32_t code)
 /* The kinds of all others. */
 /*@ assigns \nothing;
   @ ensures \result != KIND_DIGIT && \result != KIND_POINT && \result != KIND_COMMA && \result != KIND_END;
-  @ ensures \result == KIND_VULGAR ==> is_vulgar(code); */
+  @ ensures \result == KIND_VULGAR ==> is_vulgar(code);
+  @ ensures code < 0x80 ==> \result == KIND_OTHER; */
 static enum kind kind_beyond_ascii(uint32_t code)
 {
     switch (code) {
@@ -192,7 +194,7 @@ static void fail_at(struct reader *reader, muslin_status status, size_t at, size
     reader->wrong_bytes = length;
 }
 
-/* Looks at a character of several bytes. A byte that starts none stays what it is taken for at first. */
+/* Looks at a character of several bytes. */
 /*@ requires has_text(reader) && reader->at < reader->end && !is_ascii(reader);
   @ assigns reader->under;
   @ ensures is_reading(reader); */
@@ -203,10 +205,10 @@ static void decode_long(struct reader *reader)
     const char *first = reader->text + reader->at;
     size_t bytes = bytes_of_lead((unsigned char)*first);
     put_under(reader, 0, KIND_OTHER, 0);
-    if (bytes > reader->end - reader->at)
+    if (bytes == 0 || bytes > reader->end - reader->at)
         return;
     uint32_t code = (unsigned char)*first & lead_mask[bytes];
-    /*@ loop invariant 1 <= i <= bytes || i == 1;
+    /*@ loop invariant 1 <= i <= bytes;
       @ loop assigns i, code;
       @ loop variant bytes - i; */
     for (size_t i = 1; i < bytes; i++) {
