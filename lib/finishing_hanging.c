@@ -25,10 +25,9 @@ static void want_sleeves(struct msl_check *check, const struct muslin_hanging_sp
     msl_want_size(check, MUSLIN_ARG_INSET, spec->gap);
     msl_want_size(check, MUSLIN_ARG_EXTRA, spec->ease);
     msl_want_size(check, MUSLIN_ARG_TURN_UNDER, spec->hem);
-    msl_want_size(check, MUSLIN_ARG_SLEEVE_DROP, spec->drop);
+    msl_want_between(check, MUSLIN_ARG_SLEEVE_DROP, spec->drop, spec->sleeves == 0 ? 0 : 1, MUSLIN_SIZE_MAX);
     if (check->status != MUSLIN_OK || spec->sleeves == 0)
         return;
-    msl_want_some_size(check, MUSLIN_ARG_SLEEVE_DROP, spec->drop);
     msl_want_between(check, MUSLIN_ARG_QUILT_WIDTH, spec->quilt_width, bare_width(spec) + spec->sleeves,
                      MUSLIN_SIZE_MAX);
 }
@@ -36,9 +35,7 @@ static void want_sleeves(struct msl_check *check, const struct muslin_hanging_sp
 static void want_label(struct msl_check *check, const struct muslin_hanging_spec *spec)
 {
     msl_want_size(check, MUSLIN_ARG_LABEL, spec->label_width);
-    msl_want_size(check, MUSLIN_ARG_LABEL, spec->label_height);
-    if (spec->label_width != 0)
-        msl_want_some_size(check, MUSLIN_ARG_LABEL, spec->label_height);
+    msl_want_between(check, MUSLIN_ARG_LABEL, spec->label_height, spec->label_width == 0 ? 0 : 1, MUSLIN_SIZE_MAX);
 }
 
 static void want_hanging_spec(struct msl_check *check, const struct muslin_hanging_spec *spec)

@@ -631,29 +631,23 @@ START_TEST(both_calls_refuse_what_lies_outside_their_ranges)
 {
     const struct refusal refusals[] = {
         REFUSAL(muslin_backing_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        REFUSAL(muslin_backing_spec, quilt_width, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH),
-        SIZES_BAD(muslin_backing_spec, quilt_width, MUSLIN_ARG_QUILT_WIDTH),
-        REFUSAL(muslin_backing_spec, quilt_length, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_LENGTH),
-        SIZES_BAD(muslin_backing_spec, quilt_length, MUSLIN_ARG_QUILT_LENGTH),
-        SIZES_BAD(muslin_backing_spec, margin_left, MUSLIN_ARG_MARGIN),
-        SIZES_BAD(muslin_backing_spec, margin_right, MUSLIN_ARG_MARGIN),
-        SIZES_BAD(muslin_backing_spec, margin_top, MUSLIN_ARG_MARGIN),
-        SIZES_BAD(muslin_backing_spec, margin_bottom, MUSLIN_ARG_MARGIN),
-        REFUSAL(muslin_backing_spec, fabric_width, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC_WIDTH),
-        SIZES_BAD(muslin_backing_spec, fabric_width, MUSLIN_ARG_FABRIC_WIDTH),
-        REFUSAL(muslin_backing_spec, selvage, WHOLE_IN(21), MUSLIN_ERR_RANGE, MUSLIN_ARG_SELVAGE),
-        SIZES_BAD(muslin_backing_spec, selvage, MUSLIN_ARG_SELVAGE),
-        REFUSAL(muslin_backing_spec, allowance, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        REFUSAL(muslin_backing_spec, allowance, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        SIZES_BAD(muslin_backing_spec, end_loss, MUSLIN_ARG_END_TRIM),
-        SIZES_BAD(muslin_backing_spec, repeat, MUSLIN_ARG_REPEAT),
-        REFUSAL(muslin_backing_spec, step, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_STEP),
-        SIZES_BAD(muslin_backing_spec, step, MUSLIN_ARG_STEP),
+        OUTSIDE(muslin_backing_spec, quilt_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
+        OUTSIDE(muslin_backing_spec, quilt_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_LENGTH),
+        OUTSIDE(muslin_backing_spec, margin_left, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MARGIN),
+        OUTSIDE(muslin_backing_spec, margin_right, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MARGIN),
+        OUTSIDE(muslin_backing_spec, margin_top, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MARGIN),
+        OUTSIDE(muslin_backing_spec, margin_bottom, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MARGIN),
+        OUTSIDE(muslin_backing_spec, fabric_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_FABRIC_WIDTH),
+        OUTSIDE(muslin_backing_spec, selvage, 0, WHOLE_IN(21) - 1, MUSLIN_ARG_SELVAGE),
+        OUTSIDE(muslin_backing_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_backing_spec, end_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_TRIM),
+        OUTSIDE(muslin_backing_spec, repeat, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_REPEAT),
+        OUTSIDE(muslin_backing_spec, step, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STEP),
         REFUSAL(muslin_backing_spec, print, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PRINT_DIRECTION),
         REFUSAL(muslin_backing_spec, print, 6, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PRINT_DIRECTION),
     };
-    refused(&layouts, refusals, COUNT_OF(refusals));
-    refused(&panels, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&layouts, 0, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&panels, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 

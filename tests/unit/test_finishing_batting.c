@@ -197,17 +197,15 @@ START_TEST(batting_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
         REFUSAL(muslin_batting_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        REFUSAL(muslin_batting_spec, quilt_width, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH),
-        SIZES_BAD(muslin_batting_spec, quilt_width, MUSLIN_ARG_QUILT_WIDTH),
-        REFUSAL(muslin_batting_spec, quilt_length, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_LENGTH),
-        SIZES_BAD(muslin_batting_spec, quilt_length, MUSLIN_ARG_QUILT_LENGTH),
-        SIZES_BAD(muslin_batting_spec, margin_left, MUSLIN_ARG_MARGIN),
-        SIZES_BAD(muslin_batting_spec, margin_right, MUSLIN_ARG_MARGIN),
-        SIZES_BAD(muslin_batting_spec, margin_top, MUSLIN_ARG_MARGIN),
-        SIZES_BAD(muslin_batting_spec, margin_bottom, MUSLIN_ARG_MARGIN),
-        SIZES_BAD(muslin_batting_spec, roll_width, MUSLIN_ARG_FABRIC_WIDTH),
+        OUTSIDE(muslin_batting_spec, quilt_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
+        OUTSIDE(muslin_batting_spec, quilt_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_LENGTH),
+        OUTSIDE(muslin_batting_spec, margin_left, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MARGIN),
+        OUTSIDE(muslin_batting_spec, margin_right, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MARGIN),
+        OUTSIDE(muslin_batting_spec, margin_top, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MARGIN),
+        OUTSIDE(muslin_batting_spec, margin_bottom, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_MARGIN),
+        OUTSIDE(muslin_batting_spec, roll_width, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_FABRIC_WIDTH),
     };
-    refused(&batting, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&batting, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 

@@ -187,23 +187,19 @@ START_TEST(tube_checks_its_structs)
 }
 END_TEST
 
-#define STRIP_REFUSALS                                                                                              \
-    REFUSAL(muslin_bias_spec, strip_cut, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_STRIP_CUT),                                \
-        SIZES_BAD(muslin_bias_spec, strip_cut, MUSLIN_ARG_STRIP_CUT),                                               \
-        REFUSAL(muslin_bias_spec, allowance, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),                      \
-        REFUSAL(muslin_bias_spec, allowance, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE), \
+#define STRIP_REFUSALS                                                                           \
+    OUTSIDE(muslin_bias_spec, strip_cut, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_CUT),              \
+        OUTSIDE(muslin_bias_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE), \
         REFUSAL(muslin_bias_spec, flags, 2, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC)
 
 START_TEST(tube_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        REFUSAL(muslin_bias_spec, width, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC_WIDTH),
-        SIZES_BAD(muslin_bias_spec, width, MUSLIN_ARG_FABRIC_WIDTH),
-        REFUSAL(muslin_bias_spec, length, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_CLOTH_LENGTH),
-        SIZES_BAD(muslin_bias_spec, length, MUSLIN_ARG_CLOTH_LENGTH),
+        OUTSIDE(muslin_bias_spec, width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_FABRIC_WIDTH),
+        OUTSIDE(muslin_bias_spec, length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_CLOTH_LENGTH),
         STRIP_REFUSALS,
     };
-    refused(&tube, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&tube, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 
@@ -339,11 +335,10 @@ END_TEST
 START_TEST(least_square_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
-        REFUSAL(muslin_bias_spec, wanted, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_BIAS_LENGTH),
-        SIZES_BAD(muslin_bias_spec, wanted, MUSLIN_ARG_BIAS_LENGTH),
+        OUTSIDE(muslin_bias_spec, wanted, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BIAS_LENGTH),
         STRIP_REFUSALS,
     };
-    refused(&least, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&least, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 
@@ -541,14 +536,11 @@ END_TEST
 START_TEST(strips_refuse_what_lies_outside_their_ranges)
 {
     const struct refusal refusals[] = {
-        REFUSAL(muslin_bias_spec, width, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC_WIDTH),
-        SIZES_BAD(muslin_bias_spec, width, MUSLIN_ARG_FABRIC_WIDTH),
-        REFUSAL(muslin_bias_spec, length, WHOLE_IN(18) - 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CLOTH_LENGTH),
-        REFUSAL(muslin_bias_spec, length, WHOLE_IN(18) + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CLOTH_LENGTH),
-        SIZES_BAD(muslin_bias_spec, length, MUSLIN_ARG_CLOTH_LENGTH),
+        OUTSIDE(muslin_bias_spec, width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_FABRIC_WIDTH),
+        OUTSIDE(muslin_bias_spec, length, WHOLE_IN(18), WHOLE_IN(18), MUSLIN_ARG_CLOTH_LENGTH),
         STRIP_REFUSALS,
     };
-    refused(&strips, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&strips, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 

@@ -182,16 +182,15 @@ START_TEST(measure_refuses_what_lies_outside_its_ranges)
         REFUSAL(muslin_binding_width_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         REFUSAL(muslin_binding_width_spec, fold, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_FOLD),
         REFUSAL(muslin_binding_width_spec, fold, 3, MUSLIN_ERR_CHOICE, MUSLIN_ARG_FOLD),
-        REFUSAL(muslin_binding_width_spec, allowance, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        REFUSAL(muslin_binding_width_spec, allowance, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        SIZES_BAD(muslin_binding_width_spec, front, MUSLIN_ARG_BINDING_FRONT),
-        SIZES_BAD(muslin_binding_width_spec, thickness, MUSLIN_ARG_THICKNESS),
-        SIZES_BAD(muslin_binding_width_spec, back, MUSLIN_ARG_BINDING_BACK),
-        SIZES_BAD(muslin_binding_width_spec, turn_under, MUSLIN_ARG_TURN_UNDER),
-        SIZES_BAD(muslin_binding_width_spec, binding_cut, MUSLIN_ARG_BINDING_CUT),
-        SIZES_BAD(muslin_binding_width_spec, uneven_limit, MUSLIN_ARG_TOLERANCE),
+        OUTSIDE(muslin_binding_width_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_binding_width_spec, front, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_BINDING_FRONT),
+        OUTSIDE(muslin_binding_width_spec, thickness, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_THICKNESS),
+        OUTSIDE(muslin_binding_width_spec, back, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_BINDING_BACK),
+        OUTSIDE(muslin_binding_width_spec, turn_under, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_TURN_UNDER),
+        OUTSIDE(muslin_binding_width_spec, binding_cut, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_BINDING_CUT),
+        OUTSIDE(muslin_binding_width_spec, uneven_limit, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_TOLERANCE),
     };
-    refused(&measure, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&measure, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 
@@ -393,28 +392,20 @@ START_TEST(plan_refuses_what_lies_outside_its_ranges)
         REFUSAL(muslin_binding_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
         REFUSAL(muslin_binding_spec, perimeter, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_PERIMETER),
         REFUSAL(muslin_binding_spec, perimeter, 4 * MUSLIN_SIZE_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_PERIMETER),
-        REFUSAL(muslin_binding_spec, quilt_width, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH),
-        SIZES_BAD(muslin_binding_spec, quilt_width, MUSLIN_ARG_QUILT_WIDTH),
-        REFUSAL(muslin_binding_spec, quilt_length, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_LENGTH),
-        SIZES_BAD(muslin_binding_spec, quilt_length, MUSLIN_ARG_QUILT_LENGTH),
-        SIZES_BAD(muslin_binding_spec, extra, MUSLIN_ARG_EXTRA),
-        REFUSAL(muslin_binding_spec, corners, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNERS),
-        REFUSAL(muslin_binding_spec, corners, MUSLIN_COUNT_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNERS),
-        SIZES_BAD(muslin_binding_spec, corner_extra, MUSLIN_ARG_EXTRA),
-        REFUSAL(muslin_binding_spec, binding_cut, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_BINDING_CUT),
-        SIZES_BAD(muslin_binding_spec, binding_cut, MUSLIN_ARG_BINDING_CUT),
-        REFUSAL(muslin_binding_spec, strip_length, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_STRIP_LENGTH),
-        SIZES_BAD(muslin_binding_spec, strip_length, MUSLIN_ARG_STRIP_LENGTH),
-        REFUSAL(muslin_binding_spec, allowance, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        REFUSAL(muslin_binding_spec, allowance, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        REFUSAL(muslin_binding_spec, step, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_STEP),
-        SIZES_BAD(muslin_binding_spec, step, MUSLIN_ARG_STEP),
-        REFUSAL(muslin_binding_spec, spare_strips, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SPARE),
-        REFUSAL(muslin_binding_spec, spare_strips, MUSLIN_COUNT_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SPARE),
+        OUTSIDE(muslin_binding_spec, quilt_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
+        OUTSIDE(muslin_binding_spec, quilt_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_LENGTH),
+        OUTSIDE(muslin_binding_spec, extra, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
+        OUTSIDE(muslin_binding_spec, corners, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_CORNERS),
+        OUTSIDE(muslin_binding_spec, corner_extra, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
+        OUTSIDE(muslin_binding_spec, binding_cut, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_BINDING_CUT),
+        OUTSIDE(muslin_binding_spec, strip_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STRIP_LENGTH),
+        OUTSIDE(muslin_binding_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_binding_spec, step, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STEP),
+        OUTSIDE(muslin_binding_spec, spare_strips, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SPARE),
         REFUSAL(muslin_binding_spec, join, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_JOIN),
         REFUSAL(muslin_binding_spec, join, 5, MUSLIN_ERR_CHOICE, MUSLIN_ARG_JOIN),
     };
-    refused(&plan, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&plan, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 

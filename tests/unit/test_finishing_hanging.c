@@ -151,26 +151,22 @@ START_TEST(hanging_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
         REFUSAL(muslin_hanging_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        REFUSAL(muslin_hanging_spec, quilt_width, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_QUILT_WIDTH),
-        SIZES_BAD(muslin_hanging_spec, quilt_width, MUSLIN_ARG_QUILT_WIDTH),
-        REFUSAL(muslin_hanging_spec, sleeves, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SLEEVES),
-        REFUSAL(muslin_hanging_spec, sleeves, 3, MUSLIN_ERR_RANGE, MUSLIN_ARG_SLEEVES),
-        SIZES_BAD(muslin_hanging_spec, inset, MUSLIN_ARG_INSET),
-        SIZES_BAD(muslin_hanging_spec, gap, MUSLIN_ARG_INSET),
-        REFUSAL(muslin_hanging_spec, drop, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_SLEEVE_DROP),
-        SIZES_BAD(muslin_hanging_spec, drop, MUSLIN_ARG_SLEEVE_DROP),
-        SIZES_BAD(muslin_hanging_spec, ease, MUSLIN_ARG_EXTRA),
-        SIZES_BAD(muslin_hanging_spec, hem, MUSLIN_ARG_TURN_UNDER),
-        REFUSAL(muslin_hanging_spec, allowance, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        REFUSAL(muslin_hanging_spec, allowance, MUSLIN_SIZE_MAX / 8 + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_SEAM_ALLOWANCE),
-        SIZES_BAD(muslin_hanging_spec, label_width, MUSLIN_ARG_LABEL),
-        REFUSAL(muslin_hanging_spec, label_height, 0, MUSLIN_ERR_RANGE, MUSLIN_ARG_LABEL),
-        SIZES_BAD(muslin_hanging_spec, label_height, MUSLIN_ARG_LABEL),
-        SIZES_BAD(muslin_hanging_spec, corner_triangle, MUSLIN_ARG_CORNER_TRIANGLE),
-        REFUSAL(muslin_hanging_spec, corners, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNERS),
-        REFUSAL(muslin_hanging_spec, corners, 5, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNERS),
+        OUTSIDE(muslin_hanging_spec, quilt_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
+        BEYOND(muslin_hanging_spec, sleeves, -1, 0, MUSLIN_ARG_SLEEVES),
+        BEYOND(muslin_hanging_spec, sleeves, 3, 2, MUSLIN_ARG_SLEEVES),
+        OUTSIDE(muslin_hanging_spec, inset, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_INSET),
+        OUTSIDE(muslin_hanging_spec, gap, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_INSET),
+        OUTSIDE(muslin_hanging_spec, drop, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_SLEEVE_DROP),
+        OUTSIDE(muslin_hanging_spec, ease, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
+        OUTSIDE(muslin_hanging_spec, hem, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_TURN_UNDER),
+        OUTSIDE(muslin_hanging_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
+        OUTSIDE(muslin_hanging_spec, label_width, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_LABEL),
+        OUTSIDE(muslin_hanging_spec, label_height, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_LABEL),
+        OUTSIDE(muslin_hanging_spec, corner_triangle, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_CORNER_TRIANGLE),
+        BEYOND(muslin_hanging_spec, corners, -1, 0, MUSLIN_ARG_CORNERS),
+        BEYOND(muslin_hanging_spec, corners, 5, 4, MUSLIN_ARG_CORNERS),
     };
-    refused(&hanging_plan, refusals, COUNT_OF(refusals));
+    ck_refusals_at(&hanging_plan, 0, refusals, COUNT_OF(refusals));
 }
 END_TEST
 
