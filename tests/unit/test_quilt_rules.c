@@ -49,7 +49,7 @@ typedef muslin_status quilt_call(struct muslin_quilt *quilt, void *out, struct m
 static muslin_status make_fabric(struct muslin_quilt *quilt, void *out, struct muslin_problem *problem)
 {
     const struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
-    return muslin_quilt_fabric(quilt, &spec, "", 0, out, problem);
+    return muslin_quilt_fabric(quilt, &spec, NULL, 0, out, problem);
 }
 
 static muslin_status make_measure(struct muslin_quilt *quilt, void *out, struct muslin_problem *problem)
@@ -120,8 +120,10 @@ static muslin_status make_repeat(struct muslin_quilt *quilt, void *out, struct m
 static muslin_status make_diagonal(struct muslin_quilt *quilt, void *out, struct muslin_problem *problem)
 {
     struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
+    const muslin_id two[] = { patch, patch };
     spec.side_fabric = spec.corner_fabric = s.blue;
-    return muslin_quilt_diagonal(quilt, &spec, &patch, 1, out, problem);
+    spec.columns = 2;
+    return muslin_quilt_diagonal(quilt, &spec, two, 2, out, problem);
 }
 
 static muslin_status read_id(struct muslin_quilt *quilt, void *out, struct muslin_problem *problem)
@@ -233,6 +235,12 @@ START_TEST(a_full_quilt_says_so_of_no_row)
         ck_assert_int_eq(problem.limit, 6);
         ck_assert_int_eq(out, -1);
     }
+    /* names that were not kept take no more memory, however often */
+    const char name[200] = { 0 };
+    const struct muslin_part_counts before = counts_of(full);
+    for (int i = 0; i < 20; i++)
+        ck_status(muslin_quilt_measure(full, name, sizeof name, 1, &out, NULL), MUSLIN_ERR_WORK_LIMIT);
+    ck_assert_int_le(counts_of(full).bytes, before.bytes + 512);
     muslin_quilt_free(full);
     end_work();
 }
@@ -481,6 +489,10 @@ START_TEST(sixty_degree_pieces_have_their_counts)
     ck_status(muslin_quilt_sixty(s.quilt, &spec, pieces, sizeof pieces[0] - 1, 2, &out, &p), MUSLIN_ERR_STRUCT_SIZE);
     ck_names(&p, MUSLIN_ARG_ROW_SIZE, sizeof pieces[0] - 1, sizeof pieces[0]);
     ck_ok(muslin_quilt_sixty(s.quilt, &spec, pieces, sizeof pieces[0], 2, &out, &p));
+    /* two numbers are kept for each: of far more triangles half as many as can be counted */
+    spec.cells = spec.rows = 1048576;
+    ck_status(muslin_quilt_sixty(s.quilt, &spec, pieces, sizeof pieces[0], SIZE_MAX, &out, &p), MUSLIN_ERR_RANGE);
+    ck_names(&p, MUSLIN_ARG_PIECES, MUSLIN_COUNT_MAX, MUSLIN_COUNT_MAX / 2);
     end_work();
 }
 END_TEST
