@@ -4,6 +4,8 @@
 #include "refusals.h"
 #include "test_quilt.h"
 
+#include "quilt_store.h"
+
 /* What calls are tried with. */
 static struct sewn s;
 static muslin_id patch;
@@ -246,6 +248,36 @@ START_TEST(a_full_quilt_says_so_of_no_row)
 }
 END_TEST
 
+/* Each part has sixteen numbers on the average, and a join one for each child. */
+START_TEST(children_count_as_parts)
+{
+    enum { MOST = 1000, FEWER = 15500, MORE = 16500 };
+    struct muslin_quilt_spec spec = MUSLIN_QUILT_SPEC_INIT;
+    const struct muslin_quilt_join_spec join = MUSLIN_QUILT_JOIN_SPEC_INIT;
+    struct muslin_quilt *quilt = NULL;
+    struct muslin_problem problem = PROBLEM;
+    muslin_id *children = calloc(MORE, sizeof *children);
+    muslin_id out = 0;
+    begin_work();
+    spec.most = MOST;
+    ck_assert_ptr_nonnull(children);
+    ck_ok(muslin_quilt_create(&spec, &s.memory.allocator, &quilt, NULL));
+    const muslin_id two = measure_of(quilt, "strip", WHOLE_IN(2));
+    const muslin_id child = patch_of(quilt, fabric_of(quilt, "blue"), two, two);
+    for (int i = 0; i < MORE; i++)
+        children[i] = child;
+    ck_status(muslin_quilt_join(quilt, &join, children, MORE, &out, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_MOST);
+    ck_assert_int_ge(problem.value, MORE / 16);
+    ck_assert_int_le(problem.value, MORE / 16 + 5); /* the few numbers of the other parts */
+    ck_assert_int_eq(problem.limit, MOST);
+    ck_ok(muslin_quilt_join(quilt, &join, children, FEWER, &out, &problem));
+    free(children);
+    muslin_quilt_free(quilt);
+    end_work();
+}
+END_TEST
+
 /* ---- structs ---------------------------------------------------------------------------------------------------- */
 
 /* A quilt made is told by an id's worth of output, and given back. */
@@ -377,6 +409,118 @@ START_TEST(a_quilt_may_have_the_ends_of_its_ranges)
 }
 END_TEST
 
+/* ---- what is stored --------------------------------------------------------------------------------------------- */
+
+static muslin_id once(muslin_id measure, int64_t factor)
+{
+    struct muslin_quilt_sum_spec term = MUSLIN_QUILT_SUM_SPEC_INIT;
+    muslin_id id = 0;
+    term.measure = measure;
+    term.factor = factor;
+    ck_ok(muslin_quilt_sum(s.quilt, &term, sizeof term, 1, &id, NULL));
+    return id;
+}
+
+/* Found by Python: FNV-1a over kind, measure and factor, folded to 32 bits, is the same for each two. */
+START_TEST(sums_of_one_hash_are_told_apart)
+{
+    muslin_id allowance = 0;
+    begin_work();
+    ck_ok(muslin_quilt_seam(s.quilt, &allowance, NULL, NULL));
+    muslin_id sixth = s.two;
+    while (muslin_id_number(sixth) < 6)
+        sixth = measure_of(s.quilt, "", 1);
+    const muslin_id of_first = once(allowance, -508117);
+    const muslin_id of_sixth = once(sixth, -470112);
+    ck_assert_int_ne(once(s.two, -511567), of_first);
+    ck_assert_int_ne(once(sixth, 245276), of_sixth);
+    ck_assert_int_eq(once(allowance, -508117), of_first);
+    ck_assert_int_eq(once(sixth, -470112), of_sixth);
+    end_work();
+}
+END_TEST
+
+/* An id's number is counted from 1: what has none of a good id's is no id, whatever its sort. */
+START_TEST(a_number_of_none_is_foreign)
+{
+    struct muslin_problem problem = PROBLEM;
+    muslin_id out = -1;
+    begin_work();
+    const muslin_id none = s.two - muslin_id_number(s.two);
+    ck_assert_int_eq(muslin_id_sort(none), 0);
+    ck_assert_int_eq(muslin_id_number(none), 0);
+    ck_status(muslin_quilt_turn(s.quilt, patch - muslin_id_number(patch), 1, &out, &problem), MUSLIN_ERR_FOREIGN);
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
+    spec.fabric = s.blue;
+    spec.width = none;
+    spec.height = s.two;
+    ck_status(muslin_quilt_patch(s.quilt, &spec, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_int_eq(problem.value, none);
+    ck_assert_int_eq(out, -1);
+    end_work();
+}
+END_TEST
+
+/* Wherever its name ends, each reads back. */
+START_TEST(names_may_be_of_any_length)
+{
+    char letters[201];
+    char buf[201];
+    size_t need = 0;
+    for (int i = 0; i < 200; i++)
+        letters[i] = (char)('a' + i % 26);
+    letters[200] = '\0';
+    for (size_t bytes = 0; bytes <= 200; bytes++) {
+        begin_sewing(&s);
+        const muslin_id first = measure_of(s.quilt, letters + 200 - bytes, 1);
+        const muslin_id second = fabric_of(s.quilt, "other");
+        ck_ok(muslin_quilt_name(s.quilt, first, buf, sizeof buf, &need, NULL));
+        ck_assert_str_eq(buf, letters + 200 - bytes);
+        ck_ok(muslin_quilt_name(s.quilt, second, buf, sizeof buf, &need, NULL));
+        ck_assert_str_eq(buf, "other");
+        end_sewing(&s);
+    }
+}
+END_TEST
+
+/* As many bytes as the rows have, where their number fits 32 bits and their size half of all memory that there can be;
+ * else more than any machine has. */
+START_TEST(rows_that_would_not_fit_memory_are_too_many)
+{
+    const size_t third = SIZE_MAX / 2 / 3;
+    const uint64_t most = INT32_MAX;
+    ck_assert_uint_eq(msl_bytes(0, 8), 0);
+    ck_assert_uint_eq(msl_bytes(5, 12), 60);
+    ck_assert_uint_eq(msl_bytes(most, 1), INT32_MAX);
+    ck_assert_uint_eq(msl_bytes(3, third), 3 * third);
+    const size_t too_many[] = { msl_bytes(most + 1, 1), msl_bytes(4, third), msl_bytes(UINT64_MAX, 1),
+                                msl_bytes(UINT64_C(1) << 40, 1) };
+    for (size_t i = 0; i < COUNT_OF(too_many); i++) {
+        ck_assert(too_many[i] > SIZE_MAX / 4);
+        ck_assert(too_many[i] <= SIZE_MAX / 2);
+    }
+}
+END_TEST
+
+/* Two blocks above each other, a sash as wide as the upper one between them: a patch, its length, and the join. */
+START_TEST(sashing_makes_no_more_than_it_needs)
+{
+    struct muslin_quilt_sashed_spec spec = MUSLIN_QUILT_SASHED_SPEC_INIT;
+    muslin_id out = 0;
+    begin_work();
+    const muslin_id blocks[] = { patch, half };
+    const struct muslin_part_counts before = counts_of(s.quilt);
+    spec.rows = 2;
+    spec.sash = s.two;
+    spec.sash_fabric = s.blue;
+    ck_ok(muslin_quilt_sashed(s.quilt, &spec, blocks, 2, &out, NULL));
+    const struct muslin_part_counts after = counts_of(s.quilt);
+    ck_assert_int_eq(after.measures, before.measures + 1);
+    ck_assert_int_eq(after.nodes, before.nodes + 2);
+    end_work();
+}
+END_TEST
+
 /* ---- rows and counts -------------------------------------------------------------------------------------------- */
 
 /* The second of two terms. */
@@ -445,6 +589,8 @@ START_TEST(grids_and_repeats_have_their_counts)
     ck_names(&p, MUSLIN_ARG_QUILT_ROWS, 0, 1);
     ck_status(muslin_quilt_repeat(s.quilt, patch, 1, 1, turns, 2, 1, 1, &out, &p), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(p.limit, 1);
+    ck_status(muslin_quilt_repeat(s.quilt, patch, 1, 1, turns, SIZE_MAX, 1, 1, &out, &p), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(p.argument, MUSLIN_ARG_TURNING);
     ck_status(muslin_quilt_repeat(s.quilt, patch, 3, 1, turns, 3, 3, 1, &out, &p), MUSLIN_ERR_RANGE);
     ck_names(&p, MUSLIN_ARG_QUARTER_TURNS, -1, 0);
     ck_assert_int_eq(p.at, 2);
@@ -537,6 +683,12 @@ Suite *quilt_rules_suite(void)
     TCase *tests = tcase_create("rules");
     tcase_add_test(tests, a_quilt_and_an_output_are_wanted);
     tcase_add_test(tests, a_full_quilt_says_so_of_no_row);
+    tcase_add_test(tests, children_count_as_parts);
+    tcase_add_test(tests, sums_of_one_hash_are_told_apart);
+    tcase_add_test(tests, a_number_of_none_is_foreign);
+    tcase_add_test(tests, names_may_be_of_any_length);
+    tcase_add_test(tests, rows_that_would_not_fit_memory_are_too_many);
+    tcase_add_test(tests, sashing_makes_no_more_than_it_needs);
     tcase_add_test(tests, requests_are_structs_with_their_rules);
     tcase_add_test(tests, members_have_their_ranges);
     tcase_add_test(tests, a_quilt_may_have_the_ends_of_its_ranges);
