@@ -6,6 +6,9 @@
 
 #include "quilt_store.h"
 
+/* The most children of one node. */
+enum { CHILDREN = 2147483000 };
+
 /* What calls are tried with. */
 static struct sewn s;
 static muslin_id patch;
@@ -272,6 +275,12 @@ START_TEST(children_count_as_parts)
     ck_assert_int_le(problem.value, MORE / 16 + 5); /* the few numbers of the other parts */
     ck_assert_int_eq(problem.limit, MOST);
     ck_ok(muslin_quilt_join(quilt, &join, children, FEWER, &out, &problem));
+    /* the most children that may be told are far more than such a quilt may hold */
+    ck_status(muslin_quilt_join(quilt, &join, children, CHILDREN, &out, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_status(muslin_quilt_join(quilt, &join, children, (size_t)CHILDREN + 1, &out, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CHILDREN);
+    ck_assert_int_eq(problem.value, INT64_C(1) + CHILDREN);
+    ck_assert_int_eq(problem.limit, CHILDREN);
     free(children);
     muslin_quilt_free(quilt);
     end_work();
@@ -591,6 +600,8 @@ START_TEST(grids_and_repeats_have_their_counts)
     ck_assert_int_eq(p.limit, 1);
     ck_status(muslin_quilt_repeat(s.quilt, patch, 1, 1, turns, SIZE_MAX, 1, 1, &out, &p), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(p.argument, MUSLIN_ARG_TURNING);
+    ck_status(muslin_quilt_repeat(s.quilt, patch, 1, 1, turns, CHILDREN, 1, 1, &out, &p), MUSLIN_ERR_RANGE);
+    ck_names(&p, MUSLIN_ARG_TURNING, CHILDREN, 1);
     ck_status(muslin_quilt_repeat(s.quilt, patch, 3, 1, turns, 3, 3, 1, &out, &p), MUSLIN_ERR_RANGE);
     ck_names(&p, MUSLIN_ARG_QUARTER_TURNS, -1, 0);
     ck_assert_int_eq(p.at, 2);
