@@ -272,6 +272,9 @@ START_TEST(long_sashes_are_cut_from_a_joined_run)
     ck_assert_int_eq(pieces.row[1].joins, 8);
     ck_assert_int_eq(pieces.row[1].narrower_by, IN(1, 1, 2));
     ck_assert_int_eq(pieces.row[1].cloth_length, 9 * IN(2, 1, 2));
+    /* with 3/8 in seams: 343 3/4 of 354 in, 1 5/36 in a strip, 9256.9 ticks */
+    spec.allowance = IN(0, 3, 8);
+    ck_assert_int_eq(pieces_of(&spec).row[1].narrower_by, 9256);
 }
 END_TEST
 
