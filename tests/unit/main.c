@@ -35,6 +35,8 @@
     X(quilt_shape_suite) \
     X(quilt_field_suite) \
     X(quilt_round_suite) \
+    X(quilt_rules_suite) \
+    X(quilt_piecing_suite) \
     X(quilt_read_suite) \
     X(quilt_again_suite) \
     X(solution_suite) \
