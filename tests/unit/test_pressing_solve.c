@@ -22,6 +22,8 @@ struct rules {
     struct muslin_pressing plan;
     struct msl_nesting nesting;
     struct msl_seam_way seams[BITS_MOST];
+    uint32_t place_bits[BITS_MOST];
+    uint8_t place_ways[BITS_MOST];
     uint8_t alternating[BITS_MOST];
     struct wanted met[MET_MOST];
     uint32_t met_count;
@@ -102,6 +104,20 @@ static void want_turned(struct rules *rules, uint32_t sums)
     }
 }
 
+/* Bits of seams, then of places, the first of which has none. */
+static void give_bits(struct rules *rules)
+{
+    rules->plan.bits = 2 + below(rules, BITS_MOST - 1);
+    rules->plan.seams = rules->plan.bits - rules->plan.bits / 3;
+    rules->plan.seam = rules->seams;
+    rules->plan.place_bit = rules->place_bits;
+    rules->plan.place_way = rules->place_ways;
+    rules->plan.places = 1 + rules->plan.bits / 3;
+    for (uint32_t place = 1; place < rules->plan.places; place++)
+        rules->place_bits[place] = rules->plan.seams + place - 1;
+    memset(rules->place_ways, 7, sizeof rules->place_ways);
+}
+
 static void begin(struct rules *rules, uint64_t seed, int64_t work_limit)
 {
     memset(rules, 0, sizeof *rules);
@@ -112,10 +128,9 @@ static void begin(struct rules *rules, uint64_t seed, int64_t work_limit)
     rules->random = seed;
     rules->plan.allocator = rules->memory;
     rules->plan.spec.work_limit = work_limit;
-    rules->plan.seam = rules->seams;
     rules->nesting = (struct msl_nesting){ .plan = &rules->plan, .check = &rules->check, .told = &rules->told,
                                            .bounds_all = 1 };
-    rules->plan.seams = rules->plan.bits = 2 + below(rules, BITS_MOST - 1);
+    give_bits(rules);
     for (uint32_t bit = 0; bit < rules->plan.bits; bit++)
         rules->alternating[bit] = (uint8_t)below(rules, 2);
     const uint32_t met = 1 + below(rules, MET_MOST);
@@ -150,6 +165,19 @@ static int64_t exceptions_with(const struct rules *rules, uint32_t ways)
         if (sum_of(rules->met[i].mask, ways) != rules->met[i].odd)
             exceptions += rules->met[i].count;
     return exceptions;
+}
+
+/* What no ways can help: of meetings with the same bits those that want the rarer sum, of those without any those that
+ * want an odd one. */
+static int64_t unavoidable(const struct rules *rules)
+{
+    int64_t weight[1 << BITS_MOST][2] = { { 0 } };
+    int64_t sum = 0;
+    for (uint32_t i = 0; i < rules->met_count; i++)
+        weight[rules->met[i].mask][rules->met[i].odd] += rules->met[i].count;
+    for (uint32_t mask = 1; mask < UINT32_C(1) << rules->plan.bits; mask++)
+        sum += weight[mask][0] < weight[mask][1] ? weight[mask][0] : weight[mask][1];
+    return weight[0][1] + sum;
 }
 
 static int64_t fewest(const struct rules *rules)
@@ -201,14 +229,18 @@ static void ck_solved(struct rules *rules, int64_t best)
     const uint32_t in_turn = mask_of(rules->alternating, rules->plan.bits);
     msl_solve_rules(&rules->nesting, rules->alternating);
     ck_ok(rules->check.status);
-    for (uint32_t bit = 0; bit < rules->plan.bits; bit++)
+    for (uint32_t bit = 0; bit < rules->plan.seams; bit++)
         ways[bit] = rules->seams[bit].way;
+    ck_assert_int_eq(rules->place_ways[0], 0);
+    for (uint32_t place = 1; place < rules->plan.places; place++)
+        ways[rules->place_bits[place]] = rules->place_ways[place];
     const uint32_t mask = mask_of(ways, rules->plan.bits);
     ck_assert_int_eq(totals->exceptions, exceptions_with(rules, mask));
     ck_assert_int_eq(totals->alternating, exceptions_with(rules, in_turn));
     ck_assert_int_le(totals->exceptions, totals->alternating);
     ck_assert_int_le(totals->least, best);
     ck_assert_int_ge(totals->work, 0);
+    ck_assert(unavoidable(rules) <= totals->least && unavoidable(rules) <= rules->told.bound);
     ck_assert(rules->told.bound <= best && best <= rules->told.best);
     ck_met(rules, mask);
     ck_turnings(rules, mask);
