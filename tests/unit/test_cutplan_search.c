@@ -494,7 +494,7 @@ static int32_t *room_of(struct msl_workshop *workshop, int32_t room)
 static void search_in_little_room(const struct tiny *t, int32_t room, int32_t most, int with_brute)
 {
     struct muslin_allocator memory;
-    struct msl_watch watch = { NULL, NULL, 2000000, 0 };
+    struct msl_watch watch = { NULL, NULL, 1000000, 0 };
     struct msl_found found;
     muslin_allocator_libc(&memory);
     struct msl_workshop *workshop = msl_workshop_open(&t->cutting, &watch, &memory);
@@ -532,16 +532,16 @@ START_TEST(little_room_gives_less_but_nothing_wrong)
     static const int32_t last[ROOMS] = { 60, 800, 1200, 400, 400, 900, 60, 30, 20, 30, 60 };
     struct tiny t;
     throw_of_eight(&t);
-    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 6)
         search_in_little_room(&t, _i, most, 0);
     five_strips_all_but_hold(&t);
-    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 6)
         search_in_little_room(&t, _i, most, 0);
     throw_from_stock(&t);
-    for (int32_t most = 100; _i >= PATTERNS && _i <= LAID && most < 900; most += 5)
+    for (int32_t most = 100; _i >= PATTERNS && _i <= LAID && most < 900; most += 1 + most / 12)
         search_in_little_room(&t, _i, most, 0);
     three_squares(&t);
-    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 6)
         search_in_little_room(&t, _i, most, 0);
     for (uint64_t seed = 1; seed < 30; seed++) {
         uint64_t chance = seed;
