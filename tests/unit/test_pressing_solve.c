@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: MIT
  *
  * Few bits and many rules that cannot all hold: their bounds seldom meet at once, and most has to be searched. */
-#include "pressing_inside.h"
+#include "pressing_solve.h"
 #include "testing.h"
 
 enum { BITS_MOST = 12, MET_MOST = 40, TURNED_MOST = 4, SYSTEMS = 400 };
@@ -293,6 +293,32 @@ START_TEST(rules_are_solved_soundly_when_ended)
 }
 END_TEST
 
+/* ---- the heap ---------------------------------------------------------------------------------------------------- */
+
+/* Numbers come and go by chance, some of them equal; the least goes first, by looking at all. */
+START_TEST(the_least_number_leaves_the_heap_first)
+{
+    uint32_t numbers[50];
+    uint32_t counts[30] = { 0 };
+    static struct rules rules;
+    struct msl_heap heap = { numbers, 0 };
+    rules.random = 9;
+    for (int32_t step = 0; step < 20000; step++) {
+        if (heap.used < 50 && (heap.used == 0 || below(&rules, 49) >= heap.used)) {
+            const uint32_t number = below(&rules, 30);
+            counts[number]++;
+            msl_heap_push(&heap, number);
+        } else {
+            uint32_t least = 0;
+            while (counts[least] == 0)
+                least++;
+            counts[least]--;
+            ck_assert_uint_eq(msl_heap_pop(&heap), least);
+        }
+    }
+}
+END_TEST
+
 Suite *pressing_solve_suite(void);
 Suite *pressing_solve_suite(void)
 {
@@ -302,6 +328,7 @@ Suite *pressing_solve_suite(void)
     tcase_add_test(rules, rules_by_chance_are_broken_as_seldom_as_can_be);
     tcase_add_test(rules, rules_are_solved_soundly_with_little_work);
     tcase_add_test(rules, rules_are_solved_soundly_when_ended);
+    tcase_add_test(rules, the_least_number_leaves_the_heap_first);
     suite_add_tcase(suite, rules);
     return suite;
 }
