@@ -977,6 +977,7 @@ Suite *scatter_suite(void)
     add_refused(suite);
     add_scatter_blocks(suite);
     add_scatter_sets(suite);
+    add_scatter_search(suite);
     add_scatter_touches(suite);
     return suite;
 }
