@@ -28,6 +28,7 @@ struct rules {
     struct wanted met[MET_MOST];
     uint32_t met_count;
     struct wanted turned[TURNED_MOST];
+    uint32_t groups;
     uint64_t random;
 };
 
@@ -37,11 +38,15 @@ static uint32_t below(struct rules *rules, uint32_t n)
     return (uint32_t)(rules->random >> 33) % n;
 }
 
+/* Bits of one group: rules of different groups have none in common. */
 static uint32_t any_mask(struct rules *rules, uint32_t most)
 {
+    const uint32_t group = below(rules, rules->groups);
+    const uint32_t first = group * rules->plan.bits / rules->groups;
+    const uint32_t end = (group + 1) * rules->plan.bits / rules->groups;
     uint32_t mask = 0;
     for (uint32_t i = below(rules, most) + 1; i > 0; i--)
-        mask |= UINT32_C(1) << below(rules, rules->plan.bits);
+        mask |= UINT32_C(1) << (first + below(rules, end - first));
     return mask;
 }
 
@@ -131,6 +136,7 @@ static void begin(struct rules *rules, uint64_t seed, int64_t work_limit)
     rules->nesting = (struct msl_nesting){ .plan = &rules->plan, .check = &rules->check, .told = &rules->told,
                                            .bounds_all = 1 };
     give_bits(rules);
+    rules->groups = 1 + below(rules, 2) * below(rules, rules->plan.bits / 2);
     for (uint32_t bit = 0; bit < rules->plan.bits; bit++)
         rules->alternating[bit] = (uint8_t)below(rules, 2);
     const uint32_t met = 1 + below(rules, MET_MOST);
