@@ -58,6 +58,7 @@
     X(yardage_suite) \
     X(pressing_suite) \
     X(pressing_brute_suite) \
+    X(pressing_solve_suite) \
     X(cutplan_knapsack_suite) \
     X(cutplan_price_suite) \
     X(cutplan_sheet_suite) \
