@@ -149,7 +149,7 @@ static int lay_insert(const struct bed *bed, struct panels *panels)
     panels->strip_cut = insert;
     muslin_len for_width = msl_divided_up(2 * k, 3);
     muslin_len for_length = msl_divided_up(bed->panel_length + (n - 1) * 2 * bed->seam, n);
-    panels->least_usable = for_width > for_length ? for_width : for_length;
+    panels->least_usable = msl_greater(for_width, for_length);
     return 1;
 }
 
@@ -223,7 +223,7 @@ static void find_slack(const struct muslin_backing_spec *spec, const struct bed 
     row->narrower_by = bed->usable - panels->least_usable;
     if (panels->strips > 0) {
         muslin_len wider = insert_wider_by(spec, panels, row);
-        row->narrower_by = wider < row->narrower_by ? wider : row->narrower_by;
+        row->narrower_by = msl_lesser(wider, row->narrower_by);
     }
     row->warnings = row->narrower_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
 }

@@ -39,7 +39,7 @@ static muslin_len blunt_loss(const struct muslin_bias_spec *spec)
 static muslin_len run_length(muslin_len m, muslin_len lost)
 {
     muslin_len length = m > 0 ? root2_times_down(m) - lost : 0;
-    return length > 0 ? length : 0;
+    return msl_greater(length, 0);
 }
 
 /* ---- the tube -------------------------------------------------------------------------------------------------- */

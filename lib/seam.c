@@ -463,7 +463,7 @@ static muslin_len read_carry_on(struct msl_check *check, struct muslin_carry_on_
     if (check->status != MUSLIN_OK)
         return 0;
     muslin_len taken = taken_by_seam(spec->allowance, spec->take_up);
-    muslin_len least_measured = (spec->cut_total + spec->strips - 1) / spec->strips;
+    muslin_len least_measured = msl_divided_up(spec->cut_total, spec->strips);
     want_room_for(check, taken, MUSLIN_ARG_SEGMENT_CUT, spec->later_cut);
     want_room_for(check, spec->strips * taken + 1, MUSLIN_ARG_CUT, spec->cut_total);
     want_room_for(check, least_measured, MUSLIN_ARG_MEASURED, spec->measured);

@@ -343,7 +343,7 @@ muslin_status muslin_shrinkage_prewash(const struct muslin_prewash_spec *spec, s
     want_loss(&check, MUSLIN_ARG_SHRINKAGE, 1, s.along);
     if (check.status != MUSLIN_OK)
         return check.status;
-    wash.unshrunk_length = (s.needed_length * MUSLIN_PPM + kept(s.along) - 1) / kept(s.along);
+    wash.unshrunk_length = msl_divided_up(s.needed_length * MUSLIN_PPM, kept(s.along));
     wash.washed_width = s.usable_width * kept(s.across) / MUSLIN_PPM;
     wash.lost_length = wash.unshrunk_length - s.needed_length;
     wash.lost_width = s.usable_width - wash.washed_width;

@@ -129,7 +129,7 @@ static struct muslin_yield yield_of(const struct cutting *cutting)
     yield.segments = cutting->ends * cuts;
     yield.from_one_end = straight_through(s);
     yield.resquarings = cutting->ends * resquarings(cuts, s->resquare_every);
-    yield.left_over = left > 0 ? left : 0;
+    yield.left_over = msl_greater(left, 0);
     yield.longer_for_more = s->fold_clear + used_in_all(cutting, cuts + 1) - s->strip_length;
     if (cuts == 0)
         return yield;
