@@ -297,11 +297,9 @@ static int32_t best_layout(const struct msl_backing *backing)
  * may do with less. */
 static muslin_len least_fabric_width(const struct msl_backing *backing)
 {
-    muslin_len least = 2 * backing->spec.allowance + 1;
-    if (backing->needed_width < least)
-        least = backing->needed_width;
-    if (backing->may_turn && backing->needed_length < least)
-        least = backing->needed_length;
+    muslin_len least = msl_lesser(2 * backing->spec.allowance + 1, backing->needed_width);
+    if (backing->may_turn)
+        least = msl_lesser(least, backing->needed_length);
     return least + 2 * backing->spec.selvage;
 }
 

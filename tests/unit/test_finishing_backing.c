@@ -643,8 +643,8 @@ START_TEST(both_calls_refuse_what_lies_outside_their_ranges)
         OUTSIDE(muslin_backing_spec, end_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_TRIM),
         OUTSIDE(muslin_backing_spec, repeat, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_REPEAT),
         OUTSIDE(muslin_backing_spec, step, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STEP),
-        REFUSAL(muslin_backing_spec, print, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PRINT_DIRECTION),
-        REFUSAL(muslin_backing_spec, print, 6, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PRINT_DIRECTION),
+        REFUSAL(muslin_backing_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        NOT_A_CHOICE(muslin_backing_spec, print, 5, MUSLIN_ARG_PRINT_DIRECTION),
     };
     ck_refusals_at(&layouts, 0, refusals, COUNT_OF(refusals));
     ck_refusals_at(&panels, 0, refusals, COUNT_OF(refusals));

@@ -672,10 +672,11 @@ START_TEST(members_out_of_range_are_refused)
     const muslin_len part_most = MUSLIN_UNIT_SIZE_MAX / 8;
     const struct refusal refusals[] = {
         OUTSIDE(muslin_unit_spec, finished_width, 1, MUSLIN_UNIT_SIZE_MAX, MUSLIN_ARG_FINISHED),
-        REFUSAL(muslin_unit_spec, finished_height, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
-        REFUSAL(muslin_unit_spec, finished_height, 16255, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
-        REFUSAL(muslin_unit_spec, finished_height, 16257, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
-        REFUSAL(muslin_unit_spec, corner, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNER),
+        BEYOND(muslin_unit_spec, finished_height, -1, 1, MUSLIN_ARG_HEIGHT),
+        BEYOND(muslin_unit_spec, finished_height, 16255, 16256, MUSLIN_ARG_HEIGHT),
+        BEYOND(muslin_unit_spec, finished_height, 16257, 16256, MUSLIN_ARG_HEIGHT),
+        OUTSIDE(muslin_unit_spec, corner, 0, 0, MUSLIN_ARG_CORNER),
+        REFUSAL(muslin_unit_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_unit_spec, allowance, 0, part_most, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_unit_spec, take_up, 0, part_most, MUSLIN_ARG_TAKE_UP),
         OUTSIDE(muslin_unit_spec, half_addition, 0, part_most, MUSLIN_ARG_HALF_ADDITION),
