@@ -731,6 +731,21 @@ END_TEST
 
 enum { MOST_PIECES = 80 };
 
+/* What lies between two others of a centre or an insert differs from them. */
+static int32_t role_at(int32_t layout, size_t i)
+{
+    switch (layout) {
+    case MUSLIN_BACKING_LAYOUT_CENTRE_ALONG:
+    case MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS:
+        return i == 1 ? MUSLIN_PANEL_ROLE_CENTRE : MUSLIN_PANEL_ROLE_SIDE;
+    case MUSLIN_BACKING_LAYOUT_INSERT_ALONG:
+    case MUSLIN_BACKING_LAYOUT_INSERT_ACROSS:
+        return i == 1 ? MUSLIN_PANEL_ROLE_INSERT : MUSLIN_PANEL_ROLE_HALF;
+    default:
+        return MUSLIN_PANEL_ROLE_WHOLE;
+    }
+}
+
 /* Sewing the described pieces together, one after the other, gives the joined size, and they can be cut from the
  * cloth. */
 static int panels_add_up(const struct muslin_backing_spec *spec, const struct muslin_backing *row)
@@ -752,6 +767,8 @@ static int panels_add_up(const struct muslin_backing_spec *spec, const struct mu
         halves += piece->role == MUSLIN_PANEL_ROLE_HALF ? piece->cut_width : 0;
         sewn += piece->count;
         seams += 1 + (piece->count - 1);
+        if (piece->role != role_at(row->layout, i))
+            return 0;
         if (piece->position != (int32_t)i + 1 || piece->cut_width > u || piece->size != sizeof pieces[0])
             return 0;
         muslin_len run = piece->count * piece->cut_width - (piece->count - 1) * 2 * spec->allowance;
