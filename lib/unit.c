@@ -114,7 +114,7 @@ static void settle_sizes(struct msl_check *check, struct muslin_unit_spec *spec)
     msl_want_between(check, MUSLIN_ARG_CORNER, spec->corner, kind->takes_corner, kind->takes_corner ? shorter / 2 : 0);
     if (spec->kind == MUSLIN_UNIT_TRAPEZOID)
         msl_want_between(check, MUSLIN_ARG_FINISHED, spec->finished_width, 2 * spec->finished_height,
-                         2 * MUSLIN_UNIT_SIZE_MAX);
+                         MUSLIN_UNIT_SIZE_MAX);
     int64_t at = check->at;
     check->at = 1;
     msl_want_between(check, MUSLIN_ARG_UNITS, spec->mirrored, 0, kind->hands != HANDS_NONE ? MUSLIN_COUNT_MAX : 0);

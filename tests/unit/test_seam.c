@@ -58,6 +58,28 @@ START_TEST(a_limit_is_told_in_the_unit_of_the_value)
 }
 END_TEST
 
+/* 2^20 ticks are 129.0078... in; that they are 3276.8 mm only happens to be so. */
+START_TEST(a_limit_of_the_library_is_no_round_number_of_millimetres)
+{
+    const struct muslin_rounding_spec to = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_corner_spec square[4];
+    struct muslin_problem problem = PROBLEM;
+    muslin_len along, across;
+    for (int i = 0; i < 4; i++) {
+        const struct muslin_corner_spec initial = MUSLIN_CORNER_SPEC_INIT;
+        square[i] = initial;
+        square[i].x = i == 1 || i == 2 ? 8128 : 0;
+        square[i].y = i / 2 * 8128;
+    }
+    ck_status(muslin_shape_foundation(square, sizeof square[0], 4, 0, WHOLE_IN(130), &to, &along, &across, &problem),
+              MUSLIN_ERR_RANGE);
+    ck_assert_str_eq(problem.text, "Margin is 130 in, but must be at most about 129.0078 in.");
+    ck_status(muslin_shape_foundation(square, sizeof square[0], 4, 0, 3300 * MUSLIN_TICKS_PER_MM, &to, &along, &across,
+                                      &problem), MUSLIN_ERR_RANGE);
+    ck_assert_str_eq(problem.text, "Margin is 3300 mm, but must be at most 3276.80 mm.");
+}
+END_TEST
+
 START_TEST(a_six_inch_square_is_cut_six_and_a_half)
 {
     /* Moonlight Quilters Guild, Tip - On Point Settings */
@@ -1360,6 +1382,7 @@ static TCase *tcase_sizes(void)
 {
     TCase *sizes = tcase_create("cut and finished");
     tcase_add_test(sizes, a_limit_is_told_in_the_unit_of_the_value);
+    tcase_add_test(sizes, a_limit_of_the_library_is_no_round_number_of_millimetres);
     tcase_add_test(sizes, a_six_inch_square_is_cut_six_and_a_half);
     tcase_add_test(sizes, a_unit_that_finishes_eight_and_a_half_is_nine_unfinished);
     tcase_add_test(sizes, a_metric_allowance_works_as_well);

@@ -694,6 +694,14 @@ START_TEST(members_out_of_range_are_refused)
         NOT_A_CHOICE(muslin_unit_spec, direction, MUSLIN_DIRECTION_NEAREST, MUSLIN_ARG_DIRECTION),
     };
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+    struct muslin_unit_spec oversize = two_inch_half_squares;
+    const struct ruled with_room = RULED(ruled_recipe, oversize, muslin_unit_plan);
+    const struct refusal room = BEYOND(muslin_unit_spec, trim_room, part_most + 1, part_most, MUSLIN_ARG_TRIM);
+    struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+    oversize.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
+    ck_refusal(&with_room, &room, 0);
+    oversize.trim_room = part_most;
+    ck_ok(muslin_unit_recipe(&oversize, &plan, NULL));
 }
 END_TEST
 
