@@ -702,6 +702,8 @@ START_TEST(members_out_of_range_are_refused)
     ck_refusal(&with_room, &room, 0);
     oversize.trim_room = part_most;
     ck_ok(muslin_unit_recipe(&oversize, &plan, NULL));
+    oversize.method = MUSLIN_UNIT_METHOD_FLIPPED_CORNERS;
+    ck_status(muslin_unit_recipe(&oversize, &plan, NULL), MUSLIN_ERR_METHOD);
 }
 END_TEST
 
@@ -770,6 +772,24 @@ START_TEST(a_half_rectangle_too_narrow_for_its_seams_is_refused)
     spec.finished_width = MUSLIN_UNIT_SIZE_MAX / 2;
     ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
     ck_assert_int_ge(plan.waste_area, 0);
+    spec.finished_width = spec.finished_height = 1;
+    spec.allowance = spec.take_up = 0;
+    spec.grid = 1;
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, 1);
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_height, 1);
+}
+END_TEST
+
+/* 2 1/2 in and 5 ticks, to eighths. */
+START_TEST(a_size_within_the_tolerance_of_a_step_is_not_brought_to_the_next)
+{
+    struct muslin_unit_spec spec =
+        unit_of(MUSLIN_UNIT_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(2) + 5, WHOLE_IN(3));
+    spec.grid = IN(0, 1, 8);
+    spec.tolerance = 5;
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, IN(2, 1, 2));
+    spec.tolerance = 4;
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, IN(2, 5, 8));
 }
 END_TEST
 
@@ -912,6 +932,7 @@ Suite *unit_suite(void)
     tcase_add_test(rules, stock_out_of_range_is_refused);
     tcase_add_test(rules, what_shares_a_name_is_told_apart_by_its_place);
     tcase_add_test(rules, a_half_rectangle_too_narrow_for_its_seams_is_refused);
+    tcase_add_test(rules, a_size_within_the_tolerance_of_a_step_is_not_brought_to_the_next);
     tcase_add_test(rules, sizes_that_do_not_suit_the_kind_are_refused);
     tcase_add_test(rules, sizes_beyond_all_bounds_are_refused_of_every_kind);
     tcase_add_test(rules, a_pad_that_is_not_zero_is_refused);
