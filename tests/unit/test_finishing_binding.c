@@ -253,6 +253,9 @@ START_TEST(eleven_strips_of_two_and_a_half_need_seven_eighths_of_a_yard)
     ck_assert_int_eq(binding.spare, WHOLE_IN(16));
     ck_assert_int_eq(binding.cloth_length, IN(27, 1, 2));
     ck_assert_int_eq(binding.bought, 7 * IN(4, 1, 2));
+    spec.join = MUSLIN_JOIN_STRAIGHT;
+    spec.allowance = IN(0, 3, 8);
+    ck_assert_int_eq(planned(&spec).loss_per_join, IN(0, 3, 4));
 }
 END_TEST
 

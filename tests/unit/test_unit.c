@@ -87,6 +87,9 @@ START_TEST(what_is_wasted_is_what_remains)
     ck_assert_int_eq(plan.allowance_area * 10000 / square_inch, 102426);
     ck_assert_int_eq(plan.waste_area, plan.cut_area - plan.finished_area - plan.allowance_area);
     ck_assert_int_eq(plan.waste_area * 10000 / square_inch, 17886);
+    /* Geese of 4 x 2 in: a square of 4 + 1 1/4 in and four of 2 + 7/8 in. */
+    spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, WHOLE_IN(4), 0);
+    ck_assert_int_eq(plan_of(&spec).cut_area, 2 * (IN(5, 1, 4) * IN(5, 1, 4) + 4 * IN(2, 7, 8) * IN(2, 7, 8)));
 }
 END_TEST
 
@@ -319,6 +322,18 @@ START_TEST(rounding_below_the_need_is_said)
     spec.grid = MUSLIN_UNIT_SIZE_MAX;
     spec.direction = MUSLIN_DIRECTION_DOWN;
     ck_assert_int_eq(rows_of(&spec).row[2].cut_width, MUSLIN_UNIT_SIZE_MAX);
+    /* By 50 digits: legs of 5 and 3 in have raw legs of a whole number of ticks and 0.165 and 0.899. */
+    spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(5), WHOLE_IN(3));
+    spec.grid = 1;
+    spec.direction = MUSLIN_DIRECTION_NEAREST;
+    ck_assert_int_eq(rows_of(&spec).row[0].surplus_width, -1);
+    ck_assert_int_eq(rows_of(&spec).row[0].surplus_height, 0);
+    ck_assert_uint_eq(plan_of(&spec).warnings & MUSLIN_WARN_BELOW_EXACT, MUSLIN_WARN_BELOW_EXACT);
+    spec.finished_width = WHOLE_IN(3);
+    spec.finished_height = WHOLE_IN(5);
+    ck_assert_int_eq(rows_of(&spec).row[0].surplus_width, 0);
+    ck_assert_int_eq(rows_of(&spec).row[0].surplus_height, -1);
+    ck_assert_uint_eq(plan_of(&spec).warnings & MUSLIN_WARN_BELOW_EXACT, MUSLIN_WARN_BELOW_EXACT);
 }
 END_TEST
 
