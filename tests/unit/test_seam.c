@@ -55,6 +55,13 @@ START_TEST(a_limit_is_told_in_the_unit_of_the_value)
     const struct muslin_seam_spec eighth = { sizeof eighth, 0, 1016, 0 };
     ck_status(muslin_seam_finished_from_cut(320, &eighth, &total, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
     ck_assert_str_eq(problem.text, "Cut size is 1 mm, but its seams take 6.35 mm.");
+    /* 636 ticks are 1.9875 mm, 639 are 1.996875 mm. */
+    const struct muslin_seam_spec below_two = { sizeof below_two, 0, 318, 0 };
+    ck_status(muslin_seam_finished_from_cut(320, &below_two, &total, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_str_eq(problem.text, "Cut size is 1 mm, but its seams take about 1.99 mm.");
+    const struct muslin_seam_spec nearly_two = { sizeof nearly_two, 0, 319, 1 };
+    ck_status(muslin_seam_finished_from_cut(320, &nearly_two, &total, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_str_eq(problem.text, "Cut size is 1 mm, but its seams take about 2.00 mm.");
 }
 END_TEST
 

@@ -529,6 +529,28 @@ START_TEST(ten_squares_of_five_inches_a_fabric_give_twenty_half_squares)
 }
 END_TEST
 
+/* Squares of 5 1/4 in and four of 2 7/8 in for four geese of 4 x 2 in: a rectangle of 6 x 9 in holds one of the large
+ * ones and two by three of the small ones, one of 5 1/2 in only one of either. */
+START_TEST(what_a_recipe_needs_more_of_takes_more_rectangles)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, WHOLE_IN(4), 0);
+    struct muslin_unit_stock_spec stock = squares_of(IN(5, 1, 2), 8);
+    struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.recipes, 2);
+    ck_assert_int_eq(yield.units, 8);
+    ck_assert_int_eq(yield.units_of_one, 0);
+    stock.width = WHOLE_IN(9);
+    stock.height = WHOLE_IN(6);
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.recipes, 8);
+    ck_assert_int_eq(yield.units_of_one, 4);
+    spec = unit_of(MUSLIN_UNIT_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, IN(2, 3, 8), IN(2, 3, 8));
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.units_of_one, 6);
+}
+END_TEST
+
 /* By hand, strips 40 x 2 1/2 in: blunt triangles finished 2 in high have raw sides 2 (2 + 3/4) / sqrt 3 = 3.1754 in and
  * a pitch of 3 / sqrt 3 = 1.7321: 1 + floor(36.8246 / 1.7321) = 22 from a strip. With half an inch lost still 21. */
 START_TEST(triangles_lie_up_and_down_along_a_strip)
@@ -934,6 +956,7 @@ Suite *unit_suite(void)
     suite_add_tcase(suite, list);
     TCase *backwards = tcase_create("backwards");
     tcase_add_test(backwards, ten_squares_of_five_inches_a_fabric_give_twenty_half_squares);
+    tcase_add_test(backwards, what_a_recipe_needs_more_of_takes_more_rectangles);
     tcase_add_test(backwards, triangles_lie_up_and_down_along_a_strip);
     tcase_add_test(backwards, the_largest_unit_of_two_five_inch_squares_sewn_all_round);
     tcase_add_test(backwards, stock_too_small_for_any_unit_is_no_fit);
