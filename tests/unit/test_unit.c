@@ -637,6 +637,125 @@ START_TEST(what_an_addition_is_too_small_for_is_not_offered)
 }
 END_TEST
 
+/* W : H : corner in which a kind is offered. */
+struct proportion {
+    int64_t w, h, c;
+};
+
+static struct proportion usual_of(int32_t kind)
+{
+    switch (kind) {
+    case MUSLIN_UNIT_FLYING_GEESE:
+    case MUSLIN_UNIT_HALF_RECTANGLE:
+        return (struct proportion){ 2, 1, 0 };
+    case MUSLIN_UNIT_TRAPEZOID:
+        return (struct proportion){ 3, 1, 0 };
+    case MUSLIN_UNIT_SNOWBALL:
+        return (struct proportion){ 3, 3, 1 };
+    case MUSLIN_UNIT_TRIANGLE_60:
+    case MUSLIN_UNIT_DIAMOND_60:
+    case MUSLIN_UNIT_DIAMOND_45:
+    case MUSLIN_UNIT_HEXAGON:
+    case MUSLIN_UNIT_HALF_HEXAGON:
+        return (struct proportion){ 0, 1, 0 };
+    default:
+        return (struct proportion){ 1, 1, 0 };
+    }
+}
+
+static void grow(struct muslin_unit_spec *spec, struct proportion proportion, int64_t times)
+{
+    spec->finished_width = proportion.w * times;
+    spec->finished_height = proportion.h * times;
+    spec->corner = proportion.c * times;
+}
+
+/* What the stock gives of the greatest number of times a proportion that is on the grid and of which a recipe can be
+ * cut, all tried from far above; 0 where there is none. */
+static int largest_tried(struct muslin_unit_spec spec, struct proportion proportion,
+                         const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *yield)
+{
+    struct muslin_unit_stock_spec plenty = *stock;
+    plenty.per_region = MUSLIN_COUNT_MAX;
+    for (int64_t times = 2 * stock->width; times > 0; times--) {
+        if ((proportion.w != 0 ? proportion.w : proportion.h) * times % stock->finished_grid != 0)
+            continue;
+        grow(&spec, proportion, times);
+        ck_ok(muslin_unit_from_stock(&spec, &plenty, yield, NULL));
+        if (yield->recipes == 0)
+            continue;
+        ck_ok(muslin_unit_from_stock(&spec, stock, yield, NULL));
+        return 1;
+    }
+    return 0;
+}
+
+/* A yield beside the recipe of its size. */
+static void ck_as_its_recipe(const struct muslin_unit_yield *yield, const struct muslin_unit_spec *spec,
+                             const struct muslin_unit_stock_spec *stock)
+{
+    const struct muslin_unit_plan plan = plan_of(spec);
+    const struct rows rows = rows_of(spec);
+    muslin_len highest = 0;
+    for (size_t i = 0; i < rows.count; i++)
+        highest = rows.row[i].cut_height > highest ? rows.row[i].cut_height : highest;
+    ck_assert_int_eq(yield->finished_width, plan.finished_width);
+    ck_assert_int_eq(yield->finished_height, plan.finished_height);
+    ck_assert_int_eq(yield->unfinished_width, plan.unfinished_width);
+    ck_assert_int_eq(yield->unfinished_height, plan.unfinished_height);
+    ck_assert_int_eq(yield->units, yield->recipes * plan.units_per_recipe);
+    ck_assert_int_eq(yield->cut_spare, stock->height - highest);
+    ck_assert(yield->kind == spec->kind && yield->method == spec->method);
+}
+
+/* Every recipe, each in its usual proportion, on three grids: an odd one, and one that halves and thirds lie on. */
+START_TEST(what_is_offered_is_the_largest_of_all_that_fits)
+{
+    const muslin_len grids[] = { 889, 1016, 3048 };
+    struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
+    struct muslin_unit_stock_spec stock = MUSLIN_UNIT_STOCK_SPEC_INIT;
+    struct muslin_unit_yield rows[MAKES_MOST], largest = { .size = (uint32_t)sizeof largest };
+    size_t count, row = 0;
+    stock.width = IN(12, 1, 4);
+    stock.height = IN(7, 1, 8);
+    stock.per_region = 3;
+    stock.end_loss = IN(0, 1, 4);
+    stock.finished_grid = grids[_i];
+    spec.take_up = 40;
+    ck_ok(muslin_unit_makes(&spec, &stock, rows, sizeof rows[0], MAKES_MOST, &count, NULL));
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
+        struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
+        ck_ok(muslin_unit_recipe_at(i, &spec.kind, &spec.method, NULL));
+        const struct proportion usual = usual_of(spec.kind);
+        if (!largest_tried(spec, usual, &stock, &yield))
+            continue;
+        ck_assert_mem_eq(&rows[row], &yield, sizeof yield);
+        row++;
+        grow(&spec, usual, 8);
+        ck_ok(muslin_unit_largest(&spec, &stock, &largest, NULL));
+        ck_assert_mem_eq(&largest, &yield, sizeof yield);
+        grow(&spec, usual, usual.w != 0 ? yield.finished_width / usual.w : yield.finished_height);
+        ck_as_its_recipe(&yield, &spec, &stock);
+    }
+    ck_assert_uint_eq(row, count);
+    ck_assert_uint_gt(count, 20);
+}
+END_TEST
+
+/* A half-rectangle of 1 : 3, whose width alone lies on the grid. */
+START_TEST(the_largest_keeps_the_proportion_of_the_spec)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 100, 300);
+    struct muslin_unit_stock_spec stock = squares_of(WHOLE_IN(10), 1);
+    struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield }, tried = yield;
+    stock.finished_grid = 3048;
+    ck_assert(largest_tried(spec, (struct proportion){ 1, 3, 0 }, &stock, &tried));
+    ck_ok(muslin_unit_largest(&spec, &stock, &yield, NULL));
+    ck_assert_mem_eq(&yield, &tried, sizeof yield);
+    ck_assert_int_eq(yield.finished_height, 3 * yield.finished_width);
+}
+END_TEST
+
 START_TEST(all_that_a_two_and_a_half_inch_square_makes)
 {
     struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
@@ -963,6 +1082,8 @@ Suite *unit_suite(void)
     tcase_add_test(backwards, only_what_fits_is_offered);
     tcase_add_test(backwards, what_an_addition_is_too_small_for_is_not_offered);
     tcase_add_test(backwards, all_that_a_two_and_a_half_inch_square_makes);
+    tcase_add_loop_test(backwards, what_is_offered_is_the_largest_of_all_that_fits, 0, 3);
+    tcase_add_test(backwards, the_largest_keeps_the_proportion_of_the_spec);
     suite_add_tcase(suite, backwards);
     TCase *rules = tcase_create("rules and refusals");
     tcase_add_loop_test(rules, structs_keep_the_rules, 0, 5);
