@@ -47,10 +47,14 @@ const says = (page, section, words) =>
         [section, words]
     );
 
+/** Opens a file and waits until it is read or refused: until then the fields are those of the file before. */
 async function openPattern(page, path) {
     await page.check("input[value=pattern]");
-    await page.waitForSelector("#file");
+    await page.focus("#file");
     await page.setInputFiles("#file", path);
+    await page.waitForFunction(
+        () => document.activeElement.id === "title" || document.querySelector("#complaints .wrong") !== null
+    );
 }
 
 async function openText(page, name, text) {
