@@ -786,6 +786,20 @@ static int panels_add_up(const struct muslin_backing_spec *spec, const struct mu
            sides <= (row->panels - 1) * u && (halves == 0 || halves == u) && halves <= row->panels * u;
 }
 
+/* Of a layout that does not serve no least is known. */
+START_TEST(a_layout_that_does_not_serve_is_said)
+{
+    struct muslin_backing_spec spec = no_margins(WHOLE_IN(59), WHOLE_IN(75), WHOLE_IN(42));
+    struct muslin_problem problem = PROBLEM;
+    char sentence[200];
+    size_t count = 0;
+    ck_status(muslin_backing_panels(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH, NULL, 0, 0, &count, &problem),
+              MUSLIN_ERR_NO_FIT);
+    snprintf(sentence, sizeof sentence, "Backing layout is 1. %s", muslin_status_sentence(MUSLIN_ERR_NO_FIT));
+    ck_assert_str_eq(problem.text, sentence);
+}
+END_TEST
+
 START_TEST(the_pieces_described_add_up_to_the_joined_size)
 {
     uint64_t dice = 31;
@@ -894,6 +908,7 @@ void add_finishing_backing(Suite *suite)
     tcase_add_test(brute, the_slack_of_a_centre_panel_is_right_for_every_small_width);
     tcase_add_test(brute, rounding_panel_by_panel_swaps_the_two_roundings);
     tcase_add_test(brute, cloth_no_wider_than_its_seams_fits_nothing_and_the_least_width_is_named);
+    tcase_add_test(brute, a_layout_that_does_not_serve_is_said);
     tcase_add_test(brute, the_pieces_described_add_up_to_the_joined_size);
     suite_add_tcase(suite, brute);
 

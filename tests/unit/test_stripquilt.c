@@ -213,6 +213,7 @@ START_TEST(only_square_blocks_are_turned_a_quarter)
     struct muslin_problem problem = failing(&spec, MUSLIN_ERR_NOT_SQUARE);
     ck_assert_int_eq(problem.value, IN(11, 1, 2));
     ck_assert_int_eq(problem.limit, WHOLE_IN(12));
+    ck_assert_str_eq(problem.text, "Block width (finished) is 11 1/2 in, but to be square it must be 12 in.");
     spec.square_tolerance = IN(0, 1, 2);
     ck_assert_int_eq(planned(&spec).blocks_turned, planned(&spec).blocks_per_top / 2);
     spec.square_tolerance--;
@@ -230,6 +231,7 @@ START_TEST(strips_that_do_not_give_the_tops_wished_for_are_not_enough)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TOPS);
     ck_assert_int_eq(problem.value, 3);
     ck_assert_int_eq(problem.limit, 2);
+    ck_assert_str_eq(problem.text, "Number of tops is 3, but what is in hand gives only 2.");
     spec.tops = MUSLIN_COUNT_MAX;
     ck_assert_int_eq(failing(&spec, MUSLIN_ERR_NOT_ENOUGH).value, MUSLIN_COUNT_MAX);
     spec.tops = 0;
@@ -259,6 +261,7 @@ START_TEST(a_set_that_gives_no_segment_names_the_strip_that_would)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIP_LENGTH);
     ck_assert_int_eq(problem.value, WHOLE_IN(10));
     ck_assert_int_eq(problem.limit, WHOLE_IN(14));
+    ck_assert_str_eq(problem.text, "Usable strip length is 10 in, but what is needed here is at least 14 in.");
     spec.strip_length = problem.limit;
     ck_assert_int_eq(planned(&spec).segments_per_set, 2);
     spec.strip_length--;
@@ -1003,9 +1006,13 @@ START_TEST(groups_are_asked_for_then_filled)
     ck_status(muslin_stripquilt_groups(&spec, rows, stride, 2, &count, &problem), MUSLIN_ERR_BUFFER);
     ck_assert_uint_eq(count, 3);
     ck_assert_int_eq(problem.limit, 3);
+    ck_assert_str_eq(problem.text, "Rows are 2, but must be at least 3.");
     count = 99;
     ck_status(muslin_stripquilt_groups(&spec, rows, stride - 1, 3, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_status(muslin_stripquilt_groups(&spec, rows, 4097, 3, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_str_eq(problem.text, "Row size is 4097, but must be the sizeof of its struct, at most 4096.");
+    ck_status(muslin_stripquilt_groups(&spec, rows, 8, 3, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_ptr_nonnull(strstr(problem.text, "is 8, but must be the sizeof of its struct, at least "));
     ck_status(muslin_stripquilt_groups(&spec, NULL, stride, 3, &count, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);

@@ -487,6 +487,10 @@ START_TEST(the_list_has_an_end)
     ck_assert_int_eq(problem.value, muslin_unit_recipe_count());
     ck_assert_int_eq(problem.limit, muslin_unit_recipe_count() - 1);
     ck_assert_int_eq(problem.at, 0);
+    char sentence[64];
+    snprintf(sentence, sizeof sentence, "Index is %lld, but the last one is %lld.", (long long)problem.value,
+             (long long)problem.limit);
+    ck_assert_str_eq(problem.text, sentence);
     ck_status(muslin_unit_recipe_at(0, NULL, &method, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
