@@ -217,6 +217,9 @@ START_TEST(ids_of_another_quilt_are_foreign)
     ck_status(muslin_quilt_extent(s.quilt, theirs, MUSLIN_AXIS_DOWN, &out, NULL), MUSLIN_ERR_FOREIGN);
     /* a number that the quilt has not reached yet, and none at all */
     ck_status(muslin_quilt_turn(s.quilt, s.two + (INT64_C(1) << 36), 1, &out, NULL), MUSLIN_ERR_FOREIGN);
+    /* An id says in its upper half of which quilt and sort it is. */
+    ck_status(muslin_quilt_turn(s.quilt, UINT32_MAX, 1, &out, &problem), MUSLIN_ERR_FOREIGN);
+    ck_assert_ptr_nonnull(strstr(problem.text, "is 4294967295."));
     ck_status(muslin_quilt_turn(s.quilt, 0, 1, &out, NULL), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(out, 77);
     muslin_quilt_free(other);
