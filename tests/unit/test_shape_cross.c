@@ -93,7 +93,8 @@ START_TEST(edges_lie_along_each_other_where_they_run_the_same_way)
                     const int64_t x = m.qx - m.px, y = m.qy - m.py;
                     const int64_t from = x * (n.px - m.px) + y * (n.py - m.py);
                     const int64_t to = x * (n.qx - m.px) + y * (n.qy - m.py);
-                    const int in_line = x * (n.py - m.py) == y * (n.px - m.px) && x * (n.qy - m.py) == y * (n.qx - m.px);
+                    const int in_line =
+                        x * (n.py - m.py) == y * (n.px - m.px) && x * (n.qy - m.py) == y * (n.qx - m.px);
                     if (a == b || c == d)
                         continue;
                     wrong += msl_edge_lies_on(&m, &n) != (in_line && from < to && from < x * x + y * y && to > 0);
@@ -111,8 +112,8 @@ static const int64_t round_points[ROUND][2] = {
     { 3, -4 }, { 4, -3 }
 };
 
-/* The arc that spans `steps` of those points from the one with the number `from`; 0 steps where that is more than half a
- * turn. A concave one runs clockwise. */
+/* The arc that spans `steps` of those points from the one with the number `from`: by six half a turn. A concave one runs
+ * clockwise. */
 static struct msl_shape_edge arc_of(int32_t row, int64_t x, int64_t y, int64_t times, int from, int steps, int concave)
 {
     const int start = concave ? (from + steps) % ROUND : from, end = concave ? from : (from + steps) % ROUND;
