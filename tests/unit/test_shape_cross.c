@@ -103,6 +103,23 @@ START_TEST(edges_lie_along_each_other_where_they_run_the_same_way)
 }
 END_TEST
 
+START_TEST(points_lie_on_an_edge_from_end_to_end)
+{
+    int wrong = 0;
+    for (int a = 0; a < POINTS; a++)
+        for (int b = 0; b < POINTS; b++)
+            for (int c = 0; c < POINTS; c++) {
+                const struct msl_shape_edge edge = line_of(0, a % SIDE, a / SIDE, b % SIDE, b / SIDE);
+                const struct msl_shape_edge point = line_of(0, c % SIDE, c / SIDE, c % SIDE, c / SIDE);
+                const int64_t ex = edge.qx - edge.px, ey = edge.qy - edge.py;
+                const int64_t wx = point.px - edge.px, wy = point.py - edge.py;
+                const int is_on = ex * wy == ey * wx && is_within(ex * wx + ey * wy, ex * ex + ey * ey);
+                wrong += a != b && msl_on_edge(&edge, point.px, point.py) != is_on;
+            }
+    ck_assert_int_eq(wrong, 0);
+}
+END_TEST
+
 /* ---- arcs ------------------------------------------------------------------------------------------------------- */
 
 /* Whole-number points of a circle of radius 5 (and, doubled, of 10), counter-clockwise. */
@@ -241,6 +258,50 @@ START_TEST(an_arc_meets_a_line_that_runs_through_it)
 }
 END_TEST
 
+/* From every whole-number point within the arc inwards to near its centre, and outwards: both ways they touch. */
+START_TEST(an_arc_meets_a_line_that_ends_on_it)
+{
+    int wrong = 0;
+    for (int from = 0; from < ROUND; from++)
+        for (int steps = 2; steps <= 6; steps++)
+            for (int within = 1; within < steps; within++)
+                for (int to = 0; to < 4; to++) {
+                    const struct msl_shape_edge arc = arc_of(0, 10, 10, 1, from, steps, to % 2);
+                    const int64_t *point = round_points[(from + within) % ROUND];
+                    const int64_t x = arc.cx + SCALE * point[0], y = arc.cy + SCALE * point[1];
+                    const int64_t far_x = arc.cx + point[0] * (to < 2 ? 100 : 1900) + 7;
+                    const int64_t far_y = arc.cy + point[1] * (to < 2 ? 100 : 1900) - 9;
+                    const struct msl_shape_edge away = line_of(2, x, y, far_x, far_y);
+                    const struct msl_shape_edge towards = line_of(2, far_x, far_y, x, y);
+                    wrong += !msl_edges_meet(&arc, &away) + !msl_edges_meet(&towards, &arc);
+                }
+    ck_assert_int_eq(wrong, 0);
+}
+END_TEST
+
+/* A horn: a line that leaves an arc straight back along it. Its corner may lie a tick off the circle, so that the line
+ * cuts off a sliver, of 100 ticks' height here, beside which the corner may lie: they touch, and do not meet again. */
+START_TEST(a_line_that_touches_an_arc_does_not_meet_it_again)
+{
+    const int64_t corners[][2] = { { 15000, 10000 }, { 14999, 10000 }, { 14999, 10010 }, { 14999, 9990 } };
+    for (size_t i = 0; i < sizeof corners / sizeof corners[0]; i++) {
+        const int64_t x = corners[i][0], y = corners[i][1];
+        struct msl_shape_edge arc = arc_of(1, 10, 10, 1, 9, 3, 0); /* from the bottom to the right */
+        arc.qx = x;
+        arc.qy = y;
+        const struct msl_shape_edge back = line_of(2, x, y, x, 2000);
+        ck_assert_int_eq(msl_edges_meet(&arc, &back), 0);
+        ck_assert_int_eq(msl_edges_meet(&back, &arc), 0);
+        struct msl_shape_edge other = arc_of(1, 10, 10, 1, 9, 3, 1); /* the same the other way */
+        other.px = x;
+        other.py = y;
+        const struct msl_shape_edge forth = line_of(0, x, 2000, x, y);
+        ck_assert_int_eq(msl_edges_meet(&other, &forth), 0);
+        ck_assert_int_eq(msl_edges_meet(&forth, &other), 0);
+    }
+}
+END_TEST
+
 START_TEST(arcs_meet_where_their_circles_do)
 {
     int wrong = 0, counted[2] = { 0, 0 };
@@ -298,6 +359,9 @@ Suite *shape_cross_suite(void)
     tcase_add_test(tests, neighbours_meet_where_the_ring_folds_back);
     tcase_add_test(tests, edges_lie_along_each_other_where_they_run_the_same_way);
     tcase_add_test(tests, an_arc_meets_a_line_that_runs_through_it);
+    tcase_add_test(tests, points_lie_on_an_edge_from_end_to_end);
+    tcase_add_test(tests, an_arc_meets_a_line_that_ends_on_it);
+    tcase_add_test(tests, a_line_that_touches_an_arc_does_not_meet_it_again);
     tcase_add_test(tests, arcs_meet_where_their_circles_do);
     tcase_add_test(tests, an_arc_meets_its_neighbour_again_at_the_other_place);
     suite_add_tcase(suite, tests);
