@@ -302,6 +302,73 @@ START_TEST(a_line_that_touches_an_arc_does_not_meet_it_again)
 }
 END_TEST
 
+/* The steps that an arc spans, a bit each, and its ends. */
+static int steps_from(int from, int steps)
+{
+    int all = 0;
+    for (int i = 0; i < steps; i++)
+        all |= 1 << (from + i) % ROUND;
+    return all;
+}
+
+static int ends_of(int from, int steps)
+{
+    return 1 << from % ROUND | 1 << (from + steps) % ROUND;
+}
+
+/* Arcs of one circle meet where they have a step in common. Of ends that alone touch, and of one arc both ways, their
+ * neighbours tell, which begin at one corner there. */
+START_TEST(arcs_of_one_circle_meet_where_they_overlap)
+{
+    int wrong = 0;
+    for (int from = 0; from < ROUND; from++)
+        for (int steps = 1; steps <= 6; steps++)
+            for (int other = 0; other < ROUND; other++)
+                for (int more = 1; more <= 6; more++)
+                    for (int ways = 0; ways < 4; ways++) {
+                        const struct msl_shape_edge a = arc_of(0, 10, 10, 1, from, steps, ways % 2);
+                        const struct msl_shape_edge b = arc_of(2, 10, 10, 1, other, more, ways / 2);
+                        const int overlap = (steps_from(from, steps) & steps_from(other, more)) != 0;
+                        if (ways % 2 != ways / 2 && ends_of(from, steps) == ends_of(other, more))
+                            continue;
+                        if (overlap || (ends_of(from, steps) & ends_of(other, more)) == 0)
+                            wrong += msl_edges_meet(&a, &b) != overlap;
+                    }
+    ck_assert_int_eq(wrong, 0);
+}
+END_TEST
+
+/* An arc may go on along its circle, and two halves make a whole; none may go back along itself. */
+START_TEST(neighbours_on_one_circle_meet_where_one_goes_back)
+{
+    for (int from = 0; from < ROUND; from++)
+        for (int steps = 1; steps <= 6; steps++) {
+            const struct msl_shape_edge there = arc_of(0, 10, 10, 1, from, steps, 0);
+            for (int more = 1; more <= 6; more++) {
+                const int end = from + steps;
+                const struct msl_shape_edge on = arc_of(1, 10, 10, 1, end % ROUND, more, 0);
+                struct msl_shape_edge back = arc_of(1, 10, 10, 1, (end + ROUND - more) % ROUND, more, 1);
+                if (steps + more < ROUND) {
+                    ck_assert_int_eq(msl_edges_meet(&there, &on), 0);
+                    ck_assert_int_eq(msl_edges_meet(&on, &there), 0);
+                }
+                if (more != steps) {
+                    ck_assert_int_eq(msl_edges_meet(&there, &back), 1);
+                    ck_assert_int_eq(msl_edges_meet(&back, &there), 1);
+                }
+            }
+        }
+    for (int from = 0; from < ROUND; from++) {
+        const struct msl_shape_edge half = arc_of(0, 10, 10, 1, from, 6, 0);
+        struct msl_shape_edge whole = arc_of(1, 10, 10, 1, (from + 6) % ROUND, 6, 0);
+        struct msl_shape_edge back = arc_of(1, 10, 10, 1, from, 6, 1);
+        whole.next = back.next = 0;
+        ck_assert_int_eq(msl_edges_meet(&half, &whole), 0);
+        ck_assert_int_eq(msl_edges_meet(&half, &back), 1);
+    }
+}
+END_TEST
+
 START_TEST(arcs_meet_where_their_circles_do)
 {
     int wrong = 0, counted[2] = { 0, 0 };
@@ -362,6 +429,8 @@ Suite *shape_cross_suite(void)
     tcase_add_test(tests, points_lie_on_an_edge_from_end_to_end);
     tcase_add_test(tests, an_arc_meets_a_line_that_ends_on_it);
     tcase_add_test(tests, a_line_that_touches_an_arc_does_not_meet_it_again);
+    tcase_add_test(tests, arcs_of_one_circle_meet_where_they_overlap);
+    tcase_add_test(tests, neighbours_on_one_circle_meet_where_one_goes_back);
     tcase_add_test(tests, arcs_meet_where_their_circles_do);
     tcase_add_test(tests, an_arc_meets_its_neighbour_again_at_the_other_place);
     suite_add_tcase(suite, tests);
