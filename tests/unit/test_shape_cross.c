@@ -316,6 +316,35 @@ static int ends_of(int from, int steps)
     return 1 << from % ROUND | 1 << (from + steps) % ROUND;
 }
 
+/* Of arcs that follow each other the other place tells: their corner, mirrored in the line through both centres. */
+START_TEST(an_arc_meets_the_next_one_again_at_the_other_place)
+{
+    int wrong = 0, counted[2] = { 0, 0 };
+    for (int code = 0; code < ROUND * 6 * ROUND * 6 * 8; code++) {
+        const int from = code % ROUND, steps = 1 + code / ROUND % 6, at = code / (ROUND * 6) % ROUND;
+        const int more = 1 + code / (ROUND * 6 * ROUND) % 6, ways = code / (ROUND * 6 * ROUND * 6);
+        const int64_t times = 1 + ways / 4;
+        const struct msl_shape_edge a = arc_of(0, 30, 30, 1, from, steps, ways % 2);
+        const int64_t x = a.qx / SCALE - times * round_points[at][0], y = a.qy / SCALE - times * round_points[at][1];
+        const int concave = ways / 2 % 2;
+        const struct msl_shape_edge b =
+            arc_of(1, x, y, times, concave ? (at + ROUND - more) % ROUND : at, more, concave);
+        const double dx = (double)(b.cx - a.cx), dy = (double)(b.cy - a.cy), d = hypot(dx, dy);
+        const double vx = (double)(a.qx - a.cx), vy = (double)(a.qy - a.cy);
+        if (d < NEAR)
+            continue;
+        const double beside = (dx * vy - dy * vx) / d;
+        const double px = (double)a.qx + 2 * beside * dy / d, py = (double)a.qy - 2 * beside * dx / d;
+        const int on_a = seen_on_arc(&a, px, py), on_b = seen_on_arc(&b, px, py);
+        if (fabs(beside) > NEAR && on_a >= 0 && on_b >= 0)
+            wrong += is_wrong(&a, &b, on_a && on_b, counted);
+    }
+    ck_assert_int_eq(wrong, 0);
+    ck_assert_int_gt(counted[0], 1000);
+    ck_assert_int_gt(counted[1], 1000);
+}
+END_TEST
+
 /* Arcs of one circle meet where they have a step in common. Of ends that alone touch, and of one arc both ways, their
  * neighbours tell, which begin at one corner there. */
 START_TEST(arcs_of_one_circle_meet_where_they_overlap)
@@ -431,6 +460,7 @@ Suite *shape_cross_suite(void)
     tcase_add_test(tests, a_line_that_touches_an_arc_does_not_meet_it_again);
     tcase_add_test(tests, arcs_of_one_circle_meet_where_they_overlap);
     tcase_add_test(tests, neighbours_on_one_circle_meet_where_one_goes_back);
+    tcase_add_test(tests, an_arc_meets_the_next_one_again_at_the_other_place);
     tcase_add_test(tests, arcs_meet_where_their_circles_do);
     tcase_add_test(tests, an_arc_meets_its_neighbour_again_at_the_other_place);
     suite_add_tcase(suite, tests);
