@@ -217,25 +217,39 @@ static void put_rectangle(struct muslin_corner_spec *rows, int32_t piece, const 
     memcpy(rows, made, sizeof made);
 }
 
+/* Upright, on the slant, and on point: what is filled stays filled. */
+static const int64_t slants[3][5] = { { 1, 0, 0, 1, 0 }, { 2, 1, 1, 3, 0 }, { 1, -1, 1, 1, 8 } };
+
+static void lay_slanted(struct muslin_corner_spec *rows, size_t n, const int64_t *slant)
+{
+    for (size_t i = 0; i < n; i++) {
+        const int64_t x = rows[i].x, y = rows[i].y;
+        rows[i].x = slant[0] * x + slant[1] * y + slant[4];
+        rows[i].y = slant[2] * x + slant[3] * y;
+    }
+}
+
 START_TEST(two_rectangles_fill_a_square_when_every_cell_says_so)
 {
     const int64_t square[] = { 0, 0, 4, 4 };
     struct muslin_corner_spec rows[12];
     int64_t filled = 0;
-    put_rectangle(rows, OUTLINE, square);
-    for (int64_t i = 0; i < 15 * 15 * 15; i++) {
+    for (int64_t k = 0; k < 3 * 15 * 15 * 15; k++) {
+        const int64_t i = k / 3;
         const int64_t a[] = { 0, i % 3, 1 + i / 3 % 5, i % 3 + 1 + i / 15 % 5 };
         const int64_t b[] = { i / 75 % 5, i / 375 % 3, 5 - i / 1125, 4 };
         struct muslin_shape shape = { .size = (uint32_t)sizeof shape };
         if (b[2] <= b[0])
             continue;
+        put_rectangle(rows, OUTLINE, square);
         put_rectangle(rows + 4, 0, a);
         put_rectangle(rows + 8, 1, b);
+        lay_slanted(rows, 12, slants[k % 3]);
         muslin_status status = muslin_shape_check(rows, sizeof rows[0], 12, &shape, NULL);
         ck_status(status, is_filled(a, b) ? MUSLIN_OK : MUSLIN_ERR_NOT_TILED);
         filled += status == MUSLIN_OK;
     }
-    ck_assert_int_gt(filled, 3);
+    ck_assert_int_gt(filled, 9);
 }
 END_TEST
 
