@@ -311,22 +311,33 @@ START_TEST(a_disc_is_as_wide_as_its_diameter)
 END_TEST
 
 /* A disc in quarters, and with one of them turned about its own corners: arcs that share one end, or a coordinate. */
-/* Half a disc of 5 in round (9, 6) in, lying on its back, on its front, on its head and standing: 10 by 5 in. */
-START_TEST(half_a_disc_is_half_as_wide_as_it_is_long)
+/* What an arc of 5 in round (9, 6) in cuts off a disc, between any two of its whole-inch points up to half a turn
+ * apart: they hold the outermost ones, so it reaches as far as the points that it goes through. */
+START_TEST(a_piece_of_a_disc_reaches_as_far_as_its_arc)
 {
-    const int64_t ends[4][4] = { { 4, 6, 14, 6 }, { 9, 1, 9, 11 }, { 14, 6, 4, 6 }, { 9, 11, 9, 1 } };
-    for (int i = 0; i < 4; i++) {
+    enum { ROUND = 12 };
+    const int64_t points[ROUND][2] = { { 14, 6 }, { 13, 9 }, { 12, 10 }, { 9, 11 }, { 6, 10 }, { 5, 9 },
+                                       { 4, 6 },  { 5, 3 },  { 6, 2 },   { 9, 1 },  { 12, 2 }, { 13, 3 } };
+    for (int i = 0; i < ROUND * 6; i++) {
+        const int from = i / 6, steps = 1 + i % 6;
         struct muslin_corner_spec rows[4];
+        int64_t least[] = { 99, 99 }, most[] = { 0, 0 };
+        for (int k = 0; k <= steps; k++)
+            for (int way = 0; way < 2; way++) {
+                const int64_t at = points[(from + k) % ROUND][way];
+                least[way] = at < least[way] ? at : least[way];
+                most[way] = at > most[way] ? at : most[way];
+            }
         for (int32_t k = 0; k < 4; k++) {
-            const int64_t *place = ends[i] + k % 2 * 2;
+            const int64_t *place = points[(from + k % 2 * steps) % ROUND];
             const struct muslin_corner_spec arc =
                 ARC(k / 2 - 1, WHOLE_IN(place[0]), WHOLE_IN(place[1]), CONVEX, WHOLE_IN(9), WHOLE_IN(6), WHOLE_IN(5));
             const struct muslin_corner_spec line = CORNER(k / 2 - 1, WHOLE_IN(place[0]), WHOLE_IN(place[1]));
             rows[k] = k % 2 == 0 ? arc : line;
         }
         struct muslin_shape shape = checked(rows, 4);
-        ck_assert_int_eq(shape.finished_width, WHOLE_IN(i % 2 == 0 ? 10 : 5));
-        ck_assert_int_eq(shape.finished_height, WHOLE_IN(i % 2 == 0 ? 5 : 10));
+        ck_assert_int_eq(shape.finished_width, WHOLE_IN(most[0] - least[0]));
+        ck_assert_int_eq(shape.finished_height, WHOLE_IN(most[1] - least[1]));
     }
 }
 END_TEST
@@ -535,7 +546,7 @@ Suite *shape_suite(void)
     tcase_add_test(unit, a_quarter_disc_and_its_background_fill_the_square);
     tcase_add_test(unit, arcs_meet_only_the_same_arc);
     tcase_add_test(unit, a_disc_is_as_wide_as_its_diameter);
-    tcase_add_test(unit, half_a_disc_is_half_as_wide_as_it_is_long);
+    tcase_add_test(unit, a_piece_of_a_disc_reaches_as_far_as_its_arc);
     tcase_add_test(unit, a_disc_of_four_quarters);
     tcase_add_test(unit, the_outline_comes_first_and_pieces_without_gaps);
     tcase_add_test(unit, there_is_a_least_and_a_most_of_rows);

@@ -129,8 +129,8 @@ static const int64_t round_points[ROUND][2] = {
     { 3, -4 }, { 4, -3 }
 };
 
-/* The arc that spans `steps` of those points from the one with the number `from`: by six half a turn. A concave one runs
- * clockwise. */
+/* The arc that spans `steps` of those points from the one with the number `from`: by six half a turn. A concave one
+ * runs clockwise. */
 static struct msl_shape_edge arc_of(int32_t row, int64_t x, int64_t y, int64_t times, int from, int steps, int concave)
 {
     const int start = concave ? (from + steps) % ROUND : from, end = concave ? from : (from + steps) % ROUND;
