@@ -9,7 +9,8 @@
 
 #include "shape_inside.h"
 
-enum { SCALE = 1000, NEAR = 500 };
+enum { SCALE = 1000 };
+static const double NEAR = 500;
 
 static struct msl_shape_edge line_of(int32_t row, int64_t px, int64_t py, int64_t qx, int64_t qy)
 {
