@@ -36,8 +36,6 @@ static void read_outline(struct msl_check *check, struct drawing *drawing, const
         has_origin |= corner.x == 0 && corner.y == 0;
         drawing->outline++;
     }
-    if (check->status != MUSLIN_OK)
-        return;
     check->at = 0;
     if (!has_origin || shape->finished_area != 2 * shape->finished_width * shape->finished_height)
         msl_fail(check, MUSLIN_ERR_SHAPE, MUSLIN_ARG_PIECE, MUSLIN_SHAPE_OUTLINE, 0);

@@ -17,13 +17,12 @@ static int64_t along(const struct msl_shape_edge *edge, int64_t x, int64_t y)
 /* What follows is done for every edge of the drawing: rows one after the other, ring by ring. */
 struct walk {
     struct msl_shape_ring ring;
-    int32_t piece;
     int32_t place;
 };
 
 static struct walk walk_start(const struct msl_shape_drawing *drawing)
 {
-    struct walk walk = { msl_ring_at(drawing, 0), MUSLIN_SHAPE_OUTLINE, 0 };
+    struct walk walk = { msl_ring_at(drawing, 0), 0 };
     return walk;
 }
 
@@ -31,7 +30,6 @@ static struct walk walk_start(const struct msl_shape_drawing *drawing)
 static int walk_on(const struct msl_shape_drawing *drawing, struct walk *walk, struct msl_shape_edge *edge)
 {
     if (walk->place == walk->ring.count) {
-        walk->piece++;
         walk->ring = msl_ring_at(drawing, walk->ring.first + walk->ring.count);
         walk->place = 0;
     }
@@ -121,11 +119,9 @@ static void want_tiled(struct msl_check *check, const struct msl_shape_drawing *
 {
     struct walk walk = walk_start(drawing);
     struct msl_shape_edge edge;
-    while (walk_on(drawing, &walk, &edge))
-        if (!is_answered(drawing, &edge)) {
+    while (check->status == MUSLIN_OK && walk_on(drawing, &walk, &edge))
+        if (!is_answered(drawing, &edge))
             msl_fail_at(check, MUSLIN_ERR_NOT_TILED, edge.row);
-            return;
-        }
 }
 
 /* ---- the unit as a whole ---------------------------------------------------------------------------------------- */

@@ -19,6 +19,7 @@
     X(stripset_suite) \
     X(cutlist_suite) \
     X(shape_suite) \
+    X(shape_cross_suite) \
     X(unit_suite) \
     X(unit_outline_suite) \
     X(setting_suite) \

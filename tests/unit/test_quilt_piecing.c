@@ -127,7 +127,13 @@ START_TEST(seams_of_one_direction_cross_no_line_along_them)
     const struct drawing columns = { 2, { 4, 4 }, { 0, 0, 3, 0, 3, 5, 0, 5, 3, 0, 7, 0, 7, 5, 3, 5 } };
     const int32_t of_rows[] = { 2, 2, 1, 1 };
     const int32_t of_columns[] = { 1, 1, 2, 2 };
+    const struct drawing whole = { 1, { 4 }, { 0, 0, 5, 0, 5, 7, 0, 7 } };
+    const int32_t of_one[] = { 1, 1, 1, 1 };
     int32_t args[ROOM];
+    find(&whole, 5, 7, 0, args);
+    ck_assert_int_eq(args[PIECING_SEAMS], 0);
+    ck_edges(&whole, args);
+    ck_counts(args, 0, 0, of_one);
     find(&rows, 5, 7, 0, args);
     ck_assert_int_eq(args[PIECING_SEAMS], 1);
     ck_edges(&rows, args);
@@ -139,14 +145,15 @@ START_TEST(seams_of_one_direction_cross_no_line_along_them)
 }
 END_TEST
 
-/* Four triangles round the middle of 8 x 8, those of the given numbers in turn. */
-static struct drawing quarters(const int32_t *order)
+/* Four triangles round the middle of 8 x 8, those of the given numbers in turn, from any of their corners on. */
+static struct drawing quarters(const int32_t *order, int32_t from)
 {
     const int32_t corners[4][4] = { { 0, 0, 8, 0 }, { 8, 0, 8, 8 }, { 8, 8, 0, 8 }, { 0, 8, 0, 0 } };
     struct drawing d = { 4, { 3, 3, 3, 3 }, { 0 } };
     for (int32_t i = 0; i < 4; i++) {
-        memcpy(&d.places[6 * i], corners[order[i]], sizeof corners[0]);
-        d.places[6 * i + 4] = d.places[6 * i + 5] = 4;
+        const int32_t *side = corners[order[i]];
+        const int32_t round[] = { side[0], side[1], side[2], side[3], 4, 4, side[0], side[1], side[2], side[3] };
+        memcpy(&d.places[6 * i], round + 2 * from, 6 * sizeof round[0]);
     }
     return d;
 }
@@ -181,15 +188,15 @@ static void ck_halves(const struct drawing *d, const int32_t *apart, const int32
 START_TEST(halves_are_joined_by_one_seam)
 {
     const int32_t along[] = { 1, 1, 1, 1 };
-    for (int32_t code = 0; code < 256; code++) {
-        const int32_t order[] = { code % 4, code / 4 % 4, code / 16 % 4, code / 64 };
+    for (int32_t code = 0; code < 3 * 256; code++) {
+        const int32_t order[] = { code % 4, code / 4 % 4, code / 16 % 4, code / 64 % 4 };
         int32_t apart[ROOM], args[ROOM];
         int32_t all = 0;
         for (int i = 0; i < 4; i++)
             all |= 1 << order[i];
         if (all != 15)
             continue;
-        const struct drawing d = quarters(order);
+        const struct drawing d = quarters(order, code / 256);
         find(&d, 8, 8, 0, apart);
         ck_assert_int_eq(apart[PIECING_SEAMS], 4);
         ck_edges(&d, apart);

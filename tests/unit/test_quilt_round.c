@@ -247,6 +247,8 @@ START_TEST(a_set_in_has_a_strip_and_no_fabric_without_one)
     ck_status(muslin_quilt_set_in(at_work.s.quilt, &spec, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.value, spec.top_fabric);
     ck_assert_int_eq(problem.limit, 0);
+    spec.top_fabric = -1;
+    ck_made_refused(&made, &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC, 2);
     spec.top_fabric = 0;
     ck_ok(muslin_quilt_set_in(at_work.s.quilt, &spec, &out, NULL));
     spec.left_width = spec.right_width = spec.bottom_width = 0;

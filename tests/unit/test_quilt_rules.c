@@ -492,6 +492,33 @@ START_TEST(names_may_be_of_any_length)
 }
 END_TEST
 
+/* However full its memory is: parts of all lengths, one after the other, and each reads back. */
+START_TEST(parts_lie_beside_each_other)
+{
+    enum { ROUNDS = 60 };
+    muslin_id named[ROUNDS];
+    muslin_id joined[ROUNDS];
+    begin_work();
+    for (int i = 0; i < ROUNDS; i++) {
+        named[i] = measure_of(s.quilt, "", 1000 + i);
+        const muslin_id child = patch_of(s.quilt, s.white, named[i], fixed_of(s.quilt, 5000 + i));
+        muslin_id children[ROUNDS];
+        for (int k = 0; k <= i; k++)
+            children[k] = child;
+        joined[i] = join_of(s.quilt, MUSLIN_AXIS_DOWN, children, (size_t)i + 1);
+    }
+    for (int i = 0; i < ROUNDS; i++) {
+        struct muslin_tree_measure measure = { .size = (uint32_t)sizeof measure };
+        struct muslin_node node = { .size = (uint32_t)sizeof node };
+        ck_ok(muslin_quilt_read_measure(s.quilt, named[i], &measure, NULL));
+        ck_assert_int_eq(measure.value, 1000 + i);
+        ck_ok(muslin_quilt_node(s.quilt, joined[i], &node, NULL));
+        ck_assert_int_eq(node.children, i == 0 ? 0 : i + 1); /* one alone is itself */
+    }
+    end_work();
+}
+END_TEST
+
 /* As many bytes as the rows have, where their number fits 32 bits and their size half of all memory that there can be;
  * else more than any machine has. */
 START_TEST(rows_that_would_not_fit_memory_are_too_many)
@@ -698,6 +725,7 @@ Suite *quilt_rules_suite(void)
     tcase_add_test(tests, sums_of_one_hash_are_told_apart);
     tcase_add_test(tests, a_number_of_none_is_foreign);
     tcase_add_test(tests, names_may_be_of_any_length);
+    tcase_add_test(tests, parts_lie_beside_each_other);
     tcase_add_test(tests, rows_that_would_not_fit_memory_are_too_many);
     tcase_add_test(tests, sashing_makes_no_more_than_it_needs);
     tcase_add_test(tests, requests_are_structs_with_their_rules);

@@ -351,6 +351,13 @@ START_TEST(what_is_given_as_cut_must_be_more_than_its_seams)
     ck_assert_int_eq(ck_failing(&plan, &spec, MUSLIN_ERR_SEAM_TOO_WIDE).argument, MUSLIN_ARG_LOG_WIDTH);
     spec.log_width = 4075;
     ck_assert_int_eq(plan_of(&spec, NULL, 0).finished_width, 1 + 6);
+    spec.centre_width = INT64_MIN;
+    problem = ck_failing(&plan, &spec, MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CENTRE_WIDTH);
+    ck_assert_int_eq(problem.limit, 1);
+    spec.centre_width = 4075;
+    spec.centre_height = INT64_MIN;
+    ck_assert_int_eq(ck_failing(&plan, &spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_CENTRE_HEIGHT);
 }
 END_TEST
 

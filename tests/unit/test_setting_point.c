@@ -723,7 +723,8 @@ START_TEST(the_block_that_a_side_square_frames)
 }
 END_TEST
 
-/* Blocks of 1000 ticks: their diagonal is 1414.2, or 1500 by a factor of 3 / 2, before 5 and 3 1/2 allowances are added. */
+/* Blocks of 1000 ticks: their diagonal is 1414.2, or 1500 by a factor of 3 / 2, before 5 and 3 1/2 allowances are added.
+ */
 START_TEST(a_diagonal_is_rounded_first)
 {
     struct muslin_setting_point_spec spec = customary(1000, 0, 0);

@@ -217,25 +217,39 @@ static void put_rectangle(struct muslin_corner_spec *rows, int32_t piece, const 
     memcpy(rows, made, sizeof made);
 }
 
+/* Upright, on the slant, and on point: what is filled stays filled. */
+static const int64_t slants[3][5] = { { 1, 0, 0, 1, 0 }, { 2, 1, 1, 3, 0 }, { 1, -1, 1, 1, 8 } };
+
+static void lay_slanted(struct muslin_corner_spec *rows, size_t n, const int64_t *slant)
+{
+    for (size_t i = 0; i < n; i++) {
+        const int64_t x = rows[i].x, y = rows[i].y;
+        rows[i].x = slant[0] * x + slant[1] * y + slant[4];
+        rows[i].y = slant[2] * x + slant[3] * y;
+    }
+}
+
 START_TEST(two_rectangles_fill_a_square_when_every_cell_says_so)
 {
     const int64_t square[] = { 0, 0, 4, 4 };
     struct muslin_corner_spec rows[12];
     int64_t filled = 0;
-    put_rectangle(rows, OUTLINE, square);
-    for (int64_t i = 0; i < 15 * 15 * 15; i++) {
+    for (int64_t k = 0; k < 3 * 15 * 15 * 15; k++) {
+        const int64_t i = k / 3;
         const int64_t a[] = { 0, i % 3, 1 + i / 3 % 5, i % 3 + 1 + i / 15 % 5 };
         const int64_t b[] = { i / 75 % 5, i / 375 % 3, 5 - i / 1125, 4 };
         struct muslin_shape shape = { .size = (uint32_t)sizeof shape };
         if (b[2] <= b[0])
             continue;
+        put_rectangle(rows, OUTLINE, square);
         put_rectangle(rows + 4, 0, a);
         put_rectangle(rows + 8, 1, b);
+        lay_slanted(rows, 12, slants[k % 3]);
         muslin_status status = muslin_shape_check(rows, sizeof rows[0], 12, &shape, NULL);
         ck_status(status, is_filled(a, b) ? MUSLIN_OK : MUSLIN_ERR_NOT_TILED);
         filled += status == MUSLIN_OK;
     }
-    ck_assert_int_gt(filled, 3);
+    ck_assert_int_gt(filled, 9);
 }
 END_TEST
 
@@ -297,6 +311,37 @@ START_TEST(a_disc_is_as_wide_as_its_diameter)
 END_TEST
 
 /* A disc in quarters, and with one of them turned about its own corners: arcs that share one end, or a coordinate. */
+/* What an arc of 5 in round (9, 6) in cuts off a disc, between any two of its whole-inch points up to half a turn
+ * apart: they hold the outermost ones, so it reaches as far as the points that it goes through. */
+START_TEST(a_piece_of_a_disc_reaches_as_far_as_its_arc)
+{
+    enum { ROUND = 12 };
+    const int64_t points[ROUND][2] = { { 14, 6 }, { 13, 9 }, { 12, 10 }, { 9, 11 }, { 6, 10 }, { 5, 9 },
+                                       { 4, 6 },  { 5, 3 },  { 6, 2 },   { 9, 1 },  { 12, 2 }, { 13, 3 } };
+    for (int i = 0; i < ROUND * 6; i++) {
+        const int from = i / 6, steps = 1 + i % 6;
+        struct muslin_corner_spec rows[4];
+        int64_t least[] = { 99, 99 }, most[] = { 0, 0 };
+        for (int k = 0; k <= steps; k++)
+            for (int way = 0; way < 2; way++) {
+                const int64_t at = points[(from + k) % ROUND][way];
+                least[way] = at < least[way] ? at : least[way];
+                most[way] = at > most[way] ? at : most[way];
+            }
+        for (int32_t k = 0; k < 4; k++) {
+            const int64_t *place = points[(from + k % 2 * steps) % ROUND];
+            const struct muslin_corner_spec arc =
+                ARC(k / 2 - 1, WHOLE_IN(place[0]), WHOLE_IN(place[1]), CONVEX, WHOLE_IN(9), WHOLE_IN(6), WHOLE_IN(5));
+            const struct muslin_corner_spec line = CORNER(k / 2 - 1, WHOLE_IN(place[0]), WHOLE_IN(place[1]));
+            rows[k] = k % 2 == 0 ? arc : line;
+        }
+        struct muslin_shape shape = checked(rows, 4);
+        ck_assert_int_eq(shape.finished_width, WHOLE_IN(most[0] - least[0]));
+        ck_assert_int_eq(shape.finished_height, WHOLE_IN(most[1] - least[1]));
+    }
+}
+END_TEST
+
 START_TEST(a_disc_of_four_quarters)
 {
     const muslin_len r = WHOLE_IN(5);
@@ -501,6 +546,7 @@ Suite *shape_suite(void)
     tcase_add_test(unit, a_quarter_disc_and_its_background_fill_the_square);
     tcase_add_test(unit, arcs_meet_only_the_same_arc);
     tcase_add_test(unit, a_disc_is_as_wide_as_its_diameter);
+    tcase_add_test(unit, a_piece_of_a_disc_reaches_as_far_as_its_arc);
     tcase_add_test(unit, a_disc_of_four_quarters);
     tcase_add_test(unit, the_outline_comes_first_and_pieces_without_gaps);
     tcase_add_test(unit, there_is_a_least_and_a_most_of_rows);
