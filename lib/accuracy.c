@@ -164,7 +164,7 @@ static void meet_at_worst(struct muslin_accuracy_meeting *met, const struct musl
     met->first_missed = first_beyond(each, s->tolerance, s->seams);
     met->meets = met->first_missed == 0;
     met->cuts_meet = room >= 0;
-    met->largest_seam_error = room < 0 ? 0 : room;
+    met->largest_seam_error = msl_greater(room, 0);
 }
 
 /* What chance does to all n seams, `times` (1 or 2) the likely size being held against the tolerance. */
@@ -184,7 +184,7 @@ static struct chance chance_of(const struct muslin_accuracy_meet_spec *s, int64_
     int64_t room = square / (2 * times * times * s->seams) - cuts;
     struct chance chance = { .cuts_meet = room >= 0 };
     chance.first_missed = first_beyond(times * times * each, square, s->seams);
-    chance.largest_seam_error = room > 0 ? (muslin_len)msl_root((uint64_t)room, NULL) : 0;
+    chance.largest_seam_error = (muslin_len)msl_root((uint64_t)msl_greater(room, 0), NULL);
     return chance;
 }
 

@@ -380,7 +380,7 @@ static int is_printable_ascii(char c)
 /* The first bytes of what is wrong, in quotes; nothing where that would not be plain ASCII. */
 static void put_quote(struct msl_text *text, const char *words, int64_t at, int64_t length)
 {
-    int64_t shown = length < QUOTE_MAX ? length : QUOTE_MAX;
+    int64_t shown = msl_lesser(length, QUOTE_MAX);
     for (int64_t i = 0; i < shown; i++)
         if (!is_printable_ascii(words[at + i]))
             return;

@@ -118,7 +118,7 @@ struct fit {
 static struct fit fit_pieces(muslin_len side, muslin_len loss, muslin_len piece)
 {
     muslin_len room = side - loss;
-    muslin_len usable = room > 0 ? room : 0;
+    muslin_len usable = msl_greater(room, 0);
     struct fit fit = { usable / piece, usable % piece, 0 };
     fit.more = (fit.pieces + 1) * piece - room;
     return fit;

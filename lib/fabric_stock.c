@@ -43,7 +43,7 @@ muslin_status muslin_stock_size(const struct muslin_stock_spec *stock, int32_t a
     if (check.status != MUSLIN_OK)
         return check.status;
     muslin_len change = change_by_aligning(&s, align);
-    muslin_len shorter = s.width < s.length ? s.width : s.length;
+    muslin_len shorter = msl_lesser(s.width, s.length);
     if (shorter + change <= 0)
         return msl_fail(&check, MUSLIN_ERR_RANGE, MUSLIN_ARG_PINK_DEPTH, s.pink_depth, (shorter - 1) / 2);
     if (width != NULL)
@@ -71,9 +71,8 @@ muslin_status muslin_stock_strips(const struct muslin_stock_spec *stock, muslin_
     struct muslin_stock_yield strips = { 0 };
     strips.per_piece = s.length / strip_cut;
     strips.in_hand = strips.per_piece * s.count;
-    strips.pieces_needed = (strips_wanted + strips.per_piece - 1) / strips.per_piece;
-    if (strips.pieces_needed > s.count)
-        strips.pieces_missing = strips.pieces_needed - s.count;
+    strips.pieces_needed = msl_divided_up(strips_wanted, strips.per_piece);
+    strips.pieces_missing = msl_greater(strips.pieces_needed - s.count, 0);
     strips.strip_length = s.width;
     strips.left_over = s.length % strip_cut;
     strips.shorter_by = strips.left_over;

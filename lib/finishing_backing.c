@@ -149,7 +149,7 @@ static int lay_insert(const struct bed *bed, struct panels *panels)
     panels->strip_cut = insert;
     muslin_len for_width = msl_divided_up(2 * k, 3);
     muslin_len for_length = msl_divided_up(bed->panel_length + (n - 1) * 2 * bed->seam, n);
-    panels->least_usable = for_width > for_length ? for_width : for_length;
+    panels->least_usable = msl_greater(for_width, for_length);
     return 1;
 }
 
@@ -223,7 +223,7 @@ static void find_slack(const struct muslin_backing_spec *spec, const struct bed 
     row->narrower_by = bed->usable - panels->least_usable;
     if (panels->strips > 0) {
         muslin_len wider = insert_wider_by(spec, panels, row);
-        row->narrower_by = wider < row->narrower_by ? wider : row->narrower_by;
+        row->narrower_by = msl_lesser(wider, row->narrower_by);
     }
     row->warnings = row->narrower_by == 0 ? MUSLIN_WARN_NO_SLACK : 0;
 }
@@ -297,11 +297,9 @@ static int32_t best_layout(const struct msl_backing *backing)
  * may do with less. */
 static muslin_len least_fabric_width(const struct msl_backing *backing)
 {
-    muslin_len least = 2 * backing->spec.allowance + 1;
-    if (backing->needed_width < least)
-        least = backing->needed_width;
-    if (backing->may_turn && backing->needed_length < least)
-        least = backing->needed_length;
+    muslin_len least = msl_lesser(2 * backing->spec.allowance + 1, backing->needed_width);
+    if (backing->may_turn)
+        least = msl_lesser(least, backing->needed_length);
     return least + 2 * backing->spec.selvage;
 }
 

@@ -38,8 +38,7 @@ static muslin_len blunt_loss(const struct muslin_bias_spec *spec)
 /* A run of sqrt 2 m - lost ticks; below zero nothing is left. */
 static muslin_len run_length(muslin_len m, muslin_len lost)
 {
-    muslin_len length = m > 0 ? root2_times_down(m) - lost : 0;
-    return length > 0 ? length : 0;
+    return msl_greater(root2_times_down(msl_greater(m, 0)) - lost, 0);
 }
 
 /* ---- the tube -------------------------------------------------------------------------------------------------- */
@@ -51,11 +50,7 @@ struct bias_cloth {
 
 static struct bias_cloth cloth_of(muslin_len width, muslin_len length)
 {
-    struct bias_cloth cloth = { width, length };
-    if (length < width) {
-        cloth.shorter = length;
-        cloth.longer = width;
-    }
+    const struct bias_cloth cloth = { msl_lesser(width, length), msl_greater(width, length) };
     return cloth;
 }
 
@@ -121,8 +116,7 @@ muslin_status muslin_bias_tube(const struct muslin_bias_spec *spec, struct musli
 /* sqrt 2 m >= needed, where needed is at most 2^31: no m above that needs a closer look, so its square fits. */
 static int reaches(muslin_len m, muslin_len needed)
 {
-    const muslin_len enough = 2 * MUSLIN_SIZE_MAX;
-    uint64_t looked_at = (uint64_t)(m < enough ? m : enough);
+    const uint64_t looked_at = (uint64_t)msl_lesser(m, 2 * MUSLIN_SIZE_MAX);
     return 2 * looked_at * looked_at >= (uint64_t)needed * (uint64_t)needed;
 }
 

@@ -99,6 +99,7 @@ static void want_outline(struct msl_check *check, const struct muslin_binding_sp
     msl_want_some_size(check, MUSLIN_ARG_QUILT_LENGTH, spec->quilt_length);
 }
 
+/* The run looks at allowance and join. */
 static void want_binding_spec(struct msl_check *check, const struct muslin_binding_spec *spec)
 {
     want_outline(check, spec);
@@ -107,10 +108,8 @@ static void want_binding_spec(struct msl_check *check, const struct muslin_bindi
     msl_want_size(check, MUSLIN_ARG_EXTRA, spec->corner_extra);
     msl_want_some_size(check, MUSLIN_ARG_BINDING_CUT, spec->binding_cut);
     msl_want_some_size(check, MUSLIN_ARG_STRIP_LENGTH, spec->strip_length);
-    msl_want_seam(check, MUSLIN_ARG_SEAM_ALLOWANCE, spec->allowance);
     msl_want_some_size(check, MUSLIN_ARG_STEP, spec->step);
     msl_want_count(check, MUSLIN_ARG_SPARE, spec->spare_strips);
-    msl_want_choice(check, MUSLIN_ARG_JOIN, spec->join, MUSLIN_JOIN_BUTTED, MUSLIN_JOIN_BIAS_ENDS);
     msl_want_pad(check, spec->pad);
 }
 

@@ -65,7 +65,7 @@ void msl_want_decimal_sign(struct msl_check *check, int32_t sign);
 /* ---- sized structs --------------------------------------------------------------------------------------------- */
 
 /* Reads a caller's struct into *into (`known` bytes, the library's own sizeof): checks size, tail and flags. `least`
- * is the size first published. Members that the caller does not know become zero, and after a failure all of them. */
+ * is the size first published. Members that the caller does not know become zero, after a failure all but the size. */
 void msl_read_struct(struct msl_check *check, int32_t argument, void *into, uint32_t known, uint32_t least,
                      uint32_t known_flags, const void *from);
 

@@ -185,7 +185,7 @@ muslin_status muslin_motif_plan(const struct muslin_motif_spec *spec, struct mus
 static struct muslin_motif_yield yield_of(const struct muslin_motif *row, muslin_len tail, muslin_len room)
 {
     struct muslin_motif_yield yield = { 0 };
-    muslin_len usable = room > 0 ? room : 0;
+    muslin_len usable = msl_greater(room, 0);
     yield.rows = (usable + tail) / row->row_length;
     yield.repeats = yield.rows * row->repeats_along_each;
     yield.pieces = yield.rows * row->per_row;

@@ -123,20 +123,27 @@ muslin_status muslin_seam_spec_init(struct muslin_seam_spec *spec, uint32_t size
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
-/* Seams put on a size, or taken off it; 0 after a failure. */
-typedef muslin_len seam_change(struct msl_check *check, muslin_len size, muslin_len taken);
+/* Writes a size with its seams put on, or taken off; nothing after a failure. */
+typedef void seam_change(struct msl_check *check, muslin_len size, muslin_len taken, muslin_len *out);
 
-static muslin_len put_on(struct msl_check *check, muslin_len finished, muslin_len taken)
+static void put_on(struct msl_check *check, muslin_len finished, muslin_len taken, muslin_len *out)
 {
     msl_want_size(check, MUSLIN_ARG_FINISHED, finished);
-    return check->status == MUSLIN_OK ? with_seams(finished, taken) : 0;
+    if (check->status == MUSLIN_OK)
+        *out = with_seams(finished, taken);
 }
 
-static muslin_len take_off(struct msl_check *check, muslin_len cut, muslin_len taken)
+static void want_cut(struct msl_check *check, muslin_len cut, muslin_len taken)
 {
     msl_want_size(check, MUSLIN_ARG_CUT, cut);
     want_room_for(check, taken, MUSLIN_ARG_CUT, cut);
-    return check->status == MUSLIN_OK ? joined(cut, 1, taken) : 0;
+}
+
+static void take_off(struct msl_check *check, muslin_len cut, muslin_len taken, muslin_len *out)
+{
+    want_cut(check, cut, taken);
+    if (check->status == MUSLIN_OK)
+        *out = joined(cut, 1, taken);
 }
 
 static muslin_status change_one(seam_change *change, muslin_len size, const struct muslin_seam_spec *seam,
@@ -145,9 +152,7 @@ static muslin_status change_one(seam_change *change, muslin_len size, const stru
     struct msl_check check = msl_check_start(problem);
     muslin_len taken = read_seam(&check, seam);
     msl_want_pointer(&check, MUSLIN_ARG_OUTPUT, out);
-    muslin_len changed = change(&check, size, taken);
-    if (check.status == MUSLIN_OK)
-        *out = changed;
+    change(&check, size, taken, out);
     return check.status;
 }
 
@@ -165,9 +170,7 @@ static muslin_status change_each(seam_change *change, const struct sizes *sizes,
 {
     for (size_t i = first; i < end; i++) {
         struct msl_check check = msl_check_start(NULL);
-        muslin_len changed = change(&check, sizes->from[i], taken);
-        if (check.status == MUSLIN_OK)
-            sizes->out[i] = changed;
+        change(&check, sizes->from[i], taken, &sizes->out[i]);
         if (sizes->statuses != NULL) {
             sizes->statuses[i] = check.status;
         } else if (check.status != MUSLIN_OK) {
@@ -382,14 +385,14 @@ muslin_status muslin_seam_resize_cut(muslin_len cut, int64_t numerator, int64_t 
     muslin_len taken = read_seam(&check, seam);
     msl_read_rounding(&check, &how, rounding);
     msl_want_output(&check, out, (uint32_t)sizeof *out);
-    muslin_len finished = take_off(&check, cut, taken);
+    want_cut(&check, cut, taken);
     msl_want_between(&check, MUSLIN_ARG_FACTOR, numerator, 1, INT64_MAX);
     if (denominator == 0)
         msl_fail(&check, MUSLIN_ERR_DIVIDE_BY_ZERO, MUSLIN_ARG_DIVISOR, 0, 1);
     msl_want_between(&check, MUSLIN_ARG_DIVISOR, denominator, 1, INT64_MAX);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct msl_wide scaled = msl_wide_multiply(finished, numerator);
+    struct msl_wide scaled = msl_wide_multiply(joined(cut, 1, taken), numerator);
     struct msl_wide seams = msl_wide_multiply(taken, denominator);
     if (write_rounded(out, msl_wide_add(scaled, seams), denominator, &how) != MUSLIN_OK)
         msl_fail(&check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_FACTOR, numerator, 0);
@@ -460,7 +463,7 @@ static muslin_len read_carry_on(struct msl_check *check, struct muslin_carry_on_
     if (check->status != MUSLIN_OK)
         return 0;
     muslin_len taken = taken_by_seam(spec->allowance, spec->take_up);
-    muslin_len least_measured = (spec->cut_total + spec->strips - 1) / spec->strips;
+    muslin_len least_measured = msl_divided_up(spec->cut_total, spec->strips);
     want_room_for(check, taken, MUSLIN_ARG_SEGMENT_CUT, spec->later_cut);
     want_room_for(check, spec->strips * taken + 1, MUSLIN_ARG_CUT, spec->cut_total);
     want_room_for(check, least_measured, MUSLIN_ARG_MEASURED, spec->measured);

@@ -172,10 +172,8 @@ static void make_side(struct msl_check *check, int32_t argument, struct side sid
     int64_t grown = (int64_t)(MUSLIN_PPM + side.quilting) * (MUSLIN_PPM + side.washing);
     muslin_status status =
         msl_wide_round(msl_wide_multiply(side.size, ppm_square), kept_of(side), rounding, &out->make);
-    if (status != MUSLIN_OK) {
+    if (status != MUSLIN_OK)
         msl_fail(check, status, argument, side.size, 0);
-        return;
-    }
     out->quilted = nearest(msl_wide_multiply(side.size, MUSLIN_PPM), kept(side.washing));
     out->washed = washed_of(side, out->make.value);
     out->multiplied = nearest(msl_wide_multiply(side.size, grown), ppm_square);
@@ -293,23 +291,16 @@ muslin_status muslin_shrinkage_from_sample(muslin_len before, muslin_len after, 
 
 /* ---- fabric and batting ---------------------------------------------------------------------------------------- */
 
-/* -1, 0 or 1 as the batting loses less, as much or more than the fabric. */
-static int32_t batting_against(int32_t fabric, int32_t batting)
-{
-    return (batting > fabric) - (batting < fabric);
-}
-
 static int32_t source_of(int32_t fabric, int32_t batting, int32_t rule)
 {
-    int32_t more = batting_against(fabric, batting);
     if (rule == MUSLIN_GOVERNING_RULE_BATTING)
         return MUSLIN_GOVERNING_SOURCE_BATTING;
     if (rule == MUSLIN_GOVERNING_RULE_FABRIC)
         return MUSLIN_GOVERNING_SOURCE_FABRIC;
-    if (more == 0)
+    if (fabric == batting)
         return MUSLIN_GOVERNING_SOURCE_BOTH;
-    return (rule == MUSLIN_GOVERNING_RULE_LARGER) == (more > 0) ? MUSLIN_GOVERNING_SOURCE_BATTING
-                                                                : MUSLIN_GOVERNING_SOURCE_FABRIC;
+    return (rule == MUSLIN_GOVERNING_RULE_LARGER) == (batting > fabric) ? MUSLIN_GOVERNING_SOURCE_BATTING
+                                                                        : MUSLIN_GOVERNING_SOURCE_FABRIC;
 }
 
 muslin_status muslin_shrinkage_governs(int32_t fabric, int32_t batting, int32_t governing_rule,
@@ -352,7 +343,7 @@ muslin_status muslin_shrinkage_prewash(const struct muslin_prewash_spec *spec, s
     want_loss(&check, MUSLIN_ARG_SHRINKAGE, 1, s.along);
     if (check.status != MUSLIN_OK)
         return check.status;
-    wash.unshrunk_length = (s.needed_length * MUSLIN_PPM + kept(s.along) - 1) / kept(s.along);
+    wash.unshrunk_length = msl_divided_up(s.needed_length * MUSLIN_PPM, kept(s.along));
     wash.washed_width = s.usable_width * kept(s.across) / MUSLIN_PPM;
     wash.lost_length = wash.unshrunk_length - s.needed_length;
     wash.lost_width = s.usable_width - wash.washed_width;

@@ -177,12 +177,12 @@ static void find_stacks(struct plan *plan)
     struct muslin_stripquilt *found = &plan->found;
     found->blocks = found->tops * found->blocks_per_top;
     found->segments = found->blocks * plan->spec.segments_per_block;
-    found->sets = (found->segments - 1) / found->segments_per_set + 1;
+    found->sets = msl_divided_up(found->segments, found->segments_per_set);
     found->segments_left = found->sets * found->segments_per_set - found->segments;
     found->strips_used = found->sets * plan->spec.strips_per_set;
     found->strips_left = plan->spec.strips - found->strips_used;
     found->stack_low = found->segments / found->sets;
-    found->stack_high = (found->segments - 1) / found->sets + 1;
+    found->stack_high = msl_divided_up(found->segments, found->sets);
     found->stacks_high = found->stack_high > found->stack_low ? found->segments % found->sets : found->sets;
     if (found->sets < plan->spec.segments_per_block)
         found->warnings |= MUSLIN_WARN_SET_REPEATS;

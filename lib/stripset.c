@@ -129,7 +129,7 @@ static struct muslin_yield yield_of(const struct cutting *cutting)
     yield.segments = cutting->ends * cuts;
     yield.from_one_end = straight_through(s);
     yield.resquarings = cutting->ends * resquarings(cuts, s->resquare_every);
-    yield.left_over = left > 0 ? left : 0;
+    yield.left_over = msl_greater(left, 0);
     yield.longer_for_more = s->fold_clear + used_in_all(cutting, cuts + 1) - s->strip_length;
     if (cuts == 0)
         return yield;
@@ -212,14 +212,12 @@ static void read_need(struct msl_check *check, struct muslin_need_spec *spec, co
         msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_SEGMENTS_PER_SET, 0, 1);
 }
 
-/* The length of cloth in so many strips (up to 2^62), which alone may leave the range; 0 after a failure. */
-static muslin_len cloth_for(struct msl_check *check, int64_t strips, muslin_len strip_cut)
+/* The cloth in so many strips (up to 2^62) is a length. */
+static void want_cloth(struct msl_check *check, int64_t strips, muslin_len strip_cut)
 {
-    if (strip_cut > 0 && strips > MUSLIN_LENGTH_MAX / strip_cut) {
-        msl_fail(check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_STRIPS, strips, MUSLIN_LENGTH_MAX / strip_cut);
-        return 0;
-    }
-    return strips * strip_cut;
+    const int64_t most = MUSLIN_LENGTH_MAX / msl_greater(strip_cut, 1);
+    if (strips > most)
+        msl_fail(check, MUSLIN_ERR_OVERFLOW, MUSLIN_ARG_STRIPS, strips, most);
 }
 
 muslin_status muslin_stripset_need(const struct muslin_need_spec *spec, struct muslin_need *out,
@@ -239,10 +237,12 @@ muslin_status muslin_stripset_need(const struct muslin_need_spec *spec, struct m
         need.bundles = msl_divided_up(need.strips, s.strips_per_bundle);
         need.spare_strips = need.bundles * s.strips_per_bundle - need.strips;
     }
-    need.cloth_length = cloth_for(&check, need.strips, s.strip_cut);
-    if (check.status == MUSLIN_OK)
-        msl_write_struct(out, &need, (uint32_t)sizeof need);
-    return check.status;
+    want_cloth(&check, need.strips, s.strip_cut);
+    if (check.status != MUSLIN_OK)
+        return check.status;
+    need.cloth_length = need.strips * s.strip_cut;
+    msl_write_struct(out, &need, (uint32_t)sizeof need);
+    return MUSLIN_OK;
 }
 
 /* ---- from a bundle to wishes ------------------------------------------------------------------------------------- */

@@ -75,7 +75,7 @@ void msl_read_struct(struct msl_check *check, int32_t argument, void *into, uint
     uint32_t common = size < known ? size : known;
     copy_bytes(ours, from, common);
     zero_bytes(ours, common, known);
-    write_u32(ours + SIZE_AT, size != 0 ? known : 0);
+    write_u32(ours + SIZE_AT, known);
 }
 
 void msl_want_output(struct msl_check *check, const void *out, uint32_t least)

@@ -161,14 +161,11 @@ static struct ratio with_waste(struct ratio ratio, int32_t waste)
  * longest seam with seam x above / below <= reach. */
 static muslin_len longer_by(muslin_len seam, struct ratio ratio, muslin_len reach)
 {
-    muslin_len longest = SEAM_LENGTH_MAX;
-    int64_t rest = 0;
-    if (reach > MUSLIN_LENGTH_MAX)
-        reach = MUSLIN_LENGTH_MAX;
-    if (!msl_wide_floor(msl_wide_multiply(reach, ratio.below), ratio.above, &longest, &rest) ||
-        longest > SEAM_LENGTH_MAX)
-        longest = SEAM_LENGTH_MAX;
-    return longest - seam;
+    muslin_len longest = SEAM_LENGTH_MAX; /* where it is more than can be counted */
+    int64_t rest;
+    (void)msl_wide_floor(msl_wide_multiply(msl_lesser(reach, MUSLIN_LENGTH_MAX), ratio.below), ratio.above, &longest,
+                         &rest);
+    return msl_lesser(longest, SEAM_LENGTH_MAX) - seam;
 }
 
 /* The thread of which a half is `half`, a whole number of ticks; as much as can be counted where it is more. */

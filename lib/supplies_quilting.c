@@ -148,7 +148,7 @@ static struct chords start_in_corner(const struct muslin_quilting_spec *s, musli
 static void add_up(const struct chords *chords, int64_t ways, struct muslin_quilting *quilting)
 {
     const struct msl_surd value = { .whole = chords->whole,
-                                    .sign = chords->root > 0 ? 1 : 0,
+                                    .sign = 1,
                                     .radicand = msl_wide_multiply(chords->root, 2 * chords->root),
                                     .divisor = 1 };
     struct msl_exact length = msl_surd_exact(&value);

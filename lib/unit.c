@@ -110,11 +110,11 @@ static void settle_sizes(struct msl_check *check, struct muslin_unit_spec *spec)
     settle_height(check, spec, kind->height);
     if (check->status != MUSLIN_OK)
         return;
-    muslin_len shorter = spec->finished_width < spec->finished_height ? spec->finished_width : spec->finished_height;
+    muslin_len shorter = msl_lesser(spec->finished_width, spec->finished_height);
     msl_want_between(check, MUSLIN_ARG_CORNER, spec->corner, kind->takes_corner, kind->takes_corner ? shorter / 2 : 0);
     if (spec->kind == MUSLIN_UNIT_TRAPEZOID)
         msl_want_between(check, MUSLIN_ARG_FINISHED, spec->finished_width, 2 * spec->finished_height,
-                         2 * MUSLIN_UNIT_SIZE_MAX);
+                         MUSLIN_UNIT_SIZE_MAX);
     int64_t at = check->at;
     check->at = 1;
     msl_want_between(check, MUSLIN_ARG_UNITS, spec->mirrored, 0, kind->hands != HANDS_NONE ? MUSLIN_COUNT_MAX : 0);
@@ -261,8 +261,8 @@ static void tell_areas(const struct unit_recipe *recipe, const struct msl_unit_s
  * out through the allowance e it climbs e short / long, and misses the raw corner by e (long - short) / long. */
 muslin_len msl_unit_seam_offset(const struct msl_unit_sizes *sizes)
 {
-    int64_t longer = sizes->w > sizes->h ? sizes->w : sizes->h;
-    int64_t shorter = sizes->w > sizes->h ? sizes->h : sizes->w;
+    int64_t longer = msl_greater(sizes->w, sizes->h);
+    int64_t shorter = msl_lesser(sizes->w, sizes->h);
     return (sizes->e * (longer - shorter) + longer) / (2 * longer);
 }
 
@@ -271,7 +271,7 @@ static muslin_len bonus_unfinished(const struct msl_unit_sizes *sizes, muslin_le
 {
     struct msl_surd rest = msl_surd_of(corner_cut, -sizes->e, 2, 1);
     muslin_len unfinished = msl_surd_floor(&rest);
-    return unfinished > 0 ? unfinished : 0;
+    return msl_greater(unfinished, 0);
 }
 
 /* How often a recipe is made for a hand. Where one makes both hands, the greater wish decides; where its pieces can be
@@ -286,7 +286,7 @@ static int64_t recipes_for(const struct unit_recipe *recipe, const struct muslin
         return msl_divided_up(spec->units + (apart ? 0 : spec->mirrored), recipe->units);
     int64_t first = msl_divided_up(spec->units, alike);
     int64_t second = msl_divided_up(spec->mirrored, recipe->mirrored);
-    return first > second ? first : second;
+    return msl_greater(first, second);
 }
 
 /* Hands that are cut apart have rows of their own. */

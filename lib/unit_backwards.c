@@ -51,7 +51,7 @@ static struct harvest harvest_of(const struct unit_recipe *recipe, const struct 
         struct muslin_unit_piece piece = { 0 };
         msl_unit_cut_piece(&recipe->row[i], sizes, spec, &piece);
         harvest.per_rectangle[i] = from_rectangle(&piece, stock);
-        harvest.highest = piece.cut_height > harvest.highest ? piece.cut_height : harvest.highest;
+        harvest.highest = msl_greater(piece.cut_height, harvest.highest);
     }
     return harvest;
 }
@@ -181,7 +181,7 @@ static int64_t largest_times(const struct unit_recipe *recipe, const struct prop
                              const struct muslin_unit_spec *spec, const struct muslin_unit_stock_spec *stock)
 {
     int64_t step = step_of(proportion, stock->finished_grid);
-    int64_t longer = proportion->w > proportion->h ? proportion->w : proportion->h;
+    int64_t longer = msl_greater(proportion->w, proportion->h);
     int64_t fits = 0;
     int64_t most = MUSLIN_UNIT_SIZE_MAX / longer / step;
     while (fits < most) {

@@ -60,7 +60,10 @@ ASKED_LAST = (  # of which files, what program, and how much of it
 LIVES_CHANGED = "lives, digest changed"
 LIVES_QUICK = "lives, as far as suites tell"
 MANY = 20  # of one file: then one program holds them all (switched.py)
-END = "#include <unistd.h>\nvoid __wrap__ck_assert_failed(void) { _exit(1); }\n" + switched.CHOSEN
+END = """#include <unistd.h>
+void __wrap__ck_assert_failed(void) { _exit(1); }
+__attribute__((weak)) void __wrap__mark_point(void) { }
+""" + switched.CHOSEN
 
 
 def asked(command, seconds=600, memory=MEMORY, **variables):
@@ -134,7 +137,7 @@ class Build:
         folder = {"unit": "tests/unit.p", HANDBOOK: "tests/handbook/handbook.p", GOLDEN: "tests/golden.p"}[name]
         objects = sorted(map(str, (self.where / folder).glob("*.o"))) + [str(where / "it.o"), self.end]
         program = where / name
-        subprocess.run([*self.linker, "-fuse-ld=lld", "-Wl,--wrap=_ck_assert_failed", *objects,
+        subprocess.run([*self.linker, "-fuse-ld=lld", "-Wl,--wrap=_ck_assert_failed,--wrap=_mark_point", *objects,
                         str(self.where / "libmuslin.a"), *self.libraries, "-o", str(program)], check=True)
         return str(program)
 

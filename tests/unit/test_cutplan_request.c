@@ -64,9 +64,9 @@ START_TEST(members_out_of_their_range_are_named)
     start_squares();
     const struct ruled ruled = RULED(totals_of, p.spec, muslin_cutplan_total);
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
-    p.spec.resquare_every = 3;
+    p.spec.resquare_every = 1;
     ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_EVERY, 0,
-            "Cuts between re-squarings are 3, but must be 0 where re-squaring loses nothing.");
+            "Cuts between re-squarings are 1, but must be 0 where re-squaring loses nothing.");
     p.spec.resquare_every = 0;
     p.spec.resquare_loss = 1;
     ck_said(MUSLIN_ERR_RANGE, MUSLIN_ARG_RESQUARE_EVERY, 0, "Cuts between re-squarings are 0, but must be at least 1.");

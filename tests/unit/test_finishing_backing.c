@@ -643,8 +643,8 @@ START_TEST(both_calls_refuse_what_lies_outside_their_ranges)
         OUTSIDE(muslin_backing_spec, end_loss, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_END_TRIM),
         OUTSIDE(muslin_backing_spec, repeat, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_REPEAT),
         OUTSIDE(muslin_backing_spec, step, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STEP),
-        REFUSAL(muslin_backing_spec, print, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PRINT_DIRECTION),
-        REFUSAL(muslin_backing_spec, print, 6, MUSLIN_ERR_CHOICE, MUSLIN_ARG_PRINT_DIRECTION),
+        REFUSAL(muslin_backing_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
+        NOT_A_CHOICE(muslin_backing_spec, print, 5, MUSLIN_ARG_PRINT_DIRECTION),
     };
     ck_refusals_at(&layouts, 0, refusals, COUNT_OF(refusals));
     ck_refusals_at(&panels, 0, refusals, COUNT_OF(refusals));
@@ -731,6 +731,21 @@ END_TEST
 
 enum { MOST_PIECES = 80 };
 
+/* What lies between two others of a centre or an insert differs from them. */
+static int32_t role_at(int32_t layout, size_t i)
+{
+    switch (layout) {
+    case MUSLIN_BACKING_LAYOUT_CENTRE_ALONG:
+    case MUSLIN_BACKING_LAYOUT_CENTRE_ACROSS:
+        return i == 1 ? MUSLIN_PANEL_ROLE_CENTRE : MUSLIN_PANEL_ROLE_SIDE;
+    case MUSLIN_BACKING_LAYOUT_INSERT_ALONG:
+    case MUSLIN_BACKING_LAYOUT_INSERT_ACROSS:
+        return i == 1 ? MUSLIN_PANEL_ROLE_INSERT : MUSLIN_PANEL_ROLE_HALF;
+    default:
+        return MUSLIN_PANEL_ROLE_WHOLE;
+    }
+}
+
 /* Sewing the described pieces together, one after the other, gives the joined size, and they can be cut from the
  * cloth. */
 static int panels_add_up(const struct muslin_backing_spec *spec, const struct muslin_backing *row)
@@ -752,6 +767,8 @@ static int panels_add_up(const struct muslin_backing_spec *spec, const struct mu
         halves += piece->role == MUSLIN_PANEL_ROLE_HALF ? piece->cut_width : 0;
         sewn += piece->count;
         seams += 1 + (piece->count - 1);
+        if (piece->role != role_at(row->layout, i))
+            return 0;
         if (piece->position != (int32_t)i + 1 || piece->cut_width > u || piece->size != sizeof pieces[0])
             return 0;
         muslin_len run = piece->count * piece->cut_width - (piece->count - 1) * 2 * spec->allowance;
@@ -768,6 +785,20 @@ static int panels_add_up(const struct muslin_backing_spec *spec, const struct mu
     return across == joined && joined >= needed && sewn == row->pieces && seams == row->seams &&
            sides <= (row->panels - 1) * u && (halves == 0 || halves == u) && halves <= row->panels * u;
 }
+
+/* Of a layout that does not serve no least is known. */
+START_TEST(a_layout_that_does_not_serve_is_said)
+{
+    struct muslin_backing_spec spec = no_margins(WHOLE_IN(59), WHOLE_IN(75), WHOLE_IN(42));
+    struct muslin_problem problem = PROBLEM;
+    char sentence[200];
+    size_t count = 0;
+    ck_status(muslin_backing_panels(&spec, MUSLIN_BACKING_LAYOUT_ONE_WIDTH, NULL, 0, 0, &count, &problem),
+              MUSLIN_ERR_NO_FIT);
+    snprintf(sentence, sizeof sentence, "Backing layout is 1. %s", muslin_status_sentence(MUSLIN_ERR_NO_FIT));
+    ck_assert_str_eq(problem.text, sentence);
+}
+END_TEST
 
 START_TEST(the_pieces_described_add_up_to_the_joined_size)
 {
@@ -877,6 +908,7 @@ void add_finishing_backing(Suite *suite)
     tcase_add_test(brute, the_slack_of_a_centre_panel_is_right_for_every_small_width);
     tcase_add_test(brute, rounding_panel_by_panel_swaps_the_two_roundings);
     tcase_add_test(brute, cloth_no_wider_than_its_seams_fits_nothing_and_the_least_width_is_named);
+    tcase_add_test(brute, a_layout_that_does_not_serve_is_said);
     tcase_add_test(brute, the_pieces_described_add_up_to_the_joined_size);
     suite_add_tcase(suite, brute);
 

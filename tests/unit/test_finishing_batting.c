@@ -86,6 +86,26 @@ START_TEST(the_package_is_the_smallest_that_covers_in_its_orientation)
 }
 END_TEST
 
+/* As large as a package, and a tick more either way. */
+START_TEST(a_package_that_is_a_tick_short_does_not_cover)
+{
+    int64_t rows = 0;
+    int wrong = 0;
+    ck_ok(muslin_reference_count(MUSLIN_TABLE_BATTING, &rows, NULL));
+    for (int64_t row = 0; row < rows; row++)
+        for (int ticks = 0; ticks < 4; ticks++) {
+            struct muslin_reference r = { .size = (uint32_t)sizeof r };
+            ck_ok(muslin_reference_row(MUSLIN_TABLE_BATTING, row, &r, NULL));
+            struct muslin_batting_spec spec = quilt(r.width + ticks % 2, r.length + ticks / 2);
+            spec.margin_left = spec.margin_right = spec.margin_top = spec.margin_bottom = 0;
+            wrong += package_is_the_least(&spec, 1) == 0;
+            spec.flags = MUSLIN_BATTING_FIXED;
+            wrong += package_is_the_least(&spec, 0) == 0;
+        }
+    ck_assert_int_eq(wrong, 0);
+}
+END_TEST
+
 /* Crib packages are listed as 45 x 60 in (public charts): a quilt 54 x 39 in with 3 in margins needs 60 x 45. */
 START_TEST(a_package_that_fits_only_turned_is_turned_unless_fixed)
 {
@@ -241,6 +261,7 @@ void add_finishing_batting(Suite *suite)
     tcase_add_test(tests, three_inches_on_each_side_make_sixty_by_eighty_sixty_six_by_eighty_six);
     tcase_add_test(tests, each_margin_counts_on_its_own_side);
     tcase_add_test(tests, the_package_is_the_smallest_that_covers_in_its_orientation);
+    tcase_add_test(tests, a_package_that_is_a_tick_short_does_not_cover);
     tcase_add_test(tests, a_package_that_fits_only_turned_is_turned_unless_fixed);
     tcase_add_test(tests, no_package_for_a_quilt_of_two_hundred_inches_is_an_answer);
     tcase_add_test(tests, pieces_of_a_roll_lie_the_way_that_takes_less);

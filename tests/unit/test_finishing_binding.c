@@ -180,14 +180,14 @@ START_TEST(measure_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
         REFUSAL(muslin_binding_width_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        REFUSAL(muslin_binding_width_spec, fold, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_FOLD),
-        REFUSAL(muslin_binding_width_spec, fold, 3, MUSLIN_ERR_CHOICE, MUSLIN_ARG_FOLD),
+        NOT_A_CHOICE(muslin_binding_width_spec, fold, 2, MUSLIN_ARG_FOLD),
         OUTSIDE(muslin_binding_width_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_binding_width_spec, front, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_BINDING_FRONT),
         OUTSIDE(muslin_binding_width_spec, thickness, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_THICKNESS),
         OUTSIDE(muslin_binding_width_spec, back, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_BINDING_BACK),
         OUTSIDE(muslin_binding_width_spec, turn_under, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_TURN_UNDER),
         OUTSIDE(muslin_binding_width_spec, binding_cut, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_BINDING_CUT),
+        REFUSAL(muslin_binding_width_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_binding_width_spec, uneven_limit, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_TOLERANCE),
     };
     ck_refusals_at(&measure, 0, refusals, COUNT_OF(refusals));
@@ -253,6 +253,9 @@ START_TEST(eleven_strips_of_two_and_a_half_need_seven_eighths_of_a_yard)
     ck_assert_int_eq(binding.spare, WHOLE_IN(16));
     ck_assert_int_eq(binding.cloth_length, IN(27, 1, 2));
     ck_assert_int_eq(binding.bought, 7 * IN(4, 1, 2));
+    spec.join = MUSLIN_JOIN_STRAIGHT;
+    spec.allowance = IN(0, 3, 8);
+    ck_assert_int_eq(planned(&spec).loss_per_join, IN(0, 3, 4));
 }
 END_TEST
 
@@ -390,8 +393,8 @@ START_TEST(plan_refuses_what_lies_outside_its_ranges)
 {
     const struct refusal refusals[] = {
         REFUSAL(muslin_binding_spec, flags, 1, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC),
-        REFUSAL(muslin_binding_spec, perimeter, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_PERIMETER),
-        REFUSAL(muslin_binding_spec, perimeter, 4 * MUSLIN_SIZE_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_PERIMETER),
+        OUTSIDE(muslin_binding_spec, perimeter, 0, 4 * MUSLIN_SIZE_MAX, MUSLIN_ARG_PERIMETER),
+        REFUSAL(muslin_binding_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_binding_spec, quilt_width, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_WIDTH),
         OUTSIDE(muslin_binding_spec, quilt_length, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_QUILT_LENGTH),
         OUTSIDE(muslin_binding_spec, extra, 0, MUSLIN_SIZE_MAX, MUSLIN_ARG_EXTRA),
@@ -402,8 +405,7 @@ START_TEST(plan_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_binding_spec, allowance, 0, MUSLIN_SIZE_MAX / 8, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_binding_spec, step, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_STEP),
         OUTSIDE(muslin_binding_spec, spare_strips, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_SPARE),
-        REFUSAL(muslin_binding_spec, join, 0, MUSLIN_ERR_CHOICE, MUSLIN_ARG_JOIN),
-        REFUSAL(muslin_binding_spec, join, 5, MUSLIN_ERR_CHOICE, MUSLIN_ARG_JOIN),
+        NOT_A_CHOICE(muslin_binding_spec, join, 4, MUSLIN_ARG_JOIN),
     };
     ck_refusals_at(&plan, 0, refusals, COUNT_OF(refusals));
 }

@@ -167,6 +167,12 @@ START_TEST(hanging_refuses_what_lies_outside_its_ranges)
         BEYOND(muslin_hanging_spec, corners, 5, 4, MUSLIN_ARG_CORNERS),
     };
     ck_refusals_at(&hanging_plan, 0, refusals, COUNT_OF(refusals));
+    /* Of what is not made it may be nothing, but not less. */
+    const struct muslin_hanging_spec bare = { .size = (uint32_t)sizeof bare, .quilt_width = WHOLE_IN(60) };
+    const struct ruled no_sleeve = RULED(hanging_call, bare, muslin_hanging);
+    const struct refusal below[] = { BEYOND(muslin_hanging_spec, drop, -1, 0, MUSLIN_ARG_SLEEVE_DROP),
+                                     BEYOND(muslin_hanging_spec, label_height, -1, 0, MUSLIN_ARG_LABEL) };
+    ck_refusals_at(&no_sleeve, 0, below, COUNT_OF(below));
 }
 END_TEST
 

@@ -706,11 +706,15 @@ END_TEST
 START_TEST(a_call_over_good_elements_only_leaves_failed_alone)
 {
     for (size_t f = 0; f < COUNT(array_forms); f++) {
-        muslin_len out[2] = { 77, 77 };
+        muslin_len out[3] = { 77, 77, 77 };
+        muslin_status statuses[3] = { 7, 7, 7 };
         size_t failed = 77;
         ck_ok(array_forms[f].call(array_forms[f].a, array_forms[f].b, 2, out, NULL, &failed));
         ck_assert_uint_eq(failed, 77);
-        ck_assert_mem_eq(out, array_forms[f].out, sizeof out);
+        ck_assert_mem_eq(out, array_forms[f].out, 2 * sizeof out[0]);
+        ck_ok(array_forms[f].call(array_forms[f].a, array_forms[f].b, 2, out, statuses, &failed));
+        ck_assert(statuses[0] == MUSLIN_OK && statuses[1] == MUSLIN_OK);
+        ck_assert(out[2] == 77 && statuses[2] == 7);
     }
 }
 END_TEST
@@ -739,38 +743,61 @@ START_TEST(no_elements_succeed_without_arrays)
 }
 END_TEST
 
-/* Many elements, all good but the one at `bad`, which must not keep the others from their sums. */
-static void check_long_sums(size_t bad, int has_statuses)
+/* Many elements, all good but the one at `bad` of the first or second array, which must not keep the others from their
+ * sums. As many lie before and behind the arrays, of which nothing is asked. */
+enum { BEFORE = 600, LONG = 1300, ALL = BEFORE + LONG + 20 };
+
+static void check_long_sums(size_t bad, int is_first, int has_statuses)
 {
-    enum { LONG = 1300 };
-    muslin_len a[LONG], b[LONG], sums[LONG], differences[LONG];
-    muslin_status statuses[LONG];
+    muslin_len a[ALL], b[ALL], sums[ALL], differences[ALL];
+    muslin_status statuses[ALL], *statuses_asked = has_statuses ? statuses + BEFORE : NULL;
     size_t failed = LONG;
-    for (size_t i = 0; i < LONG; i++) {
+    for (size_t i = 0; i < ALL; i++) {
         a[i] = i % 7 == 0 ? -(muslin_len)i : MUSLIN_LENGTH_MAX / 4 - (muslin_len)i;
-        b[i] = i == bad ? INT64_MIN : 1000 - (muslin_len)i;
+        b[i] = 1000 - (muslin_len)i;
         sums[i] = differences[i] = 77;
         statuses[i] = 99;
     }
+    if (bad < LONG)
+        (is_first ? a : b)[BEFORE + bad] = INT64_MIN;
     const muslin_status wanted = has_statuses || bad >= LONG ? MUSLIN_OK : MUSLIN_ERR_RANGE;
-    ck_status(muslin_length_add_n(a, b, LONG, sums, has_statuses ? statuses : NULL, &failed), wanted);
-    ck_status(muslin_length_subtract_n(a, b, LONG, differences, has_statuses ? statuses : NULL, &failed), wanted);
+    ck_status(muslin_length_add_n(a + BEFORE, b + BEFORE, LONG, sums + BEFORE, statuses_asked, &failed), wanted);
+    ck_status(muslin_length_subtract_n(a + BEFORE, b + BEFORE, LONG, differences + BEFORE, statuses_asked, &failed),
+              wanted);
     ck_assert_uint_eq(failed, wanted == MUSLIN_OK ? LONG : bad);
-    for (size_t i = 0; i < LONG; i++) {
-        const int is_done = has_statuses ? i != bad : i < bad;
+    for (size_t i = 0; i < ALL; i++) {
+        const int is_asked = i >= BEFORE && i < BEFORE + LONG;
+        const int is_done = is_asked && (has_statuses ? i != BEFORE + bad : i < BEFORE + bad);
         ck_assert_int_eq(sums[i], is_done ? a[i] + b[i] : 77);
         ck_assert_int_eq(differences[i], is_done ? a[i] - b[i] : 77);
-        if (has_statuses)
-            ck_assert_int_eq(statuses[i], i == bad ? MUSLIN_ERR_RANGE : MUSLIN_OK);
+        const muslin_status status = i == BEFORE + bad ? MUSLIN_ERR_RANGE : MUSLIN_OK;
+        ck_assert_int_eq(statuses[i], is_asked && has_statuses ? status : 99);
     }
 }
 
 START_TEST(a_long_array_is_as_its_elements)
 {
     const size_t bads[] = { 0, 511, 512, 700, 1299, 1300 };
-    for (size_t i = 0; i < COUNT(bads); i++) {
-        check_long_sums(bads[i], 0);
-        check_long_sums(bads[i], 1);
+    for (size_t i = 0; i < COUNT(bads); i++)
+        for (int which = 0; which < 4; which++)
+            check_long_sums(bads[i], which % 2, which / 2);
+}
+END_TEST
+
+/* The range ends at 2^62 - 1 both ways. */
+START_TEST(sums_of_arrays_may_just_reach_the_ends_of_the_range)
+{
+    const muslin_len half = INT64_C(1) << 61;
+    const muslin_len a[] = { half, half, -half, -half };
+    const muslin_len b[] = { half - 1, half, 1 - half, -half };
+    for (size_t i = 0; i < COUNT(a); i++) {
+        const muslin_status status = i % 2 == 0 ? MUSLIN_OK : MUSLIN_ERR_OVERFLOW;
+        const muslin_len end = i < 2 ? MUSLIN_LENGTH_MAX : -MUSLIN_LENGTH_MAX, opposite = -b[i];
+        muslin_len sum = 77, difference = 77;
+        ck_status(muslin_length_add_n(&a[i], &b[i], 1, &sum, NULL, NULL), status);
+        ck_status(muslin_length_subtract_n(&a[i], &opposite, 1, &difference, NULL, NULL), status);
+        ck_assert_int_eq(sum, status == MUSLIN_OK ? end : 77);
+        ck_assert_int_eq(difference, sum);
     }
 }
 END_TEST
@@ -1092,6 +1119,7 @@ static TCase *tcase_arrays(void)
     tcase_add_test(arrays, the_output_may_be_an_input);
     tcase_add_test(arrays, no_elements_succeed_without_arrays);
     tcase_add_test(arrays, a_long_array_is_as_its_elements);
+    tcase_add_test(arrays, sums_of_arrays_may_just_reach_the_ends_of_the_range);
     tcase_add_test(arrays, a_missing_array_is_refused_before_anything_is_written);
     return arrays;
 }

@@ -58,6 +58,9 @@ START_TEST(a_length_of_ninety_six_takes_four_repeats_of_twenty_seven)
     ck_assert_int_eq(motif.cloth_lucky, WHOLE_IN(108));
     ck_assert_int_eq(motif.lucky_within, 0);
     ck_assert_int_eq(motif.repeats_bought, 4);
+    spec.usable_width = WHOLE_IN(45); /* how the print lies in it is not known */
+    ck_assert_int_eq(planned(&spec).lucky_within, 0);
+    spec.usable_width = WHOLE_IN(40);
     ck_assert_int_eq(motif.cloth_least, WHOLE_IN(108));
     ck_assert_uint_eq(motif.warnings, MUSLIN_WARN_NO_SLACK); /* the window is as wide as the cloth */
     spec.flags = MUSLIN_MOTIF_ANY_START;
@@ -175,6 +178,7 @@ START_TEST(a_window_larger_than_the_repeat_takes_several)
     ck_assert_int_eq(motif.row_length, WHOLE_IN(10));
     ck_assert_int_eq(motif.waste_per_row, WHOLE_IN(2));
     ck_assert_int_eq(motif.cloth_length, WHOLE_IN(30));
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(39)).repeats, 6);
 }
 END_TEST
 
@@ -406,6 +410,10 @@ START_TEST(a_short_cloth_gives_no_window)
     ck_assert_int_eq(yield.shorter_by, WHOLE_IN(7));
     ck_assert_int_eq(yield.longer_for_one, WHOLE_IN(5));
     ck_assert_uint_eq(yield.warnings, 0);
+    spec.pieces = 1;
+    ck_assert_int_eq(planned(&spec).cloth_least, WHOLE_IN(18));
+    spec.cut_length = WHOLE_IN(4);
+    ck_assert_int_eq(gives(&spec, WHOLE_IN(25)).left_over, WHOLE_IN(9)); /* 25 - 12 - 4 */
 }
 END_TEST
 
@@ -565,6 +573,11 @@ START_TEST(cloth_beyond_the_longest_length_is_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_LAYERS);
     ck_assert_int_eq(problem.value, 3);
     ck_assert_int_eq(stack.strips, -7);
+    /* The longest is 2^62 - 1 = (2^31 - 1)(2^31 + 1): 2^31 - 1 layers of 3 strips, of 715827883 each. */
+    spec = stacks_of(3, MUSLIN_COUNT_MAX, 1, 715827883, 1);
+    ck_assert_int_eq(stacked(&spec).cloth_length, MUSLIN_LENGTH_MAX);
+    spec.straightening = 1;
+    ck_status(muslin_stack_plan(&spec, &stack, NULL), MUSLIN_ERR_OVERFLOW);
     spec = stacks_of(MUSLIN_COUNT_MAX, 1, MUSLIN_COUNT_MAX, 1, MUSLIN_SIZE_MAX);
     ck_assert_int_eq(stacked(&spec).spare_stacks, (MUSLIN_SIZE_MAX - 1) * MUSLIN_COUNT_MAX);
 }

@@ -55,6 +55,35 @@ START_TEST(a_limit_is_told_in_the_unit_of_the_value)
     const struct muslin_seam_spec eighth = { sizeof eighth, 0, 1016, 0 };
     ck_status(muslin_seam_finished_from_cut(320, &eighth, &total, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
     ck_assert_str_eq(problem.text, "Cut size is 1 mm, but its seams take 6.35 mm.");
+    /* 636 ticks are 1.9875 mm, 639 are 1.996875 mm. */
+    const struct muslin_seam_spec below_two = { sizeof below_two, 0, 318, 0 };
+    ck_status(muslin_seam_finished_from_cut(320, &below_two, &total, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_str_eq(problem.text, "Cut size is 1 mm, but its seams take about 1.99 mm.");
+    const struct muslin_seam_spec nearly_two = { sizeof nearly_two, 0, 319, 1 };
+    ck_status(muslin_seam_finished_from_cut(320, &nearly_two, &total, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_str_eq(problem.text, "Cut size is 1 mm, but its seams take about 2.00 mm.");
+}
+END_TEST
+
+/* 2^20 ticks are 129.0078... in; that they are 3276.8 mm only happens to be so. */
+START_TEST(a_limit_of_the_library_is_no_round_number_of_millimetres)
+{
+    const struct muslin_rounding_spec to = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_corner_spec square[4];
+    struct muslin_problem problem = PROBLEM;
+    muslin_len along, across;
+    for (int i = 0; i < 4; i++) {
+        const struct muslin_corner_spec initial = MUSLIN_CORNER_SPEC_INIT;
+        square[i] = initial;
+        square[i].x = i == 1 || i == 2 ? 8128 : 0;
+        square[i].y = i / 2 * 8128;
+    }
+    ck_status(muslin_shape_foundation(square, sizeof square[0], 4, 0, WHOLE_IN(130), &to, &along, &across, &problem),
+              MUSLIN_ERR_RANGE);
+    ck_assert_str_eq(problem.text, "Margin is 130 in, but must be at most about 129.0078 in.");
+    ck_status(muslin_shape_foundation(square, sizeof square[0], 4, 0, 3300 * MUSLIN_TICKS_PER_MM, &to, &along, &across,
+                                      &problem), MUSLIN_ERR_RANGE);
+    ck_assert_str_eq(problem.text, "Margin is 3300 mm, but must be at most 3276.80 mm.");
 }
 END_TEST
 
@@ -198,31 +227,56 @@ START_TEST(the_array_forms_agree_with_the_single_ones)
 }
 END_TEST
 
-/* The one at 700 is too large, or one tick too small for its seams; the last is the largest size. */
+/* As many lie before and behind an array, of which nothing is asked; one of its first is the largest size. */
+enum { BEFORE = 600, LONG = 1300, BEHIND = 20, ALL = BEFORE + LONG + BEHIND, BAD = 700 };
+
+static int is_asked(size_t i)
+{
+    return i >= BEFORE && i < BEFORE + LONG;
+}
+
+/* All but that of the bad one are `more` than they were; and nothing that lies around them is touched. */
+static void ck_changed(const muslin_len *sizes, const muslin_len *changed, const muslin_status *statuses,
+                       muslin_len more, muslin_status bad)
+{
+    for (size_t i = 0; i < ALL; i++) {
+        const int is_bad = i == BEFORE + BAD;
+        ck_assert_int_eq(statuses[i], !is_asked(i) ? 99 : is_bad ? bad : MUSLIN_OK);
+        ck_assert_int_eq(changed[i], !is_asked(i) || is_bad ? 77 : sizes[i] + more);
+    }
+}
+
 START_TEST(a_long_array_is_as_its_elements)
 {
-    enum { LONG = 1300 };
-    muslin_len sizes[LONG], cuts[LONG], finished[LONG];
-    muslin_status of_cuts[LONG], of_finished[LONG];
     const muslin_len taken = IN(0, 1, 2);
-    size_t failed = 55;
-    for (size_t i = 0; i < LONG; i++) {
-        sizes[i] = taken + (muslin_len)i;
-        of_cuts[i] = of_finished[i] = 99;
+    const struct {
+        muslin_len size;
+        muslin_status of_cut, of_finished;
+    } bad[] = { { MUSLIN_SIZE_MAX + 1, MUSLIN_ERR_RANGE, MUSLIN_ERR_RANGE },
+                { MUSLIN_SIZE_MAX + taken - 1, MUSLIN_ERR_RANGE, MUSLIN_ERR_RANGE },
+                { -1, MUSLIN_ERR_RANGE, MUSLIN_ERR_RANGE },
+                { taken - 1, MUSLIN_OK, MUSLIN_ERR_SEAM_TOO_WIDE } };
+    for (size_t b = 0; b < sizeof bad / sizeof bad[0]; b++) {
+        muslin_len sizes[ALL], cuts[ALL], finished[ALL];
+        muslin_status of_cuts[ALL], of_finished[ALL];
+        size_t failed = 55;
+        for (size_t i = 0; i < ALL; i++) {
+            sizes[i] = taken + (muslin_len)i;
+            cuts[i] = finished[i] = 77;
+            of_cuts[i] = of_finished[i] = 99;
+        }
+        sizes[BEFORE + 300] = MUSLIN_SIZE_MAX;
+        sizes[BEFORE + BAD] = bad[b].size;
+        ck_ok(muslin_seam_cut_from_finished_n(sizes + BEFORE, LONG, &quarter, cuts + BEFORE, of_cuts + BEFORE, NULL));
+        ck_ok(muslin_seam_finished_from_cut_n(sizes + BEFORE, LONG, &quarter, finished + BEFORE, of_finished + BEFORE,
+                                              NULL));
+        if (bad[b].of_cut != MUSLIN_OK)
+            ck_changed(sizes, cuts, of_cuts, taken, bad[b].of_cut);
+        ck_changed(sizes, finished, of_finished, -taken, bad[b].of_finished);
+        ck_status(muslin_seam_finished_from_cut_n(sizes + BEFORE, LONG, &quarter, finished + BEFORE, NULL, &failed),
+                  bad[b].of_finished);
+        ck_assert_uint_eq(failed, BAD);
     }
-    sizes[LONG - 1] = MUSLIN_SIZE_MAX;
-    sizes[700] = MUSLIN_SIZE_MAX + 1;
-    ck_ok(muslin_seam_cut_from_finished_n(sizes, LONG, &quarter, cuts, of_cuts, NULL));
-    sizes[700] = taken - 1;
-    ck_ok(muslin_seam_finished_from_cut_n(sizes, LONG, &quarter, finished, of_finished, NULL));
-    for (size_t i = 0; i < LONG; i++) {
-        ck_assert_int_eq(of_cuts[i], i == 700 ? MUSLIN_ERR_RANGE : MUSLIN_OK);
-        ck_assert_int_eq(of_finished[i], i == 700 ? MUSLIN_ERR_SEAM_TOO_WIDE : MUSLIN_OK);
-        ck_assert(i == 700 || (cuts[i] == sizes[i] + taken && finished[i] == sizes[i] - taken));
-    }
-    ck_status(muslin_seam_finished_from_cut_n(sizes, LONG, &quarter, finished, NULL, &failed),
-              MUSLIN_ERR_SEAM_TOO_WIDE);
-    ck_assert_uint_eq(failed, 700);
 }
 END_TEST
 
@@ -575,6 +629,11 @@ START_TEST(cuts_and_counts_of_a_row_outside_their_ranges_are_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECES);
     ck_status(muslin_seam_row(cuts, SIZE_MAX, &quarter, &row, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.limit, MUSLIN_COUNT_MAX);
+    ck_status(muslin_seam_row(cuts, (size_t)MUSLIN_COUNT_MAX + 1, &quarter, &row, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.value, MUSLIN_COUNT_MAX + 1);
+    /* As many may be: the second of these is none. */
+    ck_status(muslin_seam_row(cuts, (size_t)MUSLIN_COUNT_MAX, &quarter, &row, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
     ck_status(muslin_seam_row(NULL, 1, &quarter, &row, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_CUT);
@@ -704,6 +763,7 @@ START_TEST(resizing_beyond_any_length_overflows)
               MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_FACTOR);
     ck_assert_int_eq(problem.value, INT64_MAX);
+    ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(out.value, 77);
 }
 END_TEST
@@ -719,6 +779,7 @@ START_TEST(a_ratio_that_is_none_is_refused)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DIVISOR);
     ck_status(muslin_seam_resize_cut(20320, 2, -1, &quarter, &nearest, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_DIVISOR);
+    ck_assert_int_eq(problem.limit, 1);
     ck_status(muslin_seam_resize_cut(20320, 0, 1, &quarter, &nearest, &out, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_FACTOR);
     ck_status(muslin_seam_resize_cut(20320, -2, 1, &quarter, &nearest, &out, NULL), MUSLIN_ERR_RANGE);
@@ -887,11 +948,14 @@ START_TEST(a_take_up_of_two_allowances_is_the_last_that_can_be_cured)
     struct muslin_calibration out = calibrated(IN(2, 1, 2), 4, WHOLE_IN(7), IN(0, 1, 4));
     ck_assert_int_eq(out.sew_at, 0);
     out.planned = 77;
-    ck_status(calibrate(IN(2, 1, 2), 4, WHOLE_IN(7) - 5, IN(0, 1, 4), &out, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
-    ck_assert_int_eq(problem.argument, MUSLIN_ARG_MEASURED);
-    ck_assert_int_eq(problem.value, WHOLE_IN(7) - 5);
-    ck_assert_int_eq(problem.limit, WHOLE_IN(7));
-    ck_assert_int_eq(out.planned, 77);
+    for (muslin_len less = 1; less <= 5; less += 4) {
+        ck_status(calibrate(IN(2, 1, 2), 4, WHOLE_IN(7) - less, IN(0, 1, 4), &out, &problem),
+                  MUSLIN_ERR_SEAM_TOO_WIDE);
+        ck_assert_int_eq(problem.argument, MUSLIN_ARG_MEASURED);
+        ck_assert_int_eq(problem.value, WHOLE_IN(7) - less);
+        ck_assert_int_eq(problem.limit, WHOLE_IN(7));
+        ck_assert_int_eq(out.planned, 77);
+    }
 }
 END_TEST
 
@@ -1325,6 +1389,7 @@ static TCase *tcase_sizes(void)
 {
     TCase *sizes = tcase_create("cut and finished");
     tcase_add_test(sizes, a_limit_is_told_in_the_unit_of_the_value);
+    tcase_add_test(sizes, a_limit_of_the_library_is_no_round_number_of_millimetres);
     tcase_add_test(sizes, a_six_inch_square_is_cut_six_and_a_half);
     tcase_add_test(sizes, a_unit_that_finishes_eight_and_a_half_is_nine_unfinished);
     tcase_add_test(sizes, a_metric_allowance_works_as_well);

@@ -38,6 +38,7 @@ static const struct muslin_rounding_spec to_tick = MUSLIN_ROUNDING_SPEC_INIT;
                                         &problem_), code);                                                       \
         ck_assert_int_eq(problem_.status, code);                                                                 \
         ck_assert_msg(problem_.at == (row_), "at row %lld: %s", (long long)problem_.at, problem_.text);          \
+        ck_assert((code) != MUSLIN_ERR_SEAM_TOO_WIDE || strstr(problem_.text, muslin_status_sentence(code)));    \
         ck_assert_uint_eq(count_, 77);                                                                           \
     } while (0)
 #define ck_template_takes(rows)                                                                                  \

@@ -68,7 +68,10 @@ START_TEST(a_measure_may_have_grown_tenfold_at_most)
     ck_assert_int_eq(refused_change(8, 81).limit, 80);
     ck_assert_int_eq(refused_change(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX + 1).limit, MUSLIN_SIZE_MAX);
     ck_assert_int_eq(refused_change(INT64_MIN, INT64_MAX).at, 0);
-    ck_status(muslin_shrinkage_change(8, 8, NULL, NULL), MUSLIN_ERR_NULL);
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_shrinkage_change(8, 8, NULL, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    ck_assert_int_eq(problem.at, 0);
     struct muslin_problem bad = { .size = 8 };
     int32_t ppm = 7;
     ck_status(muslin_shrinkage_change(8, 8, &ppm, &bad), MUSLIN_ERR_STRUCT_SIZE);

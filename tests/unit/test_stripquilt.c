@@ -213,6 +213,11 @@ START_TEST(only_square_blocks_are_turned_a_quarter)
     struct muslin_problem problem = failing(&spec, MUSLIN_ERR_NOT_SQUARE);
     ck_assert_int_eq(problem.value, IN(11, 1, 2));
     ck_assert_int_eq(problem.limit, WHOLE_IN(12));
+    ck_assert_str_eq(problem.text, "Block width (finished) is 11 1/2 in, but to be square it must be 12 in.");
+    spec.square_tolerance = IN(0, 1, 2);
+    ck_assert_int_eq(planned(&spec).blocks_turned, planned(&spec).blocks_per_top / 2);
+    spec.square_tolerance--;
+    ck_assert_int_eq(failing(&spec, MUSLIN_ERR_NOT_SQUARE).argument, problem.argument);
     spec.turning = MUSLIN_TURNING_HALF_ALTERNATE;
     ck_assert_int_eq(planned(&spec).block_square, 0);
 }
@@ -226,6 +231,7 @@ START_TEST(strips_that_do_not_give_the_tops_wished_for_are_not_enough)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_TOPS);
     ck_assert_int_eq(problem.value, 3);
     ck_assert_int_eq(problem.limit, 2);
+    ck_assert_str_eq(problem.text, "Number of tops is 3, but what is in hand gives only 2.");
     spec.tops = MUSLIN_COUNT_MAX;
     ck_assert_int_eq(failing(&spec, MUSLIN_ERR_NOT_ENOUGH).value, MUSLIN_COUNT_MAX);
     spec.tops = 0;
@@ -255,6 +261,7 @@ START_TEST(a_set_that_gives_no_segment_names_the_strip_that_would)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIP_LENGTH);
     ck_assert_int_eq(problem.value, WHOLE_IN(10));
     ck_assert_int_eq(problem.limit, WHOLE_IN(14));
+    ck_assert_str_eq(problem.text, "Usable strip length is 10 in, but what is needed here is at least 14 in.");
     spec.strip_length = problem.limit;
     ck_assert_int_eq(planned(&spec).segments_per_set, 2);
     spec.strip_length--;
@@ -320,6 +327,10 @@ START_TEST(more_strips_than_can_be_counted_are_too_many)
     ck_status(muslin_stripquilt_strips_needed(&spec, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
+    spec.strips = -1;
+    ck_status(muslin_stripquilt_strips_needed(&spec, &strips, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_STRIPS);
+    spec.strips = 0;
     spec.strip_length = WHOLE_IN(6);
     ck_status(muslin_stripquilt_strips_needed(&spec, &strips, &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_int_eq(strips, 119304647 * INT64_C(18));
@@ -369,6 +380,11 @@ START_TEST(plan_refuses_what_lies_outside_its_ranges)
         REFUSAL(muslin_stripquilt_spec, segment_cut, 4064, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_SEGMENT_CUT),
     };
     ck_refusals(&plan, refusals, COUNT_OF(refusals));
+    /* A tolerance must be right where the block is square without it, too. */
+    struct muslin_stripquilt_spec spec = good_request;
+    spec.segment_cut = 0;
+    spec.square_tolerance = -1;
+    ck_assert_int_eq(failing(&spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_SQUARE_TOLERANCE);
 }
 END_TEST
 
@@ -388,6 +404,8 @@ START_TEST(sets_blocks_and_tops_end_at_the_largest_size)
     spec.strips_per_set = MUSLIN_COUNT_MAX;
     ck_assert_int_eq(failing(&spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_UNFINISHED);
     spec.strip_cut = MUSLIN_SIZE_MAX;
+    ck_assert_int_eq(failing(&spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_UNFINISHED);
+    spec.segment_cut = 0;
     ck_assert_int_eq(failing(&spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_UNFINISHED);
     spec = good_request;
     spec.segment_cut = MUSLIN_SIZE_MAX;
@@ -516,6 +534,15 @@ static int is_a_run(const struct deal *deal, const struct muslin_block_group *gr
     return good && followed && group->repeats == repeats;
 }
 
+/* As the first. */
+static int64_t stacks_as_high(const struct deal *deal)
+{
+    int64_t stacks = 0;
+    for (int64_t set = 1; set <= deal->quilt.sets; set++)
+        stacks += deal->height[set] == deal->height[1];
+    return stacks;
+}
+
 static int agrees_with_dealing(const struct deal *deal)
 {
     int64_t next = 1;
@@ -528,6 +555,7 @@ static int agrees_with_dealing(const struct deal *deal)
     uint32_t repeats = deal->quilt.sets < deal->spec.segments_per_block ? MUSLIN_WARN_SET_REPEATS : 0;
     good &= (deal->quilt.warnings & MUSLIN_WARN_SET_REPEATS) == repeats;
     good &= deal->quilt.stack_high == deal->height[1] && deal->quilt.stack_low == deal->height[deal->quilt.sets];
+    good &= deal->quilt.stacks_high == stacks_as_high(deal);
     return good && next == deal->quilt.blocks + 1;
 }
 
@@ -978,9 +1006,13 @@ START_TEST(groups_are_asked_for_then_filled)
     ck_status(muslin_stripquilt_groups(&spec, rows, stride, 2, &count, &problem), MUSLIN_ERR_BUFFER);
     ck_assert_uint_eq(count, 3);
     ck_assert_int_eq(problem.limit, 3);
+    ck_assert_str_eq(problem.text, "Rows are 2, but must be at least 3.");
     count = 99;
     ck_status(muslin_stripquilt_groups(&spec, rows, stride - 1, 3, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
     ck_status(muslin_stripquilt_groups(&spec, rows, 4097, 3, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_str_eq(problem.text, "Row size is 4097, but must be the sizeof of its struct, at most 4096.");
+    ck_status(muslin_stripquilt_groups(&spec, rows, 8, 3, &count, &problem), MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_ptr_nonnull(strstr(problem.text, "is 8, but must be the sizeof of its struct, at least "));
     ck_status(muslin_stripquilt_groups(&spec, NULL, stride, 3, &count, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);

@@ -51,7 +51,9 @@ START_TEST(a_set_cut_straight_through_may_give_one_more)
     spec.fold_clear = WHOLE_IN(20);
     ck_assert_int_eq(yield_of(&spec).segments, 2);
     ck_assert_int_eq(yield_of(&spec).from_one_end, 7);
-    spec.strip_length = IN(39, 1, 2) - 1;
+    spec.strip_length = IN(39, 1, 2);
+    ck_assert_int_eq(yield_of(&spec).from_one_end, 7);
+    spec.strip_length--;
     ck_assert_int_eq(yield_of(&spec).from_one_end, 6);
     spec.fold_clear = 0;
     spec.flags = MUSLIN_YIELD_FROM_ONE_END;
@@ -297,13 +299,13 @@ END_TEST
 
 START_TEST(the_shortest_strip_rules_the_set)
 {
-    const muslin_len lengths[] = { WHOLE_IN(41), WHOLE_IN(40), WHOLE_IN(42), WHOLE_IN(40) };
+    const muslin_len lengths[] = { WHOLE_IN(41), WHOLE_IN(42), WHOLE_IN(40), WHOLE_IN(40) };
     muslin_len shortest = 0;
     size_t index = 9;
     uint32_t warnings = 0;
     ck_ok(muslin_stripset_shortest(lengths, 4, &shortest, &index, &warnings, NULL));
     ck_assert_int_eq(shortest, WHOLE_IN(40));
-    ck_assert_uint_eq(index, 1);
+    ck_assert_uint_eq(index, 2);
     ck_assert_uint_eq(warnings, MUSLIN_WARN_MIXED_WIDTHS);
     ck_ok(muslin_stripset_shortest(lengths, 1, &shortest, NULL, NULL, NULL));
     ck_assert_int_eq(shortest, WHOLE_IN(41));
@@ -671,6 +673,9 @@ START_TEST(sets_wished_for_say_what_is_missing)
     ck_assert_int_eq(sets, 7);
     ck_assert_int_eq(rows[0].left_over, -8);
     ck_assert_int_eq(rows[1].left_over, -3);
+    ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, 1, &sets, NULL, NULL));
+    ck_assert_int_eq(sets, 1);
+    ck_assert_int_eq(rows[0].left_over, 16);
     ck_ok(muslin_stripset_prints(rows, sizeof rows[0], 2, MUSLIN_COUNT_MAX, &sets, NULL, NULL));
     ck_assert_int_eq(rows[0].left_over, 20 - 4 * MUSLIN_COUNT_MAX);
 }
@@ -812,6 +817,8 @@ START_TEST(prints_need_rows_an_output_and_a_count_of_sets)
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_status(muslin_stripset_prints(&row, sizeof row, 1, -1, &sets, NULL, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_SETS);
+    ck_status(muslin_stripset_prints(NULL, 0, 0, 0, &sets, NULL, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_PER_SET);
     ck_status(muslin_stripset_prints(&row, sizeof row, 1, MUSLIN_COUNT_MAX + 1, &sets, NULL, &problem),
               MUSLIN_ERR_RANGE);
     problem.size = 1;

@@ -147,6 +147,14 @@ START_TEST(seams_too_long_to_count_are_an_overflow)
     problem = failing(&piecing, &spec, MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.value, 5 * (MUSLIN_SIZE_MAX - 1));
     ck_assert_int_eq(problem.limit, MUSLIN_LENGTH_MAX / MUSLIN_SIZE_MAX);
+    /* 2^62 - 1 is (2^31 - 1) x 3 x 715827883. */
+    spec.tops = 0;
+    spec.sets = MUSLIN_COUNT_MAX;
+    spec.strips_per_set = 4;
+    spec.strip_length = 715827883;
+    ck_assert_int_eq(sew(&spec).total, MUSLIN_LENGTH_MAX);
+    spec.strip_length++;
+    failing(&piecing, &spec, MUSLIN_ERR_OVERFLOW);
 }
 END_TEST
 
@@ -167,6 +175,12 @@ START_TEST(a_factor_of_nothing_leaves_nothing_to_overflow)
     failing(&piecing, &spec, MUSLIN_ERR_OVERFLOW);
     spec.tops = 0;
     ck_assert_int_eq(sew(&spec).seams, 0);
+    /* Nor do the blocks count, of which none is sewn: 2 x (2^31 - 1) x (2^30 + 1) are more than 2^62. */
+    spec.segments_per_block = 1;
+    spec.tops = MUSLIN_COUNT_MAX;
+    spec.columns = 2;
+    spec.rows = (INT64_C(1) << 30) + 1;
+    ck_assert_int_eq(sew(&spec).seams, MUSLIN_LENGTH_MAX);
 }
 END_TEST
 
@@ -361,8 +375,8 @@ START_TEST(thread_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_thread_spec, bobbin, 0, MUSLIN_LENGTH_MAX / 2, MUSLIN_ARG_BOBBIN),
         OUTSIDE(muslin_thread_spec, spool, 0, MUSLIN_LENGTH_MAX / 2, MUSLIN_ARG_SPOOL),
         NOT_A_CHOICE(muslin_thread_spec, method, 2, MUSLIN_ARG_METHOD),
-        REFUSAL(muslin_thread_spec, waste, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_WASTE),
-        REFUSAL(muslin_thread_spec, waste, 10 * MUSLIN_PPM + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_WASTE),
+        BEYOND(muslin_thread_spec, waste, -1, 0, MUSLIN_ARG_WASTE),
+        BEYOND(muslin_thread_spec, waste, 10 * MUSLIN_PPM + 1, 10 * MUSLIN_PPM, MUSLIN_ARG_WASTE),
     };
     ck_struct_rules(&thread);
     ck_refusals_at(&thread, 0, refusals, COUNT_OF(refusals));
@@ -399,6 +413,7 @@ START_TEST(thread_too_long_to_count_is_an_overflow)
     struct muslin_problem problem = failing(&thread, &spec, MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_LENGTH);
     ck_assert_int_eq(problem.value, MUSLIN_LENGTH_MAX / 2);
+    ck_assert_int_eq(problem.limit, 0);
     spec.ratio_above = MUSLIN_COUNT_MAX;
     spec.waste = 10 * MUSLIN_PPM;
     failing(&thread, &spec, MUSLIN_ERR_OVERFLOW);
@@ -407,6 +422,25 @@ END_TEST
 
 /* 2 (17 + 593) / 17 of the seam. Two bobbins, and later three spools, hold more thread than can be counted, so their
  * slack ends with the longest seam whose thread can be: floor((2^62 - 1) x 17 / 1220). */
+/* By hand: a bobbin of 2^61 - 1 and as much from the spool are 2^62 - 2 ticks, of which a seam takes three times its
+ * length: 1537228672809129300 ticks and 2 left. A bobbin of a tick is filled for each. */
+START_TEST(a_bobbin_may_be_the_longest_or_a_tick)
+{
+    struct muslin_thread_spec spec = good_thread;
+    spec.method = MUSLIN_THREAD_METHOD_RATIO;
+    spec.seam = 1;
+    spec.ratio_above = 3;
+    spec.ratio_below = 1;
+    spec.waste = 0;
+    spec.bobbin = MUSLIN_LENGTH_MAX / 2;
+    ck_assert_int_eq(thread_for(&spec).bobbins, 1);
+    ck_assert_int_eq(thread_for(&spec).bobbin_longer_by, INT64_C(1537228672809129300) - 1);
+    spec.bobbin = spec.spool = 1;
+    ck_assert_int_eq(thread_for(&spec).bobbins, 2);
+    ck_assert_int_ge(thread_for(&spec).spools, 2);
+}
+END_TEST
+
 START_TEST(slack_ends_where_the_thread_can_no_longer_be_counted)
 {
     struct muslin_thread_spec spec = MUSLIN_THREAD_SPEC_INIT;
@@ -573,6 +607,7 @@ static void add_thread_tests(Suite *suite)
     tcase_add_test(tcase, thread_refuses_what_lies_outside_its_ranges);
     tcase_add_test(tcase, what_breaks_a_range_is_said_in_inches_and_shares);
     tcase_add_test(tcase, thread_too_long_to_count_is_an_overflow);
+    tcase_add_test(tcase, a_bobbin_may_be_the_longest_or_a_tick);
     tcase_add_test(tcase, slack_ends_where_the_thread_can_no_longer_be_counted);
     tcase_add_test(tcase, two_and_a_half_millimetres_are_ten_stitches_to_the_inch);
     tcase_add_test(tcase, stitches_refuse_what_cannot_be_counted);

@@ -44,6 +44,14 @@ START_TEST(a_quilt_weighs_what_its_layers_weigh)
     ck_assert_int_eq(weigh(&spec).binding, 50 * GRAM);
     spec.step = 1;
     ck_assert_int_eq(weigh(&spec).binding, 50400);
+    /* 10 x 10 m of 1 t a square metre: no layer but the top has more than its area */
+    spec.width = spec.length = spec.binding_length = spec.binding_cut = 10 * METRE;
+    spec.top_density = spec.batting_density = spec.backing_density = spec.binding_density = 1000000 * GRAM;
+    out = weigh(&spec);
+    ck_assert_int_eq(out.top, INT64_C(110000000) * GRAM);
+    ck_assert_int_eq(out.batting, INT64_C(100000000) * GRAM);
+    ck_assert_int_eq(out.backing, INT64_C(100000000) * GRAM);
+    ck_assert_int_eq(out.binding, INT64_C(100000000) * GRAM);
 }
 END_TEST
 
@@ -105,8 +113,8 @@ START_TEST(weight_refuses_what_lies_outside_its_ranges)
         OUTSIDE(muslin_weight_spec, backing_density, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_DENSITY),
         OUTSIDE(muslin_weight_spec, binding_density, 0, MUSLIN_COUNT_MAX, MUSLIN_ARG_DENSITY),
         OUTSIDE(muslin_weight_spec, step, 1, MUSLIN_SIZE_MAX, MUSLIN_ARG_MASS),
-        REFUSAL(muslin_weight_spec, seam_share, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_EXTRA_SHARE),
-        REFUSAL(muslin_weight_spec, seam_share, 10 * MUSLIN_PPM + 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_EXTRA_SHARE),
+        BEYOND(muslin_weight_spec, seam_share, -1, 0, MUSLIN_ARG_EXTRA_SHARE),
+        BEYOND(muslin_weight_spec, seam_share, 10 * MUSLIN_PPM + 1, 10 * MUSLIN_PPM, MUSLIN_ARG_EXTRA_SHARE),
         NOT_A_CHOICE(muslin_weight_spec, direction, 3, MUSLIN_ARG_DIRECTION),
     };
     ck_struct_rules(&weight);
@@ -163,6 +171,8 @@ START_TEST(a_mass_becomes_ounces)
     ck_assert_int_eq(thousandths, 42540);
     ck_ok(muslin_mass_in_ounces(1206 * GRAM, 0, MUSLIN_DIRECTION_NEAREST, &thousandths, NULL));
     ck_assert_int_eq(thousandths, 43000);
+    ck_ok(muslin_mass_in_ounces(0, 3, MUSLIN_DIRECTION_UP, &thousandths, NULL));
+    ck_assert_int_eq(thousandths, 0);
     ck_ok(muslin_mass_in_ounces(1206 * GRAM, 3, MUSLIN_DIRECTION_UP, &thousandths, NULL));
     ck_assert_int_eq(thousandths, 42541);
     /* 100 pounds are 45359237 mg, 1600 oz */

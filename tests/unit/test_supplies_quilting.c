@@ -94,6 +94,18 @@ START_TEST(an_offset_may_leave_one_line_or_none)
     ck_assert_int_eq(out.lines, 0);
     ck_assert_int_eq(out.length, 0);
     ck_assert_int_eq(out.exact, 1);
+    spec.width++; /* a tick more would be room for one */
+    spec.offset = WHOLE_IN(20) + 1;
+    ck_assert_int_eq(quilt(&spec).lines_second, 0);
+    spec.width++;
+    ck_assert_int_eq(quilt(&spec).lines_second, 1);
+    /* two lines 30 in apart in 43 leave 13, which they fill 43 in apart */
+    spec.width = WHOLE_IN(43);
+    spec.offset = 0;
+    out = quilt(&spec);
+    ck_assert_int_eq(out.lines_second, 2);
+    ck_assert_int_eq(out.left_second, WHOLE_IN(13));
+    ck_assert_int_eq(out.even_second, WHOLE_IN(43));
 }
 END_TEST
 

@@ -87,6 +87,9 @@ START_TEST(what_is_wasted_is_what_remains)
     ck_assert_int_eq(plan.allowance_area * 10000 / square_inch, 102426);
     ck_assert_int_eq(plan.waste_area, plan.cut_area - plan.finished_area - plan.allowance_area);
     ck_assert_int_eq(plan.waste_area * 10000 / square_inch, 17886);
+    /* Geese of 4 x 2 in: a square of 4 + 1 1/4 in and four of 2 + 7/8 in. */
+    spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, WHOLE_IN(4), 0);
+    ck_assert_int_eq(plan_of(&spec).cut_area, 2 * (IN(5, 1, 4) * IN(5, 1, 4) + 4 * IN(2, 7, 8) * IN(2, 7, 8)));
 }
 END_TEST
 
@@ -319,6 +322,18 @@ START_TEST(rounding_below_the_need_is_said)
     spec.grid = MUSLIN_UNIT_SIZE_MAX;
     spec.direction = MUSLIN_DIRECTION_DOWN;
     ck_assert_int_eq(rows_of(&spec).row[2].cut_width, MUSLIN_UNIT_SIZE_MAX);
+    /* By 50 digits: legs of 5 and 3 in have raw legs of a whole number of ticks and 0.165 and 0.899. */
+    spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(5), WHOLE_IN(3));
+    spec.grid = 1;
+    spec.direction = MUSLIN_DIRECTION_NEAREST;
+    ck_assert_int_eq(rows_of(&spec).row[0].surplus_width, -1);
+    ck_assert_int_eq(rows_of(&spec).row[0].surplus_height, 0);
+    ck_assert_uint_eq(plan_of(&spec).warnings & MUSLIN_WARN_BELOW_EXACT, MUSLIN_WARN_BELOW_EXACT);
+    spec.finished_width = WHOLE_IN(3);
+    spec.finished_height = WHOLE_IN(5);
+    ck_assert_int_eq(rows_of(&spec).row[0].surplus_width, 0);
+    ck_assert_int_eq(rows_of(&spec).row[0].surplus_height, -1);
+    ck_assert_uint_eq(plan_of(&spec).warnings & MUSLIN_WARN_BELOW_EXACT, MUSLIN_WARN_BELOW_EXACT);
 }
 END_TEST
 
@@ -472,6 +487,10 @@ START_TEST(the_list_has_an_end)
     ck_assert_int_eq(problem.value, muslin_unit_recipe_count());
     ck_assert_int_eq(problem.limit, muslin_unit_recipe_count() - 1);
     ck_assert_int_eq(problem.at, 0);
+    char sentence[64];
+    snprintf(sentence, sizeof sentence, "Index is %lld, but the last one is %lld.", (long long)problem.value,
+             (long long)problem.limit);
+    ck_assert_str_eq(problem.text, sentence);
     ck_status(muslin_unit_recipe_at(0, NULL, &method, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
@@ -511,6 +530,28 @@ START_TEST(ten_squares_of_five_inches_a_fabric_give_twenty_half_squares)
     spec.finished_width = IN(4, 1, 4);
     ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
     ck_assert_int_eq(yield.recipes, 0);
+}
+END_TEST
+
+/* Squares of 5 1/4 in and four of 2 7/8 in for four geese of 4 x 2 in: a rectangle of 6 x 9 in holds one of the large
+ * ones and two by three of the small ones, one of 5 1/2 in only one of either. */
+START_TEST(what_a_recipe_needs_more_of_takes_more_rectangles)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, WHOLE_IN(4), 0);
+    struct muslin_unit_stock_spec stock = squares_of(IN(5, 1, 2), 8);
+    struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.recipes, 2);
+    ck_assert_int_eq(yield.units, 8);
+    ck_assert_int_eq(yield.units_of_one, 0);
+    stock.width = WHOLE_IN(9);
+    stock.height = WHOLE_IN(6);
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.recipes, 8);
+    ck_assert_int_eq(yield.units_of_one, 4);
+    spec = unit_of(MUSLIN_UNIT_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, IN(2, 3, 8), IN(2, 3, 8));
+    ck_ok(muslin_unit_from_stock(&spec, &stock, &yield, NULL));
+    ck_assert_int_eq(yield.units_of_one, 6);
 }
 END_TEST
 
@@ -600,6 +641,127 @@ START_TEST(what_an_addition_is_too_small_for_is_not_offered)
 }
 END_TEST
 
+/* W : H : corner in which a kind is offered. */
+struct proportion {
+    int64_t w, h, c;
+};
+
+static struct proportion usual_of(int32_t kind)
+{
+    switch (kind) {
+    case MUSLIN_UNIT_FLYING_GEESE:
+    case MUSLIN_UNIT_HALF_RECTANGLE:
+        return (struct proportion){ 2, 1, 0 };
+    case MUSLIN_UNIT_TRAPEZOID:
+        return (struct proportion){ 3, 1, 0 };
+    case MUSLIN_UNIT_SNOWBALL:
+        return (struct proportion){ 3, 3, 1 };
+    case MUSLIN_UNIT_TRIANGLE_60:
+    case MUSLIN_UNIT_DIAMOND_60:
+    case MUSLIN_UNIT_DIAMOND_45:
+    case MUSLIN_UNIT_HEXAGON:
+    case MUSLIN_UNIT_HALF_HEXAGON:
+        return (struct proportion){ 0, 1, 0 };
+    default:
+        return (struct proportion){ 1, 1, 0 };
+    }
+}
+
+static void grow(struct muslin_unit_spec *spec, struct proportion proportion, int64_t times)
+{
+    spec->finished_width = proportion.w * times;
+    spec->finished_height = proportion.h * times;
+    spec->corner = proportion.c * times;
+}
+
+/* What the stock gives of the greatest number of times a proportion that is on the grid and of which a recipe can be
+ * cut, all tried from far above; 0 where there is none. */
+static int largest_tried(struct muslin_unit_spec spec, struct proportion proportion,
+                         const struct muslin_unit_stock_spec *stock, struct muslin_unit_yield *yield)
+{
+    struct muslin_unit_stock_spec plenty = *stock;
+    plenty.per_region = MUSLIN_COUNT_MAX;
+    for (int64_t times = 2 * stock->width; times > 0; times--) {
+        if ((proportion.w != 0 ? proportion.w : proportion.h) * times % stock->finished_grid != 0)
+            continue;
+        grow(&spec, proportion, times);
+        ck_ok(muslin_unit_from_stock(&spec, &plenty, yield, NULL));
+        if (yield->recipes == 0)
+            continue;
+        ck_ok(muslin_unit_from_stock(&spec, stock, yield, NULL));
+        return 1;
+    }
+    return 0;
+}
+
+/* A yield beside the recipe of its size. */
+static void ck_as_its_recipe(const struct muslin_unit_yield *yield, const struct muslin_unit_spec *spec,
+                             const struct muslin_unit_stock_spec *stock)
+{
+    const struct muslin_unit_plan plan = plan_of(spec);
+    const struct rows rows = rows_of(spec);
+    muslin_len highest = 0;
+    for (size_t i = 0; i < rows.count; i++)
+        highest = rows.row[i].cut_height > highest ? rows.row[i].cut_height : highest;
+    ck_assert_int_eq(yield->finished_width, plan.finished_width);
+    ck_assert_int_eq(yield->finished_height, plan.finished_height);
+    ck_assert_int_eq(yield->unfinished_width, plan.unfinished_width);
+    ck_assert_int_eq(yield->unfinished_height, plan.unfinished_height);
+    ck_assert_int_eq(yield->units, yield->recipes * plan.units_per_recipe);
+    ck_assert_int_eq(yield->cut_spare, stock->height - highest);
+    ck_assert(yield->kind == spec->kind && yield->method == spec->method);
+}
+
+/* Every recipe, each in its usual proportion, on three grids: an odd one, and one that halves and thirds lie on. From
+ * small squares the corners of a snowball come one by one. */
+START_TEST(what_is_offered_is_the_largest_of_all_that_fits)
+{
+    const muslin_len grids[] = { 889, 1016, 3048 };
+    struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
+    struct muslin_unit_stock_spec stock = MUSLIN_UNIT_STOCK_SPEC_INIT;
+    struct muslin_unit_yield rows[MAKES_MOST], largest = { .size = (uint32_t)sizeof largest };
+    size_t count, row = 0;
+    const int is_small = _i >= 3;
+    stock.width = is_small ? IN(1, 7, 8) : IN(12, 1, 4);
+    stock.height = is_small ? IN(1, 7, 8) : IN(7, 1, 8);
+    stock.per_region = is_small ? 8 : 3;
+    stock.end_loss = is_small ? 0 : IN(0, 1, 4);
+    stock.finished_grid = grids[_i % 3];
+    spec.take_up = 40;
+    ck_ok(muslin_unit_makes(&spec, &stock, rows, sizeof rows[0], MAKES_MOST, &count, NULL));
+    for (int64_t i = 0; i < muslin_unit_recipe_count(); i++) {
+        struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield };
+        ck_ok(muslin_unit_recipe_at(i, &spec.kind, &spec.method, NULL));
+        const struct proportion usual = usual_of(spec.kind);
+        if (!largest_tried(spec, usual, &stock, &yield))
+            continue;
+        ck_assert_mem_eq(&rows[row], &yield, sizeof yield);
+        row++;
+        grow(&spec, usual, 8);
+        ck_ok(muslin_unit_largest(&spec, &stock, &largest, NULL));
+        ck_assert_mem_eq(&largest, &yield, sizeof yield);
+        grow(&spec, usual, usual.w != 0 ? yield.finished_width / usual.w : yield.finished_height);
+        ck_as_its_recipe(&yield, &spec, &stock);
+    }
+    ck_assert_uint_eq(row, count);
+    ck_assert_uint_gt(count, is_small ? 5 : 20);
+}
+END_TEST
+
+/* A half-rectangle of 1 : 3, whose width alone lies on the grid. */
+START_TEST(the_largest_keeps_the_proportion_of_the_spec)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 100, 300);
+    struct muslin_unit_stock_spec stock = squares_of(WHOLE_IN(10), 1);
+    struct muslin_unit_yield yield = { .size = (uint32_t)sizeof yield }, tried = yield;
+    stock.finished_grid = 3048;
+    ck_assert(largest_tried(spec, (struct proportion){ 1, 3, 0 }, &stock, &tried));
+    ck_ok(muslin_unit_largest(&spec, &stock, &yield, NULL));
+    ck_assert_mem_eq(&yield, &tried, sizeof yield);
+    ck_assert_int_eq(yield.finished_height, 3 * yield.finished_width);
+}
+END_TEST
+
 START_TEST(all_that_a_two_and_a_half_inch_square_makes)
 {
     struct muslin_unit_spec spec = MUSLIN_UNIT_SPEC_INIT;
@@ -672,10 +834,11 @@ START_TEST(members_out_of_range_are_refused)
     const muslin_len part_most = MUSLIN_UNIT_SIZE_MAX / 8;
     const struct refusal refusals[] = {
         OUTSIDE(muslin_unit_spec, finished_width, 1, MUSLIN_UNIT_SIZE_MAX, MUSLIN_ARG_FINISHED),
-        REFUSAL(muslin_unit_spec, finished_height, -1, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
-        REFUSAL(muslin_unit_spec, finished_height, 16255, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
-        REFUSAL(muslin_unit_spec, finished_height, 16257, MUSLIN_ERR_RANGE, MUSLIN_ARG_HEIGHT),
-        REFUSAL(muslin_unit_spec, corner, 1, MUSLIN_ERR_RANGE, MUSLIN_ARG_CORNER),
+        BEYOND(muslin_unit_spec, finished_height, -1, 1, MUSLIN_ARG_HEIGHT),
+        BEYOND(muslin_unit_spec, finished_height, 16255, 16256, MUSLIN_ARG_HEIGHT),
+        BEYOND(muslin_unit_spec, finished_height, 16257, 16256, MUSLIN_ARG_HEIGHT),
+        OUTSIDE(muslin_unit_spec, corner, 0, 0, MUSLIN_ARG_CORNER),
+        REFUSAL(muslin_unit_spec, pad, 1, MUSLIN_ERR_STRUCT_TAIL, MUSLIN_ARG_SPEC),
         OUTSIDE(muslin_unit_spec, allowance, 0, part_most, MUSLIN_ARG_SEAM_ALLOWANCE),
         OUTSIDE(muslin_unit_spec, take_up, 0, part_most, MUSLIN_ARG_TAKE_UP),
         OUTSIDE(muslin_unit_spec, half_addition, 0, part_most, MUSLIN_ARG_HALF_ADDITION),
@@ -693,6 +856,16 @@ START_TEST(members_out_of_range_are_refused)
         NOT_A_CHOICE(muslin_unit_spec, direction, MUSLIN_DIRECTION_NEAREST, MUSLIN_ARG_DIRECTION),
     };
     ck_refusals(&ruled, refusals, COUNT_OF(refusals));
+    struct muslin_unit_spec oversize = two_inch_half_squares;
+    const struct ruled with_room = RULED(ruled_recipe, oversize, muslin_unit_plan);
+    const struct refusal room = BEYOND(muslin_unit_spec, trim_room, part_most + 1, part_most, MUSLIN_ARG_TRIM);
+    struct muslin_unit_plan plan = { .size = (uint32_t)sizeof plan };
+    oversize.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
+    ck_refusal(&with_room, &room, 0);
+    oversize.trim_room = part_most;
+    ck_ok(muslin_unit_recipe(&oversize, &plan, NULL));
+    oversize.method = MUSLIN_UNIT_METHOD_FLIPPED_CORNERS;
+    ck_status(muslin_unit_recipe(&oversize, &plan, NULL), MUSLIN_ERR_METHOD);
 }
 END_TEST
 
@@ -761,6 +934,24 @@ START_TEST(a_half_rectangle_too_narrow_for_its_seams_is_refused)
     spec.finished_width = MUSLIN_UNIT_SIZE_MAX / 2;
     ck_ok(muslin_unit_recipe(&spec, &plan, &problem));
     ck_assert_int_ge(plan.waste_area, 0);
+    spec.finished_width = spec.finished_height = 1;
+    spec.allowance = spec.take_up = 0;
+    spec.grid = 1;
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, 1);
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_height, 1);
+}
+END_TEST
+
+/* 2 1/2 in and 5 ticks, to eighths. */
+START_TEST(a_size_within_the_tolerance_of_a_step_is_not_brought_to_the_next)
+{
+    struct muslin_unit_spec spec =
+        unit_of(MUSLIN_UNIT_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(2) + 5, WHOLE_IN(3));
+    spec.grid = IN(0, 1, 8);
+    spec.tolerance = 5;
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, IN(2, 1, 2));
+    spec.tolerance = 4;
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, IN(2, 5, 8));
 }
 END_TEST
 
@@ -890,12 +1081,15 @@ Suite *unit_suite(void)
     suite_add_tcase(suite, list);
     TCase *backwards = tcase_create("backwards");
     tcase_add_test(backwards, ten_squares_of_five_inches_a_fabric_give_twenty_half_squares);
+    tcase_add_test(backwards, what_a_recipe_needs_more_of_takes_more_rectangles);
     tcase_add_test(backwards, triangles_lie_up_and_down_along_a_strip);
     tcase_add_test(backwards, the_largest_unit_of_two_five_inch_squares_sewn_all_round);
     tcase_add_test(backwards, stock_too_small_for_any_unit_is_no_fit);
     tcase_add_test(backwards, only_what_fits_is_offered);
     tcase_add_test(backwards, what_an_addition_is_too_small_for_is_not_offered);
     tcase_add_test(backwards, all_that_a_two_and_a_half_inch_square_makes);
+    tcase_add_loop_test(backwards, what_is_offered_is_the_largest_of_all_that_fits, 0, 6);
+    tcase_add_test(backwards, the_largest_keeps_the_proportion_of_the_spec);
     suite_add_tcase(suite, backwards);
     TCase *rules = tcase_create("rules and refusals");
     tcase_add_loop_test(rules, structs_keep_the_rules, 0, 5);
@@ -903,6 +1097,7 @@ Suite *unit_suite(void)
     tcase_add_test(rules, stock_out_of_range_is_refused);
     tcase_add_test(rules, what_shares_a_name_is_told_apart_by_its_place);
     tcase_add_test(rules, a_half_rectangle_too_narrow_for_its_seams_is_refused);
+    tcase_add_test(rules, a_size_within_the_tolerance_of_a_step_is_not_brought_to_the_next);
     tcase_add_test(rules, sizes_that_do_not_suit_the_kind_are_refused);
     tcase_add_test(rules, sizes_beyond_all_bounds_are_refused_of_every_kind);
     tcase_add_test(rules, a_pad_that_is_not_zero_is_refused);

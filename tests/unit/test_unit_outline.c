@@ -601,6 +601,10 @@ START_TEST(steps_measure_pieces_as_cut)
     ck_assert_int_eq(rows[1].measure, inches(3.25 / ROOT_3 + 0.5 / 8128)); /* up to a tick */
     ck_assert_int_eq(rows[1].from_corner, inches(3.25 / 2 / ROOT_3));      /* half across, at 60 degrees */
     ck_assert_int_eq(rows[1].angle, 60);
+    spec.finished_height = 8131; /* 12195 / (2 sqrt 3) = 3520.39 */
+    spec.grid = 1;
+    sew_unit(&spec, rows);
+    ck_assert_int_eq(rows[1].from_corner, 3520);
     spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(6), 0);
     sew_unit(&spec, rows);
     ck_assert_int_eq(rows[0].step, MUSLIN_UNIT_STEP_CUT_TO_SHAPE);
@@ -651,6 +655,9 @@ START_TEST(the_steps_of_every_recipe_agree_with_its_pieces)
             ck_assert(rows[k].times >= 1 && rows[k].times <= 8);
             ck_assert_int_eq(rows[k].region != 0, rows[k].step == MUSLIN_UNIT_STEP_PRESS_TO);
             ck_assert_int_eq(rows[k].angle != 0, cuts_at_an_angle(rows[k].step));
+            ck_assert_int_eq(rows[k].measure > 0,
+                             strstr(muslin_unit_step_sentence(rows[k].step), "{measure}") != NULL);
+            ck_assert_int_ge(rows[k].measure, 0);
         }
         int32_t trims = times_of(rows, count, MUSLIN_UNIT_STEP_TRIM_TO);
         for (int32_t step = MUSLIN_UNIT_STEP_TRIM_CROSSED; step <= MUSLIN_UNIT_STEP_TRIM_LEANING; step++)
@@ -692,7 +699,8 @@ START_TEST(every_step_has_its_sentence)
     ck_assert_str_eq(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_ON_LINE), "Sew on the drawn line.");
     ck_assert_ptr_nonnull(strstr(none, "no sewing step"));
     ck_assert_str_eq(muslin_unit_step_sentence(-1), none);
-    ck_assert_str_eq(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_CUT_PAIRS + 1), none);
+    for (int32_t beyond = 1; beyond < 100; beyond++)
+        ck_assert_str_eq(muslin_unit_step_sentence(MUSLIN_UNIT_STEP_CUT_PAIRS + beyond), none);
     ck_assert_str_eq(muslin_unit_step_sentence(INT32_MIN), none);
     ck_assert_str_eq(muslin_unit_step_sentence(INT32_MAX), none);
     for (int32_t step = MUSLIN_UNIT_STEP_MARK_LINE; step <= MUSLIN_UNIT_STEP_CUT_PAIRS; step++) {
