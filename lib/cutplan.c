@@ -43,18 +43,14 @@ static int32_t tell(void *context, int64_t work, int64_t best, int64_t least)
 /* What is made of each row is searched for; what was found before is given back. */
 static muslin_status search(struct muslin_cutplan *plan, struct telling *telling)
 {
-    static const struct msl_found nothing;
     const struct msl_watch watch = { tell, telling, telling->work_limit,
                                      telling->progress == NULL ? 0 : TELL_EVERY };
     msl_free_found(plan);
     msl_fill_cutting(plan);
-    plan->found = nothing;
     if (plan->cutting.size_count == 0)
         return MUSLIN_OK;
     telling->cost_unit = plan->cost_unit;
-    const muslin_status status = msl_cutplan_search(&plan->cutting, &watch, &plan->allocator, &plan->found);
-    plan->searched = status == MUSLIN_OK;
-    return status;
+    return msl_cutplan_search(&plan->cutting, &watch, &plan->allocator, &plan->found);
 }
 
 /* A search that ends so: for want of memory, where stock suffices. */
@@ -63,11 +59,13 @@ static void fail_as(struct msl_check *check, muslin_status status)
     msl_fail(check, status, MUSLIN_ARG_ALLOCATOR, 0, 0);
 }
 
+/* Nothing was found. */
+static const struct msl_found nothing;
+
 void msl_free_found(struct muslin_cutplan *plan)
 {
-    if (plan->searched)
-        msl_found_free(&plan->allocator, &plan->found);
-    plan->searched = 0;
+    msl_found_free(&plan->allocator, &plan->found);
+    plan->found = nothing;
 }
 
 /* ---- joined from what is left ----------------------------------------------------------------------------------- */
@@ -77,7 +75,7 @@ static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, stru
 {
     struct msl_found before = plan->found;
     const int64_t cost = plan->found.cost * plan->cost_unit;
-    plan->searched = 0; /* `before` is kept */
+    plan->found = nothing; /* `before` is kept */
     plan->work_besides += before.work;
     telling->work_before = plan->work_besides;
     telling->best_before = cost;
@@ -93,7 +91,6 @@ static int is_shorter(struct msl_check *check, struct muslin_cutplan *plan, stru
         plan->work_besides += plan->found.work - before.work;
         plan->found = before;
     }
-    plan->searched = 1;
     return shorter;
 }
 

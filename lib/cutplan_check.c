@@ -561,12 +561,10 @@ muslin_status muslin_cutplan_check(const struct muslin_cutplan *plan, muslin_pro
     msl_want_output(&check, out, (uint32_t)sizeof *out);
     if (check.status != MUSLIN_OK)
         return check.status;
-    if (plan->searched) {
-        const muslin_status status =
-            msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &told, &plan->allocator, &checked);
-        if (status != MUSLIN_OK)
-            return msl_check_fails(&check, status);
-    }
+    const muslin_status status =
+        msl_found_check(&plan->cutting, &plan->found, MSL_CHECK_STEPS_MAX, &told, &plan->allocator, &checked);
+    if (status != MUSLIN_OK)
+        return msl_check_fails(&check, status);
     checked.cost *= plan->cost_unit;
     checked.least *= plan->cost_unit;
     msl_write_struct(out, &checked, (uint32_t)sizeof checked);

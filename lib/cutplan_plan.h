@@ -74,8 +74,6 @@ struct muslin_cutplan {
     int32_t layers;             /* 2: folded */
     int32_t may_turn_stock;     /* 1: first cuts may run along the length of the stock */
     int64_t work_besides;       /* steps of the searches that did not give the plan */
-    int32_t searched;           /* 1: `found` holds memory */
-    int32_t pad;
 };
 
 /* ---- the request (cutplan_request.c) ---------------------------------------------------------------------------- */

@@ -29,6 +29,7 @@ static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct
                                            struct msl_tellings *tellings)
 {
     static const struct msl_cutting empty;
+    static const struct msl_found nothing;
     struct msl_check tried = msl_check_start(NULL);
     struct muslin_cutplan_width row = { .size = (uint32_t)sizeof row, .usable_width = width };
     struct muslin_cutplan other = *plan;
@@ -36,7 +37,7 @@ static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct
     other.cutting = empty;
     other.blanks = NULL;
     other.sizes = NULL;
-    other.searched = 0;
+    other.found = nothing;
     msl_lay_out(&tried, &other);
     msl_search_all(&tried, &other, msl_progress_of(tellings), tellings);
     if (tried.status == MUSLIN_OK && other.found.cost > 0) {

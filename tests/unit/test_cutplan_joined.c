@@ -278,6 +278,38 @@ START_TEST(the_search_for_other_lengths_is_told_as_one)
 }
 END_TEST
 
+/* Several joined pieces among others: however many searches there are, their work is told as one sum that only grows,
+ * and comes to no more than the limit, but for the step with which a search ends. */
+START_TEST(work_is_counted_over_all_searches)
+{
+    enum { LIMIT = 2000000, LAST_STEP = 60000 };
+    struct muslin_allocator allocator;
+    int32_t told_often = 0;
+    ck_ok(muslin_allocator_libc(&allocator));
+    for (uint64_t seed = 1; seed <= 24; seed++) {
+        struct told told = { 0, 0, INT64_MAX, 0 };
+        uint64_t chance = seed;
+        start(&p, WHOLE_IN(40));
+        p.spec.work_limit = LIMIT;
+        for (int32_t i = 0; i < 8; i++)
+            want(&p, 1 + tiny_chance(&chance, 12), WHOLE_IN(2) + tiny_chance(&chance, 100) * 1016,
+                 WHOLE_IN(2) + tiny_chance(&chance, 24) * 1016);
+        for (int32_t i = 0; i < 3; i++)
+            want_joined(WHOLE_IN(50) + tiny_chance(&chance, 2000) * 1016, WHOLE_IN(2) + tiny_chance(&chance, 8) * 1016,
+                        WHOLE_IN(2));
+        ck_ok(muslin_cutplan_create(&p.spec, p.pieces, sizeof p.pieces[0], p.n, NULL, 0, 0, &allocator, tell, &told,
+                                    &p.plan, NULL));
+        read_plan(&p);
+        ck_assert_int_ge(p.totals.work, told.work);
+        ck_assert_int_le(p.totals.work, LIMIT + 4 * LAST_STEP);
+        ck_assert_int_le(p.totals.cost, told.best);
+        told_often += told.calls > 3;
+        muslin_cutplan_free(p.plan);
+    }
+    ck_assert_int_gt(told_often, 2);
+}
+END_TEST
+
 START_TEST(other_widths_and_failing_memory)
 {
     struct failing_allocator failing;
@@ -370,6 +402,7 @@ Suite *cutplan_joined_suite(void)
     tcase_add_test(tcase, every_joined_piece_is_tried);
     tcase_add_test(tcase, the_longest_ends_are_taken);
     tcase_add_test(tcase, the_search_for_other_lengths_is_told_as_one);
+    tcase_add_test(tcase, work_is_counted_over_all_searches);
     tcase_add_test(tcase, other_widths_and_failing_memory);
     tcase_add_test(tcase, more_sizes_than_are_searched);
     tcase_add_loop_test(tcase, other_lengths_only_shorten, 0, EVERY);

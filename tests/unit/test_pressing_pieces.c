@@ -188,6 +188,34 @@ START_TEST(seams_are_as_long_as_finished_and_an_allowance_at_each_end)
 }
 END_TEST
 
+/* A half-square and its mirror side by side, pressed as their recipe says: their long seams come from both sides to the
+ * upper end of the edge between them, and are pressed the same way there. It is the first node of all that has them. */
+START_TEST(a_lump_is_told_with_the_seams_that_meet_there)
+{
+    struct sewn s;
+    struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
+    struct muslin_pressing *plan = NULL;
+    struct muslin_pressing_exception row = { 0 };
+    size_t count = 0;
+    begin_sewing(&s);
+    const muslin_id half = unit_case_of(&s, &unit_cases[0], 3000, 0, 0);
+    const muslin_id both[] = { half, mirror_of(s.quilt, half) };
+    const muslin_id top = join_of(s.quilt, MUSLIN_AXIS_ACROSS, both, 2);
+    struct muslin_solution *solution = solved(s.quilt, top);
+    ck_assert_int_eq(muslin_id_number(half), 1);
+    spec.units = 1;
+    ck_ok(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, NULL));
+    ck_ok(muslin_pressing_exceptions(plan, &row, sizeof row, 1, &count, NULL));
+    ck_assert_uint_eq(count, 1);
+    ck_assert(row.node == top && row.seam == 0 && row.x == 3000 && row.y == 3000 && row.count == 1);
+    ck_assert(row.first_node == half && row.first_seam == 0);
+    ck_assert(row.second_node == half && row.second_seam == 0);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 Suite *pressing_pieces_suite(void)
 {
     Suite *suite = suite_create("pressing_pieces");
@@ -196,6 +224,7 @@ Suite *pressing_pieces_suite(void)
     tcase_add_test(tests, seams_of_shapes_keep_to_their_size);
     tcase_add_test(tests, halves_of_a_unit_are_joined_by_one_seam_through_its_middle);
     tcase_add_test(tests, the_seam_through_the_middle_is_the_one_that_is_told);
+    tcase_add_test(tests, a_lump_is_told_with_the_seams_that_meet_there);
     tcase_add_test(tests, seams_are_as_long_as_finished_and_an_allowance_at_each_end);
     suite_add_tcase(suite, tests);
     return suite;
