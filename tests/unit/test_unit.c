@@ -393,6 +393,49 @@ START_TEST(an_addition_that_a_recipe_does_not_use_is_not_judged)
 }
 END_TEST
 
+/* Squares for units of 6 in as the published rules say: + 7/8 in where they are cut once, + 1 1/4 in where twice, 2 x 6 +
+ * 1 3/4 in for eight at a time; geese are 3 in high, and corners of a square in a square half of 6 in. With seams of
+ * 1/4 in the exact sizes, to eighths, are the same. Four all round: 6 1/2 sqrt 2 + 1/2 = 9.692 in; the square in the
+ * middle: 6 / sqrt 2 + 1/2 = 4.743 in. Room to trim of 1/8 in is added as often as `times` says. */
+START_TEST(squares_are_as_large_as_the_published_rules_say)
+{
+    enum { HALF_7_8 = 7 * 1016, QUARTER_10_8 = 10 * 1016 };
+    static const struct {
+        int32_t kind, method, row;
+        muslin_len cut;
+        int32_t times;
+    } squares[] = {
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 1, WHOLE_IN(6) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 0, WHOLE_IN(6) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_EIGHT_AT_A_TIME, 1, 2 * (WHOLE_IN(6) + HALF_7_8), 2 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND, 0, IN(9, 3, 4), 1 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_FOUR_MIDPOINTS, 0, WHOLE_IN(13), 2 },
+        { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 0, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 1, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, 0, WHOLE_IN(6) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, 1, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 2, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 0, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 1, WHOLE_IN(3) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, 0, WHOLE_IN(6) + QUARTER_10_8, 0 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, 1, WHOLE_IN(3) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 0, IN(4, 3, 4), 0 },
+        { MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 1, WHOLE_IN(3) + HALF_7_8, 1 },
+    };
+    for (size_t i = 0; i < COUNT_OF(squares); i++) {
+        struct muslin_unit_spec spec = unit_of(squares[i].kind, squares[i].method, WHOLE_IN(6), 0);
+        const int32_t row = squares[i].row;
+        ck_assert_int_eq(rows_of(&spec).row[row].cut_width, squares[i].cut);
+        spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
+        ck_assert_int_eq(rows_of(&spec).row[row].cut_width, squares[i].cut);
+        ck_assert_int_eq(rows_of(&spec).row[row].cut_height, squares[i].cut);
+        spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
+        spec.trim_room = IN(0, 1, 8);
+        ck_assert_int_eq(rows_of(&spec).row[row].cut_height, squares[i].cut + squares[i].times * IN(0, 1, 8));
+    }
+}
+END_TEST
+
 /* Room of 1/4 in: once to a half-rectangle's sides (5 3/8 by 2 3/4 in, see above), twice to squares sewn from middle to
  * middle, 2 x (3 + 1/2), not at all to corners that are folded back. */
 START_TEST(room_to_trim_is_added_where_something_is_trimmed)
@@ -1072,6 +1115,7 @@ Suite *unit_suite(void)
     tcase_add_test(forwards, rounding_below_the_need_is_said);
     tcase_add_test(forwards, a_customary_addition_that_is_too_small_is_refused);
     tcase_add_test(forwards, an_addition_that_a_recipe_does_not_use_is_not_judged);
+    tcase_add_test(forwards, squares_are_as_large_as_the_published_rules_say);
     tcase_add_test(forwards, room_to_trim_is_added_where_something_is_trimmed);
     tcase_add_test(forwards, half_a_tick_is_rounded_too);
     suite_add_tcase(suite, forwards);
