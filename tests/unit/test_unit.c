@@ -436,6 +436,45 @@ START_TEST(squares_are_as_large_as_the_published_rules_say)
 }
 END_TEST
 
+/* Geometry: a half-square of 3 in has raw legs of 3 + (2 + sqrt 2) / 4 = 3.8536 in. With its tip cut off at 1/4 in beyond
+ * the finished one the strip is 3 1/2 in, which leaves sqrt 2 / 4 in there: 2873.7 ticks; a pair takes both edges. Sharp
+ * ones come from a strip as wide as a leg, to the eighth 3 7/8 in, and a pair takes a square of it. */
+START_TEST(half_squares_lie_in_pairs_along_a_strip)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_STRIPS, WHOLE_IN(3), 0);
+    const muslin_len legs[] = { 31322, IN(3, 7, 8) }, pairs[] = { 34196, IN(3, 7, 8) }, tips[] = { 2874, 0 };
+    const muslin_len strips[] = { IN(3, 1, 2), IN(3, 7, 8) };
+    for (int is_sharp = 0; is_sharp < 2; is_sharp++) {
+        spec.tip = is_sharp ? MUSLIN_TIP_SHARP : MUSLIN_TIP_BLUNT;
+        const struct rows rows = rows_of(&spec);
+        ck_assert_uint_eq(rows.count, 2);
+        for (size_t i = 0; i < rows.count; i++) {
+            ck_assert_int_eq(rows.row[i].cut_height, strips[is_sharp]);
+            ck_assert_int_eq(rows.row[i].cut_width, pairs[is_sharp]);
+            ck_assert_int_eq(rows.row[i].pitch, pairs[is_sharp]);
+            ck_assert_int_eq(rows.row[i].wide_edge, legs[is_sharp]);
+            ck_assert_int_eq(rows.row[i].narrow_edge, tips[is_sharp]);
+            ck_assert_int_eq(rows.row[i].angle, 45);
+            ck_assert_int_eq(rows.row[i].gives, 2);
+        }
+    }
+}
+END_TEST
+
+/* Squares of 3 1/2 in lie on point with their diagonal, 4.950 in, on the seam of two bias strips, each half of that and an
+ * allowance wide: 2.725 in; to the eighth, and with room. */
+START_TEST(half_squares_lie_on_point_on_a_seam_of_bias_strips)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_BIAS_STRIPS, WHOLE_IN(3), 0);
+    ck_assert_int_eq(rows_of(&spec).row[1].cut_width, WHOLE_IN(5));
+    ck_assert_int_eq(rows_of(&spec).row[1].cut_height, IN(2, 3, 4));
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
+    spec.trim_room = IN(0, 1, 8);
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, IN(5, 1, 8));
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_height, IN(2, 7, 8));
+}
+END_TEST
+
 /* Room of 1/4 in: once to a half-rectangle's sides (5 3/8 by 2 3/4 in, see above), twice to squares sewn from middle to
  * middle, 2 x (3 + 1/2), not at all to corners that are folded back. */
 START_TEST(room_to_trim_is_added_where_something_is_trimmed)
@@ -1116,6 +1155,8 @@ Suite *unit_suite(void)
     tcase_add_test(forwards, a_customary_addition_that_is_too_small_is_refused);
     tcase_add_test(forwards, an_addition_that_a_recipe_does_not_use_is_not_judged);
     tcase_add_test(forwards, squares_are_as_large_as_the_published_rules_say);
+    tcase_add_test(forwards, half_squares_lie_in_pairs_along_a_strip);
+    tcase_add_test(forwards, half_squares_lie_on_point_on_a_seam_of_bias_strips);
     tcase_add_test(forwards, room_to_trim_is_added_where_something_is_trimmed);
     tcase_add_test(forwards, half_a_tick_is_rounded_too);
     suite_add_tcase(suite, forwards);
