@@ -461,6 +461,34 @@ START_TEST(half_squares_lie_in_pairs_along_a_strip)
 }
 END_TEST
 
+/* A regular octagon 6 in wide cuts corners of 6 (1 - 1 / sqrt 2) = 1.7574 in off: as triangles of squares, and 0.8536 for
+ * seams, 2.611 in; as a star's corner squares, and 1/2, 2.257 in. Between them a star has triangles with a long side of
+ * 6 (sqrt 2 - 1), and 1.2071: 3.692 in. */
+START_TEST(corners_of_eight_sided_units_follow_from_the_octagon)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(6), 0);
+    ck_assert_int_eq(rows_of(&spec).row[1].cut_width, IN(2, 5, 8));
+    spec.kind = MUSLIN_UNIT_KALEIDOSCOPE;
+    ck_assert_int_eq(rows_of(&spec).row[2].cut_width, IN(2, 5, 8));
+    spec.kind = MUSLIN_UNIT_EIGHT_POINTED_STAR;
+    ck_assert_int_eq(rows_of(&spec).row[1].cut_width, IN(2, 3, 8));
+    ck_assert_int_eq(rows_of(&spec).row[2].cut_width, IN(3, 3, 4));
+}
+END_TEST
+
+/* Of 3 in, 24384 ticks: 2 / sqrt 3 of it are 28156.2, sqrt 2 of it 34484.2, 4 / sqrt 3 of it 56312.4. */
+START_TEST(kinds_that_take_a_height_tell_their_width)
+{
+    const int32_t kinds[] = { MUSLIN_UNIT_TRIANGLE_60, MUSLIN_UNIT_DIAMOND_60, MUSLIN_UNIT_DIAMOND_45,
+                              MUSLIN_UNIT_HEXAGON, MUSLIN_UNIT_HALF_HEXAGON };
+    const muslin_len widths[] = { 28156, 28156, 34484, 28156, 56312 };
+    for (size_t i = 0; i < COUNT_OF(kinds); i++) {
+        struct muslin_unit_spec spec = unit_of(kinds[i], MUSLIN_UNIT_METHOD_STRIPS, 0, WHOLE_IN(3));
+        ck_assert_int_eq(plan_of(&spec).finished_width, widths[i]);
+    }
+}
+END_TEST
+
 /* Squares of 3 1/2 in lie on point with their diagonal, 4.950 in, on the seam of two bias strips, each half of that and an
  * allowance wide: 2.725 in; to the eighth, and with room. */
 START_TEST(half_squares_lie_on_point_on_a_seam_of_bias_strips)
@@ -1155,6 +1183,8 @@ Suite *unit_suite(void)
     tcase_add_test(forwards, a_customary_addition_that_is_too_small_is_refused);
     tcase_add_test(forwards, an_addition_that_a_recipe_does_not_use_is_not_judged);
     tcase_add_test(forwards, squares_are_as_large_as_the_published_rules_say);
+    tcase_add_test(forwards, corners_of_eight_sided_units_follow_from_the_octagon);
+    tcase_add_test(forwards, kinds_that_take_a_height_tell_their_width);
     tcase_add_test(forwards, half_squares_lie_in_pairs_along_a_strip);
     tcase_add_test(forwards, half_squares_lie_on_point_on_a_seam_of_bias_strips);
     tcase_add_test(forwards, room_to_trim_is_added_where_something_is_trimmed);
