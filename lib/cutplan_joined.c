@@ -95,10 +95,8 @@ static void look_at_panel(struct joining *joining, const struct msl_pattern *pat
     for (int32_t i = 0; i < pattern->count; i++) {
         const int64_t height = strips[i].height;
         const int64_t left = left_in(joining, &strips[i], height, across, without, &held);
-        if (height == 0 || held == 0)
-            continue;
         along -= height;
-        if (suits(joining, height))
+        if (suits(joining, height)) /* slit pieces are in no strip */
             add_room(joining, left, times);
     }
     add_room(joining, across, along / joining->plan->cutting.sizes[joining->size].along * times);

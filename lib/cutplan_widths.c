@@ -42,7 +42,6 @@ static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct
     if (tried.status == MUSLIN_OK && other.found.cost > 0) {
         row.cloth_length = other.found.cost * other.cost_unit + other.spec.straightening;
         row.least = other.found.least * other.cost_unit;
-        row.proven = other.found.cost == other.found.least;
     } else if (tried.status != MUSLIN_OK && !does_not_fit(&tried)) {
         msl_fail(check, tried.status, MUSLIN_ARG_ALLOCATOR, 0, 0);
     }
@@ -54,10 +53,9 @@ static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct
 /* A plan of a narrower bolt is one of this, too. */
 static void keep_shorter(const struct muslin_cutplan *plan, struct muslin_cutplan_width *row, muslin_len narrower)
 {
-    if (narrower == 0 || row->cloth_length <= narrower)
-        return;
-    row->cloth_length = narrower;
-    row->proven = narrower - plan->spec.straightening == row->least;
+    if (narrower > 0)
+        row->cloth_length = msl_lesser(row->cloth_length, narrower);
+    row->proven = row->cloth_length > 0 && row->cloth_length - plan->spec.straightening == row->least;
 }
 
 /* What is asked of a plan. */

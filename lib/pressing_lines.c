@@ -213,7 +213,8 @@ static void gather_slanted(struct msl_nesting *nesting, uint32_t node, const str
     const struct muslin_pressing *plan = nesting->plan;
     const muslin_len height = msl_seam(plan->solution, node, 0).to_y - msl_seam(plan->solution, node, 0).from_y;
     const muslin_len from = is_below ? y - height : y;
-    for (uint64_t i = first_from(ranks, n, from); i < n && ranks[i].first == from; i++) {
+    const uint64_t end_of_row = first_from(ranks, n, from + 1);
+    for (uint64_t i = first_from(ranks, n, from); i < end_of_row; i++) {
         const struct msl_seam seam = msl_seam(plan->solution, node, ranks[i].row);
         struct msl_end end = msl_end_of(msl_pressed(plan, node)->first_seam + ranks[i].row, &seam, 0);
         end.at = is_below ? seam.to_x : seam.from_x;

@@ -501,7 +501,7 @@ static void search_groups(struct groups *groups)
     for (uint64_t i = 0; i < n; i++)
         waiting += i == 0 || groups->order[i].group != groups->order[i - 1].group;
     for (uint64_t first = 0; first < n;) {
-        struct group group = { .of = groups, .first = first, .end = first + 1 };
+        struct group group = { .of = groups, .first = first, .end = first };
         while (group.end < n && groups->order[group.end].group == groups->order[first].group)
             group.end++;
         place_settled(&group);

@@ -308,7 +308,7 @@ static int is_to_hold(const struct muslin_pressing *plan, uint32_t node, const s
 {
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     if (plan->turnings == MSL_TURN_HELD_ALIKE)
-        return is_last && pressed->stiff && !msl_can_be_pressed(plan, node);
+        return is_last && pressed->stiff;
     return turning->turn == pressed->choice;
 }
 

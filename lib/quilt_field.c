@@ -227,8 +227,6 @@ static void put_pieces(struct msl_check *check, const struct muslin_quilt *quilt
         if (check->status == MUSLIN_OK)
             put_piece(check, quilt, args + 2 * i, in, &piece, &filled);
     }
-    if (check->status != MUSLIN_OK)
-        return;
     check->at = (int64_t)n;
     if (filled.rows < in->rows) /* at least one more is needed */
         msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_PIECES, (int64_t)n, (int64_t)n + 1);
@@ -249,7 +247,7 @@ muslin_status muslin_quilt_sixty(struct muslin_quilt *quilt, const struct muslin
     want_sixty(&check, &in);
     if (check.status != MUSLIN_OK)
         return check.status;
-    int64_t most = in.cells * in.rows < MUSLIN_COUNT_MAX / 2 ? in.cells * in.rows : MUSLIN_COUNT_MAX / 2;
+    int64_t most = msl_lesser(in.cells * in.rows, MUSLIN_COUNT_MAX / 2);
     msl_want_between(&check, MUSLIN_ARG_PIECES, n > MUSLIN_COUNT_MAX ? MUSLIN_COUNT_MAX : (int64_t)n, 1, most);
     struct msl_mark mark = msl_mark(quilt);
     uint32_t count = SIXTY_PIECES + 2 * (uint32_t)n;

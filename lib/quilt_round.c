@@ -79,8 +79,6 @@ static void want_strips(struct msl_check *check, const struct muslin_quilt *quil
             msl_want_between(check, MUSLIN_ARG_FABRIC, fabrics[side], 0, 0);
         strips += *width != 0;
     }
-    if (check->status != MUSLIN_OK)
-        return;
     check->at = 0;
     msl_want_between(check, MUSLIN_ARG_STRIPS, strips, 1, SIDES);
 }

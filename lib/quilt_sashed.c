@@ -36,8 +36,7 @@ static uint32_t block_at(const struct sashing *s, int64_t row, int64_t column)
 {
     s->check->at = row * s->columns + column;
     uint32_t block = msl_want_id(s->check, s->quilt, MUSLIN_SORT_NODE, MUSLIN_ARG_NODE, s->blocks[s->check->at]);
-    if (block != 0)
-        s->check->at = 0;
+    s->check->at = 0;
     return block;
 }
 

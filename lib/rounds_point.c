@@ -23,8 +23,6 @@ static void read_point_border(struct msl_check *check, struct muslin_point_borde
                      MUSLIN_POINT_BORDER_SQUARES_MAX);
     msl_want_some_count(check, MUSLIN_ARG_RUNS, spec->runs);
     msl_want_seams(check, spec->allowance, spec->take_up);
-    if (check->status != MUSLIN_OK)
-        return;
     if (spec->diagonal_finished == 0)
         msl_want_between(check, MUSLIN_ARG_PIECES, spec->squares, 1, spec->side_finished);
     else if (spec->diagonal_finished > spec->side_finished)
@@ -76,9 +74,10 @@ static void find_run(struct muslin_point_border *border, const struct muslin_poi
 
 static void count_pieces(struct muslin_point_border *border, int64_t runs)
 {
+    int64_t between = (border->squares_per_run - 1) * runs; /* neighbours, with a triangle on either side */
     border->squares = border->squares_per_run * runs;
-    border->setting_triangles = 2 * (border->squares_per_run - 1) * runs;
-    border->setting_squares = (border->setting_triangles + 3) / 4;
+    border->setting_triangles = 2 * between;
+    border->setting_squares = (between + 1) / 2;
     border->end_triangles = 4 * runs;
     border->end_squares = 2 * runs;
 }

@@ -92,7 +92,7 @@ muslin_status muslin_repeat_common(muslin_len width, muslin_len height, muslin_l
     msl_want_some_size(&check, MUSLIN_ARG_QUILT_LENGTH, height);
     msl_want_size(&check, MUSLIN_ARG_UNIT_REPEAT, least);
     check.at = 1;
-    msl_want_between(&check, MUSLIN_ARG_UNIT_REPEAT, most, least > 1 ? least : 1, MUSLIN_SIZE_MAX);
+    msl_want_between(&check, MUSLIN_ARG_UNIT_REPEAT, most, msl_greater(least, 1), MUSLIN_SIZE_MAX);
     check.at = 0;
     msl_read_rounding(&check, &how, rounding);
     msl_want_output(&check, out, (uint32_t)sizeof *out);

@@ -88,10 +88,8 @@ static struct muslin_logcabin_strip strips_of(struct msl_check *check, const str
     row.half = msl_log_half(cabin, first);
     row.cut_width = msl_log_width(cabin, first) + cabin->taken;
     cut_kind(cabin, first, block, &row);
-    if (!is_counted(cabin)) {
-        row.strips = 0;
+    if (!is_counted(cabin))
         return row;
-    }
     if (row.longest > room_of(cabin)) {
         msl_fail(check, MUSLIN_ERR_NO_YIELD, MUSLIN_ARG_USABLE_WIDTH, cabin->spec.usable_width,
                  cabin->spec.end_loss + row.longest);

@@ -49,8 +49,6 @@ static void want_layout(struct msl_check *check, const struct muslin_setting_poi
                     MUSLIN_POINT_LAYOUT_SASH_INNER);
     msl_want_choice(check, MUSLIN_ARG_EDGE_STYLE, spec->edge, MUSLIN_POINT_EDGE_TRIANGLES,
                     MUSLIN_POINT_EDGE_HALF_BLOCKS);
-    if (check->status != MUSLIN_OK)
-        return;
     if (spec->edge == MUSLIN_POINT_EDGE_HALF_BLOCKS && !plain && spec->layout != MUSLIN_POINT_LAYOUT_SASH_CUT)
         msl_fail(check, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_EDGE_STYLE, spec->edge, 0);
     msl_want_between(check, MUSLIN_ARG_SASH_WIDTH, spec->sash, plain ? 0 : 1, plain ? 0 : MUSLIN_SIZE_MAX);
@@ -150,7 +148,7 @@ static void count_sashes(struct muslin_setting_point_plan *made, const struct mu
     made->cornerstones = tips - outer;
     if (spec->layout == MUSLIN_POINT_LAYOUT_SASH_CUT) {
         made->edge_cornerstones = outer;
-        made->edge_cornerstone_squares = (outer + 3) / 4;
+        made->edge_cornerstone_squares = (spec->columns + spec->rows + 1) / 2; /* each gives four */
         return;
     }
     made->edge_sashes = 2 * (outer - 4);

@@ -102,8 +102,6 @@ static void plan(struct msl_check *check, struct muslin_setting_sashed_plan *top
     if (check->status != MUSLIN_OK)
         return;
     find_top(check, top, spec);
-    if (check->status != MUSLIN_OK)
-        return;
     find_counts(top, spec);
     find_cuts(top, spec);
 }
@@ -151,7 +149,6 @@ static void cut_from_a_run(struct msl_check *check, struct muslin_sash_piece *pi
     struct muslin_run run = { 0 };
     wanted.length = piece->pieces * piece->cut_length;
     wanted.strip_length = strip_length;
-    wanted.strip_cut = piece->cut_width;
     wanted.allowance = allowance;
     wanted.join = MUSLIN_JOIN_STRAIGHT;
     msl_run(check, MUSLIN_ARG_USABLE_WIDTH, &wanted, &run);

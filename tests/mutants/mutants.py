@@ -12,7 +12,8 @@ from clang.cindex import Config, CursorKind, Index, TypeKind
 
 Config.set_library_file("libclang-14.so.1")
 
-Mutant = collections.namedtuple("Mutant", "key file function line text start end new")
+# `new` for the text from `start` to `end`; `outer` is the expression or the step that is changed by it.
+Mutant = collections.namedtuple("Mutant", "key file function line text start end new outer is_step")
 
 OPERATORS = {
     "<": ("<=", ">="), "<=": ("<", ">"), ">": (">=", "<="), ">=": (">", "<"), "==": ("!=",), "!=": ("==",),
@@ -32,38 +33,37 @@ INTEGER = re.compile(r"(0[xX][0-9a-fA-F]+|[0-9]+)([uUlL]*)$")
 
 
 class Reader:
-    """Finds the changes in one source: (start, end, new text), each with the function it is in."""
+    """Finds the changes in one source: (function, start, end, new text), and the expression or step that is changed."""
 
     def __init__(self, path):
         self.path = path
         self.text = pathlib.Path(path).read_bytes().decode("latin-1")  # clang counts bytes
         self.changes = []
 
-    def add(self, function, start, end, new):
-        self.changes.append((function, start, end, new))
+    def add(self, function, start, end, new, outer=None, is_step=False):
+        self.changes.append((function, start, end, new, outer or (start, end), is_step))
 
-    def operator(self, function, left_end, right_start):
+    def operator(self, function, outer, left_end, right_start):
         """The operator between two operands; none where a macro hides it."""
         gap = re.sub(r"/\*.*?\*/", lambda comment: " " * len(comment.group()), self.text[left_end:right_start],
                      flags=re.S)
         found = re.search(r"[^\s()]+", gap)
         if found and found.group() in OPERATORS:
             for new in OPERATORS[found.group()]:
-                self.add(function, left_end + found.start(), left_end + found.end(), new)
-        return found.group() if found else None
+                self.add(function, left_end + found.start(), left_end + found.end(), new, outer)
 
     def expression(self, cursor, children, function):
         start, end = cursor.extent.start.offset, cursor.extent.end.offset
         if cursor.kind in (CursorKind.BINARY_OPERATOR, CursorKind.COMPOUND_ASSIGNMENT_OPERATOR):
-            self.operator(function, children[0].extent.end.offset, children[1].extent.start.offset)
+            self.operator(function, (start, end), children[0].extent.end.offset, children[1].extent.start.offset)
         elif cursor.kind == CursorKind.UNARY_OPERATOR:
             for at in (start, end - 2):  # before its operand, or behind
                 sign = re.match(r"\+\+|--|[!~]", self.text[at:end])
                 if sign:
-                    self.add(function, at, at + sign.end(), OPERATORS[sign.group()][0])
+                    self.add(function, at, at + sign.end(), OPERATORS[sign.group()][0], (start, end))
                     break
             if re.match(r"-[^-]", self.text[start:end]):
-                self.add(function, start, start + 1, "")
+                self.add(function, start, start + 1, "", (start, end))
         elif cursor.kind == CursorKind.INTEGER_LITERAL:
             number = INTEGER.match(self.text[start:end])
             # A 0 in a table is nothing of something, and { 0 } a struct that holds nothing yet.
@@ -87,7 +87,7 @@ class Reader:
     def statement(self, cursor, children, function):
         start, end = cursor.extent.start.offset, cursor.extent.end.offset
         if cursor.kind in STEPS or (cursor.kind == CursorKind.RETURN_STMT and not children):
-            self.add(function, start, end, "")
+            self.add(function, start, end, "", is_step=True)
         elif cursor.kind == CursorKind.RETURN_STMT:
             value = children[0]
             at, to = value.extent.start.offset, value.extent.end.offset
@@ -150,14 +150,16 @@ def mutants(path, arguments):
     reader = Reader(path)
     seen = collections.Counter()
     result = []
-    for function, start, end, new in sorted(set(reader.read(arguments)), key=lambda change: change[1:]):
+    changes = {change[:4]: change for change in reader.read(arguments)}  # *p++ is found twice: the last is the inner
+    for function, start, end, new, outer, is_step in sorted(changes.values(), key=lambda change: change[1:4]):
         text = reader.text
         first, last = text.rfind("\n", 0, start) + 1, text.find("\n", end)
         line = squeezed(f"{text[first:start]}[{text[start:end]} => {new}]{text[end:last]}")
         name = (pathlib.Path(path).name, function or "-", line)
         seen[name] += 1
         key = "\t".join(name) + (f" #{seen[name]}" if seen[name] > 1 else "")
-        result.append(Mutant(key, path, function, text.count("\n", 0, start) + 1, text, start, end, new))
+        result.append(Mutant(key, path, function, text.count("\n", 0, start) + 1, text, start, end, new,
+                             outer, is_step))
     return result
 
 

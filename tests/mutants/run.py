@@ -1,17 +1,18 @@
 #!/usr/bin/env python3
 """run.py - how many small changes of lib/ do the unit tests and the handbook notice?
 
-    run.py PROGRAMS COVERED SANITIZED [--files PATTERN ...] [--sample N] [--seed WORD] [--jobs N] [--again]
+    run.py PROGRAMS COVERED SANITIZED [--files PATTERN ...] [--sample N] [--seed WORD] [--jobs N] [--again] [--quick]
 
 All three are builds by meson: plain ones, with clang's profiles, which tell what suites reach a line (no other can
 notice its mutants), and with sanitizers. A mutant whose object is the same at -O2 is none. Each is linked with the
-tests and asked suite by suite, quick ones and those of its module first; what fails (it ends at its first assert that
-does), crashes, or takes four times as long has noticed it. What the suites let live is shown the programs of ASKED_LAST
-that .ci/run asks too, the quick suites once more with sanitizers, and the properties of its module, whose truth is the
-model (all there are, with fewer requests, where it has none). The golden digest records the library's own answers, so
-it counts for nothing; of what lives still it tells whether an answer changed at all. What is known of mutants of the
-same sources lies in PROGRAMS/mutants and is not asked again (--again asks those that lived). equivalent.txt names
-mutants that change no answer, or only which way a search goes, with the reason.
+tests (many of one file in one program: switched.py) and asked suite by suite, quick ones and those of its module first;
+what fails (it ends at its first assert that does), crashes, or takes four times as long has noticed it. What the suites
+let live is shown the programs of ASKED_LAST that .ci/run asks too, the quick suites once more with sanitizers, and the
+properties of its module, whose truth is the model (all there are, with fewer requests, where it has none). The golden
+digest records the library's own answers, so it counts for nothing; of what lives still it tells whether an answer
+changed at all. What is known of mutants of the same sources lies in PROGRAMS/mutants and is not asked again. --again
+asks those that lived; --quick asks suites alone, all of lib/ in a few hours. equivalent.txt names mutants that change no
+answer, or only which way a search goes, with the reason.
 
 It fails where so many live that the score aimed at can hardly be true.
 
@@ -36,6 +37,7 @@ import sys
 import threading
 
 import mutants
+import switched
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
 HERE = pathlib.Path(__file__).resolve().parent
@@ -55,7 +57,13 @@ ASKED_LAST = (  # of which files, what program, and how much of it
     ("stripset*", "tests/exhaustive/yields.c"),
     ("finishing*", "tests/exhaustive/backing.c", "10"),
 )
-END = "#include <unistd.h>\nvoid __wrap__ck_assert_failed(void) { _exit(1); }\n"
+LIVES_CHANGED = "lives, digest changed"
+LIVES_QUICK = "lives, as far as suites tell"
+MANY = 20  # of one file: then one program holds them all (switched.py)
+END = """#include <unistd.h>
+void __wrap__ck_assert_failed(void) { _exit(1); }
+__attribute__((weak)) void __wrap__mark_point(void) { }
+""" + switched.CHOSEN
 
 
 def asked(command, seconds=600, memory=MEMORY, **variables):
@@ -68,10 +76,10 @@ def asked(command, seconds=600, memory=MEMORY, **variables):
     return process.returncode == 0, used.ru_utime + used.ru_stime
 
 
-def suite_asked(program, suite, seconds=600, memory=MEMORY, profile=os.devnull):
+def suite_asked(program, suite, seconds=600, memory=MEMORY, profile=os.devnull, number=0):
     tables = sorted(map(str, (ROOT / "tests/handbook").glob("*.csv"))) if suite == HANDBOOK else []
     return asked([program, *tables], seconds, memory, CK_FORK="no", CK_RUN_SUITE=suite, CK_VERBOSITY="silent",
-                 LLVM_PROFILE_FILE=profile, UBSAN_OPTIONS="halt_on_error=1",
+                 MUSLIN_MUTANT=str(number), LLVM_PROFILE_FILE=profile, UBSAN_OPTIONS="halt_on_error=1",
                  ASAN_OPTIONS=f"quarantine_size_mb=8:hard_rss_limit_mb={MEMORY >> 20}")
 
 
@@ -109,22 +117,27 @@ class Build:
 
     def compile(self, source, text, where):
         """The object of a changed source, or None where it is no C any more."""
+        return self.compiled(source, text, where)[0]
+
+    def compiled(self, source, text, where):
+        """The same, and what the compiler says."""
         where.mkdir(exist_ok=True)
         (where / source).write_bytes(text)
         unwanted = re.compile(r"-O.$|-g$|-W|-M[DQF]?$|-[oc]$")
         words = self.commands[source]
         flags = [word for before, word in zip([""] + words, words)
                  if not unwanted.match(word) and before not in ("-o", "-c", "-MQ", "-MF")]
-        command = flags + ["-O2", "-w", "-iquote", str(ROOT / "lib"), "-c", str(where / source),
-                           "-o", str(where / "it.o")]
-        done = subprocess.run(command, cwd=self.where, stderr=subprocess.DEVNULL, check=False)
-        return (where / "it.o").read_bytes() if done.returncode == 0 else None
+        command = [*flags, "-O2", "-w", "-fdiagnostics-color=never", "-iquote", str(ROOT / "lib"),
+                   "-c", str(where / source), "-o", str(where / "it.o")]
+        done = subprocess.run(command, cwd=self.where, stderr=subprocess.PIPE, text=True, check=False,
+                              env=dict(os.environ, LC_ALL="C"))
+        return (where / "it.o").read_bytes() if done.returncode == 0 else None, done.stderr
 
     def link(self, name, where):
         folder = {"unit": "tests/unit.p", HANDBOOK: "tests/handbook/handbook.p", GOLDEN: "tests/golden.p"}[name]
         objects = sorted(map(str, (self.where / folder).glob("*.o"))) + [str(where / "it.o"), self.end]
         program = where / name
-        subprocess.run([*self.linker, "-fuse-ld=lld", "-Wl,--wrap=_ck_assert_failed", *objects,
+        subprocess.run([*self.linker, "-fuse-ld=lld", "-Wl,--wrap=_ck_assert_failed,--wrap=_mark_point", *objects,
                         str(self.where / "libmuslin.a"), *self.libraries, "-o", str(program)], check=True)
         return str(program)
 
@@ -222,6 +235,58 @@ def suite_fails(names, build, suites, where, patience=1, memory=MEMORY):
     return None
 
 
+class Switched:
+    """A program for each file with many mutants, which holds them all. It is slower than the usual one."""
+
+    def __init__(self, chosen, build, suites):
+        self.build, self.suites = build, suites
+        self.locks = collections.defaultdict(threading.Lock)
+        self.files = collections.defaultdict(list)
+        for mutant in chosen:
+            self.files[mutant.file].append(mutant)
+
+    @functools.lru_cache(maxsize=None)
+    def made(self, file):
+        """Where the programs lie, and the numbers of the mutants in them."""
+        here_are, left_out, where = self.files[file], set(), self.build.work / "switched" / file.stem
+        where.parent.mkdir(exist_ok=True)
+        while True:
+            source = switched.switched(here_are, left_out)
+            built, messages = self.build.compiled(file.name, source.encode("latin-1"), where)
+            if built:
+                break
+            wrong = switched.wrong_numbers(source, messages) - left_out
+            if not wrong:
+                print(f"{file.name}: its mutants do not stand in one source: {messages}", flush=True)
+                return {}
+            left_out |= wrong
+        for program in ("unit", HANDBOOK):
+            self.build.link(program, where)
+        there = switched.numbers(source)
+        return {mutant.key: (where, number) for number, mutant in enumerate(here_are, 1) if number in there}
+
+    @functools.lru_cache(maxsize=None)
+    def seconds(self, program, suite):
+        holds, seconds = suite_asked(program, suite)
+        if not holds:
+            raise SystemExit(f"{suite} fails without any change in {program}")
+        return seconds
+
+    def suite_fails(self, mutant):
+        """Whether it was asked, and the suite that notices it or None."""
+        with self.locks[mutant.file]:
+            found = self.made(mutant.file) if len(self.files[mutant.file]) >= MANY else {}
+        if mutant.key not in found:
+            return False, None
+        where, number = found[mutant.key]
+        for suite in self.suites.for_mutant(mutant):
+            program = str(where / (HANDBOOK if suite == HANDBOOK else "unit"))
+            limit = math.ceil(4 * self.seconds(program, suite) + 0.5)
+            if not suite_asked(program, suite, limit, number=number)[0]:
+                return True, suite
+        return True, None
+
+
 def usual_seconds(command, **variables):
     """What a program of tests takes without any change."""
     holds, seconds = asked(command, **variables)
@@ -273,20 +338,27 @@ def sanitizers_fail(mutant, build, suites):
     return suite and f"sanitizers, {suite}"
 
 
-def verdict(mutant, build, sanitized, suites, same, golden):
+def verdict(mutant, build, sanitized, suites, together, same, golden, quick):
     """What becomes of one mutant: `none`, what notices it, or `lives` and whether the digest changed."""
+    was_asked, suite = together.suite_fails(mutant)
+    if suite:
+        return suite
     where = here(build)
     compiled = build.compile(mutant.file.name, mutants.mutated(mutant), where)
     if compiled is None or compiled == same:
         return "none"
-    noticed = (suite_fails(suites.for_mutant(mutant), build, suites, where) or program_fails(mutant, build, where) or
-               sanitizers_fail(mutant, sanitized, suites) or
+    noticed = None if was_asked else suite_fails(suites.for_mutant(mutant), build, suites, where)
+    if noticed:
+        return noticed
+    if quick:
+        return LIVES_QUICK
+    noticed = (program_fails(mutant, build, where) or sanitizers_fail(mutant, sanitized, suites) or
                (properties_fail(mutant, build, where) and "properties"))
     if noticed:
         return noticed
     done = subprocess.run(["prlimit", "--cpu=60", f"--as={MEMORY}", build.link(GOLDEN, where)], check=False,
                           stdout=subprocess.PIPE, stderr=subprocess.DEVNULL)
-    return "lives" if done.stdout == golden else "lives, digest changed"
+    return "lives" if done.stdout == golden else LIVES_CHANGED
 
 
 class Known:
@@ -336,6 +408,7 @@ def main():
     parser.add_argument("--seed", default="")
     parser.add_argument("--jobs", type=int, default=2)
     parser.add_argument("--again", action="store_true")
+    parser.add_argument("--quick", action="store_true")
     asked_for = parser.parse_args()
     os.chdir(ROOT)
 
@@ -354,6 +427,7 @@ def main():
     if asked_for.sample:
         random.Random(asked_for.seed).shuffle(chosen)  # so that a larger sample holds the smaller one
         chosen = chosen[:asked_for.sample]
+    together = Switched(chosen, build, suites)
     read = sorted({mutant.file for mutant in chosen})
     same = dict(zip(read, pool.map(lambda path: build.compile(path.name, path.read_bytes(), here(build)), read)))
     golden = subprocess.run([str(build.where / "tests/golden")], stdout=subprocess.PIPE, check=True).stdout
@@ -361,8 +435,10 @@ def main():
     def judge(mutant):
         said = known.all.get((marks[mutant.file], mutant.key))
         if said is None or (asked_for.again and said.startswith("lives")):
-            said = verdict(mutant, build, sanitized, suites, same[mutant.file], golden)
-            known.add(marks[mutant.file], mutant.key, said)
+            said = verdict(mutant, build, sanitized, suites, together, same[mutant.file], golden,
+                           asked_for.quick)
+            if said != LIVES_QUICK:
+                known.add(marks[mutant.file], mutant.key, said)
         return mutant, said
 
     return report(list(pool.map(judge, chosen)))
@@ -382,7 +458,7 @@ def report(judged):
         last += said.startswith(("tests/", "sanitizers", "properties"))
         if said.startswith("lives"):
             living[mutant.file.name] += 1
-            digest += said != "lives"
+            digest += said == LIVES_CHANGED
             print(f"lib/{mutant.file.name}:{mutant.line}: {said}: {mutant.key}")
     for name in sorted(total):
         print(f"{name:28} {total[name] - living[name]:5} of {total[name]:5}")

@@ -720,22 +720,37 @@ START_TEST(a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter)
 {
     /* Without work, first plans are all there are: among so many some get longer on a wider bolt. */
     struct muslin_cutplan_width rows[4];
+    struct muslin_cutplan_width searched[4];
     uint64_t state = 1;
     size_t count = 0;
-    for (int round = 0; round < 60; round++) {
+    int32_t kept = 0;
+    for (int round = 0; round < 120; round++) {
         start(&p, WHOLE_IN(22));
         p.spec.work_limit = 0;
+        p.spec.straightening = WHOLE_IN(round % 2);
         for (int64_t i = draw_from(&state, 2, 4); i > 0; i--)
             want(&p, draw_from(&state, 1, 9), WHOLE_IN(draw_from(&state, 3, 12)), WHOLE_IN(draw_from(&state, 3, 12)))
                 ->flags = (uint32_t)draw_from(&state, 0, 1);
         make_plan(&p);
         ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(23), 4, NULL, NULL, rows, sizeof rows[0], 4, &count,
                                     NULL));
-        for (size_t i = 1; i < 4; i++)
-            ck_assert_int_le(rows[i].cloth_length, rows[i - 1].cloth_length);
         ck_assert_int_le(rows[2].cloth_length, p.totals.cloth_length);
+        kept += rows[2].cloth_length < p.totals.cloth_length;
+        muslin_cutplan_free(p.plan);
+        p.spec.work_limit = 200000;
+        make_plan(&p);
+        ck_ok(muslin_cutplan_widths(p.plan, WHOLE_IN(20), WHOLE_IN(23), 4, NULL, NULL, searched, sizeof rows[0], 4,
+                                    &count, NULL));
+        for (size_t i = 0; i < 4; i++) {
+            const muslin_len length = rows[i].cloth_length - p.spec.straightening;
+            ck_assert(i == 0 || rows[i].cloth_length <= rows[i - 1].cloth_length);
+            ck_assert_int_le(searched[i].cloth_length, rows[i].cloth_length);
+            ck_assert_int_le(rows[i].least, searched[i].cloth_length - p.spec.straightening);
+            ck_assert_int_eq(rows[i].proven, length == rows[i].least);
+        }
         muslin_cutplan_free(p.plan);
     }
+    ck_assert_int_gt(kept, 0);
 }
 END_TEST
 

@@ -320,7 +320,7 @@ START_TEST(more_sizes_than_are_searched)
 }
 END_TEST
 
-/* By chance: with a least part a plan is as short or shorter, and sound. */
+/* By chance: with a least part a plan is as short or shorter, where half of the work suffices without; and sound. */
 START_TEST(other_lengths_only_shorten)
 {
     uint64_t chance = (uint64_t)_i + 1;
@@ -337,7 +337,7 @@ START_TEST(other_lengths_only_shorten)
                         WHOLE_IN(2) + tiny_chance(&chance, 12) * 1016, 0);
     if (_i % 3 == 0)
         p.spec.flags = MUSLIN_CUTPLAN_ONE_HEIGHT;
-    p.spec.work_limit = _i % 2 == 1 ? 0 : 20000000;
+    p.spec.work_limit = _i % 2 == 1 ? 0 : 3000000;
     make_plan(&p);
     const struct muslin_cutplan_total plain = p.totals;
     muslin_cutplan_free(p.plan);
@@ -348,7 +348,7 @@ START_TEST(other_lengths_only_shorten)
     for (size_t row = 0; row < p.n; row++)
         if (p.pieces[row].kind == MUSLIN_BLANK_JOINED)
             ck_joined((int64_t)row);
-    if (plain.proven)
+    if (plain.proven && plain.work <= p.spec.work_limit / 2)
         ck_assert_int_le(p.totals.cost, plain.cost);
     ck_assert_int_eq(p.totals.area_bound, plain.area_bound);
     ck_assert_int_eq(p.totals.own_strips_length, plain.own_strips_length);

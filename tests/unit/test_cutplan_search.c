@@ -494,7 +494,7 @@ static int32_t *room_of(struct msl_workshop *workshop, int32_t room)
 static void search_in_little_room(const struct tiny *t, int32_t room, int32_t most, int with_brute)
 {
     struct muslin_allocator memory;
-    struct msl_watch watch = { NULL, NULL, 2000000, 0 };
+    struct msl_watch watch = { NULL, NULL, room == STRIPS || room == LIMITS ? 2000000 : 1000000, 0 };
     struct msl_found found;
     muslin_allocator_libc(&memory);
     struct msl_workshop *workshop = msl_workshop_open(&t->cutting, &watch, &memory);
@@ -508,6 +508,9 @@ static void search_in_little_room(const struct tiny *t, int32_t room, int32_t mo
     ck_plan(&t->cutting, &found);
     if (with_brute)
         ck_proof(&brute, &found);
+    /* with all the room there is they are proven: what is not for want of it says so */
+    if (room <= BASICS && found.least < found.cost)
+        ck_assert_int_ne(found.stopped, MUSLIN_CUTPLAN_STOPPED_NO_MORE);
     tiny_free(&found);
 }
 
@@ -532,16 +535,16 @@ START_TEST(little_room_gives_less_but_nothing_wrong)
     static const int32_t last[ROOMS] = { 60, 800, 1200, 400, 400, 900, 60, 30, 20, 30, 60 };
     struct tiny t;
     throw_of_eight(&t);
-    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 6)
         search_in_little_room(&t, _i, most, 0);
     five_strips_all_but_hold(&t);
-    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 6)
         search_in_little_room(&t, _i, most, 0);
     throw_from_stock(&t);
-    for (int32_t most = 100; _i >= PATTERNS && _i <= LAID && most < 900; most += 5)
+    for (int32_t most = 100; _i >= PATTERNS && _i <= LAID && most < 900; most += _i == STRIPS ? 5 : 1 + most / 12)
         search_in_little_room(&t, _i, most, 0);
     three_squares(&t);
-    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 12)
+    for (int32_t most = first[_i]; most < last[_i]; most += 1 + most / 6)
         search_in_little_room(&t, _i, most, 0);
     for (uint64_t seed = 1; seed < 30; seed++) {
         uint64_t chance = seed;
@@ -550,6 +553,263 @@ START_TEST(little_room_gives_less_but_nothing_wrong)
         brute_start(&brute, &t.cutting);
         search_in_little_room(&t, _i, first[_i] + (int32_t)tiny_chance(&chance, 20), 1);
     }
+}
+END_TEST
+
+/* ---- looked into while it goes on -------------------------------------------------------------------------------- */
+
+enum { LOOKED_CASES = 4000, LOOKED_EVERY = 8 };
+
+/* A search, and what was seen of it last. */
+struct looked {
+    struct msl_workshop *workshop;
+    int64_t steps[3];
+    int64_t times;
+    int64_t best;
+    int64_t proved[LOOKED_CASES]; /* of each case, its bound */
+    uint64_t bases[LOOKED_CASES]; /* of each case, what its basis holds; 0: not seen yet */
+};
+
+static int is_open(const struct msl_search *search, int32_t number)
+{
+    const struct msl_case *of = &search->cases[number];
+    return of->split == 0 && of->packed == 0 && of->least < search->making.best.cost;
+}
+
+/* The least bound first, then the deeper, then the older. */
+static int is_sooner(const struct msl_search *search, int32_t a, int32_t b)
+{
+    const int64_t by[] = { search->cases[a].least - search->cases[b].least,
+                           search->open[b].depth - search->open[a].depth, a - b };
+    return by[0] != 0 ? by[0] < 0 : by[1] != 0 ? by[1] < 0 : by[2] < 0;
+}
+
+static int32_t not_in_order(const struct msl_search *search)
+{
+    int32_t wrong = 0;
+    for (int32_t i = 1; i < search->heap_count; i++)
+        wrong += is_sooner(search, search->heap[i], search->heap[(i - 1) / 2]);
+    return wrong;
+}
+
+/* Each case that is open waits in just one place, and the bound is the least of them. */
+static void ck_waiting(const struct msl_search *search)
+{
+    static uint8_t waits[LOOKED_CASES];
+    int64_t least = search->making.best.cost;
+    int32_t wrong = 0;
+    ck_assert_int_le(search->case_count, LOOKED_CASES);
+    memset(waits, 0, sizeof waits);
+    for (int32_t i = 0; i < search->heap_count; i++)
+        waits[search->heap[i]]++;
+    if (search->next >= 0)
+        waits[search->next]++;
+    for (int32_t i = 0; i < search->case_count; i++) {
+        const int is_aside = search->cases[i].least >= search->aside;
+        wrong += waits[i] > 1 || (is_open(search, i) && waits[i] == 0 && !is_aside) ||
+                 (waits[i] == 1 && search->cases[i].split > 0);
+        if (is_open(search, i) && search->cases[i].least < least)
+            least = search->cases[i].least;
+    }
+    ck_assert_int_eq(wrong, 0);
+    ck_assert_int_eq(search->told_least, least);
+}
+
+/* The room that a strip needs for what lies in it, by the narrower side of each piece that may lie so; without stacks. */
+static int64_t room_needed(const struct msl_search *search, const struct msl_strip *strip)
+{
+    int64_t room = 0;
+    for (int32_t i = 0; i < strip->count; i++) {
+        const struct msl_laid *laid = &search->pool.laid[strip->first + i];
+        const struct msl_piece_size *size = &search->cutting->sizes[laid->size];
+        int64_t taken = INT32_MAX;
+        if (size->along <= strip->height)
+            taken = size->across;
+        if (size->turned_along > 0 && size->turned_along <= strip->height && size->turned_across < taken)
+            taken = size->turned_across;
+        room += size->run_in + laid->count * taken;
+    }
+    return room;
+}
+
+/* Whether a thing of its way can be cut so. */
+static int can_be_cut(const struct msl_search *search, const struct msl_pattern *pattern)
+{
+    const struct msl_way *way = &search->cutting->ways[pattern->way];
+    int64_t high = 0;
+    for (int32_t s = 0; s < pattern->count; s++) {
+        const struct msl_strip *strip = &search->pool.strips[pattern->first + s];
+        high += strip->height;
+        if (room_needed(search, strip) > way->across)
+            return 0;
+    }
+    return high <= way->along;
+}
+
+static uint64_t mixed(uint64_t hash, int64_t value)
+{
+    return (hash ^ (uint64_t)value) * UINT64_C(0x9E3779B97F4A7C15) + (hash >> 31);
+}
+
+/* What a pattern holds, whatever its number. */
+static uint64_t held_in(const struct msl_search *search, int32_t column)
+{
+    const struct msl_pattern *pattern = &search->pool.patterns[column];
+    uint64_t hash = mixed(7, pattern->way);
+    for (int32_t s = 0; s < pattern->count; s++) {
+        const struct msl_strip *strip = &search->pool.strips[pattern->first + s];
+        hash = mixed(hash, strip->height);
+        for (int32_t i = 0; i < strip->count; i++)
+            hash = mixed(mixed(hash, search->pool.laid[strip->first + i].size),
+                         search->pool.laid[strip->first + i].count);
+    }
+    return hash;
+}
+
+static uint64_t basis_of(const struct msl_search *search, int32_t number)
+{
+    const struct msl_open *open = &search->open[number];
+    uint64_t hash = 1;
+    ck_assert(open->first_basic >= 0 && open->first_basic + open->basic_count <= search->basic_count);
+    for (int32_t i = 0; i < open->basic_count; i++) {
+        const int32_t basic = search->bases[open->first_basic + i];
+        const int is_slack = basic / 2 >= MSL_FIRST_SLACK;
+        ck_assert(is_slack || basic / 2 < search->pool.pattern_count);
+        hash = mixed(hash, is_slack ? basic : basic % 2);
+        hash = is_slack ? hash : mixed(hash, (int64_t)held_in(search, basic / 2));
+    }
+    return hash;
+}
+
+/* Plans get cheaper, and bounds only rise. */
+static void ck_gained(struct looked *looked, int64_t best)
+{
+    const struct msl_search *search = &looked->workshop->whole;
+    int32_t fallen = 0;
+    for (int32_t i = 0; i < search->case_count; i++) {
+        fallen += search->cases[i].least < looked->proved[i];
+        looked->proved[i] = search->cases[i].least;
+    }
+    ck_assert(fallen == 0 && (looked->times == 0 || best <= looked->best));
+    looked->best = best;
+}
+
+/* All patterns can be cut, and a case that waits begins from the basis that it had, wherever its patterns moved. */
+static void ck_patterns(struct looked *looked)
+{
+    const struct msl_search *search = &looked->workshop->whole;
+    int32_t wrong = 0;
+    for (int32_t i = 0; i < search->pool.pattern_count; i++)
+        wrong += !can_be_cut(search, &search->pool.patterns[i]);
+    for (int32_t i = 0; i < search->case_count; i++)
+        if (is_open(search, i)) {
+            const uint64_t basis = basis_of(search, i);
+            wrong += looked->bases[i] != 0 && looked->bases[i] != basis;
+            looked->bases[i] = basis;
+        }
+    ck_assert_int_eq(wrong, 0);
+}
+
+/* The best plan has all pieces, within the stock, and costs what is told. */
+static void ck_best(const struct msl_search *search, int64_t told)
+{
+    const struct msl_plan *best = &search->making.best;
+    int64_t left[TINY_SIZES];
+    int64_t cost = 0;
+    int32_t missing = 0;
+    if (best->count == 0)
+        return;
+    for (int32_t i = 0; i < search->cutting->size_count; i++)
+        left[i] = search->cutting->sizes[i].count;
+    for (int32_t row = 0; row < best->count; row++) {
+        const struct msl_pattern *pattern = &search->pool.patterns[best->rows[row].pattern];
+        cost += best->rows[row].times * search->cutting->ways[pattern->way].cost;
+        for (int32_t s = 0; s < pattern->count; s++) {
+            const struct msl_strip *strip = &search->pool.strips[pattern->first + s];
+            for (int32_t i = 0; i < strip->count; i++)
+                left[search->pool.laid[strip->first + i].size] -=
+                    best->rows[row].times * search->pool.laid[strip->first + i].count;
+        }
+    }
+    for (int32_t i = 0; i < search->cutting->size_count; i++)
+        missing += left[i] > 0;
+    ck_assert(missing == 0 && cost == best->cost && cost == told);
+}
+
+/* Steps are only ever added. */
+static void ck_steps(struct looked *looked, int64_t work)
+{
+    const struct msl_workshop *workshop = looked->workshop;
+    const int64_t steps[] = { workshop->master.steps, workshop->pricing.sack.steps, workshop->packing.steps };
+    ck_assert_int_eq(work, steps[0] + steps[1] + steps[2]);
+    for (int32_t i = 0; i < 3; i++) {
+        ck_assert_int_ge(steps[i], looked->steps[i]);
+        looked->steps[i] = steps[i];
+    }
+}
+
+static int32_t look_into(void *context, int64_t work, int64_t best, int64_t least)
+{
+    struct looked *looked = context;
+    const struct msl_search *whole = &looked->workshop->whole;
+    ck_steps(looked, work);
+    ck_assert_int_eq(not_in_order(whole), 0);
+    ck_assert_int_eq(whole->told_least, least);
+    ck_best(whole, best);
+    ck_gained(looked, best);
+    if (looked->times++ % LOOKED_EVERY == 0)
+        ck_patterns(looked);
+    if (whole->watch->every == 0)
+        ck_waiting(whole);
+    return 0;
+}
+
+static void look_through(const struct tiny *t, int32_t room, int32_t most, int64_t every)
+{
+    static struct looked looked;
+    struct muslin_allocator memory;
+    struct msl_watch watch = { look_into, &looked, 3000000, every };
+    struct msl_found found;
+    muslin_allocator_libc(&memory);
+    memset(&looked, 0, sizeof looked);
+    looked.workshop = msl_workshop_open(&t->cutting, &watch, &memory);
+    ck_assert_ptr_nonnull(looked.workshop);
+    *room_of(looked.workshop, room) = most;
+    msl_workshop_search(looked.workshop);
+    if (looked.workshop->repair.tries > 0)
+        ck_assert_int_eq(not_in_order(&looked.workshop->repair.part), 0);
+    if (msl_hand_out(looked.workshop, &found) == MUSLIN_OK) {
+        ck_plan(&t->cutting, &found);
+        tiny_free(&found);
+    }
+}
+
+/* Whatever is short of room, between two cases the search is in order. */
+START_TEST(between_cases_all_is_in_order)
+{
+    static const struct {
+        int32_t room;
+        int32_t most;
+    } shorts[] = { { CASES, LOOKED_CASES }, { CASES, 40 }, { PATTERNS, 300 }, { LAID, 900 }, { BASICS, 900 } };
+    struct tiny t;
+    for (size_t i = 0; i < sizeof shorts / sizeof shorts[0]; i++) {
+        throw_of_eight(&t);
+        look_through(&t, shorts[i].room, shorts[i].most, 0);
+        throw_from_stock(&t);
+        look_through(&t, shorts[i].room, shorts[i].most, 0);
+        five_strips_all_but_hold(&t);
+        look_through(&t, shorts[i].room, shorts[i].most, 0);
+        for (uint64_t seed = 1; seed < 20; seed++) {
+            uint64_t chance = seed;
+            chance_sizes(&t, &chance, 9);
+            tiny_bolt(&t, 10 + tiny_chance(&chance, 12));
+            look_through(&t, shorts[i].room, shorts[i].most, 0);
+        }
+    }
+    throw_of_eight(&t);
+    look_through(&t, CASES, LOOKED_CASES, 1);
+    throw_from_stock(&t);
+    look_through(&t, CASES, LOOKED_CASES, 1);
 }
 END_TEST
 
@@ -711,6 +971,7 @@ Suite *cutplan_search_suite(void)
     tcase_add_test(tcase, large_numbers_stay_in_range);
     tcase_add_test(tcase, long_strips_stay_in_range);
     tcase_add_test(tcase, stock_that_is_too_little);
+    tcase_add_test(tcase, between_cases_all_is_in_order);
     tcase_add_test(tcase, a_search_whose_room_is_full_says_so);
     tcase_add_test(tcase, repairs_go_on_and_may_be_ended);
     tcase_add_test(tcase, many_sizes_may_be_proven);

@@ -7,6 +7,22 @@
 
 /* ---- creation --------------------------------------------------------------------------------------------------- */
 
+/* The name in room for just as much, and in room for a byte less. */
+static void ck_named(const struct muslin_quilt *quilt, muslin_id id, const char *name)
+{
+    char buf[256] = "untouched";
+    size_t need = 0;
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_quilt_name(quilt, id, buf, strlen(name), &need, &problem), MUSLIN_ERR_BUFFER);
+    ck_assert_int_eq(problem.value, (int64_t)strlen(name));
+    ck_assert_int_eq(problem.limit, (int64_t)strlen(name) + 1);
+    ck_assert_str_eq(buf, "untouched");
+    ck_ok(muslin_quilt_name(quilt, id, buf, strlen(name) + 1, &need, NULL));
+    ck_assert_str_eq(buf, name);
+    ck_assert_uint_eq(need, strlen(name) + 1);
+    ck_status(muslin_quilt_name(quilt, id, NULL, 1, &need, NULL), MUSLIN_ERR_NULL);
+}
+
 START_TEST(a_fresh_quilt_has_its_seam_and_nothing_else)
 {
     /* Example: muslin_quilt_create(&spec, &allocator, &quilt, NULL), with muslin_allocator_libc(&allocator) before. */
@@ -27,6 +43,8 @@ START_TEST(a_fresh_quilt_has_its_seam_and_nothing_else)
     ck_ok(muslin_quilt_seam(quilt, &allowance, &take_up, NULL));
     ck_assert_int_eq(muslin_id_number(allowance), 1);
     ck_assert_int_eq(muslin_id_number(take_up), 2);
+    ck_named(quilt, allowance, "seam allowance");
+    ck_named(quilt, take_up, "take-up");
     ck_ok(muslin_quilt_seam(quilt, NULL, NULL, NULL));
     ck_status(muslin_quilt_seam(NULL, NULL, NULL, NULL), MUSLIN_ERR_NULL);
     /* Example: muslin_quilt_free(quilt). */
@@ -77,8 +95,12 @@ START_TEST(creation_wants_a_whole_allocator)
     ck_status(muslin_quilt_create(&spec, &memory.allocator, NULL, NULL), MUSLIN_ERR_NULL);
     ck_status(muslin_quilt_create(NULL, &memory.allocator, &quilt, NULL), MUSLIN_ERR_NULL);
     struct muslin_allocator part = memory.allocator;
+    struct muslin_problem problem = PROBLEM;
     part.alloc = NULL;
-    ck_status(muslin_quilt_create(&spec, &part, &quilt, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_quilt_create(&spec, &part, &quilt, &problem), MUSLIN_ERR_NULL);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_ALLOCATOR);
+    ck_assert_int_eq(problem.value, 0);
+    ck_assert_int_eq(problem.limit, 0);
     part = memory.allocator;
     part.realloc = NULL;
     ck_status(muslin_quilt_create(&spec, &part, &quilt, NULL), MUSLIN_ERR_NULL);
@@ -87,10 +109,10 @@ START_TEST(creation_wants_a_whole_allocator)
     ck_status(muslin_quilt_create(&spec, &part, &quilt, NULL), MUSLIN_ERR_NULL);
     ck_assert_ptr_null(quilt);
     /* two measures do not fit a quilt of one part */
-    struct muslin_problem problem = PROBLEM;
     spec.most = 1;
     ck_status(muslin_quilt_create(&spec, &memory.allocator, &quilt, &problem), MUSLIN_ERR_WORK_LIMIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_MOST);
+    ck_assert_int_eq(problem.value, 2);
     ck_assert_int_eq(problem.limit, 1);
     ck_assert(failing_is_clean(&memory));
 }
@@ -447,7 +469,7 @@ START_TEST(nodes_can_be_read_back)
     ck_assert_int_eq(node.depth, 2);
     ck_assert_int_eq(node.axis, MUSLIN_AXIS_DOWN);
     /* Example: of a join of three equal patches, three times the same id. */
-    muslin_id ids[3] = { 0, 0, 0 };
+    muslin_id ids[4] = { 0, 0, 0, 77 };
     size_t count = 0;
     ck_ok(muslin_quilt_children(s.quilt, row, NULL, 0, &count, NULL));
     ck_assert_uint_eq(count, 3);
@@ -457,6 +479,7 @@ START_TEST(nodes_can_be_read_back)
     ck_ok(muslin_quilt_children(s.quilt, row, ids, 3, &count, NULL));
     for (int i = 0; i < 3; i++)
         ck_assert_int_eq(ids[i], blue);
+    ck_assert_int_eq(ids[3], 77);
     ck_ok(muslin_quilt_children(s.quilt, blue, ids, 3, &count, NULL));
     ck_assert_uint_eq(count, 0);
     ck_status(muslin_quilt_children(s.quilt, s.two, ids, 3, &count, NULL), MUSLIN_ERR_FOREIGN);

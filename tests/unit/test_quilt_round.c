@@ -158,8 +158,10 @@ START_TEST(requests_are_structs_with_their_rules)
         }
         spec.head[0] = made[i].spec_size;
         const uint32_t flags = spec.head[1];
-        spec.head[1] = flags | 4; /* known to none */
-        ck_made_refused(&made[i], &spec, MUSLIN_ERR_FLAGS, argument, is_row);
+        for (uint32_t bit = made[i].call == make_sashed ? 2 : 0; bit < 32; bit++) { /* sashes have two */
+            spec.head[1] = flags | UINT32_C(1) << bit;
+            ck_made_refused(&made[i], &spec, MUSLIN_ERR_FLAGS, argument, is_row);
+        }
         spec.head[1] = flags;
         if (!is_row) {
             spec.head[0] += SPARE;
@@ -242,6 +244,9 @@ START_TEST(a_set_in_has_a_strip_and_no_fabric_without_one)
     muslin_id out = 0;
     spec.top_width = 0;
     ck_made_refused(&made, &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC, 2);
+    ck_status(muslin_quilt_set_in(at_work.s.quilt, &spec, &out, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.value, spec.top_fabric);
+    ck_assert_int_eq(problem.limit, 0);
     spec.top_fabric = 0;
     ck_ok(muslin_quilt_set_in(at_work.s.quilt, &spec, &out, NULL));
     spec.left_width = spec.right_width = spec.bottom_width = 0;
@@ -282,6 +287,14 @@ START_TEST(choices_and_counts_have_their_ranges)
     ck_made_refused(&sashed, &spec, MUSLIN_ERR_FLAGS, MUSLIN_ARG_SPEC, 0);
     spec.flags = MUSLIN_QUILT_SASHED_FRAME; /* a fabric for cornerstones, and none of them */
     ck_made_refused(&sashed, &spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_FABRIC, 1);
+    struct muslin_problem problem = PROBLEM;
+    muslin_id out = 0;
+    ck_status(make_sashed(&spec, &out, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.value, spec.cornerstone);
+    ck_assert_int_eq(problem.limit, 0);
+    spec.cornerstone = -1;
+    ck_status(make_sashed(&spec, &out, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.limit, 0);
     end_work();
 }
 END_TEST
@@ -316,7 +329,10 @@ START_TEST(arrays_have_their_rules)
     }
     ck_status(muslin_quilt_logs(quilt, w->square, w->logs, sizeof w->logs[0] - 1, 3, &out, NULL),
               MUSLIN_ERR_STRUCT_SIZE);
-    ck_status(muslin_quilt_logs(quilt, w->square, w->logs, 4097, 3, &out, NULL), MUSLIN_ERR_STRUCT_SIZE);
+    ck_status(muslin_quilt_logs(quilt, w->square, w->logs, 4097, 3, &out, &problem), MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROW_SIZE);
+    ck_assert_int_eq(problem.value, 4097);
+    ck_assert_int_eq(problem.limit, 4096);
     ck_status(muslin_quilt_logs(quilt, w->s.two, w->logs, sizeof w->logs[0], 3, &out, &problem), MUSLIN_ERR_FOREIGN);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_NODE);

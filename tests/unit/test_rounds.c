@@ -7,6 +7,15 @@
 
 enum { STRIDE_MORE = 16, BYTES_MAX = 200000 };
 
+/* One assert for all of them: each takes its time. */
+static int is_filled_from(const unsigned char *rows, size_t first)
+{
+    for (size_t i = first; i < BYTES_MAX; i++)
+        if (rows[i] != FILL)
+            return 0;
+    return 1;
+}
+
 static void ck_rows_refused(rows_call *call, size_t row_size, size_t needed, unsigned char *rows)
 {
     struct muslin_problem problem = PROBLEM;
@@ -25,8 +34,7 @@ static void ck_rows_refused(rows_call *call, size_t row_size, size_t needed, uns
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_OUTPUT);
     ck_assert_uint_eq(count, 99);
-    for (size_t i = 0; i < BYTES_MAX; i++)
-        ck_assert_uint_eq(rows[i], FILL);
+    ck_assert(is_filled_from(rows, 0));
 }
 
 void ck_rows_rules(rows_call *call, size_t row_size, size_t needed)
@@ -49,8 +57,7 @@ void ck_rows_rules(rows_call *call, size_t row_size, size_t needed)
         for (size_t at = row_size; at < stride; at++)
             ck_assert_uint_eq(rows[i * stride + at], 0);
     }
-    for (size_t at = needed * stride; at < BYTES_MAX; at++)
-        ck_assert_uint_eq(rows[at], FILL);
+    ck_assert(is_filled_from(rows, needed * stride));
 }
 
 struct muslin_problem ck_failing(const struct ruled *ruled, const void *spec, muslin_status status)
@@ -263,6 +270,23 @@ START_TEST(a_log_that_rounds_to_nothing_fits_nowhere)
 }
 END_TEST
 
+/* One tick on either side of a centre: the least log that there is, in the fewest rounds. */
+START_TEST(a_log_may_be_a_tick_wide)
+{
+    struct muslin_logcabin_fit_spec spec = fit_of(102, 100);
+    spec.rounds = 1;
+    ck_assert_int_eq(log_for(&spec, 1, MUSLIN_DIRECTION_DOWN).log_finished, 1);
+    spec.order = MUSLIN_LOG_ORDER_QUARTER;
+    spec.centre = 101;
+    ck_assert_int_eq(log_for(&spec, 1, MUSLIN_DIRECTION_DOWN).log_finished, 1);
+    spec.centre = 102;
+    struct muslin_problem problem = ck_failing(&to_log, &spec, MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_CENTRE_WIDTH);
+    ck_assert_int_eq(problem.value, 102);
+    ck_assert_int_eq(problem.limit, 101);
+}
+END_TEST
+
 Suite *rounds_suite(void);
 
 Suite *rounds_suite(void)
@@ -278,6 +302,7 @@ Suite *rounds_suite(void)
     tcase_add_test(tests, backwards_checks_its_structs);
     tcase_add_test(tests, backwards_refuses_what_lies_outside_its_ranges);
     tcase_add_test(tests, a_log_that_rounds_to_nothing_fits_nowhere);
+    tcase_add_test(tests, a_log_may_be_a_tick_wide);
     suite_add_tcase(suite, tests);
     add_rounds_logcabin(suite);
     add_rounds_strips(suite);

@@ -223,6 +223,7 @@ START_TEST(finished_lines_lie_half_a_seam_inside_the_cut_ones)
             ck_assert_int_le(llabs(rows[i + at + 2].x + rows[i + at + 3].x - rows[i + 1].x), 1);
         }
         ck_assert_int_eq(rows[i + 4].y, seam / 2);
+        ck_assert_int_eq(rows[i + 5].y, seam / 2);
         ck_assert_int_eq(rows[i + 7].y, spec.frame_width + seam / 2);
         ck_assert_int_eq(rows[i + 6].x - rows[i + 7].x, opening);
         ck_assert_int_eq(rows[i + 5].x - rows[i + 4].x, opening + 2 * spec.frame_width);
@@ -324,6 +325,17 @@ START_TEST(a_short_edge_may_be_rounded_away)
     ck_assert_int_eq(pieces_of(&spec, WHOLE_IN(1), MUSLIN_DIRECTION_DOWN).side_short, WHOLE_IN(2));
     ck_status(muslin_frame_pieces(&spec, &rounding, &out, &problem), MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(out.top_long, 77);
+    spec.opening_width = IN(2, 1, 2);
+    spec.opening_height = WHOLE_IN(20);
+    ck_status(muslin_frame_pieces(&spec, &rounding, &out, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(out.top_long, 77);
+    /* without seams a short edge is as long as its opening: a tick is enough */
+    spec = frame_of(1, WHOLE_IN(20), WHOLE_IN(2));
+    spec.allowance = 0;
+    ck_assert_int_eq(pieces_of(&spec, 1, MUSLIN_DIRECTION_DOWN).top_short, 1);
+    spec = frame_of(WHOLE_IN(20), 1, WHOLE_IN(2));
+    spec.allowance = 0;
+    ck_assert_int_eq(pieces_of(&spec, 1, MUSLIN_DIRECTION_DOWN).side_short, 1);
 }
 END_TEST
 

@@ -410,6 +410,15 @@ START_TEST(a_block_ends_at_the_largest_size)
     ck_assert_int_eq(ck_failing(&plan, &spec, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_BLOCK_HEIGHT);
     spec = cabin_of(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_ROUNDS_MAX);
     ck_assert_int_eq(ck_failing(&plan, &spec, MUSLIN_ERR_RANGE).value, 2001 * MUSLIN_SIZE_MAX);
+    /* a block is none of its logs */
+    const muslin_len widths[] = { 1, MUSLIN_SIZE_MAX };
+    struct muslin_logcabin out = { .size = (uint32_t)sizeof out };
+    struct muslin_problem problem_of_logs = PROBLEM;
+    spec.centre_width = spec.centre_height = 1;
+    spec.rounds = 2;
+    ck_status(muslin_logcabin_plan(&spec, widths, 2, &out, &problem_of_logs), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem_of_logs.argument, MUSLIN_ARG_BLOCK_WIDTH);
+    ck_assert_int_eq(problem_of_logs.at, 0);
 }
 END_TEST
 

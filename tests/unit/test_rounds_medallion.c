@@ -110,6 +110,43 @@ START_TEST(width_and_length_may_need_different_coping)
 }
 END_TEST
 
+/* 18 x 20 in to 4 in: an inch at the sides, and nothing above or below, where there is no strip then, nor a corner. A
+ * tick is a pair of strips, however narrow. */
+START_TEST(coping_of_no_width_is_no_strip)
+{
+    struct muslin_medallion_row coping = COPING(0, WHOLE_IN(2));
+    coping.corner = MUSLIN_ROUND_CORNER_SQUARES;
+    struct muslin_medallion_row rows[] = { coping, PIECED(WHOLE_IN(4), WHOLE_IN(4)) };
+    struct muslin_medallion_spec spec = centre_of(WHOLE_IN(18), WHOLE_IN(20));
+    plan_of(&spec, rows, 2);
+    ck_assert_int_eq(rows[0].side_pair, WHOLE_IN(2));
+    ck_assert_int_eq(rows[0].side_cut, IN(1, 1, 2));
+    ck_assert_int_eq(rows[0].side_length, IN(20, 1, 2));
+    ck_assert_int_eq(rows[0].top_pair, 0);
+    ck_assert_int_eq(rows[0].top_cut, 0);
+    ck_assert_int_eq(rows[0].top_length, 0);
+    ck_assert_int_eq(rows[0].corner_squares, 0);
+    rows[0] = coping;
+    rows[1] = PIECED(WHOLE_IN(4), WHOLE_IN(4));
+    spec = centre_of(WHOLE_IN(20), WHOLE_IN(18));
+    plan_of(&spec, rows, 2);
+    ck_assert_int_eq(rows[0].side_pair, 0);
+    ck_assert_int_eq(rows[0].side_cut, 0);
+    ck_assert_int_eq(rows[0].side_length, 0);
+    ck_assert_int_eq(rows[0].top_cut, IN(1, 1, 2));
+    ck_assert_int_eq(rows[0].top_length, IN(20, 1, 2));
+    ck_assert_int_eq(rows[0].corner_squares, 0);
+    rows[0] = coping;
+    rows[1] = PIECED(WHOLE_IN(4), WHOLE_IN(4));
+    spec = centre_of(WHOLE_IN(20) - 1, WHOLE_IN(20) - 1);
+    plan_of(&spec, rows, 2);
+    ck_assert_int_eq(rows[0].side_pair, 1);
+    ck_assert_int_eq(rows[0].side_length, IN(20, 1, 2) - 1);
+    ck_assert_int_eq(rows[0].top_length, IN(20, 1, 2) - 1);
+    ck_assert_int_eq(rows[0].corner_squares, 4);
+}
+END_TEST
+
 /* Units that run through the corners: top and bottom cover both depths too. 20 + 2 x 3 = 26 in; 28 = 7 units of 4 in
  * leave 2 in, 1 in a strip; the sides: 20 = 5 units need none. */
 START_TEST(units_through_the_corners_are_counted_with_them)
@@ -562,6 +599,7 @@ void add_rounds_medallion(Suite *suite)
     tcase_add_test(tests, init_call_gives_the_macros_bytes);
     tcase_add_test(tests, a_coping_strip_makes_four_inch_squares_come_out);
     tcase_add_test(tests, width_and_length_may_need_different_coping);
+    tcase_add_test(tests, coping_of_no_width_is_no_strip);
     tcase_add_test(tests, units_through_the_corners_are_counted_with_them);
     tcase_add_test(tests, plain_rounds_are_borders);
     tcase_add_test(tests, a_round_that_does_not_divide_says_so);

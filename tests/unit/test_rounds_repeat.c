@@ -252,6 +252,7 @@ START_TEST(common_repeat_refuses_what_lies_outside_its_ranges)
     ck_assert_int_eq(ck_common(8, 8, -1, 2, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_UNIT_REPEAT);
     ck_assert_int_eq(ck_common(8, 8, MUSLIN_SIZE_MAX + 1, 2, MUSLIN_ERR_RANGE).at, 0);
     ck_assert_int_eq(ck_common(8, 8, 3, 2, MUSLIN_ERR_RANGE).limit, 3);
+    ck_assert_int_eq(ck_common(8, 8, 2, 1, MUSLIN_ERR_RANGE).limit, 2);
     /* 42 and 48 have 6 in common: 6 and 3, but nothing from 4 to 5 */
     struct muslin_problem problem = ck_common(42, 48, 4, 5, MUSLIN_ERR_NO_FIT);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_UNIT_REPEAT);

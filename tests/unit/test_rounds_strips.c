@@ -233,6 +233,8 @@ START_TEST(a_log_longer_than_a_strip_is_named)
     spec.usable_width = WHOLE_IN(9);
     spec.end_loss = IN(0, 1, 2);
     ck_assert_int_eq(plan_of(&spec, NULL, 0).longest_log, IN(8, 1, 2));
+    /* from 8 1/2 in: 7 1/2, 6 1/2, 5 1/2, 4 1/2 and, from what that leaves, 3 1/2, then 2 1/2; the same from 8 1/2 on */
+    ck_assert_int_eq(plan_of(&spec, NULL, 0).strips, 5 + 5);
     spec.end_loss++;
     ck_status(muslin_logcabin_plan(&spec, NULL, 0, &plan, &problem), MUSLIN_ERR_NO_YIELD);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_USABLE_WIDTH);

@@ -323,6 +323,23 @@ START_TEST(block_refuses_what_lies_outside_its_ranges)
         REFUSAL(muslin_block_spec, set_unfinished, 4064, MUSLIN_ERR_SEAM_TOO_WIDE, MUSLIN_ARG_UNFINISHED),
     };
     ck_refusals(&block, refusals, COUNT_OF(refusals));
+    /* two allowances and the take-up show nothing, a tick more shows a tick */
+    struct muslin_block_spec spec = MUSLIN_BLOCK_SPEC_INIT;
+    struct muslin_block out = { .size = (uint32_t)sizeof out };
+    struct muslin_problem problem = PROBLEM;
+    spec.take_up = 30;
+    spec.segment_cut = spec.set_unfinished = 4064 + 31;
+    ck_ok(muslin_block_from_segments(&spec, &out, NULL));
+    ck_assert_int_eq(out.segment_finished, 1);
+    spec.segment_cut--;
+    ck_status(muslin_block_from_segments(&spec, &out, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEGMENT_CUT);
+    ck_assert_int_eq(problem.limit, 4064 + 30);
+    spec.segment_cut++;
+    spec.set_unfinished--;
+    ck_status(muslin_block_from_segments(&spec, &out, &problem), MUSLIN_ERR_SEAM_TOO_WIDE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_UNFINISHED);
+    ck_assert_int_eq(problem.limit, 4064 + 30);
 }
 END_TEST
 
@@ -629,6 +646,9 @@ START_TEST(a_published_border_with_cornerstones)
     ck_assert_int_eq(border.finished_width, WHOLE_IN(46));
     ck_assert_int_eq(border.finished_length, IN(57, 1, 2));
     ck_assert_uint_eq(border.warnings, 0);
+    struct muslin_border_spec wider = spec; /* two allowances are lost at a straight join */
+    wider.allowance = IN(0, 3, 8);
+    ck_assert_int_eq(border_of(&wider).loss_per_join, IN(0, 3, 4));
 }
 END_TEST
 

@@ -471,7 +471,7 @@ START_TEST(a_layout_bounds_sash_set_off_and_block)
     spec = good_point;
     spec.layout = MUSLIN_POINT_LAYOUT_SASH_INNER;
     spec.edge = MUSLIN_POINT_EDGE_HALF_BLOCKS;
-    fails(&spec, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_EDGE_STYLE);
+    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_EDGE_STYLE).limit, 0);
     spec.edge = MUSLIN_POINT_EDGE_TRIANGLES;
     spec.block = spec.sash;
     ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_BLOCK_WIDTH).limit, spec.sash + 1);
@@ -723,6 +723,84 @@ START_TEST(the_block_that_a_side_square_frames)
 }
 END_TEST
 
+/* Blocks of 1000 ticks: their diagonal is 1414.2, or 1500 by a factor of 3 / 2, before 5 and 3 1/2 allowances are added. */
+START_TEST(a_diagonal_is_rounded_first)
+{
+    struct muslin_setting_point_spec spec = customary(1000, 0, 0);
+    spec.flags = MUSLIN_SETTING_POINT_DIAGONAL_FIRST;
+    ck_assert_int_eq(plan(&spec, &ticks_up).side_square_cut, 1415 + 10160);
+    ck_assert_int_eq(plan(&spec, &ticks_up).corner_square_cut, 708 + 7112);
+    spec = customary(1000, 3, 2);
+    spec.flags = MUSLIN_SETTING_POINT_DIAGONAL_FIRST;
+    ck_assert_int_eq(plan(&spec, &ticks_up).side_square_cut, 1500 + 10160);
+    ck_assert_int_eq(plan(&spec, &ticks_up).corner_square_cut, 750 + 7112);
+}
+END_TEST
+
+/* 5 s + 5 u / 2 of s 2032 and u 1 is 10162.5, and 7 s / 2 + 7 u / 4 of u 3 is 7117.25. 500000 x 1.41422 is 707110. */
+START_TEST(additions_are_rounded_up)
+{
+    struct muslin_setting_point_spec spec = customary(500000, 141422, 100000);
+    spec.take_up = 1;
+    ck_assert_int_eq(plan(&spec, &ticks_up).side_square_cut, 707110 + 10163);
+    spec = customary(500000, 1, 1);
+    spec.columns = spec.rows = 1; /* no side triangles */
+    spec.take_up = 3;
+    ck_assert_int_eq(plan(&spec, &ticks_up).corner_square_cut, 500000 + 7118);
+}
+END_TEST
+
+/* The triangle needs (1000 + 4064) x 1.414214 + 4064 = 11225.6 ticks: what is just as much will do. */
+START_TEST(an_addition_that_is_just_enough_will_do)
+{
+    struct muslin_setting_point_spec spec = customary(1000, 1, 1);
+    spec.side_addition = 10226;
+    ck_assert_int_eq(plan(&spec, &ticks_up).side_square_cut, 11226);
+    spec.side_addition--;
+    fails(&spec, MUSLIN_ERR_CUSTOMARY, MUSLIN_ARG_CUT);
+}
+END_TEST
+
+/* Four to a square: of 5 and 6 columns and rows together 10 and 12 lie at the edge. */
+START_TEST(cornerstones_at_the_edge_come_four_from_a_square)
+{
+    struct muslin_setting_point_spec spec = point_of(WHOLE_IN(6), 2, 3);
+    spec.layout = MUSLIN_POINT_LAYOUT_SASH_CUT;
+    spec.sash = WHOLE_IN(1);
+    ck_assert_int_eq(plan(&spec, &ticks_up).edge_cornerstones, 10);
+    ck_assert_int_eq(plan(&spec, &ticks_up).edge_cornerstone_squares, 3);
+    spec.rows = 4;
+    ck_assert_int_eq(plan(&spec, &ticks_up).edge_cornerstones, 12);
+    ck_assert_int_eq(plan(&spec, &ticks_up).edge_cornerstone_squares, 3);
+    spec.layout = MUSLIN_POINT_LAYOUT_PLAIN;
+    spec.sash = -1;
+    ck_assert_int_eq(fails(&spec, MUSLIN_ERR_RANGE, MUSLIN_ARG_SASH_WIDTH).limit, 0);
+    spec.sash = 0;
+    spec.edge = MUSLIN_POINT_EDGE_HALF_BLOCKS;
+    ck_assert_int_eq(plan(&spec, &ticks_up).half_block_beyond, 2032);
+    spec.take_up = 1;
+    ck_assert_int_eq(plan(&spec, &ticks_up).half_block_beyond, 2033);
+}
+END_TEST
+
+/* A set-off lies on both sides: of 3415 ticks 1415 are left, and 1000 x 1.41421 = 1414.2; of the largest size 2, for a
+ * block of a tick. */
+START_TEST(a_block_stays_clear_of_both_set_offs)
+{
+    struct muslin_setting_point_spec spec = point_of(0, 1, 1);
+    struct muslin_rounded block = { .size = (uint32_t)sizeof block };
+    struct muslin_problem problem = PROBLEM;
+    spec.set_off = 1000;
+    ck_assert_int_eq(widest(&spec, 3415, 1), 1000);
+    ck_assert_int_eq(widest(&spec, 3414, 1), 999);
+    ck_status(muslin_setting_point_block_from_side(&spec, 9812, &nearest, &block, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert_int_eq(problem.limit, 9813 + 2000);
+    spec.set_off = MUSLIN_SIZE_MAX / 2 - 1;
+    ck_assert_int_eq(no_block(&spec, 10, 1, MUSLIN_ERR_NO_FIT, MUSLIN_ARG_QUILT_WIDTH).limit, MUSLIN_SIZE_MAX);
+    ck_assert_int_eq(widest(&spec, MUSLIN_SIZE_MAX, 1), 1);
+}
+END_TEST
+
 static muslin_status call_from_side(const void *spec, void *out, struct muslin_problem *problem)
 {
     return muslin_setting_point_block_from_side(spec, WHOLE_IN(20), &nearest, out, problem);
@@ -835,6 +913,11 @@ Suite *setting_point_suite(void)
     tcase_add_test(tcase, the_largest_block_checks_what_it_reads);
     tcase_add_test(tcase, the_block_that_a_side_square_frames);
     tcase_add_test(tcase, a_side_square_must_leave_something_of_the_block);
+    tcase_add_test(tcase, a_diagonal_is_rounded_first);
+    tcase_add_test(tcase, additions_are_rounded_up);
+    tcase_add_test(tcase, an_addition_that_is_just_enough_will_do);
+    tcase_add_test(tcase, cornerstones_at_the_edge_come_four_from_a_square);
+    tcase_add_test(tcase, a_block_stays_clear_of_both_set_offs);
     tcase_add_test(tcase, a_block_that_rounding_takes_away_is_no_fit);
     tcase_add_test(tcase, initial_values_are_the_macro);
     suite_add_tcase(suite, tcase);

@@ -272,6 +272,9 @@ START_TEST(long_sashes_are_cut_from_a_joined_run)
     ck_assert_int_eq(pieces.row[1].joins, 8);
     ck_assert_int_eq(pieces.row[1].narrower_by, IN(1, 1, 2));
     ck_assert_int_eq(pieces.row[1].cloth_length, 9 * IN(2, 1, 2));
+    /* with 3/8 in seams: 343 3/4 of 354 in, 1 5/36 in a strip, 9256.9 ticks */
+    spec.allowance = IN(0, 3, 8);
+    ck_assert_int_eq(pieces_of(&spec).row[1].narrower_by, 9256);
 }
 END_TEST
 
@@ -541,6 +544,11 @@ START_TEST(each_column_starts_where_the_one_before_and_its_sash_end)
     ck_ok(muslin_setting_line_places(three, 3, &spec, rows, sizeof rows[0], 3, &count, NULL));
     ck_assert_int_eq(rows[0].start, WHOLE_IN(1));
     ck_assert_int_eq(rows[2].start, WHOLE_IN(21));
+    spec.take_up = 64;
+    rows[2].finished = 77;
+    ck_ok(muslin_setting_line_places(three, 2, &spec, rows, sizeof rows[0], 3, &count, NULL));
+    ck_assert_int_eq(rows[1].unfinished, IN(12, 1, 2) + 64);
+    ck_assert_int_eq(rows[2].finished, 77);
 }
 END_TEST
 
@@ -596,7 +604,13 @@ START_TEST(a_line_refuses_bad_sizes_by_their_place)
     ck_assert_int_eq(problem.value, MUSLIN_SIZE_MAX + 1);
     ck_assert_int_eq(problem.at, 0);
     ck_assert_int_eq(line_fails(three, 0, 0, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_BLOCKS);
-    ck_assert_int_eq(line_fails(three, (size_t)MUSLIN_COUNT_MAX + 1, 0, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_BLOCKS);
+    problem = line_fails(three, (size_t)MUSLIN_COUNT_MAX + 1, 0, MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCKS);
+    ck_assert_int_eq(problem.value, MUSLIN_COUNT_MAX + 1);
+    ck_assert_int_eq(problem.limit, MUSLIN_COUNT_MAX);
+    problem = line_fails(bad + 1, MUSLIN_COUNT_MAX, 0, MUSLIN_ERR_RANGE); /* as many as there may be */
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCK_WIDTH);
+    ck_assert_int_eq(problem.at, 0);
     ck_assert_int_eq(line_fails(NULL, 2, 0, MUSLIN_ERR_NULL).argument, MUSLIN_ARG_BLOCK_WIDTH);
 }
 END_TEST

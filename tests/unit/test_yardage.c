@@ -320,29 +320,39 @@ START_TEST(widths_are_those_of_the_solution)
     const struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
     const struct muslin_yardage_spec spec = MUSLIN_YARDAGE_SPEC_INIT;
     struct muslin_solution_value_spec wide = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
-    struct muslin_extra_cut_spec pieces[] = { MUSLIN_EXTRA_CUT_SPEC_INIT, MUSLIN_EXTRA_CUT_SPEC_INIT };
+    struct muslin_extra_cut_spec pieces[] = { MUSLIN_EXTRA_CUT_SPEC_INIT, MUSLIN_EXTRA_CUT_SPEC_INIT,
+                                              MUSLIN_EXTRA_CUT_SPEC_INIT, MUSLIN_EXTRA_CUT_SPEC_INIT };
+    struct muslin_quilt_fabric_spec narrow = MUSLIN_QUILT_FABRIC_SPEC_INIT;
     struct muslin_solution *solution = NULL;
+    muslin_id newest = 0;
     const muslin_id patch = patch_of(s.quilt, s.blue, s.two, s.two);
     wide.id = s.white;
     wide.value = WHOLE_IN(58);
     ck_ok(muslin_solution_create(s.quilt, patch, &solve, &wide, sizeof wide, 1, NULL, &solution, NULL));
     const muslin_id newer = fabric_of(s.quilt, "green");
+    narrow.usable_width = WHOLE_IN(21);
+    ck_ok(muslin_quilt_fabric(s.quilt, &narrow, "yellow", 6, &newest, NULL));
     pieces[0].fabric = newer;
     pieces[1].fabric = s.white;
-    for (size_t i = 0; i < 2; i++) {
+    pieces[2].fabric = newest;
+    pieces[3].fabric = fabric_of(s.quilt, "of which nothing is asked");
+    for (size_t i = 0; i < 4; i++) {
         pieces[i].cut_width = WHOLE_IN(6);
         pieces[i].cut_length = WHOLE_IN(5);
         pieces[i].count = 9;
     }
-    struct muslin_yardage *yardage = yardage_of(solution, &spec, pieces, 2);
+    pieces[3].count = 0;
+    struct muslin_yardage *yardage = yardage_of(solution, &spec, pieces, 4);
     const struct bill bill = bill_of(yardage);
-    ck_assert_uint_eq(bill.count, 3);
+    ck_assert_uint_eq(bill.count, 4);
     ck_assert_int_eq(bill.rows[0].fabric, s.blue);
     ck_assert_int_eq(bill.rows[1].fabric, s.white);
     ck_assert_int_eq(bill.rows[1].usable_width, WHOLE_IN(58));
     ck_assert_int_eq(bill.rows[1].cloth_length, WHOLE_IN(5));
     ck_assert_int_eq(bill.rows[2].fabric, newer);
     ck_assert_int_eq(bill.rows[2].usable_width, WHOLE_IN(40));
+    ck_assert_int_eq(bill.rows[3].fabric, newest);
+    ck_assert_int_eq(bill.rows[3].usable_width, WHOLE_IN(21));
     ck_assert_int_eq(bill.rows[2].cloth_length, WHOLE_IN(10));
     muslin_yardage_free(yardage);
     muslin_solution_free(solution);
@@ -517,10 +527,16 @@ START_TEST(inputs_that_are_missing)
     ck_status(muslin_yardage_create(top.solution, &spec, NULL, 0, 0, NULL, NULL, NULL, &yardage, NULL),
               MUSLIN_ERR_NULL);
     ck_status(muslin_yardage_create(top.solution, &spec, &binding, sizeof binding - 1, 1, &memory, NULL, NULL,
-                                    &yardage, NULL), MUSLIN_ERR_STRUCT_SIZE);
+                                    &yardage, &problem), MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROW_SIZE);
+    const struct muslin_extra_cut_spec of_none = binding_of(0);
+    ck_status(muslin_yardage_create(top.solution, &spec, &of_none, sizeof of_none, MUSLIN_CUTPLAN_ROWS_MAX, &memory,
+                                    NULL, NULL, &yardage, &problem), MUSLIN_ERR_FOREIGN);
     ck_status(muslin_yardage_create(top.solution, &spec, &binding, sizeof binding, MUSLIN_CUTPLAN_ROWS_MAX + 1,
                                     &memory, NULL, NULL, &yardage, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
+    ck_assert_int_eq(problem.value, MUSLIN_CUTPLAN_ROWS_MAX + 1);
+    ck_assert_int_eq(problem.limit, MUSLIN_CUTPLAN_ROWS_MAX);
     ck_assert_ptr_null(yardage);
     muslin_yardage_free(NULL);
     end_top(&top);
@@ -582,8 +598,14 @@ START_TEST(rows_are_read_by_the_rules)
     struct muslin_yardage *yardage = yardage_of(solution, &spec, NULL, 0);
     const struct muslin_cutplan *plan = NULL;
     struct muslin_fabric_yardage row;
+    struct muslin_fabric_yardage two[2];
     struct muslin_problem problem = PROBLEM;
     size_t count = 77;
+    memset(two, FILL, sizeof two);
+    row = two[1];
+    ck_ok(muslin_yardage_fabrics(yardage, two, sizeof two[0], 2, &count, NULL));
+    ck_assert_uint_eq(count, 1);
+    ck_assert_int_eq(memcmp(&two[1], &row, sizeof row), 0);
     ck_status(muslin_yardage_fabrics(NULL, &row, sizeof row, 1, &count, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_YARDAGE);

@@ -1,0 +1,225 @@
+/* test_scatter_search.c - what a search for scattered prints keeps, counted anew wherever it ends.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "scatter_inside.h"
+#include "test_scatter.h"
+
+enum { COLUMNS = 5, ROWS = 4, PLACES = COLUMNS * ROWS, KINDS = 4, PAIRS = 60, NOTHING = -1 };
+
+/* Two places that touch, `second` beside an edge of `first`. */
+struct pair {
+    uint32_t first;
+    uint32_t second;
+    uint32_t weight;
+    uint32_t edge;
+};
+
+struct scattering {
+    struct msl_scatter s;
+    struct msl_scatter_room room;
+    struct msl_check check;
+    struct muslin_allocator memory;
+    struct pair pairs[PAIRS];
+    uint32_t pair_count;
+    int32_t edges[4 * KINDS];
+    uint8_t turn_step[KINDS];
+    int64_t stock[KINDS];
+    int64_t given[PLACES];
+};
+
+static uint32_t below(uint64_t *random, uint32_t n)
+{
+    *random = *random * UINT64_C(6364136223846793005) + UINT64_C(1442695040888963407);
+    return (uint32_t)(*random >> 33) % n;
+}
+
+static void pair_up(struct scattering *of, uint32_t first, uint32_t second, uint32_t weight, uint32_t edge)
+{
+    ck_assert_uint_lt(of->pair_count, PAIRS);
+    of->pairs[of->pair_count++] = (struct pair){ first, second, weight, edge };
+}
+
+static void begin(struct scattering *of, int64_t work_limit)
+{
+    memset(of, 0, sizeof *of);
+    of->memory = usual_memory();
+    of->check = msl_check_start(NULL);
+    of->room = (struct msl_scatter_room){ .check = &of->check, .allocator = &of->memory };
+    of->s = (struct msl_scatter){ .places = PLACES, .kinds = KINDS, .stock = of->stock, .chance = 3,
+                                  .work_limit = work_limit, .told = msl_told_by(NULL, NULL) };
+}
+
+/* Any places touch, and some are given. */
+static void draw_prints(struct scattering *of, uint64_t *random)
+{
+    for (int32_t i = 0; i < PAIRS; i++) {
+        const uint32_t first = below(random, PLACES);
+        const uint32_t second = below(random, PLACES);
+        if (first != second)
+            pair_up(of, first, second, 1 + below(random, 3), 0);
+    }
+    for (uint32_t kind = 0; kind < KINDS; kind++)
+        of->stock[kind] = PLACES / KINDS + below(random, 3);
+    of->s.given = of->given;
+    for (uint32_t place = 0; place < PLACES; place++)
+        of->given[place] = below(random, 6) == 0 && place < KINDS ? (int64_t)place : NOTHING;
+}
+
+/* A grid of blocks, of which some may be turned; those of kind 3 show nothing on two sides. */
+static void draw_blocks(struct scattering *of, uint64_t *random)
+{
+    static const uint8_t steps[] = { 1, 2, 4 };
+    for (uint32_t place = 0; place < PLACES; place++) {
+        if ((place + 1) % COLUMNS != 0)
+            pair_up(of, place, place + 1, 1, 1);
+        if (place + COLUMNS < PLACES)
+            pair_up(of, place, place + COLUMNS, 1, 2);
+    }
+    of->s.edges = of->edges;
+    of->s.turn_step = of->turn_step;
+    for (uint32_t kind = 0; kind < KINDS; kind++) {
+        of->stock[kind] = PLACES / KINDS + below(random, 3);
+        of->turn_step[kind] = steps[below(random, 3)];
+        for (uint32_t edge = 0; edge < 4; edge++)
+            of->edges[4 * kind + edge] = kind == 3 && edge % 2 == 0 ? NOTHING : (int32_t)below(random, 2);
+    }
+}
+
+static void search(struct scattering *of)
+{
+    msl_scatter_start(&of->s, &of->room);
+    for (uint32_t i = 0; i < of->pair_count; i++)
+        msl_scatter_count(&of->s, of->pairs[i].first, of->pairs[i].second);
+    msl_scatter_counted(&of->s, &of->room);
+    ck_ok(of->check.status);
+    for (uint32_t i = 0; i < of->pair_count; i++)
+        msl_scatter_put(&of->s, of->pairs[i].first, of->pairs[i].second, of->pairs[i].weight, of->pairs[i].edge);
+    of->s.least = of->s.edges == NULL ? msl_scatter_least(&of->s) : 0;
+    msl_scatter_search(&of->s);
+}
+
+/* ---- counted anew ------------------------------------------------------------------------------------------------ */
+
+/* What shows at an edge of a block turned clockwise: what was so many edges before it. */
+static int32_t shown(const struct scattering *of, int32_t one, uint32_t edge)
+{
+    return of->edges[4 * (one / 4) + (int32_t)(edge + 4 - (uint32_t)one % 4) % 4];
+}
+
+static int are_equal(const struct scattering *of, const struct pair *pair, const int32_t *laid)
+{
+    const int32_t first = laid[pair->first];
+    const int32_t second = laid[pair->second];
+    if (of->s.edges == NULL)
+        return first / 4 == second / 4;
+    const int32_t print = shown(of, first, pair->edge);
+    return print != NOTHING && print == shown(of, second, (pair->edge + 2) % 4);
+}
+
+static int64_t weight_with(const struct scattering *of, const int32_t *laid)
+{
+    int64_t weight = 0;
+    for (uint32_t i = 0; i < of->pair_count; i++)
+        if (are_equal(of, &of->pairs[i], laid))
+            weight += of->pairs[i].weight;
+    return weight;
+}
+
+/* Every place has what it is given, turned as it may be, and no more of a kind lie than there are. `left` gets what
+ * does not. */
+static void ck_laid(const struct scattering *of, const int32_t *laid, int64_t *left)
+{
+    for (uint32_t kind = 0; kind < KINDS; kind++)
+        left[kind] = of->stock[kind];
+    for (uint32_t place = 0; place < PLACES; place++) {
+        const int32_t kind = laid[place] / 4;
+        ck_assert(laid[place] >= 0 && kind < KINDS);
+        ck_assert(of->s.given == NULL || of->given[place] == NOTHING || of->given[place] == kind);
+        ck_assert_int_eq(laid[place] % 4 % (of->s.edges == NULL ? 4 : of->turn_step[kind]), 0);
+        ck_assert_int_ge(--left[kind], 0);
+    }
+}
+
+/* Each loose place that touches an equal is among the troubled ones, once. */
+static void ck_troubled(const struct scattering *of)
+{
+    const struct msl_scatter *s = &of->s;
+    for (uint32_t i = 0; i < s->n_troubled; i++)
+        ck_assert(s->trouble_of[s->troubled[i]] == i && !msl_scatter_is_given(s, s->troubled[i]));
+    for (uint32_t i = 0; i < of->pair_count; i++) {
+        if (!are_equal(of, &of->pairs[i], s->laid))
+            continue;
+        for (int end = 0; end < 2; end++) {
+            const uint32_t place = end == 0 ? of->pairs[i].first : of->pairs[i].second;
+            ck_assert(msl_scatter_is_given(s, place) || s->trouble_of[place] < s->n_troubled);
+        }
+    }
+}
+
+/* What lies in the end; where the work was up while places were filled, not all has something. */
+static void ck_lies(const struct scattering *of)
+{
+    int64_t left[KINDS];
+    for (uint32_t place = 0; place < PLACES; place++)
+        if (of->s.laid[place] < 0)
+            return;
+    ck_laid(of, of->s.laid, left);
+    for (uint32_t kind = 0; kind < KINDS; kind++)
+        ck_assert_int_eq(of->s.left[kind], left[kind]);
+    ck_assert_int_eq(of->s.weight, weight_with(of, of->s.laid));
+    ck_assert_int_le(of->s.best_weight, of->s.weight);
+    ck_troubled(of);
+}
+
+static void ck_found(const struct scattering *of)
+{
+    struct muslin_scattered result = { 0 };
+    int64_t left[KINDS];
+    ck_laid(of, of->s.best, left);
+    ck_assert_int_eq(of->s.best_weight, weight_with(of, of->s.best));
+    ck_assert_int_le(of->s.least, of->s.best_weight);
+    msl_scatter_result((struct msl_scatter *)&of->s, &result);
+    ck_assert_int_eq(result.touching, of->s.best_weight);
+    ck_lies(of);
+}
+
+/* ---- tests ------------------------------------------------------------------------------------------------------- */
+
+static void ck_searches(void (*drawn)(struct scattering *of, uint64_t *random))
+{
+    static struct scattering of;
+    for (uint64_t seed = 1; seed <= 12; seed++) {
+        int64_t before = INT64_MAX;
+        for (int64_t limit = 0; limit < 60000; limit += 1 + limit / 6) {
+            uint64_t random = seed;
+            begin(&of, limit);
+            drawn(&of, &random);
+            search(&of);
+            ck_found(&of);
+            ck_assert_int_le(of.s.best_weight, before);
+            before = of.s.best_weight;
+            msl_scatter_give_back(&of.room);
+        }
+    }
+}
+
+START_TEST(prints_are_as_the_search_says_wherever_it_ends)
+{
+    ck_searches(draw_prints);
+}
+END_TEST
+
+START_TEST(blocks_are_as_the_search_says_wherever_it_ends)
+{
+    ck_searches(draw_blocks);
+}
+END_TEST
+
+void add_scatter_search(Suite *suite)
+{
+    TCase *search = tcase_create("search");
+    tcase_set_timeout(search, 60);
+    tcase_add_test(search, prints_are_as_the_search_says_wherever_it_ends);
+    tcase_add_test(search, blocks_are_as_the_search_says_wherever_it_ends);
+    suite_add_tcase(suite, search);
+}
