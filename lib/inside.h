@@ -72,7 +72,8 @@ void msl_read_struct(struct msl_check *check, int32_t argument, void *into, uint
 /* Checks a caller's output struct before anything is computed. */
 void msl_want_output(struct msl_check *check, const void *out, uint32_t least);
 
-/* Writes what both know, zeroes the rest, keeps the caller's size and sets flags 0. */
+/* Writes what both know, zeroes the rest, and keeps the caller's size. An answer has no flags; a row to be asked with
+ * brings its own. */
 void msl_write_struct(void *out, const void *from, uint32_t known);
 
 /* Writes a spec's initial values: the first `size` bytes of *from, which has `known`. */

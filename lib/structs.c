@@ -96,7 +96,6 @@ void msl_write_struct(void *out, const void *from, uint32_t known)
     copy_bytes(theirs, from, common);
     zero_bytes(theirs, common, size);
     write_u32(theirs + SIZE_AT, size);
-    write_u32(theirs + FLAGS_AT, 0);
 }
 
 muslin_status msl_init_struct(void *spec, uint32_t size, const void *from, uint32_t known, uint32_t least)

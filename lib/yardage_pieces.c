@@ -186,13 +186,6 @@ struct msl_span msl_cuts_of(const struct muslin_solution *solution, uint32_t fab
     return span;
 }
 
-/* A row to be asked with, flags and all. */
-static void write_blank(void *rows, size_t row_size, size_t index, const struct muslin_blank_spec *blank)
-{
-    msl_write_row(rows, row_size, index, blank, (uint32_t)sizeof *blank);
-    ((struct muslin_blank_spec *)(void *)((unsigned char *)rows + index * row_size))->flags = blank->flags;
-}
-
 muslin_status muslin_yardage_pieces(const struct muslin_solution *solution, muslin_id fabric,
                                     const struct muslin_yardage_spec *spec, struct muslin_blank_spec *rows,
                                     size_t row_size, size_t capacity, size_t *count, struct muslin_problem *problem)
@@ -209,7 +202,7 @@ muslin_status muslin_yardage_pieces(const struct muslin_solution *solution, musl
         return check.status;
     for (uint64_t i = 0; i < span.count; i++) {
         const struct muslin_blank_spec blank = msl_blank_of_cut(solution, span.first + i, &in);
-        write_blank(rows, row_size, (size_t)i, &blank);
+        msl_write_row(rows, row_size, (size_t)i, &blank, (uint32_t)sizeof blank);
     }
     return MUSLIN_OK;
 }

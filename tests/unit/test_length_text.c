@@ -542,6 +542,10 @@ START_TEST(the_sentence_quotes_what_is_wrong)
     struct muslin_parsed parsed = { .size = sizeof parsed };
     ck_status(muslin_length_parse("2,5 in", 6, NULL, &parsed, &problem), MUSLIN_ERR_TEXT_DECIMAL);
     ck_assert_int_eq(strncmp(problem.text, "At byte 1 of the text, \",\": ", 28), 0);
+    ck_assert_int_ne(muslin_length_parse("2 ~", 3, NULL, &parsed, &problem), MUSLIN_OK);
+    ck_assert_int_eq(strncmp(problem.text, "At byte 2 of the text, \"~\": ", 28), 0);
+    ck_assert_int_ne(muslin_length_parse("2 \001", 3, NULL, &parsed, &problem), MUSLIN_OK);
+    ck_assert_int_eq(strncmp(problem.text, "At byte 2 of the text: ", 23), 0);
     ck_status(muslin_length_parse("2 \xD0\xBC", 4, NULL, &parsed, &problem), MUSLIN_ERR_TEXT_UNIT);
     ck_assert_int_eq(strncmp(problem.text, "At byte 2 of the text: ", 23), 0);
     ck_status(muslin_length_parse("1/", 2, NULL, &parsed, &problem), MUSLIN_ERR_TEXT_SYNTAX);

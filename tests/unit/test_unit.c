@@ -393,6 +393,116 @@ START_TEST(an_addition_that_a_recipe_does_not_use_is_not_judged)
 }
 END_TEST
 
+/* Squares for units of 6 in as the published rules say: + 7/8 in where they are cut once, + 1 1/4 in where twice, 2 x 6 +
+ * 1 3/4 in for eight at a time; geese are 3 in high, and corners of a square in a square half of 6 in. With seams of
+ * 1/4 in the exact sizes, to eighths, are the same. Four all round: 6 1/2 sqrt 2 + 1/2 = 9.692 in; the square in the
+ * middle: 6 / sqrt 2 + 1/2 = 4.743 in. Room to trim of 1/8 in is added as often as `times` says. */
+START_TEST(squares_are_as_large_as_the_published_rules_say)
+{
+    enum { HALF_7_8 = 7 * 1016, QUARTER_10_8 = 10 * 1016 };
+    static const struct {
+        int32_t kind, method, row;
+        muslin_len cut;
+        int32_t times;
+    } squares[] = {
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 1, WHOLE_IN(6) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 0, WHOLE_IN(6) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_EIGHT_AT_A_TIME, 1, 2 * (WHOLE_IN(6) + HALF_7_8), 2 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_FOUR_ALL_ROUND, 0, IN(9, 3, 4), 1 },
+        { MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_FOUR_MIDPOINTS, 0, WHOLE_IN(13), 2 },
+        { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 0, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 1, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, 0, WHOLE_IN(6) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_PIECES, 1, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_SPLIT_QUARTER, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, 2, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 0, WHOLE_IN(6) + QUARTER_10_8, 1 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_PIECES, 1, WHOLE_IN(3) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, 0, WHOLE_IN(6) + QUARTER_10_8, 0 },
+        { MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, 1, WHOLE_IN(3) + HALF_7_8, 1 },
+        { MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 0, IN(4, 3, 4), 0 },
+        { MUSLIN_UNIT_SQUARE_IN_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 1, WHOLE_IN(3) + HALF_7_8, 1 },
+    };
+    for (size_t i = 0; i < COUNT_OF(squares); i++) {
+        struct muslin_unit_spec spec = unit_of(squares[i].kind, squares[i].method, WHOLE_IN(6), 0);
+        const int32_t row = squares[i].row;
+        ck_assert_int_eq(rows_of(&spec).row[row].cut_width, squares[i].cut);
+        spec.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
+        ck_assert_int_eq(rows_of(&spec).row[row].cut_width, squares[i].cut);
+        ck_assert_int_eq(rows_of(&spec).row[row].cut_height, squares[i].cut);
+        spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
+        spec.trim_room = IN(0, 1, 8);
+        ck_assert_int_eq(rows_of(&spec).row[row].cut_height, squares[i].cut + squares[i].times * IN(0, 1, 8));
+    }
+}
+END_TEST
+
+/* Geometry: a half-square of 3 in has raw legs of 3 + (2 + sqrt 2) / 4 = 3.8536 in. With its tip cut off at 1/4 in beyond
+ * the finished one the strip is 3 1/2 in, which leaves sqrt 2 / 4 in there: 2873.7 ticks; a pair takes both edges. Sharp
+ * ones come from a strip as wide as a leg, to the eighth 3 7/8 in, and a pair takes a square of it. */
+START_TEST(half_squares_lie_in_pairs_along_a_strip)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_STRIPS, WHOLE_IN(3), 0);
+    const muslin_len legs[] = { 31322, IN(3, 7, 8) }, pairs[] = { 34196, IN(3, 7, 8) }, tips[] = { 2874, 0 };
+    const muslin_len strips[] = { IN(3, 1, 2), IN(3, 7, 8) };
+    for (int is_sharp = 0; is_sharp < 2; is_sharp++) {
+        spec.tip = is_sharp ? MUSLIN_TIP_SHARP : MUSLIN_TIP_BLUNT;
+        const struct rows rows = rows_of(&spec);
+        ck_assert_uint_eq(rows.count, 2);
+        for (size_t i = 0; i < rows.count; i++) {
+            ck_assert_int_eq(rows.row[i].cut_height, strips[is_sharp]);
+            ck_assert_int_eq(rows.row[i].cut_width, pairs[is_sharp]);
+            ck_assert_int_eq(rows.row[i].pitch, pairs[is_sharp]);
+            ck_assert_int_eq(rows.row[i].wide_edge, legs[is_sharp]);
+            ck_assert_int_eq(rows.row[i].narrow_edge, tips[is_sharp]);
+            ck_assert_int_eq(rows.row[i].angle, 45);
+            ck_assert_int_eq(rows.row[i].gives, 2);
+        }
+    }
+}
+END_TEST
+
+/* A regular octagon 6 in wide cuts corners of 6 (1 - 1 / sqrt 2) = 1.7574 in off: as triangles of squares, and 0.8536 for
+ * seams, 2.611 in; as a star's corner squares, and 1/2, 2.257 in. Between them a star has triangles with a long side of
+ * 6 (sqrt 2 - 1), and 1.2071: 3.692 in. */
+START_TEST(corners_of_eight_sided_units_follow_from_the_octagon)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_OCTAGON, MUSLIN_UNIT_METHOD_PIECES, WHOLE_IN(6), 0);
+    ck_assert_int_eq(rows_of(&spec).row[1].cut_width, IN(2, 5, 8));
+    spec.kind = MUSLIN_UNIT_KALEIDOSCOPE;
+    ck_assert_int_eq(rows_of(&spec).row[2].cut_width, IN(2, 5, 8));
+    spec.kind = MUSLIN_UNIT_EIGHT_POINTED_STAR;
+    ck_assert_int_eq(rows_of(&spec).row[1].cut_width, IN(2, 3, 8));
+    ck_assert_int_eq(rows_of(&spec).row[2].cut_width, IN(3, 3, 4));
+}
+END_TEST
+
+/* Of 3 in, 24384 ticks: 2 / sqrt 3 of it are 28156.2, sqrt 2 of it 34484.2, 4 / sqrt 3 of it 56312.4. */
+START_TEST(kinds_that_take_a_height_tell_their_width)
+{
+    const int32_t kinds[] = { MUSLIN_UNIT_TRIANGLE_60, MUSLIN_UNIT_DIAMOND_60, MUSLIN_UNIT_DIAMOND_45,
+                              MUSLIN_UNIT_HEXAGON, MUSLIN_UNIT_HALF_HEXAGON };
+    const muslin_len widths[] = { 28156, 28156, 34484, 28156, 56312 };
+    for (size_t i = 0; i < COUNT_OF(kinds); i++) {
+        struct muslin_unit_spec spec = unit_of(kinds[i], MUSLIN_UNIT_METHOD_STRIPS, 0, WHOLE_IN(3));
+        ck_assert_int_eq(plan_of(&spec).finished_width, widths[i]);
+    }
+}
+END_TEST
+
+/* Squares of 3 1/2 in lie on point with their diagonal, 4.950 in, on the seam of two bias strips, each half of that and an
+ * allowance wide: 2.725 in; to the eighth, and with room. */
+START_TEST(half_squares_lie_on_point_on_a_seam_of_bias_strips)
+{
+    struct muslin_unit_spec spec = unit_of(MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_BIAS_STRIPS, WHOLE_IN(3), 0);
+    ck_assert_int_eq(rows_of(&spec).row[1].cut_width, WHOLE_IN(5));
+    ck_assert_int_eq(rows_of(&spec).row[1].cut_height, IN(2, 3, 4));
+    spec.policy = MUSLIN_ALLOWANCE_POLICY_OVERSIZE;
+    spec.trim_room = IN(0, 1, 8);
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_width, IN(5, 1, 8));
+    ck_assert_int_eq(rows_of(&spec).row[0].cut_height, IN(2, 7, 8));
+}
+END_TEST
+
 /* Room of 1/4 in: once to a half-rectangle's sides (5 3/8 by 2 3/4 in, see above), twice to squares sewn from middle to
  * middle, 2 x (3 + 1/2), not at all to corners that are folded back. */
 START_TEST(room_to_trim_is_added_where_something_is_trimmed)
@@ -1072,6 +1182,11 @@ Suite *unit_suite(void)
     tcase_add_test(forwards, rounding_below_the_need_is_said);
     tcase_add_test(forwards, a_customary_addition_that_is_too_small_is_refused);
     tcase_add_test(forwards, an_addition_that_a_recipe_does_not_use_is_not_judged);
+    tcase_add_test(forwards, squares_are_as_large_as_the_published_rules_say);
+    tcase_add_test(forwards, corners_of_eight_sided_units_follow_from_the_octagon);
+    tcase_add_test(forwards, kinds_that_take_a_height_tell_their_width);
+    tcase_add_test(forwards, half_squares_lie_in_pairs_along_a_strip);
+    tcase_add_test(forwards, half_squares_lie_on_point_on_a_seam_of_bias_strips);
     tcase_add_test(forwards, room_to_trim_is_added_where_something_is_trimmed);
     tcase_add_test(forwards, half_a_tick_is_rounded_too);
     suite_add_tcase(suite, forwards);
