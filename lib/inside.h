@@ -28,9 +28,10 @@ struct msl_check msl_check_start(struct muslin_problem *problem);
 muslin_status msl_fail(struct msl_check *check, muslin_status status, int32_t argument, int64_t value, int64_t limit);
 
 /* Records a failure in a text: `length` of its bytes at check->at. */
-/*@ requires \valid(check) && 0 <= check->at && 0 <= length;
+/*@ requires \valid(check) && 0 <= check->at && 0 <= length && status != MUSLIN_OK;
     requires \valid_read(text + (check->at .. check->at + length - 1));
-    assigns check->status, *check->problem; */
+    assigns check->status, *check->problem;
+    ensures \result != MUSLIN_OK; */
 muslin_status msl_fail_text(struct msl_check *check, muslin_status status, const char *text, int64_t length);
 
 static inline void msl_want_pointer(struct msl_check *check, int32_t argument, const void *pointer)

@@ -532,26 +532,39 @@ static const struct unit_word {
     { "meters", MUSLIN_LENGTH_UNIT_M, 0 },
 };
 
+/*@ predicate is_unit(integer unit) = MUSLIN_LENGTH_UNIT_INCH <= unit <= MUSLIN_LENGTH_UNIT_M;
+  @ predicate is_any_row(integer r) = // one by one, as the provers want to look at them
+  @         r == 0 || r == 1 || r == 2 || r == 3 || r == 4 || r == 5 || r == 6 || r == 7 || r == 8 || r == 9 ||
+  @         r == 10 || r == 11 || r == 12 || r == 13 || r == 14 || r == 15 || r == 16 || r == 17 || r == 18 ||
+  @         r == 19 || r == 20 || r == 21 || r == 22 || r == 23 || r == 24;
+  @ predicate spells(char *text, integer at, integer length, integer row) = unit_words[row].word[length] == 0 &&
+  @         \forall integer i; 0 <= i < length ==> (text[at + i] | 0x20) == unit_words[row].word[i]; */
+
 /* The unit of that row if these letters, in either case, spell its word; else 0. */
 /*@ requires row < 25 && length < UNIT_WORD_MAX && at + length <= INT64_MAX;
   @ requires \valid_read(text + (at .. at + length - 1));
   @ assigns \nothing;
-  @ ensures 0 <= \result <= MUSLIN_LENGTH_UNIT_M; */
+  @ ensures spells(text, at, length, row) ? \result == unit_words[row].unit : \result == 0;
+  @ ensures \result != 0 ==> is_unit(\result); */
 static int32_t unit_spelled(const char *text, size_t at, size_t length, size_t row)
 {
     /*@ loop invariant 0 <= i <= length;
+      @ loop invariant \forall integer k; 0 <= k < i ==> (text[at + k] | 0x20) == unit_words[row].word[k];
       @ loop assigns i;
       @ loop variant length - i; */
     for (size_t i = 0; i < length; i++)
         if ((text[at + i] | 0x20) != unit_words[row].word[i])
             return 0;
+    /*@ assert is_any_row(row) && is_unit(unit_words[row].unit); */
     return unit_words[row].word[length] == 0 ? unit_words[row].unit : 0;
 }
 
 /* A unit in letters; 0 and a failure where the word is none. */
 /*@ requires is_reading(reader);
   @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes;
-  @ ensures is_reading(reader) && \old(reader->at) <= reader->at && 0 <= \result <= MUSLIN_LENGTH_UNIT_M; */
+  @ ensures is_reading(reader) && \old(reader->at) <= reader->at;
+  @ ensures \result == 0 ? reader->status != MUSLIN_OK : is_unit(\result) && \exists integer row, length;
+  @         0 <= row < 25 && spells(reader->text, \old(reader->at), length, row) && \result == unit_words[row].unit; */
 static int32_t read_unit_word(struct reader *reader)
 {
     size_t start = reader->at;
@@ -579,7 +592,8 @@ static int32_t read_unit_word(struct reader *reader)
 /* A mark for feet under the reader; the same one written twice means inches. */
 /*@ requires is_reading(reader);
   @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes;
-  @ ensures is_reading(reader) && \old(reader->at) <= reader->at && 0 <= \result <= MUSLIN_LENGTH_UNIT_M; */
+  @ ensures is_reading(reader) && \old(reader->at) <= reader->at;
+  @ ensures \result == MUSLIN_LENGTH_UNIT_INCH || \result == MUSLIN_LENGTH_UNIT_FOOT; */
 static int32_t read_foot_mark(struct reader *reader)
 {
     uint32_t mark = reader->under.code;
@@ -593,7 +607,7 @@ static int32_t read_foot_mark(struct reader *reader)
 /* The unit under the reader; 0 where none is named. */
 /*@ requires is_reading(reader);
   @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes;
-  @ ensures is_reading(reader) && \old(reader->at) <= reader->at && 0 <= \result <= MUSLIN_LENGTH_UNIT_M; */
+  @ ensures is_reading(reader) && \old(reader->at) <= reader->at && (\result != 0 ==> is_unit(\result)); */
 static int32_t read_unit(struct reader *reader)
 {
     switch (reader->under.kind) {
@@ -681,6 +695,7 @@ static int add_fractions(struct exact *a, struct exact *b)
     /*@ assert 0 <= a->above * times < a->below * times && 0 <= b->above * share < b->below * share; */
     int64_t above = a->above * times + b->above * share;
     a->below *= times;
+    /*@ assert 0 < a->below <= MUSLIN_LENGTH_MAX; */
     /*@ assert 0 <= above < 2 * a->below; */
     /*@ assert 0 <= above / a->below <= 1; */
     carry(a, above);
@@ -713,12 +728,14 @@ struct parts {
     int32_t unit; /* of the last part, 0 before the first */
 };
 
-/*@ predicate are_parts(struct parts *p) = \valid(p) && is_sum(p->sum) && 0 <= p->unit <= MUSLIN_LENGTH_UNIT_M &&
-  @         MUSLIN_LENGTH_UNIT_INCH <= p->default_unit <= MUSLIN_LENGTH_UNIT_M; */
+/*@ predicate are_parts(struct parts *p) = \valid(p) && is_sum(p->sum) && is_unit(p->default_unit) &&
+  @         (p->unit != 0 ==> is_unit(p->unit));
+  @ predicate falls(integer before, integer unit) = before == 0 || ticks_of(unit) < ticks_of(before); */
 
 /* Units go from larger to smaller. */
 /*@ requires \valid_read(parts);
-  @ assigns \nothing; */
+  @ assigns \nothing;
+  @ ensures \result != 0 <==> falls(parts->unit, unit); */
 static int is_falling(const struct parts *parts, int32_t unit)
 {
     return parts->unit == 0 || muslin_length_unit_ticks(unit) < muslin_length_unit_ticks(parts->unit);
@@ -728,9 +745,9 @@ static int is_falling(const struct parts *parts, int32_t unit)
 /*@ requires is_reading(reader) && begins_number(reader) && are_parts(parts) && \separated(reader, parts);
   @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes, parts->sum,
   @         parts->unit;
-  @ ensures is_reading(reader);
-  @ ensures is_carried(parts->sum) && (reader->status == MUSLIN_OK ==> are_parts(parts));
-  @ ensures \old(reader->at) < reader->at; */
+  @ ensures is_reading(reader) && \old(reader->at) < reader->at && is_carried(parts->sum);
+  @ ensures reader->status == MUSLIN_OK ==>
+  @         are_parts(parts) && is_unit(parts->unit) && falls(\old(parts->unit), parts->unit); */
 static void read_part(struct reader *reader, struct parts *parts)
 {
     struct exact number = { 0, 0, 1 };
@@ -759,7 +776,7 @@ static void read_part(struct reader *reader, struct parts *parts)
 /* The sign, if one stands here: 1 for minus. */
 /*@ requires is_reading(reader);
   @ assigns reader->at, reader->under;
-  @ ensures is_reading(reader); */
+  @ ensures is_reading(reader) && (\result != 0 <==> \old(reader->under.kind) == KIND_MINUS); */
 static int read_sign(struct reader *reader)
 {
     return !take(reader, KIND_PLUS) && take(reader, KIND_MINUS);
@@ -779,8 +796,8 @@ static void refuse_no_number(struct reader *reader)
 /*@ requires is_reading(reader) && reader->status == MUSLIN_OK && are_parts(parts) && \separated(reader, parts);
   @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes, parts->sum,
   @         parts->unit;
-  @ ensures is_reading(reader);
-  @ ensures is_carried(parts->sum); */
+  @ ensures is_reading(reader) && is_carried(parts->sum);
+  @ ensures reader->status == MUSLIN_OK ==> reader->at == reader->end && is_sum(parts->sum) && is_unit(parts->unit); */
 static void read_parts(struct reader *reader, struct parts *parts)
 {
     int more = starts_number(reader);
@@ -788,6 +805,7 @@ static void read_parts(struct reader *reader, struct parts *parts)
         refuse_no_number(reader);
     /*@ loop invariant is_reading(reader) && is_carried(parts->sum);
       @ loop invariant more != 0 ==> begins_number(reader) && are_parts(parts);
+      @ loop invariant more == 0 && reader->status == MUSLIN_OK ==> is_sum(parts->sum) && is_unit(parts->unit);
       @ loop assigns more, reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes,
       @         parts->sum, parts->unit;
       @ loop variant reader->end - reader->at; */
@@ -801,8 +819,14 @@ static void read_parts(struct reader *reader, struct parts *parts)
 }
 
 /* The sum with its sign, to the nearest tick, ties upwards. */
+/*@ predicate is_nearest(integer value, integer above, integer below) =
+  @         (2 * value - 1) * below <= 2 * above < (2 * value + 1) * below; */
+
 /*@ requires \valid_read(parts) && is_carried(parts->sum);
-  @ assigns \nothing; */
+  @ assigns \nothing;
+  @ ensures minus == 0 ? is_nearest(\result.value - parts->sum.whole, parts->sum.above, parts->sum.below) :
+  @                      is_nearest(\result.value + parts->sum.whole, -parts->sum.above, parts->sum.below);
+  @ ensures \result.exact == (parts->sum.above == 0 ? 1 : 0) && \result.unit == parts->unit; */
 static struct muslin_parsed rounded(const struct parts *parts, int minus)
 {
     struct muslin_parsed result = { 0 };
@@ -822,6 +846,11 @@ muslin_status muslin_parse_spec_init(struct muslin_parse_spec *spec, uint32_t si
     return msl_init_struct(spec, size, &initial, (uint32_t)sizeof initial, (uint32_t)sizeof initial);
 }
 
+/*@ requires \valid(check) && \valid(into) && (from == \null || \valid_read(from));
+  @ requires \separated(check, into, check->problem);
+  @ assigns check->status, *check->problem, *into;
+  @ ensures check->status == MUSLIN_OK ==> is_unit(into->default_unit) &&
+  @         (into->decimal_sign == KIND_POINT || into->decimal_sign == KIND_COMMA); */
 static void read_spec(struct msl_check *check, struct muslin_parse_spec *into, const struct muslin_parse_spec *from)
 {
     const struct muslin_parse_spec initial = MUSLIN_PARSE_SPEC_INIT;
@@ -835,10 +864,14 @@ static void read_spec(struct msl_check *check, struct muslin_parse_spec *into, c
     msl_want_decimal_sign(check, into->decimal_sign);
 }
 
+/*@ predicate is_result(struct muslin_parsed p) = -MUSLIN_LENGTH_MAX <= p.value <= MUSLIN_LENGTH_MAX &&
+  @         (p.exact == 0 || p.exact == 1) && is_unit(p.unit); */
+
 /*@ requires has_text(reader) && reader->status == MUSLIN_OK;
-  @ requires MUSLIN_LENGTH_UNIT_INCH <= default_unit <= MUSLIN_LENGTH_UNIT_M;
+  @ requires is_unit(default_unit);
   @ assigns reader->at, reader->under, reader->status, reader->wrong_at, reader->wrong_bytes;
-  @ ensures has_text(reader); */
+  @ ensures has_text(reader);
+  @ ensures reader->status == MUSLIN_OK ==> reader->at == reader->end && is_result(\result); */
 static struct muslin_parsed read_text(struct reader *reader, int32_t default_unit)
 {
     struct parts parts = { { 0, 0, 1 }, default_unit, 0 };
@@ -857,7 +890,8 @@ static struct muslin_parsed read_text(struct reader *reader, int32_t default_uni
 /* Whoever reads a text to its end has seen that it is UTF-8. One that is refused is looked at as a whole: what is not
  * UTF-8 is named before all else. */
 /*@ requires has_text(reader) && reader->status != MUSLIN_OK && \valid(check) && \separated(reader, check);
-  @ assigns reader->at, reader->under, check->at, check->status, *check->problem; */
+  @ assigns reader->at, reader->under, check->at, check->status, *check->problem;
+  @ ensures \result != MUSLIN_OK; */
 static muslin_status refuse(struct msl_check *check, struct reader *reader)
 {
     /*@ loop invariant is_reading(reader);
@@ -872,6 +906,13 @@ static muslin_status refuse(struct msl_check *check, struct reader *reader)
     return msl_fail_text(check, reader->status, reader->text, (int64_t)reader->wrong_bytes);
 }
 
+/*@ requires bytes <= INT64_MAX && \valid_read(text + (0 .. bytes - 1));
+  @ requires \valid(out) && (problem == \null || \valid(problem)) && (spec == \null || \valid_read(spec));
+  @ requires \separated(out, problem);
+  @ assigns *out, *problem;
+  @ ensures \result == MUSLIN_OK ==> is_result(*out);
+  @ ensures \result != MUSLIN_OK ==> out->size == \old(out->size) && out->flags == \old(out->flags) &&
+  @         out->value == \old(out->value) && out->exact == \old(out->exact) && out->unit == \old(out->unit); */
 muslin_status muslin_length_parse(const char *text, size_t bytes, const struct muslin_parse_spec *spec,
                                   struct muslin_parsed *out, struct muslin_problem *problem)
 {
