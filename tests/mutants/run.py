@@ -59,7 +59,7 @@ ASKED_LAST = (  # of which files, what program, and how much of it
 )
 LIVES_CHANGED = "lives, digest changed"
 LIVES_QUICK = "lives, as far as suites tell"
-MANY = 20  # of one file: then one program holds them all (switched.py)
+MANY = 4  # of one file: then one program holds them all (switched.py)
 END = """#include <unistd.h>
 void __wrap__ck_assert_failed(void) { _exit(1); }
 __attribute__((weak)) void __wrap__mark_point(void) { }
