@@ -197,7 +197,8 @@ static int take_pieces(struct msl_stock_deal *deal)
         for (int64_t n = 0; n < making->wanted[i]; n++) {
             if (deal->piece_count == MSL_DEALT_MAX)
                 return 0;
-            deal->pieces[deal->piece_count++].size = i;
+            const struct msl_dealt piece = { .size = i, .choice = -1 };
+            deal->pieces[deal->piece_count++] = piece;
         }
     return 1;
 }
@@ -258,18 +259,16 @@ int msl_deal(struct msl_stock_deal *deal, struct msl_making *making, int64_t mos
     msl_plan_begin(making);
     if (!has_room(making) || !take_pieces(deal))
         return MSL_DEAL_UNKNOWN;
-    deal->pieces[0].choice = -1;
     while (at < deal->piece_count && steps < most_steps) {
         struct msl_dealt *piece = &deal->pieces[at];
         steps++;
-        if (++piece->choice >= 2 * targets_of(deal)) {
+        if (++piece->choice < 2 * targets_of(deal)) {
+            at += put(deal, at);
+        } else {
+            piece->choice = -1;
             if (at == 0)
                 break;
             take_back(deal, &deal->pieces[--at]);
-        } else if (put(deal, at)) {
-            at++;
-            if (at < deal->piece_count)
-                deal->pieces[at].choice = -1;
         }
     }
     making->pricing->sack.steps += steps;

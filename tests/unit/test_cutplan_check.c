@@ -362,6 +362,12 @@ START_TEST(each_fault_of_a_plan)
     make_one_size(&made);
     made.patterns[1].count = 0;
     expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 1);
+    make_one_size(&made);
+    made.strips[1].count = -1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 1);
+    make_one_size(&made);
+    made.strips[1].first = -1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 1);
     make_stock(&made);
     made.available[1] = 0;
     expect_fault(&made, MUSLIN_CUTPLAN_FAULT_STOCK, 1);
@@ -383,6 +389,9 @@ END_TEST
 START_TEST(each_fault_of_a_panel)
 {
     struct made made;
+    make_panel(&made);
+    made.patterns[0].count = -1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 0);
     make_panel(&made);
     made.ways[0].panel = 0;
     expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 0);
@@ -489,6 +498,14 @@ START_TEST(each_gap_between_cases)
     make_split_by_copies(&made);
     made.cases[1].limit.last_way = made.cases[2].limit.last_way = 1;
     expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
+    const int64_t most = (int64_t)1 << 40; /* that a limit may ask for */
+    make_split_by_ways(&made);
+    made.cases[1].limit.wanted = most;
+    made.cases[2].limit.wanted = most + 1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
+    made.cases[1].limit.wanted = most - 1;
+    made.cases[2].limit.wanted = most;
+    ck_assert_int_ne(checked(&made).fault, MUSLIN_CUTPLAN_FAULT_GAP);
 }
 END_TEST
 
