@@ -579,7 +579,8 @@ START_TEST(every_method_of_the_list_makes_its_kind)
                 unit_of(kind, method, only_height ? 0 : WHOLE_IN(6), has_height ? WHOLE_IN(2) : 0);
             spec.corner = kind == MUSLIN_UNIT_SNOWBALL ? WHOLE_IN(2) : 0;
             spec.tip = tip;
-            (void)plan_of(&spec);
+            struct muslin_unit_plan plan = plan_of(&spec);
+            ck_assert_int_eq(plan.bias_outside, (plan.warnings & MUSLIN_WARN_BIAS_EDGE) != 0);
         }
     }
     ck_assert_int_eq(kinds_seen, (1 << 19) - 2);
