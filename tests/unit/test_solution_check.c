@@ -132,6 +132,98 @@ START_TEST(allowances_must_meet_too)
 }
 END_TEST
 
+/* A raw edge meets a usual one, from either side; and what has both along one edge is named on either side, too. */
+START_TEST(raw_and_mixed_edges_meet_from_either_side)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    struct muslin_quilt_patch_spec raw = MUSLIN_QUILT_PATCH_SPEC_INIT;
+    muslin_id bare;
+    begin_sewing(&sewn);
+    raw.fabric = sewn.blue;
+    raw.width = raw.height = sewn.two;
+    raw.left = raw.right = raw.top = raw.bottom = fixed_of(sewn.quilt, 0);
+    ck_ok(muslin_quilt_patch(sewn.quilt, &raw, &bare, NULL));
+    muslin_id usual = patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two);
+    const muslin_id three[] = { usual, bare, usual };
+    muslin_id across = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, three, 3);
+    const muslin_id pair[] = { patch_in(&sewn, sewn.white, WHOLE_IN(6), WHOLE_IN(2)), across };
+    muslin_id down = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, pair, 2);
+    struct muslin_solution *solution = solved(sewn.quilt, down);
+    ck_assert_uint_eq(misfits_of(solution, rows), 3);
+    ck_misfit(&rows[0], &(struct muslin_misfit){ .node = across, .first = 0, .second = 1, .first_size = IN(0, 1, 4),
+                                                 .second_size = 0, .difference = IN(0, 1, 4), .count = 1,
+                                                 .kind = MUSLIN_MISFIT_ALLOWANCE });
+    ck_misfit(&rows[1], &(struct muslin_misfit){ .node = across, .first = 1, .second = 2, .first_size = 0,
+                                                 .second_size = IN(0, 1, 4), .difference = -IN(0, 1, 4), .count = 1,
+                                                 .kind = MUSLIN_MISFIT_ALLOWANCE });
+    ck_misfit(&rows[2], &(struct muslin_misfit){ .node = down, .first = 0, .second = 1, .first_size = IN(0, 1, 4),
+                                                 .second_size = -1, .count = 1, .kind = MUSLIN_MISFIT_ALLOWANCE });
+    muslin_solution_free(solution);
+    /* two such edges are equal, and do not meet either */
+    const muslin_id twice[] = { across, across };
+    muslin_id again = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, twice, 2);
+    solution = solved(sewn.quilt, again);
+    ck_assert_uint_eq(misfits_of(solution, rows), 3);
+    ck_misfit(&rows[2], &(struct muslin_misfit){ .node = again, .first = 0, .second = 1, .first_size = -1,
+                                                 .second_size = -1, .count = 1, .kind = MUSLIN_MISFIT_ALLOWANCE });
+    muslin_solution_free(solution);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* One tick is eased or not like any other length: 100, 101 and 100 ticks high. */
+START_TEST(a_tick_is_a_difference)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    begin_sewing(&sewn);
+    const muslin_id low = patch_in(&sewn, sewn.blue, 100, 100);
+    const muslin_id three[] = { low, patch_in(&sewn, sewn.white, 100, 101), low };
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, three, 3);
+    for (spec.ease = 0; spec.ease <= 1; spec.ease++) {
+        struct muslin_solution *solution = solved_as(sewn.quilt, join, &spec);
+        ck_assert_uint_eq(misfits_of(solution, rows), 2);
+        for (int i = 0; i < 2; i++) {
+            ck_assert_int_eq(rows[i].kind, spec.ease == 0 ? MUSLIN_MISFIT_LENGTH : MUSLIN_MISFIT_EASED);
+            ck_assert_int_eq(rows[i].difference, i == 0 ? -1 : 1);
+            ck_assert_int_eq(rows[i].ease_each, spec.ease);
+        }
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* Of a row only what lies at its end is along its right side: three squares beside a patch, 6 in, are eased to 6 1/4
+ * in; and one patch beside three is one piece. */
+START_TEST(the_last_of_a_row_is_its_edge)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    begin_sewing(&sewn);
+    const muslin_id three = repeat_of(sewn.quilt, patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two), 1, 3);
+    const muslin_id six = patch_in(&sewn, sewn.white, WHOLE_IN(2), WHOLE_IN(6));
+    const muslin_id higher = patch_in(&sewn, sewn.white, WHOLE_IN(2), IN(6, 1, 4));
+    const muslin_id ends_in_three[] = { six, three };
+    const muslin_id ends_in_one[] = { three, six };
+    spec.ease = IN(0, 1, 4);
+    for (int i = 0; i < 2; i++) {
+        const muslin_id pair[] = { join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, i == 0 ? ends_in_three : ends_in_one, 2),
+                                   higher };
+        struct muslin_solution *solution =
+            solved_as(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2), &spec);
+        ck_assert_uint_eq(misfits_of(solution, rows), 1);
+        ck_assert_int_eq(rows[0].pieces, i == 0 ? 3 : 1);
+        ck_assert_int_eq(rows[0].ease_each, i == 0 ? 678 : IN(0, 1, 4));
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* A block that only lends its height is not in the top, and neither are its misfits. */
 START_TEST(what_is_only_measured_has_no_misfits)
 {
@@ -604,6 +696,9 @@ Suite *solution_check_suite(void)
     tcase_add_test(tcase, patches_that_differ_do_not_meet);
     tcase_add_test(tcase, edges_are_eased_over_their_pieces);
     tcase_add_test(tcase, allowances_must_meet_too);
+    tcase_add_test(tcase, raw_and_mixed_edges_meet_from_either_side);
+    tcase_add_test(tcase, a_tick_is_a_difference);
+    tcase_add_test(tcase, the_last_of_a_row_is_its_edge);
     tcase_add_test(tcase, what_is_only_measured_has_no_misfits);
     tcase_add_test(tcase, misfits_are_asked_for_and_filled);
     tcase_add_test(tcase, every_node_has_a_way);

@@ -138,6 +138,20 @@ START_TEST(what_hangs_on_a_field_is_not_exact)
         ck_assert_int_eq(totals.area_error, 0);
         muslin_solution_free(solution);
     }
+    /* whichever edge is trimmed by it */
+    muslin_id large = square_of(&s, WHOLE_IN(40));
+    for (int edge = 0; edge < 4; edge++) {
+        struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
+        muslin_id trimmed = 0;
+        trim.left = edge == 0 ? wide : s.two;
+        trim.right = edge == 1 ? wide : s.two;
+        trim.top = edge == 2 ? wide : s.two;
+        trim.bottom = edge == 3 ? wide : s.two;
+        ck_ok(muslin_quilt_trim(s.quilt, large, &trim, &trimmed, NULL));
+        struct muslin_solution *solution = solved(s.quilt, trimmed);
+        ck_assert_int_eq(size_of(solution, trimmed).exact, 0);
+        muslin_solution_free(solution);
+    }
     end_sewing(&s);
 }
 END_TEST
