@@ -247,6 +247,55 @@ START_TEST(what_is_only_measured_has_no_misfits)
 }
 END_TEST
 
+/* Three squares, one below the other, turned by a quarter lie side by side: then they are along the bottom, and one of
+ * them along the left. */
+START_TEST(pieces_along_an_edge_turn_with_it)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    begin_sewing(&sewn);
+    const muslin_id three = repeat_of(sewn.quilt, patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two), 1, 3);
+    const muslin_id other = patch_in(&sewn, sewn.white, WHOLE_IN(7), WHOLE_IN(7));
+    for (int32_t turn = 0; turn < 4; turn++)
+        for (int32_t axis = MUSLIN_AXIS_ACROSS; axis <= MUSLIN_AXIS_DOWN; axis++) {
+            const muslin_id pair[] = { turn_of(sewn.quilt, three, turn), other };
+            struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, axis, pair, 2));
+            ck_assert_uint_eq(misfits_of(solution, rows), 1);
+            ck_assert_int_eq(rows[0].pieces, (turn % 2 == 0) == (axis == MUSLIN_AXIS_ACROSS) ? 3 : 1);
+            muslin_solution_free(solution);
+        }
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* A patch with 3/8 in all round: a trimmed edge has the quilt's 1/4 in, the others what they had. */
+START_TEST(a_trimmed_edge_has_the_usual_allowance)
+{
+    struct sewn sewn;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
+    muslin_id patch = 0;
+    begin_sewing(&sewn);
+    spec.fabric = sewn.blue;
+    spec.width = spec.height = sewn.two;
+    spec.left = spec.right = spec.top = spec.bottom = fixed_of(sewn.quilt, IN(0, 3, 8));
+    ck_ok(muslin_quilt_patch(sewn.quilt, &spec, &patch, NULL));
+    for (int side = 0; side < 4; side++) {
+        muslin_len trims[] = { -1, -1, -1, -1 };
+        trims[side] = 100;
+        trims[(side + 1) % 4] = 0; /* nothing is trimmed there */
+        const muslin_id node = trim_of(&sewn, patch, trims[0], trims[1], trims[2], trims[3]);
+        struct muslin_solution *solution = solved(sewn.quilt, node);
+        const struct muslin_node_size size = size_of(solution, node);
+        ck_assert_int_eq(size.left, side == 0 ? IN(0, 1, 4) : IN(0, 3, 8));
+        ck_assert_int_eq(size.right, side == 1 ? IN(0, 1, 4) : IN(0, 3, 8));
+        ck_assert_int_eq(size.top, side == 2 ? IN(0, 1, 4) : IN(0, 3, 8));
+        ck_assert_int_eq(size.bottom, side == 3 ? IN(0, 1, 4) : IN(0, 3, 8));
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 START_TEST(misfits_are_asked_for_and_filled)
 {
     struct sewn sewn;
@@ -410,6 +459,49 @@ START_TEST(gaps_are_not_covered)
     solution = solved_as(sewn.quilt, top, &spec);
     ck_assert_int_eq(totals_of(solution).misfits, 2);
     muslin_solution_free(solution);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* One tick of a pair of patches, 100 x 60 and 200 x 60, is trimmed away at each side in turn. */
+START_TEST(a_tick_trimmed_away_is_not_covered)
+{
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_id pair[] = { patch_in(&sewn, sewn.blue, 100, 60), patch_in(&sewn, sewn.white, 200, 60) };
+    const muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
+    for (int side = 0; side < 4; side++) {
+        struct muslin_solution *solution =
+            solved(sewn.quilt, trim_of(&sewn, join, side == 0, side == 1, side == 2, side == 3));
+        const int64_t area = side < 2 ? 2 * 299 * 60 : 2 * 300 * 59;
+        ck_assert_int_eq(totals_of(solution).finished_area, area);
+        ck_assert_int_eq(totals_of(solution).patch_area, area);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* 2^14 x 2^14 patches of a tick beside one as high, of which 3 of 5 ticks are trimmed away, at the left or at the
+ * right: what is not cut is passed over, though it lies along three edges, or this takes hours. */
+START_TEST(what_is_not_cut_is_passed_over)
+{
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    muslin_id many = patch_in(&sewn, sewn.blue, 1, 1);
+    for (int i = 0; i < 28; i++) {
+        const muslin_id twice[] = { many, many };
+        many = join_of(sewn.quilt, i % 2 == 0 ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN, twice, 2);
+    }
+    const muslin_id beside = patch_in(&sewn, sewn.white, 5, 16384);
+    const muslin_id pairs[][2] = { { beside, many }, { many, beside } };
+    for (int i = 0; i < 2; i++) {
+        const muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pairs[i], 2);
+        const muslin_id trimmed = trim_of(&sewn, join, i == 0 ? 3 : 0, i == 1 ? 3 : 0, 0, 0);
+        struct muslin_solution *solution = solved(sewn.quilt, trimmed);
+        ck_assert_int_eq(totals_of(solution).patch_area, 2 * 16386 * 16384);
+        muslin_solution_free(solution);
+    }
     end_sewing(&sewn);
 }
 END_TEST
@@ -700,11 +792,15 @@ Suite *solution_check_suite(void)
     tcase_add_test(tcase, a_tick_is_a_difference);
     tcase_add_test(tcase, the_last_of_a_row_is_its_edge);
     tcase_add_test(tcase, what_is_only_measured_has_no_misfits);
+    tcase_add_test(tcase, pieces_along_an_edge_turn_with_it);
+    tcase_add_test(tcase, a_trimmed_edge_has_the_usual_allowance);
     tcase_add_test(tcase, misfits_are_asked_for_and_filled);
     tcase_add_test(tcase, every_node_has_a_way);
     tcase_add_test(tcase, a_way_needs_room);
     tcase_add_test(tcase, the_whole_at_a_glance);
     tcase_add_test(tcase, gaps_are_not_covered);
+    tcase_add_test(tcase, a_tick_trimmed_away_is_not_covered);
+    tcase_add_test(tcase, what_is_not_cut_is_passed_over);
     tcase_add_test(tcase, what_is_trimmed_away_is_not_covered);
     tcase_add_test(tcase, totals_follow_the_rules_of_outputs);
     tcase_add_test(tcase, three_strips_of_two_inches);

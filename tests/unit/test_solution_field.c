@@ -560,6 +560,37 @@ START_TEST(rows_of_triangles_have_their_size)
 }
 END_TEST
 
+/* How far areas can be off. Each corner of an outline is within half a tick: twice its area is, along all its edges,
+ * within the ways to the right and upwards, which for a convex one are twice its box, with two ticks a corner, as
+ * differences of what is rounded pass those of what is exact by one at most, and half a tick where two moved corners
+ * meet. The size is rounded too: width, height, and one. Bounds of rows 3 in high, 24384 ticks, lie at multiples of
+ * 14078.109. */
+static void ck_area_error(const char *cells, muslin_len width, muslin_len boxes, int64_t outlines, int64_t ends)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id rows = rows_of(&s, 1, 1, fixed_of(s.quilt, 24384), cells);
+    struct muslin_solution *solution = solved(s.quilt, rows);
+    const int64_t size = width + 24384 + 1;
+    const int64_t error = size + 2 * (boxes + outlines * 24384) + ends;
+    ck_assert_int_eq(totals_of(solution).area_error, error);
+    muslin_solution_free(solution);
+    const muslin_id twice[] = { rows, rows };
+    solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, twice, 2));
+    ck_assert_int_eq(totals_of(solution).area_error, 2 * error);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+
+START_TEST(areas_are_off_by_no_more_than_corners_let_them)
+{
+    /* five triangles, two cells wide, and two halves of one: each 3 x 2 and 3 / 2 more, up to a whole */
+    ck_area_error("11111", 84469, 28156 + 28156 + 28156 + 28157 + 28157 + 14078 + 14078, 7, 7 * (6 + 2));
+    /* one piece with four corners, three cells wide, between two halves */
+    ck_area_error("2", 42234, 42234 + 14078 + 14078, 3, 2 * (6 + 2) + 8 + 2);
+}
+END_TEST
+
 START_TEST(rows_too_low_or_too_wide_are_refused)
 {
     struct sewn s;
@@ -883,6 +914,7 @@ Suite *solution_field_suite(void)
     suite_add_tcase(suite, on_point);
     TCase *sixty = tcase_create("60 degrees");
     tcase_add_test(sixty, rows_of_triangles_have_their_size);
+    tcase_add_test(sixty, areas_are_off_by_no_more_than_corners_let_them);
     tcase_add_test(sixty, rows_too_low_or_too_wide_are_refused);
     tcase_add_test(sixty, rows_of_triangles_are_drawn);
     tcase_add_test(sixty, diamonds_and_half_hexagons_are_drawn);
