@@ -296,6 +296,38 @@ START_TEST(a_trimmed_edge_has_the_usual_allowance)
 }
 END_TEST
 
+/* Two windows, one below the other, have two strips along their left, and nothing rounded; beside what is 1/4 in too
+ * high both strips take up half of it. */
+START_TEST(a_strip_is_one_piece_along_its_edge)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
+    muslin_id node = 0;
+    begin_sewing(&sewn);
+    spec.centre = patch_in(&sewn, sewn.blue, WHOLE_IN(6), WHOLE_IN(6));
+    spec.left_width = spec.bottom_width = sewn.two;
+    spec.left_fabric = spec.bottom_fabric = sewn.white;
+    ck_ok(muslin_quilt_set_in(sewn.quilt, &spec, &node, NULL));
+    const muslin_id twice[] = { node, node };
+    const muslin_id pair[] = { patch_in(&sewn, sewn.white, WHOLE_IN(1), IN(16, 1, 4)),
+                               join_of(sewn.quilt, MUSLIN_AXIS_DOWN, twice, 2) };
+    solve.ease = IN(0, 1, 4);
+    struct muslin_solution *solution =
+        solved_as(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2), &solve);
+    ck_assert_uint_eq(misfits_of(solution, rows), 1);
+    ck_assert_int_eq(rows[0].pieces, 2);
+    ck_assert_int_eq(rows[0].ease_each, IN(0, 1, 8));
+    ck_ok(muslin_solution_totals(solution, &totals, NULL));
+    ck_assert_int_eq(totals.area_error, 0);
+    ck_assert_int_eq(totals.exact, 1);
+    muslin_solution_free(solution);
+    end_sewing(&sewn);
+}
+END_TEST
+
 START_TEST(misfits_are_asked_for_and_filled)
 {
     struct sewn sewn;
@@ -794,6 +826,7 @@ Suite *solution_check_suite(void)
     tcase_add_test(tcase, what_is_only_measured_has_no_misfits);
     tcase_add_test(tcase, pieces_along_an_edge_turn_with_it);
     tcase_add_test(tcase, a_trimmed_edge_has_the_usual_allowance);
+    tcase_add_test(tcase, a_strip_is_one_piece_along_its_edge);
     tcase_add_test(tcase, misfits_are_asked_for_and_filled);
     tcase_add_test(tcase, every_node_has_a_way);
     tcase_add_test(tcase, a_way_needs_room);

@@ -151,6 +151,19 @@ START_TEST(what_hangs_on_a_field_is_not_exact)
         struct muslin_solution *solution = solved(s.quilt, trimmed);
         ck_assert_int_eq(size_of(solution, trimmed).exact, 0);
         muslin_solution_free(solution);
+        /* or has a strip so wide */
+        struct muslin_quilt_set_in_spec border = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+        muslin_id bordered = 0;
+        border.centre = large;
+        border.left_width = trim.left;
+        border.right_width = trim.right;
+        border.top_width = trim.top;
+        border.bottom_width = trim.bottom;
+        border.left_fabric = border.right_fabric = border.top_fabric = border.bottom_fabric = s.white;
+        ck_ok(muslin_quilt_set_in(s.quilt, &border, &bordered, NULL));
+        solution = solved(s.quilt, bordered);
+        ck_assert_int_eq(size_of(solution, bordered).exact, 0);
+        muslin_solution_free(solution);
     }
     end_sewing(&s);
 }
