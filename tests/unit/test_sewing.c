@@ -412,6 +412,30 @@ START_TEST(unequal_children_are_sewn_along_the_longer)
 }
 END_TEST
 
+/* Half-squares two at a time: one of 2 in, one by another measure that is 2 in as well, which share a recipe, and between
+ * them one with its fabrics the other way, which has one to spare. */
+START_TEST(units_of_one_size_and_the_same_fabrics_share_their_recipe)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id colours[][2] = { { s.blue, s.white }, { s.white, s.blue }, { s.blue, s.white } };
+    const muslin_id widths[] = { s.two, s.two, fixed_of(s.quilt, WHOLE_IN(2)) };
+    muslin_id units[3];
+    for (int i = 0; i < 3; i++) {
+        struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+        spec.width = widths[i];
+        ck_ok(muslin_quilt_unit(s.quilt, &spec, colours[i], 2, &units[i], NULL));
+    }
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, units, 3));
+    struct steps steps = steps_of(solution);
+    ck_assert_uint_eq(steps.count, 4);
+    for (int i = 0; i < 3; i++)
+        ck_step(&steps.rows[i], MUSLIN_SEWING_UNIT, units[i], i == 1 ? 2 : 1, 2, 1);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 /* Joined, trimmed, joined again: a trim is a step in which nothing is sewn. */
 START_TEST(a_trimmed_row)
 {
@@ -751,6 +775,7 @@ Suite *sewing_suite(void)
     tcase_add_test(steps, an_attic_window);
     tcase_add_test(steps, mitres_of_unequal_strips);
     tcase_add_test(steps, unequal_children_are_sewn_along_the_longer);
+    tcase_add_test(steps, units_of_one_size_and_the_same_fabrics_share_their_recipe);
     tcase_add_test(steps, a_trimmed_row);
     tcase_add_test(steps, mirrored_nodes_take_no_step_of_their_own);
     tcase_add_test(steps, a_patch_alone_is_not_sewn);
