@@ -379,8 +379,8 @@ START_TEST(mitres_of_unequal_strips)
 }
 END_TEST
 
-/* Patches 5, 7, 6 3/4, 10 and 4 in long, one below the other and side by side, with 1/4 in at their ends, the middle one
- * with 1/2 in: before sewing it is 7 3/4 in long, longer than the 7 1/2 in of the one before. */
+/* Patches 5, 7, 6 3/4, 10 and 4 in long, one below the other and side by side, with 1/4 in at their ends, the middle
+ * one with 1/2 in: before sewing it is 7 3/4 in long, longer than the 7 1/2 in of the one before. */
 START_TEST(unequal_children_are_sewn_along_the_longer)
 {
     struct sewn s;
@@ -412,8 +412,8 @@ START_TEST(unequal_children_are_sewn_along_the_longer)
 }
 END_TEST
 
-/* Half-squares two at a time: one of 2 in, one by another measure that is 2 in as well, which share a recipe, and between
- * them one with its fabrics the other way, which has one to spare. */
+/* Half-squares two at a time: one of 2 in, one by another measure that is 2 in as well, which share a recipe, and
+ * between them one with its fabrics the other way, which has one to spare. */
 START_TEST(units_of_one_size_and_the_same_fabrics_share_their_recipe)
 {
     struct sewn s;

@@ -729,8 +729,8 @@ START_TEST(setting_triangles_are_those_of_the_setting)
 }
 END_TEST
 
-/* A half-rectangle once upright, twice turned by a quarter, and so on, its mirror image so too: each copy has a blue and
- * a white triangle, of its own hand. */
+/* A half-rectangle once upright, twice turned by a quarter, and so on, its mirror image so too: each copy has a blue
+ * and a white triangle, of its own hand. */
 START_TEST(copies_of_each_hand_are_cut_however_they_are_turned)
 {
     static struct listed listed;

@@ -573,6 +573,72 @@ START_TEST(rows_of_triangles_have_their_size)
 }
 END_TEST
 
+/* How many outlines have an edge, not just a point, on a side of what is drawn: left, right, top, bottom. */
+static int64_t drawn_along(int side, muslin_len width, muslin_len height)
+{
+    const muslin_len line = side == 1 ? width : side == 2 ? height : 0;
+    int64_t pieces = 0;
+    for (size_t row = 0; row < drawn.count; row++) {
+        const struct muslin_outline *outline = &drawn.rows[row];
+        int touches = 0;
+        for (int64_t k = 0; k < outline->corners; k++) {
+            const struct muslin_outline_corner *from = &drawn.corners[outline->first_corner + k];
+            const struct muslin_outline_corner *to = &drawn.corners[outline->first_corner + (k + 1) % outline->corners];
+            touches |= side < 2 ? from->x == line && to->x == line : from->y == line && to->y == line;
+        }
+        pieces += touches;
+    }
+    return pieces;
+}
+
+/* The pieces along each side, as what is sewn to it and a tick longer is told, are those drawn there. */
+static void ck_along(struct sewn *s, muslin_id node)
+{
+    struct muslin_solution *solution = solved(s->quilt, node);
+    const struct muslin_node_size size = size_of(solution, node);
+    int64_t pieces[4];
+    draw_all(solution, node, MUSLIN_STAGE_FINISHED);
+    for (int side = 0; side < 4; side++)
+        pieces[side] = drawn_along(side, size.finished_width, size.finished_height);
+    muslin_solution_free(solution);
+    for (int side = 0; side < 4; side++) {
+        const int across = side < 2;
+        const muslin_id longer = fixed_of(s->quilt, (across ? size.finished_height : size.finished_width) + 1);
+        const muslin_id patch = patch_of(s->quilt, s->blue, across ? s->two : longer, across ? longer : s->two);
+        const muslin_id before[] = { patch, node };
+        const muslin_id after[] = { node, patch };
+        const muslin_id join = join_of(s->quilt, across ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN,
+                                       side % 2 == 0 ? before : after, 2);
+        struct muslin_misfit row = { .size = (uint32_t)sizeof row };
+        size_t count = 0;
+        solution = solved(s->quilt, join);
+        ck_ok(muslin_solution_misfits(solution, &row, sizeof row, 1, &count, NULL));
+        ck_assert_uint_eq(count, 1);
+        ck_assert_int_eq(row.node, join);
+        ck_assert_int_eq(row.pieces, pieces[side]);
+        muslin_solution_free(solution);
+    }
+}
+
+START_TEST(pieces_along_the_sides_are_those_drawn_there)
+{
+    const char *const cells[] = { "11111", "1112", "2111", "213", "31113", "121121", "1111111111", "22", "112211" };
+    const int64_t rows[] = { 1, 1, 1, 1, 3, 2, 2, 1, 2 };
+    struct sewn s;
+    begin_sewing(&s);
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
+        for (int32_t first = 1; first <= 2; first++)
+            ck_along(&s, rows_of(&s, rows[i], first, fixed_of(s.quilt, 24384), cells[i]));
+    const muslin_id square = square_of(&s, WHOLE_IN(6));
+    for (int64_t columns = 1; columns <= 3; columns++)
+        for (int64_t down = 1; down <= 3; down++) {
+            ck_along(&s, field_of(&s, columns, down, square, 0));
+            ck_along(&s, field_of(&s, columns, down, square, fixed_of(s.quilt, WHOLE_IN(1))));
+        }
+    end_sewing(&s);
+}
+END_TEST
+
 /* How far areas can be off. Each corner of an outline is within half a tick: twice its area is, along all its edges,
  * within the ways to the right and upwards, which for a convex one are twice its box, with two ticks a corner, as
  * differences of what is rounded pass those of what is exact by one at most, and half a tick where two moved corners
@@ -927,6 +993,7 @@ Suite *solution_field_suite(void)
     suite_add_tcase(suite, on_point);
     TCase *sixty = tcase_create("60 degrees");
     tcase_add_test(sixty, rows_of_triangles_have_their_size);
+    tcase_add_test(sixty, pieces_along_the_sides_are_those_drawn_there);
     tcase_add_test(sixty, areas_are_off_by_no_more_than_corners_let_them);
     tcase_add_test(sixty, rows_too_low_or_too_wide_are_refused);
     tcase_add_test(sixty, rows_of_triangles_are_drawn);

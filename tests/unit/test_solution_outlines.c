@@ -662,7 +662,8 @@ START_TEST(edges_of_a_tick_have_their_seams)
 }
 END_TEST
 
-/* A patch 1 x 3 in, turned by a quarter, beside one of 2 x 1 in: 5 x 1 in. All that turned again, and mirrored first. */
+/* A patch 1 x 3 in, turned by a quarter, beside one of 2 x 1 in: 5 x 1 in. All that turned again, and mirrored first.
+ * */
 START_TEST(turned_within_turned)
 {
     struct sewn sewn;
