@@ -187,7 +187,7 @@ muslin_status muslin_sewing_feeds(const struct muslin_solution *solution, int64_
     const uint32_t node = node_of(solution, step);
     const struct msl_size *size = msl_size_of(solution, node);
     const struct msl_feed *feeds = msl_rows_from(&solution->feeds, size->feeds, sizeof *feeds);
-    const struct msl_feed of_its_set = { node, 0, 1 };
+    const struct msl_feed of_its_set = { .node = node, .each = 1 };
     const int is_cut_from_set = size->as_set && size->step == step + 1;
     const size_t fed = is_cut_from_set ? 1 : size->fed;
     if (!msl_rows_wanted(&check, rows, row_size, FEED_LEAST, capacity, count, fed))

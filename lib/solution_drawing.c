@@ -10,14 +10,11 @@
 
 static void begin_frame(struct msl_drawing *drawing, struct msl_placed field)
 {
-    const struct msl_bound outside = { 0, 0 };
     struct msl_frame *frame = &drawing->frames[drawing->level];
     frame->field = field;
     frame->window.trimmed = 0;
-    for (int edge = MSL_LEFT; edge < MSL_EDGES; edge++) {
+    for (int edge = MSL_LEFT; edge < MSL_EDGES; edge++)
         frame->window.at[edge] = edge == MSL_LEFT || edge == MSL_BOTTOM ? -NO_END : NO_END;
-        frame->window.bound[edge] = outside;
-    }
 }
 
 void msl_draw_again(struct msl_drawing *drawing)

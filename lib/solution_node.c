@@ -38,9 +38,9 @@ muslin_len msl_allowances(const struct muslin_solution *solution, muslin_len fir
     return sum + msl_divided_up(sewn * msl_value_of(solution, MSL_TAKE_UP), 2);
 }
 
-static int64_t absolute(int64_t value)
+static int64_t between(muslin_len a, muslin_len b)
 {
-    return value < 0 ? -value : value;
+    return a < b ? b - a : a - b;
 }
 
 void msl_add_misfit(struct msl_solving *solving, uint32_t node, const struct msl_meeting *m, int32_t kind)
@@ -53,16 +53,23 @@ void msl_add_misfit(struct msl_solving *solving, uint32_t node, const struct msl
     muslin_len first = by_length ? m->first_size : m->first_edge;
     muslin_len second = by_length ? m->second_size : m->second_edge;
     int mixed = first < 0 || second < 0;
-    int64_t pieces = m->first_pieces > m->second_pieces ? m->first_pieces : m->second_pieces;
-    *row = (struct muslin_misfit){ sizeof *row, 0, msl_id(s->quilt, MUSLIN_SORT_NODE, node), m->first, m->second, first,
-                                   second, mixed ? 0 : first - second, by_length ? pieces : 0, 0, 0, kind, 0 };
+    int64_t pieces = msl_greater(m->first_pieces, m->second_pieces);
+    *row = (struct muslin_misfit){ .size = sizeof *row,
+                                   .node = msl_id(s->quilt, MUSLIN_SORT_NODE, node),
+                                   .first = m->first,
+                                   .second = m->second,
+                                   .first_size = first,
+                                   .second_size = second,
+                                   .difference = mixed ? 0 : first - second,
+                                   .pieces = by_length ? pieces : 0,
+                                   .kind = kind };
     if (kind == MUSLIN_MISFIT_EASED)
-        row->ease_each = msl_divided_up(absolute(first - second), pieces);
+        row->ease_each = msl_divided_up(between(first, second), pieces);
 }
 
 void msl_check_edges(struct msl_solving *solving, uint32_t node, const struct msl_meeting *meeting)
 {
-    muslin_len difference = absolute(meeting->first_size - meeting->second_size);
+    muslin_len difference = between(meeting->first_size, meeting->second_size);
     if (difference != 0)
         msl_add_misfit(solving, node, meeting,
                        difference > solving->solution->spec.ease ? MUSLIN_MISFIT_LENGTH : MUSLIN_MISFIT_EASED);
@@ -104,12 +111,10 @@ void msl_solve_node(struct msl_solving *solving, uint32_t node)
         msl_sixty_size(solving, node);
         break;
     }
-    if (solving->check->status != MUSLIN_OK)
-        return;
     const struct msl_size *size = msl_size_of(solving->solution, node);
     msl_want_node_size(solving, MUSLIN_ARG_FINISHED, size->width);
     msl_want_node_size(solving, MUSLIN_ARG_FINISHED, size->height);
-    msl_want_between(solving->check, MUSLIN_ARG_PIECES, size->patches, 1, MUSLIN_COUNT_MAX);
+    msl_want_some_count(solving->check, MUSLIN_ARG_PIECES, size->patches);
 }
 
 /* ---- parts ------------------------------------------------------------------------------------------------------ */
@@ -257,11 +262,6 @@ int64_t msl_ring_area(const struct msl_ring *ring)
         sum += across - down;
     }
     return (int64_t)sum;
-}
-
-static int64_t between(muslin_len a, muslin_len b)
-{
-    return a < b ? b - a : a - b;
 }
 
 /* Corners i of an outline, moved by d_i, at most half a tick in x and in y, change twice its area, the sum of

@@ -32,11 +32,15 @@ static void write_outline(const struct msl_drawing *drawing, const struct msl_dr
 {
     const struct muslin_quilt *quilt = drawing->solution->quilt;
     const struct msl_print_lying lying = msl_drawn_lying(drawing, drawn->ring.turn);
-    const struct muslin_outline row = {
-        sizeof row, 0, msl_id(quilt, MUSLIN_SORT_NODE, drawing->at.node),
-        msl_id(quilt, MUSLIN_SORT_FABRIC, drawn->ring.fabric), (int64_t)page->corners_written, drawn->ring.corners,
-        drawn->ring.region, lying.eighths / 2, lying.mirrored, lying.eighths & 1
-    };
+    const struct muslin_outline row = { .size = sizeof row,
+                                        .node = msl_id(quilt, MUSLIN_SORT_NODE, drawing->at.node),
+                                        .fabric = msl_id(quilt, MUSLIN_SORT_FABRIC, drawn->ring.fabric),
+                                        .first_corner = (int64_t)page->corners_written,
+                                        .corners = drawn->ring.corners,
+                                        .region = drawn->ring.region,
+                                        .quarter_turns = lying.eighths / 2,
+                                        .mirrored = lying.mirrored,
+                                        .on_point = lying.eighths & 1 };
     write_corners(drawing, drawn, page);
     msl_write_row(page->rows, page->row_size, page->written++, &row, sizeof row);
 }

@@ -41,7 +41,7 @@ static size_t first_need(const struct muslin_solution *solution, int64_t row)
 {
     const struct msl_need *needs = solution->needs.rows;
     uint64_t low = 0;
-    uint64_t high = solution->needs.used - 1;
+    uint64_t high = solution->needs.used;
     while (low < high) {
         uint64_t middle = (low + high) / 2;
         if (needs[middle].row < row)

@@ -70,9 +70,9 @@ static void find_edge(struct msl_size *size, const struct set_in *s, int edge, m
 static void check_strip(struct msl_solving *solving, uint32_t node, const struct set_in *s, int side,
                         muslin_len allowance)
 {
-    muslin_len length = side < MSL_TOP ? s->centre->height : s->centre->width;
-    struct msl_meeting meeting = { 0, side + 1, length, length, s->centre->edge[side], allowance,
-                                   s->centre->along[side], 1 };
+    struct msl_meeting meeting = { .second = side + 1,
+                                   .first_edge = s->centre->edge[side],
+                                   .second_edge = allowance };
     msl_check_edges(solving, node, &meeting);
 }
 

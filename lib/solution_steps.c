@@ -35,7 +35,7 @@ static void feed(struct msl_solving *solving, const struct msl_size *size, uint3
     struct msl_feed *row = msl_add_row(solving->check, &s->allocator, &s->feeds, sizeof *row);
     if (row == NULL)
         return;
-    *row = (struct msl_feed){ child, 0, 1 };
+    *row = (struct msl_feed){ .node = child, .each = 1 };
     last[child - 1] = (uint32_t)s->feeds.used;
 }
 

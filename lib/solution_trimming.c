@@ -195,9 +195,7 @@ void msl_trim_drawn(const struct msl_drawing *drawing, int32_t level, struct msl
     const struct msl_window *window = &drawing->frames[level].window;
     struct trimming t = { .window = window, .drawn = drawn, .level = level, .corners = drawn->ring.corners };
     if (window->at[MSL_LEFT] >= window->at[MSL_RIGHT] || window->at[MSL_BOTTOM] >= window->at[MSL_TOP])
-        t.corners = drawn->ring.corners = 0;
-    if (t.corners == 0)
-        return;
+        t.corners = 0;
     t.first = start_at(drawn, 0);
     t.lines = t.corners;
     for (int32_t i = t.corners - 1; i >= 0; i--) {

@@ -876,6 +876,108 @@ START_TEST(a_pinwheel_of_half_squares_spins)
 }
 END_TEST
 
+/* A centre of 6 x 4 with strips of 1, 2, 3 and 1 at the left, right, top and bottom: 9 x 8, the centre from 1, 1
+ * to 7, 5. Strips' seams run along the centre, mitres from its corners to those of the whole, all upwards or to the
+ * right. Each of the four mitres lies between an upright and a level strip, and goes to the darker of them. */
+START_TEST(the_seams_of_a_mitred_border_have_their_ends)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id widths[4];
+    const int64_t strips[] = { 1, 2, 3 };
+    for (int i = 0; i < 3; i++)
+        widths[i] = fixed_of(s.quilt, strips[i] * A_STRIP);
+    struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+    spec.centre = patch_of(s.quilt, fabric_so_dark(s.quilt, 25), fixed_of(s.quilt, 6 * A_STRIP),
+                           fixed_of(s.quilt, 4 * A_STRIP));
+    spec.left_width = spec.bottom_width = widths[0];
+    spec.right_width = widths[1];
+    spec.top_width = widths[2];
+    spec.left_fabric = fabric_so_dark(s.quilt, 10);
+    spec.right_fabric = fabric_so_dark(s.quilt, 20);
+    spec.top_fabric = fabric_so_dark(s.quilt, 30);
+    spec.bottom_fabric = fabric_so_dark(s.quilt, 40);
+    muslin_id node = 0;
+    ck_ok(muslin_quilt_set_in(s.quilt, &spec, &node, NULL));
+    struct muslin_solution *solution = solved(s.quilt, node);
+    struct muslin_pressing *plan = pressed(solution);
+    /* left, right, top, bottom; then from and to of the mitres; last the side that is darker */
+    const int64_t expected[][5] = { { 1, 1, 1, 5, 2 }, { 7, 1, 7, 5, 1 }, { 1, 5, 7, 5, 1 }, { 1, 1, 7, 1, 2 },
+                                    { 1, 5, 0, 8, 2 }, { 7, 5, 9, 8, 1 }, { 0, 0, 1, 1, 2 }, { 9, 0, 7, 1, 1 } };
+    size_t n;
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
+    ck_assert_uint_eq(n, 8);
+    for (size_t k = 0; k < n; k++) {
+        ck_assert_int_eq(seams[k].from_x, expected[k][0] * A_STRIP);
+        ck_assert_int_eq(seams[k].from_y, expected[k][1] * A_STRIP);
+        ck_assert_int_eq(seams[k].to_x, expected[k][2] * A_STRIP);
+        ck_assert_int_eq(seams[k].to_y, expected[k][3] * A_STRIP);
+        ck_assert_int_eq(seams[k].towards, expected[k][4]);
+        ck_assert_int_eq(seams[k].preferred, 1);
+    }
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Four 2 x 4 rectangles round a square of 2: the seams of top, right, bottom and left, each along the square and an
+ * arm's end. */
+START_TEST(the_seams_of_a_pinwheel_have_their_ends)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id upright = patch_of(s.quilt, s.white, s.two, fixed_of(s.quilt, 2 * A_STRIP));
+    const muslin_id level = turn_of(s.quilt, upright, 1);
+    const struct muslin_quilt_pinwheel_spec spec = { sizeof spec, 0, square, level, upright, level, upright };
+    const int64_t ends[][4] = { { 0, 2, 2, 2 }, { 2, 1, 2, 3 }, { 1, 1, 3, 1 }, { 1, 0, 1, 2 } };
+    muslin_id node = 0;
+    ck_ok(muslin_quilt_pinwheel(s.quilt, &spec, &node, NULL));
+    struct muslin_solution *solution = solved(s.quilt, node);
+    struct muslin_pressing *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
+    ck_assert_uint_eq(n, 4);
+    for (size_t k = 0; k < n; k++) {
+        ck_assert_int_eq(seams[k].from_x, ends[k][0] * A_STRIP);
+        ck_assert_int_eq(seams[k].from_y, ends[k][1] * A_STRIP);
+        ck_assert_int_eq(seams[k].to_x, ends[k][2] * A_STRIP);
+        ck_assert_int_eq(seams[k].to_y, ends[k][3] * A_STRIP);
+    }
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Of a light patch over a dark one the seam goes down, of a dark one over a light one up. */
+START_TEST(below_is_as_dark_as_beside)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id light = patch_of(s.quilt, fabric_so_dark(s.quilt, 20), s.two, s.two);
+    const muslin_id dark = patch_of(s.quilt, fabric_so_dark(s.quilt, 80), s.two, s.two);
+    for (int32_t axis = MUSLIN_AXIS_ACROSS; axis <= MUSLIN_AXIS_DOWN; axis++) {
+        const muslin_id three[] = { light, dark, light };
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, axis, three, 3));
+        struct muslin_pressing *plan = pressed(solution);
+        size_t n;
+        struct muslin_pressing_seam *seams = seams_of(plan, &n);
+        ck_assert_uint_eq(n, 2);
+        ck_assert_int_eq(seams[0].towards, 2);
+        ck_assert_int_eq(seams[1].towards, 1);
+        ck_assert_int_eq(seams[0].preferred + seams[1].preferred, 2);
+        free(seams);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 START_TEST(the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwise)
 {
     struct sewn s;
@@ -1719,6 +1821,9 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, what_has_very_many_patches_is_not_turned);
     tcase_add_test(tests, segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets);
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
+    tcase_add_test(tests, the_seams_of_a_pinwheel_have_their_ends);
+    tcase_add_test(tests, below_is_as_dark_as_beside);
+    tcase_add_test(tests, the_seams_of_a_mitred_border_have_their_ends);
     tcase_add_test(tests, the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwise);
     tcase_add_test(tests, two_slanted_seams_at_one_point_both_meet_what_is_there);
     tcase_add_test(tests, stars_meet_stars_and_regions_that_are_not_the_first_have_no_preference);

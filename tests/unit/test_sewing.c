@@ -379,6 +379,63 @@ START_TEST(mitres_of_unequal_strips)
 }
 END_TEST
 
+/* Patches 5, 7, 6 3/4, 10 and 4 in long, one below the other and side by side, with 1/4 in at their ends, the middle
+ * one with 1/2 in: before sewing it is 7 3/4 in long, longer than the 7 1/2 in of the one before. */
+START_TEST(unequal_children_are_sewn_along_the_longer)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_len lengths[] = { WHOLE_IN(5), WHOLE_IN(7), IN(6, 3, 4), WHOLE_IN(10), WHOLE_IN(4) };
+    const muslin_id half = fixed_of(s.quilt, IN(0, 1, 2));
+    for (int axis = MUSLIN_AXIS_ACROSS; axis <= MUSLIN_AXIS_DOWN; axis++) {
+        muslin_id children[5];
+        for (int i = 0; i < 5; i++) {
+            struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
+            const muslin_id length = fixed_of(s.quilt, lengths[i]);
+            spec.fabric = s.blue;
+            spec.width = axis == MUSLIN_AXIS_DOWN ? length : s.two;
+            spec.height = axis == MUSLIN_AXIS_DOWN ? s.two : length;
+            if (i == 2 && axis == MUSLIN_AXIS_DOWN)
+                spec.left = spec.right = half;
+            else if (i == 2)
+                spec.top = spec.bottom = half;
+            ck_ok(muslin_quilt_patch(s.quilt, &spec, &children[i], NULL));
+        }
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, axis, children, 5));
+        struct steps steps = steps_of(solution);
+        ck_assert_uint_eq(steps.count, 1);
+        ck_assert_int_eq(steps.rows[0].seam_longest, IN(10, 1, 2));
+        ck_assert_int_eq(steps.rows[0].sewn, IN(7, 1, 2) + IN(7, 3, 4) + IN(10, 1, 2) + IN(10, 1, 2));
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* Half-squares two at a time: one of 2 in, one by another measure that is 2 in as well, which share a recipe, and
+ * between them one with its fabrics the other way, which has one to spare. */
+START_TEST(units_of_one_size_and_the_same_fabrics_share_their_recipe)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id colours[][2] = { { s.blue, s.white }, { s.white, s.blue }, { s.blue, s.white } };
+    const muslin_id widths[] = { s.two, s.two, fixed_of(s.quilt, WHOLE_IN(2)) };
+    muslin_id units[3];
+    for (int i = 0; i < 3; i++) {
+        struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+        spec.width = widths[i];
+        ck_ok(muslin_quilt_unit(s.quilt, &spec, colours[i], 2, &units[i], NULL));
+    }
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, units, 3));
+    struct steps steps = steps_of(solution);
+    ck_assert_uint_eq(steps.count, 4);
+    for (int i = 0; i < 3; i++)
+        ck_step(&steps.rows[i], MUSLIN_SEWING_UNIT, units[i], i == 1 ? 2 : 1, 2, 1);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 /* Joined, trimmed, joined again: a trim is a step in which nothing is sewn. */
 START_TEST(a_trimmed_row)
 {
@@ -717,6 +774,8 @@ Suite *sewing_suite(void)
     tcase_add_test(steps, a_pinwheel);
     tcase_add_test(steps, an_attic_window);
     tcase_add_test(steps, mitres_of_unequal_strips);
+    tcase_add_test(steps, unequal_children_are_sewn_along_the_longer);
+    tcase_add_test(steps, units_of_one_size_and_the_same_fabrics_share_their_recipe);
     tcase_add_test(steps, a_trimmed_row);
     tcase_add_test(steps, mirrored_nodes_take_no_step_of_their_own);
     tcase_add_test(steps, a_patch_alone_is_not_sewn);

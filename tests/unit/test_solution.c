@@ -348,6 +348,30 @@ START_TEST(values_have_their_rules)
 }
 END_TEST
 
+/* 1 x 1 ticks, doubled to the right and downwards in turn: 2^30 patches can be counted, twice as many cannot. */
+START_TEST(more_patches_than_can_be_counted)
+{
+    struct sewn s;
+    struct muslin_problem problem = PROBLEM;
+    begin_sewing(&s);
+    const muslin_id tick = fixed_of(s.quilt, 1);
+    muslin_id top = patch_of(s.quilt, s.blue, tick, tick);
+    for (int i = 0; i < 30; i++) {
+        const muslin_id twice[] = { top, top };
+        top = join_of(s.quilt, i % 2 == 0 ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN, twice, 2);
+    }
+    ck_ok(solve_with(s.quilt, top, s.two, 1, NULL));
+    const muslin_id twice[] = { top, top };
+    muslin_id more = join_of(s.quilt, MUSLIN_AXIS_ACROSS, twice, 2);
+    ck_status(solve_with(s.quilt, more, s.two, 1, &problem), MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECES);
+    ck_assert_int_eq(problem.at, muslin_id_number(more));
+    ck_assert_int_eq(problem.value, INT64_C(2147483648));
+    ck_assert_int_eq(problem.limit, MUSLIN_COUNT_MAX);
+    end_sewing(&s);
+}
+END_TEST
+
 static void ck_solve_range(const struct rail *rail, const struct muslin_solution_spec *spec, muslin_status status,
                            int32_t argument)
 {
@@ -493,6 +517,7 @@ Suite *solution_suite(void)
     tcase_add_test(sizes, a_join_is_as_high_as_its_highest_child);
     tcase_add_test(sizes, other_values_make_another_size_of_the_design);
     tcase_add_test(sizes, values_have_their_rules);
+    tcase_add_test(sizes, more_patches_than_can_be_counted);
     tcase_add_test(sizes, solving_has_its_ranges);
     tcase_add_test(sizes, only_nodes_of_the_root_have_a_size);
     tcase_add_test(sizes, every_allocation_may_fail);

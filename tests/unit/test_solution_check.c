@@ -132,6 +132,98 @@ START_TEST(allowances_must_meet_too)
 }
 END_TEST
 
+/* A raw edge meets a usual one, from either side; and what has both along one edge is named on either side, too. */
+START_TEST(raw_and_mixed_edges_meet_from_either_side)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    struct muslin_quilt_patch_spec raw = MUSLIN_QUILT_PATCH_SPEC_INIT;
+    muslin_id bare;
+    begin_sewing(&sewn);
+    raw.fabric = sewn.blue;
+    raw.width = raw.height = sewn.two;
+    raw.left = raw.right = raw.top = raw.bottom = fixed_of(sewn.quilt, 0);
+    ck_ok(muslin_quilt_patch(sewn.quilt, &raw, &bare, NULL));
+    muslin_id usual = patch_of(sewn.quilt, sewn.white, sewn.two, sewn.two);
+    const muslin_id three[] = { usual, bare, usual };
+    muslin_id across = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, three, 3);
+    const muslin_id pair[] = { patch_in(&sewn, sewn.white, WHOLE_IN(6), WHOLE_IN(2)), across };
+    muslin_id down = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, pair, 2);
+    struct muslin_solution *solution = solved(sewn.quilt, down);
+    ck_assert_uint_eq(misfits_of(solution, rows), 3);
+    ck_misfit(&rows[0], &(struct muslin_misfit){ .node = across, .first = 0, .second = 1, .first_size = IN(0, 1, 4),
+                                                 .second_size = 0, .difference = IN(0, 1, 4), .count = 1,
+                                                 .kind = MUSLIN_MISFIT_ALLOWANCE });
+    ck_misfit(&rows[1], &(struct muslin_misfit){ .node = across, .first = 1, .second = 2, .first_size = 0,
+                                                 .second_size = IN(0, 1, 4), .difference = -IN(0, 1, 4), .count = 1,
+                                                 .kind = MUSLIN_MISFIT_ALLOWANCE });
+    ck_misfit(&rows[2], &(struct muslin_misfit){ .node = down, .first = 0, .second = 1, .first_size = IN(0, 1, 4),
+                                                 .second_size = -1, .count = 1, .kind = MUSLIN_MISFIT_ALLOWANCE });
+    muslin_solution_free(solution);
+    /* two such edges are equal, and do not meet either */
+    const muslin_id twice[] = { across, across };
+    muslin_id again = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, twice, 2);
+    solution = solved(sewn.quilt, again);
+    ck_assert_uint_eq(misfits_of(solution, rows), 3);
+    ck_misfit(&rows[2], &(struct muslin_misfit){ .node = again, .first = 0, .second = 1, .first_size = -1,
+                                                 .second_size = -1, .count = 1, .kind = MUSLIN_MISFIT_ALLOWANCE });
+    muslin_solution_free(solution);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* One tick is eased or not like any other length: 100, 101 and 100 ticks high. */
+START_TEST(a_tick_is_a_difference)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    begin_sewing(&sewn);
+    const muslin_id low = patch_in(&sewn, sewn.blue, 100, 100);
+    const muslin_id three[] = { low, patch_in(&sewn, sewn.white, 100, 101), low };
+    muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, three, 3);
+    for (spec.ease = 0; spec.ease <= 1; spec.ease++) {
+        struct muslin_solution *solution = solved_as(sewn.quilt, join, &spec);
+        ck_assert_uint_eq(misfits_of(solution, rows), 2);
+        for (int i = 0; i < 2; i++) {
+            ck_assert_int_eq(rows[i].kind, spec.ease == 0 ? MUSLIN_MISFIT_LENGTH : MUSLIN_MISFIT_EASED);
+            ck_assert_int_eq(rows[i].difference, i == 0 ? -1 : 1);
+            ck_assert_int_eq(rows[i].ease_each, spec.ease);
+        }
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* Of a row only what lies at its end is along its right side: three squares beside a patch, 6 in, are eased to 6 1/4
+ * in; and one patch beside three is one piece. */
+START_TEST(the_last_of_a_row_is_its_edge)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    struct muslin_solution_spec spec = MUSLIN_SOLUTION_SPEC_INIT;
+    begin_sewing(&sewn);
+    const muslin_id three = repeat_of(sewn.quilt, patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two), 1, 3);
+    const muslin_id six = patch_in(&sewn, sewn.white, WHOLE_IN(2), WHOLE_IN(6));
+    const muslin_id higher = patch_in(&sewn, sewn.white, WHOLE_IN(2), IN(6, 1, 4));
+    const muslin_id ends_in_three[] = { six, three };
+    const muslin_id ends_in_one[] = { three, six };
+    spec.ease = IN(0, 1, 4);
+    for (int i = 0; i < 2; i++) {
+        const muslin_id pair[] = { join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, i == 0 ? ends_in_three : ends_in_one, 2),
+                                   higher };
+        struct muslin_solution *solution =
+            solved_as(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2), &spec);
+        ck_assert_uint_eq(misfits_of(solution, rows), 1);
+        ck_assert_int_eq(rows[0].pieces, i == 0 ? 3 : 1);
+        ck_assert_int_eq(rows[0].ease_each, i == 0 ? 678 : IN(0, 1, 4));
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* A block that only lends its height is not in the top, and neither are its misfits. */
 START_TEST(what_is_only_measured_has_no_misfits)
 {
@@ -150,6 +242,87 @@ START_TEST(what_is_only_measured_has_no_misfits)
     struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
     ck_ok(muslin_solution_totals(solution, &totals, NULL));
     ck_assert_int_eq(totals.different_nodes, 3);
+    muslin_solution_free(solution);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* Three squares, one below the other, turned by a quarter lie side by side: then they are along the bottom, and one of
+ * them along the left. */
+START_TEST(pieces_along_an_edge_turn_with_it)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    begin_sewing(&sewn);
+    const muslin_id three = repeat_of(sewn.quilt, patch_of(sewn.quilt, sewn.blue, sewn.two, sewn.two), 1, 3);
+    const muslin_id other = patch_in(&sewn, sewn.white, WHOLE_IN(7), WHOLE_IN(7));
+    for (int32_t turn = 0; turn < 4; turn++)
+        for (int32_t axis = MUSLIN_AXIS_ACROSS; axis <= MUSLIN_AXIS_DOWN; axis++) {
+            const muslin_id pair[] = { turn_of(sewn.quilt, three, turn), other };
+            struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, axis, pair, 2));
+            ck_assert_uint_eq(misfits_of(solution, rows), 1);
+            ck_assert_int_eq(rows[0].pieces, (turn % 2 == 0) == (axis == MUSLIN_AXIS_ACROSS) ? 3 : 1);
+            muslin_solution_free(solution);
+        }
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* A patch with 3/8 in all round: a trimmed edge has the quilt's 1/4 in, the others what they had. */
+START_TEST(a_trimmed_edge_has_the_usual_allowance)
+{
+    struct sewn sewn;
+    struct muslin_quilt_patch_spec spec = MUSLIN_QUILT_PATCH_SPEC_INIT;
+    muslin_id patch = 0;
+    begin_sewing(&sewn);
+    spec.fabric = sewn.blue;
+    spec.width = spec.height = sewn.two;
+    spec.left = spec.right = spec.top = spec.bottom = fixed_of(sewn.quilt, IN(0, 3, 8));
+    ck_ok(muslin_quilt_patch(sewn.quilt, &spec, &patch, NULL));
+    for (int side = 0; side < 4; side++) {
+        muslin_len trims[] = { -1, -1, -1, -1 };
+        trims[side] = 100;
+        trims[(side + 1) % 4] = 0; /* nothing is trimmed there */
+        const muslin_id node = trim_of(&sewn, patch, trims[0], trims[1], trims[2], trims[3]);
+        struct muslin_solution *solution = solved(sewn.quilt, node);
+        const struct muslin_node_size size = size_of(solution, node);
+        ck_assert_int_eq(size.left, side == 0 ? IN(0, 1, 4) : IN(0, 3, 8));
+        ck_assert_int_eq(size.right, side == 1 ? IN(0, 1, 4) : IN(0, 3, 8));
+        ck_assert_int_eq(size.top, side == 2 ? IN(0, 1, 4) : IN(0, 3, 8));
+        ck_assert_int_eq(size.bottom, side == 3 ? IN(0, 1, 4) : IN(0, 3, 8));
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* Two windows, one below the other, have two strips along their left, and nothing rounded; beside what is 1/4 in too
+ * high both strips take up half of it. */
+START_TEST(a_strip_is_one_piece_along_its_edge)
+{
+    struct sewn sewn;
+    struct muslin_misfit rows[MANY];
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+    struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
+    muslin_id node = 0;
+    begin_sewing(&sewn);
+    spec.centre = patch_in(&sewn, sewn.blue, WHOLE_IN(6), WHOLE_IN(6));
+    spec.left_width = spec.bottom_width = sewn.two;
+    spec.left_fabric = spec.bottom_fabric = sewn.white;
+    ck_ok(muslin_quilt_set_in(sewn.quilt, &spec, &node, NULL));
+    const muslin_id twice[] = { node, node };
+    const muslin_id pair[] = { patch_in(&sewn, sewn.white, WHOLE_IN(1), IN(16, 1, 4)),
+                               join_of(sewn.quilt, MUSLIN_AXIS_DOWN, twice, 2) };
+    solve.ease = IN(0, 1, 4);
+    struct muslin_solution *solution =
+        solved_as(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2), &solve);
+    ck_assert_uint_eq(misfits_of(solution, rows), 1);
+    ck_assert_int_eq(rows[0].pieces, 2);
+    ck_assert_int_eq(rows[0].ease_each, IN(0, 1, 8));
+    ck_ok(muslin_solution_totals(solution, &totals, NULL));
+    ck_assert_int_eq(totals.area_error, 0);
+    ck_assert_int_eq(totals.exact, 1);
     muslin_solution_free(solution);
     end_sewing(&sewn);
 }
@@ -318,6 +491,49 @@ START_TEST(gaps_are_not_covered)
     solution = solved_as(sewn.quilt, top, &spec);
     ck_assert_int_eq(totals_of(solution).misfits, 2);
     muslin_solution_free(solution);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* One tick of a pair of patches, 100 x 60 and 200 x 60, is trimmed away at each side in turn. */
+START_TEST(a_tick_trimmed_away_is_not_covered)
+{
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_id pair[] = { patch_in(&sewn, sewn.blue, 100, 60), patch_in(&sewn, sewn.white, 200, 60) };
+    const muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
+    for (int side = 0; side < 4; side++) {
+        struct muslin_solution *solution =
+            solved(sewn.quilt, trim_of(&sewn, join, side == 0, side == 1, side == 2, side == 3));
+        const int64_t area = side < 2 ? 2 * 299 * 60 : 2 * 300 * 59;
+        ck_assert_int_eq(totals_of(solution).finished_area, area);
+        ck_assert_int_eq(totals_of(solution).patch_area, area);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* 2^14 x 2^14 patches of a tick beside one as high, of which 3 of 5 ticks are trimmed away, at the left or at the
+ * right: what is not cut is passed over, though it lies along three edges, or this takes hours. */
+START_TEST(what_is_not_cut_is_passed_over)
+{
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    muslin_id many = patch_in(&sewn, sewn.blue, 1, 1);
+    for (int i = 0; i < 28; i++) {
+        const muslin_id twice[] = { many, many };
+        many = join_of(sewn.quilt, i % 2 == 0 ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN, twice, 2);
+    }
+    const muslin_id beside = patch_in(&sewn, sewn.white, 5, 16384);
+    const muslin_id pairs[][2] = { { beside, many }, { many, beside } };
+    for (int i = 0; i < 2; i++) {
+        const muslin_id join = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pairs[i], 2);
+        const muslin_id trimmed = trim_of(&sewn, join, i == 0 ? 3 : 0, i == 1 ? 3 : 0, 0, 0);
+        struct muslin_solution *solution = solved(sewn.quilt, trimmed);
+        ck_assert_int_eq(totals_of(solution).patch_area, 2 * 16386 * 16384);
+        muslin_solution_free(solution);
+    }
     end_sewing(&sewn);
 }
 END_TEST
@@ -604,12 +820,20 @@ Suite *solution_check_suite(void)
     tcase_add_test(tcase, patches_that_differ_do_not_meet);
     tcase_add_test(tcase, edges_are_eased_over_their_pieces);
     tcase_add_test(tcase, allowances_must_meet_too);
+    tcase_add_test(tcase, raw_and_mixed_edges_meet_from_either_side);
+    tcase_add_test(tcase, a_tick_is_a_difference);
+    tcase_add_test(tcase, the_last_of_a_row_is_its_edge);
     tcase_add_test(tcase, what_is_only_measured_has_no_misfits);
+    tcase_add_test(tcase, pieces_along_an_edge_turn_with_it);
+    tcase_add_test(tcase, a_trimmed_edge_has_the_usual_allowance);
+    tcase_add_test(tcase, a_strip_is_one_piece_along_its_edge);
     tcase_add_test(tcase, misfits_are_asked_for_and_filled);
     tcase_add_test(tcase, every_node_has_a_way);
     tcase_add_test(tcase, a_way_needs_room);
     tcase_add_test(tcase, the_whole_at_a_glance);
     tcase_add_test(tcase, gaps_are_not_covered);
+    tcase_add_test(tcase, a_tick_trimmed_away_is_not_covered);
+    tcase_add_test(tcase, what_is_not_cut_is_passed_over);
     tcase_add_test(tcase, what_is_trimmed_away_is_not_covered);
     tcase_add_test(tcase, totals_follow_the_rules_of_outputs);
     tcase_add_test(tcase, three_strips_of_two_inches);

@@ -729,6 +729,89 @@ START_TEST(setting_triangles_are_those_of_the_setting)
 }
 END_TEST
 
+/* A half-rectangle once upright, twice turned by a quarter, and so on, its mirror image so too: each copy has a blue
+ * and a white triangle, of its own hand. */
+START_TEST(copies_of_each_hand_are_cut_however_they_are_turned)
+{
+    static struct listed listed;
+    static const muslin_len size[3] = { WHOLE_IN(6), WHOLE_IN(3), 0 };
+    struct sewn sewn;
+    muslin_id copies[40];
+    size_t n = 0;
+    begin_sewing(&sewn);
+    const muslin_id colours[] = { sewn.blue, sewn.white };
+    const muslin_id unit = unit_of(&sewn, MUSLIN_UNIT_HALF_RECTANGLE, MUSLIN_UNIT_METHOD_PIECES, 1, size, colours, 2);
+    for (int mirrored = 0; mirrored <= 1; mirrored++)
+        for (int turn = 0; turn < 4; turn++)
+            for (int k = 0; k <= turn + 4 * mirrored; k++)
+                ck_ok(muslin_quilt_lay(sewn.quilt, unit, turn, mirrored, &copies[n++], NULL));
+    ck_assert_uint_eq(n, 36);
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_DOWN, copies, n));
+    int64_t needed[2] = { 0, 0 };
+    for (size_t i = 0; i < listed.cut_count; i++) {
+        const struct muslin_solution_cut *cut = &listed.cuts[i];
+        ck_assert_int_eq(cut->source, MUSLIN_CUT_SOURCE_UNIT);
+        ck_assert_int_ge(cut->spare, 0);
+        needed[cut->fabric == sewn.blue ? 0 : 1] += cut->pieces - cut->spare;
+    }
+    ck_assert_int_eq(needed[0], 36);
+    ck_assert_int_eq(needed[1], 36);
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* A unit that only lends its width is not cut, though it is like one that is. */
+START_TEST(a_unit_that_is_only_measured_is_not_cut)
+{
+    static struct listed listed;
+    struct sewn sewn;
+    struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+    muslin_id nodes[2];
+    begin_sewing(&sewn);
+    const muslin_id colours[] = { sewn.blue, sewn.white };
+    const muslin_id widths[] = { fixed_of(sewn.quilt, WHOLE_IN(2)), sewn.two };
+    for (int i = 0; i < 2; i++) {
+        spec.width = widths[i];
+        ck_ok(muslin_quilt_unit(sewn.quilt, &spec, colours, 2, &nodes[i], NULL));
+    }
+    ck_assert_int_ne(nodes[0], nodes[1]);
+    const muslin_id wide = extent_of(sewn.quilt, nodes[0], MUSLIN_AXIS_ACROSS);
+    const muslin_id pair[] = { nodes[1], patch_of(sewn.quilt, sewn.blue, wide, sewn.two) };
+    list_of(&listed, sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2));
+    ck_assert_uint_eq(listed.cut_count, 3);
+    for (size_t i = 0; i < listed.cut_count; i++) {
+        ck_assert_int_ne(listed.cuts[i].first_node, nodes[0]);
+        ck_assert_int_eq(listed.cuts[i].nodes, 1);
+    }
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* The customary addition is the solution's own: 6 in and 1 1/2 in. */
+START_TEST(quarter_squares_have_the_addition_that_is_asked_for)
+{
+    static struct listed listed;
+    static const muslin_len size[3] = { WHOLE_IN(6), 0, 0 };
+    struct sewn sewn;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    begin_sewing(&sewn);
+    const muslin_id colours[] = { sewn.blue, sewn.white };
+    solve.policy = MUSLIN_ALLOWANCE_POLICY_CUSTOMARY;
+    solve.quarter_addition = IN(1, 1, 2);
+    list_with(&listed, sewn.quilt,
+              unit_of(&sewn, MUSLIN_UNIT_QUARTER_SQUARE, MUSLIN_UNIT_METHOD_PIECES, 1, size, colours, 2), &solve);
+    ck_assert_uint_eq(listed.cut_count, 2);
+    for (size_t i = 0; i < 2; i++) {
+        ck_assert_int_eq(listed.cuts[i].cut_width, IN(7, 1, 2));
+        ck_assert_int_eq(listed.cuts[i].cut_height, IN(7, 1, 2));
+    }
+    end_list(&listed);
+    end_sewing(&sewn);
+}
+END_TEST
+
 START_TEST(an_addition_too_small_for_setting_triangles_is_refused)
 {
     struct sewn sewn;
@@ -1135,6 +1218,9 @@ Suite *solution_cuts_unit_suite(void)
     tcase_add_test(others, setting_triangles_come_from_squares);
     tcase_add_test(others, fields_share_squares_for_their_triangles);
     tcase_add_test(others, setting_triangles_are_those_of_the_setting);
+    tcase_add_test(others, copies_of_each_hand_are_cut_however_they_are_turned);
+    tcase_add_test(others, a_unit_that_is_only_measured_is_not_cut);
+    tcase_add_test(others, quarter_squares_have_the_addition_that_is_asked_for);
     tcase_add_test(others, an_addition_too_small_for_setting_triangles_is_refused);
     tcase_add_test(others, sixty_degree_pieces_are_cut_from_strips);
     tcase_add_test(others, ends_of_rows_change_hands_in_the_mirror);

@@ -138,6 +138,33 @@ START_TEST(what_hangs_on_a_field_is_not_exact)
         ck_assert_int_eq(totals.area_error, 0);
         muslin_solution_free(solution);
     }
+    /* whichever edge is trimmed by it */
+    muslin_id large = square_of(&s, WHOLE_IN(40));
+    for (int edge = 0; edge < 4; edge++) {
+        struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
+        muslin_id trimmed = 0;
+        trim.left = edge == 0 ? wide : s.two;
+        trim.right = edge == 1 ? wide : s.two;
+        trim.top = edge == 2 ? wide : s.two;
+        trim.bottom = edge == 3 ? wide : s.two;
+        ck_ok(muslin_quilt_trim(s.quilt, large, &trim, &trimmed, NULL));
+        struct muslin_solution *solution = solved(s.quilt, trimmed);
+        ck_assert_int_eq(size_of(solution, trimmed).exact, 0);
+        muslin_solution_free(solution);
+        /* or has a strip so wide */
+        struct muslin_quilt_set_in_spec border = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+        muslin_id bordered = 0;
+        border.centre = large;
+        border.left_width = trim.left;
+        border.right_width = trim.right;
+        border.top_width = trim.top;
+        border.bottom_width = trim.bottom;
+        border.left_fabric = border.right_fabric = border.top_fabric = border.bottom_fabric = s.white;
+        ck_ok(muslin_quilt_set_in(s.quilt, &border, &bordered, NULL));
+        solution = solved(s.quilt, bordered);
+        ck_assert_int_eq(size_of(solution, bordered).exact, 0);
+        muslin_solution_free(solution);
+    }
     end_sewing(&s);
 }
 END_TEST
@@ -546,6 +573,103 @@ START_TEST(rows_of_triangles_have_their_size)
 }
 END_TEST
 
+/* How many outlines have an edge, not just a point, on a side of what is drawn: left, right, top, bottom. */
+static int64_t drawn_along(int side, muslin_len width, muslin_len height)
+{
+    const muslin_len line = side == 1 ? width : side == 2 ? height : 0;
+    int64_t pieces = 0;
+    for (size_t row = 0; row < drawn.count; row++) {
+        const struct muslin_outline *outline = &drawn.rows[row];
+        int touches = 0;
+        for (int64_t k = 0; k < outline->corners; k++) {
+            const struct muslin_outline_corner *from = &drawn.corners[outline->first_corner + k];
+            const struct muslin_outline_corner *to = &drawn.corners[outline->first_corner + (k + 1) % outline->corners];
+            touches |= side < 2 ? from->x == line && to->x == line : from->y == line && to->y == line;
+        }
+        pieces += touches;
+    }
+    return pieces;
+}
+
+/* The pieces along each side, as what is sewn to it and a tick longer is told, are those drawn there. */
+static void ck_along(struct sewn *s, muslin_id node)
+{
+    struct muslin_solution *solution = solved(s->quilt, node);
+    const struct muslin_node_size size = size_of(solution, node);
+    int64_t pieces[4];
+    draw_all(solution, node, MUSLIN_STAGE_FINISHED);
+    for (int side = 0; side < 4; side++)
+        pieces[side] = drawn_along(side, size.finished_width, size.finished_height);
+    muslin_solution_free(solution);
+    for (int side = 0; side < 4; side++) {
+        const int across = side < 2;
+        const muslin_id longer = fixed_of(s->quilt, (across ? size.finished_height : size.finished_width) + 1);
+        const muslin_id patch = patch_of(s->quilt, s->blue, across ? s->two : longer, across ? longer : s->two);
+        const muslin_id before[] = { patch, node };
+        const muslin_id after[] = { node, patch };
+        const muslin_id join = join_of(s->quilt, across ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN,
+                                       side % 2 == 0 ? before : after, 2);
+        struct muslin_misfit row = { .size = (uint32_t)sizeof row };
+        size_t count = 0;
+        solution = solved(s->quilt, join);
+        ck_ok(muslin_solution_misfits(solution, &row, sizeof row, 1, &count, NULL));
+        ck_assert_uint_eq(count, 1);
+        ck_assert_int_eq(row.node, join);
+        ck_assert_int_eq(row.pieces, pieces[side]);
+        muslin_solution_free(solution);
+    }
+}
+
+START_TEST(pieces_along_the_sides_are_those_drawn_there)
+{
+    const char *const cells[] = { "11111", "1112", "2111", "213", "31113", "121121", "1111111111", "22", "112211" };
+    const int64_t rows[] = { 1, 1, 1, 1, 3, 2, 2, 1, 2 };
+    struct sewn s;
+    begin_sewing(&s);
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
+        for (int32_t first = 1; first <= 2; first++)
+            ck_along(&s, rows_of(&s, rows[i], first, fixed_of(s.quilt, 24384), cells[i]));
+    const muslin_id square = square_of(&s, WHOLE_IN(6));
+    for (int64_t columns = 1; columns <= 3; columns++)
+        for (int64_t down = 1; down <= 3; down++) {
+            ck_along(&s, field_of(&s, columns, down, square, 0));
+            ck_along(&s, field_of(&s, columns, down, square, fixed_of(s.quilt, WHOLE_IN(1))));
+        }
+    end_sewing(&s);
+}
+END_TEST
+
+/* How far areas can be off. Each corner of an outline is within half a tick: twice its area is, along all its edges,
+ * within the ways to the right and upwards, which for a convex one are twice its box, with two ticks a corner, as
+ * differences of what is rounded pass those of what is exact by one at most, and half a tick where two moved corners
+ * meet. The size is rounded too: width, height, and one. Bounds of rows 3 in high, 24384 ticks, lie at multiples of
+ * 14078.109. */
+static void ck_area_error(const char *cells, muslin_len width, muslin_len boxes, int64_t outlines, int64_t ends)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id rows = rows_of(&s, 1, 1, fixed_of(s.quilt, 24384), cells);
+    struct muslin_solution *solution = solved(s.quilt, rows);
+    const int64_t size = width + 24384 + 1;
+    const int64_t error = size + 2 * (boxes + outlines * 24384) + ends;
+    ck_assert_int_eq(totals_of(solution).area_error, error);
+    muslin_solution_free(solution);
+    const muslin_id twice[] = { rows, rows };
+    solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, twice, 2));
+    ck_assert_int_eq(totals_of(solution).area_error, 2 * error);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+
+START_TEST(areas_are_off_by_no_more_than_corners_let_them)
+{
+    /* five triangles, two cells wide, and two halves of one: each 3 x 2 and 3 / 2 more, up to a whole */
+    ck_area_error("11111", 84469, 28156 + 28156 + 28156 + 28157 + 28157 + 14078 + 14078, 7, 7 * (6 + 2));
+    /* one piece with four corners, three cells wide, between two halves */
+    ck_area_error("2", 42234, 42234 + 14078 + 14078, 3, 2 * (6 + 2) + 8 + 2);
+}
+END_TEST
+
 START_TEST(rows_too_low_or_too_wide_are_refused)
 {
     struct sewn s;
@@ -869,6 +993,8 @@ Suite *solution_field_suite(void)
     suite_add_tcase(suite, on_point);
     TCase *sixty = tcase_create("60 degrees");
     tcase_add_test(sixty, rows_of_triangles_have_their_size);
+    tcase_add_test(sixty, pieces_along_the_sides_are_those_drawn_there);
+    tcase_add_test(sixty, areas_are_off_by_no_more_than_corners_let_them);
     tcase_add_test(sixty, rows_too_low_or_too_wide_are_refused);
     tcase_add_test(sixty, rows_of_triangles_are_drawn);
     tcase_add_test(sixty, diamonds_and_half_hexagons_are_drawn);

@@ -629,6 +629,66 @@ START_TEST(a_trimmed_edge_is_sewn_on)
 }
 END_TEST
 
+/* A patch of one tick, in the middle of nine: its edges lie along the four seams round it. */
+START_TEST(edges_of_a_tick_have_their_seams)
+{
+    struct sewn sewn;
+    struct drawn drawn;
+    begin_sewing(&sewn);
+    const muslin_id sizes[] = { fixed_of(sewn.quilt, 5), fixed_of(sewn.quilt, 1), fixed_of(sewn.quilt, 7) };
+    muslin_id rows[3];
+    for (int row = 0; row < 3; row++) {
+        muslin_id across[3];
+        for (int column = 0; column < 3; column++)
+            across[column] = patch_of(sewn.quilt, sewn.blue, sizes[column], sizes[row]);
+        rows[row] = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, across, 3);
+    }
+    const muslin_id top = join_of(sewn.quilt, MUSLIN_AXIS_DOWN, rows, 3);
+    struct muslin_solution *solution = solved(sewn.quilt, top);
+    draw_all(solution, top, MUSLIN_STAGE_FINISHED, &drawn);
+    ck_assert_uint_eq(drawn.count, 9);
+    ck_assert_int_eq(drawn.rows[4].corners, 4);
+    for (int64_t k = 0; k < 4; k++) {
+        const struct muslin_outline_corner *from = corner_of(&drawn, 4, k);
+        const muslin_len right = corner_of(&drawn, 4, k + 1)->x - from->x;
+        const muslin_len up = corner_of(&drawn, 4, k + 1)->y - from->y;
+        ck_assert_int_eq(right * right + up * up, 1);
+        /* along the bottom to the right, then up: seam 1 of the rows below, of the row to the right */
+        ck_assert_int_eq(from->seam_node, right != 0 ? top : rows[1]);
+        ck_assert_int_eq(from->seam, right + up == 1);
+    }
+    muslin_solution_free(solution);
+    end_sewing(&sewn);
+}
+END_TEST
+
+/* A patch 1 x 3 in, turned by a quarter, beside one of 2 x 1 in: 5 x 1 in. All that turned again, and mirrored first.
+ * */
+START_TEST(turned_within_turned)
+{
+    struct sewn sewn;
+    struct drawn drawn;
+    begin_sewing(&sewn);
+    const muslin_id pair[] = { turn_of(sewn.quilt, patch_in(&sewn, sewn.blue, 1, 3), 1),
+                               patch_in(&sewn, sewn.white, 2, 1) };
+    const muslin_id row = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, pair, 2);
+    const struct box blue[] = { { 0, 0, 3, 1 }, { 0, 2, 1, 5 }, { 2, 0, 5, 1 }, { 0, 0, 1, 3 } };
+    const struct box white[] = { { 3, 0, 5, 1 }, { 0, 0, 1, 2 }, { 0, 0, 2, 1 }, { 0, 3, 1, 5 } };
+    for (int mirrored = 0; mirrored <= 1; mirrored++)
+        for (int32_t turn = 0; turn < 4; turn++) {
+            muslin_id node = 0;
+            ck_ok(muslin_quilt_lay(sewn.quilt, row, turn, mirrored, &node, NULL));
+            struct muslin_solution *solution = solved(sewn.quilt, node);
+            draw_all(solution, node, MUSLIN_STAGE_FINISHED, &drawn);
+            /* left for right of such a row is as if it were turned end for end */
+            ck_box(&drawn, 0, blue[(turn + 2 * mirrored) % 4]);
+            ck_box(&drawn, 1, white[(turn + 2 * mirrored) % 4]);
+            muslin_solution_free(solution);
+        }
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* Trims within trims, and one exactly along a seam: what lay beyond is gone, and the seam with it. */
 START_TEST(trims_within_trims)
 {
@@ -770,6 +830,8 @@ Suite *solution_outlines_suite(void)
     tcase_add_test(tcase, what_is_wrong_is_said);
     tcase_add_test(tcase, a_trimmed_node_is_drawn_as_it_is_left);
     tcase_add_test(tcase, a_trimmed_edge_is_sewn_on);
+    tcase_add_test(tcase, edges_of_a_tick_have_their_seams);
+    tcase_add_test(tcase, turned_within_turned);
     tcase_add_test(tcase, trims_within_trims);
     tcase_add_test(tcase, what_is_trimmed_may_be_trimmed_away);
     tcase_add_test(tcase, a_tree_may_be_as_deep_as_can_be);

@@ -374,6 +374,28 @@ START_TEST(a_shape_of_another_size_keeps_its_seam)
 }
 END_TEST
 
+/* Corners of five and three: where one is rounded, in its width or its height, each outline is off by its box twice,
+ * two ticks a corner and half a one, up to a whole. */
+START_TEST(only_rounded_corners_make_areas_inexact)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const struct muslin_corner_spec rows[] = SLANT_CORNER;
+    const muslin_len sizes[][2] = { { 30000, 40000 }, { 30001, 40000 }, { 30000, 40001 }, { 48768, 48768 } };
+    for (size_t i = 0; i < COUNT_OF(sizes); i++) {
+        struct muslin_solution_total totals = { .size = (uint32_t)sizeof totals };
+        muslin_id node = shape_of(&s, rows, COUNT_OF(rows), 2, fixed_of(s.quilt, sizes[i][0]),
+                                  fixed_of(s.quilt, sizes[i][1]));
+        struct muslin_solution *solution = solved(s.quilt, node);
+        ck_ok(muslin_solution_totals(solution, &totals, NULL));
+        const int64_t boxes = sizes[i][0] + sizes[i][1] + 15000 + 20000;
+        ck_assert_int_eq(totals.area_error, i == 1 || i == 2 ? 2 * boxes + (10 + 3) + (6 + 2) : 0);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 /* Three bricks: the long one meets two above it, which meet each other within its upper side; it and its right
  * neighbour have a corner more within a straight side, which changes nothing. */
 START_TEST(an_edge_with_several_neighbours_has_the_first_seam)
@@ -444,6 +466,7 @@ Suite *solution_pieces_suite(void)
     tcase_add_test(tests, patches_along_an_edge_are_counted);
     tcase_add_test(tests, a_shape_is_drawn_as_drawn);
     tcase_add_test(tests, a_shape_of_another_size_keeps_its_seam);
+    tcase_add_test(tests, only_rounded_corners_make_areas_inexact);
     tcase_add_test(tests, an_edge_with_several_neighbours_has_the_first_seam);
     tcase_add_test(tests, without_a_seam_raw_is_finished);
     suite_add_tcase(suite, tests);

@@ -340,6 +340,10 @@ START_TEST(the_edge_cuts_sashes_off)
     const int64_t lying[][3] = { { 68968, 114947, 8 }, { 74716, 120695, 20 }, { 45979, 149431, -1 },
                                  { 34484, 149431, 21 } };
     ck_outline(14, p.sash, 1, 4, lying);
+    for (size_t row = 16; row < drawn.count; row++) {
+        ck_assert_int_eq(drawn.rows[row].on_point, 1); /* blocks as well */
+        ck_assert_int_eq(drawn.rows[row].quarter_turns, 0);
+    }
     muslin_solution_free(solution);
     end_sewing(&p.s);
 }

@@ -158,6 +158,39 @@ START_TEST(a_wrong_pinwheel_is_as_large_as_its_largest_row)
 END_TEST
 
 /* A block on point is rounded, and so is all that holds it. */
+/* A child with so many seams across and down: a grid of patches. */
+static muslin_id grid_of(struct sewn *s, int64_t across, int64_t down)
+{
+    return repeat_of(s->quilt, piece_of(s, 10, 10), across + 1, down + 1);
+}
+
+/* A level line meets the seams of top and right and the one between them, of left, centre and right with two, or of
+ * left and bottom with one; an upright line so. Each of them is the greatest in its turn. */
+START_TEST(seams_of_the_arms_of_a_pinwheel_add_up)
+{
+    /* centre, top, right, bottom, left; then in all */
+    const int64_t cases[][2][6] = { { { 1, 5, 4, 1, 1, 10 }, { 1, 5, 1, 1, 4, 10 } },
+                                    { { 4, 1, 5, 1, 3, 14 }, { 4, 3, 1, 5, 1, 14 } },
+                                    { { 1, 1, 1, 6, 5, 12 }, { 1, 1, 5, 6, 1, 12 } } };
+    struct sewn s;
+    begin_sewing(&s);
+    for (size_t i = 0; i < 3; i++) {
+        muslin_id nodes[5];
+        muslin_id node = 0;
+        for (int k = 0; k < 5; k++)
+            nodes[k] = grid_of(&s, cases[i][0][k], cases[i][1][k]);
+        const struct muslin_quilt_pinwheel_spec spec = { sizeof spec, 0, nodes[0], nodes[1], nodes[2], nodes[3],
+                                                         nodes[4] };
+        ck_ok(muslin_quilt_pinwheel(s.quilt, &spec, &node, NULL));
+        struct muslin_solution *solution = solved(s.quilt, node);
+        ck_assert_int_eq(size_of(solution, node).seams_across, cases[i][0][5]);
+        ck_assert_int_eq(size_of(solution, node).seams_down, cases[i][1][5]);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 START_TEST(what_holds_something_rounded_is_not_exact)
 {
     struct sewn s;
@@ -986,6 +1019,7 @@ Suite *solution_round_suite(void)
     tcase_add_test(sizes, four_rectangles_round_a_square);
     tcase_add_test(sizes, unequal_arms_meet_too);
     tcase_add_test(sizes, a_wrong_pinwheel_is_as_large_as_its_largest_row);
+    tcase_add_test(sizes, seams_of_the_arms_of_a_pinwheel_add_up);
     tcase_add_test(sizes, what_holds_something_rounded_is_not_exact);
     tcase_add_test(sizes, an_attic_window);
     tcase_add_test(sizes, strips_on_any_sides);

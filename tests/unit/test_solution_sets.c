@@ -566,6 +566,32 @@ START_TEST(strip_sets_are_rows_asked_for_and_filled)
 }
 END_TEST
 
+/* Segments of 3 1/2 in come 11 times from 40 in, which leaves 1 1/2 in; those of 2 1/2 in 16 times, with no slack: the
+ * second set tells it, and so does the whole. */
+START_TEST(all_sets_are_counted_and_warn)
+{
+    struct sewn sewn;
+    begin_sewing(&sewn);
+    const muslin_id three = fixed_of(sewn.quilt, WHOLE_IN(3));
+    muslin_id pairs[2];
+    for (int i = 0; i < 2; i++) {
+        const muslin_id two[] = { patch_of(sewn.quilt, sewn.blue, sewn.two, i == 0 ? three : sewn.two),
+                                  patch_of(sewn.quilt, sewn.white, sewn.two, i == 0 ? three : sewn.two) };
+        pairs[i] = join_of(sewn.quilt, MUSLIN_AXIS_ACROSS, two, 2);
+    }
+    for (int n = 1; n <= 2; n++) {
+        struct muslin_solution_total totals = { .size = sizeof totals };
+        const muslin_id both[] = { repeat_of(sewn.quilt, pairs[0], 4, 4), repeat_of(sewn.quilt, pairs[n - 1], 4, 4) };
+        struct muslin_solution *solution = solved(sewn.quilt, join_of(sewn.quilt, MUSLIN_AXIS_DOWN, both, 2));
+        ck_ok(muslin_solution_totals(solution, &totals, NULL));
+        ck_assert_int_eq(totals.stripsets, n);
+        ck_assert_uint_eq(totals.warnings, n == 2 ? MUSLIN_WARN_NO_SLACK : 0);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&sewn);
+}
+END_TEST
+
 /* A segment of 2 1/2 in: 16 from 40 in, on the edge. One pair alone is cut by itself, so that is no matter; 16 are a
  * whole set. */
 START_TEST(sets_that_are_not_used_give_no_warning_of_the_whole)
@@ -603,6 +629,7 @@ Suite *solution_sets_suite(void)
     tcase_add_test(found, a_patch_wider_than_the_cloth_is_cut_the_other_way);
     tcase_add_test(found, trims_and_the_fold_lower_the_yield);
     tcase_add_test(found, the_narrowest_fabric_rules);
+    tcase_add_test(found, all_sets_are_counted_and_warn);
     tcase_add_test(found, sets_that_are_not_used_give_no_warning_of_the_whole);
     suite_add_tcase(suite, found);
     TCase *used = tcase_create("used");
