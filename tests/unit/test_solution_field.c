@@ -639,6 +639,35 @@ START_TEST(pieces_along_the_sides_are_those_drawn_there)
 }
 END_TEST
 
+/* A row that is the same from both ends: raw, its right half-triangle is the mirror image of the left one, but for what
+ * is rounded. */
+START_TEST(raw_half_triangles_are_mirror_images)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    for (int32_t first = MUSLIN_SIXTY_FIRST_ON_SIDE; first <= MUSLIN_SIXTY_FIRST_ON_POINT; first++) {
+        const muslin_id row = rows_of(&s, 1, first, fixed_of(s.quilt, 24384), "11111");
+        struct muslin_solution *solution = solved(s.quilt, row);
+        const muslin_len width = size_of(solution, row).finished_width;
+        draw_all(solution, row, MUSLIN_STAGE_RAW);
+        ck_assert_uint_eq(drawn.count, 7);
+        ck_assert_int_eq(drawn.rows[5].corners, 3);
+        ck_assert_int_eq(drawn.rows[6].corners, 3);
+        for (int64_t k = 0; k < 3; k++) {
+            const struct muslin_outline_corner *left = &drawn.corners[drawn.rows[5].first_corner + k];
+            int found = 0;
+            for (int64_t j = 0; j < 3; j++) {
+                const struct muslin_outline_corner *right = &drawn.corners[drawn.rows[6].first_corner + j];
+                found += llabs(left->x + right->x - width) <= 1 && llabs(left->y - right->y) <= 1;
+            }
+            ck_assert_int_eq(found, 1);
+        }
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 /* How far areas can be off. Each corner of an outline is within half a tick: twice its area is, along all its edges,
  * within the ways to the right and upwards, which for a convex one are twice its box, with two ticks a corner, as
  * differences of what is rounded pass those of what is exact by one at most, and half a tick where two moved corners
@@ -994,6 +1023,7 @@ Suite *solution_field_suite(void)
     TCase *sixty = tcase_create("60 degrees");
     tcase_add_test(sixty, rows_of_triangles_have_their_size);
     tcase_add_test(sixty, pieces_along_the_sides_are_those_drawn_there);
+    tcase_add_test(sixty, raw_half_triangles_are_mirror_images);
     tcase_add_test(sixty, areas_are_off_by_no_more_than_corners_let_them);
     tcase_add_test(sixty, rows_too_low_or_too_wide_are_refused);
     tcase_add_test(sixty, rows_of_triangles_are_drawn);
