@@ -978,6 +978,103 @@ START_TEST(below_is_as_dark_as_beside)
 }
 END_TEST
 
+/* Three rows of three pieces, of 1, 1, 2, then 2, 1, 1, then 1, 1, 2 cells, each of its own darkness, between
+ * half-triangles that are neither light nor dark. */
+static muslin_id rows_of_nine(struct sewn *s, int32_t first)
+{
+    static const int32_t darkness[] = { 10, 70, 30, 90, 20, 80, 15, 65, 35 };
+    static const int64_t cells[] = { 1, 1, 2, 2, 1, 1, 1, 1, 2 };
+    struct muslin_quilt_sixty_spec spec = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec pieces[9];
+    muslin_id rows = 0;
+    for (int i = 0; i < 9; i++) {
+        const struct muslin_quilt_sixty_piece_spec piece = MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
+        pieces[i] = piece;
+        pieces[i].fabric = fabric_so_dark(s->quilt, darkness[i]);
+        pieces[i].cells = cells[i];
+    }
+    spec.height = s->two;
+    spec.cells = 4;
+    spec.rows = 3;
+    spec.first = first;
+    spec.end_fabric = fabric_so_dark(s->quilt, 50);
+    ck_ok(muslin_quilt_sixty(s->quilt, &spec, pieces, sizeof pieces[0], 9, &rows, NULL));
+    return rows;
+}
+
+/* At the left of each piece: to the darker of it and the one before, 50 at the ends. Then at the right end of each row.
+ * Between rows are two half-triangles of one fabric. What is preferred gives way where seams nest. */
+START_TEST(each_piece_of_a_row_is_compared_with_its_neighbours)
+{
+    const int32_t wish[] = { 1, 2, 1, 2, 1, 2, 1, 2, 1, 2, 1, 2, 0, 0 };
+    struct sewn s;
+    begin_sewing(&s);
+    for (int32_t first = MUSLIN_SIXTY_FIRST_ON_SIDE; first <= MUSLIN_SIXTY_FIRST_ON_POINT; first++) {
+        struct muslin_solution *solution = solved(s.quilt, rows_of_nine(&s, first));
+        struct muslin_pressing *plan = pressed(solution);
+        size_t n;
+        struct muslin_pressing_seam *seams = seams_of(plan, &n);
+        ck_assert_uint_eq(n, 14);
+        for (size_t k = 0; k < n; k++) {
+            const int32_t kept = seams[k].preferred == MUSLIN_PREFERRED_KEPT;
+            ck_assert_int_eq(seams[k].preferred == MUSLIN_PREFERRED_NEITHER, wish[k] == 0);
+            if (wish[k] != 0)
+                ck_assert_int_eq(kept ? seams[k].towards : 3 - seams[k].towards, wish[k]);
+        }
+        free(seams);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* Every edge of a piece is part of the line of the seam that is told along it, or of the outside of all. A point that is
+ * rounded is within a tick of the line. */
+START_TEST(edges_lie_along_the_seams_they_name)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    for (int32_t first = MUSLIN_SIXTY_FIRST_ON_SIDE; first <= MUSLIN_SIXTY_FIRST_ON_POINT; first++) {
+        const muslin_id rows = rows_of_nine(&s, first);
+        struct muslin_solution *solution = solved(s.quilt, rows);
+        const struct muslin_node_size size = size_of(solution, rows);
+        struct muslin_pressing *plan = pressed(solution);
+        static struct muslin_outline outlines[15];
+        static struct muslin_outline_corner corners[64];
+        size_t count = 0;
+        size_t given = 0;
+        size_t n;
+        struct muslin_pressing_seam *seams = seams_of(plan, &n);
+        ck_ok(muslin_solution_outlines(solution, rows, MUSLIN_STAGE_FINISHED, 0, outlines, sizeof outlines[0], 15,
+                                       corners, sizeof corners[0], 64, &count, &given, NULL));
+        ck_assert_uint_eq(given, 15);
+        for (size_t i = 0; i < given; i++)
+            for (int64_t k = 0; k < outlines[i].corners; k++) {
+                const struct muslin_outline_corner *from = &corners[outlines[i].first_corner + k];
+                const struct muslin_outline_corner *to =
+                    &corners[outlines[i].first_corner + (k + 1) % outlines[i].corners];
+                const int outside = (from->x == to->x && (from->x == 0 || from->x == size.finished_width)) ||
+                                    (from->y == to->y && (from->y == 0 || from->y == size.finished_height));
+                ck_assert_int_eq(from->seam_node, outside ? 0 : rows);
+                if (outside)
+                    continue;
+                ck_assert_int_lt(from->seam, (int64_t)n);
+                const struct muslin_pressing_seam *seam = &seams[from->seam];
+                const muslin_len right = seam->to_x - seam->from_x;
+                const muslin_len up = seam->to_y - seam->from_y;
+                const int64_t near = 2 * (llabs(right) + llabs(up));
+                ck_assert_int_le(llabs(right * (from->y - seam->from_y) - up * (from->x - seam->from_x)), near);
+                ck_assert_int_le(llabs(right * (to->y - seam->from_y) - up * (to->x - seam->from_x)), near);
+            }
+        free(seams);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 START_TEST(the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwise)
 {
     struct sewn s;
@@ -1824,6 +1921,8 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, the_seams_of_a_pinwheel_have_their_ends);
     tcase_add_test(tests, below_is_as_dark_as_beside);
     tcase_add_test(tests, the_seams_of_a_mitred_border_have_their_ends);
+    tcase_add_test(tests, each_piece_of_a_row_is_compared_with_its_neighbours);
+    tcase_add_test(tests, edges_lie_along_the_seams_they_name);
     tcase_add_test(tests, the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwise);
     tcase_add_test(tests, two_slanted_seams_at_one_point_both_meet_what_is_there);
     tcase_add_test(tests, stars_meet_stars_and_regions_that_are_not_the_first_have_no_preference);

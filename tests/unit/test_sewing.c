@@ -436,6 +436,49 @@ START_TEST(units_of_one_size_and_the_same_fabrics_share_their_recipe)
 }
 END_TEST
 
+/* One strip at 100 x 200: as long as the side that it is sewn to. */
+START_TEST(a_strip_is_sewn_along_its_side)
+{
+    struct sewn s;
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec raw = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
+    struct muslin_solution *solution = NULL;
+    begin_sewing(&s);
+    ck_ok(muslin_quilt_seam(s.quilt, &raw.id, NULL, NULL));
+    const muslin_id patch = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 100), fixed_of(s.quilt, 200));
+    for (int side = 0; side < 4; side++) {
+        struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
+        muslin_id *const widths[] = { &spec.left_width, &spec.right_width, &spec.top_width, &spec.bottom_width };
+        muslin_id *const fabrics[] = { &spec.left_fabric, &spec.right_fabric, &spec.top_fabric, &spec.bottom_fabric };
+        muslin_id node = 0;
+        spec.centre = patch;
+        *widths[side] = s.two;
+        *fabrics[side] = s.white;
+        ck_ok(muslin_quilt_set_in(s.quilt, &spec, &node, NULL));
+        ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, NULL, &solution, NULL));
+        ck_assert_int_eq(steps_of(solution).rows[0].sewn, side < 2 ? 200 : 100);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* The very first node is a unit, and the first step; nothing goes into it. */
+START_TEST(the_first_node_may_be_the_first_step)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id unit = unit_of(&s, MUSLIN_UNIT_HALF_SQUARE, MUSLIN_UNIT_METHOD_TWO_AT_A_TIME, s.two, 0);
+    const muslin_id pair[] = { unit, unit };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, pair, 2));
+    const int64_t feeds[][3] = { { unit, 0, 2 } };
+    ck_feeds(solution, 0, NULL, 0);
+    ck_feeds(solution, 1, feeds, 1);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 /* Joined, trimmed, joined again: a trim is a step in which nothing is sewn. */
 START_TEST(a_trimmed_row)
 {
@@ -776,6 +819,8 @@ Suite *sewing_suite(void)
     tcase_add_test(steps, mitres_of_unequal_strips);
     tcase_add_test(steps, unequal_children_are_sewn_along_the_longer);
     tcase_add_test(steps, units_of_one_size_and_the_same_fabrics_share_their_recipe);
+    tcase_add_test(steps, a_strip_is_sewn_along_its_side);
+    tcase_add_test(steps, the_first_node_may_be_the_first_step);
     tcase_add_test(steps, a_trimmed_row);
     tcase_add_test(steps, mirrored_nodes_take_no_step_of_their_own);
     tcase_add_test(steps, a_patch_alone_is_not_sewn);

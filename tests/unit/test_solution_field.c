@@ -4,7 +4,7 @@
  *
  * Corners were worked out with 60 decimal digits (Python's decimal) from the geometry beside them, in ticks. With
  * B = 6 in = 48768: B / sqrt 2 = 34484.1835049; with H = 3 in = 24384: H / sqrt 3 = 14078.1089639. */
-#include "test_quilt.h"
+#include "test_solution_along.h"
 
 Suite *solution_field_suite(void);
 
@@ -573,53 +573,6 @@ START_TEST(rows_of_triangles_have_their_size)
 }
 END_TEST
 
-/* How many outlines have an edge, not just a point, on a side of what is drawn: left, right, top, bottom. */
-static int64_t drawn_along(int side, muslin_len width, muslin_len height)
-{
-    const muslin_len line = side == 1 ? width : side == 2 ? height : 0;
-    int64_t pieces = 0;
-    for (size_t row = 0; row < drawn.count; row++) {
-        const struct muslin_outline *outline = &drawn.rows[row];
-        int touches = 0;
-        for (int64_t k = 0; k < outline->corners; k++) {
-            const struct muslin_outline_corner *from = &drawn.corners[outline->first_corner + k];
-            const struct muslin_outline_corner *to = &drawn.corners[outline->first_corner + (k + 1) % outline->corners];
-            touches |= side < 2 ? from->x == line && to->x == line : from->y == line && to->y == line;
-        }
-        pieces += touches;
-    }
-    return pieces;
-}
-
-/* The pieces along each side, as what is sewn to it and a tick longer is told, are those drawn there. */
-static void ck_along(struct sewn *s, muslin_id node)
-{
-    struct muslin_solution *solution = solved(s->quilt, node);
-    const struct muslin_node_size size = size_of(solution, node);
-    int64_t pieces[4];
-    draw_all(solution, node, MUSLIN_STAGE_FINISHED);
-    for (int side = 0; side < 4; side++)
-        pieces[side] = drawn_along(side, size.finished_width, size.finished_height);
-    muslin_solution_free(solution);
-    for (int side = 0; side < 4; side++) {
-        const int across = side < 2;
-        const muslin_id longer = fixed_of(s->quilt, (across ? size.finished_height : size.finished_width) + 1);
-        const muslin_id patch = patch_of(s->quilt, s->blue, across ? s->two : longer, across ? longer : s->two);
-        const muslin_id before[] = { patch, node };
-        const muslin_id after[] = { node, patch };
-        const muslin_id join = join_of(s->quilt, across ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN,
-                                       side % 2 == 0 ? before : after, 2);
-        struct muslin_misfit row = { .size = (uint32_t)sizeof row };
-        size_t count = 0;
-        solution = solved(s->quilt, join);
-        ck_ok(muslin_solution_misfits(solution, &row, sizeof row, 1, &count, NULL));
-        ck_assert_uint_eq(count, 1);
-        ck_assert_int_eq(row.node, join);
-        ck_assert_int_eq(row.pieces, pieces[side]);
-        muslin_solution_free(solution);
-    }
-}
-
 START_TEST(pieces_along_the_sides_are_those_drawn_there)
 {
     const char *const cells[] = { "11111", "1112", "2111", "213", "31113", "121121", "1111111111", "22", "112211" };
@@ -633,8 +586,38 @@ START_TEST(pieces_along_the_sides_are_those_drawn_there)
     for (int64_t columns = 1; columns <= 3; columns++)
         for (int64_t down = 1; down <= 3; down++) {
             ck_along(&s, field_of(&s, columns, down, square, 0));
-            ck_along(&s, field_of(&s, columns, down, square, fixed_of(s.quilt, WHOLE_IN(1))));
+            for (int set_off = 1; set_off <= 16; set_off += 3)
+                ck_along(&s, field_of(&s, columns, down, square, fixed_of(s.quilt, WHOLE_IN(set_off))));
         }
+    end_sewing(&s);
+}
+END_TEST
+
+/* A row that is the same from both ends: raw, its right half-triangle is the mirror image of the left one, but for what
+ * is rounded. */
+START_TEST(raw_half_triangles_are_mirror_images)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    for (int32_t first = MUSLIN_SIXTY_FIRST_ON_SIDE; first <= MUSLIN_SIXTY_FIRST_ON_POINT; first++) {
+        const muslin_id row = rows_of(&s, 1, first, fixed_of(s.quilt, 24384), "11111");
+        struct muslin_solution *solution = solved(s.quilt, row);
+        const muslin_len width = size_of(solution, row).finished_width;
+        draw_all(solution, row, MUSLIN_STAGE_RAW);
+        ck_assert_uint_eq(drawn.count, 7);
+        ck_assert_int_eq(drawn.rows[5].corners, 3);
+        ck_assert_int_eq(drawn.rows[6].corners, 3);
+        for (int64_t k = 0; k < 3; k++) {
+            const struct muslin_outline_corner *left = &drawn.corners[drawn.rows[5].first_corner + k];
+            int found = 0;
+            for (int64_t j = 0; j < 3; j++) {
+                const struct muslin_outline_corner *right = &drawn.corners[drawn.rows[6].first_corner + j];
+                found += llabs(left->x + right->x - width) <= 1 && llabs(left->y - right->y) <= 1;
+            }
+            ck_assert_int_eq(found, 1);
+        }
+        muslin_solution_free(solution);
+    }
     end_sewing(&s);
 }
 END_TEST
@@ -994,6 +977,7 @@ Suite *solution_field_suite(void)
     TCase *sixty = tcase_create("60 degrees");
     tcase_add_test(sixty, rows_of_triangles_have_their_size);
     tcase_add_test(sixty, pieces_along_the_sides_are_those_drawn_there);
+    tcase_add_test(sixty, raw_half_triangles_are_mirror_images);
     tcase_add_test(sixty, areas_are_off_by_no_more_than_corners_let_them);
     tcase_add_test(sixty, rows_too_low_or_too_wide_are_refused);
     tcase_add_test(sixty, rows_of_triangles_are_drawn);

@@ -5,7 +5,7 @@
  * Blocks of B = 6 in = 48768 with sashes of w = 1 in = 8128, so P = B + w = 56896; E = 4064, e = 2032. Corners are at
  * whole sums of B and w along u and v, see lib/solution_diagonal.h, and were worked out from those with 60 decimal
  * digits (Python's decimal): B / sqrt 2 = 34484.18, w / sqrt 2 = 5747.36. */
-#include "test_quilt.h"
+#include "test_solution_along.h"
 #include "test_solution_cuts.h"
 
 Suite *solution_point_suite(void);
@@ -315,6 +315,44 @@ START_TEST(the_edge_cuts_cornerstones_in_half)
     ck_assert_int_eq(drawn.rows[12].region, 13);
     ck_assert_int_eq(drawn.rows[16].on_point, 1);
     muslin_solution_free(solution);
+    end_sewing(&p.s);
+}
+END_TEST
+
+START_TEST(pieces_along_the_sides_are_those_drawn_there)
+{
+    const int32_t layouts[] = { OUTER, CUT, INNER };
+    struct pointed p;
+    begin_point(&p);
+    for (int i = 0; i < 3; i++)
+        for (int64_t columns = 1; columns <= 3; columns++)
+            for (int64_t rows = 1; rows <= 3; rows++)
+                ck_along(&p.s, field_of(&p, layouts[i], columns, rows, square_of(&p, WHOLE_IN(6))));
+    end_sewing(&p.s);
+}
+END_TEST
+
+/* Where sashes end at the edge they are narrower than the blocks, of 1 in: one of 1 in and a tick is the smallest. */
+START_TEST(sashes_within_are_narrower_than_blocks)
+{
+    const struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct pointed p;
+    begin_point(&p);
+    for (muslin_len over = -1; over <= 1; over++) {
+        const muslin_id field = field_of(&p, INNER, 2, 2, square_of(&p, WHOLE_IN(1) + over));
+        struct muslin_solution *solution = NULL;
+        struct muslin_problem problem = { .size = (uint32_t)sizeof problem };
+        const muslin_status status =
+            muslin_solution_create(p.s.quilt, field, &solve, NULL, 0, 0, NULL, &solution, &problem);
+        muslin_solution_free(solution);
+        ck_status(status, over == 1 ? MUSLIN_OK : MUSLIN_ERR_RANGE);
+        if (over == 1)
+            continue;
+        ck_assert_int_eq(problem.argument, MUSLIN_ARG_BLOCK_WIDTH);
+        ck_assert_int_eq(problem.at, muslin_id_number(field));
+        ck_assert_int_eq(problem.value, WHOLE_IN(1) + over);
+        ck_assert_int_eq(problem.limit, WHOLE_IN(1) + 1);
+    }
     end_sewing(&p.s);
 }
 END_TEST
@@ -740,6 +778,8 @@ Suite *solution_point_suite(void)
     tcase_add_test(tests, blocks_are_held_against_the_sashes);
     tcase_add_test(tests, the_size_is_explained);
     tcase_add_test(tests, the_edge_cuts_cornerstones_in_half);
+    tcase_add_test(tests, pieces_along_the_sides_are_those_drawn_there);
+    tcase_add_test(tests, sashes_within_are_narrower_than_blocks);
     tcase_add_test(tests, the_edge_cuts_sashes_off);
     tcase_add_test(tests, a_triangle_lies_along_a_sash_and_a_cornerstone);
     tcase_add_test(tests, sashes_that_end_at_the_edge_are_cut_by_their_hand);
