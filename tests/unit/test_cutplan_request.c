@@ -344,6 +344,7 @@ START_TEST(every_allocation_may_fail)
         } else {
             p.spec.flags = MUSLIN_CUTPLAN_BY_PRIORITY;
             p.spec.usable_width = 0;
+            p.pieces[0].count = 1; /* that suffices: another row is short, and no place of what memory is wanting for */
             p.stock_n = 0;
             have(&p, 1, WHOLE_IN(22), WHOLE_IN(60));
         }

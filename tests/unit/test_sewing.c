@@ -351,29 +351,36 @@ START_TEST(an_attic_window)
 }
 END_TEST
 
+/* A top solved without seam allowance, and how much its first step sews. */
+static muslin_len sewn_without_seam(const struct sewn *s, const struct muslin_quilt_set_in_spec *spec)
+{
+    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
+    struct muslin_solution_value_spec raw = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
+    struct muslin_solution *solution = NULL;
+    muslin_id node = 0;
+    ck_ok(muslin_quilt_seam(s->quilt, &raw.id, NULL, NULL));
+    ck_ok(muslin_quilt_set_in(s->quilt, spec, &node, NULL));
+    ck_ok(muslin_solution_create(s->quilt, node, &solve, &raw, sizeof raw, 1, NULL, &solution, NULL));
+    const muslin_len sewn = steps_of(solution).rows[0].sewn;
+    muslin_solution_free(solution);
+    return sewn;
+}
+
 /* Mitres of 3 : 4, 5 : 12, 8 : 15 and 20 : 21 are whole, 5, 13, 17 and 29; sqrt 2 x 10^6 is not, nor sqrt 3 x 10^6. */
 START_TEST(mitres_of_unequal_strips)
 {
     struct sewn s;
-    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
-    struct muslin_solution_value_spec raw = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
-    struct muslin_solution *solution = NULL;
     begin_sewing(&s);
-    ck_ok(muslin_quilt_seam(s.quilt, &raw.id, NULL, NULL));
     const muslin_len cases[][3] = { { 3, 4, 5 },       { 12, 5, 13 },    { 8, 15, 17 }, { 20, 21, 29 },
                                     { 1000000, 1000000, 1414214 }, { 1, 1, 1 }, { 2, 2, 3 }, { 1, 2, 2 } };
     muslin_id square = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 100), fixed_of(s.quilt, 200));
     for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
         struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
-        muslin_id node = 0;
         spec.centre = square;
         spec.right_width = fixed_of(s.quilt, cases[i][0]);
         spec.top_width = fixed_of(s.quilt, cases[i][1]);
         spec.right_fabric = spec.top_fabric = s.white;
-        ck_ok(muslin_quilt_set_in(s.quilt, &spec, &node, NULL));
-        ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, NULL, &solution, NULL));
-        ck_assert_int_eq(steps_of(solution).rows[0].sewn, 200 + 100 + cases[i][2]);
-        muslin_solution_free(solution);
+        ck_assert_int_eq(sewn_without_seam(&s, &spec), 200 + 100 + cases[i][2]);
     }
     end_sewing(&s);
 }
@@ -440,24 +447,16 @@ END_TEST
 START_TEST(a_strip_is_sewn_along_its_side)
 {
     struct sewn s;
-    struct muslin_solution_spec solve = MUSLIN_SOLUTION_SPEC_INIT;
-    struct muslin_solution_value_spec raw = MUSLIN_SOLUTION_VALUE_SPEC_INIT;
-    struct muslin_solution *solution = NULL;
     begin_sewing(&s);
-    ck_ok(muslin_quilt_seam(s.quilt, &raw.id, NULL, NULL));
     const muslin_id patch = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 100), fixed_of(s.quilt, 200));
     for (int side = 0; side < 4; side++) {
         struct muslin_quilt_set_in_spec spec = MUSLIN_QUILT_SET_IN_SPEC_INIT;
         muslin_id *const widths[] = { &spec.left_width, &spec.right_width, &spec.top_width, &spec.bottom_width };
         muslin_id *const fabrics[] = { &spec.left_fabric, &spec.right_fabric, &spec.top_fabric, &spec.bottom_fabric };
-        muslin_id node = 0;
         spec.centre = patch;
         *widths[side] = s.two;
         *fabrics[side] = s.white;
-        ck_ok(muslin_quilt_set_in(s.quilt, &spec, &node, NULL));
-        ck_ok(muslin_solution_create(s.quilt, node, &solve, &raw, sizeof raw, 1, NULL, &solution, NULL));
-        ck_assert_int_eq(steps_of(solution).rows[0].sewn, side < 2 ? 200 : 100);
-        muslin_solution_free(solution);
+        ck_assert_int_eq(sewn_without_seam(&s, &spec), side < 2 ? 200 : 100);
     }
     end_sewing(&s);
 }

@@ -20,6 +20,14 @@ static struct msl_shape_edge line_of(int32_t row, int64_t px, int64_t py, int64_
     return line;
 }
 
+enum { SIDE = 4, POINTS = SIDE * SIDE };
+
+/* A line between two points of a square grid, by their numbers. */
+static struct msl_shape_edge on_grid(int32_t row, int from, int to)
+{
+    return line_of(row, from % SIDE, from / SIDE, to % SIDE, to / SIDE);
+}
+
 /* ---- straight edges --------------------------------------------------------------------------------------------- */
 
 static int is_within(int64_t number, int64_t whole)
@@ -40,8 +48,6 @@ static int have_common(const struct msl_shape_edge *m, const struct msl_shape_ed
     return wx * my == wy * mx && !(from < 0 && to < 0) && !(from > length && to > length);
 }
 
-enum { SIDE = 4, POINTS = SIDE * SIDE };
-
 START_TEST(straight_edges_meet_where_they_have_a_point_in_common)
 {
     int wrong = 0, meeting = 0;
@@ -49,8 +55,8 @@ START_TEST(straight_edges_meet_where_they_have_a_point_in_common)
         for (int b = 0; b < POINTS; b++)
             for (int c = 0; c < POINTS; c++)
                 for (int d = 0; d < POINTS; d++) {
-                    const struct msl_shape_edge m = line_of(0, a % SIDE, a / SIDE, b % SIDE, b / SIDE);
-                    const struct msl_shape_edge n = line_of(2, c % SIDE, c / SIDE, d % SIDE, d / SIDE);
+                    const struct msl_shape_edge m = on_grid(0, a, b);
+                    const struct msl_shape_edge n = on_grid(2, c, d);
                     if (a == b || c == d)
                         continue;
                     wrong += msl_edges_meet(&m, &n) != have_common(&m, &n);
@@ -68,8 +74,8 @@ START_TEST(neighbours_meet_where_the_ring_folds_back)
     for (int a = 0; a < POINTS; a++)
         for (int b = 0; b < POINTS; b++)
             for (int c = 0; c < POINTS; c++) {
-                const struct msl_shape_edge in = line_of(0, a % SIDE, a / SIDE, b % SIDE, b / SIDE);
-                const struct msl_shape_edge out = line_of(1, b % SIDE, b / SIDE, c % SIDE, c / SIDE);
+                const struct msl_shape_edge in = on_grid(0, a, b);
+                const struct msl_shape_edge out = on_grid(1, b, c);
                 const int64_t ix = in.qx - in.px, iy = in.qy - in.py, ox = out.qx - out.px, oy = out.qy - out.py;
                 const int folds = ix * oy == iy * ox && ix * ox + iy * oy < 0;
                 if (a == b || b == c)
@@ -89,8 +95,8 @@ START_TEST(edges_lie_along_each_other_where_they_run_the_same_way)
         for (int b = 0; b < POINTS; b++)
             for (int c = 0; c < POINTS; c++)
                 for (int d = 0; d < POINTS; d++) {
-                    const struct msl_shape_edge m = line_of(0, a % SIDE, a / SIDE, b % SIDE, b / SIDE);
-                    const struct msl_shape_edge n = line_of(2, c % SIDE, c / SIDE, d % SIDE, d / SIDE);
+                    const struct msl_shape_edge m = on_grid(0, a, b);
+                    const struct msl_shape_edge n = on_grid(2, c, d);
                     const int64_t x = m.qx - m.px, y = m.qy - m.py;
                     const int64_t from = x * (n.px - m.px) + y * (n.py - m.py);
                     const int64_t to = x * (n.qx - m.px) + y * (n.qy - m.py);
@@ -110,8 +116,8 @@ START_TEST(points_lie_on_an_edge_from_end_to_end)
     for (int a = 0; a < POINTS; a++)
         for (int b = 0; b < POINTS; b++)
             for (int c = 0; c < POINTS; c++) {
-                const struct msl_shape_edge edge = line_of(0, a % SIDE, a / SIDE, b % SIDE, b / SIDE);
-                const struct msl_shape_edge point = line_of(0, c % SIDE, c / SIDE, c % SIDE, c / SIDE);
+                const struct msl_shape_edge edge = on_grid(0, a, b);
+                const struct msl_shape_edge point = on_grid(0, c, c);
                 const int64_t ex = edge.qx - edge.px, ey = edge.qy - edge.py;
                 const int64_t wx = point.px - edge.px, wy = point.py - edge.py;
                 const int is_on = ex * wy == ey * wx && is_within(ex * wx + ey * wy, ex * ex + ey * ey);
