@@ -104,7 +104,7 @@ static int64_t twice_the_root(const struct msl_surd *surd, int32_t *whole_root)
   @ assigns *is_whole;
   @ ensures *is_whole == 0 || *is_whole == 1;
   @ ensures \forall integer y; sum_reaches(*surd, y) <==> y <= \result;
-  @ ensures \forall integer y; y <= \result ==> (sum_within(*surd, y) <==> *is_whole != 0 && y == \result); */
+  @ ensures \forall integer y; sum_within(*surd, y) <==> \result + (*is_whole != 0 ? 0 : 1) <= y; */
 static int64_t twice_the_sum(const struct msl_surd *surd, int32_t *is_whole)
 {
     int64_t twice = 2 * surd->whole;
@@ -124,6 +124,14 @@ static int64_t twice_the_sum(const struct msl_surd *surd, int32_t *is_whole)
 
 /* floor(y / d) = floor(floor(y) / d) for a whole d above 0. So the floor of twice (p +- R) / d needs only that of twice
  * p +- R; its lowest bit tells the half. */
+/*@ predicate is_floor(integer halves, integer twice, integer d) =
+  @         0 < d && times(halves, d) <= twice < times(halves + 1, d);
+  @ lemma floor_reaches: \forall integer twice, halves, d, h;
+  @         is_floor(halves, twice, d) ==> (times(h, d) <= twice <==> h <= halves);
+  @ lemma floor_stays_below: \forall integer twice, halves, d, h;
+  @         is_floor(halves, twice, d) && twice != times(halves, d) ==> (twice <= times(h, d) <==> halves < h);
+  @ lemma floor_stays_within: \forall integer halves, d, h;
+  @         0 < d ==> (times(halves, d) <= times(h, d) <==> halves <= h); */
 struct msl_exact msl_surd_exact(const struct msl_surd *surd)
 {
     struct msl_exact exact;
@@ -133,16 +141,20 @@ struct msl_exact msl_surd_exact(const struct msl_surd *surd)
     exact.floor = floor_of(halves, 2);
     exact.upper_half = halves != 2 * exact.floor;
     exact.on_tick = is_whole && twice % surd->divisor == 0 && !exact.upper_half;
-    /*@ assert halves == 2 * exact.floor || halves == 2 * exact.floor + 1; */
-    /*@ assert 2 * exact.floor * surd->divisor <= twice < (2 * exact.floor + 2) * surd->divisor; */
-    /*@ assert exact.upper_half != 0 ==> (2 * exact.floor + 1) * surd->divisor == halves * surd->divisor; */
-    /*@ assert exact.upper_half == 0 ==> (2 * exact.floor + 1) * surd->divisor == (halves + 1) * surd->divisor; */
-    /*@ assert exact.on_tick != 0 <==> is_whole != 0 && 2 * exact.floor * surd->divisor == twice; */
-    /*@ assert sum_reaches(*surd, 2 * exact.floor * surd->divisor); */
-    /*@ assert !sum_reaches(*surd, (2 * exact.floor + 2) * surd->divisor); */
-    /*@ assert exact.upper_half != 0 ==> sum_reaches(*surd, (2 * exact.floor + 1) * surd->divisor); */
-    /*@ assert exact.upper_half == 0 ==> !sum_reaches(*surd, (2 * exact.floor + 1) * surd->divisor); */
-    /*@ assert exact.on_tick != 0 <==> sum_within(*surd, 2 * exact.floor * surd->divisor); */
+    /*@ assert is_floor(halves, twice, surd->divisor); */
+    /*@ assert halves == twice_of(exact); */
+    /*@ assert exact.on_tick != 0 <==>
+      @        is_whole != 0 && twice == times(halves, surd->divisor) && halves == 2 * exact.floor; */
+    /*@ assert \forall integer h; times(h, surd->divisor) <= twice <==> h <= halves; */
+    /*@ assert \forall integer h; half_reaches(*surd, surd->divisor, h) <==> h <= halves; */
+    /*@ assert \forall integer h; twice + (is_whole != 0 ? 0 : 1) <= times(h, surd->divisor) <==>
+      @        halves + (is_whole != 0 && twice == times(halves, surd->divisor) ? 0 : 1) <= h; */
+    /*@ assert \forall integer h; half_within(*surd, surd->divisor, h) <==>
+      @        twice + (is_whole != 0 ? 0 : 1) <= times(h, surd->divisor); */
+    /*@ assert \forall integer h; half_within(*surd, surd->divisor, h) <==>
+      @        halves + (is_whole != 0 && twice == times(halves, surd->divisor) ? 0 : 1) <= h; */
+    /*@ assert \forall integer v; ceiling_of(exact) <= v <==>
+      @        halves + (is_whole != 0 && twice == times(halves, surd->divisor) ? 0 : 1) <= 2 * v; */
     return exact;
 }
 
@@ -160,7 +172,5 @@ int64_t msl_surd_floor(const struct msl_surd *surd)
 int64_t msl_surd_ceiling(const struct msl_surd *surd)
 {
     struct msl_exact exact = msl_surd_exact(surd);
-    /*@ assert \forall integer y; sum_reaches(*surd, y) || sum_within(*surd, y); */
-    /*@ assert exact.on_tick == 0 ==> sum_within(*surd, (2 * exact.floor + 2) * surd->divisor); */
     return exact.floor + (exact.on_tick ? 0 : 1);
 }

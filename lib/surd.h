@@ -36,7 +36,18 @@ struct msl_surd {
   @ predicate surd_in_range(struct msl_surd s) = 1 <= s.divisor <= 0x80000000 &&
   @         0 <= wide_value(s.inner) < 0x2000000000000000000000000000000 &&
   @         (0 <= wide_value(s.radicand) < 0x4000000000000000000000000000000 && \abs(s.whole) < 0x2000000000000000 ||
-  @          0 <= wide_value(s.radicand) < 0x8000000000000000000000000000000 && \abs(s.whole) < 0x1000000000000000); */
+  @          0 <= wide_value(s.radicand) < 0x8000000000000000000000000000000 && \abs(s.whole) < 0x1000000000000000);
+  @ // The same of the value in ticks, which d divides: it is half of h or more, half of h or less.
+  @ logic integer times(integer h, integer d) = h * d;
+  @ predicate half_reaches(struct msl_surd s, integer d, integer h) = sum_reaches(s, times(h, d));
+  @ predicate half_within(struct msl_surd s, integer d, integer h) = sum_within(s, times(h, d));
+  @ predicate is_within(struct msl_surd s, integer d, integer v) = half_within(s, d, 2 * v); // v or less
+  @ predicate is_surd_point(integer value, struct msl_surd s, integer d, struct muslin_rounding_spec r) =
+  @         value % r.grid == 0 && (r.direction == MUSLIN_DIRECTION_UP ?
+  @             is_within(s, d, value + r.tolerance) && !is_within(s, d, value - r.grid + r.tolerance) :
+  @         r.direction == MUSLIN_DIRECTION_DOWN ? half_reaches(s, d, 2 * (value - r.tolerance)) &&
+  @             !half_reaches(s, d, 2 * (value + r.grid - r.tolerance)) :
+  @             half_reaches(s, d, 2 * value - r.grid) && !half_reaches(s, d, 2 * value + r.grid)); */
 
 /* (whole + root x sqrt(under)) / divisor, where root is within +-2^58 and under 0 .. 16. */
 struct msl_surd msl_surd_of(int64_t whole, int64_t root, int64_t under, int64_t divisor);
@@ -58,28 +69,35 @@ int64_t msl_wide_root(struct msl_wide n, int32_t *whole_root);
 /* The floor of the value in ticks, whether it is a whole number of ticks, and which half of a tick it lies in. */
 /*@ requires \valid_read(surd) && surd_in_range(*surd);
   @ assigns \nothing;
-  @ ensures \result.floor < 0x4000000000000000 && sum_reaches(*surd, 2 * \result.floor * surd->divisor);
-  @ ensures !sum_reaches(*surd, (2 * \result.floor + 2) * surd->divisor);
-  @ ensures \result.upper_half != 0 <==> sum_reaches(*surd, (2 * \result.floor + 1) * surd->divisor);
-  @ ensures \result.on_tick != 0 <==> sum_within(*surd, 2 * \result.floor * surd->divisor); */
+  @ ensures -0x4000000000000000 - 1 <= \result.floor < 0x4000000000000000;
+  @ ensures \result.on_tick != 0 ==> \result.upper_half == 0;
+  @ ensures \forall integer h; half_reaches(*surd, surd->divisor, h) <==> h <= twice_of(\result);
+  @ ensures \forall integer v; is_within(*surd, surd->divisor, v) <==> ceiling_of(\result) <= v; */
 struct msl_exact msl_surd_exact(const struct msl_surd *surd);
 
 /* The value, which is far below MUSLIN_LENGTH_MAX, rounded once as `rounding`, already checked, asks. Sets every member
  * of *out but size and flags. */
+/*@ requires \valid_read(surd) && surd_in_range(*surd) && \valid_read(rounding) && is_rounding(*rounding);
+  @ requires \valid(out) && \separated(rounding, out) && \separated(surd, out);
+  @ requires half_reaches(*surd, surd->divisor, -0x4000000000000000);
+  @ requires !half_reaches(*surd, surd->divisor, 0x4000000000000000);
+  @ assigns out->value, out->error, out->exact, out->on_tick;
+  @ ensures is_surd_point(out->value, *surd, surd->divisor, *rounding);
+  @ ensures out->exact != 0 <==> half_reaches(*surd, surd->divisor, 2 * out->value) &&
+  @         is_within(*surd, surd->divisor, out->value);
+  @ ensures is_within(*surd, surd->divisor, out->value - out->error);
+  @ ensures !is_within(*surd, surd->divisor, out->value - out->error - 1); */
 void msl_surd_round(const struct msl_surd *surd, const struct muslin_rounding_spec *rounding,
                     struct muslin_rounded *out);
 
 /* The floor and the ceiling of the value in ticks. */
 /*@ requires \valid_read(surd) && surd_in_range(*surd);
   @ assigns \nothing;
-  @ ensures sum_reaches(*surd, 2 * \result * surd->divisor);
-  @ ensures !sum_reaches(*surd, (2 * \result + 2) * surd->divisor); */
+  @ ensures half_reaches(*surd, surd->divisor, 2 * \result) && !half_reaches(*surd, surd->divisor, 2 * \result + 2); */
 int64_t msl_surd_floor(const struct msl_surd *surd);
 /*@ requires \valid_read(surd) && surd_in_range(*surd);
   @ assigns \nothing;
-  @ ensures sum_within(*surd, 2 * \result * surd->divisor);
-  @ ensures sum_reaches(*surd, 2 * \result * surd->divisor) ||
-  @         !sum_within(*surd, (2 * \result - 2) * surd->divisor); */
+  @ ensures is_within(*surd, surd->divisor, \result) && !is_within(*surd, surd->divisor, \result - 1); */
 int64_t msl_surd_ceiling(const struct msl_surd *surd);
 
 #endif
