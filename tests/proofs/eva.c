@@ -1,5 +1,5 @@
-/* eva.c - every length in every style, every struct of up to 48 bytes and every text of up to 4096, for Frama-C's Eva:
- * the formatter, the reader of sized structs and what stands around the parser have no run-time error, and read and
+/* eva.c - every length in every style, every struct of up to 48 bytes, every text of up to 4096 and every refusal
+ * of one, for Frama-C's Eva: the formatter, the reader of sized structs and what stands around the parser have no run-time error, and read and
  * write nothing beside what they are given.
  *
  * SPDX-License-Identifier: MIT */
@@ -59,4 +59,19 @@ void parse_any_text(void)
     spec.decimal_sign = Frama_C_interval(0, 1) ? '.' : ',';
     muslin_length_parse(text, any_up_to(READ_MOST), Frama_C_interval(0, 1) ? &spec : NULL, &parsed,
                         Frama_C_interval(0, 1) ? &problem : NULL);
+}
+
+/* A refusal of any of a text's bytes, as the parser tells them. */
+void refuse_any_text(void)
+{
+    char text[TEXT_MOST];
+    struct muslin_problem problem = { sizeof problem };
+    struct msl_check check = msl_check_start(Frama_C_interval(0, 1) ? &problem : NULL);
+    muslin_status status = Frama_C_interval(MUSLIN_ERR_TEXT_EMPTY, MUSLIN_ERR_TEXT_ENCODING);
+    int length = Frama_C_interval(0, TEXT_MOST);
+    /*@ split status; */
+    /*@ split length; */
+    Frama_C_make_unknown(text, sizeof text);
+    check.at = Frama_C_interval(0, TEXT_MOST - length);
+    msl_fail_text(&check, status, text, length);
 }
