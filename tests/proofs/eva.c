@@ -1,6 +1,6 @@
-/* eva.c - every length in every style, every struct of up to 48 bytes, every text of up to 4096 and every refusal
- * of one, for Frama-C's Eva: the formatter, the reader of sized structs and what stands around the parser have no run-time error, and read and
- * write nothing beside what they are given.
+/* eva.c - every length in every style, every struct of up to 48 bytes, every text of up to 4096 and every refusal of
+ * one, for Frama-C's Eva: the formatter, the reader of sized structs and what stands around the parser have no run-time
+ * error, and read and write nothing beside what they are given.
  *
  * SPDX-License-Identifier: MIT */
 #include <__fc_builtin.h>
