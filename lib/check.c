@@ -410,16 +410,28 @@ static int is_plural(int32_t argument)
     return argument == MUSLIN_ARG_ROWS || argument == MUSLIN_ARG_SPARE_PIECES || argument == MUSLIN_ARG_RESQUARE_EVERY;
 }
 
+/* Of a struct that is wrong, what of it the value is. */
+static const char *part_of_struct(const struct muslin_problem *p)
+{
+    switch (p->status) {
+    case MUSLIN_ERR_STRUCT_SIZE:
+        return p->argument == MUSLIN_ARG_ROW_SIZE ? "" : "size of the ";
+    case MUSLIN_ERR_STRUCT_TAIL:
+        return p->limit == 0 ? "padding of the " : "size of the ";
+    case MUSLIN_ERR_FLAGS:
+        return "flags of the ";
+    default:
+        return "";
+    }
+}
+
 /* What the value is of. */
 static void put_subject(struct msl_text *text, const struct muslin_problem *p)
 {
-    if (p->status == MUSLIN_ERR_STRUCT_SIZE && p->argument != MUSLIN_ARG_ROW_SIZE)
-        msl_put(text, "size of the ");
-    if (p->status == MUSLIN_ERR_FLAGS)
-        msl_put(text, "flags of the ");
+    const char *part = part_of_struct(p);
+    msl_put(text, part);
     msl_put(text, muslin_argument_words(p->argument));
-    const int is_size = p->status == MUSLIN_ERR_STRUCT_SIZE;
-    msl_put(text, p->status == MUSLIN_ERR_FLAGS || (is_plural(p->argument) && !is_size) ? " are " : " is ");
+    msl_put(text, p->status == MUSLIN_ERR_FLAGS || (is_plural(p->argument) && *part == 0) ? " are " : " is ");
 }
 
 /* `at` tells the two apart: the steps that a search needs, and the results that it found before it was ended. */

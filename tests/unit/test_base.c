@@ -365,6 +365,16 @@ START_TEST(a_sentence_tells_the_limit_of_every_kind_of_failure)
     parse.size = 5;
     muslin_length_parse("1", 1, &parse, &parsed, &problem);
     ck_says(&problem, MUSLIN_ERR_STRUCT_SIZE, "Size of the spec", "5", "16");
+    struct muslin_parse_spec newer[2] = { MUSLIN_PARSE_SPEC_INIT, MUSLIN_PARSE_SPEC_INIT };
+    newer[0].size = sizeof newer;
+    muslin_length_parse("1", 1, newer, &parsed, &problem);
+    ck_says(&problem, MUSLIN_ERR_STRUCT_TAIL, "Size of the spec is 32. ", "Bytes behind", "not zero");
+    struct muslin_cutlist_spec padded = MUSLIN_CUTLIST_SPEC_INIT;
+    padded.pad = 3;
+    struct muslin_cutlist_piece_spec piece = MUSLIN_CUTLIST_PIECE_SPEC_INIT;
+    struct muslin_cutlist_yardage yardage = { .size = sizeof yardage };
+    muslin_cutlist_from_yardage(&piece, sizeof piece, 1, &padded, &yardage, &problem);
+    ck_says(&problem, MUSLIN_ERR_STRUCT_TAIL, "Padding of the spec is 3. ", "Bytes behind", "not zero");
     muslin_length_format(WHOLE_IN(2), NULL, narrow, sizeof narrow, NULL, NULL, &problem);
     ck_says(&problem, MUSLIN_ERR_BUFFER, "Buffer", "3", "5");
 }
