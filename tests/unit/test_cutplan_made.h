@@ -13,6 +13,9 @@ void add_cutplan_request(Suite *suite);
 void add_cutplan_rows(Suite *suite);
 void add_cutplan_known(Suite *suite);
 void add_cutplan_blanks(Suite *suite);
+void add_long_cutplan_request(Suite *suite);
+void add_long_cutplan_rows(Suite *suite);
+void add_long_cutplan_blanks(Suite *suite);
 
 enum { PIECES = 60, STOCKS = 6, STRIPS = 2000, PLACES = 6000 };
 

@@ -946,6 +946,16 @@ START_TEST(panels_with_much_to_try)
 }
 END_TEST
 
+Suite *cutplan_search_long_suite(void)
+{
+    Suite *suite = suite_create("cutplan_search_long");
+    TCase *tcase = tcase_create("search");
+    tcase_set_timeout(tcase, 60);
+    tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
+    suite_add_tcase(suite, tcase);
+    return suite;
+}
+
 Suite *cutplan_search_suite(void)
 {
     Suite *suite = suite_create("cutplan_search");
@@ -977,7 +987,6 @@ Suite *cutplan_search_suite(void)
     tcase_add_test(tcase, many_sizes_may_be_proven);
     tcase_add_test(tcase, many_sizes_from_stock_have_a_plan);
     tcase_add_test(tcase, panels_with_much_to_try);
-    tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
     suite_add_tcase(suite, tcase);
     return suite;
 }
