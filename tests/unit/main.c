@@ -56,6 +56,7 @@
     X(scatter_suite) \
     X(cutplan_suite) \
     X(cutplan_long_suite) \
+    X(cutplan_plain_suite) \
     X(cutplan_check_suite) \
     X(yardage_suite) \
     X(pressing_suite) \

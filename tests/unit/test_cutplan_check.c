@@ -743,6 +743,9 @@ START_TEST(numbers_just_beyond_what_there_is)
     make_one_size(&made);
     made.patterns[1].first = 2;
     expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 2);
+    make_one_size(&made);
+    made.strips[1].height = 5; /* of the second pattern, whose piece is the second thing laid */
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
     make_panel(&made);
     made.strips[1].height = -1;
     expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 1);

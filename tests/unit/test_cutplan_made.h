@@ -5,7 +5,8 @@
 #ifndef MUSLIN_TEST_CUTPLAN_MADE_H
 #define MUSLIN_TEST_CUTPLAN_MADE_H
 
-#include "cutplan_request.h"
+#include "cutplan_check.h"
+#include "cutplan_plan.h"
 #include "failing_allocator.h"
 #include "refusals.h"
 
@@ -548,6 +549,171 @@ static inline void ck_proof(const struct planned *p)
     }
 }
 
+/* ---- the proof, read back and proved anew ----------------------------------------------------------------------- */
+
+/* The proof as the public calls tell it, put together again. */
+struct as_read {
+    struct msl_piece_size sizes[STRIPS];
+    struct msl_way ways[STRIPS];
+    struct msl_case cases[STRIPS];
+    int64_t heights[STRIPS];
+    int64_t available[STOCKS];
+    int64_t worths[STRIPS * 40];
+    struct msl_cutting cutting;
+    struct msl_found found;
+    int64_t unit; /* the greatest length that all sizes are whole numbers of */
+};
+
+static inline int64_t common_divisor(int64_t a, int64_t b)
+{
+    while (b != 0) {
+        const int64_t rest = a % b;
+        a = b;
+        b = rest;
+    }
+    return a;
+}
+
+static inline void read_sizes(const struct planned *p, struct as_read *read)
+{
+    static struct muslin_cutplan_size rows[STRIPS];
+    size_t n = 0;
+    ck_ok(muslin_cutplan_sizes(p->plan, rows, sizeof rows[0], STRIPS, &n, NULL));
+    read->unit = 0;
+    for (size_t i = 0; i < n; i++) {
+        const int64_t lengths[] = { rows[i].taken, rows[i].height, rows[i].run_in, rows[i].turned_taken,
+                                    rows[i].turned_height };
+        for (size_t k = 0; k < sizeof lengths / sizeof lengths[0]; k++)
+            read->unit = common_divisor(read->unit, lengths[k]);
+    }
+    read->unit += read->unit == 0;
+    ck_assert_int_eq(read->unit, p->plan->unit);
+    for (size_t i = 0; i < n; i++) {
+        const struct msl_piece_size size = { rows[i].taken / read->unit, rows[i].height / read->unit,
+                                             rows[i].turned_taken / read->unit, rows[i].turned_height / read->unit,
+                                             rows[i].run_in / read->unit, rows[i].count, rows[i].slit,
+                                             rows[i].level };
+        read->sizes[i] = size;
+    }
+    read->cutting.size_count = (int32_t)n;
+}
+
+/* From the highest, each once. */
+static inline void read_height(struct as_read *read, int64_t height)
+{
+    int32_t at = read->cutting.height_count;
+    for (int32_t i = 0; i < at; i++)
+        if (read->heights[i] == height)
+            return;
+    for (; at > 0 && read->heights[at - 1] < height; at--)
+        read->heights[at] = read->heights[at - 1];
+    read->heights[at] = height;
+    read->cutting.height_count++;
+}
+
+static inline void read_ways(const struct planned *p, struct as_read *read)
+{
+    static struct muslin_cutplan_way rows[STRIPS];
+    const int64_t cost_unit = p->stock_n == 0 ? read->unit : 1;
+    size_t n = 0;
+    ck_ok(muslin_cutplan_ways(p->plan, rows, sizeof rows[0], STRIPS, &n, NULL));
+    for (size_t i = 0; i < n; i++) {
+        const struct msl_way way = { rows[i].cost / cost_unit,      rows[i].width / read->unit,
+                                     rows[i].height / read->unit,   rows[i].kind != MUSLIN_CUTPLAN_STRIP_STRIP,
+                                     rows[i].kind == MUSLIN_CUTPLAN_STRIP_PANEL, (int32_t)rows[i].stock,
+                                     rows[i].turned };
+        read->ways[i] = way;
+    }
+    read->cutting.way_count = (int32_t)n;
+    for (int32_t i = 0; i < read->cutting.size_count; i++) {
+        if (!read->sizes[i].slit)
+            read_height(read, read->sizes[i].along);
+        if (read->sizes[i].turned_along > 0)
+            read_height(read, read->sizes[i].turned_along);
+    }
+    for (size_t i = 0; i < p->stock_n; i++)
+        read->available[i] = p->stock[i].count == MUSLIN_COUNT_MAX ? INT64_MAX : p->stock[i].count;
+    read->cutting.stock_count = (int32_t)p->stock_n;
+}
+
+/* Worths of sizes, stock in the order of its rows, and conditions from the whole down. */
+static inline void read_worths(const struct planned *p, struct as_read *read, int32_t number)
+{
+    static struct muslin_cutplan_worth rows[STRIPS];
+    struct msl_case *of = &read->cases[number];
+    int64_t *worths = read->worths + read->found.worth_count;
+    size_t n = 0;
+    int64_t scale = 0;
+    ck_ok(muslin_cutplan_worths(p->plan, number, rows, sizeof rows[0], STRIPS, &n, &scale, NULL));
+    ck_assert_uint_le((size_t)read->found.worth_count + n, sizeof read->worths / sizeof read->worths[0]);
+    for (size_t i = 0; i < n; i++) {
+        const int64_t stock = read->cutting.size_count + rows[i].stock;
+        worths[rows[i].plan_size >= 0 ? rows[i].plan_size : rows[i].stock >= 0 ? stock : (int64_t)i] =
+            rows[i].worth / (p->stock_n == 0 ? read->unit : 1);
+    }
+    of->first_worth = read->found.worth_count;
+    of->worth_count = (int32_t)n;
+    read->found.worth_count += of->worth_count;
+}
+
+static inline void read_cases(const struct planned *p, struct as_read *read)
+{
+    static struct muslin_cutplan_case rows[STRIPS];
+    const int64_t cost_unit = p->stock_n == 0 ? read->unit : 1;
+    size_t n = 0;
+    ck_ok(muslin_cutplan_cases(p->plan, rows, sizeof rows[0], STRIPS, &n, NULL));
+    read->found.case_count = (int32_t)n;
+    for (int32_t i = 0; i < (int32_t)n; i++) {
+        const struct muslin_cutplan_case *row = &rows[i];
+        const int of_size = row->plan_size >= 0;
+        const struct msl_case of = { .limit = { .wanted = row->wanted,
+                                                .kind = of_size ? MSL_LIMIT_COPIES : MSL_LIMIT_WAYS,
+                                                .first_way = (int32_t)row->first_way,
+                                                .last_way = (int32_t)row->last_way,
+                                                .size = of_size ? (int32_t)row->plan_size : 0,
+                                                .at_least = row->at_least },
+                                     .least = row->least / cost_unit,
+                                     .parent = (int32_t)row->parent,
+                                     .split = (int32_t)row->split,
+                                     .packed = (int32_t)row->packed_way + 1 };
+        read->cases[i] = of;
+        if (row->worths == i)
+            read_worths(p, read, i);
+    }
+}
+
+/* What is told of sizes, ways, cases and worths is a proof of the bound that is told; the plan itself is read as it is
+ * kept. */
+static inline void ck_proof_as_read(const struct planned *p)
+{
+    static struct as_read read;
+    struct muslin_allocator memory;
+    struct msl_told told = msl_told_by(NULL, NULL);
+    struct muslin_cutplan_checked out = { .size = (uint32_t)sizeof out };
+    if (p->totals.cases > STRIPS / 4)
+        return;
+    memset(&read, 0, sizeof read);
+    read.cutting.sizes = read.sizes;
+    read.cutting.ways = read.ways;
+    read.cutting.heights = read.heights;
+    read.cutting.available = read.available;
+    read.cutting.one_size = planned_has(p, MUSLIN_CUTPLAN_OWN_STRIPS);
+    read.cutting.stacked = planned_has(p, MUSLIN_CUTPLAN_STACKED);
+    read.found.cases = read.cases;
+    read.found.worths = read.worths;
+    read_sizes(p, &read);
+    read_ways(p, &read);
+    read_cases(p, &read);
+    read.found.plan = p->plan->found.plan;
+    read.found.cost = p->totals.cost / (p->stock_n == 0 ? read.unit : 1);
+    read.found.least = p->totals.least / (p->stock_n == 0 ? read.unit : 1);
+    ck_ok(muslin_allocator_libc(&memory));
+    ck_ok(msl_found_check(&read.cutting, &read.found, MSL_CHECK_STEPS_MAX, &told, &memory, &out));
+    ck_assert_int_eq(out.fault, 0);
+    ck_assert_int_eq(out.cost, read.found.cost);
+    ck_assert_int_eq(out.least, read.found.least);
+}
+
 /* The whole plan, read and held against its request. */
 static inline void ck_plan(struct planned *p)
 {
@@ -574,6 +740,7 @@ static inline void ck_plan(struct planned *p)
     ck_left_over(p);
     ck_blanks(p);
     ck_proof(p);
+    ck_proof_as_read(p);
     ck_assert_int_le(p->totals.least, p->totals.cost);
     ck_assert_int_eq(p->totals.proven, p->totals.least == p->totals.cost);
 }
