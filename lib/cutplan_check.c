@@ -362,7 +362,7 @@ static int64_t most_allowed(int64_t total, int64_t way_cost, int64_t cost)
     int64_t rest;
     if (cost > 0)
         msl_wide_floor(msl_wide_add(msl_wide_multiply(total, way_cost), msl_wide_from(-1)), cost, &most, &rest);
-    return msl_lesser(most, MSL_WORTH_MAX - 1);
+    return msl_lesser(most, MSL_WORTH_MAX);
 }
 
 /* 1 where no thing of the way is worth more than allowed. */

@@ -989,6 +989,28 @@ START_TEST(worths_of_the_wrong_sign_prove_not_even_1)
 }
 END_TEST
 
+/* Three pieces fill a strip that costs 1: worth 1 each, they prove that plans cost 1, and not 2. The first case that is
+ * not proved is told, and how many were before it. */
+START_TEST(bounds_of_1_and_2)
+{
+    struct made made;
+    make_one_size(&made);
+    made.sizes[0].count = 3;
+    made.ways[0].cost = 1;
+    made.patterns[0].times = 1;
+    made.found.cost = 2;
+    made.worths[0] = 1;
+    made.cases[0].least = made.found.least = 1;
+    expect_well(&made, 2, 1);
+    made.cases[0].least = made.found.least = 2;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    make_split_by_ways(&made);
+    made.worths[2] = made.worths[5] = 0;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 1);
+    ck_assert_int_eq(checked(&made).cases, 1);
+}
+END_TEST
+
 /* One piece in one strip, or two pieces in two: what they cost is proved by any worth that can be counted, and by none
  * that can't. */
 START_TEST(worths_up_to_the_end_of_counting)
@@ -1126,6 +1148,14 @@ START_TEST(bounds_of_large_plans)
     expect_well(&made, 13 * unit, 23 * unit / 2);
     made.cases[2].least++;
     expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 2);
+    make_split_by_ways(&made);
+    for (int32_t i = 0; i < 2; i++)
+        made.ways[i].cost *= unit;
+    made.cases[0].least = made.cases[2].least = made.found.least = 23 * unit / 2;
+    made.cases[1].least = 25 * unit / 2; /* all pieces 2 1/2 each */
+    made.cases[2].worth_count = 0;
+    made.found.cost = 13 * unit;
+    expect_well(&made, 13 * unit, 23 * unit / 2);
 }
 END_TEST
 
@@ -1853,6 +1883,7 @@ Suite *cutplan_check_suite(void)
     tcase_add_test(edges, cases_just_beyond_what_there_is);
     tcase_add_test(edges, worths_of_stock);
     tcase_add_test(edges, worths_of_the_wrong_sign_prove_not_even_1);
+    tcase_add_test(edges, bounds_of_1_and_2);
     tcase_add_test(edges, worths_up_to_the_end_of_counting);
     tcase_add_test(edges, worths_of_what_can_not_be_there);
     tcase_add_test(edges, things_worth_less_by_their_limit);

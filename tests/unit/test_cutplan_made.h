@@ -549,6 +549,118 @@ static inline void ck_proof(const struct planned *p)
     }
 }
 
+/* ---- sums, added up another way ---------------------------------------------------------------------------------- */
+
+/* Cuts upright in one strip: wherever something ends, its left end that is squared or a piece, and the strip does not;
+ * one more for the first of sloped pieces; and one for each that is trimmed. */
+static inline int64_t cuts_upright(const struct planned *p, const struct muslin_cutplan_strip *strip)
+{
+    const muslin_len width =
+        strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT ? p->strips[strip->holder].width : strip->width;
+    int64_t cuts = p->places[strip->first_place].x > 0;
+    for (int64_t i = strip->first_place; i < strip->first_place + strip->places; i++) {
+        const struct muslin_cutplan_place *place = &p->places[i];
+        const muslin_len run_in = p->pieces[place->piece].run_in;
+        cuts += place->y == 0 && run_in > 0;
+        for (int64_t k = 1; k <= place->count; k++)
+            cuts += (place->y == 0 && place->x + run_in + k * place->pitch < width) + (place->trimmed != 0);
+    }
+    return cuts;
+}
+
+/* Cuts right across: where a strip ends, and what it lies within does not. */
+static inline int64_t cuts_right_across(const struct planned *p, const struct muslin_cutplan_strip *strip)
+{
+    int64_t cuts = 0;
+    if (strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT || strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK)
+        return 0;
+    if (strip->holder < 0)
+        return strip->times;
+    for (int64_t k = 1; k <= strip->times; k++)
+        cuts += strip->y + k * strip->height < p->strips[strip->holder].height;
+    return cuts * p->strips[strip->holder].times;
+}
+
+/* Strips around the fold have their width unfolded, and no pitch within their half. */
+static inline void ck_cuts(const struct planned *p)
+{
+    int64_t cuts = 0;
+    int64_t heights = 0;
+    for (size_t i = 0; i < p->strip_count; i++) {
+        const struct muslin_cutplan_strip *strip = &p->strips[i];
+        const int holds = strip->kind != MUSLIN_CUTPLAN_STRIP_PANEL && strip->kind != MUSLIN_CUTPLAN_STRIP_STOCK;
+        int is_new = holds && strip->kind != MUSLIN_CUTPLAN_STRIP_SLIT;
+        cuts += cuts_right_across(p, strip) + (holds ? cuts_upright(p, strip) * planned_times(p, strip) : 0);
+        for (size_t k = 0; is_new && k < i; k++)
+            is_new = p->strips[k].height != strip->height || p->strips[k].kind == MUSLIN_CUTPLAN_STRIP_PANEL ||
+                     p->strips[k].kind == MUSLIN_CUTPLAN_STRIP_SLIT || p->strips[k].kind == MUSLIN_CUTPLAN_STRIP_STOCK;
+        heights += is_new;
+    }
+    ck_assert_int_eq(p->totals.heights, heights);
+    for (size_t i = 0; i < p->n; i++)
+        if (p->pieces[i].kind == MUSLIN_BLANK_JOINED && planned_layers(p) == 2)
+            return;
+    ck_assert_int_eq(p->totals.cuts, cuts);
+}
+
+/* Strips of one size alone, so many pieces in each; 0 where none fits. */
+static inline muslin_len length_of_own(int64_t count, muslin_len room, muslin_len run_in, muslin_len taken,
+                                       muslin_len height)
+{
+    const int64_t each = taken > 0 && room >= run_in ? (room - run_in) / taken : 0;
+    int64_t strips = each > 0 ? count / each : 0;
+    strips += each > 0 && strips * each < count;
+    return strips * height;
+}
+
+/* Of a bolt: strips of one size each, and the area of all that is cut. */
+static inline void ck_beside(const struct planned *p)
+{
+    static struct muslin_cutplan_size sizes[STRIPS];
+    const muslin_len room = (p->spec.usable_width > p->spec.end_loss ? p->spec.usable_width - p->spec.end_loss : 0) /
+                            planned_layers(p);
+    size_t n = 0;
+    muslin_len own = 0;
+    int64_t area = 0;
+    ck_ok(muslin_cutplan_sizes(p->plan, sizes, sizeof sizes[0], STRIPS, &n, NULL));
+    for (size_t i = 0; i < n; i++) {
+        const muslin_len listed =
+            length_of_own(sizes[i].count, room, sizes[i].run_in, sizes[i].taken, sizes[i].height);
+        const muslin_len turned =
+            length_of_own(sizes[i].count, room, sizes[i].run_in, sizes[i].turned_taken, sizes[i].turned_height);
+        own += listed > 0 && (turned == 0 || listed < turned) ? listed : turned;
+    }
+    for (size_t i = 0; i < p->place_count; i++)
+        area += (p->places[i].width - p->pieces[p->places[i].piece].run_in) * p->places[i].height *
+                p->places[i].count * planned_times(p, &p->strips[p->places[i].strip]);
+    if (p->stock_n > 0 || n == 0) {
+        ck_assert_int_eq(p->totals.own_strips_length, 0);
+        ck_assert_int_eq(p->totals.area_bound, 0);
+    } else if (!p->totals.other_lengths) {
+        ck_assert_int_eq(p->totals.own_strips_length, own + p->spec.straightening);
+        if (planned_layers(p) == 1 && p->totals.cost < INT64_C(1) << 40) /* else the area might be too large here */
+            ck_assert_int_eq(p->totals.area_bound, (area + p->spec.usable_width - 1) / p->spec.usable_width);
+    }
+}
+
+static inline void ck_sums(const struct planned *p)
+{
+    const int may_join = p->stock_n == 0 && (p->spec.flags & (MUSLIN_CUTPLAN_OWN_STRIPS | MUSLIN_CUTPLAN_STACKED |
+                                                              MUSLIN_CUTPLAN_FOLDED)) == 0;
+    int64_t missing = 0;
+    int others = 0;
+    for (size_t i = 0; i < p->n; i++) {
+        missing += p->made[i].missing;
+        others |= may_join && p->pieces[i].count == 1 && p->pieces[i].least_part > 0;
+    }
+    ck_assert_int_eq(p->totals.other_lengths, others);
+    ck_assert_int_eq(p->totals.missing, missing);
+    ck_assert_int_eq(p->totals.cloth_length,
+                     p->stock_n == 0 && p->totals.cost > 0 ? p->totals.cost + p->spec.straightening : 0);
+    ck_cuts(p);
+    ck_beside(p);
+}
+
 /* ---- the proof, read back and proved anew ----------------------------------------------------------------------- */
 
 /* The proof as the public calls tell it, put together again. */
@@ -739,6 +851,7 @@ static inline void ck_plan(struct planned *p)
     ck_counts(p);
     ck_left_over(p);
     ck_blanks(p);
+    ck_sums(p);
     ck_proof(p);
     ck_proof_as_read(p);
     ck_assert_int_le(p->totals.least, p->totals.cost);
