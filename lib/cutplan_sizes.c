@@ -189,42 +189,29 @@ int64_t msl_priority_of(const struct muslin_cutplan *plan, uint32_t row)
     return has_flag(plan, MUSLIN_CUTPLAN_BY_PRIORITY) ? plan->pieces[row].priority : 0;
 }
 
-/* What tells sizes of one height and width apart. */
-enum { KEYS = 7 };
-static void keys_of(const struct msl_blank *blank, int64_t keys[KEYS])
+/* What tells sizes of one height and width apart: how far the first is behind the other there; 0: the same size. */
+static int64_t distance(const struct msl_blank *a, const struct msl_blank *b)
 {
-    keys[0] = blank->run_in;
-    keys[1] = blank->width;
-    keys[2] = blank->may_turn;
-    keys[3] = blank->slit;
-    keys[4] = blank->level;
-    keys[5] = blank->joined;
-    keys[6] = blank->folded;
+    const int64_t between[] = { a->run_in - b->run_in, a->width - b->width, a->may_turn - b->may_turn,
+                                a->slit - b->slit,     a->level - b->level, a->joined - b->joined };
+    int64_t found = a->folded - b->folded;
+    for (size_t i = sizeof between / sizeof between[0]; i-- > 0;)
+        found = between[i] != 0 ? between[i] : found;
+    return found;
 }
 
 static int is_blank_before(const void *context, uint32_t a, uint32_t b)
 {
     const struct muslin_cutplan *plan = context;
-    int64_t first[KEYS];
-    int64_t second[KEYS];
-    keys_of(&plan->blanks[a], first);
-    keys_of(&plan->blanks[b], second);
-    for (int key = 0; key < KEYS; key++)
-        if (first[key] != second[key])
-            return first[key] < second[key];
+    const int64_t behind = distance(&plan->blanks[a], &plan->blanks[b]);
+    if (behind != 0)
+        return behind < 0;
     return msl_priority_of(plan, plan->blanks[a].row) < msl_priority_of(plan, plan->blanks[b].row);
 }
 
 static int is_same_size(const struct msl_blank *a, const struct msl_blank *b)
 {
-    int64_t first[KEYS];
-    int64_t second[KEYS];
-    int same = a->across == b->across && a->along == b->along;
-    keys_of(a, first);
-    keys_of(b, second);
-    for (int key = 0; key < KEYS; key++)
-        same &= first[key] == second[key];
-    return same;
+    return a->across == b->across && a->along == b->along && distance(a, b) == 0;
 }
 
 static void sort_blanks(struct msl_check *check, struct muslin_cutplan *plan)

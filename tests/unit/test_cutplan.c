@@ -759,7 +759,7 @@ static int32_t count_calls(void *context, int64_t work, int64_t best, int64_t bo
     int64_t *calls = context;
     ck_assert_int_ge(work, 0);
     ck_assert_int_le(bound, best);
-    ck_assert_int_ge(best, WHOLE_IN(57)); /* the area alone */
+    ck_assert_int_ge(bound, WHOLE_IN(57)); /* the area alone */
     (*calls)++;
     return 1;
 }

@@ -393,8 +393,6 @@ Suite *cutplan_joined_long_suite(void)
     Suite *suite = suite_create("cutplan_joined_long");
     TCase *tcase = tcase_create("joined");
     tcase_set_timeout(tcase, 120);
-    tcase_add_test(tcase, work_is_counted_over_all_searches);
-    tcase_add_test(tcase, other_widths_and_failing_memory);
     tcase_add_loop_test(tcase, other_lengths_only_shorten, 0, EVERY);
     suite_add_tcase(suite, tcase);
     return suite;
@@ -414,6 +412,8 @@ Suite *cutplan_joined_suite(void)
     tcase_add_test(tcase, every_joined_piece_is_tried);
     tcase_add_test(tcase, the_longest_ends_are_taken);
     tcase_add_test(tcase, the_search_for_other_lengths_is_told_as_one);
+    tcase_add_test(tcase, work_is_counted_over_all_searches);
+    tcase_add_test(tcase, other_widths_and_failing_memory);
     tcase_add_test(tcase, more_sizes_than_are_searched);
     suite_add_tcase(suite, tcase);
     return suite;
