@@ -189,11 +189,12 @@ int64_t msl_priority_of(const struct muslin_cutplan *plan, uint32_t row)
     return has_flag(plan, MUSLIN_CUTPLAN_BY_PRIORITY) ? plan->pieces[row].priority : 0;
 }
 
-/* What tells sizes of one height and width apart: how far the first is behind the other there; 0: the same size. */
+/* What tells sizes of one height and width apart: how far the first is behind the other there; 0: the same size. What
+ * they run in differs where their cut width does. */
 static int64_t distance(const struct msl_blank *a, const struct msl_blank *b)
 {
-    const int64_t between[] = { a->run_in - b->run_in, a->width - b->width, a->may_turn - b->may_turn,
-                                a->slit - b->slit,     a->level - b->level, a->joined - b->joined };
+    const int64_t between[] = { a->width - b->width, a->may_turn - b->may_turn, a->slit - b->slit, a->level - b->level,
+                                a->joined - b->joined };
     int64_t found = a->folded - b->folded;
     for (size_t i = sizeof between / sizeof between[0]; i-- > 0;)
         found = between[i] != 0 ? between[i] : found;
@@ -238,12 +239,12 @@ static void sort_blanks(struct msl_check *check, struct muslin_cutplan *plan)
 /* All pieces one above the other, or each from a piece of the dearest stock: no plan that is looked at costs more. */
 static void want_in_range(struct msl_check *check, const struct muslin_cutplan *plan)
 {
-    const int64_t dearest = plan->stock_count == 0 ? 0 : plan->stock[plan->stock_rows[0]].cost;
     struct msl_wide sum = msl_wide_from(0);
     for (uint32_t i = 0; check->status == MUSLIN_OK && i < plan->blank_count; i++) {
         const struct msl_blank *blank = &plan->blanks[i];
         const int64_t count = plan->pieces[blank->row].count;
-        const int64_t each = plan->stock_count == 0 ? msl_greater(blank->across, blank->along) : dearest;
+        const int64_t each = plan->stock_count == 0 ? msl_greater(blank->across, blank->along)
+                                                    : plan->stock[plan->stock_rows[0]].cost;
         sum = msl_wide_add(sum, msl_wide_multiply(count * blank->each + plan->spec.spare_pieces, each));
         check->at = blank->row;
         if (msl_wide_compare(sum, msl_wide_from(MUSLIN_LENGTH_MAX)) > 0)

@@ -428,12 +428,26 @@ static inline void ck_blanks(const struct planned *p)
         ck_assert_int_eq(pieces, p->totals.pieces);
 }
 
+/* No two sizes are alike; but joined strips may be as some pieces are. */
+static inline void ck_no_size_again(const struct planned *p, const struct muslin_cutplan_size *sizes, size_t n)
+{
+    for (size_t i = 0; i < p->n; i++)
+        if (p->pieces[i].kind == MUSLIN_BLANK_JOINED)
+            return;
+    for (size_t i = 0; i < n; i++)
+        for (size_t k = 0; k < i; k++)
+            ck_assert(sizes[i].taken != sizes[k].taken || sizes[i].height != sizes[k].height ||
+                      sizes[i].run_in != sizes[k].run_in || sizes[i].may_turn != sizes[k].may_turn ||
+                      sizes[i].slit != sizes[k].slit || sizes[i].level != sizes[k].level);
+}
+
 /* Sizes come from rows of the request, the highest first. */
 static inline size_t ck_sizes(const struct planned *p)
 {
     struct muslin_cutplan_size sizes[STRIPS];
     size_t n = 0;
     ck_ok(muslin_cutplan_sizes(p->plan, sizes, sizeof sizes[0], STRIPS, &n, NULL));
+    ck_no_size_again(p, sizes, n);
     for (size_t i = 0; i < n; i++) {
         ck_assert(sizes[i].piece >= 0 && sizes[i].piece < (int64_t)p->n);
         const struct muslin_blank_spec *from = &p->pieces[sizes[i].piece];
@@ -457,6 +471,7 @@ static inline size_t ck_ways(const struct planned *p)
     ck_ok(muslin_cutplan_ways(p->plan, ways, sizeof ways[0], STRIPS, &n, NULL));
     for (size_t i = 0; i < n; i++) {
         ck_assert(i == 0 || ways[i].cost <= ways[i - 1].cost);
+        ck_assert(ways[i].width >= 0 && ways[i].height >= 0);
         if (p->stock_n == 0) {
             ck_assert_int_eq(ways[i].stock, -1);
             ck_assert_int_eq(ways[i].cost, ways[i].height);
