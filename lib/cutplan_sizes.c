@@ -380,15 +380,13 @@ static void put_into_units(struct muslin_cutplan *plan)
 
 static void add_height(struct msl_cutting *cutting, int64_t height)
 {
-    int32_t at = cutting->height_count;
-    while (at > 0 && cutting->heights[at - 1] < height)
-        at--;
-    if (at > 0 && cutting->heights[at - 1] == height)
-        return;
-    for (int32_t i = cutting->height_count; i > at; i--)
-        cutting->heights[i] = cutting->heights[i - 1];
+    for (int32_t i = 0; i < cutting->height_count; i++)
+        if (cutting->heights[i] == height)
+            return;
+    int32_t at = cutting->height_count++;
+    for (; at > 0 && cutting->heights[at - 1] < height; at--)
+        cutting->heights[at] = cutting->heights[at - 1];
     cutting->heights[at] = height;
-    cutting->height_count++;
 }
 
 /* Strips need only be as high as a piece is in a way in which it fits. */
@@ -471,7 +469,7 @@ void msl_fill_cutting(struct muslin_cutplan *plan)
     cutting->stacked = has_flag(plan, MUSLIN_CUTPLAN_STACKED);
     uint32_t behind = 0;
     for (uint32_t first = 0; first < plan->blank_count; first = behind) {
-        for (behind = first + 1; behind < plan->blank_count; behind++)
+        for (behind = first; behind < plan->blank_count; behind++)
             if (!is_same_size(&plan->blanks[first], &plan->blanks[behind]))
                 break;
         add_size(plan, first, behind);

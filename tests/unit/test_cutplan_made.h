@@ -428,12 +428,18 @@ static inline void ck_blanks(const struct planned *p)
         ck_assert_int_eq(pieces, p->totals.pieces);
 }
 
-/* No two sizes are alike; but joined strips may be as some pieces are. */
+/* Each size has its spare pieces, and no two are alike; but joined strips may be as some pieces are, and have none. */
 static inline void ck_no_size_again(const struct planned *p, const struct muslin_cutplan_size *sizes, size_t n)
 {
     for (size_t i = 0; i < p->n; i++)
         if (p->pieces[i].kind == MUSLIN_BLANK_JOINED)
             return;
+    int64_t wanted = (int64_t)n * p->spec.spare_pieces;
+    for (size_t i = 0; i < p->n; i++)
+        wanted += p->made[i].made;
+    for (size_t i = 0; i < n; i++)
+        wanted -= sizes[i].count;
+    ck_assert(planned_layers(p) == 2 || wanted == 0);
     for (size_t i = 0; i < n; i++)
         for (size_t k = 0; k < i; k++)
             ck_assert(sizes[i].taken != sizes[k].taken || sizes[i].height != sizes[k].height ||
@@ -472,6 +478,8 @@ static inline size_t ck_ways(const struct planned *p)
     for (size_t i = 0; i < n; i++) {
         ck_assert(i == 0 || ways[i].cost <= ways[i - 1].cost);
         ck_assert(ways[i].width >= 0 && ways[i].height >= 0);
+        ck_assert(i == 0 || ways[i].kind != MUSLIN_CUTPLAN_STRIP_PANEL || ways[i].cost < ways[i - 1].cost ||
+                  ways[i - 1].kind == MUSLIN_CUTPLAN_STRIP_PANEL);
         if (p->stock_n == 0) {
             ck_assert_int_eq(ways[i].stock, -1);
             ck_assert_int_eq(ways[i].cost, ways[i].height);
@@ -761,6 +769,11 @@ static inline void read_ways(const struct planned *p, struct as_read *read)
     for (size_t i = 0; i < p->stock_n; i++)
         read->available[i] = p->stock[i].count == MUSLIN_COUNT_MAX ? INT64_MAX : p->stock[i].count;
     read->cutting.stock_count = (int32_t)p->stock_n;
+    for (int32_t i = 0, k = 0; i < p->plan->cutting.height_count; i++) { /* of those sizes that fit so */
+        while (k < read->cutting.height_count && read->heights[k] > p->plan->cutting.heights[i])
+            k++;
+        ck_assert(k < read->cutting.height_count && read->heights[k] == p->plan->cutting.heights[i]);
+    }
 }
 
 /* Worths of sizes, stock in the order of its rows, and conditions from the whole down. */

@@ -67,13 +67,15 @@ START_TEST(what_is_too_much_has_no_limit)
     ck_ok(muslin_allocator_libc(&allocator));
     start(&p, MUSLIN_SIZE_MAX); /* 2^21 square strips of 2^60 square ticks, of which one tick of width is waste */
     want(&p, 1000000, MUSLIN_SIZE_MAX / 2 + 1, MUSLIN_SIZE_MAX);
+    want(&p, 1, 1, 1);
     ck_status(refused(&allocator, &plan, &problem), MUSLIN_ERR_OVERFLOW);
+    ck_assert_int_eq(problem.at, 0);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_WASTE);
     ck_assert_int_eq(problem.value, 0);
     ck_assert_int_eq(problem.limit, 0);
     p.spec.spare_pieces = MUSLIN_COUNT_MAX;
     for (int64_t i = 0; i < 3; i++)
-        want(&p, 7, MUSLIN_SIZE_MAX - i, MUSLIN_SIZE_MAX);
+        want(&p, 7, MUSLIN_SIZE_MAX - 1 - i, MUSLIN_SIZE_MAX);
     ck_status(refused(&allocator, &plan, &problem), MUSLIN_ERR_OVERFLOW);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECES);
     ck_assert_int_eq(problem.value, 7);
@@ -143,11 +145,51 @@ START_TEST(many_rows_have_room)
             stock[i].width = 3000 + i;
             stock[i].length = 2500 - i;
         }
-        failing_start(&failing, 0);
-        ck_ok(muslin_cutplan_create(&spec, pieces, sizeof pieces[0], n, stock, sizeof stock[0], stock_n,
-                                    &failing.allocator, NULL, NULL, &plan, NULL));
+        EVERY_ALLOCATION_FAILS_ONCE(failing)
+        {
+            struct muslin_problem problem = PROBLEM;
+            const muslin_status status =
+                muslin_cutplan_create(&spec, pieces, sizeof pieces[0], n, stock, sizeof stock[0], stock_n,
+                                      &failing.allocator, NULL, NULL, &plan, &problem);
+            ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+            if (status == MUSLIN_OK)
+                muslin_cutplan_free(plan);
+            else
+                ck_assert(problem.argument == MUSLIN_ARG_ALLOCATOR && problem.at == 0 && problem.value >= 0 &&
+                          problem.limit == 0);
+            ck_assert(failing_is_clean(&failing));
+        }
+    }
+}
+END_TEST
+
+/* As many sizes as are searched may be come to by other lengths of a joined piece, and no more. */
+START_TEST(as_many_lengths_as_are_searched)
+{
+    static struct muslin_blank_spec pieces[MSL_SIZES_MAX];
+    struct muslin_allocator allocator;
+    struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
+    const struct msl_length lengths[] = { { 9, 2 }, { 8, 1 }, { 7, 3 } };
+    ck_ok(muslin_allocator_libc(&allocator));
+    spec.work_limit = 0;
+    spec.usable_width = 400;
+    for (int32_t more = 1; more < 4; more++) {
+        struct muslin_cutplan *plan = NULL;
+        struct msl_check check = msl_check_start(NULL);
+        for (int64_t i = 0; i < MSL_SIZES_MAX - 1; i++) {
+            const struct muslin_blank_spec piece = MUSLIN_BLANK_SPEC_INIT;
+            pieces[i] = piece;
+            pieces[i].cut_width = 100 + i;
+            pieces[i].cut_length = 3;
+        }
+        pieces[0].kind = MUSLIN_BLANK_JOINED; /* one strip, of 100 */
+        ck_ok(muslin_cutplan_create(&spec, pieces, sizeof pieces[0], MSL_SIZES_MAX - 2, NULL, 0, 0, &allocator, NULL,
+                                    NULL, &plan, NULL));
+        ck_assert_uint_eq(plan->blank_count, MSL_SIZES_MAX - 2);
+        ck_assert_int_eq(msl_put_lengths(&check, plan, 0, lengths, more), more <= 2);
+        ck_ok(check.status);
+        ck_assert_uint_eq(plan->blank_count, (uint32_t)(MSL_SIZES_MAX - 3 + (more <= 2 ? more : 1)));
         muslin_cutplan_free(plan);
-        ck_assert(failing_is_clean(&failing));
     }
 }
 END_TEST
@@ -514,6 +556,7 @@ Suite *cutplan_plain_suite(void)
     tcase_add_test(tcase, what_is_too_much_has_no_limit);
     tcase_add_test(tcase, as_much_as_can_be_counted);
     tcase_add_test(tcase, many_rows_have_room);
+    tcase_add_test(tcase, as_many_lengths_as_are_searched);
     tcase_add_test(tcase, a_single_tick);
     tcase_add_test(tcase, sizes_name_the_first_row_that_wants_them);
     tcase_add_test(tcase, sizes_have_one_order);
