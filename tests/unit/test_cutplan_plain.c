@@ -129,7 +129,7 @@ START_TEST(many_rows_have_room)
         struct failing_allocator failing;
         struct muslin_cutplan_spec spec = MUSLIN_CUTPLAN_SPEC_INIT;
         struct muslin_cutplan *plan = NULL;
-        const size_t n = kind == 2 ? 1 : MANY;
+        const size_t n = kind == 2 ? 1 : MANY / 2;
         const size_t stock_n = kind == 2 ? MANY : 0;
         spec.work_limit = 0;
         spec.usable_width = kind == 2 ? 0 : 4000;
@@ -145,8 +145,8 @@ START_TEST(many_rows_have_room)
             stock[i].width = 3000 + i;
             stock[i].length = 2500 - i;
         }
-        EVERY_ALLOCATION_FAILS_ONCE(failing)
-        {
+        const size_t first = kind == 2; /* else none fails */
+        for (failing_start(&failing, first); failing.round >= first; failing_next(&failing)) {
             struct muslin_problem problem = PROBLEM;
             const muslin_status status =
                 muslin_cutplan_create(&spec, pieces, sizeof pieces[0], n, stock, sizeof stock[0], stock_n,
@@ -158,6 +158,8 @@ START_TEST(many_rows_have_room)
                 ck_assert(problem.argument == MUSLIN_ARG_ALLOCATOR && problem.at == 0 && problem.value >= 0 &&
                           problem.limit == 0);
             ck_assert(failing_is_clean(&failing));
+            if (first == 0)
+                break;
         }
     }
 }
