@@ -1063,7 +1063,7 @@ START_TEST(worths_of_what_can_not_be_there)
 }
 END_TEST
 
-/* At most so many of a thing makes each of them dearer: its pieces may be worth that much more, as far as is counted. */
+/* At most so many of a thing makes each of them dearer: its pieces may be worth that much more, as far as one counts. */
 START_TEST(things_worth_less_by_their_limit)
 {
     struct made made;
@@ -1089,8 +1089,8 @@ START_TEST(things_worth_less_by_their_limit)
 }
 END_TEST
 
-/* Costs in other units prove as much, whatever lies beside the table of ways: of 5 and 3 times as much 11 1/2 is rounded
- * up to 12, and not to 13. The table of sums is 407 words long in the end. */
+/* Costs in other units prove as much, whatever lies beside the table of ways: of 5 and 3 times as much 11 1/2 goes up to
+ * 12, and not to 13. The table of sums is 407 words long in the end. */
 START_TEST(sums_of_costs_in_any_unit)
 {
     struct made made;

@@ -677,6 +677,8 @@ static inline void ck_sums(const struct planned *p)
         others |= may_join && p->pieces[i].count == 1 && p->pieces[i].least_part > 0;
     }
     ck_assert_int_eq(p->totals.other_lengths, others);
+    if (p->stock_n == 0 && !others && p->totals.stopped == MUSLIN_CUTPLAN_STOPPED_WORK)
+        ck_assert_int_ge(p->totals.work, p->spec.work_limit);
     ck_assert_int_eq(p->totals.missing, missing);
     ck_assert_int_eq(p->totals.cloth_length,
                      p->stock_n == 0 && p->totals.cost > 0 ? p->totals.cost + p->spec.straightening : 0);

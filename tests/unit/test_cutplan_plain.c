@@ -115,7 +115,7 @@ START_TEST(as_much_as_can_be_counted)
 }
 END_TEST
 
-/* ---- room for many rows -------------------------------------------------------------------------------------------- */
+/* ---- room for many rows ------------------------------------------------------------------------------------------ */
 
 enum { MANY = 400 };
 
@@ -196,7 +196,7 @@ START_TEST(as_many_lengths_as_are_searched)
 }
 END_TEST
 
-/* ---- rows in another order ---------------------------------------------------------------------------------------- */
+/* ---- rows in another order --------------------------------------------------------------------------------------- */
 
 enum { OF_STOCK = 4, ORDERS = 24 };
 
@@ -216,7 +216,8 @@ static void put_in_order(int32_t order, int32_t rows[OF_STOCK])
  * order, the same ways in the same order, and the same strips from them. */
 START_TEST(stock_in_any_order_gives_the_same_plan)
 {
-    static const int64_t sides[][OF_STOCK][3] = { /* width, length, count */
+    static const int64_t sides[][OF_STOCK][3] = {
+        /* width, length, count */
         { { 20, 18, 1 }, { 20, 12, 3 }, { 22, 10, 2 }, { 18, 21, 1 } },
         { { 20, 18, 1 }, { 20, 18, 3 }, { 20, 18, 2 }, { 20, 12, 9 } },
         { { 20, 10, 9 }, { 19, 11, 8 }, { 18, 12, 7 }, { 17, 13, 6 } },
@@ -262,13 +263,14 @@ START_TEST(stock_in_any_order_gives_the_same_plan)
 }
 END_TEST
 
-/* ---- requests of a few ticks -------------------------------------------------------------------------------------- */
+/* ---- requests of a few ticks ------------------------------------------------------------------------------------- */
 
 /* Any piece, down to a single tick. */
 static void draw_few_ticks(uint64_t *state)
 {
     const int32_t kind = (int32_t)draw_from(state, 1, 6);
-    struct muslin_blank_spec *piece = want(&p, draw_from(state, 0, 6), draw_from(state, 1, 12), draw_from(state, 1, 12));
+    struct muslin_blank_spec *piece =
+        want(&p, draw_from(state, 0, 6), draw_from(state, 1, 12), draw_from(state, 1, 12));
     piece->priority = (int32_t)draw_from(state, 0, 2);
     piece->kind = kind > MUSLIN_BLANK_SLOPED ? MUSLIN_BLANK_PIECE : kind;
     if (kind == MUSLIN_BLANK_LENGTHWISE) {
@@ -310,7 +312,8 @@ static void draw_ticks(uint64_t *state, int from_stock)
     }
     for (int64_t i = from_stock ? draw_from(state, 1, 3) : 0; i > 0; i--)
         have(&p, draw_from(state, 0, 3) == 0 ? draw_from(state, 0, 9) : MUSLIN_COUNT_MAX, draw_from(state, 1, 30),
-             draw_from(state, 1, 30))->cost = draw_from(state, 1, 9);
+             draw_from(state, 1, 30))
+            ->cost = draw_from(state, 1, 9);
 }
 
 /* Whether first cuts may run along the length of stock: all that is wanted may lie either way. */
@@ -344,9 +347,8 @@ static muslin_len longest_strip(muslin_len height)
 /* What a request is refused for: the first row that is too large, or whose joins take all of a strip. */
 static muslin_status refusal_of(int64_t *row)
 {
-    const muslin_len share = p.spec.resquare_loss == 0
-                                 ? 0
-                                 : (p.spec.resquare_loss + p.spec.resquare_every - 1) / p.spec.resquare_every;
+    const muslin_len share =
+        p.spec.resquare_loss == 0 ? 0 : (p.spec.resquare_loss + p.spec.resquare_every - 1) / p.spec.resquare_every;
     for (size_t i = 0; i < p.n; i++) {
         const struct muslin_blank_spec *piece = &p.pieces[i];
         const int may_turn = piece->flags != 0 && p.spec.print == MUSLIN_PRINT_NONE;
@@ -383,20 +385,19 @@ static muslin_len highest_strip(muslin_len taken)
  * across stock; where that fits, the other side is too large. */
 static void ck_side(const struct muslin_blank_spec *piece, const struct muslin_problem *problem)
 {
-    const muslin_len share = p.spec.resquare_loss == 0
-                                 ? 0
-                                 : (p.spec.resquare_loss + p.spec.resquare_every - 1) / p.spec.resquare_every;
+    const muslin_len share =
+        p.spec.resquare_loss == 0 ? 0 : (p.spec.resquare_loss + p.spec.resquare_every - 1) / p.spec.resquare_every;
     const muslin_len sides[] = { piece->cut_width, piece->cut_length };
     const int32_t arguments[] = { MUSLIN_ARG_PIECE_WIDTH, MUSLIN_ARG_PIECE_LENGTH };
     const int may_turn = piece->flags != 0 && p.spec.print == MUSLIN_PRINT_NONE;
-    const int across = may_turn && (p.stock_n == 0) == (piece->cut_length < piece->cut_width) &&
-                       piece->cut_length != piece->cut_width;
+    const int across =
+        may_turn && (p.stock_n == 0) == (piece->cut_length < piece->cut_width) && piece->cut_length != piece->cut_width;
     const muslin_len room = longest_strip(0) - share - piece->run_in;
     const int is_wide = sides[across] > room;
     ck_assert_int_eq(problem->argument, arguments[is_wide ? across : !across]);
     ck_assert_int_eq(problem->value, sides[is_wide ? across : !across]);
-    ck_assert_int_eq(problem->limit, is_wide ? (room > 0 ? room : 0)
-                                             : highest_strip(sides[across] + share + piece->run_in));
+    ck_assert_int_eq(problem->limit,
+                     is_wide ? (room > 0 ? room : 0) : highest_strip(sides[across] + share + piece->run_in));
 }
 
 /* What is joined is as long as it likes, where there is any strip; so it is too high. */
@@ -468,8 +469,8 @@ static void ck_cut_along(const struct planned *planned)
 }
 
 /* A strip of 30 in, and three of 90 in from 40 in, of two rows: of whole strips the second row is the first that wants
- * some, two for each; 10 in are missing. Of folded cloth whole strips go round the fold, and are one size as well; those
- * of 30 in do, too; of those of 10 in there are two to a blank. */
+ * some, two for each; 10 in are missing. Of folded cloth whole strips go round the fold, and are one size as well;
+ * those of 30 in do, too; of those of 10 in there are two to a blank. */
 START_TEST(sizes_name_the_first_row_that_wants_them)
 {
     static const int64_t wanted[][3] = { { 40, 6, 1 }, { 30, 1, 0 }, { 10, 3, 1 } };
@@ -498,7 +499,7 @@ START_TEST(sizes_name_the_first_row_that_wants_them)
 }
 END_TEST
 
-/* Four pieces as wide and high, which may turn, are slit, level, or none of it: whatever their order, the same sizes. */
+/* Four pieces as wide and high, which may turn, are slit, level, or none of it: in any order they are the same sizes. */
 START_TEST(sizes_have_one_order)
 {
     struct muslin_cutplan_size first[OF_STOCK], rows[OF_STOCK];
