@@ -550,6 +550,141 @@ START_TEST(few_ticks_are_cut_as_exactly)
 }
 END_TEST
 
+/* ---- what stock suffices for ------------------------------------------------------------------------------------- */
+
+enum { FEW = 3 };
+
+/* Whether there is a plan for so many of each row. */
+static int suffices_for(const int64_t counts[FEW])
+{
+    int64_t wanted[FEW];
+    for (size_t i = 0; i < p.n; i++) {
+        wanted[i] = p.pieces[i].count;
+        p.pieces[i].count = counts[i];
+    }
+    const muslin_status status = try_plan(&p, NULL);
+    for (size_t i = 0; i < p.n; i++)
+        p.pieces[i].count = wanted[i];
+    if (status == MUSLIN_OK)
+        muslin_cutplan_free(p.plan);
+    else
+        ck_status(status, MUSLIN_ERR_NOT_ENOUGH);
+    return status == MUSLIN_OK;
+}
+
+/* Rows by priority, then the highest pieces first, then the widest. */
+static int gets_pieces_before(size_t a, size_t b, int by_priority)
+{
+    const struct muslin_blank_spec *of_a = &p.pieces[a];
+    const struct muslin_blank_spec *of_b = &p.pieces[b];
+    if (by_priority && of_a->priority != of_b->priority)
+        return of_a->priority < of_b->priority;
+    if (of_a->cut_length != of_b->cut_length)
+        return of_a->cut_length > of_b->cut_length;
+    return of_a->cut_width != of_b->cut_width ? of_a->cut_width > of_b->cut_width : a < b;
+}
+
+/* As many of each row as there is a plan for beside those before it, found one piece after the other. Returns the first
+ * row that is not whole; the number of rows where there is none. */
+static size_t give_one_by_one(int64_t counts[FEW], int by_priority)
+{
+    size_t order[FEW];
+    size_t first = p.n;
+    for (size_t i = 0; i < p.n; i++) {
+        size_t at = i;
+        for (; at > 0 && gets_pieces_before(i, order[at - 1], by_priority); at--)
+            order[at] = order[at - 1];
+        order[at] = i;
+        counts[i] = 0;
+    }
+    for (size_t i = 0; i < p.n; i++) {
+        const size_t row = order[i];
+        while (counts[row] < p.pieces[row].count) {
+            counts[row]++;
+            if (!suffices_for(counts)) {
+                counts[row]--;
+                first = first == p.n ? row : first;
+                break;
+            }
+        }
+    }
+    return first;
+}
+
+/* Of what stock does not suffice for as much is made, in the order of rows, as there is a plan for; without priorities
+ * the first row that is not whole is told. */
+START_TEST(stock_is_given_to_rows_in_their_order)
+{
+    uint64_t state = 11;
+    int32_t short_of = 0;
+    for (int round = 0; round < 120; round++) {
+        struct muslin_problem problem = PROBLEM;
+        int64_t counts[FEW];
+        start(&p, 0);
+        p.spec.work_limit = 10000000;
+        for (int64_t i = draw_from(&state, 1, FEW); i > 0; i--)
+            want(&p, draw_from(&state, 1, 5), draw_from(&state, 1, 5), draw_from(&state, 1, 5))->priority =
+                (int32_t)draw_from(&state, 0, 1);
+        for (int64_t i = draw_from(&state, 1, 2); i > 0; i--)
+            have(&p, draw_from(&state, 1, 2), draw_from(&state, 5, 8), draw_from(&state, 5, 8));
+        const size_t first = give_one_by_one(counts, 0);
+        const muslin_status status = try_plan(&p, &problem);
+        ck_status(status, first == p.n ? MUSLIN_OK : MUSLIN_ERR_NOT_ENOUGH);
+        if (status == MUSLIN_OK) {
+            muslin_cutplan_free(p.plan);
+            continue;
+        }
+        ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECES);
+        ck_assert_int_eq(problem.at, (int64_t)first);
+        ck_assert_int_eq(problem.value, p.pieces[first].count);
+        ck_assert_int_eq(problem.limit, counts[first]);
+        give_one_by_one(counts, 1);
+        p.spec.flags = MUSLIN_CUTPLAN_BY_PRIORITY;
+        make_plan(&p);
+        for (size_t i = 0; i < p.n; i++)
+            ck_assert_int_eq(p.made[i].made, counts[i]);
+        muslin_cutplan_free(p.plan);
+        short_of++;
+    }
+    ck_assert_int_gt(short_of, 20);
+}
+END_TEST
+
+/* ---- plans that are told one after the other --------------------------------------------------------------------- */
+
+struct heard {
+    int64_t calls;
+    int64_t sum;
+    int32_t answer;
+};
+
+static int32_t hear(void *context, int64_t work, int64_t best, int64_t bound)
+{
+    struct heard *heard = context;
+    heard->calls++;
+    heard->sum += 100 * work + 10 * best + bound;
+    return heard->answer;
+}
+
+/* Once it was ended, nobody is told any more, and all is ended. */
+START_TEST(what_is_ended_stays_so)
+{
+    struct heard heard = { 0, 0, 0 };
+    struct msl_tellings tellings = { hear, &heard, 0 };
+    ck_assert_int_eq(msl_tell_in_turn(&tellings, 3, 2, 1), 0);
+    ck_assert_int_eq(msl_tell_in_turn(&tellings, 6, 5, 4), 0);
+    ck_assert_int_eq(heard.calls, 2);
+    ck_assert_int_eq(heard.sum, 321 + 654);
+    for (heard.answer = 1; heard.answer > -2; heard.answer -= 2) {
+        tellings.ended = 0;
+        heard.calls = 0;
+        for (int32_t times = 0; times < 3; times++)
+            ck_assert_int_eq(msl_tell_in_turn(&tellings, 1, 1, 1), heard.answer);
+        ck_assert_int_eq(heard.calls, 1);
+    }
+}
+END_TEST
+
 Suite *cutplan_plain_suite(void)
 {
     Suite *suite = suite_create("cutplan_plain");
@@ -565,6 +700,8 @@ Suite *cutplan_plain_suite(void)
     tcase_add_test(tcase, sizes_have_one_order);
     tcase_add_test(tcase, stock_in_any_order_gives_the_same_plan);
     tcase_add_loop_test(tcase, few_ticks_are_cut_as_exactly, 0, 2);
+    tcase_add_test(tcase, stock_is_given_to_rows_in_their_order);
+    tcase_add_test(tcase, what_is_ended_stays_so);
     suite_add_tcase(suite, tcase);
     return suite;
 }
