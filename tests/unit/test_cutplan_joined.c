@@ -320,9 +320,11 @@ START_TEST(each_search_has_its_part_of_the_limit)
         uint64_t chance = seeds[k];
         start(&p, WHOLE_IN(40));
         want_joined(0, WHOLE_IN(2), 0);
-        for (int32_t i = 0; i < 12; i++)
-            want(&p, 5 + tiny_chance(&chance, 40), WHOLE_IN(2) + tiny_chance(&chance, 100) * 1016,
-                 WHOLE_IN(2) + tiny_chance(&chance, 60) * 1016);
+        for (int32_t i = 0; i < 12; i++) {
+            const muslin_len length = WHOLE_IN(2) + tiny_chance(&chance, 60) * 1016;
+            const muslin_len width = WHOLE_IN(2) + tiny_chance(&chance, 100) * 1016;
+            want(&p, 5 + tiny_chance(&chance, 40), width, length);
+        }
         p.pieces[0].cut_width = WHOLE_IN(70) + tiny_chance(&chance, 1000) * 1016;
         p.spec.work_limit = LIMIT / 2;
         ck_ok(try_plan(&p, NULL));
