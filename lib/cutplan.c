@@ -113,15 +113,7 @@ static int join_row(struct msl_check *check, struct muslin_cutplan *plan, struct
     return shorter;
 }
 
-static int is_joined_before(const void *context, uint32_t a, uint32_t b)
-{
-    const struct muslin_blank_spec *pieces = context;
-    if (pieces[a].join_loss != pieces[b].join_loss)
-        return pieces[a].join_loss < pieces[b].join_loss;
-    return pieces[a].least_part < pieces[b].least_part;
-}
-
-/* Rows whose strips may be given other lengths, in an order that hangs on what they say alone. */
+/* Rows whose strips may be given other lengths, the highest first, and of those the longest. */
 static uint32_t rows_to_join(const struct muslin_cutplan *plan, struct msl_rank *rows, struct msl_rank *spare)
 {
     uint32_t count = 0;
@@ -132,7 +124,7 @@ static uint32_t rows_to_join(const struct muslin_cutplan *plan, struct msl_rank 
         if (msl_may_join_anew(plan, i))
             rows[count++] = rank;
     }
-    msl_sort(rows, spare, count, is_joined_before, plan->pieces);
+    msl_sort(rows, spare, count, NULL, NULL);
     return count;
 }
 

@@ -66,16 +66,11 @@ static int32_t take_from_heap(struct msl_search *search)
     return top;
 }
 
+/* The case that comes next was made with another one, which is in the heap and bounded alike. */
 int64_t msl_cases_least(const struct msl_search *search)
 {
-    int64_t least = search->making.best.cost;
-    if (search->aside < least)
-        least = search->aside;
-    if (search->next >= 0 && search->cases[search->next].least < least)
-        least = search->cases[search->next].least;
-    if (search->heap_count > 0 && search->cases[search->heap[0]].least < least)
-        least = search->cases[search->heap[0]].least;
-    return least;
+    const int64_t least = msl_lesser(search->making.best.cost, search->aside);
+    return search->heap_count == 0 ? least : msl_lesser(least, search->cases[search->heap[0]].least);
 }
 
 /* ---- a case made ------------------------------------------------------------------------------------------------- */

@@ -110,26 +110,29 @@ static int lay(struct proof *proof, struct filled *strip, int32_t number, int64_
 /* 1 where all that lies in the strip is of one size. */
 static int has_one_size(const struct msl_pool *plan, const struct msl_strip *strip)
 {
-    for (int32_t i = 1; i < strip->count; i++)
-        if (plan->laid[strip->first + i].size != plan->laid[strip->first].size)
+    for (int32_t i = strip->first; i < strip->first + strip->count; i++)
+        if (plan->laid[i].size != plan->laid[strip->first].size)
             return 0;
     return 1;
 }
 
-/* Fills a strip as high as `height`, a panel's slit pieces when slit is 1; takes what they use from *room. */
-static int fill_strip(struct proof *proof, int32_t number, int64_t height, int32_t within, int64_t times, int64_t *room)
+/* Fills a strip of a pattern, as high as `height`, or its slit pieces, and takes what they use from *room. Within a
+ * sheet, slit pieces lie beside strips and in none. */
+static int fill_strip(struct proof *proof, const struct msl_pattern *pattern, int32_t number, int64_t height,
+                      int64_t *room)
 {
     const struct msl_pool *plan = &proof->found->plan;
     const struct msl_strip *strip = &plan->strips[number];
+    const int32_t is_within_sheet = proof->cutting->ways[pattern->way].sheet;
     struct filled filled = { .height = height, .high = height, .slit = strip->height == 0, .number = number };
     if (!is_within(strip->first, strip->count, plan->laid_count))
         return is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, number);
     if (proof->cutting->one_size != 0 && filled.slit == 0 && !has_one_size(plan, strip))
         return is_fault(proof, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, strip->first);
     for (int32_t i = strip->first; i < strip->first + strip->count; i++) {
-        if (lay(proof, &filled, i, times) == 0)
+        if (lay(proof, &filled, i, pattern->times) == 0)
             return 0;
-        if (within != 0 && proof->cutting->sizes[plan->laid[i].size].slit != filled.slit)
+        if (is_within_sheet && proof->cutting->sizes[plan->laid[i].size].slit != filled.slit)
             return is_fault(proof, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, i);
     }
     *room -= filled.used;
@@ -147,7 +150,7 @@ static int fill_one(struct proof *proof, int32_t number)
         return is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, pattern->first);
     if (plan->strips[pattern->first].height != way->along)
         return is_fault(proof, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, plan->strips[pattern->first].first);
-    return fill_strip(proof, pattern->first, way->along, 0, pattern->times, &room);
+    return fill_strip(proof, pattern, pattern->first, way->along, &room);
 }
 
 /* A sheet: a panel's slit pieces beside strips one behind the other. */
@@ -164,13 +167,13 @@ static int fill_sheet(struct proof *proof, int32_t number)
         if (height < 0 || height > along || (height == 0 && way->panel == 0))
             return is_fault(proof, MUSLIN_CUTPLAN_FAULT_OVERFULL, i);
         along -= height;
-        if (height == 0 && fill_strip(proof, i, way->along, 1, pattern->times, &across) == 0)
+        if (height == 0 && fill_strip(proof, pattern, i, way->along, &across) == 0)
             return 0;
     }
     for (int32_t i = pattern->first; i < end; i++) {
         const int64_t height = plan->strips[i].height;
         int64_t room = across;
-        if (height > 0 && fill_strip(proof, i, height, 1, pattern->times, &room) == 0)
+        if (height > 0 && fill_strip(proof, pattern, i, height, &room) == 0)
             return 0;
     }
     return 1;
@@ -234,7 +237,7 @@ static int is_whole_split(const struct proof *proof, int32_t number)
 {
     const struct msl_case *cases = proof->found->cases;
     const int32_t split = cases[number].split;
-    if (split <= number || split > proof->found->case_count - 2)
+    if (!is_within(split, 2, proof->found->case_count))
         return 0;
     const struct msl_limit *first = &cases[split].limit;
     const struct msl_limit *second = &cases[split + 1].limit;
@@ -355,11 +358,11 @@ static int worth_in_way(struct proof *proof, int32_t number, const struct worths
 /* The most that a thing of this cost may be worth, so that plans which cost `cost` are worth less than `total`. */
 static int64_t most_allowed(int64_t total, int64_t way_cost, int64_t cost)
 {
-    int64_t most = MSL_WORTH_MAX - 1;
-    int64_t rest = 0;
+    int64_t most = MSL_WORTH_MAX;
+    int64_t rest;
     if (cost > 0)
         msl_wide_floor(msl_wide_add(msl_wide_multiply(total, way_cost), msl_wide_from(-1)), cost, &most, &rest);
-    return msl_lesser(most, MSL_WORTH_MAX - 1);
+    return msl_lesser(most, MSL_WORTH_MAX);
 }
 
 /* 1 where no thing of the way is worth more than allowed. */
@@ -367,7 +370,7 @@ static int is_worth_at_most(struct proof *proof, int32_t way, int64_t itself, in
 {
     if (itself > allowed)
         return 0;
-    const int64_t enough = itself < 0 && allowed > MSL_WORTH_MAX - 1 + itself ? MSL_WORTH_MAX - 1 : allowed - itself;
+    const int64_t enough = msl_lesser(allowed - itself, MSL_WORTH_MAX - 1);
     return msl_most_of(&proof->most, way, proof->worth, enough) <= enough;
 }
 
@@ -407,11 +410,11 @@ static int do_prove(struct proof *proof, int32_t number)
 }
 
 /* What the limits of a case ask of one way: at least so many pieces of each size, to proof->worth, in at most so many
- * strips, which are returned; -1: in any number. */
+ * strips, which are returned. */
 static int64_t asked_of_way(struct proof *proof, int32_t number, int32_t way)
 {
     const struct msl_case *cases = proof->found->cases;
-    int64_t strips = -1;
+    int64_t strips = INT64_MAX;
     for (int32_t i = 0; i < proof->cutting->size_count; i++)
         proof->worth[i] = 0;
     for (int32_t at = number; at != 0; at = cases[at].parent) {
@@ -419,9 +422,9 @@ static int64_t asked_of_way(struct proof *proof, int32_t number, int32_t way)
         if (limit->first_way != way || limit->last_way != way)
             continue;
         if (limit->kind == MSL_LIMIT_WAYS && limit->at_least == 0)
-            strips = strips < 0 || limit->wanted < strips ? limit->wanted : strips;
-        if (limit->kind == MSL_LIMIT_COPIES && limit->at_least != 0 && limit->wanted > proof->worth[limit->size])
-            proof->worth[limit->size] = limit->wanted;
+            strips = msl_lesser(strips, limit->wanted);
+        if (limit->kind == MSL_LIMIT_COPIES && limit->at_least != 0)
+            proof->worth[limit->size] = msl_greater(proof->worth[limit->size], limit->wanted);
     }
     return strips;
 }
@@ -446,31 +449,32 @@ static int is_overfull(struct proof *proof, int32_t number)
             return 1;
         proof->pieces[count++] = piece;
     }
-    return strips >= 0 && msl_repack_fails(&proof->most, proof->pieces, count, strips, cutting->ways[way].across);
+    return msl_repack_fails(&proof->most, proof->pieces, count, strips, cutting->ways[way].across);
 }
 
-/* 1 where every case is proved, and no case that is neither split nor overfull may cost less than the bound. */
-static int bounds_all(struct proof *proof)
+/* Proves every case; what one that is neither split nor overfull may cost at least is the bound. */
+static void bound_all(struct proof *proof)
 {
     const struct msl_found *found = proof->found;
     int64_t least = found->case_count == 0 ? 0 : proof->out->cost;
-    for (int32_t i = 0; i < found->case_count; i++) {
+    for (int32_t i = 0; proof->most.status == MUSLIN_OK && i < found->case_count; i++) {
         const struct msl_case *of = &found->cases[i];
         struct known *known = &proof->known[i];
         const int64_t above = i == 0 ? 0 : proof->known[of->parent].least;
         const int is_proved = (of->worth_count == 0 ? of->least <= above : do_prove(proof, i)) &&
                               (of->packed == 0 || is_overfull(proof, i));
-        if (proof->most.status != MUSLIN_OK)
-            return 0;
-        if (!is_proved)
-            return is_fault(proof, MUSLIN_CUTPLAN_FAULT_BOUND, i);
+        if (!is_proved) {
+            is_fault(proof, MUSLIN_CUTPLAN_FAULT_BOUND, i);
+            return;
+        }
         proof->most.told->bound = ++proof->out->cases;
         known->least = of->least > above ? of->least : above;
         if (of->split == 0 && of->packed == 0 && known->least < least)
             least = known->least;
     }
     proof->out->least = least;
-    return found->least <= least ? 1 : is_fault(proof, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    if (found->least > least)
+        is_fault(proof, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
 }
 
 /* ---- all of it -------------------------------------------------------------------------------------------------- */
@@ -479,36 +483,30 @@ static int bounds_all(struct proof *proof)
 static void find_sums(struct proof *proof)
 {
     const int64_t most = proof->out->cost;
-    for (int64_t i = 0; i <= most / 64; i++)
-        proof->reach[i] = 0;
     proof->reach[0] = 1;
-    for (int32_t way = proof->cutting->way_count - 1; way >= 0; way--) {
+    for (int64_t i = 1; i <= most / 64; i++)
+        proof->reach[i] = 0;
+    for (int32_t way = 0; way < proof->cutting->way_count; way++) {
         const int64_t cost = proof->cutting->ways[way].cost;
-        const int is_new = cost <= most && (proof->reach[cost / 64] >> (cost % 64) & 1) == 0;
-        for (int64_t sum = cost; is_new && sum <= most; sum++)
+        for (int64_t sum = cost; sum <= most; sum++)
             proof->reach[sum / 64] |= (proof->reach[(sum - cost) / 64] >> ((sum - cost) % 64) & 1) << (sum % 64);
     }
 }
 
-static int prove(struct proof *proof)
+static void prove(struct proof *proof)
 {
-    const struct msl_cutting *cutting = proof->cutting;
-    for (int32_t i = 0; i < cutting->size_count; i++)
-        proof->cut[i] = 0;
-    for (int32_t i = 0; i < cutting->stock_count; i++)
-        proof->used[i] = 0;
     if (holds(proof) == 0 || covers_all(proof) == 0)
-        return 0;
+        return;
     if (proof->reach != NULL)
         find_sums(proof);
-    return bounds_all(proof);
+    bound_all(proof);
 }
 
 muslin_status msl_found_check(const struct msl_cutting *cutting, const struct msl_found *found, int64_t most_steps,
                               struct msl_told *told, const struct muslin_allocator *allocator,
                               struct muslin_cutplan_checked *out)
 {
-    const int64_t words = found->cost >= 0 && found->cost < REACH_MAX ? found->cost / 64 + 1 : 0;
+    const int64_t words = (uint64_t)found->cost < REACH_MAX ? found->cost / 64 + 1 : 0;
     const size_t numbers = (size_t)cutting->size_count * 2 + (size_t)cutting->stock_count;
     const size_t bytes = (numbers + (size_t)words) * sizeof(int64_t) +
                          (size_t)found->case_count * sizeof(struct known) +
@@ -519,6 +517,8 @@ muslin_status msl_found_check(const struct msl_cutting *cutting, const struct ms
     muslin_status status = msl_most_start(&proof.most, cutting, most_steps, told, allocator);
     int64_t *room = status == MUSLIN_OK ? allocator->alloc(allocator->context, bytes) : NULL;
     if (room != NULL) {
+        for (size_t i = 0; i < numbers; i++)
+            room[i] = 0;
         proof.cut = room;
         proof.worth = proof.cut + cutting->size_count;
         proof.used = proof.worth + cutting->size_count;

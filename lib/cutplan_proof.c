@@ -87,19 +87,18 @@ static int32_t worths_of(const struct muslin_cutplan *plan, int32_t of_case)
 static struct muslin_cutplan_case case_of(const struct muslin_cutplan *plan, int32_t number)
 {
     const struct msl_case *of = &plan->found.cases[number];
-    struct muslin_cutplan_case row = { .size = (uint32_t)sizeof row, .parent = of->parent, .split = of->split,
-                                    .worths = worths_of(plan, number), .least = of->least * plan->cost_unit,
-                                    .plan_size = -1, .packed_way = (int64_t)of->packed - 1 };
-    if (of->parent < 0)
-        return row;
-    row.wanted = of->limit.wanted;
-    row.first_way = of->limit.first_way;
-    row.last_way = of->limit.last_way;
-    row.at_least = of->limit.at_least;
-    if (of->limit.kind == MSL_LIMIT_COPIES) {
-        row.plan_size = of->limit.size;
-        row.last_way = row.first_way;
-    }
+    const struct msl_limit *limit = &of->limit; /* of the whole all 0 */
+    const struct muslin_cutplan_case row = { .size = (uint32_t)sizeof row,
+                                             .parent = of->parent,
+                                             .split = of->split,
+                                             .worths = worths_of(plan, number),
+                                             .least = of->least * plan->cost_unit,
+                                             .wanted = limit->wanted,
+                                             .first_way = limit->first_way,
+                                             .last_way = limit->last_way,
+                                             .plan_size = limit->kind == MSL_LIMIT_COPIES ? limit->size : -1,
+                                             .packed_way = (int64_t)of->packed - 1,
+                                             .at_least = limit->at_least };
     return row;
 }
 

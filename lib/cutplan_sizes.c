@@ -189,42 +189,30 @@ int64_t msl_priority_of(const struct muslin_cutplan *plan, uint32_t row)
     return has_flag(plan, MUSLIN_CUTPLAN_BY_PRIORITY) ? plan->pieces[row].priority : 0;
 }
 
-/* What tells sizes of one height and width apart. */
-enum { KEYS = 7 };
-static void keys_of(const struct msl_blank *blank, int64_t keys[KEYS])
+/* What tells sizes of one height and width apart: how far the first is behind the other there; 0: the same size. What
+ * they run in differs where their cut width does. */
+static int64_t distance(const struct msl_blank *a, const struct msl_blank *b)
 {
-    keys[0] = blank->run_in;
-    keys[1] = blank->width;
-    keys[2] = blank->may_turn;
-    keys[3] = blank->slit;
-    keys[4] = blank->level;
-    keys[5] = blank->joined;
-    keys[6] = blank->folded;
+    const int64_t between[] = { a->width - b->width, a->may_turn - b->may_turn, a->slit - b->slit, a->level - b->level,
+                                a->joined - b->joined };
+    int64_t found = a->folded - b->folded;
+    for (size_t i = sizeof between / sizeof between[0]; i-- > 0;)
+        found = between[i] != 0 ? between[i] : found;
+    return found;
 }
 
 static int is_blank_before(const void *context, uint32_t a, uint32_t b)
 {
     const struct muslin_cutplan *plan = context;
-    int64_t first[KEYS];
-    int64_t second[KEYS];
-    keys_of(&plan->blanks[a], first);
-    keys_of(&plan->blanks[b], second);
-    for (int key = 0; key < KEYS; key++)
-        if (first[key] != second[key])
-            return first[key] < second[key];
+    const int64_t behind = distance(&plan->blanks[a], &plan->blanks[b]);
+    if (behind != 0)
+        return behind < 0;
     return msl_priority_of(plan, plan->blanks[a].row) < msl_priority_of(plan, plan->blanks[b].row);
 }
 
 static int is_same_size(const struct msl_blank *a, const struct msl_blank *b)
 {
-    int64_t first[KEYS];
-    int64_t second[KEYS];
-    int same = a->across == b->across && a->along == b->along;
-    keys_of(a, first);
-    keys_of(b, second);
-    for (int key = 0; key < KEYS; key++)
-        same &= first[key] == second[key];
-    return same;
+    return a->across == b->across && a->along == b->along && distance(a, b) == 0;
 }
 
 static void sort_blanks(struct msl_check *check, struct muslin_cutplan *plan)
@@ -251,12 +239,12 @@ static void sort_blanks(struct msl_check *check, struct muslin_cutplan *plan)
 /* All pieces one above the other, or each from a piece of the dearest stock: no plan that is looked at costs more. */
 static void want_in_range(struct msl_check *check, const struct muslin_cutplan *plan)
 {
-    const int64_t dearest = plan->stock_count == 0 ? 0 : plan->stock[plan->stock_rows[0]].cost;
     struct msl_wide sum = msl_wide_from(0);
     for (uint32_t i = 0; check->status == MUSLIN_OK && i < plan->blank_count; i++) {
         const struct msl_blank *blank = &plan->blanks[i];
         const int64_t count = plan->pieces[blank->row].count;
-        const int64_t each = plan->stock_count == 0 ? msl_greater(blank->across, blank->along) : dearest;
+        const int64_t each = plan->stock_count == 0 ? msl_greater(blank->across, blank->along)
+                                                    : plan->stock[plan->stock_rows[0]].cost;
         sum = msl_wide_add(sum, msl_wide_multiply(count * blank->each + plan->spec.spare_pieces, each));
         check->at = blank->row;
         if (msl_wide_compare(sum, msl_wide_from(MUSLIN_LENGTH_MAX)) > 0)
@@ -392,15 +380,13 @@ static void put_into_units(struct muslin_cutplan *plan)
 
 static void add_height(struct msl_cutting *cutting, int64_t height)
 {
-    int32_t at = cutting->height_count;
-    while (at > 0 && cutting->heights[at - 1] < height)
-        at--;
-    if (at > 0 && cutting->heights[at - 1] == height)
-        return;
-    for (int32_t i = cutting->height_count; i > at; i--)
-        cutting->heights[i] = cutting->heights[i - 1];
+    for (int32_t i = 0; i < cutting->height_count; i++)
+        if (cutting->heights[i] == height)
+            return;
+    int32_t at = cutting->height_count++;
+    for (; at > 0 && cutting->heights[at - 1] < height; at--)
+        cutting->heights[at] = cutting->heights[at - 1];
     cutting->heights[at] = height;
-    cutting->height_count++;
 }
 
 /* Strips need only be as high as a piece is in a way in which it fits. */
@@ -483,7 +469,7 @@ void msl_fill_cutting(struct muslin_cutplan *plan)
     cutting->stacked = has_flag(plan, MUSLIN_CUTPLAN_STACKED);
     uint32_t behind = 0;
     for (uint32_t first = 0; first < plan->blank_count; first = behind) {
-        for (behind = first + 1; behind < plan->blank_count; behind++)
+        for (behind = first; behind < plan->blank_count; behind++)
             if (!is_same_size(&plan->blanks[first], &plan->blanks[behind]))
                 break;
         add_size(plan, first, behind);

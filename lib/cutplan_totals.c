@@ -17,7 +17,7 @@ int64_t msl_times_of(const struct muslin_cutplan *plan, const struct muslin_cutp
 
 int64_t msl_begin_of(const struct muslin_cutplan *plan, const struct muslin_cutplan_strip *strip)
 {
-    return strip->kind == MUSLIN_CUTPLAN_STRIP_WITHIN && strip->x > 0 ? 0 : plan->spec.end_loss / 2;
+    return strip->x > 0 ? 0 : plan->spec.end_loss / 2;
 }
 
 /* ---- cuts ------------------------------------------------------------------------------------------------------- */
@@ -125,7 +125,7 @@ static struct msl_wide cloth_of(const struct muslin_cutplan *plan)
 static void count_pieces(struct msl_check *check, struct muslin_cutplan *plan)
 {
     struct msl_wide waste = cloth_of(plan);
-    int64_t rest = 0;
+    int64_t rest;
     for (uint64_t i = 0; i < plan->places.used; i++) {
         const struct muslin_cutplan_place *place = msl_place_of(plan, i);
         const int64_t times = msl_times_of(plan, msl_strip_of(plan, (uint64_t)place->strip));
@@ -155,7 +155,7 @@ static int64_t own_strips_length(const struct muslin_cutplan *plan)
         const struct msl_piece_size *size = &plan->cutting.sizes[i];
         const int64_t listed = length_alone(size, room, size->across, size->along);
         const int64_t turned = length_alone(size, room, size->turned_across, size->turned_along);
-        length += listed < turned ? listed : turned;
+        length += msl_lesser(listed, turned);
     }
     return length * plan->unit;
 }
@@ -164,8 +164,8 @@ static int64_t own_strips_length(const struct muslin_cutplan *plan)
 static int64_t area_bound(const struct muslin_cutplan *plan)
 {
     struct msl_wide area = msl_wide_from(0);
-    int64_t whole = 0;
-    int64_t rest = 0;
+    int64_t whole;
+    int64_t rest;
     for (int32_t i = 0; i < plan->cutting.size_count; i++) {
         const struct msl_cut_size *rows = &plan->sizes[i];
         const struct msl_blank *last = &plan->blanks[rows->first + rows->count - 1];
@@ -187,7 +187,6 @@ void msl_add_up_beside(struct muslin_cutplan *plan)
 void msl_add_up(struct msl_check *check, struct muslin_cutplan *plan)
 {
     struct muslin_cutplan_total *totals = &plan->totals;
-    totals->size = (uint32_t)sizeof *totals;
     totals->missing = missing_of(plan);
     totals->cost = plan->found.cost * plan->cost_unit;
     totals->least = plan->found.least * plan->cost_unit;

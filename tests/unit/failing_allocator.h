@@ -27,19 +27,34 @@ struct failing_allocator {
     size_t blocks;                     /* given out and not freed */
     size_t bytes;                      /* in them */
     size_t most_bytes;                 /* in them at one time */
-    size_t mistakes;                   /* size 0, a null or a wrong old size */
+    size_t mistakes;                   /* size 0, a null, a wrong old size, or what lies behind a block changed */
     int has_failed;
 };
 
-/* Before each block lies its size, in room that keeps the block aligned. */
+/* Before each block lies its size, in room that keeps the block aligned; behind it what nobody may change. */
 union failing_head {
     size_t size;
     max_align_t align;
 };
+enum { FAILING_BEHIND = 64, FAILING_MARK = 0x5A, FAILING_NEW = 0xA5 };
 
 static inline union failing_head *failing_head_of(void *block)
 {
     return (union failing_head *)block - 1;
+}
+
+static inline union failing_head *failing_room(size_t size)
+{
+    return malloc(sizeof(union failing_head) + size + FAILING_BEHIND);
+}
+
+static inline int failing_is_marked(const void *block, size_t size)
+{
+    const unsigned char *behind = (const unsigned char *)block + size;
+    int marked = 1;
+    for (size_t i = 0; i < FAILING_BEHIND; i++)
+        marked &= behind[i] == FAILING_MARK;
+    return marked;
 }
 
 static inline int failing_refuses(struct failing_allocator *failing, size_t size)
@@ -57,7 +72,7 @@ static inline int failing_refuses(struct failing_allocator *failing, size_t size
 static inline void failing_give_back(struct failing_allocator *failing, void *block, size_t size)
 {
     size_t known = failing_head_of(block)->size;
-    if (known != size)
+    if (known != size || !failing_is_marked(block, known))
         failing->mistakes++;
     failing->blocks--;
     failing->bytes -= known;
@@ -72,6 +87,8 @@ static inline void *failing_give_out(struct failing_allocator *failing, union fa
     failing->bytes += size;
     if (failing->bytes > failing->most_bytes)
         failing->most_bytes = failing->bytes;
+    memset(head + 1, FAILING_NEW, size);
+    memset((unsigned char *)(head + 1) + size, FAILING_MARK, FAILING_BEHIND);
     return head + 1;
 }
 
@@ -80,9 +97,7 @@ static inline void *failing_alloc(void *context, size_t size)
     struct failing_allocator *failing = context;
     if (failing_refuses(failing, size))
         return NULL;
-    void *block = failing_give_out(failing, malloc(sizeof(union failing_head) + size), size);
-    memset(block, 0xA5, size);
-    return block;
+    return failing_give_out(failing, failing_room(size), size);
 }
 
 /* Always moves, so that a pointer kept from before is found out. */
@@ -97,7 +112,7 @@ static inline void *failing_realloc(void *context, void *block, size_t old_size,
         return NULL;
     size_t known = failing_head_of(block)->size;
     failing_give_back(failing, block, old_size);
-    void *moved = failing_give_out(failing, malloc(sizeof(union failing_head) + size), size);
+    void *moved = failing_give_out(failing, failing_room(size), size);
     memcpy(moved, block, known < size ? known : size);
     free(failing_head_of(block));
     return moved;

@@ -55,6 +55,8 @@
     X(sewing_suite) \
     X(scatter_suite) \
     X(cutplan_suite) \
+    X(cutplan_long_suite) \
+    X(cutplan_plain_suite) \
     X(cutplan_check_suite) \
     X(yardage_suite) \
     X(pressing_suite) \
@@ -69,8 +71,10 @@
     X(cutplan_first_suite) \
     X(cutplan_pack_suite) \
     X(cutplan_search_suite) \
+    X(cutplan_search_long_suite) \
     X(cutplan_bolts_suite) \
     X(cutplan_joined_suite) \
+    X(cutplan_joined_long_suite) \
     X(cutplan_deal_suite) \
     X(examples_suite)
 

@@ -759,7 +759,7 @@ static int32_t count_calls(void *context, int64_t work, int64_t best, int64_t bo
     int64_t *calls = context;
     ck_assert_int_ge(work, 0);
     ck_assert_int_le(bound, best);
-    ck_assert_int_ge(best, WHOLE_IN(57)); /* the area alone */
+    ck_assert_int_ge(bound, WHOLE_IN(57)); /* the area alone */
     (*calls)++;
     return 1;
 }
@@ -936,15 +936,23 @@ static void add_plans(Suite *suite)
     tcase_add_test(plans, other_widths_are_never_longer_than_narrower_ones);
     tcase_add_test(plans, straightening_is_in_the_length_for_each_width);
     tcase_add_test(plans, a_tick_below_the_narrowest_width_more_is_needed);
-    tcase_add_test(plans, a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter);
     tcase_add_test(plans, progress_is_told_lengths_and_ends_the_search);
-    tcase_add_loop_test(plans, progress_is_told_often_wherever_the_search_is, 0, 8);
     tcase_add_test(plans, progress_ends_widths_and_the_check);
+    suite_add_tcase(suite, plans);
+}
+
+static void add_long_plans(Suite *suite)
+{
+    TCase *plans = tcase_create("long plans");
+    tcase_set_timeout(plans, 60);
+    tcase_add_test(plans, a_plan_of_a_narrower_bolt_is_kept_where_it_is_shorter);
+    tcase_add_loop_test(plans, progress_is_told_often_wherever_the_search_is, 0, 8);
     tcase_add_test(plans, memory_is_bounded_as_said);
     suite_add_tcase(suite, plans);
 }
 
 Suite *cutplan_suite(void);
+Suite *cutplan_long_suite(void);
 
 Suite *cutplan_suite(void)
 {
@@ -954,5 +962,16 @@ Suite *cutplan_suite(void)
     add_cutplan_rows(suite);
     add_cutplan_blanks(suite);
     add_cutplan_known(suite);
+    return suite;
+}
+
+/* What takes longer, asked apart. */
+Suite *cutplan_long_suite(void)
+{
+    Suite *suite = suite_create("cutplan_long");
+    add_long_plans(suite);
+    add_long_cutplan_request(suite);
+    add_long_cutplan_rows(suite);
+    add_long_cutplan_blanks(suite);
     return suite;
 }

@@ -304,6 +304,14 @@ START_TEST(more_sizes_or_stock_than_are_searched_are_told)
 }
 END_TEST
 
+void add_long_cutplan_blanks(Suite *suite)
+{
+    TCase *blanks = tcase_create("many sizes");
+    tcase_set_timeout(blanks, 60);
+    tcase_add_test(blanks, more_sizes_or_stock_than_are_searched_are_told);
+    suite_add_tcase(suite, blanks);
+}
+
 void add_cutplan_blanks(Suite *suite)
 {
     TCase *blanks = tcase_create("blanks");
@@ -318,6 +326,5 @@ void add_cutplan_blanks(Suite *suite)
     tcase_add_test(blanks, rows_behind_one_that_does_not_fit_get_what_it_leaves);
     tcase_add_test(blanks, looks_at_rows_by_priority_end);
     tcase_add_test(blanks, stock_that_does_not_suffice_in_parts_is_told);
-    tcase_add_test(blanks, more_sizes_or_stock_than_are_searched_are_told);
     suite_add_tcase(suite, blanks);
 }

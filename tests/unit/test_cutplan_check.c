@@ -130,6 +130,10 @@ static void expect_fault(const struct made *made, int32_t fault, int64_t at)
     struct muslin_cutplan_checked out = checked(made);
     ck_assert_int_eq(out.fault, fault);
     ck_assert_int_eq(out.at, at);
+    if (fault != MUSLIN_CUTPLAN_FAULT_BOUND) { /* what is wrong first ends all */
+        ck_assert_int_eq(out.cases, 0);
+        ck_assert_int_eq(out.least, 0);
+    }
 }
 
 /* ---- proofs by hand --------------------------------------------------------------------------------------------- */
@@ -718,6 +722,534 @@ START_TEST(packings_that_are_possible)
 }
 END_TEST
 
+/* ---- at the edge of what is right -------------------------------------------------------------------------------- */
+
+/* A number one beyond what there is names the place itself. */
+START_TEST(numbers_just_beyond_what_there_is)
+{
+    struct made made;
+    make_one_size(&made);
+    made.strips[1].count = 2; /* of one thing laid */
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 1);
+    make_one_size(&made);
+    made.laid[0].size = -1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_MISSING, -1);
+    make_one_size(&made);
+    made.patterns[1].way = -1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_COST, 1);
+    make_one_size(&made);
+    made.patterns[1].times = 0;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_COST, 1);
+    make_one_size(&made);
+    made.patterns[1].first = 2;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 2);
+    make_one_size(&made);
+    made.strips[1].height = 5; /* of the second pattern, whose piece is the second thing laid */
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
+    make_panel(&made);
+    made.strips[1].height = -1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 1);
+    make_two_sizes(&made); /* all pieces are there, and none of one of them more */
+    add_laid(&made, 1, 0);
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_MISSING, 1);
+    make_stock(&made);
+    made.available[0] = 0;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_STOCK, 0);
+}
+END_TEST
+
+/* Seven pieces are wanted; there may be as many strips of three as a count allows. */
+START_TEST(as_many_things_as_can_be_counted)
+{
+    struct made made;
+    make_one_size(&made);
+    made.patterns[0].times = MUSLIN_COUNT_MAX;
+    made.found.cost = 4 * (INT64_C(1) + MUSLIN_COUNT_MAX);
+    made.found.least = made.cases[0].least = 10; /* of so large a plan sums are not looked at */
+    expect_well(&made, 4 * (INT64_C(1) + MUSLIN_COUNT_MAX), 10);
+}
+END_TEST
+
+/* A piece of stock that nothing is cut from is needless, and no fault. */
+START_TEST(a_thing_that_holds_nothing)
+{
+    struct made made;
+    make_stock(&made);
+    add_pattern(&made, 1, 0);
+    made.found.cost += 5;
+    expect_well(&made, 12, 6);
+    make_one_size(&made);
+    add_pattern(&made, 1, 0);
+    add_strip(&made, 4);
+    made.found.cost += 4;
+    expect_well(&made, 16, 12);
+}
+END_TEST
+
+/* Pieces 3 high, on each other in strips of 6 and 8: two and not three, and no more than there are below. */
+START_TEST(stacks_of_three)
+{
+    struct made made;
+    make_stack(&made);
+    add_laid(&made, 0, 2)->above = 1;
+    made.laid[2].other_way = 1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 2);
+    made.ways[0].along = made.strips[0].height = 8;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 2);
+    made.ways[0].along = made.strips[0].height = 9;
+    expect_well(&made, 6, 6);
+    made.laid[1].count = 1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 0);
+}
+END_TEST
+
+/* Where a strip holds one size only, the one before it may hold another; the last holds its size in two places. */
+START_TEST(strips_of_one_size_each)
+{
+    struct made made;
+    make_two_sizes(&made);
+    made.cutting.one_size = 1;
+    made.strips[0].count = 1;
+    made.patterns[1].times = 2;
+    made.strips[1].first = 1;
+    made.strips[1].count = 2;
+    made.found.cost = 16;
+    add_case(&made, -1, 12, PROVED(7, 3));
+    made.found.least = 12;
+    expect_well(&made, 16, 12);
+    made.laid[2].size = 0;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_TOO_HIGH, 1);
+}
+END_TEST
+
+/* Right across the bolt long pieces may lie in strips, beside others. */
+START_TEST(long_pieces_in_strips_of_the_bolt)
+{
+    struct made made;
+    make_two_sizes(&made);
+    made.sizes[0].slit = 1;
+    add_case(&made, -1, 12, PROVED(7, 3));
+    made.found.least = 12;
+    expect_well(&made, 13, 12);
+}
+END_TEST
+
+/* The least strip within a sheet is 1 high: a panel 2 long with two of them, of one piece 8 wide each. */
+START_TEST(strips_one_high)
+{
+    struct made made;
+    make_panel(&made);
+    made.sizes[0].along = made.ways[0].along = 2;
+    made.sizes[1].across = 6;
+    made.sizes[1].along = made.strips[1].height = made.strips[2].height = 1;
+    made.sizes[1].count = 2;
+    made.laid[1].count = made.laid[2].count = 1;
+    made.cases[0].least = made.found.least = 0;
+    expect_well(&made, 6, 0);
+    made.laid[2].count = 2;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_OVERFULL, 2);
+    made.sizes[1].count = 3;
+    made.laid[2].count = 1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_MISSING, 1);
+}
+END_TEST
+
+/* Whatever a limit counts is one of the ways and sizes that there are, and of at most something, nothing or more. */
+START_TEST(limits_just_beyond_what_there_is)
+{
+    static const struct {
+        int32_t kind, first_way, last_way, size;
+        int64_t wanted;
+    } wrong[] = {
+        { MSL_LIMIT_WAYS, -1, 1, 0, 0 },  { MSL_LIMIT_WAYS, 0, 2, 0, 0 },   { MSL_LIMIT_WAYS, 1, 0, 0, 0 },
+        { MSL_LIMIT_WAYS, -1, -1, 0, 0 }, { MSL_LIMIT_WAYS, 2, 2, 0, 0 },   { MSL_LIMIT_WAYS, 1, 1, 0, -1 },
+        { MSL_LIMIT_COPIES, 0, 0, -1, 2 }, { MSL_LIMIT_COPIES, 0, 0, 2, 2 }, { MSL_LIMIT_COPIES, 2, 2, 1, 2 },
+        { MSL_LIMIT_COPIES, -1, -1, 1, 2 },
+    };
+    struct made made;
+    for (size_t i = 0; i < sizeof wrong / sizeof wrong[0]; i++) {
+        if (wrong[i].kind == MSL_LIMIT_WAYS)
+            make_split_by_ways(&made);
+        else
+            make_split_by_copies(&made);
+        for (int32_t part = 1; part <= 2; part++) {
+            struct msl_limit *limit = &made.cases[part].limit;
+            limit->first_way = wrong[i].first_way;
+            limit->last_way = wrong[i].last_way;
+            limit->size = wrong[i].size;
+            limit->wanted = wrong[i].wanted + part - 1;
+        }
+        expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
+    }
+}
+END_TEST
+
+/* The second part of a split would be the first of what is no case any more; and a case may not be a part of none, nor
+ * of itself. */
+START_TEST(cases_just_beyond_what_there_is)
+{
+    struct made made;
+    struct msl_case cases[6];
+    make_split_by_ways(&made);
+    made.found.case_count = 2;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 0);
+    make_split_by_ways(&made);
+    for (int32_t i = 0; i < 3; i++)
+        cases[i + 1] = made.cases[i];
+    made.found.cases = cases + 1;
+    made.found.case_count = 5;
+    cases[4] = cases[2];
+    cases[5] = cases[3];
+    cases[0].split = 3;
+    cases[4].parent = cases[5].parent = -1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 3);
+    cases[4].parent = cases[5].parent = 3;
+    cases[4].split = 3;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_GAP, 3);
+}
+END_TEST
+
+/* Half of each stock, whose row comes first or last: as make_stock(), and in the second of two cases. */
+static void make_other_stock(struct made *made)
+{
+    const struct msl_limit at_most = { 1, MSL_LIMIT_WAYS, 1, 1, 0, 0, 0 };
+    const struct msl_limit at_least = { 2, MSL_LIMIT_WAYS, 1, 1, 0, 1, 0 };
+    make_stock(made);
+    made->ways[0].stock = 1;
+    made->ways[1].stock = 0;
+    const struct msl_way dear = made->ways[0];
+    made->ways[0] = made->ways[1];
+    made->ways[1] = dear;
+    made->patterns[0].way = 1;
+    made->patterns[1].way = 0;
+    made->available[0] = 1;
+    made->available[1] = INT64_MAX;
+    made->worths[1] = -2;
+    made->worths[2] = 0;
+    made->cases[0].split = 1;
+    add_case(made, 0, 6, PROVED(5, -2, 0, 0))->limit = at_most;
+    add_case(made, 0, 7, PROVED(0, 0, 0, 5))->limit = at_least; /* 10, as two pieces of the large stock cost 5 each */
+}
+
+/* Stock of which there is one costs more than it says; what that comes to is taken off all. */
+START_TEST(worths_of_stock)
+{
+    struct made made;
+    make_other_stock(&made);
+    expect_well(&made, 7, 6);
+    made.cases[2].limit.wanted = 3;
+    made.cases[1].limit.wanted = 2;
+    expect_well(&made, 7, 6);
+    make_other_stock(&made);
+    made.worths[made.cases[2].first_worth + 3] = 0;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 2);
+    make_other_stock(&made); /* 25 less 2 is 23: of plans that cost 6, a thing at 5 may be worth 19, not 20 */
+    made.cases[0].least = 7;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    made.cases[0].least = 6;
+    made.worths[1] = -1; /* then it is worth 9, where 24 for 5 allow 9, and the large one 20, where they allow 23 */
+    expect_well(&made, 7, 6);
+    made.worths[1] = 0; /* 10 of 9 */
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+}
+END_TEST
+
+/* A bound of 1 needs nothing but that all is worth something, and that the worths are of the right sign. */
+START_TEST(worths_of_the_wrong_sign_prove_not_even_1)
+{
+    struct made made;
+    for (int32_t stock = 0; stock < 2; stock++)
+        for (int64_t worth = -1; worth < 2; worth++) {
+            make_stock(&made);
+            made.cases[0].least = made.found.least = 1;
+            made.worths[1 + stock] = worth;
+            if (worth == 0 || (worth < 0 && stock == 1))
+                expect_well(&made, 7, 1);
+            else
+                expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+        }
+    for (int64_t worth = -1; worth < 2; worth++)
+        for (int32_t at_least = 0; at_least < 2; at_least++) {
+            make_split_by_ways(&made);
+            made.cases[0].least = made.cases[1].least = made.cases[2].least = made.found.least = 1;
+            made.worths[made.cases[1 + at_least].first_worth + 2] = worth;
+            if (worth == 0 || (worth > 0) == at_least)
+                expect_well(&made, 13, 1);
+            else
+                expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 1 + at_least);
+        }
+    make_two_sizes(&made);
+    add_case(&made, -1, 1, PROVED(7, -1));
+    made.found.least = 1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    made.worths[0] = made.worths[1] = 0;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    made.worths[1] = 1;
+    expect_well(&made, 13, 1);
+}
+END_TEST
+
+/* Three pieces fill a strip that costs 1: worth 1 each, they prove that plans cost 1, and not 2. The first case that is
+ * not proved is told, and how many were before it. */
+START_TEST(bounds_of_1_and_2)
+{
+    struct made made;
+    make_one_size(&made);
+    made.sizes[0].count = 3;
+    made.ways[0].cost = 1;
+    made.patterns[0].times = 1;
+    made.found.cost = 2;
+    made.worths[0] = 1;
+    made.cases[0].least = made.found.least = 1;
+    expect_well(&made, 2, 1);
+    made.cases[0].least = made.found.least = 2;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    make_split_by_ways(&made);
+    made.worths[2] = made.worths[5] = 0;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 1);
+    ck_assert_int_eq(checked(&made).cases, 1);
+}
+END_TEST
+
+/* One piece in one strip, or two pieces in two: what they cost is proved by any worth that can be counted, and by none
+ * that can't. */
+START_TEST(worths_up_to_the_end_of_counting)
+{
+    struct made made;
+    const struct {
+        int64_t count, worth;
+        int is_well;
+    } worths[] = {
+        { 1, 1, 1 }, { 1, MSL_WORTH_MAX - 1, 1 }, { 1, MSL_WORTH_MAX, 0 }, { 2, 1, 1 }, { 2, MSL_WORTH_MAX / 2, 1 },
+        { 2, MSL_WORTH_MAX / 2 + 1, 0 },
+    };
+    ck_assert_int_eq(MSL_WORTH_MAX % 2, 0);
+    for (size_t i = 0; i < sizeof worths / sizeof worths[0]; i++) {
+        make_one_size(&made);
+        made.sizes[0].across = 6;
+        made.sizes[0].count = worths[i].count;
+        made.found.plan.pattern_count = 1;
+        made.laid[0].count = 1;
+        made.patterns[0].times = worths[i].count;
+        made.found.cost = made.found.least = made.cases[0].least = 4 * worths[i].count;
+        made.worths[0] = worths[i].worth;
+        if (worths[i].is_well)
+            expect_well(&made, 4 * worths[i].count, 4 * worths[i].count);
+        else
+            expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    }
+    make_one_size(&made);
+    made.worths[0] = MSL_WORTH_MAX / 6; /* seven are worth more than can be counted */
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+}
+END_TEST
+
+/* No strip of 3 holds a piece 5 high, however much it is said to be worth there. */
+START_TEST(worths_of_what_can_not_be_there)
+{
+    struct made made;
+    make_split_by_copies(&made);
+    made.cases[1].least = 0;
+    split(&made, 0, MSL_LIMIT_COPIES, 1, 0, 0);
+    made.found.least = 0;
+    made.worths[5] = made.worths[6] = 0;
+    for (int64_t below = 1; below >= -1; below--) {
+        made.worths[7] = MSL_WORTH_MAX - below;
+        if (below >= 0)
+            expect_well(&made, 13, 12);
+        else
+            expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 2);
+    }
+}
+END_TEST
+
+/* At most so many of a thing makes each of them dearer: its pieces may be worth that much more, as far as one counts. */
+START_TEST(things_worth_less_by_their_limit)
+{
+    struct made made;
+    for (int64_t more = 0; more < 3; more++) {
+        make_one_size(&made);
+        made.sizes[0].across = 6;
+        made.sizes[0].count = 1;
+        made.found.plan.pattern_count = 1;
+        made.laid[0].count = 1;
+        made.patterns[0].times = 1;
+        made.found.cost = 4;
+        made.found.case_count = made.found.worth_count = 0;
+        add_case(&made, -1, 0, AS_ABOVE)->split = 1;
+        add_case(&made, 0, 4, PROVED(MSL_WORTH_MAX - 2 + more, -2));
+        add_case(&made, 0, 0, AS_ABOVE);
+        split(&made, 0, MSL_LIMIT_WAYS, 0, 0, 1);
+        made.found.least = 0;
+        if (more < 2)
+            expect_well(&made, 4, 0);
+        else
+            expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 1);
+    }
+}
+END_TEST
+
+/* Costs in other units prove as much, whatever lies beside the table of ways: of 5 and 3 times as much 11 1/2 goes up to
+ * 12, and not to 13. The table of sums is 407 words long in the end. */
+START_TEST(sums_of_costs_in_any_unit)
+{
+    struct made made;
+    struct msl_way ways[4];
+    for (int64_t unit = 1; unit <= 2000; unit += unit < 130 ? 1 : 187) {
+        make_split_by_ways(&made);
+        for (int32_t i = 0; i < 2; i++)
+            made.ways[i].cost *= unit;
+        for (int32_t i = 0; i < 3; i++)
+            made.cases[i].least *= unit;
+        made.found.cost = made.found.least = 13 * unit;
+        ways[0] = ways[3] = made.ways[0];
+        ways[1] = made.ways[0];
+        ways[2] = made.ways[1];
+        ways[0].cost = ways[3].cost = 1;
+        made.cutting.ways = ways + 1;
+        expect_well(&made, 13 * unit, 13 * unit);
+        made.cases[0].least++;
+        expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    }
+}
+END_TEST
+
+/* Four pieces, three to a strip: worth 4/3 of a strip, so more than one, where sums of costs are looked at, and that is
+ * below 2^23. */
+START_TEST(sums_of_costs_up_to_their_end)
+{
+    struct made made;
+    for (int64_t cost = (1 << 22) - 1; cost <= 1 << 22; cost++) {
+        make_one_size(&made);
+        made.sizes[0].count = 4;
+        made.patterns[0].times = 1;
+        made.ways[0].cost = cost;
+        made.found.cost = made.cases[0].least = made.found.least = 2 * cost;
+        if (2 * cost < 1 << 23)
+            expect_well(&made, 2 * cost, 2 * cost);
+        else
+            expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 0);
+    }
+}
+END_TEST
+
+/* In units of a million no table of sums is kept; parts without worths of their own are proved by those above them. */
+START_TEST(bounds_of_large_plans)
+{
+    const int64_t unit = 1000000;
+    struct made made;
+    make_packed(&made);
+    for (int32_t i = 0; i < 2; i++)
+        made.ways[i].cost *= unit;
+    for (int32_t i = 0; i < made.found.case_count; i++)
+        made.cases[i].least = 23 * unit / 2; /* 7 x 2 and 3 x 3, halved */
+    made.found.cost = 13 * unit;
+    made.found.least = 23 * unit / 2;
+    expect_well(&made, 13 * unit, 23 * unit / 2);
+    made.cases[2].least++;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 2);
+    make_split_by_ways(&made);
+    for (int32_t i = 0; i < 2; i++)
+        made.ways[i].cost *= unit;
+    made.cases[0].least = made.cases[2].least = made.found.least = 23 * unit / 2;
+    made.cases[1].least = 25 * unit / 2; /* all pieces 2 1/2 each */
+    made.cases[2].worth_count = 0;
+    made.found.cost = 13 * unit;
+    expect_well(&made, 13 * unit, 23 * unit / 2);
+}
+END_TEST
+
+/* Stock in other units of cost proves as much. */
+START_TEST(costs_of_stock_in_any_unit)
+{
+    struct made made;
+    for (int64_t unit = 1; unit < 200; unit++) {
+        make_other_stock(&made);
+        for (int32_t i = 0; i < 2; i++)
+            made.ways[i].cost *= unit;
+        for (int32_t i = 0; i < 3; i++)
+            made.cases[i].least *= unit;
+        made.found.cost *= unit;
+        made.found.least *= unit;
+        expect_well(&made, 7 * unit, 6 * unit);
+    }
+}
+END_TEST
+
+/* How many cases there are, how many of them are proved by then, and when it is to end. */
+struct cases_told {
+    int64_t cases;
+    int64_t proved;
+    int32_t answer;
+};
+
+static int32_t are_told(void *context, int64_t work, int64_t best, int64_t bound)
+{
+    struct cases_told *told = context;
+    ck_assert_int_ge(work, 0);
+    ck_assert_int_eq(best, told->cases);
+    ck_assert(bound >= told->proved && bound <= told->cases);
+    told->proved = bound;
+    return told->answer;
+}
+
+START_TEST(cases_are_told)
+{
+    struct made made;
+    for (int32_t answer = 0; answer < 2; answer++) {
+        struct failing_allocator failing;
+        struct cases_told seen = { 3, 0, answer };
+        struct msl_told told = msl_told_by(are_told, &seen);
+        struct muslin_cutplan_checked out = { .size = (uint32_t)sizeof out };
+        make_split_by_ways(&made);
+        failing_start(&failing, 0);
+        ck_status(msl_found_check(&made.cutting, &made.found, MSL_CHECK_STEPS_MAX, &told, &failing.allocator, &out),
+                  answer == 0 ? MUSLIN_OK : MUSLIN_ERR_STOPPED);
+        ck_assert_int_eq(told.ended, answer);
+        ck_assert(answer == 1 || told.bound == 3);
+        ck_assert(failing_is_clean(&failing));
+    }
+}
+END_TEST
+
+/* The whole has no limit, whatever stands there; what counts strips of two heights allows none of one; the strictest
+ * comes first or last; and into no strip at all nothing fits. */
+START_TEST(limits_of_a_packing)
+{
+    const struct msl_limit none = { 0, MSL_LIMIT_WAYS, 0, 0, 0, 0, 0 };
+    struct made made;
+    make_packed(&made);
+    made.cases[1].limit.wanted = 2;
+    made.cases[2].limit.wanted = 3;
+    made.cases[0].limit = none;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 4);
+    make_packed(&made);
+    made.cases[1].limit.last_way = made.cases[2].limit.last_way = 1;
+    expect_fault(&made, MUSLIN_CUTPLAN_FAULT_BOUND, 4);
+    make_packed(&made);
+    made.cases[1].limit.wanted = 0;
+    made.cases[2].limit.wanted = 1;
+    made.cases[4].limit.wanted = 1;
+    made.cases[3].limit.wanted = 0;
+    expect_well(&made, 13, 12);
+    make_packed(&made); /* at most two strips, of those at most none */
+    add_case(&made, 3, 12, AS_ABOVE)->packed = 1;
+    add_case(&made, 3, 12, AS_ABOVE);
+    made.cases[3].split = 5;
+    made.cases[4].packed = 0;
+    split(&made, 3, MSL_LIMIT_WAYS, 0, 0, 0);
+    made.cases[1].limit.wanted = 2;
+    made.cases[2].limit.wanted = 3;
+    made.cases[3].least = 12;
+    made.cases[3].worth_count = 0;
+    made.cases[3].limit.at_least = 1;
+    made.cases[4].limit.at_least = 0;
+    made.cases[3].limit.wanted = 1;
+    made.cases[4].limit.wanted = 0;
+    expect_well(&made, 13, 12);
+}
+END_TEST
+
 /* ---- every number changed --------------------------------------------------------------------------------------- */
 
 /* What numbers are changed into. */
@@ -1288,6 +1820,7 @@ START_TEST(a_check_without_an_answer_says_why)
         ck_status(msl_check_fails(&check, said[i].status), said[i].status);
         ck_assert_int_eq(problem.argument, said[i].argument);
         ck_assert_int_eq(problem.limit, said[i].limit);
+        ck_assert_int_eq(problem.value, 0);
     }
 }
 END_TEST
@@ -1338,6 +1871,29 @@ Suite *cutplan_check_suite(void)
     tcase_add_test(broken, every_number_of_a_plan_changed);
     tcase_add_test(broken, every_number_of_a_proof_changed);
     suite_add_tcase(suite, broken);
+    TCase *edges = tcase_create("at the edge");
+    tcase_add_test(edges, numbers_just_beyond_what_there_is);
+    tcase_add_test(edges, as_many_things_as_can_be_counted);
+    tcase_add_test(edges, a_thing_that_holds_nothing);
+    tcase_add_test(edges, stacks_of_three);
+    tcase_add_test(edges, strips_of_one_size_each);
+    tcase_add_test(edges, long_pieces_in_strips_of_the_bolt);
+    tcase_add_test(edges, strips_one_high);
+    tcase_add_test(edges, limits_just_beyond_what_there_is);
+    tcase_add_test(edges, cases_just_beyond_what_there_is);
+    tcase_add_test(edges, worths_of_stock);
+    tcase_add_test(edges, worths_of_the_wrong_sign_prove_not_even_1);
+    tcase_add_test(edges, bounds_of_1_and_2);
+    tcase_add_test(edges, worths_up_to_the_end_of_counting);
+    tcase_add_test(edges, worths_of_what_can_not_be_there);
+    tcase_add_test(edges, things_worth_less_by_their_limit);
+    tcase_add_test(edges, sums_of_costs_in_any_unit);
+    tcase_add_test(edges, sums_of_costs_up_to_their_end);
+    tcase_add_test(edges, bounds_of_large_plans);
+    tcase_add_test(edges, costs_of_stock_in_any_unit);
+    tcase_add_test(edges, cases_are_told);
+    tcase_add_test(edges, limits_of_a_packing);
+    suite_add_tcase(suite, edges);
     TCase *tried = tcase_create("by trying all");
     tcase_add_test(tried, the_most_as_by_trying_all);
     tcase_add_test(tried, the_most_of_stacks);

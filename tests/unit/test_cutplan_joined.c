@@ -6,7 +6,7 @@
 
 static struct planned p;
 
-enum { EVERY = 260 };
+enum { SOME = 24, EVERY = 260 };
 
 /* Half an inch goes into each join. */
 static struct muslin_blank_spec *want_joined(muslin_len length, muslin_len height, muslin_len least_part)
@@ -310,6 +310,43 @@ START_TEST(work_is_counted_over_all_searches)
 }
 END_TEST
 
+/* A dozen sizes, of which no search comes to an end, and one joined piece: the first search has half of the limit, and
+ * each one after it half of what is left; two of these requests get no shorter by it. */
+START_TEST(each_search_has_its_part_of_the_limit)
+{
+    enum { LIMIT = 4000000, LAST_STEP = 40000 };
+    static const uint64_t seeds[] = { 2, 3, 59, 119 };
+    for (size_t k = 0; k < sizeof seeds / sizeof seeds[0]; k++) {
+        uint64_t chance = seeds[k];
+        start(&p, WHOLE_IN(40));
+        want_joined(0, WHOLE_IN(2), 0);
+        for (int32_t i = 0; i < 12; i++) {
+            const muslin_len length = WHOLE_IN(2) + tiny_chance(&chance, 60) * 1016;
+            const muslin_len width = WHOLE_IN(2) + tiny_chance(&chance, 100) * 1016;
+            want(&p, 5 + tiny_chance(&chance, 40), width, length);
+        }
+        p.pieces[0].cut_width = WHOLE_IN(70) + tiny_chance(&chance, 1000) * 1016;
+        p.spec.work_limit = LIMIT / 2;
+        ck_ok(try_plan(&p, NULL));
+        read_plan(&p);
+        ck_assert_int_eq(p.totals.stopped, MUSLIN_CUTPLAN_STOPPED_WORK);
+        int64_t left = LIMIT - p.totals.work;
+        muslin_cutplan_free(p.plan);
+        p.spec.work_limit = LIMIT;
+        p.pieces[0].least_part = WHOLE_IN(4);
+        ck_ok(try_plan(&p, NULL));
+        read_plan(&p);
+        muslin_cutplan_free(p.plan);
+        ck_assert_int_gt(left - (LIMIT - p.totals.work), LAST_STEP);
+        int32_t searches = 1;
+        for (left -= left / 2; left - (LIMIT - p.totals.work) > LAST_STEP; left -= left / 2)
+            searches++;
+        ck_assert_int_lt(searches, 4);
+        ck_assert_int_lt(llabs(LIMIT - p.totals.work - left), LAST_STEP);
+    }
+}
+END_TEST
+
 START_TEST(other_widths_and_failing_memory)
 {
     struct failing_allocator failing;
@@ -388,6 +425,16 @@ START_TEST(other_lengths_only_shorten)
 }
 END_TEST
 
+Suite *cutplan_joined_long_suite(void)
+{
+    Suite *suite = suite_create("cutplan_joined_long");
+    TCase *tcase = tcase_create("joined");
+    tcase_set_timeout(tcase, 120);
+    tcase_add_loop_test(tcase, other_lengths_only_shorten, SOME, EVERY);
+    suite_add_tcase(suite, tcase);
+    return suite;
+}
+
 Suite *cutplan_joined_suite(void)
 {
     Suite *suite = suite_create("cutplan_joined");
@@ -403,9 +450,10 @@ Suite *cutplan_joined_suite(void)
     tcase_add_test(tcase, the_longest_ends_are_taken);
     tcase_add_test(tcase, the_search_for_other_lengths_is_told_as_one);
     tcase_add_test(tcase, work_is_counted_over_all_searches);
+    tcase_add_test(tcase, each_search_has_its_part_of_the_limit);
     tcase_add_test(tcase, other_widths_and_failing_memory);
     tcase_add_test(tcase, more_sizes_than_are_searched);
-    tcase_add_loop_test(tcase, other_lengths_only_shorten, 0, EVERY);
+    tcase_add_loop_test(tcase, other_lengths_only_shorten, 0, SOME);
     suite_add_tcase(suite, tcase);
     return suite;
 }

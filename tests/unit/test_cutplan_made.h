@@ -5,7 +5,8 @@
 #ifndef MUSLIN_TEST_CUTPLAN_MADE_H
 #define MUSLIN_TEST_CUTPLAN_MADE_H
 
-#include "cutplan_request.h"
+#include "cutplan_check.h"
+#include "cutplan_plan.h"
 #include "failing_allocator.h"
 #include "refusals.h"
 
@@ -13,6 +14,9 @@ void add_cutplan_request(Suite *suite);
 void add_cutplan_rows(Suite *suite);
 void add_cutplan_known(Suite *suite);
 void add_cutplan_blanks(Suite *suite);
+void add_long_cutplan_request(Suite *suite);
+void add_long_cutplan_rows(Suite *suite);
+void add_long_cutplan_blanks(Suite *suite);
 
 enum { PIECES = 60, STOCKS = 6, STRIPS = 2000, PLACES = 6000 };
 
@@ -424,12 +428,32 @@ static inline void ck_blanks(const struct planned *p)
         ck_assert_int_eq(pieces, p->totals.pieces);
 }
 
+/* Each size has its spare pieces, and no two are alike; but joined strips may be as some pieces are, and have none. */
+static inline void ck_no_size_again(const struct planned *p, const struct muslin_cutplan_size *sizes, size_t n)
+{
+    for (size_t i = 0; i < p->n; i++)
+        if (p->pieces[i].kind == MUSLIN_BLANK_JOINED)
+            return;
+    int64_t wanted = (int64_t)n * p->spec.spare_pieces;
+    for (size_t i = 0; i < p->n; i++)
+        wanted += p->made[i].made;
+    for (size_t i = 0; i < n; i++)
+        wanted -= sizes[i].count;
+    ck_assert(planned_layers(p) == 2 || wanted == 0);
+    for (size_t i = 0; i < n; i++)
+        for (size_t k = 0; k < i; k++)
+            ck_assert(sizes[i].taken != sizes[k].taken || sizes[i].height != sizes[k].height ||
+                      sizes[i].run_in != sizes[k].run_in || sizes[i].may_turn != sizes[k].may_turn ||
+                      sizes[i].slit != sizes[k].slit || sizes[i].level != sizes[k].level);
+}
+
 /* Sizes come from rows of the request, the highest first. */
 static inline size_t ck_sizes(const struct planned *p)
 {
     struct muslin_cutplan_size sizes[STRIPS];
     size_t n = 0;
     ck_ok(muslin_cutplan_sizes(p->plan, sizes, sizeof sizes[0], STRIPS, &n, NULL));
+    ck_no_size_again(p, sizes, n);
     for (size_t i = 0; i < n; i++) {
         ck_assert(sizes[i].piece >= 0 && sizes[i].piece < (int64_t)p->n);
         const struct muslin_blank_spec *from = &p->pieces[sizes[i].piece];
@@ -453,6 +477,9 @@ static inline size_t ck_ways(const struct planned *p)
     ck_ok(muslin_cutplan_ways(p->plan, ways, sizeof ways[0], STRIPS, &n, NULL));
     for (size_t i = 0; i < n; i++) {
         ck_assert(i == 0 || ways[i].cost <= ways[i - 1].cost);
+        ck_assert(ways[i].width >= 0 && ways[i].height >= 0);
+        ck_assert(i == 0 || ways[i].kind != MUSLIN_CUTPLAN_STRIP_PANEL || ways[i].cost < ways[i - 1].cost ||
+                  ways[i - 1].kind == MUSLIN_CUTPLAN_STRIP_PANEL);
         if (p->stock_n == 0) {
             ck_assert_int_eq(ways[i].stock, -1);
             ck_assert_int_eq(ways[i].cost, ways[i].height);
@@ -545,6 +572,290 @@ static inline void ck_proof(const struct planned *p)
     }
 }
 
+/* ---- sums, added up another way ---------------------------------------------------------------------------------- */
+
+/* Cuts upright in one strip: wherever something ends, its left end that is squared or a piece, and the strip does not;
+ * one more for the first of sloped pieces; and one for each that is trimmed. */
+static inline int64_t cuts_upright(const struct planned *p, const struct muslin_cutplan_strip *strip)
+{
+    const muslin_len width =
+        strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT ? p->strips[strip->holder].width : strip->width;
+    int64_t cuts = p->places[strip->first_place].x > 0;
+    for (int64_t i = strip->first_place; i < strip->first_place + strip->places; i++) {
+        const struct muslin_cutplan_place *place = &p->places[i];
+        const muslin_len run_in = p->pieces[place->piece].run_in;
+        cuts += place->y == 0 && run_in > 0;
+        for (int64_t k = 1; k <= place->count; k++)
+            cuts += (place->y == 0 && place->x + run_in + k * place->pitch < width) + (place->trimmed != 0);
+    }
+    return cuts;
+}
+
+/* Cuts right across: where a strip ends, and what it lies within does not. */
+static inline int64_t cuts_right_across(const struct planned *p, const struct muslin_cutplan_strip *strip)
+{
+    int64_t cuts = 0;
+    if (strip->kind == MUSLIN_CUTPLAN_STRIP_SLIT || strip->kind == MUSLIN_CUTPLAN_STRIP_STOCK)
+        return 0;
+    if (strip->holder < 0)
+        return strip->times;
+    for (int64_t k = 1; k <= strip->times; k++)
+        cuts += strip->y + k * strip->height < p->strips[strip->holder].height;
+    return cuts * p->strips[strip->holder].times;
+}
+
+/* Strips around the fold have their width unfolded, and no pitch within their half. */
+static inline void ck_cuts(const struct planned *p)
+{
+    int64_t cuts = 0;
+    int64_t heights = 0;
+    for (size_t i = 0; i < p->strip_count; i++) {
+        const struct muslin_cutplan_strip *strip = &p->strips[i];
+        const int holds = strip->kind != MUSLIN_CUTPLAN_STRIP_PANEL && strip->kind != MUSLIN_CUTPLAN_STRIP_STOCK;
+        int is_new = holds && strip->kind != MUSLIN_CUTPLAN_STRIP_SLIT;
+        cuts += cuts_right_across(p, strip) + (holds ? cuts_upright(p, strip) * planned_times(p, strip) : 0);
+        for (size_t k = 0; is_new && k < i; k++)
+            is_new = p->strips[k].height != strip->height || p->strips[k].kind == MUSLIN_CUTPLAN_STRIP_PANEL ||
+                     p->strips[k].kind == MUSLIN_CUTPLAN_STRIP_SLIT || p->strips[k].kind == MUSLIN_CUTPLAN_STRIP_STOCK;
+        heights += is_new;
+    }
+    ck_assert_int_eq(p->totals.heights, heights);
+    for (size_t i = 0; i < p->n; i++)
+        if (p->pieces[i].kind == MUSLIN_BLANK_JOINED && planned_layers(p) == 2)
+            return;
+    ck_assert_int_eq(p->totals.cuts, cuts);
+}
+
+/* Strips of one size alone, so many pieces in each; 0 where none fits. */
+static inline muslin_len length_of_own(int64_t count, muslin_len room, muslin_len run_in, muslin_len taken,
+                                       muslin_len height)
+{
+    const int64_t each = taken > 0 && room >= run_in ? (room - run_in) / taken : 0;
+    int64_t strips = each > 0 ? count / each : 0;
+    strips += each > 0 && strips * each < count;
+    return strips * height;
+}
+
+/* Of a bolt: strips of one size each, and the area of all that is cut. */
+static inline void ck_beside(const struct planned *p)
+{
+    static struct muslin_cutplan_size sizes[STRIPS];
+    const muslin_len room = (p->spec.usable_width > p->spec.end_loss ? p->spec.usable_width - p->spec.end_loss : 0) /
+                            planned_layers(p);
+    size_t n = 0;
+    muslin_len own = 0;
+    int64_t area = 0;
+    ck_ok(muslin_cutplan_sizes(p->plan, sizes, sizeof sizes[0], STRIPS, &n, NULL));
+    for (size_t i = 0; i < n; i++) {
+        const muslin_len listed =
+            length_of_own(sizes[i].count, room, sizes[i].run_in, sizes[i].taken, sizes[i].height);
+        const muslin_len turned =
+            length_of_own(sizes[i].count, room, sizes[i].run_in, sizes[i].turned_taken, sizes[i].turned_height);
+        own += listed > 0 && (turned == 0 || listed < turned) ? listed : turned;
+    }
+    for (size_t i = 0; i < p->place_count; i++)
+        area += (p->places[i].width - p->pieces[p->places[i].piece].run_in) * p->places[i].height *
+                p->places[i].count * planned_times(p, &p->strips[p->places[i].strip]);
+    if (p->stock_n > 0 || n == 0) {
+        ck_assert_int_eq(p->totals.own_strips_length, 0);
+        ck_assert_int_eq(p->totals.area_bound, 0);
+    } else if (!p->totals.other_lengths) {
+        ck_assert_int_eq(p->totals.own_strips_length, own + p->spec.straightening);
+        if (planned_layers(p) == 1 && p->totals.cost < INT64_C(1) << 40) /* else the area might be too large here */
+            ck_assert_int_eq(p->totals.area_bound, (area + p->spec.usable_width - 1) / p->spec.usable_width);
+    }
+}
+
+static inline void ck_sums(const struct planned *p)
+{
+    const int may_join = p->stock_n == 0 && (p->spec.flags & (MUSLIN_CUTPLAN_OWN_STRIPS | MUSLIN_CUTPLAN_STACKED |
+                                                              MUSLIN_CUTPLAN_FOLDED)) == 0;
+    int64_t missing = 0;
+    int others = 0;
+    for (size_t i = 0; i < p->n; i++) {
+        missing += p->made[i].missing;
+        others |= may_join && p->pieces[i].count == 1 && p->pieces[i].least_part > 0;
+    }
+    ck_assert_int_eq(p->totals.other_lengths, others);
+    if (p->stock_n == 0 && !others && p->totals.stopped == MUSLIN_CUTPLAN_STOPPED_WORK)
+        ck_assert_int_ge(p->totals.work, p->spec.work_limit);
+    ck_assert_int_eq(p->totals.missing, missing);
+    ck_assert_int_eq(p->totals.cloth_length,
+                     p->stock_n == 0 && p->totals.cost > 0 ? p->totals.cost + p->spec.straightening : 0);
+    ck_cuts(p);
+    ck_beside(p);
+}
+
+/* ---- the proof, read back and proved anew ----------------------------------------------------------------------- */
+
+/* The proof as the public calls tell it, put together again. */
+struct as_read {
+    struct msl_piece_size sizes[STRIPS];
+    struct msl_way ways[STRIPS];
+    struct msl_case cases[STRIPS];
+    int64_t heights[STRIPS];
+    int64_t available[STOCKS];
+    int64_t worths[STRIPS * 40];
+    struct msl_cutting cutting;
+    struct msl_found found;
+    int64_t unit; /* the greatest length that all sizes are whole numbers of */
+};
+
+static inline int64_t common_divisor(int64_t a, int64_t b)
+{
+    while (b != 0) {
+        const int64_t rest = a % b;
+        a = b;
+        b = rest;
+    }
+    return a;
+}
+
+static inline void read_sizes(const struct planned *p, struct as_read *read)
+{
+    static struct muslin_cutplan_size rows[STRIPS];
+    size_t n = 0;
+    ck_ok(muslin_cutplan_sizes(p->plan, rows, sizeof rows[0], STRIPS, &n, NULL));
+    read->unit = 0;
+    for (size_t i = 0; i < n; i++) {
+        const int64_t lengths[] = { rows[i].taken, rows[i].height, rows[i].run_in, rows[i].turned_taken,
+                                    rows[i].turned_height };
+        for (size_t k = 0; k < sizeof lengths / sizeof lengths[0]; k++)
+            read->unit = common_divisor(read->unit, lengths[k]);
+    }
+    read->unit += read->unit == 0;
+    ck_assert_int_eq(read->unit, p->plan->unit);
+    for (size_t i = 0; i < n; i++) {
+        const struct msl_piece_size size = { rows[i].taken / read->unit, rows[i].height / read->unit,
+                                             rows[i].turned_taken / read->unit, rows[i].turned_height / read->unit,
+                                             rows[i].run_in / read->unit, rows[i].count, rows[i].slit,
+                                             rows[i].level };
+        read->sizes[i] = size;
+    }
+    read->cutting.size_count = (int32_t)n;
+}
+
+/* From the highest, each once. */
+static inline void read_height(struct as_read *read, int64_t height)
+{
+    int32_t at = read->cutting.height_count;
+    for (int32_t i = 0; i < at; i++)
+        if (read->heights[i] == height)
+            return;
+    for (; at > 0 && read->heights[at - 1] < height; at--)
+        read->heights[at] = read->heights[at - 1];
+    read->heights[at] = height;
+    read->cutting.height_count++;
+}
+
+static inline void read_ways(const struct planned *p, struct as_read *read)
+{
+    static struct muslin_cutplan_way rows[STRIPS];
+    const int64_t cost_unit = p->stock_n == 0 ? read->unit : 1;
+    size_t n = 0;
+    ck_ok(muslin_cutplan_ways(p->plan, rows, sizeof rows[0], STRIPS, &n, NULL));
+    for (size_t i = 0; i < n; i++) {
+        const struct msl_way way = { rows[i].cost / cost_unit,      rows[i].width / read->unit,
+                                     rows[i].height / read->unit,   rows[i].kind != MUSLIN_CUTPLAN_STRIP_STRIP,
+                                     rows[i].kind == MUSLIN_CUTPLAN_STRIP_PANEL, (int32_t)rows[i].stock,
+                                     rows[i].turned };
+        read->ways[i] = way;
+    }
+    read->cutting.way_count = (int32_t)n;
+    for (int32_t i = 0; i < read->cutting.size_count; i++) {
+        if (!read->sizes[i].slit)
+            read_height(read, read->sizes[i].along);
+        if (read->sizes[i].turned_along > 0)
+            read_height(read, read->sizes[i].turned_along);
+    }
+    for (size_t i = 0; i < p->stock_n; i++)
+        read->available[i] = p->stock[i].count == MUSLIN_COUNT_MAX ? INT64_MAX : p->stock[i].count;
+    read->cutting.stock_count = (int32_t)p->stock_n;
+    for (int32_t i = 0, k = 0; i < p->plan->cutting.height_count; i++) { /* of those sizes that fit so */
+        while (k < read->cutting.height_count && read->heights[k] > p->plan->cutting.heights[i])
+            k++;
+        ck_assert(k < read->cutting.height_count && read->heights[k] == p->plan->cutting.heights[i]);
+    }
+}
+
+/* Worths of sizes, stock in the order of its rows, and conditions from the whole down. */
+static inline void read_worths(const struct planned *p, struct as_read *read, int32_t number)
+{
+    static struct muslin_cutplan_worth rows[STRIPS];
+    struct msl_case *of = &read->cases[number];
+    int64_t *worths = read->worths + read->found.worth_count;
+    size_t n = 0;
+    int64_t scale = 0;
+    ck_ok(muslin_cutplan_worths(p->plan, number, rows, sizeof rows[0], STRIPS, &n, &scale, NULL));
+    ck_assert_uint_le((size_t)read->found.worth_count + n, sizeof read->worths / sizeof read->worths[0]);
+    for (size_t i = 0; i < n; i++) {
+        const int64_t stock = read->cutting.size_count + rows[i].stock;
+        worths[rows[i].plan_size >= 0 ? rows[i].plan_size : rows[i].stock >= 0 ? stock : (int64_t)i] =
+            rows[i].worth / (p->stock_n == 0 ? read->unit : 1);
+    }
+    of->first_worth = read->found.worth_count;
+    of->worth_count = (int32_t)n;
+    read->found.worth_count += of->worth_count;
+}
+
+static inline void read_cases(const struct planned *p, struct as_read *read)
+{
+    static struct muslin_cutplan_case rows[STRIPS];
+    const int64_t cost_unit = p->stock_n == 0 ? read->unit : 1;
+    size_t n = 0;
+    ck_ok(muslin_cutplan_cases(p->plan, rows, sizeof rows[0], STRIPS, &n, NULL));
+    read->found.case_count = (int32_t)n;
+    for (int32_t i = 0; i < (int32_t)n; i++) {
+        const struct muslin_cutplan_case *row = &rows[i];
+        const int of_size = row->plan_size >= 0;
+        const struct msl_case of = { .limit = { .wanted = row->wanted,
+                                                .kind = of_size ? MSL_LIMIT_COPIES : MSL_LIMIT_WAYS,
+                                                .first_way = (int32_t)row->first_way,
+                                                .last_way = (int32_t)row->last_way,
+                                                .size = of_size ? (int32_t)row->plan_size : 0,
+                                                .at_least = row->at_least },
+                                     .least = row->least / cost_unit,
+                                     .parent = (int32_t)row->parent,
+                                     .split = (int32_t)row->split,
+                                     .packed = (int32_t)row->packed_way + 1 };
+        read->cases[i] = of;
+        if (row->worths == i)
+            read_worths(p, read, i);
+    }
+}
+
+/* What is told of sizes, ways, cases and worths is a proof of the bound that is told; the plan itself is read as it is
+ * kept. */
+static inline void ck_proof_as_read(const struct planned *p)
+{
+    static struct as_read read;
+    struct muslin_allocator memory;
+    struct msl_told told = msl_told_by(NULL, NULL);
+    struct muslin_cutplan_checked out = { .size = (uint32_t)sizeof out };
+    if (p->totals.cases > STRIPS / 4)
+        return;
+    memset(&read, 0, sizeof read);
+    read.cutting.sizes = read.sizes;
+    read.cutting.ways = read.ways;
+    read.cutting.heights = read.heights;
+    read.cutting.available = read.available;
+    read.cutting.one_size = planned_has(p, MUSLIN_CUTPLAN_OWN_STRIPS);
+    read.cutting.stacked = planned_has(p, MUSLIN_CUTPLAN_STACKED);
+    read.found.cases = read.cases;
+    read.found.worths = read.worths;
+    read_sizes(p, &read);
+    read_ways(p, &read);
+    read_cases(p, &read);
+    read.found.plan = p->plan->found.plan;
+    read.found.cost = p->totals.cost / (p->stock_n == 0 ? read.unit : 1);
+    read.found.least = p->totals.least / (p->stock_n == 0 ? read.unit : 1);
+    ck_ok(muslin_allocator_libc(&memory));
+    ck_ok(msl_found_check(&read.cutting, &read.found, MSL_CHECK_STEPS_MAX, &told, &memory, &out));
+    ck_assert_int_eq(out.fault, 0);
+    ck_assert_int_eq(out.cost, read.found.cost);
+    ck_assert_int_eq(out.least, read.found.least);
+}
+
 /* The whole plan, read and held against its request. */
 static inline void ck_plan(struct planned *p)
 {
@@ -570,7 +881,9 @@ static inline void ck_plan(struct planned *p)
     ck_counts(p);
     ck_left_over(p);
     ck_blanks(p);
+    ck_sums(p);
     ck_proof(p);
+    ck_proof_as_read(p);
     ck_assert_int_le(p->totals.least, p->totals.cost);
     ck_assert_int_eq(p->totals.proven, p->totals.least == p->totals.cost);
 }

@@ -550,6 +550,15 @@ START_TEST(initial_values_are_those_of_the_macros)
 }
 END_TEST
 
+void add_long_cutplan_request(Suite *suite)
+{
+    TCase *failing = tcase_create("failing memory");
+    tcase_set_timeout(failing, 60);
+    tcase_add_test(failing, every_allocation_may_fail);
+    tcase_add_test(failing, rows_are_read_without_memory_or_refused);
+    suite_add_tcase(suite, failing);
+}
+
 void add_cutplan_request(Suite *suite)
 {
     TCase *refused = tcase_create("refused");
@@ -562,9 +571,7 @@ void add_cutplan_request(Suite *suite)
     tcase_add_test(refused, pieces_too_large_are_named_with_their_row);
     tcase_add_test(refused, pieces_too_large_for_stock_are_named_with_the_side);
     tcase_add_test(refused, requests_beyond_all_cloth_are_refused);
-    tcase_add_test(refused, every_allocation_may_fail);
     tcase_add_test(refused, a_joined_piece_is_as_high_as_the_longest_stock);
-    tcase_add_test(refused, rows_are_read_without_memory_or_refused);
     tcase_add_test(refused, rows_follow_the_rules_of_arrays);
     tcase_add_test(refused, values_of_calls_out_of_their_range_are_named);
     tcase_add_test(refused, initial_values_are_those_of_the_macros);

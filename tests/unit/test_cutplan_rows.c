@@ -196,11 +196,18 @@ START_TEST(strips_that_hold_nothing_are_not_cut)
 }
 END_TEST
 
+void add_long_cutplan_rows(Suite *suite)
+{
+    TCase *rows = tcase_create("many rows");
+    tcase_set_timeout(rows, 120);
+    tcase_add_test(rows, plans_from_a_bolt_give_all_pieces);
+    suite_add_tcase(suite, rows);
+}
+
 void add_cutplan_rows(Suite *suite)
 {
     TCase *rows = tcase_create("rows");
     tcase_set_timeout(rows, 120);
-    tcase_add_test(rows, plans_from_a_bolt_give_all_pieces);
     tcase_add_test(rows, plans_from_stock_give_all_pieces);
     tcase_add_test(rows, few_large_pieces_take_many_cases);
     tcase_add_test(rows, many_rows_are_planned);

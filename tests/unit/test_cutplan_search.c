@@ -565,6 +565,7 @@ struct looked {
     struct msl_workshop *workshop;
     int64_t steps[3];
     int64_t times;
+    int64_t solved;
     int64_t best;
     int64_t proved[LOOKED_CASES]; /* of each case, its bound */
     uint64_t bases[LOOKED_CASES]; /* of each case, what its basis holds; 0: not seen yet */
@@ -736,6 +737,88 @@ static void ck_best(const struct msl_search *search, int64_t told)
     ck_assert(missing == 0 && cost == best->cost && cost == told);
 }
 
+static int is_of_same(const struct msl_limit *a, const struct msl_limit *b)
+{
+    return a->kind == b->kind && a->first_way == b->first_way && a->last_way == b->last_way && a->size == b->size &&
+           a->at_least == b->at_least;
+}
+
+/* Rows of the master, for the case just solved: what is wanted of each size and stock, then what its limits ask, each
+ * once, as the last of those that ask the same says. */
+static void ck_rows(const struct msl_search *search)
+{
+    const struct msl_master *master = search->master;
+    const struct msl_cutting *cutting = search->cutting;
+    int32_t rows = cutting->size_count;
+    int32_t wrong = 0;
+    for (int32_t i = 0; i < rows; i++)
+        wrong += master->limits[i].kind != MSL_LIMIT_SIZE || master->limits[i].size != i ||
+                 master->limits[i].wanted != cutting->sizes[i].count || !master->limits[i].at_least;
+    for (int32_t i = 0; i < cutting->stock_count; i++)
+        if (cutting->available[i] < INT64_MAX) {
+            const struct msl_limit *limit = &master->limits[rows++];
+            wrong += limit->kind != MSL_LIMIT_STOCK || limit->first_way != i ||
+                     limit->wanted != cutting->available[i] || limit->at_least;
+        }
+    for (int32_t i = 0; i < search->chain_count; i++) {
+        const struct msl_limit *limit = &search->cases[search->chain[search->chain_count - 1 - i]].limit;
+        int is_last = 1;
+        int is_first = 1;
+        for (int32_t k = 0; k < search->chain_count; k++) {
+            const struct msl_limit *other = &search->cases[search->chain[search->chain_count - 1 - k]].limit;
+            is_last &= k <= i || !is_of_same(limit, other);
+            is_first &= k >= i || !is_of_same(limit, other);
+        }
+        rows += is_first;
+        wrong += (search->row_of[i] >= 0) != is_last;
+        if (is_last)
+            wrong += !is_of_same(limit, &master->limits[search->row_of[i]]) ||
+                     master->limits[search->row_of[i]].wanted != limit->wanted;
+    }
+    ck_assert_int_eq(wrong, 0);
+    ck_assert_int_eq(master->row_count, rows);
+}
+
+/* Parts of the case just solved begin from the basis that it ended with: of each row a pattern, or the slack of a row. */
+static void ck_basis_kept(const struct msl_search *search)
+{
+    const struct msl_master *master = search->master;
+    const struct msl_case *solved = &search->cases[search->chain_count == 0 ? 0 : search->chain[0]];
+    int32_t wrong = 0;
+    if (solved->split == 0)
+        return;
+    for (int32_t part = solved->split; part < solved->split + 2; part++) {
+        const struct msl_open *open = &search->open[part];
+        wrong += open->basic_count != master->row_count;
+        for (int32_t i = 0; i < open->basic_count; i++) {
+            const int32_t column = master->basis[i].column;
+            const uint16_t kept = search->bases[open->first_basic + i];
+            wrong += kept / 2 != (column < 0 ? MSL_FIRST_SLACK - 1 - column : column) ||
+                     kept % 2 != master->basis[i].against;
+        }
+    }
+    ck_assert_int_eq(wrong, 0);
+}
+
+/* Parts are one deeper than what they are parts of and begin with its bound or a higher one; the first has no more of
+ * what it is split on, the second more. */
+static void ck_parts(const struct msl_search *search)
+{
+    int32_t wrong = search->open[0].depth != 0 || search->cases[0].parent != -1;
+    for (int32_t i = 0; i < search->case_count; i++) {
+        const struct msl_case *of = &search->cases[i];
+        if (of->split == 0)
+            continue;
+        for (int32_t part = of->split; part < of->split + 2; part++)
+            wrong += search->cases[part].parent != i || search->cases[part].least < of->least ||
+                     search->open[part].depth != search->open[i].depth + 1 ||
+                     search->cases[part].limit.at_least != part - of->split;
+        wrong += of->split + 1 >= search->case_count ||
+                 search->cases[of->split].limit.wanted + 1 != search->cases[of->split + 1].limit.wanted;
+    }
+    ck_assert_int_eq(wrong, 0);
+}
+
 /* Steps are only ever added. */
 static void ck_steps(struct looked *looked, int64_t work)
 {
@@ -759,8 +842,14 @@ static int32_t look_into(void *context, int64_t work, int64_t best, int64_t leas
     ck_gained(looked, best);
     if (looked->times++ % LOOKED_EVERY == 0)
         ck_patterns(looked);
+    ck_parts(whole);
     if (whole->watch->every == 0)
         ck_waiting(whole);
+    if (whole->watch->every == 0 && looked->solved < whole->solved) { /* no repair was made since */
+        looked->solved = whole->solved;
+        ck_rows(whole);
+        ck_basis_kept(whole);
+    }
     return 0;
 }
 
@@ -946,6 +1035,16 @@ START_TEST(panels_with_much_to_try)
 }
 END_TEST
 
+Suite *cutplan_search_long_suite(void)
+{
+    Suite *suite = suite_create("cutplan_search_long");
+    TCase *tcase = tcase_create("search");
+    tcase_set_timeout(tcase, 60);
+    tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
+    suite_add_tcase(suite, tcase);
+    return suite;
+}
+
 Suite *cutplan_search_suite(void)
 {
     Suite *suite = suite_create("cutplan_search");
@@ -977,7 +1076,6 @@ Suite *cutplan_search_suite(void)
     tcase_add_test(tcase, many_sizes_may_be_proven);
     tcase_add_test(tcase, many_sizes_from_stock_have_a_plan);
     tcase_add_test(tcase, panels_with_much_to_try);
-    tcase_add_loop_test(tcase, little_room_gives_less_but_nothing_wrong, 0, ROOMS);
     suite_add_tcase(suite, tcase);
     return suite;
 }

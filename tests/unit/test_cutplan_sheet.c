@@ -265,6 +265,35 @@ START_TEST(test_stacks)
 }
 END_TEST
 
+/* 5 x 5 hold 3 x 1 on 3 x 4 beside 2 x 2 on 2 x 3, in one strip of 5, which no piece that is left needs: worth 10. Strips
+ * of 4 and 1 hold the two that are worth 8, and one more. */
+START_TEST(test_stacks_of_no_own_height)
+{
+    const struct muslin_allocator memory = parts_memory();
+    const int64_t worth[5] = { 1, 5, 3, 1, 1 };
+    const int64_t most[5] = { 0, 1, 1, 1, 1 };
+    struct msl_pricing pricing;
+    int32_t made;
+    int64_t bound;
+    for (int32_t stacked = 0; stacked < 2; stacked++) {
+        parts_begin(&parts);
+        parts_size(&parts, 2, 5, 0, 1);
+        parts_size(&parts, 3, 4, 0, 1);
+        parts_size(&parts, 2, 3, 0, 1);
+        parts_size(&parts, 2, 2, 0, 1);
+        parts_size(&parts, 3, 1, 0, 1);
+        parts.cutting.height_count = parts_heights(&parts, parts.heights);
+        parts.cutting.stacked = stacked;
+        parts_way(&parts, 5, 5)->sheet = 1;
+        ck_assert(msl_pricing_make(&pricing, &parts.cutting, 4096, &memory));
+        ck_assert(msl_price(&pricing, 0, worth, most, 9, &parts.pool, &made, &bound));
+        ck_assert_int_eq(made, stacked - 1);
+        ck_assert_int_eq(bound, 9 + stacked);
+        msl_pricing_free(&pricing, &memory);
+    }
+}
+END_TEST
+
 Suite *cutplan_sheet_suite(void)
 {
     Suite *suite = suite_create("cutplan_sheet");
@@ -273,6 +302,7 @@ Suite *cutplan_sheet_suite(void)
     tcase_add_test(all, test_few_states);
     tcase_add_test(all, test_borders);
     tcase_add_test(all, test_stacks);
+    tcase_add_test(all, test_stacks_of_no_own_height);
     suite_add_tcase(suite, all);
     return suite;
 }
