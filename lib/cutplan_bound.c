@@ -95,7 +95,7 @@ int64_t msl_bound(const struct msl_master *master, const int64_t *most_of, int64
     const struct msl_wide total = msl_wide_add(msl_worth_of_all(master), msl_wide_from(-lost));
     if (lost == INT64_MAX || total.high < 0)
         return 0;
-    if (!msl_wide_floor(total, (int64_t)1 << master->bits, &bound, &rest) || bound >= below)
+    if (!msl_wide_floor(total, (int64_t)1 << master->bits, &bound, &rest))
         return below;
     return msl_lesser(msl_reach_up(reach, bound + (rest > 0)), below);
 }

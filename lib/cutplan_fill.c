@@ -71,7 +71,7 @@ static void change(struct msl_making *making, int32_t pattern, int64_t times)
 
 int msl_plan_put(struct msl_making *making, int32_t pattern, int64_t times)
 {
-    const struct msl_plan_row row = { times, pattern, 0 };
+    const struct msl_plan_row row = { .times = times, .pattern = pattern };
     if (making->plan.count == making->plan.most)
         return 0;
     making->plan.rows[making->plan.count++] = row;

@@ -178,7 +178,6 @@ int64_t msl_knapsack(struct msl_knapsack *sack, struct msl_item *items, int32_t 
     struct fill fill = { .sack = sack, .room = room, .least = beat + 1, .lost = beat };
     int64_t best = beat;
     int32_t chosen = -1;
-    int32_t copies = 0;
     *bound = beat;
     if (count == 0)
         return beat;
@@ -186,18 +185,16 @@ int64_t msl_knapsack(struct msl_knapsack *sack, struct msl_item *items, int32_t 
     const struct msl_stage stage = fill_with(&fill, items, count - 1, count);
     const struct msl_item *last = &items[count - 1];
     for (int32_t k = stage.first; k < stage.end; k++) {
-        const int32_t fit = fit_in(last, room - sack->states[k].taken);
-        const int64_t worth = sack->states[k].worth + fit * last->worth;
+        const int64_t worth = sack->states[k].worth + fit_in(last, room - sack->states[k].taken) * last->worth;
         if (worth <= best)
             continue;
         best = worth;
         chosen = k;
-        copies = fit;
     }
     sack->steps += stage.end - stage.first;
     if (chosen >= 0) {
         msl_knapsack_counts(sack, chosen, count, counts);
-        counts[count - 1] += copies;
+        counts[count - 1] += fit_in(last, room - sack->states[chosen].taken);
     }
     if (fill.lost > best)
         best = fill_in_order(items, count, room, best, counts);

@@ -65,6 +65,10 @@ START_TEST(a_table_takes_a_step_a_word)
     t.ways[0].cost = 191;
     ck_assert_int_eq(msl_reach_make(&reach, &t.cutting, 191), 4 * 3);
     ck_assert_int_eq(msl_reach_up(&reach, 161), 191);
+    t.ways[0].cost = 63;
+    t.ways[1].cost = 65;
+    msl_reach_make(&reach, &t.cutting, 191);
+    ck_assert_int_eq(msl_reach_up(&reach, 127), 128); /* a digit that goes from word to word */
 }
 END_TEST
 
@@ -136,6 +140,7 @@ START_TEST(worths_prove_what_they_can)
     ck_assert_int_eq(bound_of(10, 32, INT64_MAX / 2, 100), 0);
     ck_assert_int_eq(bound_of(10, 1001, 96, 100), 0); /* worth more than pricing looked at */
     ck_assert_int_eq(bound_of(10, 1000, 96, 1000), 625); /* and just as much */
+    ck_assert_int_eq(bound_of(INT64_MAX / 4, 1000, 96, 1000), 1000); /* 2^61 x 62.5 */
 }
 END_TEST
 
@@ -168,6 +173,8 @@ START_TEST(the_worst_way_counts)
     s.most_of[1] = s.most_of[2] = 0;
     s.fixed[2] = INT64_MAX / 4;
     ck_assert_int_eq(bound_said(&s, 1 + 91), 20);
+    s.way_worth[1] = 1001;
+    ck_assert_int_eq(bound_said(&s, 1 + 91), 0);
     struct msl_wide all = msl_worth_of_all(&s.master);
     ck_assert(all.high == 0 && all.low == 320);
 }

@@ -179,6 +179,21 @@ START_TEST(test_few_states)
 }
 END_TEST
 
+/* States are fillings, one at least, each of which takes more and is worth more than the one before. */
+static void ck_states(const struct sack *sack, const struct msl_item *items, int32_t count, struct msl_stage stage)
+{
+    ck_assert_int_lt(stage.first, stage.end);
+    for (int32_t at = stage.first; at < stage.end; at++) {
+        int32_t counts[ITEMS];
+        int64_t worth;
+        msl_knapsack_counts(&sack->knapsack, at, count, counts);
+        ck_assert_int_eq(taken_by(items, count, counts, &worth), sack->states[at].taken);
+        ck_assert_int_eq(worth, sack->states[at].worth);
+        ck_assert(at == stage.first || sack->states[at - 1].taken < sack->states[at].taken);
+        ck_assert(at == stage.first || sack->states[at - 1].worth < sack->states[at].worth);
+    }
+}
+
 START_TEST(test_every_room)
 {
     static struct sack sack;
@@ -201,15 +216,12 @@ START_TEST(test_every_room)
             ck_assert_int_ge(at, stage.first);
             ck_assert_int_eq(sack.states[at].worth, best[r]);
         }
-        for (int32_t at = stage.first; at < stage.end; at++) {
-            int32_t counts[ITEMS];
-            int64_t worth;
-            msl_knapsack_counts(&sack.knapsack, at, count, counts);
-            ck_assert_int_eq(taken_by(items, count, counts, &worth), sack.states[at].taken);
-            ck_assert_int_eq(worth, sack.states[at].worth);
-            ck_assert(at == stage.first || sack.states[at - 1].taken < sack.states[at].taken);
-            ck_assert(at == stage.first || sack.states[at - 1].worth < sack.states[at].worth);
-        }
+        ck_states(&sack, items, count, stage);
+        const int32_t few = 1 + (int32_t)pick(&seed, 12);
+        sack_begin(&sack, few);
+        memset(&sack.states[1], 0xFF, (size_t)few * sizeof sack.states[1]);
+        ck_states(&sack, items, count, msl_knapsack_all(&sack.knapsack, items, count, room, &complete));
+        ck_assert(complete || sack.knapsack.used == few);
         sack_begin(&sack, 1);
         msl_knapsack_all(&sack.knapsack, items, count, room, &complete);
         ck_assert_int_eq(complete, count == 0);
@@ -230,10 +242,28 @@ START_TEST(test_hopeless_states_go)
     sack_begin(&sack, STATES);
     ck_assert_int_eq(msl_knapsack(&sack.knapsack, items, 2, 100, 0, counts, &bound), 10000);
     ck_assert_int_eq(sack.knapsack.used, 1 + 2 + 4 + 8 + 4);
+    ck_assert_int_eq(sack.knapsack.steps, 2 * (1 + 2 + 4 + 8) + 4); /* each as without a lot and with it; the last */
     items[0].run_in = 5;
     sack_begin(&sack, STATES);
     ck_assert_int_eq(msl_knapsack(&sack.knapsack, items, 2, 105, 0, counts, &bound), 10000);
     ck_assert_int_eq(sack.knapsack.used, 1 + 1 + 2 + 4 + 8 + 4 + 1);
+}
+END_TEST
+
+/* One piece of 4 worth 4, not two of 2 worth 2, for all that they take and are worth the same. */
+START_TEST(test_rather_the_first)
+{
+    static struct sack sack;
+    struct msl_item items[2] = { { 2, 0, 2, 0, 2, 0 }, { 4, 0, 4, 0, 1, 1 } };
+    int32_t counts[2];
+    int complete;
+    sack_begin(&sack, STATES);
+    const struct msl_stage stage = msl_knapsack_all(&sack.knapsack, items, 2, 4, &complete);
+    ck_assert_int_eq(stage.end - stage.first, 3);
+    msl_knapsack_counts(&sack.knapsack, stage.end - 1, 2, counts);
+    ck_assert_int_eq(items[0].taken, 4);
+    ck_assert_int_eq(counts[0], 1);
+    ck_assert_int_eq(counts[1], 0);
 }
 END_TEST
 
@@ -282,6 +312,7 @@ Suite *cutplan_knapsack_suite(void)
     tcase_add_test(all, test_few_states);
     tcase_add_test(all, test_every_room);
     tcase_add_test(all, test_hopeless_states_go);
+    tcase_add_test(all, test_rather_the_first);
     tcase_add_test(all, test_counts_alone);
     tcase_add_test(all, test_many_pieces);
     suite_add_tcase(suite, all);

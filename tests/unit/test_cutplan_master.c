@@ -4,8 +4,90 @@
 #include "test_cutplan_parts.h"
 
 #include "cutplan_master.h"
+#include "cutplan_point.h"
+#include "wide.h"
 
 static struct parts parts;
+
+/* ---- numbers with a point ---------------------------------------------------------------------------------------- */
+
+/* A number of up to 62 digits: any, or near a power of two or three times one. */
+static int64_t pick_number(uint64_t *seed)
+{
+    const int64_t power = (int64_t)1 << pick(seed, 62);
+    const int64_t near = pick(seed, 3) - 1;
+    int64_t number = power + near;
+    if (pick(seed, 3) == 0)
+        number = power / 2 * 3 + near;
+    if (pick(seed, 3) == 0)
+        number = (int64_t)(((uint64_t)pick(seed, (int64_t)1 << 31) << 31 | (uint64_t)pick(seed, (int64_t)1 << 31)) %
+                           (uint64_t)power);
+    number = lesser(number, ((int64_t)1 << 62) - 1);
+    return pick(seed, 2) == 0 ? number : -number;
+}
+
+/* Whether a wide number is below that power of two. */
+static int is_below(struct msl_wide number, int32_t power)
+{
+    return msl_wide_compare(number, msl_wide_multiply((int64_t)1 << (power - 62), (int64_t)1 << 62)) < 0;
+}
+
+/* Products are rounded to the nearest, a half up; those that fit are below 2^61, all below 2^60 fit. */
+START_TEST(test_products)
+{
+    uint64_t seed = 1;
+    int64_t fitting = 0;
+    for (int round = 0; round < 40000; round++) {
+        const int32_t point = 33 + (int32_t)pick(&seed, 8);
+        const int64_t a = pick_number(&seed);
+        const int64_t b = pick_number(&seed);
+        const struct msl_wide exact = msl_wide_multiply(a, b);
+        const struct msl_wide size = msl_wide_multiply(a < 0 ? -a : a, b < 0 ? -b : b);
+        const int fits = msl_point_fits(a, b, point);
+        int64_t nearest;
+        int64_t rest;
+        if (is_below(size, 61 + point)) {
+            ck_assert(msl_wide_floor(msl_wide_add(exact, msl_wide_from((int64_t)1 << (point - 1))),
+                                     (int64_t)1 << point, &nearest, &rest));
+            ck_assert_int_eq(msl_point_times(a, b, point), nearest);
+        }
+        ck_assert(!fits || is_below(size, 61 + point));
+        ck_assert(fits || !is_below(size, 60 + point));
+        fitting += fits;
+    }
+    ck_assert_int_gt(fitting, 10000);
+    ck_assert_int_lt(fitting, 39000);
+    /* the most by which it is rough: 3 x 2^31 less 1 has the first 32 digits of 2^32 */
+    ck_assert(!msl_point_fits(((int64_t)3 << 31) - 1, ((int64_t)1 << 62) - 1, 33));
+    ck_assert(!msl_point_fits(((int64_t)1 << 62) - 1, ((int64_t)3 << 31) - 1, 33));
+    ck_assert_uint_eq(msl_point_magnitude(INT64_MIN), INT64_MAX);
+    ck_assert_uint_eq(msl_point_magnitude(INT64_MAX), INT64_MAX);
+    ck_assert_uint_eq(msl_point_magnitude(-1), 0);
+}
+END_TEST
+
+/* size x part is 2^(2 point) at most, and size x (part + 1) is more. */
+START_TEST(test_reciprocals)
+{
+    uint64_t seed = 2;
+    for (int round = 0; round < 5000;) {
+        const int32_t point = 33 + (int32_t)pick(&seed, 8);
+        const int64_t a = pick_number(&seed);
+        const int64_t size = a < 0 ? -a : a;
+        const struct msl_wide one = msl_wide_multiply((int64_t)1 << point, (int64_t)1 << point);
+        if (size <= (int64_t)1 << (2 * point - 62))
+            continue;
+        const int64_t part = msl_point_reciprocal(a, point);
+        const int64_t found = part < 0 ? -part : part;
+        ck_assert(part == 0 || (part < 0) == (a < 0));
+        ck_assert_int_le(msl_wide_compare(msl_wide_multiply(size, found), one), 0);
+        ck_assert_int_gt(msl_wide_compare(msl_wide_multiply(size, found + 1), one), 0);
+        round++;
+    }
+}
+END_TEST
+
+/* ---- a master made by chance ------------------------------------------------------------------------------------- */
 
 static double part_of(int64_t value, int32_t bits)
 {
@@ -25,7 +107,9 @@ static void limit(struct msl_master *master, int32_t kind, int32_t first, int32_
 /* Every size is wanted, nothing is cut yet. */
 static void begin(struct msl_master *master, const struct muslin_allocator *memory, int64_t price)
 {
+    parts.cutting.way_count++; /* room for what lies beside */
     ck_assert(msl_master_make(master, &parts.cutting, &parts.pool, memory));
+    parts.cutting.way_count--;
     ck_assert_int_ge(master->point, 33);
     ck_assert_int_le(master->point, 40);
     master->price_against = price;
@@ -36,20 +120,56 @@ static void begin(struct msl_master *master, const struct muslin_allocator *memo
         limit(master, MSL_LIMIT_SIZE, 0, 0, s, 1, parts.sizes[s].count);
 }
 
-/* What a pattern counts in a row. */
-static int64_t counted(const struct msl_master *master, int32_t pattern, int32_t row)
+enum { BESIDE = 77 };
+
+/* The elements behind those that a master works on, each in its array. */
+static int64_t *beside(const struct msl_master *master, int32_t array)
 {
-    const struct msl_limit *one = &master->limits[row];
+    const int32_t ways = parts.cutting.way_count;
+    const int32_t rows = master->row_count;
+    int64_t *const arrays[] = { &master->limits[rows].wanted, master->level + rows, master->worth + rows,
+                                master->column + rows, master->along + rows, master->rough + rows,
+                                master->inverse + rows * rows, master->way_fixed + ways,
+                                master->way_worth + ways * parts.cutting.size_count };
+    return array < (int32_t)(sizeof arrays / sizeof arrays[0]) ? arrays[array] : NULL;
+}
+
+/* Much that would spoil what is worked out, if it were taken for a row or a way. */
+static void put_beside(struct msl_master *master)
+{
+    const struct msl_limit limit = { 0, MSL_LIMIT_WAYS, 0, 3, 0, 1, 0 };
+    const struct msl_basic basic = { BESIDE, BESIDE };
+    master->limits[master->row_count] = limit;
+    master->basis[master->row_count] = master->coming[master->row_count] = basic;
+    master->spots[master->row_count] = BESIDE;
+    master->taken[master->row_count] = master->own_worths[parts.cutting.way_count] = BESIDE;
+    for (int32_t i = 0; beside(master, i) != NULL; i++)
+        *beside(master, i) = (int64_t)BESIDE << 40;
+}
+
+static void check_beside(const struct msl_master *master)
+{
+    const int32_t rows = master->row_count;
+    ck_assert(master->basis[rows].column == BESIDE && master->basis[rows].against == BESIDE);
+    ck_assert(master->coming[rows].column == BESIDE && master->coming[rows].against == BESIDE);
+    ck_assert(master->spots[rows] == BESIDE && master->taken[rows] == BESIDE);
+    ck_assert(master->own_worths[parts.cutting.way_count] == BESIDE);
+    for (int32_t i = 0; beside(master, i) != NULL; i++)
+        ck_assert_int_eq(*beside(master, i), (int64_t)BESIDE << 40);
+}
+
+/* What a pattern counts in a limit. */
+static int64_t counted(int32_t pattern, const struct msl_limit *one)
+{
     const struct msl_pattern *p = &parts.patterns[pattern];
-    const struct msl_strip *strip = &parts.strips[p->first];
     int64_t pieces = 0;
     if (one->kind == MSL_LIMIT_STOCK)
         return parts.ways[p->way].stock == one->first_way;
     if (one->kind == MSL_LIMIT_WAYS)
         return p->way >= one->first_way && p->way <= one->last_way;
-    for (int32_t i = 0; i < strip->count; i++)
-        if (parts.laid[strip->first + i].size == one->size)
-            pieces += parts.laid[strip->first + i].count;
+    for (int32_t s = p->first; s < p->first + p->count; s++)
+        for (int32_t i = parts.strips[s].first; i < parts.strips[s].first + parts.strips[s].count; i++)
+            pieces += parts.laid[i].size == one->size ? parts.laid[i].count : 0;
     return one->kind == MSL_LIMIT_SIZE || one->first_way == p->way ? pieces : 0;
 }
 
@@ -63,14 +183,14 @@ static void check_sound(const struct msl_master *master)
     }
     for (int32_t p = 0; p < parts.pool.pattern_count; p++) {
         const int32_t way = parts.patterns[p].way;
-        const struct msl_strip *strip = &parts.strips[parts.patterns[p].first];
         int64_t by_way = master->way_fixed[way];
         int64_t by_row = parts.ways[way].cost * ((int64_t)1 << master->bits);
-        for (int32_t i = 0; i < strip->count; i++)
-            by_way -= parts.laid[strip->first + i].count *
-                      master->way_worth[way * parts.cutting.size_count + parts.laid[strip->first + i].size];
+        for (int32_t s = 0; s < parts.cutting.size_count; s++) {
+            const struct msl_limit of_size = { .kind = MSL_LIMIT_SIZE, .size = s };
+            by_way -= counted(p, &of_size) * master->way_worth[way * parts.cutting.size_count + s];
+        }
         for (int32_t r = 0; r < master->row_count; r++)
-            by_row -= counted(master, p, r) * master->worth[r];
+            by_row -= counted(p, &master->limits[r]) * master->worth[r];
         ck_assert_int_eq(by_way, by_row);
     }
 }
@@ -89,29 +209,63 @@ static double cost_of(const struct msl_master *master)
     return cost;
 }
 
+/* What is in the basis, so often, gives in each row just what is wanted; of what is against, the reverse. */
+static void check_levels(const struct msl_master *master)
+{
+    for (int32_t r = 0; r < master->row_count; r++) {
+        double sum = (double)-master->limits[r].wanted;
+        double size = (double)master->limits[r].wanted;
+        for (int32_t i = 0; i < master->row_count; i++) {
+            const struct msl_basic basic = master->basis[i];
+            double counts = basic.column == -1 - r ? master->limits[r].at_least ? -1 : 1 : 0;
+            if (basic.column >= 0)
+                counts = (double)counted(basic.column, &master->limits[r]);
+            counts *= part_of(master->level[i], master->point);
+            sum += basic.against ? -counts : counts;
+            size += counts;
+        }
+        ck_assert(sum < 1e-3 + size * 1e-5 && sum > -1e-3 - size * 1e-5);
+    }
+}
+
 /* Levels keep to the limits, no pattern pays, and what is wanted is worth what is cut costs: by that both are best. */
 static void check_best(struct msl_master *master)
 {
     double worth = 0;
     ck_assert(msl_master_levels(master));
+    check_levels(master);
     const double cost = cost_of(master);
-    const int against = part_of(msl_master_against(master), master->point) > 1e-4;
+    int64_t most_against = 0;
+    for (int32_t i = 0; i < master->row_count; i++)
+        if (master->basis[i].against)
+            most_against = larger(most_against, master->level[i]);
+    ck_assert_int_eq(msl_master_against(master), most_against);
+    const int against = part_of(most_against, master->point) > 1e-4;
     for (int32_t r = 0; r < master->row_count; r++) {
         double sum = 0;
         worth += part_of(master->worth[r], master->bits) * (double)master->limits[r].wanted;
         for (int32_t i = 0; i < master->row_count; i++)
             if (master->basis[i].column >= 0)
-                sum += part_of(master->level[i], master->point) * (double)counted(master, master->basis[i].column, r);
+                sum += part_of(master->level[i], master->point) * (double)counted(master->basis[i].column, &master->limits[r]);
         const double over = sum - (double)master->limits[r].wanted;
         ck_assert(against || (master->limits[r].at_least ? over > -1e-3 : over < 1e-3));
     }
     for (int32_t p = 0; p < parts.pool.pattern_count; p++) {
         double lack = (double)parts.ways[parts.patterns[p].way].cost;
         for (int32_t r = 0; r < master->row_count; r++)
-            lack -= (double)counted(master, p, r) * part_of(master->worth[r], master->bits);
+            lack -= (double)counted(p, &master->limits[r]) * part_of(master->worth[r], master->bits);
         ck_assert(lack > -1e-2);
     }
     ck_assert(cost - worth < 1e-3 + cost * 1e-5 && worth - cost < 1e-3 + cost * 1e-5);
+}
+
+/* More strips of one size each for the last pattern. */
+static void add_strips(uint64_t *seed, int32_t sizes, int64_t most_laid)
+{
+    for (int64_t more = pick(seed, 3); more >= 0; more--) {
+        const struct msl_laid laid = { (int32_t)pick(seed, sizes), 1 + (int32_t)pick(seed, most_laid), 0, 0 };
+        ck_assert(msl_pool_strip(&parts.pool, 10) && msl_pool_lay(&parts.pool, laid));
+    }
 }
 
 /* Some sizes, ways and patterns. */
@@ -124,13 +278,15 @@ static void make_pool(uint64_t *seed, int64_t most_count, int64_t most_laid, int
     for (int32_t s = 0; s < n; s++)
         parts_size(&parts, 10, 20, 0, 1 + pick(seed, most_count));
     for (int32_t w = 0; w < 4; w++)
-        parts_way(&parts, 60 * most_laid, 20 - w)->stock = (int32_t)pick(seed, 3) - 1;
+        parts_way(&parts, 240 * most_laid, 20 - w)->stock = (int32_t)pick(seed, 3) - 1;
     for (int32_t p = 0; p < patterns || p < 3 * n; p++) {
         for (int32_t s = 0; s < n; s++) {
             sizes[s] = s;
             counts[s] = pick(seed, 2) == 0 || s == p % n ? 1 + (int32_t)pick(seed, most_laid) : 0;
         }
         msl_pool_add(&parts.pool, (int32_t)pick(seed, 4), 20, sizes, counts, n);
+        if (pick(seed, 4) == 0)
+            add_strips(seed, n, most_laid);
     }
 }
 
@@ -157,10 +313,12 @@ START_TEST(test_best)
         make_pool(&seed, 60, 6, round % 50 == 0 ? 550 : 0);
         begin(&master, &memory, 3000);
         make_limits(&seed, &master);
+        put_beside(&master);
         ck_assert(msl_master_load(&master));
         ck_assert(msl_master_improve(&master));
         check_sound(&master);
         check_best(&master);
+        check_beside(&master);
         /* and from where it is, with one limit more */
         limit(&master, MSL_LIMIT_WAYS, 0, 3, 0, 1, pick(&seed, 20));
         ck_assert(msl_master_load(&master));
@@ -169,6 +327,36 @@ START_TEST(test_best)
         check_best(&master);
         msl_master_free(&master, &memory);
     }
+}
+END_TEST
+
+/* Whatever is put into the basis, its levels say so; what would be below nothing is against. */
+START_TEST(test_loaded)
+{
+    const struct muslin_allocator memory = parts_memory();
+    uint64_t seed = 7;
+    int loaded = 0;
+    for (int round = 0; round < 2000; round++) {
+        struct msl_master master;
+        make_pool(&seed, 60, 6, 0);
+        begin(&master, &memory, 3000);
+        make_limits(&seed, &master);
+        for (int32_t r = 0; r < master.row_count; r++) {
+            if (pick(&seed, 2) == 0)
+                master.basis[r].column = (int32_t)pick(&seed, parts.pool.pattern_count);
+            master.basis[r].against = (int32_t)pick(&seed, 2);
+        }
+        put_beside(&master);
+        const int fits = msl_master_load(&master);
+        loaded += fits;
+        for (int32_t i = 0; fits && i < master.row_count; i++)
+            ck_assert_int_ge(master.level[i], 0);
+        if (fits && msl_master_levels(&master))
+            check_levels(&master);
+        check_beside(&master);
+        msl_master_free(&master, &memory);
+    }
+    ck_assert_int_gt(loaded, 500);
 }
 END_TEST
 
@@ -193,6 +381,7 @@ START_TEST(test_out_of_range)
                 if (pick(&seed, 2) == 0)
                     master.basis[r].column = (int32_t)pick(&seed, parts.pool.pattern_count);
         }
+        put_beside(&master);
         const int fits = msl_master_load(&master);
         loaded += fits;
         if (fits) {
@@ -202,6 +391,7 @@ START_TEST(test_out_of_range)
             for (int32_t i = 0; i < master.row_count; i++)
                 ck_assert_int_ge(master.level[i], 0);
         }
+        check_beside(&master);
         msl_master_free(&master, &memory);
     }
     ck_assert_int_gt(loaded, 1000);
@@ -344,7 +534,10 @@ Suite *cutplan_master_suite(void)
     Suite *suite = suite_create("cutplan_master");
     TCase *all = tcase_create("all");
     tcase_set_timeout(all, 60);
+    tcase_add_test(all, test_products);
+    tcase_add_test(all, test_reciprocals);
     tcase_add_test(all, test_best);
+    tcase_add_test(all, test_loaded);
     tcase_add_test(all, test_out_of_range);
     tcase_add_test(all, test_dear_chain);
     tcase_add_test(all, test_a_million);
