@@ -58,7 +58,7 @@ static void put_pattern(struct msl_master *master, int32_t index)
  * inverse may pass 2^62. */
 static int put_column(struct msl_master *master, struct msl_basic basic)
 {
-    uint64_t sum = 0;
+    int64_t sum = 0;
     for (int32_t r = 0; r < master->row_count; r++)
         master->column[r] = 0;
     if (basic.column >= 0)
@@ -70,11 +70,11 @@ static int put_column(struct msl_master *master, struct msl_basic basic)
         if (master->column[r] == 0)
             continue;
         master->spots[master->spot_count++] = r;
-        sum += msl_point_magnitude(master->column[r]) + 1;
+        sum += msl_greater(master->column[r], -master->column[r]);
         if (basic.against)
             master->column[r] = -master->column[r];
     }
-    return ((master->largest >> 20) + 1) * sum >> 42 == 0;
+    return msl_wide_compare(msl_wide_multiply((int64_t)master->largest, sum), msl_wide_from(INT64_MAX / 2)) < 0;
 }
 
 static int64_t price_of(const struct msl_master *master, struct msl_basic basic)

@@ -442,8 +442,13 @@ static void check_row(const struct msl_plan_row *row, int64_t *left)
         if (held(row->pattern, s) > 0)
             most = lesser(most, left[s] / held(row->pattern, s));
     }
-    for (int32_t w = 0; !way->sheet && !parts.cutting.stacked && w < parts.cutting.way_count; w++)
+    for (int32_t w = 0; !way->sheet && !parts.cutting.stacked && w < parts.cutting.way_count; w++) {
+        int64_t counts[FEW_SIZES];
+        for (int32_t s = 0; s < parts.cutting.size_count; s++)
+            counts[s] = held(row->pattern, s);
+        ck_assert(parts.ways[w].cost >= way->cost || !has_room(&parts.ways[w], parts.ways[w].along, counts));
         ck_assert_int_le(try_strip(&parts.ways[w], left) * way->cost, worth * parts.ways[w].cost);
+    }
     if (!way->sheet)
         ck_assert_int_eq(row->times, larger(1, most));
     for (int32_t s = 0; s < parts.cutting.size_count; s++)
@@ -492,6 +497,11 @@ START_TEST(test_filled)
             bench.making.worth[s] = 0;
         ck_assert(!fill_anew(INT64_MAX / 2));
         ck_assert_int_eq(plan->count, 0);
+        if (!from_stock) { /* and plainly nothing is cut from a bolt */
+            bench.making.plain_from = bench.pricing.sack.steps;
+            ck_assert(!fill_anew(INT64_MAX / 2));
+            ck_assert_int_eq(plan->count, 0);
+        }
         msl_pricing_free(&bench.pricing, &memory);
     }
 }
@@ -570,6 +580,25 @@ static void check_plain_row(const struct msl_plan_row *row, int64_t *left, int64
     have[way->stock] -= row->times;
 }
 
+/* With a strip less in the pool than is needed, or room for pieces, there is no plan, and nothing is left of the pattern
+ * that was begun. */
+static void check_short(int of_strips)
+{
+    struct msl_pool *pool = &parts.pool;
+    pool->most_strips = pool->strip_count - of_strips;
+    pool->most_laid = pool->laid_count - !of_strips;
+    pool->pattern_count = pool->strip_count = pool->laid_count = 0;
+    ck_assert(!fill_anew(INT64_MAX / 2));
+    ck_assert_int_eq(pool->pattern_count, bench.making.plan.count);
+    int32_t laid = 0;
+    int32_t strips = 0;
+    for (int32_t p = 0; p < pool->pattern_count; p++)
+        strips += parts.patterns[p].count;
+    for (int32_t s = 0; s < strips; s++)
+        laid += parts.strips[s].count;
+    ck_assert(pool_is(bench.making.plan.count, strips, laid));
+}
+
 START_TEST(test_filled_plainly)
 {
     const struct muslin_allocator memory = parts_memory();
@@ -596,6 +625,8 @@ START_TEST(test_filled_plainly)
         ck_assert_int_ge(lesser(have[0], have[1]), 0);
         ck_assert_int_eq(parts.pool.pattern_count, plan->count);
         filled += found;
+        if (found)
+            check_short(seed % 2 == 0);
         msl_pricing_free(&bench.pricing, &memory);
     }
     ck_assert_int_gt(filled, 100);
