@@ -10,6 +10,10 @@ enum { ONE = 1 << MSL_PART_BITS };
 static struct brute brute;
 static struct tiny t;
 
+/* Levels with room beside them, where a whole one and a half lies. */
+static int64_t way_levels[TINY_WAYS + 2];
+static int64_t copies_levels[TINY_WAYS + 2];
+
 /* So many 2048ths, as a level. */
 static int64_t level_of(const struct msl_workshop *workshop, int64_t parts)
 {
@@ -26,9 +30,13 @@ static struct msl_workshop *two_ways(int64_t dear, int64_t cheap)
     tiny_bolt(&t, 20);
     t.ways[0].cost = dear;
     t.ways[1].cost = cheap;
+    t.ways[2].cost = 3; /* not of this cutting */
     struct msl_workshop *workshop = tiny_open(&t, &watch);
     struct msl_search *search = &workshop->whole;
     memset(search->gains, 0, 4 * sizeof search->gains[0]);
+    search->way_level = way_levels + 1;
+    search->copies_level = copies_levels + 1;
+    way_levels[0] = way_levels[3] = copies_levels[0] = copies_levels[5] = level_of(workshop, 3 << 10);
     for (int32_t i = 0; i < 2; i++)
         search->way_level[i] = search->copies_level[i] = search->copies_level[2 + i] = level_of(workshop, 3 << 11);
     return workshop;
@@ -36,36 +44,60 @@ static struct msl_workshop *two_ways(int64_t dear, int64_t cheap)
 
 /* ---- levels ------------------------------------------------------------------------------------------------------ */
 
-/* Patterns as a master may have them: what must not be is no level, nor is a slack. */
+/* Levels of two rows, which the third one's is not; what comes of them, in 2048ths of a way or of a size in one. */
+static void ck_levels(struct msl_workshop *workshop, struct msl_basic one, struct msl_basic other, const double *expected)
+{
+    struct msl_search *search = &workshop->whole;
+    struct msl_master *master = &workshop->master;
+    master->basis[0] = one;
+    master->basis[1] = other;
+    ck_assert(msl_master_load(master));
+    master->basis[2] = master->basis[3] = other;
+    master->level[2] = level_of(workshop, 1 << 11);
+    msl_levels_find(search);
+    const int64_t found[6] = { search->way_level[0], search->way_level[1], search->copies_level[0],
+                               search->copies_level[1], search->copies_level[2], search->copies_level[3] };
+    for (int32_t i = 0; i < 6; i++) {
+        const double off = (double)found[i] / (double)((int64_t)1 << master->point) - expected[i];
+        ck_assert(off < 1e-9 && off > -1e-9);
+    }
+    ck_assert(way_levels[0] == way_levels[3] && copies_levels[0] == copies_levels[5]);
+    ck_assert(way_levels[0] == copies_levels[0] && way_levels[0] == level_of(workshop, 3 << 10));
+}
+
+/* 3 of the first size and 7 of the other are wanted. */
 START_TEST(levels_add_up_by_way_and_size)
 {
     struct msl_workshop *workshop = two_ways(10, 4);
     struct msl_search *search = &workshop->whole;
     struct msl_master *master = &workshop->master;
     const int32_t both[2] = { 0, 1 };
-    const int32_t first_counts[2] = { 2, 3 };
     const int32_t second_counts[2] = { 0, 5 };
+    const int32_t third_counts[2] = { 6, 1 };
+    const struct msl_laid two = { 0, 2, 0, 0 };
+    const struct msl_laid three = { 1, 3, 0, 0 };
+    const struct msl_basic slack = { -1, 0 };
+    const struct msl_basic against = { -1, 1 };
     msl_cases_begin(search);
-    const int32_t first = msl_pool_add(&search->pool, 0, 10, both, first_counts, 2);
-    const int32_t second = msl_pool_add(&search->pool, 1, 4, both, second_counts, 2);
-    /* 3 of the first size and 7 of the other: 3 / 2 of the first pattern, which has 9 / 2 of the other; 1 / 2 of the
-     * second */
-    const struct msl_basic basis[2] = { { first, 0 }, { second, 0 } };
-    memcpy(master->basis, basis, sizeof basis);
-    ck_assert(msl_master_load(master));
-    msl_levels_find(search);
-    const int64_t expected[6] = { 3 << 10, 1 << 10, 3 << 11, 9 << 10, 0, 5 << 10 };
-    const int64_t found[6] = { search->way_level[0], search->way_level[1], search->copies_level[0],
-                               search->copies_level[1], search->copies_level[2], search->copies_level[3] };
-    for (int32_t i = 0; i < 6; i++)
-        ck_assert_int_lt(llabs(found[i] - level_of(workshop, expected[i])), level_of(workshop, 1) / 1000);
-    /* the first one must not be: then 3 of its own slack */
-    const struct msl_basic against[2] = { { -1, 1 }, { second, 0 } };
-    memcpy(master->basis, against, sizeof against);
-    ck_assert(msl_master_load(master));
-    msl_levels_find(search);
-    ck_assert_int_eq(search->way_level[0] + search->copies_level[0] + search->copies_level[1], 0);
-    ck_assert_int_lt(llabs(search->way_level[1] * 5 - level_of(workshop, 7 << 11)), level_of(workshop, 1) / 1000);
+    /* two of the one size in a strip, three of the other in another one */
+    ck_assert(msl_pool_begin(&search->pool, 0) && msl_pool_strip(&search->pool, 5) && msl_pool_lay(&search->pool, two) &&
+              msl_pool_strip(&search->pool, 5) && msl_pool_lay(&search->pool, three));
+    const struct msl_basic first = { search->pool.pattern_count - 1, 0 };
+    const struct msl_basic second = { msl_pool_add(&search->pool, 1, 4, both, second_counts, 2), 0 };
+    const struct msl_basic third = { msl_pool_add(&search->pool, 0, 10, both, third_counts, 2), 0 };
+    /* 3 / 2 of the first pattern has 9 / 2 of the other size; 1 / 2 of the second the rest */
+    const double halves[6] = { 1.5, 0.5, 3, 4.5, 0, 2.5 };
+    ck_levels(workshop, first, second, halves);
+    /* the first size must not be wanted */
+    const double of_second[6] = { 0, 1.4, 0, 0, 0, 7 };
+    ck_levels(workshop, against, second, of_second);
+    /* 7 of the third pattern: 39 too many of the first size */
+    const double of_third[6] = { 7, 0, 42, 7, 0, 0 };
+    ck_levels(workshop, slack, third, of_third);
+    /* with 3 of the other size wanted the second pattern would be less than nothing: it is against */
+    master->limits[1].wanted = 3;
+    const double of_first[6] = { 1.5, 0, 3, 4.5, 0, 0 };
+    ck_levels(workshop, first, second, of_first);
     msl_workshop_close(workshop);
 }
 END_TEST
@@ -166,6 +198,10 @@ START_TEST(what_proved_much_is_split_first)
         ck_assert(chosen(workshop, 1024, 0, &split));
         ck_on_ways(&split, rows[i].last_way, 0, 1024);
     }
+    /* where one part never proved anything it is split on all the same */
+    search->gains[0].count = search->gains[3].count = (int64_t)1 << 40;
+    ck_assert(chosen(workshop, 1024, 1024, &split));
+    ck_on_ways(&split, 0, 0, 1024);
     msl_workshop_close(workshop);
 }
 END_TEST
@@ -181,6 +217,7 @@ START_TEST(pieces_are_split_after_that)
         { { (1 << 11) + 400, (2 << 11) + 1200, 1024, 0 }, 0, 1, 1, 2 },
         { { (1 << 11) + 900, (2 << 11) + 1200, 1024, 0 }, 0, 0, 0, 1 },
         { { (1 << 11) + 847, (2 << 11) + 1198, 1024, 0 }, 0, 1, 1, 2 },
+        { { (1 << 11) + 848, (2 << 11) + 1198, 1024, 0 }, 0, 0, 0, 1 }, /* as near: the first */
         { { (1 << 11) + 30, (2 << 11) + 2000, 1024, 0 }, 0, 1, 1, 2 }, /* 31 and 47 off */
         { { (1 << 11), (2 << 11), 1024, 300 }, 1, 0, 1, 0 },
         { { (1 << 11) - 1, (2 << 11), 0, (6 << 11) + 300 }, 1, 1, 0, 6 },
@@ -206,27 +243,35 @@ END_TEST
 
 /* ---- what is remembered ------------------------------------------------------------------------------------------ */
 
-/* A case that is one part of a split on both ways, at so many 16ths; the whole was worth 100, this one `worth`. */
-static struct msl_gain learnt(int32_t kind, int32_t at_least, int32_t part, int64_t worth, int64_t best)
+/* What a part of a split says: on ways down to the last, or to the first, from so many 16ths on. */
+struct learnt {
+    int32_t kind, last_way, at_least, part;
+};
+
+/* What is remembered of it, where the whole was worth 100, this case is worth `worth`, and the best plan costs `best`,
+ * all of that and the ways so many times as dear. */
+static struct msl_gain learnt(struct learnt of, int64_t worth, int64_t best, int64_t times)
 {
-    struct msl_workshop *workshop = two_ways(10, 4);
+    struct msl_workshop *workshop = two_ways(10 * times, 4 * times);
     struct msl_search *search = &workshop->whole;
     struct msl_master *master = &workshop->master;
     const struct msl_case whole = { .parent = -1 };
-    const struct msl_case made = { .limit = { .kind = kind, .last_way = 1, .at_least = at_least } };
+    const struct msl_case made = { .limit = { .kind = of.kind, .last_way = of.last_way, .at_least = of.at_least } };
     search->cases[0] = whole;
     search->cases[1] = made;
     master->bits = 4;
-    search->open[0].part = part * (ONE / 16);
-    search->open[0].value = 100 << 4;
-    search->making.best.cost = best;
+    search->open[0].part = of.part * (ONE / 16);
+    search->open[0].value = 100 * times << 4;
+    search->making.best.cost = best * times;
     master->row_count = 1;
     master->limits[0].wanted = 2;
-    master->worth[0] = worth << 3;
+    master->worth[0] = worth * times << 3;
     msl_split_learn(search, 1);
-    ck_assert_int_eq(search->open[1].value, (worth < best ? worth : best) << 4);
-    const struct msl_gain gain = search->gains[2 + at_least];
-    ck_assert_int_eq(search->gains[0].count + search->gains[1].count + search->gains[2 + !at_least].count, 0);
+    ck_assert_int_eq(search->open[1].value, (worth < best ? worth : best) * times << 4);
+    const int32_t own = 2 * of.last_way + of.at_least;
+    const struct msl_gain gain = search->gains[own];
+    for (int32_t i = 0; i < 4; i++)
+        ck_assert(i == own || search->gains[i].count == 0);
     msl_workshop_close(workshop);
     return gain;
 }
@@ -237,18 +282,30 @@ static void ck_gain(struct msl_gain gain, int64_t sum, int64_t count)
     ck_assert_int_eq(gain.count, count);
 }
 
-/* A step is 4: from the last way to none. */
+/* A step is 6 from the first way to the next, 4 from that to none. */
 START_TEST(splits_are_remembered_by_what_they_proved)
 {
-    ck_gain(learnt(MSL_LIMIT_WAYS, 0, 8, 103, 1000), 3 * 1024 * 2 / 4, 1);
-    ck_gain(learnt(MSL_LIMIT_WAYS, 0, 4, 103, 1000), 3 * 1024 * 4 / 4, 1);
-    ck_gain(learnt(MSL_LIMIT_WAYS, 1, 12, 106, 1000), 6 * 1024 * 4 / 4, 1); /* the other part: 4 of 16 away */
-    ck_gain(learnt(MSL_LIMIT_WAYS, 0, 8, 110, 101), 1024 * 2 / 4, 1); /* no more than the best plan costs */
-    ck_gain(learnt(MSL_LIMIT_WAYS, 0, 8, 100, 1000), 0, 1);
-    ck_gain(learnt(MSL_LIMIT_WAYS, 1, 8, 97, 1000), 0, 1);
-    ck_gain(learnt(MSL_LIMIT_WAYS, 1, 8, 1000000, 2000000), 1 << 20, 1); /* the most that one counts */
-    ck_gain(learnt(MSL_LIMIT_WAYS, 0, 0, 103, 1000), 0, 0); /* whole before */
-    ck_gain(learnt(MSL_LIMIT_COPIES, 0, 8, 103, 1000), 0, 0);
+    const struct learnt lower = { MSL_LIMIT_WAYS, 1, 0, 8 };
+    const struct learnt quarter = { MSL_LIMIT_WAYS, 1, 0, 4 };
+    const struct learnt upper = { MSL_LIMIT_WAYS, 1, 1, 12 };
+    const struct learnt first = { MSL_LIMIT_WAYS, 0, 0, 8 };
+    const struct learnt first_upper = { MSL_LIMIT_WAYS, 0, 1, 8 };
+    const struct learnt whole = { MSL_LIMIT_WAYS, 1, 0, 0 };
+    const struct learnt copies = { MSL_LIMIT_COPIES, 1, 0, 8 };
+    ck_gain(learnt(lower, 103, 1000, 1), 3 * 1024 * 2 / 4, 1);
+    ck_gain(learnt(quarter, 103, 1000, 1), 3 * 1024 * 4 / 4, 1);
+    ck_gain(learnt(upper, 106, 1000, 1), 6 * 1024 * 4 / 4, 1); /* the other part: 4 of 16 away */
+    ck_gain(learnt(first, 103, 1000, 1), 3 * 1024 * 2 / 6, 1);
+    ck_gain(learnt(first_upper, 109, 1000, 1), 9 * 1024 * 2 / 6, 1);
+    ck_gain(learnt(lower, 110, 101, 1), 1024 * 2 / 4, 1); /* no more than the best plan costs */
+    ck_gain(learnt(lower, 100, 1000, 1), 0, 1);
+    ck_gain(learnt(first_upper, 97, 1000, 1), 0, 1);
+    ck_gain(learnt(first_upper, 1000000, 2000000, 1), 1 << 20, 1); /* the most that one counts */
+    ck_gain(learnt(whole, 103, 1000, 1), 0, 0);
+    ck_gain(learnt(copies, 103, 1000, 1), 0, 0);
+    /* a step is reckoned with 17 digits, down, and a gain so with a hair more */
+    ck_gain(learnt(lower, 103, 1000, 1 << 20), 3 * 1024 * 2 / 4, 1);
+    ck_gain(learnt(first, 103, 1000, 1 << 20), 3 * 1024 * 2 / 6, 1);
 }
 END_TEST
 
@@ -287,6 +344,9 @@ static void set_numbers(struct msl_workshop *workshop, const struct numbers *n, 
     struct msl_search *search = &workshop->whole;
     const int32_t sizes = t.cutting.size_count;
     const int64_t hair = level_of(workshop, 1);
+    search->way_level = way_levels + 1;
+    search->copies_level = copies_levels + 1;
+    way_levels[0] = copies_levels[0] = level_of(workshop, 3 << 10);
     msl_cases_begin(search);
     for (int32_t size = 0; size < sizes; size++)
         workshop->master.worth[size] = 100;
@@ -314,14 +374,18 @@ static int asks(const struct msl_master *master, int32_t first, struct msl_limit
     return count;
 }
 
-/* Splits until there are no more, always into the part that is looked at first. Returns how many. */
+/* Splits until there are no more, always into the part that is looked at first. Returns how many. Of no plan that is not
+ * kept a pattern stays. */
 static int32_t split_on(struct msl_workshop *workshop, struct msl_case *solved)
 {
     struct msl_master *master = &workshop->master;
     struct msl_split split;
     int32_t count = 0;
+    const int32_t patterns = workshop->whole.pool.pattern_count;
+    const struct msl_search *search = &workshop->whole;
     for (; msl_split_pack(&workshop->whole, solved, &split); count++) {
         struct msl_limit limit = split.limit;
+        ck_assert(search->making.best.count > 0 || search->pool.pattern_count == patterns);
         ck_assert_int_eq(solved->packed, 0);
         ck_assert_int_eq(split.part, 0);
         ck_assert_int_lt(count, 200);
@@ -331,6 +395,7 @@ static int32_t split_on(struct msl_workshop *workshop, struct msl_case *solved)
         master->basis[master->row_count] = slack;
         master->limits[master->row_count++] = limit;
     }
+    ck_assert(search->making.best.count > 0 || search->pool.pattern_count == patterns);
     return count;
 }
 
@@ -387,7 +452,7 @@ static int32_t pack_by_chance(uint64_t *seed)
             rows += ck_asked(&workshop->master, first, &n, way, solved.packed > 0);
     ck_assert_int_eq(count, rows);
     ck_assert(unfit > 0 || workshop->whole.making.best.count > 0);
-    if (workshop->whole.making.best.count > 0 && !t.cutting.stacked)
+    if (workshop->whole.making.best.count > 0 && (!t.cutting.stacked || (unfit == 0 && missing == 0)))
         ck_best_plan(&t, &workshop->whole.making);
     if (unfit == 0 && missing == 0)
         ck_assert_int_le(workshop->whole.making.best.cost, cost);
@@ -423,6 +488,135 @@ START_TEST(strips_are_packed_as_all_ways_of_laying_say)
 }
 END_TEST
 
+/* Numbers of the only way, in which each size lies as high; the master has half of a pattern in its basis. */
+static struct msl_workshop *one_way(int64_t across, const int64_t (*sizes)[2], int32_t count, int64_t strips)
+{
+    static const struct msl_watch watch = { NULL, NULL, 0, 0 };
+    static struct numbers n;
+    uint64_t seed = 1;
+    tiny_start(&t);
+    memset(&n, 0, sizeof n);
+    for (int32_t size = 0; size < count; size++) {
+        tiny_size(&t, sizes[size][0], 5, sizes[size][1], 0);
+        n.pieces[0][size] = sizes[size][1];
+    }
+    n.strips[0] = strips;
+    tiny_bolt(&t, across);
+    struct msl_workshop *workshop = tiny_open(&t, &watch);
+    set_numbers(workshop, &n, &seed);
+    workshop->whole.making.best.cost = 5 * strips + 1;
+    return workshop;
+}
+
+static void ck_packed_plan(struct msl_workshop *workshop, int64_t cost)
+{
+    struct msl_case solved = { 0 };
+    split_on(workshop, &solved);
+    ck_assert_int_eq(solved.packed, 0);
+    ck_best_plan(&t, &workshop->whole.making);
+    ck_assert_int_eq(workshop->whole.making.best.cost, cost);
+    msl_workshop_close(workshop);
+}
+
+/* Filled as full as can be, one strip after the other, these take one more: 10, 6 and 6 are 22. */
+START_TEST(what_is_not_packed_fullest_is_packed_all_the_same)
+{
+    static const int64_t six[4][2] = { { 14, 2 }, { 10, 1 }, { 9, 1 }, { 6, 2 } };
+    static const int64_t ten[4][2] = { { 11, 2 }, { 9, 1 }, { 7, 5 }, { 4, 2 } };
+    struct msl_case solved = { 0 };
+    struct msl_split split;
+    /* 14 + 6 twice, 10 + 9 */
+    ck_packed_plan(one_way(22, six, 4, 3), 3 * 5);
+    /* 11 + 7 twice, 9 + 7 + 4, 7 + 7 + 4 */
+    ck_packed_plan(one_way(20, ten, 4, 4), 4 * 5);
+    /* without room for a third strip's pattern, or row, there is no plan */
+    struct msl_workshop *workshop = one_way(22, six, 4, 3);
+    workshop->whole.pool.most_patterns = workshop->whole.pool.pattern_count + 2;
+    ck_assert_int_eq(msl_split_pack(&workshop->whole, &solved, &split), 1);
+    ck_assert_int_eq(workshop->whole.making.best.count, 0);
+    msl_workshop_close(workshop);
+    workshop = one_way(22, six, 4, 3);
+    workshop->whole.making.plan.most = 2;
+    ck_assert_int_eq(msl_split_pack(&workshop->whole, &solved, &split), 1);
+    ck_assert_int_eq(workshop->whole.making.best.count, 0);
+    msl_workshop_close(workshop);
+}
+END_TEST
+
+/* Too many strips to be looked at one by one: 7 + 7 + 6 ten thousand times, and one more of 7; with 13 + 7, too. */
+START_TEST(many_strips_are_packed_fullest)
+{
+    static const int64_t two[2][2] = { { 7, 20001 }, { 6, 10000 } };
+    static const int64_t three[3][2] = { { 13, 5000 }, { 7, 25000 }, { 6, 10000 } };
+    static const int64_t ones[3][2] = { { 20, 6000 }, { 19, 3000 }, { 11, 1 } };
+    ck_packed_plan(one_way(20, two, 2, 10001), 10001 * 5);
+    ck_packed_plan(one_way(20, three, 3, 15000), 15000 * 5);
+    ck_packed_plan(one_way(20, ones, 3, 9001), 9001 * 5);
+}
+END_TEST
+
+/* What lies in stock is not packed, and so never shown not to fit. */
+START_TEST(stock_is_not_packed)
+{
+    static const struct msl_watch watch = { NULL, NULL, 0, 0 };
+    static struct numbers n;
+    uint64_t seed = 1;
+    struct msl_case solved = { 0 };
+    tiny_start(&t);
+    memset(&n, 0, sizeof n);
+    tiny_size(&t, 7, 5, 3, 0);
+    tiny_heights(&t);
+    tiny_stock(&t, 8, 6, 9, 1);
+    n.strips[0] = 1;
+    n.pieces[0][0] = 3; /* of which there is room for one */
+    struct msl_workshop *workshop = tiny_open(&t, &watch);
+    set_numbers(workshop, &n, &seed);
+    ck_assert_int_gt(split_on(workshop, &solved), 0);
+    ck_assert_int_eq(solved.packed, 0);
+    msl_workshop_close(workshop);
+}
+END_TEST
+
+/* Where patterns are cut whole times, that is the plan: two of one, and one of another; not what must not be. */
+START_TEST(whole_levels_are_the_plan)
+{
+    struct msl_workshop *workshop = two_ways(10, 4);
+    struct msl_search *search = &workshop->whole;
+    struct msl_master *master = &workshop->master;
+    struct msl_case solved = { 0 };
+    struct msl_split split;
+    const int32_t both[2] = { 0, 1 };
+    const int32_t first_counts[2] = { 2, 1 };
+    const int32_t second_counts[2] = { 0, 5 };
+    msl_cases_begin(search);
+    const int32_t first = msl_pool_add(&search->pool, 0, 10, both, first_counts, 2);
+    const int32_t second = msl_pool_add(&search->pool, 1, 4, both, second_counts, 2);
+    const struct msl_basic basis[6] = { { first, 0 }, { second, 0 }, { -1, 0 }, { second, 1 }, { -2, 0 }, { second, 0 } };
+    const int64_t levels[6] = { 2, 1, 5, 3, 1, 4 };
+    for (int32_t row = 0; row < 6; row++) {
+        const struct msl_limit other = { .wanted = 100, .kind = MSL_LIMIT_WAYS, .last_way = 1 };
+        if (row > 1)
+            master->limits[row] = other;
+        master->basis[row] = basis[row];
+        master->level[row] = level_of(workshop, levels[row] << 11);
+    }
+    master->row_count = 5; /* and one behind them */
+    search->way_level[0] = level_of(workshop, 2 << 11);
+    search->way_level[1] = level_of(workshop, 1 << 11);
+    search->copies_level[0] = level_of(workshop, 4 << 11);
+    search->copies_level[1] = level_of(workshop, 2 << 11);
+    search->copies_level[2] = 0;
+    search->copies_level[3] = level_of(workshop, 5 << 11);
+    ck_assert_int_eq(msl_split_pack(search, &solved, &split), 1);
+    const struct msl_plan *best = &search->making.best;
+    ck_assert_int_eq(best->count, 2);
+    ck_assert_int_eq(best->cost, 24);
+    ck_assert(best->rows[0].pattern == first && best->rows[0].times == 2);
+    ck_assert(best->rows[1].pattern == second && best->rows[1].times == 1);
+    msl_workshop_close(workshop);
+}
+END_TEST
+
 Suite *cutplan_split_suite(void)
 {
     Suite *suite = suite_create("cutplan_split");
@@ -435,6 +629,10 @@ Suite *cutplan_split_suite(void)
     tcase_add_test(all, pieces_are_split_after_that);
     tcase_add_test(all, splits_are_remembered_by_what_they_proved);
     tcase_add_test(all, strips_are_packed_as_all_ways_of_laying_say);
+    tcase_add_test(all, what_is_not_packed_fullest_is_packed_all_the_same);
+    tcase_add_test(all, many_strips_are_packed_fullest);
+    tcase_add_test(all, stock_is_not_packed);
+    tcase_add_test(all, whole_levels_are_the_plan);
     suite_add_tcase(suite, all);
     return suite;
 }
