@@ -173,7 +173,8 @@ static void make_spoilt(struct spoilt *s, const struct muslin_allocator *memory)
     parts.cutting.size_count++;
     ck_assert(msl_pricing_make(&s->pricing, &parts.cutting, 4096, memory));
     parts.cutting.size_count--;
-    memset(s->pricing.seen, SPOILT, 2 * (size_t)parts.cutting.size_count + 2);
+    memset(s->pricing.seen, 0, 2 * (size_t)parts.cutting.size_count);
+    memset(s->pricing.seen + 2 * parts.cutting.size_count, SPOILT, 2);
     s->own = s->pricing.stacked;
     s->own_counts = s->pricing.stacked_counts;
     s->stacked[0] = item;
@@ -213,6 +214,8 @@ START_TEST(test_strips)
         const int64_t beat = pick(&seed, 2) == 0 ? pick(&seed, best + 2) : 0;
         make_spoilt(&spoilt, &memory);
         ck_assert(msl_price(&spoilt.pricing, 0, worth, most, beat, &parts.pool, &made, &bound));
+        for (int32_t i = 0; i < spoilt.pricing.stacked_count; i++)
+            ck_assert_int_gt(spoilt.pricing.stacked[i].most, 0);
         free_spoilt(&spoilt, &memory);
         const int exact = !parts.cutting.stacked || most[0] == ROOM * ROOM;
         if (exact)
@@ -322,6 +325,8 @@ START_TEST(test_offered)
         filling.end = filling.first + 1 + (int32_t)pick(&seed, sizes - filling.first);
         const int64_t best = msl_strip_worth(pricing, &filling, 0, &bound);
         ck_assert_int_eq(pricing->seen[2 * sizes], SPOILT);
+        if (best == 0) /* a step for each size that was looked at */
+            ck_assert_int_eq(pricing->sack.steps, filling.end - filling.first);
         for (int32_t i = 0; i < pricing->item_count; i++) {
             check_item(&filling, &pricing->items[i]);
             for (int32_t k = 0; k < i; k++) /* one stack of each width */

@@ -52,7 +52,6 @@ static void draw_request(uint64_t *state, int from_stock)
     p.spec.end_loss = draw_side(state, 0, 4) + draw_from(state, 0, 1);
     p.spec.straightening = draw_side(state, 0, 4);
     p.spec.spare_pieces = draw_from(state, 0, 2);
-    p.spec.work_limit = 20000;
     p.spec.print = (int32_t)(draw_from(state, 0, 3) == 0 ? MUSLIN_PRINT_ONE_WAY : MUSLIN_PRINT_NONE);
     if (draw_from(state, 0, 2) == 0) {
         p.spec.resquare_loss = draw_side(state, 1, 3);
@@ -69,12 +68,13 @@ static void draw_request(uint64_t *state, int from_stock)
              draw_side(state, 66, 180))->cost = draw_from(state, 1, 9);
 }
 
-static void ck_drawn(uint64_t seed, int from_stock, int least_planned)
+static void ck_drawn(uint64_t seed, int rounds, int64_t work_limit, int from_stock, int least_planned)
 {
     int planned = 0;
-    for (int round = 0; round < 300; round++) {
+    for (int round = 0; round < rounds; round++) {
         struct muslin_problem problem = PROBLEM;
         draw_request(&seed, from_stock);
+        p.spec.work_limit = work_limit;
         const muslin_status status = try_plan(&p, &problem);
         if (status != MUSLIN_OK) {
             ck_assert_msg(status == MUSLIN_ERR_NO_YIELD || status == MUSLIN_ERR_NOT_ENOUGH ||
@@ -91,13 +91,13 @@ static void ck_drawn(uint64_t seed, int from_stock, int least_planned)
 
 START_TEST(plans_from_a_bolt_give_all_pieces)
 {
-    ck_drawn(1, 0, 300);
+    ck_drawn(1, 300, 20000, 0, 300);
 }
 END_TEST
 
 START_TEST(plans_from_stock_give_all_pieces)
 {
-    ck_drawn(2, 1, 150);
+    ck_drawn(2, 300, 20000, 1, 150);
 }
 END_TEST
 
@@ -196,6 +196,24 @@ START_TEST(strips_that_hold_nothing_are_not_cut)
 }
 END_TEST
 
+/* First plans alone, which take no time. */
+START_TEST(first_plans_give_all_pieces)
+{
+    ck_drawn(3, 60, 0, 0, 60);
+    ck_drawn(4, 60, 0, 1, 30);
+}
+END_TEST
+
+Suite *cutplan_strips_suite(void)
+{
+    Suite *suite = suite_create("cutplan_strips");
+    TCase *all = tcase_create("all");
+    tcase_add_test(all, first_plans_give_all_pieces);
+    tcase_add_test(all, strips_that_hold_nothing_are_not_cut);
+    suite_add_tcase(suite, all);
+    return suite;
+}
+
 void add_cutplan_rows(Suite *suite)
 {
     TCase *rows = tcase_create("rows");
@@ -206,6 +224,5 @@ void add_cutplan_rows(Suite *suite)
     tcase_add_test(rows, many_rows_are_planned);
     tcase_add_test(rows, the_most_pieces_are_planned);
     tcase_add_test(rows, the_most_rows_are_planned);
-    tcase_add_test(rows, strips_that_hold_nothing_are_not_cut);
     suite_add_tcase(suite, rows);
 }
