@@ -67,7 +67,7 @@ struct lying {
 /* The narrower way that is not higher than the strip, in a stack perhaps the other one. */
 static struct lying lying_of(const struct msl_piece_size *size, const struct msl_laid *laid, int64_t height)
 {
-    int32_t turned = 0;
+    int32_t turned;
     msl_taken_in(size, height, &turned);
     turned ^= laid->other_way;
     const struct lying lying = { turned ? size->turned_across : size->across,
@@ -131,7 +131,7 @@ static int64_t put_pieces(const struct laying *laying, const struct msl_strip *s
 {
     const struct muslin_cutplan *plan = laying->plan;
     const struct msl_laid *laid = plan->found.plan.laid + strip->first;
-    struct corner corner = { laying->begin, 0, laying->begin, height };
+    struct corner corner = { .behind = laying->begin, .height = height };
     for (int32_t i = 0; i < strip->count; i++) {
         if (!laid[i].above) {
             corner.x = corner.behind;

@@ -37,7 +37,7 @@ START_TEST(test_products)
 {
     uint64_t seed = 1;
     int64_t fitting = 0;
-    for (int round = 0; round < 40000; round++) {
+    for (int round = 0; round < 20000; round++) {
         const int32_t point = 33 + (int32_t)pick(&seed, 8);
         const int64_t a = pick_number(&seed);
         const int64_t b = pick_number(&seed);
@@ -55,8 +55,8 @@ START_TEST(test_products)
         ck_assert(fits || !is_below(size, 60 + point));
         fitting += fits;
     }
-    ck_assert_int_gt(fitting, 10000);
-    ck_assert_int_lt(fitting, 39000);
+    ck_assert_int_gt(fitting, 5000);
+    ck_assert_int_lt(fitting, 19500);
     /* the most by which it is rough: 3 x 2^31 less 1 has the first 32 digits of 2^32 */
     ck_assert(!msl_point_fits(((int64_t)3 << 31) - 1, ((int64_t)1 << 62) - 1, 33));
     ck_assert(!msl_point_fits(((int64_t)1 << 62) - 1, ((int64_t)3 << 31) - 1, 33));
@@ -319,9 +319,9 @@ START_TEST(test_best)
 {
     const struct muslin_allocator memory = parts_memory();
     uint64_t seed = 1;
-    for (int round = 0; round < 1500; round++) {
+    for (int round = 0; round < 600; round++) {
         struct msl_master master;
-        make_pool(&seed, 60, 6, round % 50 == 0 ? 550 : 0);
+        make_pool(&seed, 60, 6, round % 100 == 0 ? 550 : 0);
         begin(&master, &memory, 3000);
         make_limits(&seed, &master);
         put_beside(&master);
@@ -347,7 +347,7 @@ START_TEST(test_loaded)
     const struct muslin_allocator memory = parts_memory();
     uint64_t seed = 7;
     int loaded = 0;
-    for (int round = 0; round < 2000; round++) {
+    for (int round = 0; round < 700; round++) {
         struct msl_master master;
         make_pool(&seed, 60, 6, 0);
         begin(&master, &memory, 3000);
@@ -367,7 +367,7 @@ START_TEST(test_loaded)
         check_beside(&master);
         msl_master_free(&master, &memory);
     }
-    ck_assert_int_gt(loaded, 500);
+    ck_assert_int_gt(loaded, 150);
 }
 END_TEST
 
@@ -379,7 +379,7 @@ START_TEST(test_out_of_range)
     uint64_t seed = 2;
     int loaded = 0;
     int best = 0;
-    for (int round = 0; round < 6000; round++) {
+    for (int round = 0; round < 2500; round++) {
         struct msl_master master;
         make_pool(&seed, 60, large[pick(&seed, 6)], 0);
         begin(&master, &memory, pick(&seed, 2) == 0 ? 3000 : 30000000000);
@@ -408,9 +408,9 @@ START_TEST(test_out_of_range)
         check_beside(&master);
         msl_master_free(&master, &memory);
     }
-    ck_assert_int_gt(loaded, 1000);
-    ck_assert_int_lt(loaded, 6000);
-    ck_assert_int_gt(best, 1000);
+    ck_assert_int_gt(loaded, 400);
+    ck_assert_int_lt(loaded, 2500);
+    ck_assert_int_gt(best, 400);
     ck_assert_int_lt(best, loaded);
 }
 END_TEST
@@ -505,6 +505,34 @@ START_TEST(test_steps)
     master.steps = 1000;
     ck_assert(msl_master_load(&master));
     ck_assert_int_eq(master.steps, 1000 + 3 + 12);
+    msl_master_free(&master, &memory);
+}
+END_TEST
+
+/* What is wanted of each size is moved up, by less than a millionth and differently in each row; and not at all where
+ * levels are found anew. */
+START_TEST(test_hairs)
+{
+    const struct muslin_allocator memory = parts_memory();
+    struct msl_master master;
+    parts_begin(&parts);
+    for (int32_t s = 0; s < FEW_SIZES; s++)
+        parts_size(&parts, 10, 20, 0, 3);
+    parts_way(&parts, 410, 20);
+    begin(&master, &memory, 3000);
+    for (int32_t s = 0; s < FEW_SIZES; s++)
+        master.basis[s].against = 1;
+    ck_assert(msl_master_load(&master));
+    const int64_t wanted = (int64_t)3 << master.point;
+    for (int32_t s = 0; s < FEW_SIZES; s++) {
+        ck_assert_int_gt(master.level[s], wanted);
+        ck_assert_int_lt(master.level[s], wanted + ((int64_t)1 << master.point) / 1000000);
+        for (int32_t other = 0; other < s; other++)
+            ck_assert_int_ne(master.level[s], master.level[other]);
+    }
+    ck_assert(msl_master_levels(&master));
+    for (int32_t s = 0; s < FEW_SIZES; s++)
+        ck_assert_int_eq(master.level[s], wanted);
     msl_master_free(&master, &memory);
 }
 END_TEST
@@ -624,6 +652,7 @@ Suite *cutplan_master_suite(void)
     tcase_add_test(all, test_dear_chain);
     tcase_add_test(all, test_large_columns);
     tcase_add_test(all, test_steps);
+    tcase_add_test(all, test_hairs);
     tcase_add_test(all, test_a_million);
     tcase_add_test(all, test_known);
     tcase_add_test(all, test_memory);

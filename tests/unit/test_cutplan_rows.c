@@ -196,11 +196,13 @@ START_TEST(strips_that_hold_nothing_are_not_cut)
 }
 END_TEST
 
-/* First plans alone, which take no time. */
-START_TEST(first_plans_give_all_pieces)
+/* First plans, and such as come soon after them. */
+START_TEST(early_plans_give_all_pieces)
 {
-    ck_drawn(3, 60, 0, 0, 60);
-    ck_drawn(4, 60, 0, 1, 30);
+    ck_drawn(3, 30, 0, 0, 30);
+    ck_drawn(4, 30, 0, 1, 15);
+    ck_drawn(5, 60, 5000, 0, 60);
+    ck_drawn(6, 60, 5000, 1, 30);
 }
 END_TEST
 
@@ -208,7 +210,7 @@ Suite *cutplan_strips_suite(void)
 {
     Suite *suite = suite_create("cutplan_strips");
     TCase *all = tcase_create("all");
-    tcase_add_test(all, first_plans_give_all_pieces);
+    tcase_add_test(all, early_plans_give_all_pieces);
     tcase_add_test(all, strips_that_hold_nothing_are_not_cut);
     suite_add_tcase(suite, all);
     return suite;
