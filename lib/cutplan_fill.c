@@ -148,8 +148,8 @@ static int32_t cheapest_for(const struct msl_making *making, int32_t count, int3
     return way;
 }
 
-/* What a pattern of one plain strip holds, into sizes and counts, less what is surplus. Returns how many sizes; 0: it
- * is not of that kind. */
+/* What a pattern of one plain strip holds, into sizes and counts, less what is surplus; nothing is left to be cut.
+ * Returns how many sizes; 0: it is not of that kind. */
 static int32_t look_into(struct msl_making *making, int32_t pattern)
 {
     const struct msl_pool *pool = making->pool;
@@ -159,9 +159,8 @@ static int32_t look_into(struct msl_making *making, int32_t pattern)
     const struct msl_strip *strip = &pool->strips[of->first];
     for (int32_t i = 0; i < strip->count; i++) {
         const struct msl_laid *laid = &pool->laid[strip->first + i];
-        const int64_t over = msl_greater(-making->left[laid->size], 0);
         making->sizes[i] = laid->size;
-        making->counts[i] = laid->count - (int32_t)msl_lesser(over, laid->count);
+        making->counts[i] = laid->count - (int32_t)msl_lesser(-making->left[laid->size], laid->count);
     }
     return strip->count;
 }
@@ -269,10 +268,10 @@ static int32_t best_worth(struct msl_making *making, const int64_t *worth)
     return best;
 }
 
-/* A strip so high fits in a piece of stock, and a piece of the size in that. */
+/* A strip so high, 0 if there is none, fits in a piece of stock, and a piece of the size in that. */
 static int opens(const struct msl_piece_size *size, const struct msl_way *way, int64_t height, int64_t along)
 {
-    return height > 0 && height <= along && msl_taken_in(size, height, NULL) + size->run_in <= way->across;
+    return height <= along && msl_taken_in(size, height, NULL) + size->run_in <= way->across;
 }
 
 /* The height of strip that a size opens: as it is listed or turned; 0: none. */

@@ -67,7 +67,7 @@ static void make_ways(uint64_t *seed, int from_stock, int64_t least)
 /* Beside the arrays lies what would be taken, if it were taken for a way, a size or a stock. */
 static void spoil(void)
 {
-    const struct msl_way cheap = { 0, 1000, 1000, 0, 0, -1, 0 };
+    const struct msl_way cheap = { 0, 1000, 1000, 0, 0, 0, 0 };
     const struct msl_piece_size small = { 1, 1, 0, 0, 0, BESIDE, 0, 0 };
     const int32_t sizes = parts.cutting.size_count;
     const int32_t ways = parts.cutting.way_count;
@@ -499,7 +499,10 @@ START_TEST(test_filled)
         ck_assert_int_eq(plan->count, 0);
         if (!from_stock) { /* and plainly nothing is cut from a bolt */
             bench.making.plain_from = bench.pricing.sack.steps;
-            ck_assert(!fill_anew(INT64_MAX / 2));
+            bench.making.in_hand[-1] = BESIDE;
+            bench.making.best.cost = INT64_MAX / 2;
+            msl_plan_begin(&bench.making);
+            ck_assert(!msl_plan_fill(&bench.making, bench.making.worth));
             ck_assert_int_eq(plan->count, 0);
         }
         msl_pricing_free(&bench.pricing, &memory);
@@ -541,6 +544,7 @@ static void check_full_strip(const struct msl_strip *strip, const struct msl_way
     for (int32_t i = strip->first; i < strip->first + strip->count; i++) {
         const int32_t size = parts.laid[i].size;
         ck_assert(i == strip->first || size > parts.laid[i - 1].size);
+        ck_assert_int_gt(parts.laid[i].count, 0);
         counts[size] = parts.laid[i].count;
         room -= parts.sizes[size].run_in + counts[size] * plainly_taken(&parts.sizes[size], strip->height);
     }
@@ -567,7 +571,7 @@ static void check_plain_row(const struct msl_plan_row *row, int64_t *left, int64
     ck_assert_int_eq(pattern->way, roomiest(have, first));
     for (int32_t s = 0; s < parts.cutting.size_count; s++) {
         left[s] -= held(row->pattern, s);
-        ck_assert(s < end || held(row->pattern, s) == 0);
+        ck_assert(held(row->pattern, s) == 0 || (s < end && left[s] >= 0));
     }
     for (int32_t s = pattern->first; s < pattern->first + pattern->count; s++) {
         check_full_strip(&parts.strips[s], way, end, left);
@@ -630,6 +634,30 @@ START_TEST(test_filled_plainly)
         msl_pricing_free(&bench.pricing, &memory);
     }
     ck_assert_int_gt(filled, 100);
+}
+END_TEST
+
+/* Of three sizes the first is not wanted: two ways and that one are looked at, then for the strip two sizes. */
+START_TEST(test_plain_steps)
+{
+    const struct muslin_allocator memory = parts_memory();
+    uint64_t seed = 1;
+    make_bench(&seed, 1, &memory);
+    while (parts.cutting.size_count != 3 || parts.cutting.one_size) {
+        msl_pricing_free(&bench.pricing, &memory);
+        make_bench(&seed, 1, &memory);
+    }
+    for (int32_t s = 0; s < 3; s++) {
+        const struct msl_piece_size size = { 3, 4, 0, 0, 0, 1, 0, 0 };
+        parts.sizes[s] = bench.sizes[1 + s] = size;
+        bench.making.wanted[s] = s > 0;
+    }
+    bench.available[1] = bench.available[2] = 1;
+    parts.cutting.way_count = 2;
+    bench.making.plain_from = bench.pricing.sack.steps = 100;
+    ck_assert(fill_anew(1000));
+    ck_assert_int_eq(bench.pricing.sack.steps, 100 + 2 + 1 + 2);
+    msl_pricing_free(&bench.pricing, &memory);
 }
 END_TEST
 
@@ -744,6 +772,7 @@ Suite *cutplan_fill_suite(void)
     tcase_add_test(all, test_no_room_to_tidy);
     tcase_add_test(all, test_filled);
     tcase_add_test(all, test_filled_plainly);
+    tcase_add_test(all, test_plain_steps);
     tcase_add_test(all, test_some_at_a_time);
     tcase_add_test(all, test_rounded);
     suite_add_tcase(suite, all);
