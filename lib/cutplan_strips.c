@@ -171,13 +171,13 @@ static void put_strip(struct laying *laying, const struct msl_strip *found, int3
     laying->y += height;
 }
 
-/* One row has pieces of two widths where it is joined, or lies turned. */
+/* One row has pieces of two widths where it is joined, or lies turned. How far up they lie says how they are stacked, and
+ * so where they lie along the strip. */
 static int is_same_place(const struct muslin_cutplan_place *a, const struct muslin_cutplan_place *b)
 {
     int same = a->piece == b->piece;
     same &= a->count == b->count;
     same &= a->width == b->width;
-    same &= a->x == b->x;
     same &= a->y == b->y;
     return same;
 }

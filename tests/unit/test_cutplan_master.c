@@ -341,6 +341,52 @@ START_TEST(test_best)
 }
 END_TEST
 
+/* How often each column is in the basis: patterns, then slacks. */
+static void count_basis(const struct msl_master *master, int32_t *counts)
+{
+    memset(counts, 0, (FEW_PATTERNS + MSL_LIMITS_MAX) * sizeof *counts);
+    for (int32_t i = 0; i < master->row_count; i++) {
+        const int32_t column = master->basis[i].column;
+        counts[column < 0 ? FEW_PATTERNS - 1 - column : column]++;
+    }
+}
+
+/* Loads the basis, which has the same columns afterwards, also where it can't be inverted. */
+static int load_as_it_is(struct msl_master *master)
+{
+    static int32_t before[FEW_PATTERNS + MSL_LIMITS_MAX];
+    static int32_t after[FEW_PATTERNS + MSL_LIMITS_MAX];
+    count_basis(master, before);
+    const int loads = msl_master_load(master);
+    count_basis(master, after);
+    ck_assert_mem_eq(before, after, sizeof before);
+    return loads;
+}
+
+/* What is wanted with its point is a level: below 2^59 that is within the range of the numbers, from 2^63 on it is not. */
+START_TEST(test_large_levels)
+{
+    const struct muslin_allocator memory = parts_memory();
+    for (int32_t digits = 0; digits < 33; digits++)
+        for (int32_t row = 0; row < 3; row++) {
+            struct msl_master master;
+            parts_begin(&parts);
+            for (int32_t s = 0; s < 3; s++)
+                parts_size(&parts, 10, 20, 0, 3);
+            parts_way(&parts, 410, 20);
+            begin(&master, &memory, 3000);
+            for (int32_t s = 0; s < 3; s++)
+                master.basis[s].against = 1;
+            master.limits[row].wanted = (int64_t)1 << digits;
+            const int loads = load_as_it_is(&master);
+            ck_assert(digits + master.point >= 59 || loads);
+            ck_assert(digits + master.point < 63 || !loads);
+            ck_assert(loads || !msl_master_levels(&master));
+            msl_master_free(&master, &memory);
+        }
+}
+END_TEST
+
 /* Whatever is put into the basis, its levels say so; what would be below nothing is against. */
 START_TEST(test_loaded)
 {
@@ -358,7 +404,7 @@ START_TEST(test_loaded)
             master.basis[r].against = (int32_t)pick(&seed, 2);
         }
         put_beside(&master);
-        const int fits = msl_master_load(&master);
+        const int fits = load_as_it_is(&master);
         loaded += fits;
         for (int32_t i = 0; fits && i < master.row_count; i++)
             ck_assert_int_ge(master.level[i], 0);
@@ -393,7 +439,7 @@ START_TEST(test_out_of_range)
                     master.basis[r].column = (int32_t)pick(&seed, parts.pool.pattern_count);
         }
         put_beside(&master);
-        const int fits = msl_master_load(&master);
+        const int fits = load_as_it_is(&master);
         loaded += fits;
         if (fits) {
             const int is_best = msl_master_improve(&master);
@@ -647,6 +693,7 @@ Suite *cutplan_master_suite(void)
     tcase_add_test(all, test_products);
     tcase_add_test(all, test_reciprocals);
     tcase_add_test(all, test_best);
+    tcase_add_test(all, test_large_levels);
     tcase_add_test(all, test_loaded);
     tcase_add_test(all, test_out_of_range);
     tcase_add_test(all, test_dear_chain);
