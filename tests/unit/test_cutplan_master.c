@@ -520,7 +520,8 @@ END_TEST
 /* Seven rows, of five sizes and two numbers of ways, nine ways, eleven patterns, all of them dear. Loading slacks looks
  * at the 49 entries of the inverse: 12; as much again what finds the levels. Where no pattern pays the 49 entries give
  * the worths, 9 ways get theirs, and after the 11 patterns again, with 45 worths of their own sizes: 12 + 2 + 44 + 2 +
- * 11. One pattern brought in changes seven entries of its one column, by two reckoned one: 3. */
+ * 11. One pattern brought in changes the seven entries of one column, of two more a second one those of two: of these two
+ * entries count one. */
 START_TEST(test_steps)
 {
     const struct muslin_allocator memory = parts_memory();
@@ -551,6 +552,15 @@ START_TEST(test_steps)
     master.steps = 1000;
     ck_assert(msl_master_load(&master));
     ck_assert_int_eq(master.steps, 1000 + 3 + 12);
+    const int32_t more_sizes[2] = { 2, 3 };
+    const int32_t more_counts[2] = { 3, 1 };
+    const int32_t most_counts[2] = { 1, 2 };
+    master.basis[2].column = msl_pool_add(&parts.pool, 0, 20, more_sizes, more_counts, 2);
+    master.basis[3].column = msl_pool_add(&parts.pool, 0, 20, more_sizes, most_counts, 2);
+    master.basis[3].against = 0;
+    master.steps = 1000;
+    ck_assert(msl_master_load(&master));
+    ck_assert_int_eq(master.steps, 1000 + 3 + 7 + 12);
     msl_master_free(&master, &memory);
 }
 END_TEST
