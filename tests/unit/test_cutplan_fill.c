@@ -661,42 +661,71 @@ START_TEST(test_plain_steps)
 }
 END_TEST
 
-/* Sizes of one piece each, so many; the pool has no room, and so nothing is laid. Returns how many were offered: the
- * first of them, in full. */
-static int32_t count_offered(int32_t count)
+/* So many sizes, of two pieces each, and a plan to be filled in. */
+static void make_many(int32_t count, const struct muslin_allocator *memory)
 {
     static struct msl_piece_size sizes[MSL_SIZES_MAX + 1];
     static int64_t longs[5][MSL_SIZES_MAX + 1];
     static int32_t ints[3][MSL_SIZES_MAX + 1];
-    const struct muslin_allocator memory = parts_memory();
-    int32_t offered = 0;
-    parts_begin(&parts);
-    parts_way(&parts, 100, 10);
     parts.cutting.sizes = sizes;
     parts.cutting.size_count = count;
-    parts.pool.most_patterns = 0;
     for (int32_t s = 0; s < count; s++) {
         const struct msl_piece_size size = { 5, 10, 0, 0, 0, 2, 0, 0 };
         sizes[s] = size;
         longs[0][s] = longs[3][s] = 2;
         longs[2][s] = BESIDE;
     }
-    ck_assert(msl_pricing_make(&bench.pricing, &parts.cutting, 4096, &memory));
-    struct msl_making making = {
+    ck_assert(msl_pricing_make(&bench.pricing, &parts.cutting, 4096, memory));
+    const struct msl_making making = {
         .cutting = &parts.cutting, .pool = &parts.pool, .pricing = &bench.pricing, .wanted = longs[0], .left = longs[1],
         .offered = longs[2], .worth = longs[3], .in_hand = longs[4], .sizes = ints[0], .counts = ints[1],
         .order = ints[2], .plan = { bench.rows, 0, 0, ROWS }, .best = { bench.best, 1000, 0, ROWS }
     };
-    msl_plan_begin(&making);
-    longs[1][0] = -1;
-    ck_assert(!msl_plan_fill(&making, making.worth));
-    while (offered + 1 < count && longs[2][offered + 1] == 2)
+    bench.making = making;
+}
+
+/* Sizes of two pieces each, so many; the pool has no room, and so nothing is laid. Returns how many were offered: the
+ * first of them, in full. */
+static int32_t count_offered(int32_t count)
+{
+    const struct muslin_allocator memory = parts_memory();
+    int32_t offered = 0;
+    parts_begin(&parts);
+    parts_way(&parts, 100, 10);
+    parts.pool.most_patterns = 0;
+    make_many(count, &memory);
+    msl_plan_begin(&bench.making);
+    bench.making.left[0] = -1;
+    ck_assert(!msl_plan_fill(&bench.making, bench.making.worth));
+    const int64_t *found = bench.making.offered;
+    while (offered + 1 < count && found[offered + 1] == 2)
         offered++;
     for (int32_t s = 0; s < count; s++)
-        ck_assert(s > 0 && s <= offered ? longs[2][s] == 2 : longs[2][s] <= 0);
+        ck_assert(s > 0 && s <= offered ? found[s] == 2 : found[s] <= 0);
     msl_pricing_free(&bench.pricing, &memory);
     return offered;
 }
+
+/* One piece of stock has room for two of each of sixty sizes, and is filled with them in one go. */
+START_TEST(test_many_plainly)
+{
+    const struct muslin_allocator memory = parts_memory();
+    parts_begin(&parts);
+    struct msl_way *way = parts_way(&parts, 100, 100);
+    way->sheet = 1;
+    way->stock = 0;
+    parts.cutting.stock_count = 1;
+    bench.available[0] = 1;
+    parts.cutting.available = bench.available;
+    make_many(60, &memory);
+    bench.making.plain_from = bench.pricing.sack.steps = 1;
+    msl_plan_begin(&bench.making);
+    ck_assert(msl_plan_fill(&bench.making, bench.making.worth));
+    ck_assert_int_eq(bench.making.plan.count, 1);
+    ck_assert_int_eq(bench.making.plan.rows[0].times, 1);
+    msl_pricing_free(&bench.pricing, &memory);
+}
+END_TEST
 
 START_TEST(test_some_at_a_time)
 {
@@ -774,6 +803,7 @@ Suite *cutplan_fill_suite(void)
     tcase_add_test(all, test_filled_plainly);
     tcase_add_test(all, test_plain_steps);
     tcase_add_test(all, test_some_at_a_time);
+    tcase_add_test(all, test_many_plainly);
     tcase_add_test(all, test_rounded);
     suite_add_tcase(suite, all);
     return suite;

@@ -47,10 +47,12 @@ static uint32_t draw_flags(uint64_t *state, int from_stock)
     return from_stock ? flags & ~MUSLIN_CUTPLAN_FOLDED : flags;
 }
 
+static uint32_t flags_always;
+
 static void draw_request(uint64_t *state, int from_stock)
 {
     start(&p, from_stock ? 0 : draw_side(state, 150, 180));
-    p.spec.flags = draw_flags(state, from_stock);
+    p.spec.flags = draw_flags(state, from_stock) | flags_always;
     p.spec.end_loss = draw_side(state, 0, 4) + draw_from(state, 0, 1);
     p.spec.straightening = draw_side(state, 0, 4);
     p.spec.spare_pieces = draw_from(state, 0, 2);
@@ -268,8 +270,11 @@ END_TEST
 /* First plans, and such as come soon after them. */
 START_TEST(early_plans_give_all_pieces)
 {
-    ck_drawn(3, 60, 3000, 0, 1);
-    ck_drawn(4, 60, 3000, 1, 1);
+    ck_drawn(3, 40, 3000, 0, 1);
+    ck_drawn(4, 40, 3000, 1, 1);
+    flags_always = MUSLIN_CUTPLAN_STACKED;
+    ck_drawn(5, 20, 3000, 0, 1);
+    flags_always = 0;
 }
 END_TEST
 

@@ -61,6 +61,13 @@ static void ck_levels(struct msl_workshop *workshop, struct msl_basic one, struc
         const double off = (double)found[i] / (double)((int64_t)1 << master->point) - expected[i];
         ck_assert(off < 1e-9 && off > -1e-9);
     }
+    int64_t ways = 0; /* and to the last digit what the master says */
+    for (int32_t row = 0; row < 2; row++)
+        if (master->basis[row].column >= 0 && !master->basis[row].against)
+            ways += master->level[row];
+    ck_assert_int_eq(found[0] + found[1], ways);
+    for (int32_t i = 0; i < 6; i++)
+        ck_assert(expected[i] > 0 || found[i] == 0);
     ck_assert(way_levels[0] == way_levels[3] && copies_levels[0] == copies_levels[5]);
     ck_assert(way_levels[0] == copies_levels[0] && way_levels[0] == level_of(workshop, 3 << 10));
 }
