@@ -512,6 +512,8 @@ START_TEST(test_large_columns)
         const int loads = msl_master_load(&master);
         ck_assert(digits > 0 || loads);
         ck_assert(digits + 15 + master.point < 62 || !loads);
+        if (loads && msl_master_levels(&master))
+            check_levels(&master);
         msl_master_free(&master, &memory);
     }
 }

@@ -108,10 +108,30 @@ static void fill_up(const struct muslin_cutplan *plan, const struct msl_strip *s
     }
 }
 
-/* Lays the plan out anew, with more pieces than are wanted. */
+/* Patterns that are cut more than once as two, of which the second is cut once. */
+static void part_patterns(const struct msl_pool *pool, struct msl_pool *parted)
+{
+    *parted = *pool;
+    parted->patterns = (struct msl_pattern *)calloc(2 * (size_t)pool->pattern_count + 1, sizeof *pool->patterns);
+    ck_assert_ptr_nonnull(parted->patterns);
+    parted->pattern_count = 0;
+    for (int32_t i = 0; i < pool->pattern_count; i++) {
+        struct msl_pattern *made = &parted->patterns[parted->pattern_count++];
+        *made = pool->patterns[i];
+        if (made->times == 1)
+            continue;
+        made->times--;
+        made[1] = *made;
+        made[1].times = 1;
+        parted->pattern_count++;
+    }
+}
+
+/* Lays the plan out anew, with more pieces than are wanted, and from its patterns in parts. */
 static void lay_with_surplus(struct muslin_cutplan *plan)
 {
     struct msl_check check = msl_check_start(NULL);
+    const struct msl_pool whole = plan->found.plan;
     const struct msl_pool *pool = &plan->found.plan;
     for (int32_t i = 0; i < pool->pattern_count; i++) {
         const struct msl_pattern *pattern = &pool->patterns[i];
@@ -128,7 +148,10 @@ static void lay_with_surplus(struct muslin_cutplan *plan)
     plan->strips.used = plan->places.used = 0;
     plan->totals.pieces = plan->totals.strips = plan->totals.panels = plan->totals.stock_pieces = 0;
     plan->totals.heights = plan->totals.cuts = 0;
+    part_patterns(&whole, &plan->found.plan);
     msl_lay_strips(&check, plan);
+    free(plan->found.plan.patterns);
+    plan->found.plan = whole;
     msl_add_up(&check, plan);
     ck_ok(check.status);
 }
@@ -278,10 +301,27 @@ START_TEST(early_plans_give_all_pieces)
 }
 END_TEST
 
+/* 12 x 10, two of 6 x 6 and two of 6 x 4 are 240 square inches, all of 20 in at 12: beside the first, stacks of 6 and 4,
+ * in which the last lie the wider way. */
+START_TEST(pieces_in_stacks_lie_the_wider_way)
+{
+    start(&p, WHOLE_IN(12));
+    p.spec.flags = MUSLIN_CUTPLAN_STACKED;
+    want(&p, 1, WHOLE_IN(12), WHOLE_IN(10));
+    want(&p, 2, WHOLE_IN(6), WHOLE_IN(6));
+    want(&p, 2, WHOLE_IN(6), WHOLE_IN(4))->flags = MUSLIN_BLANK_MAY_TURN;
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cost, WHOLE_IN(20));
+    ck_assert_int_eq(p.totals.waste, 0);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 Suite *cutplan_strips_suite(void)
 {
     Suite *suite = suite_create("cutplan_strips");
     TCase *all = tcase_create("all");
+    tcase_add_test(all, pieces_in_stacks_lie_the_wider_way);
     tcase_add_test(all, early_plans_give_all_pieces);
     tcase_add_test(all, strips_that_hold_nothing_are_not_cut);
     suite_add_tcase(suite, all);

@@ -605,9 +605,10 @@ START_TEST(whole_levels_are_the_plan)
         if (row > 1)
             master->limits[row] = other;
         master->basis[row] = basis[row];
-        master->level[row] = level_of(workshop, levels[row] << 11);
+        master->level[row] = level_of(workshop, (levels[row] << 11) + (row == 5) * 1024);
     }
     master->row_count = 5; /* and one behind them */
+    search->making.plan.most = 2;
     search->way_level[0] = level_of(workshop, 2 << 11);
     search->way_level[1] = level_of(workshop, 1 << 11);
     search->copies_level[0] = level_of(workshop, 4 << 11);
