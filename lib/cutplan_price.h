@@ -56,8 +56,8 @@ void msl_pricing_free(struct msl_pricing *pricing, const struct muslin_allocator
 int msl_price(struct msl_pricing *pricing, int32_t way, const int64_t *worth, const int64_t *most, int64_t beat,
               struct msl_pool *pool, int32_t *made, int64_t *bound);
 
-/* The same of patterns that hold no more than `most` in all. One that is worth much, not always the most; none where the
- * pool is full. */
+/* The same of patterns that hold no more than `most` in all. One that is worth much, not always the most; none where
+ * the pool is full. */
 void msl_price_within(struct msl_pricing *pricing, int32_t way, const int64_t *worth, const int64_t *most, int64_t beat,
                       struct msl_pool *pool, int32_t *made);
 

@@ -96,8 +96,8 @@ static int choose_way(const struct msl_search *search, struct msl_split *split)
     return split->part > 0;
 }
 
-/* The number of pieces of a size that is nearest to one half, the first of such, in the dearest way in which some is not
- * whole. Returns 0 when all are whole. */
+/* The number of pieces of a size that is nearest to one half, the first of such, in the dearest way in which some is
+ * not whole. Returns 0 when all are whole. */
 static int choose_copies(const struct msl_search *search, struct msl_split *split)
 {
     const struct msl_cutting *cutting = search->cutting;

@@ -171,8 +171,8 @@ static void put_strip(struct laying *laying, const struct msl_strip *found, int3
     laying->y += height;
 }
 
-/* One row has pieces of two widths where it is joined, or lies turned. How far up they lie says how they are stacked, and
- * so where they lie along the strip. */
+/* One row has pieces of two widths where it is joined, or lies turned. How far up they lie says how they are stacked,
+ * and so where they lie along the strip. */
 static int is_same_place(const struct muslin_cutplan_place *a, const struct muslin_cutplan_place *b)
 {
     int same = a->piece == b->piece;

@@ -584,8 +584,8 @@ static void check_plain_row(const struct msl_plan_row *row, int64_t *left, int64
     have[way->stock] -= row->times;
 }
 
-/* With a strip less in the pool than is needed, or room for pieces, there is no plan, and nothing is left of the pattern
- * that was begun. */
+/* With a strip less in the pool than is needed, or room for pieces, there is no plan, and nothing is left of the
+ * pattern that was begun. */
 static void check_short(int of_strips)
 {
     struct msl_pool *pool = &parts.pool;
@@ -763,7 +763,8 @@ START_TEST(test_rounded)
         const int32_t point = 33 + (int32_t)pick(&seed, 8);
         for (int32_t i = 0; i < 4; i++) {
             const int64_t parts_of_64 = pick(&seed, 64 * 5);
-            const struct msl_basic basic = { (int32_t)pick(&seed, parts.pool.pattern_count + 1) - 1, pick(&seed, 5) == 0 };
+            const struct msl_basic basic = { (int32_t)pick(&seed, parts.pool.pattern_count + 1) - 1,
+                                             pick(&seed, 5) == 0 };
             basis[i] = basic;
             level[i] = parts_of_64 << (point - 6);
             int64_t times = (parts_of_64 + more) / 64;

@@ -229,10 +229,10 @@ START_TEST(test_every_room)
 }
 END_TEST
 
-/* Pieces of 10 worth 1000, ten of them, beside one of 3 worth 3, in a room of 100. Lots of 1, 2, 4 and 3 of them: states
- * of 0; 0, 1; 0 .. 3; 0 .. 7; of the last, behind which a length is worth 2 at most, 6 would come to 6000 + 80 and less
- * than the 7 that have been reached, 7 to 7060: 7 .. 10. With a run-in, in 105, there are its own state, and in the end
- * 10 pieces, while 9 come to 9000 + 30. */
+/* Pieces of 10 worth 1000, ten of them, beside one of 3 worth 3, in a room of 100. Lots of 1, 2, 4 and 3 of them:
+ * states of 0; 0, 1; 0 .. 3; 0 .. 7; of the last, behind which a length is worth 2 at most, 6 would come to 6000 + 80
+ * and less than the 7 that have been reached, 7 to 7060: 7 .. 10. With a run-in, in 105, there are its own state, and
+ * in the end 10 pieces, while 9 come to 9000 + 30. */
 START_TEST(test_hopeless_states_go)
 {
     static struct sack sack;

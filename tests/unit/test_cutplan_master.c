@@ -262,7 +262,8 @@ static void check_best(struct msl_master *master)
         worth += part_of(master->worth[r], master->bits) * (double)master->limits[r].wanted;
         for (int32_t i = 0; i < master->row_count; i++)
             if (master->basis[i].column >= 0)
-                sum += part_of(master->level[i], master->point) * (double)counted(master->basis[i].column, &master->limits[r]);
+                sum += part_of(master->level[i], master->point) *
+                       (double)counted(master->basis[i].column, &master->limits[r]);
         const double over = sum - (double)master->limits[r].wanted;
         ck_assert(against || (master->limits[r].at_least ? over > -1e-3 : over < 1e-3));
     }
@@ -351,19 +352,27 @@ static void count_basis(const struct msl_master *master, int32_t *counts)
     }
 }
 
-/* Loads the basis, which has the same columns afterwards, also where it can't be inverted. */
+/* Loads the basis, which has the same columns afterwards, also where it can't be inverted. What is turned against, or
+ * back, is more than nothing. */
 static int load_as_it_is(struct msl_master *master)
 {
     static int32_t before[FEW_PATTERNS + MSL_LIMITS_MAX];
     static int32_t after[FEW_PATTERNS + MSL_LIMITS_MAX];
+    static struct msl_basic basis[MSL_LIMITS_MAX];
+    memcpy(basis, master->basis, (size_t)master->row_count * sizeof basis[0]);
     count_basis(master, before);
     const int loads = msl_master_load(master);
     count_basis(master, after);
     ck_assert_mem_eq(before, after, sizeof before);
+    for (int32_t i = 0; loads && i < master->row_count; i++)
+        for (int32_t k = 0; k < master->row_count; k++)
+            if (basis[k].column == master->basis[i].column && basis[k].against != master->basis[i].against)
+                ck_assert_int_gt(master->level[i], 0);
     return loads;
 }
 
-/* What is wanted with its point is a level: below 2^59 that is within the range of the numbers, from 2^63 on it is not. */
+/* What is wanted with its point is a level: below 2^59 that is within the range of the numbers, from 2^63 on it is not.
+ * */
 START_TEST(test_large_levels)
 {
     const struct muslin_allocator memory = parts_memory();
@@ -487,8 +496,8 @@ START_TEST(test_dear_chain)
 }
 END_TEST
 
-/* Patterns as in the chain, and one with many of the first size and one of a fifth: for each of that, the surplus of the
- * fourth is 40 x 40 x 40 times as many. What is above 2^62 with its point is out of range. */
+/* Patterns as in the chain, and one with many of the first size and one of a fifth: for each of that, the surplus of
+ * the fourth is 40 x 40 x 40 times as many. What is above 2^62 with its point is out of range. */
 START_TEST(test_large_columns)
 {
     const struct muslin_allocator memory = parts_memory();
@@ -522,8 +531,8 @@ END_TEST
 /* Seven rows, of five sizes and two numbers of ways, nine ways, eleven patterns, all of them dear. Loading slacks looks
  * at the 49 entries of the inverse: 12; as much again what finds the levels. Where no pattern pays the 49 entries give
  * the worths, 9 ways get theirs, and after the 11 patterns again, with 45 worths of their own sizes: 12 + 2 + 44 + 2 +
- * 11. One pattern brought in changes the seven entries of one column, of two more a second one those of two: of these two
- * entries count one. */
+ * 11. One pattern brought in changes the seven entries of one column, of two more a second one those of two: of these
+ * two entries count one. */
 START_TEST(test_steps)
 {
     const struct muslin_allocator memory = parts_memory();

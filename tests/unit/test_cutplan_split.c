@@ -45,7 +45,8 @@ static struct msl_workshop *two_ways(int64_t dear, int64_t cheap)
 /* ---- levels ------------------------------------------------------------------------------------------------------ */
 
 /* Levels of two rows, which the third one's is not; what comes of them, in 2048ths of a way or of a size in one. */
-static void ck_levels(struct msl_workshop *workshop, struct msl_basic one, struct msl_basic other, const double *expected)
+static void ck_levels(struct msl_workshop *workshop, struct msl_basic one, struct msl_basic other,
+                      const double *expected)
 {
     struct msl_search *search = &workshop->whole;
     struct msl_master *master = &workshop->master;
@@ -87,8 +88,9 @@ START_TEST(levels_add_up_by_way_and_size)
     const struct msl_basic against = { -1, 1 };
     msl_cases_begin(search);
     /* two of the one size in a strip, three of the other in another one */
-    ck_assert(msl_pool_begin(&search->pool, 0) && msl_pool_strip(&search->pool, 5) && msl_pool_lay(&search->pool, two) &&
-              msl_pool_strip(&search->pool, 5) && msl_pool_lay(&search->pool, three));
+    ck_assert(msl_pool_begin(&search->pool, 0));
+    ck_assert(msl_pool_strip(&search->pool, 5) && msl_pool_lay(&search->pool, two));
+    ck_assert(msl_pool_strip(&search->pool, 5) && msl_pool_lay(&search->pool, three));
     const struct msl_basic first = { search->pool.pattern_count - 1, 0 };
     const struct msl_basic second = { msl_pool_add(&search->pool, 1, 4, both, second_counts, 2), 0 };
     const struct msl_basic third = { msl_pool_add(&search->pool, 0, 10, both, third_counts, 2), 0 };
@@ -381,8 +383,8 @@ static int asks(const struct msl_master *master, int32_t first, struct msl_limit
     return count;
 }
 
-/* Splits until there are no more, always into the part that is looked at first. Returns how many. Of no plan that is not
- * kept a pattern stays. */
+/* Splits until there are no more, always into the part that is looked at first. Returns how many. Of no plan that is
+ * not kept a pattern stays. */
 static int32_t split_on(struct msl_workshop *workshop, struct msl_case *solved)
 {
     struct msl_master *master = &workshop->master;
@@ -406,7 +408,8 @@ static int32_t split_on(struct msl_workshop *workshop, struct msl_case *solved)
     return count;
 }
 
-/* What a way's numbers ask for; `proof`: only at most so many strips, at least so many pieces. Returns how many rows. */
+/* What a way's numbers ask for; `proof`: only at most so many strips, at least so many pieces. Returns how many rows.
+ * */
 static int32_t ck_asked(const struct msl_master *master, int32_t first, const struct numbers *n, int32_t way, int proof)
 {
     struct msl_limit limit = { .wanted = n->strips[way], .kind = MSL_LIMIT_WAYS, .first_way = way, .last_way = way };
@@ -598,7 +601,8 @@ START_TEST(whole_levels_are_the_plan)
     msl_cases_begin(search);
     const int32_t first = msl_pool_add(&search->pool, 0, 10, both, first_counts, 2);
     const int32_t second = msl_pool_add(&search->pool, 1, 4, both, second_counts, 2);
-    const struct msl_basic basis[6] = { { first, 0 }, { second, 0 }, { -1, 0 }, { second, 1 }, { -2, 0 }, { second, 0 } };
+    const struct msl_basic basis[6] = { { first, 0 },  { second, 0 }, { -1, 0 },
+                                        { second, 1 }, { -2, 0 },     { second, 0 } };
     const int64_t levels[6] = { 2, 1, 5, 3, 1, 4 };
     for (int32_t row = 0; row < 6; row++) {
         const struct msl_limit other = { .wanted = 100, .kind = MSL_LIMIT_WAYS, .last_way = 1 };
