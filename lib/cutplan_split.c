@@ -177,22 +177,18 @@ static int put_levels(struct msl_search *search, int32_t way)
     return 1;
 }
 
-/* Puts a packing into the plan, equal strips that follow each other as one pattern; what there is no room for is left
+/* Puts a packing into the plan, a pattern for each strip; what there is no room for is left
  * out. */
 static void put_packing(struct msl_search *search, int32_t way)
 {
     struct msl_making *making = &search->making;
     const struct msl_packing *packing = search->packing;
+    for (int32_t i = 0; i < packing->size_count; i++)
+        making->sizes[i] = packing->sizes[i].size;
     for (int32_t strip = 0; strip < packing->used; strip++) {
         const int32_t *counts = packing->counts + strip * packing->size_count;
-        int32_t count = 0;
-        for (int32_t i = 0; i < packing->size_count; i++) {
-            making->sizes[count] = packing->sizes[i].size;
-            making->counts[count] = counts[i];
-            count += counts[i] > 0;
-        }
-        const int32_t made = msl_pool_add(&search->pool, way, search->cutting->ways[way].along, making->sizes,
-                                          making->counts, count);
+        const int32_t made = msl_pool_add(&search->pool, way, search->cutting->ways[way].along, making->sizes, counts,
+                                          packing->size_count);
         if (made >= 0)
             msl_plan_put(making, made, 1);
     }

@@ -559,9 +559,11 @@ START_TEST(many_strips_are_packed_fullest)
     static const int64_t two[2][2] = { { 7, 20001 }, { 6, 10000 } };
     static const int64_t three[3][2] = { { 13, 5000 }, { 7, 25000 }, { 6, 10000 } };
     static const int64_t ones[3][2] = { { 20, 6000 }, { 19, 3000 }, { 11, 1 } };
+    static const int64_t pairs[2][2] = { { 9, 8000 }, { 6, 9000 } };
     ck_packed_plan(one_way(20, two, 2, 10001), 10001 * 5);
     ck_packed_plan(one_way(20, three, 3, 15000), 15000 * 5);
     ck_packed_plan(one_way(20, ones, 3, 9001), 9001 * 5);
+    ck_packed_plan(one_way(18, pairs, 2, 7000), 7000 * 5); /* 9 + 9 and 6 + 6 + 6 */
 }
 END_TEST
 
