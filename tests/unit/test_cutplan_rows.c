@@ -72,9 +72,16 @@ static void draw_request(uint64_t *state, int from_stock)
              draw_side(state, 66, 180))->cost = draw_from(state, 1, 9);
 }
 
-/* Strips that hold the same, one behind the other, are one row. */
-static void ck_merged(void)
+/* Pieces begin where half of the end loss is squared off, but at an edge that was slit. A piece of stock lies nowhere
+ * else. Strips that hold the same, one behind the other, are one row. */
+static void ck_begins_and_merged(void)
 {
+    for (size_t i = 0; i < p.strip_count; i++) {
+        const struct muslin_cutplan_strip *strip = &p.strips[i];
+        const muslin_len begin = strip->x == 0 ? p.spec.end_loss / 2 : 0;
+        ck_assert(strip->places == 0 || p.places[strip->first_place].x == begin);
+        ck_assert(strip->kind != MUSLIN_CUTPLAN_STRIP_STOCK || strip->y == 0);
+    }
     for (size_t i = 1; i < p.strip_count; i++) {
         const struct muslin_cutplan_strip *a = &p.strips[i - 1];
         const struct muslin_cutplan_strip *b = &p.strips[i];
@@ -171,11 +178,11 @@ static void ck_drawn(uint64_t seed, int rounds, int64_t work_limit, int from_sto
             continue;
         }
         ck_plan(&p);
-        ck_merged();
+        ck_begins_and_merged();
         if (with_surplus) {
             lay_with_surplus(p.plan);
             ck_plan(&p);
-            ck_merged();
+            ck_begins_and_merged();
         }
         muslin_cutplan_free(p.plan);
         planned++;
