@@ -72,7 +72,7 @@ static void draw_request(uint64_t *state, int from_stock)
              draw_side(state, 66, 180))->cost = draw_from(state, 1, 9);
 }
 
-/* Pieces begin where half of the end loss is squared off, but at an edge that was slit. A piece of stock lies nowhere
+/* Pieces begin where half of the end loss is squared off, but at an edge that was slit, the highest first. A piece of stock lies nowhere
  * else. Strips that hold the same, one behind the other, are one row. */
 static void ck_begins_and_merged(void)
 {
@@ -81,6 +81,8 @@ static void ck_begins_and_merged(void)
         const muslin_len begin = strip->x == 0 ? p.spec.end_loss / 2 : 0;
         ck_assert(strip->places == 0 || p.places[strip->first_place].x == begin);
         ck_assert(strip->kind != MUSLIN_CUTPLAN_STRIP_STOCK || strip->y == 0);
+        for (int64_t k = strip->first_place + 1; k < strip->first_place + strip->places; k++)
+            ck_assert(planned_has(&p, MUSLIN_CUTPLAN_STACKED) || p.places[k].height <= p.places[k - 1].height);
     }
     for (size_t i = 1; i < p.strip_count; i++) {
         const struct muslin_cutplan_strip *a = &p.strips[i - 1];
