@@ -16,9 +16,9 @@ static void add_shifted(uint64_t *bits, int64_t words, int64_t by)
     const int64_t whole = by / 64;
     const int64_t part = by % 64;
     for (int64_t i = words - 1; i >= whole; i--) {
-        const uint64_t high = bits[i - whole];
-        const uint64_t low = i > whole ? bits[i - whole - 1] : 0;
-        bits[i] |= part == 0 ? high : high << part | low >> (64 - part);
+        bits[i] |= bits[i - whole] << part;
+        if (part > 0 && i > whole)
+            bits[i] |= bits[i - whole - 1] >> (64 - part);
     }
 }
 
@@ -51,25 +51,24 @@ int64_t msl_reach_up(const struct msl_reach *reach, int64_t cost)
 
 /* ---- bounds ------------------------------------------------------------------------------------------------------ */
 
-/* a b / c up, none below 0; `most` where that is more. */
-static int64_t part_up(int64_t a, int64_t b, int64_t c, int64_t most)
+/* a b / c up, none below 0; INT64_MAX where that is out of range. */
+static int64_t part_up(int64_t a, int64_t b, int64_t c)
 {
-    int64_t whole = most;
-    int64_t rest = 0;
-    msl_wide_floor(msl_wide_multiply(a, b), c, &whole, &rest);
-    whole += rest > 0;
-    return whole < most ? whole : most;
+    int64_t whole;
+    int64_t rest;
+    if (!msl_wide_floor(msl_wide_multiply(a, b), c, &whole, &rest))
+        return INT64_MAX;
+    return whole + (rest > 0);
 }
 
 /* Pricing looked at each piece as worth most_worth at most: what is above that is not proved. */
 static int worth_too_much(const struct msl_master *master, int64_t most_worth)
 {
     const int64_t count = (int64_t)master->cutting->way_count * master->cutting->size_count;
-    int64_t most = 0;
     for (int64_t i = 0; i < count; i++)
-        if (master->way_worth[i] > most)
-            most = master->way_worth[i];
-    return most > most_worth;
+        if (master->way_worth[i] > most_worth)
+            return 1;
+    return 0;
 }
 
 struct msl_wide msl_worth_of_all(const struct msl_master *master)
@@ -84,28 +83,21 @@ int64_t msl_bound(const struct msl_master *master, const int64_t *most_of, int64
                   const struct msl_reach *reach)
 {
     const struct msl_cutting *cutting = master->cutting;
-    const int64_t too_much = INT64_MAX / 4;
     int64_t lost = 0;
-    int64_t bound = below;
-    int64_t rest = 0;
+    int64_t bound;
+    int64_t rest;
     if (worth_too_much(master, most_worth))
         return 0;
     for (int32_t way = 0; way < cutting->way_count; way++) {
-        const int64_t excess = most_of[way] - master->way_fixed[way];
-        if (excess <= 0)
-            continue;
-        const int64_t part = part_up(excess, below - 1, cutting->ways[way].cost, too_much);
-        if (part > lost)
-            lost = part;
+        const int64_t excess = msl_greater(most_of[way] - master->way_fixed[way], 0);
+        lost = msl_greater(lost, part_up(excess, below - 1, cutting->ways[way].cost));
     }
     const struct msl_wide total = msl_wide_add(msl_worth_of_all(master), msl_wide_from(-lost));
-    if (lost == too_much || total.high < 0)
+    if (lost == INT64_MAX || total.high < 0)
         return 0;
-    msl_wide_floor(total, (int64_t)1 << master->bits, &bound, &rest);
-    if (bound >= below)
+    if (!msl_wide_floor(total, (int64_t)1 << master->bits, &bound, &rest))
         return below;
-    bound = msl_reach_up(reach, bound + (rest > 0));
-    return bound < below ? bound : below;
+    return msl_lesser(msl_reach_up(reach, bound + (rest > 0)), below);
 }
 
 /* The way that gives most area for its cost. */
@@ -126,18 +118,16 @@ static int64_t least_area(const struct msl_piece_size *size)
 {
     const int64_t listed = size->across * size->along;
     const int64_t turned = size->turned_across * size->turned_along;
-    return turned > 0 && turned < listed ? turned : listed;
+    return turned > 0 ? msl_lesser(turned, listed) : listed;
 }
 
 /* What pieces of this stock give together at most. */
 static struct msl_wide area_of_stock(const struct msl_cutting *cutting, int32_t stock)
 {
     int64_t most = 0;
-    for (int32_t i = 0; i < cutting->way_count; i++) {
-        const int64_t area = cutting->ways[i].across * cutting->ways[i].along;
-        if (cutting->ways[i].stock == stock && area > most)
-            most = area;
-    }
+    for (int32_t i = 0; i < cutting->way_count; i++)
+        if (cutting->ways[i].stock == stock)
+            most = msl_greater(most, cutting->ways[i].across * cutting->ways[i].along);
     return msl_wide_multiply(most, cutting->available[stock]);
 }
 
@@ -158,15 +148,14 @@ int64_t msl_plain_bound(const struct msl_cutting *cutting, int32_t bits, int64_t
 {
     const struct msl_way *way = cheapest_way(cutting);
     struct msl_wide total = msl_wide_from(0);
-    int64_t bound = 0;
-    int64_t rest = 0;
+    int64_t bound;
+    int64_t rest;
     for (int32_t i = 0; i < cutting->size_count; i++) {
         const struct msl_piece_size *size = &cutting->sizes[i];
-        int64_t cost = 0;
+        int64_t cost;
         /* the part of the cloth in two steps, down both times */
         msl_wide_floor(msl_wide_multiply(least_area(size), way->cost), way->across * way->along, &cost, &rest);
         worths[i] = cost * ((int64_t)1 << bits);
-        cost = 0;
         msl_wide_floor(msl_wide_multiply(rest, (int64_t)1 << bits), way->across * way->along, &cost, &rest);
         worths[i] += cost;
         total = msl_wide_add(total, msl_wide_multiply(worths[i], size->count));

@@ -71,7 +71,7 @@ static void change(struct msl_making *making, int32_t pattern, int64_t times)
 
 int msl_plan_put(struct msl_making *making, int32_t pattern, int64_t times)
 {
-    const struct msl_plan_row row = { times, pattern, 0 };
+    const struct msl_plan_row row = { .times = times, .pattern = pattern };
     if (making->plan.count == making->plan.most)
         return 0;
     making->plan.rows[making->plan.count++] = row;
@@ -148,8 +148,8 @@ static int32_t cheapest_for(const struct msl_making *making, int32_t count, int3
     return way;
 }
 
-/* What a pattern of one plain strip holds, into sizes and counts, less what is surplus. Returns how many sizes; 0: it
- * is not of that kind. */
+/* What a pattern of one plain strip holds, into sizes and counts, less what is surplus; nothing is left to be cut.
+ * Returns how many sizes; 0: it is not of that kind. */
 static int32_t look_into(struct msl_making *making, int32_t pattern)
 {
     const struct msl_pool *pool = making->pool;
@@ -159,19 +159,18 @@ static int32_t look_into(struct msl_making *making, int32_t pattern)
     const struct msl_strip *strip = &pool->strips[of->first];
     for (int32_t i = 0; i < strip->count; i++) {
         const struct msl_laid *laid = &pool->laid[strip->first + i];
-        const int64_t over = making->left[laid->size] < 0 ? -making->left[laid->size] : 0;
         making->sizes[i] = laid->size;
-        making->counts[i] = laid->count - (over < laid->count ? (int32_t)over : laid->count);
+        making->counts[i] = laid->count - (int32_t)msl_lesser(-making->left[laid->size], laid->count);
     }
     return strip->count;
 }
 
-/* 1 when all that a pattern holds is surplus, or it holds nothing. */
+/* 1 when all that a pattern holds is surplus, or it holds nothing; nothing is left to be cut. */
 static int is_surplus(struct msl_making *making, int32_t pattern)
 {
     count_pieces(making, pattern);
     for (int32_t i = 0; i < making->cutting->size_count; i++)
-        if (making->counts[i] > 0 && making->counts[i] > -making->left[i])
+        if (making->counts[i] > -making->left[i])
             return 0;
     return 1;
 }
@@ -204,9 +203,8 @@ static int lower_one(struct msl_making *making, int32_t row)
 
 static void tidy(struct msl_making *making)
 {
-    for (int32_t row = 0; row < making->plan.count; row++)
-        while (lower_one(making, row))
-            continue;
+    for (int32_t row = 0; row < making->plan.count;)
+        row += !lower_one(making, row);
 }
 
 /* ---- filled in and kept ------------------------------------------------------------------------------------------ */
@@ -249,13 +247,13 @@ static int32_t best_worth(struct msl_making *making, const int64_t *worth)
     int32_t mark[3];
     int32_t best = -1;
     int64_t best_value = 0;
-    int64_t best_cost = 1;
+    int64_t best_cost = cutting->ways[0].cost;
     set_mark(making->pool, mark);
     for (int32_t i = 0; i < cutting->way_count; i++) {
         const struct msl_way *way = &cutting->ways[i];
-        int32_t made = -1;
-        int64_t beat = 0;
-        int64_t rest = 0;
+        int32_t made;
+        int64_t beat;
+        int64_t rest;
         if (way->stock >= 0 && making->in_hand[way->stock] == 0)
             continue;
         msl_wide_floor(msl_wide_multiply(best_value, way->cost), best_cost, &beat, &rest);
@@ -270,10 +268,10 @@ static int32_t best_worth(struct msl_making *making, const int64_t *worth)
     return best;
 }
 
-/* A strip so high fits in a piece of stock, and a piece of the size in that. */
+/* A strip so high, 0 if there is none, fits in a piece of stock, and a piece of the size in that. */
 static int opens(const struct msl_piece_size *size, const struct msl_way *way, int64_t height, int64_t along)
 {
-    return height > 0 && height <= along && msl_taken_in(size, height, NULL) + size->run_in <= way->across;
+    return height <= along && msl_taken_in(size, height, NULL) + size->run_in <= way->across;
 }
 
 /* The height of strip that a size opens: as it is listed or turned; 0: none. */
@@ -310,8 +308,8 @@ static int fill_plainly(struct msl_making *making, const struct msl_way *way, in
     for (int32_t i = first; i < (making->cutting->one_size ? first + 1 : end) && fits; i++) {
         const struct msl_piece_size *size = &making->cutting->sizes[i];
         const int64_t taken = msl_taken_in(size, height, NULL);
-        const int64_t most = taken == 0 || room < size->run_in ? 0 : (room - size->run_in) / taken;
-        const int64_t count = most < making->offered[i] ? most : making->offered[i];
+        const int64_t most = taken == 0 ? 0 : msl_greater((room - size->run_in) / taken, 0);
+        const int64_t count = msl_lesser(most, making->offered[i]);
         const struct msl_laid laid = { .size = i, .count = (int32_t)count };
         if (count == 0)
             continue;
@@ -330,7 +328,7 @@ static int32_t last_offered(const struct msl_making *making, const struct msl_wa
     const int32_t count = making->cutting->size_count;
     if (making->left[first] > way->across * way->along / (size->across * size->along))
         return first + 1;
-    return first + WINDOW < count ? first + WINDOW : count;
+    return (int32_t)msl_lesser(first + WINDOW, count);
 }
 
 /* A piece of stock filled strip by strip with the first sizes that are left; -1: not of a bolt, or stock runs out, or
@@ -351,7 +349,7 @@ static int32_t plain_pattern(struct msl_making *making)
     const int32_t end = last_offered(making, way, first);
     int64_t along = way->along;
     for (int32_t i = first; i < end; i++)
-        making->offered[i] = making->left[i] > 0 ? making->left[i] : 0;
+        making->offered[i] = msl_greater(making->left[i], 0);
     for (int32_t i = first; i < end; i++) {
         int64_t height = height_opened(&cutting->sizes[i], way, along);
         for (; making->offered[i] > 0 && height > 0; height = height_opened(&cutting->sizes[i], way, along)) {
@@ -365,17 +363,6 @@ static int32_t plain_pattern(struct msl_making *making)
     return making->pool->pattern_count - 1;
 }
 
-/* A new pattern of one strip in the cheapest way that holds it. */
-static void lower_new(struct msl_making *making, int32_t pattern)
-{
-    struct msl_pattern *made = &making->pool->patterns[pattern];
-    const int32_t count = look_into(making, pattern);
-    if (count == 0)
-        return;
-    made->way = cheapest_for(making, count, made->way);
-    making->pool->strips[made->first].height = making->cutting->ways[made->way].along;
-}
-
 int msl_plan_fill(struct msl_making *making, const int64_t *worth)
 {
     while (offer(making)) {
@@ -383,7 +370,6 @@ int msl_plan_fill(struct msl_making *making, const int64_t *worth)
         const int32_t pattern = plain ? plain_pattern(making) : best_worth(making, worth);
         if (pattern < 0)
             return 0;
-        lower_new(making, pattern);
         if (!msl_plan_put(making, pattern, msl_plan_times(making, pattern)) ||
             making->plan.cost >= making->best.cost)
             return 0;

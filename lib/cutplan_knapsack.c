@@ -11,22 +11,15 @@
 
 enum { LOT_MAX = 16384 };
 
-/* Above every worth. */
-static const int64_t NONE = (int64_t)1 << 61;
-
-/* What is worth most for its length first, then the longer, then the lower number: an order without ties. Parts of the
- * worth per length below 1 are compared crosswise: they are less than a length. */
+/* What is worth most for its length first, then the longer. Parts of the worth per length below 1 are compared
+ * crosswise: they are less than a length. */
 static int denser(const struct msl_item *a, const struct msl_item *b)
 {
     if (a->dense != b->dense)
         return a->dense > b->dense;
     const int64_t left = (a->worth - a->dense * a->taken) * b->taken;
     const int64_t right = (b->worth - b->dense * b->taken) * a->taken;
-    if (left != right)
-        return left > right;
-    if (a->taken != b->taken)
-        return a->taken > b->taken;
-    return a->size < b->size;
+    return left > right || (left == right && a->taken > b->taken);
 }
 
 static void sort_items(struct msl_item *items, int32_t count)
@@ -44,10 +37,10 @@ static void sort_items(struct msl_item *items, int32_t count)
 struct fill {
     struct msl_knapsack *sack;
     int64_t room;
-    int64_t beat;
+    int64_t least;      /* a state that can't come to be worth this is not kept */
     int64_t next_dense; /* of what may still come, the best worth per length, up */
-    int64_t margin;     /* a state that is reached is to be beaten by another, less this */
     int64_t lost;       /* what states that were lost could have been worth */
+    int32_t for_all;    /* 1: states are kept whatever others are worth */
 };
 
 /* Adds a state to the stage at the end of the arena, whose others take no more. */
@@ -59,17 +52,17 @@ static void push(struct fill *fill, int32_t first, const struct msl_state *state
     if (!alone && last->worth >= state->worth)
         return;
     const int64_t reach = state->worth + (fill->room - state->taken) * fill->next_dense;
-    if (reach <= fill->beat)
+    if (reach < fill->least)
         return;
     if (!alone && last->taken == state->taken)
         sack->used--;
     if (sack->used == sack->most_states) {
-        fill->lost = reach > fill->lost ? reach : fill->lost;
+        fill->lost = msl_greater(reach, fill->lost);
         return;
     }
     sack->states[sack->used++] = *state;
-    if (state->worth - fill->margin > fill->beat)
-        fill->beat = state->worth - fill->margin;
+    if (!fill->for_all)
+        fill->least = msl_greater(state->worth, fill->least);
 }
 
 /* The states `without` beside those `with` and one lot of an item more, in one order. */
@@ -106,11 +99,11 @@ static struct msl_stage add_lots(struct fill *fill, const struct msl_item *items
                                  struct msl_stage with)
 {
     const struct msl_item *item = &items[at];
-    const int64_t fit = (fill->room - item->run_in) / item->taken;
-    int32_t left = fit < item->most ? (int32_t)fit : item->most;
+    int32_t left = item->most;
     for (int32_t lot = 1; left > 0; lot = lot < LOT_MAX ? 2 * lot : lot) {
         const int32_t copies = lot < left ? lot : left;
-        const struct msl_state more = { copies * item->taken, copies * item->worth, -1, (int16_t)at, (int16_t)copies };
+        const struct msl_state more = { .taken = copies * item->taken, .worth = copies * item->worth,
+                                        .item = (int16_t)at, .copies = (int16_t)copies };
         left -= copies;
         next_is(fill, items, left > 0 ? at : at + 1, count);
         with = offer(fill, with, with, &more);
@@ -123,12 +116,11 @@ static struct msl_stage add_item(struct fill *fill, const struct msl_item *items
 {
     if (items[at].run_in == 0)
         return add_lots(fill, items, at, count, before);
-    const struct msl_state run_in = { .taken = items[at].run_in, .from = -1, .item = (int16_t)at };
-    const struct msl_state nothing = { .from = -1, .item = (int16_t)at };
+    const struct msl_state run_in = { .taken = items[at].run_in, .item = (int16_t)at };
+    const struct msl_state nothing = { .item = (int16_t)at };
     const struct msl_stage none = { 0 };
     next_is(fill, items, at, count);
     const struct msl_stage with = add_lots(fill, items, at, count, offer(fill, none, before, &run_in));
-    next_is(fill, items, at + 1, count);
     return offer(fill, before, with, &nothing);
 }
 
@@ -157,9 +149,7 @@ void msl_knapsack_counts(const struct msl_knapsack *sack, int32_t state, int32_t
 static int32_t fit_in(const struct msl_item *item, int64_t room)
 {
     const int64_t fit = (room - item->run_in) / item->taken;
-    if (fit <= 0)
-        return 0;
-    return fit < item->most ? (int32_t)fit : item->most;
+    return fit <= 0 ? 0 : (int32_t)msl_lesser(fit, item->most);
 }
 
 /* Fills the room with as much of each item as fits, in their order; where that is worth more than `beat` their counts
@@ -185,10 +175,9 @@ static int64_t fill_in_order(const struct msl_item *items, int32_t count, int64_
 int64_t msl_knapsack(struct msl_knapsack *sack, struct msl_item *items, int32_t count, int64_t room, int64_t beat,
                      int32_t *counts, int64_t *bound)
 {
-    struct fill fill = { sack, room, beat, 0, 1, -1 };
+    struct fill fill = { .sack = sack, .room = room, .least = beat + 1, .lost = beat };
     int64_t best = beat;
     int32_t chosen = -1;
-    int32_t copies = 0;
     *bound = beat;
     if (count == 0)
         return beat;
@@ -196,29 +185,27 @@ int64_t msl_knapsack(struct msl_knapsack *sack, struct msl_item *items, int32_t 
     const struct msl_stage stage = fill_with(&fill, items, count - 1, count);
     const struct msl_item *last = &items[count - 1];
     for (int32_t k = stage.first; k < stage.end; k++) {
-        const int32_t fit = fit_in(last, room - sack->states[k].taken);
-        const int64_t worth = sack->states[k].worth + fit * last->worth;
+        const int64_t worth = sack->states[k].worth + fit_in(last, room - sack->states[k].taken) * last->worth;
         if (worth <= best)
             continue;
         best = worth;
         chosen = k;
-        copies = fit;
     }
     sack->steps += stage.end - stage.first;
     if (chosen >= 0) {
         msl_knapsack_counts(sack, chosen, count, counts);
-        counts[count - 1] += copies;
+        counts[count - 1] += fit_in(last, room - sack->states[chosen].taken);
     }
     if (fill.lost > best)
         best = fill_in_order(items, count, room, best, counts);
-    *bound = fill.lost > best ? fill.lost : best;
+    *bound = msl_greater(fill.lost, best);
     return best;
 }
 
 struct msl_stage msl_knapsack_all(struct msl_knapsack *sack, struct msl_item *items, int32_t count, int64_t room,
                                   int *complete)
 {
-    struct fill fill = { sack, room, -1, 0, NONE, -1 };
+    struct fill fill = { .sack = sack, .room = room, .lost = -1, .for_all = 1 };
     const struct msl_stage stage = fill_with(&fill, items, count, count);
     const struct msl_stage empty = { 0, 1 };
     *complete = fill.lost < 0;

@@ -13,7 +13,7 @@ struct msl_item {
     int64_t run_in; /* once, before the first */
     int64_t worth;  /* of each piece, 1 or more */
     int64_t dense;  /* worth per length, down; msl_knapsack() finds it */
-    int32_t most;   /* pieces, 1 or more */
+    int32_t most;   /* pieces, 1 or more, and no more than fit in the room */
     int32_t size;   /* the caller's own number of it */
 };
 
@@ -34,9 +34,10 @@ struct msl_knapsack {
 };
 
 /* The most that pieces in `room` can be worth, and which they are: their counts, by item, in `counts`. Items are put in
- * the order of their worth per length. Only what is worth more than `beat`, 0 or more, counts: without such a filling
- * returns beat and leaves counts alone. *bound is what no filling passes; above what is returned only where the states
- * did not suffice. */
+ * the order of their worth per length, of equal ones the longer first, then as they come. Only what is worth more than
+ * `beat`, 0 or more, counts: without such a filling it returns beat and leaves counts alone. *bound is what no filling
+ * passes; above what is returned only where the states did not suffice, and then as much of each as fits, in this
+ * order, is worth no more than what is returned. */
 int64_t msl_knapsack(struct msl_knapsack *sack, struct msl_item *items, int32_t count, int64_t room, int64_t beat,
                      int32_t *counts, int64_t *bound);
 
@@ -47,7 +48,8 @@ struct msl_stage {
 };
 
 /* All fillings of which none takes no more than another and is worth as much, from the empty one to the one that is
- * worth most. *complete is 0 where the states did not suffice for them. */
+ * worth most; of those that take and are worth the same, the one with fewer of the later items. *complete is 0 where
+ * the states did not suffice for them. */
 struct msl_stage msl_knapsack_all(struct msl_knapsack *sack, struct msl_item *items, int32_t count, int64_t room,
                                   int *complete);
 /* How many of each item lie in a state. */

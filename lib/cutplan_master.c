@@ -8,6 +8,7 @@
  * always sound, for the worths alone prove something. */
 #include "cutplan_master.h"
 
+#include "cutplan_point.h"
 #include "quilt_store.h"
 #include "wide.h"
 
@@ -22,45 +23,6 @@ enum {
     REFACTOR = 64,     /* exchanges until the inverse is made anew */
     BLOCK = 64         /* patterns looked at before one of them is taken */
 };
-
-/* ---- numbers ---------------------------------------------------------------------------------------------------- */
-
-static inline uint64_t magnitude(int64_t a)
-{
-    return (uint64_t)(a ^ a >> 63);
-}
-
-/* a b / 2^point, rounded, where that is below 2^62, and a and b below 2^62. */
-static inline int64_t times(int64_t a, int64_t b, int32_t point)
-{
-    const int64_t a_low = a & 0xffffffff;
-    const int64_t b_low = b & 0xffffffff;
-    const int64_t middle =
-        (a >> 32) * b_low + a_low * (b >> 32) + (int64_t)((uint64_t)a_low * (uint64_t)b_low >> 32);
-    return (a >> 32) * (b >> 32) * ((int64_t)1 << (64 - point)) +
-           ((middle + ((int64_t)1 << (point - 33))) >> (point - 32));
-}
-
-/* Whether a b / 2^point is below 2^61, roughly. */
-static inline int fits(int64_t a, int64_t b, int32_t point)
-{
-    return (magnitude(a) >> 30) * (magnitude(b) >> 30) >> point == 0;
-}
-
-/* 2^(2 point) / a, down, bit by bit from what a word holds: a is below 2^62. */
-static int64_t reciprocal(int64_t a, int32_t point)
-{
-    const uint64_t top = (uint64_t)1 << 63;
-    const uint64_t size = (uint64_t)(a < 0 ? -a : a);
-    uint64_t part = top / size;
-    uint64_t rest = top % size;
-    for (int32_t bit = 63; bit < 2 * point; bit++) {
-        rest *= 2;
-        part = 2 * part + rest / size;
-        rest %= size;
-    }
-    return a < 0 ? -(int64_t)part : (int64_t)part;
-}
 
 static int64_t *row_of(const struct msl_master *master, int32_t row)
 {
@@ -96,7 +58,7 @@ static void put_pattern(struct msl_master *master, int32_t index)
  * inverse may pass 2^62. */
 static int put_column(struct msl_master *master, struct msl_basic basic)
 {
-    uint64_t sum = 0;
+    int64_t sum = 0;
     for (int32_t r = 0; r < master->row_count; r++)
         master->column[r] = 0;
     if (basic.column >= 0)
@@ -108,11 +70,11 @@ static int put_column(struct msl_master *master, struct msl_basic basic)
         if (master->column[r] == 0)
             continue;
         master->spots[master->spot_count++] = r;
-        sum += magnitude(master->column[r]) + 1;
+        sum += msl_greater(master->column[r], -master->column[r]);
         if (basic.against)
             master->column[r] = -master->column[r];
     }
-    return ((master->largest >> 20) + 1) * sum >> 42 == 0;
+    return msl_wide_compare(msl_wide_multiply((int64_t)master->largest, sum), msl_wide_from(INT64_MAX / 2)) < 0;
 }
 
 static int64_t price_of(const struct msl_master *master, struct msl_basic basic)
@@ -146,9 +108,9 @@ static int find_levels(struct msl_master *master, int moved)
             rough += (inverse[r] >> 28) * master->limits[r].wanted;
         }
         for (int32_t r = 0; r < hairs; r++)
-            level += (uint64_t)times(inverse[r], hair(master, r), master->point);
+            level += (uint64_t)msl_point_times(inverse[r], hair(master, r), master->point);
         master->level[i] = (int64_t)level;
-        seen |= magnitude(rough);
+        seen |= msl_point_magnitude(rough);
     }
     master->steps += rows * rows / 4;
     return seen >> (LEVEL_BITS - 28) == 0;
@@ -175,8 +137,8 @@ static int64_t pivot_row(struct msl_master *master, int32_t at, int64_t part)
     for (int32_t r = 0; r < master->row_count; r++) {
         if (pivoted[r] == 0)
             continue;
-        pivoted[r] = times(pivoted[r], part, master->point);
-        seen |= magnitude(pivoted[r]);
+        pivoted[r] = msl_point_times(pivoted[r], part, master->point);
+        seen |= msl_point_magnitude(pivoted[r]);
         master->spots[master->spot_count++] = r;
     }
     return (int64_t)seen;
@@ -187,7 +149,7 @@ static int pivot(struct msl_master *master, int32_t at, int64_t part)
 {
     const int32_t point = master->point;
     const int64_t *pivoted = row_of(master, at);
-    if (!fits((int64_t)master->largest, part, point))
+    if (!msl_point_fits((int64_t)master->largest, part, point))
         return 0;
     const int64_t most = pivot_row(master, at, part);
     uint64_t seen = (uint64_t)most;
@@ -196,12 +158,12 @@ static int pivot(struct msl_master *master, int32_t at, int64_t part)
         int64_t *row = row_of(master, i);
         if (i == at || along == 0)
             continue;
-        if (!fits(along, most, point))
+        if (!msl_point_fits(along, most, point))
             return 0;
         for (int32_t k = 0; k < master->spot_count; k++) {
             const int32_t r = master->spots[k];
-            row[r] -= times(along, pivoted[r], point);
-            seen |= magnitude(row[r]);
+            row[r] -= msl_point_times(along, pivoted[r], point);
+            seen |= msl_point_magnitude(row[r]);
         }
     }
     master->steps += master->row_count * master->spot_count / 2;
@@ -238,7 +200,7 @@ static int32_t most_along(const struct msl_master *master)
     uint64_t most = (uint64_t)1 << (master->point - SMALL_BITS);
     int32_t best = -1;
     for (int32_t r = 0; r < master->row_count; r++) {
-        const uint64_t size = magnitude(master->along[r]);
+        const uint64_t size = msl_point_magnitude(master->along[r]);
         if (master->taken[r] || size <= most)
             continue;
         most = size;
@@ -257,7 +219,7 @@ static int bring_in(struct msl_master *master)
             return 0;
         look_along(master);
         const int32_t at = most_along(master);
-        if (at < 0 || !pivot(master, at, reciprocal(master->along[at], master->point)))
+        if (at < 0 || !pivot(master, at, msl_point_reciprocal(master->along[at], master->point)))
             return 0;
         master->taken[at] = 1;
         master->basis[at] = master->coming[i];
@@ -334,16 +296,16 @@ static int find_worths(struct msl_master *master)
         const int64_t price = price_of(master, master->basis[i]) * ((int64_t)1 << (master->bits + MORE_BITS));
         const int64_t *inverse = row_of(master, i);
         for (int32_t r = 0; price != 0 && r < rows; r++) {
-            if (!fits(price, inverse[r], master->point))
+            if (!msl_point_fits(price, inverse[r], master->point))
                 return 0;
-            const int64_t worth = times(price, inverse[r], master->point);
+            const int64_t worth = msl_point_times(price, inverse[r], master->point);
             master->worth[r] = (int64_t)((uint64_t)master->worth[r] + (uint64_t)worth);
             master->rough[r] += worth >> 8;
         }
     }
     for (int32_t r = 0; r < rows; r++) {
         master->worth[r] >>= MORE_BITS;
-        seen |= magnitude(master->rough[r]);
+        seen |= msl_point_magnitude(master->rough[r]);
     }
     master->steps += rows * rows / 4;
     if (seen > (uint64_t)master->most_worth >> (8 - MORE_BITS))
@@ -446,28 +408,28 @@ static int32_t leaving(const struct msl_master *master)
 static int move_levels(struct msl_master *master, int32_t out, int64_t part)
 {
     uint64_t seen = 0;
-    if (!fits(master->level[out], part, master->point))
+    if (!msl_point_fits(master->level[out], part, master->point))
         return 0;
-    const int64_t level = times(master->level[out], part, master->point);
+    const int64_t level = msl_point_times(master->level[out], part, master->point);
     for (int32_t i = 0; i < master->row_count; i++) {
-        if (!fits(level, master->along[i], master->point))
+        if (!msl_point_fits(level, master->along[i], master->point))
             return 0;
-        master->level[i] -= times(level, master->along[i], master->point);
-        seen |= magnitude(master->level[i]);
+        master->level[i] -= msl_point_times(level, master->along[i], master->point);
+        seen |= msl_point_magnitude(master->level[i]);
     }
     master->level[out] = level;
-    return (seen | magnitude(level)) >> LEVEL_BITS == 0;
+    return (seen | msl_point_magnitude(level)) >> LEVEL_BITS == 0;
 }
 
 /* After the pivot: what came in lacks nothing any more. */
 static int move_worths(struct msl_master *master, int32_t at, int64_t lack)
 {
     const int64_t *inverse = row_of(master, at);
-    if (!fits(lack, (int64_t)master->largest, master->point))
+    if (!msl_point_fits(lack, (int64_t)master->largest, master->point))
         return 0;
     for (int32_t r = 0; r < master->row_count; r++) {
-        master->worth[r] += times(lack, inverse[r], master->point);
-        if (magnitude(master->worth[r]) > (uint64_t)master->most_worth)
+        master->worth[r] += msl_point_times(lack, inverse[r], master->point);
+        if (msl_point_magnitude(master->worth[r]) > (uint64_t)master->most_worth)
             return 0;
     }
     spread(master, 0);
@@ -483,7 +445,7 @@ static int exchange(struct msl_master *master, struct msl_basic in, int64_t lack
     const int32_t out = leaving(master);
     if (out < 0)
         return 0;
-    const int64_t part = reciprocal(master->along[out], master->point);
+    const int64_t part = msl_point_reciprocal(master->along[out], master->point);
     if (!move_levels(master, out, part) || !pivot(master, out, part))
         return 0;
     master->basis[out] = in;

@@ -29,7 +29,7 @@ struct msl_master {
     int64_t *inverse;       /* of the basis, row_count x row_count, `point` bits behind the point */
     int64_t most_worth;     /* no worth passes it; with it nothing msl_price() adds up leaves its range */
     int64_t price_against;  /* x 2^bits it is most_worth / 256 at most, and so is the cost of a way */
-    int64_t steps;          /* work done, ever */
+    int64_t steps;          /* work done, ever: a pattern looked at counts four, four entries of an array one */
     int32_t row_count;
     int32_t bits;           /* 0 .. 30 */
     int32_t point;          /* 33 .. 40 */

@@ -15,7 +15,7 @@ static const int64_t PLENTY = INT64_MAX / 2;
 
 static int suits(const struct msl_piece_size *size, int64_t along, int64_t height)
 {
-    return along == height || (along < height && !size->level);
+    return size->level ? along == height : along <= height;
 }
 
 int64_t msl_taken_in(const struct msl_piece_size *size, int64_t height, int32_t *turned)
@@ -220,8 +220,11 @@ static void offer_sizes(struct msl_pricing *pricing)
         const int64_t fit = taken == 0 ? 0 : (filling->room - size->run_in) / taken;
         if (fit <= 0 || !is_offered(filling, size, s) || is_stacked(pricing->cutting, size))
             continue;
-        const struct msl_item item = { taken, size->run_in, msl_worth_within(pricing, filling->worth, s), 0,
-                                       (int32_t)msl_lesser(filling->most[s], fit), s };
+        const struct msl_item item = { .taken = taken,
+                                       .run_in = size->run_in,
+                                       .worth = msl_worth_within(pricing, filling->worth, s),
+                                       .most = (int32_t)msl_lesser(filling->most[s], fit),
+                                       .size = s };
         pricing->items[pricing->item_count++] = item;
     }
 }
@@ -281,12 +284,11 @@ int msl_strip_lay(struct msl_pricing *pricing, struct msl_pool *pool, int64_t *w
 
 /* ---- ways ------------------------------------------------------------------------------------------------------- */
 
-/* Adds a pattern of what was found, of each size no more than is left. */
+/* Adds a pattern of what was found, of each size no more than is left; and to *sum what it is worth. */
 static int lay(struct msl_pricing *pricing, int32_t number, const int64_t *worth, const int64_t *most,
                struct msl_pool *pool, int64_t *sum)
 {
     const struct msl_way *way = &pricing->cutting->ways[number];
-    *sum = 0;
     if (!msl_pool_begin(pool, number))
         return 0;
     const int fits = way->sheet ? msl_sheet_lay(pricing, way, worth, most, pool, sum)
@@ -310,7 +312,7 @@ static int price(struct msl_pricing *pricing, int32_t number, const int64_t *wor
     *made = -1;
     /* first no more than is wanted; where that does not pay, what was found */
     for (int32_t all = 0; best > beat && all < passes; all++) {
-        int64_t sum;
+        int64_t sum = 0;
         for (int32_t s = 0; s < sizes; s++)
             pricing->left[s] = all ? PLENTY : most[s];
         if (!lay(pricing, number, worth, all ? most : pricing->left, pool, &sum))
@@ -330,11 +332,11 @@ int msl_price(struct msl_pricing *pricing, int32_t way, const int64_t *worth, co
     return price(pricing, way, worth, most, beat, 2, pool, made, bound);
 }
 
-int msl_price_within(struct msl_pricing *pricing, int32_t way, const int64_t *worth, const int64_t *most, int64_t beat,
-                     struct msl_pool *pool, int32_t *made)
+void msl_price_within(struct msl_pricing *pricing, int32_t way, const int64_t *worth, const int64_t *most, int64_t beat,
+                      struct msl_pool *pool, int32_t *made)
 {
     int64_t bound;
-    return price(pricing, way, worth, most, beat, 1, pool, made, &bound);
+    price(pricing, way, worth, most, beat, 1, pool, made, &bound);
 }
 
 /* ---- room ------------------------------------------------------------------------------------------------------- */
@@ -348,8 +350,7 @@ static int64_t pieces_in(const struct msl_cutting *cutting, const struct msl_way
         const int64_t across = size->turned_across > 0 ? msl_lesser(size->across, size->turned_across) : size->across;
         const int64_t along = size->turned_across > 0 ? msl_lesser(size->along, size->turned_along) : size->along;
         const int64_t high = way->sheet || cutting->stacked ? way->along / along + 1 : 1;
-        const int64_t fit = (way->across / across + 1) * high;
-        pieces = fit > pieces ? fit : pieces;
+        pieces = msl_greater((way->across / across + 1) * high, pieces);
     }
     return pieces;
 }
@@ -357,10 +358,8 @@ static int64_t pieces_in(const struct msl_cutting *cutting, const struct msl_way
 int64_t msl_pieces_within(const struct msl_cutting *cutting)
 {
     int64_t pieces = 1;
-    for (int32_t w = 0; w < cutting->way_count; w++) {
-        const int64_t fit = pieces_in(cutting, &cutting->ways[w]);
-        pieces = fit > pieces ? fit : pieces;
-    }
+    for (int32_t w = 0; w < cutting->way_count; w++)
+        pieces = msl_greater(pieces_in(cutting, &cutting->ways[w]), pieces);
     return pieces;
 }
 

@@ -56,9 +56,10 @@ void msl_pricing_free(struct msl_pricing *pricing, const struct muslin_allocator
 int msl_price(struct msl_pricing *pricing, int32_t way, const int64_t *worth, const int64_t *most, int64_t beat,
               struct msl_pool *pool, int32_t *made, int64_t *bound);
 
-/* The same of patterns that hold no more than `most` in all. One that is worth much, not always the most. */
-int msl_price_within(struct msl_pricing *pricing, int32_t way, const int64_t *worth, const int64_t *most, int64_t beat,
-                     struct msl_pool *pool, int32_t *made);
+/* The same of patterns that hold no more than `most` in all. One that is worth much, not always the most; none where
+ * the pool is full. */
+void msl_price_within(struct msl_pricing *pricing, int32_t way, const int64_t *worth, const int64_t *most, int64_t beat,
+                      struct msl_pool *pool, int32_t *made);
 
 /* Adds a pattern of one strip, from counts of sizes; -1 where the pool is full. */
 int32_t msl_pool_add(struct msl_pool *pool, int32_t way, int64_t height, const int32_t *sizes, const int32_t *counts,

@@ -96,8 +96,8 @@ static int choose_way(const struct msl_search *search, struct msl_split *split)
     return split->part > 0;
 }
 
-/* The number of pieces of a size that is nearest to one half, in the dearest way in which some is not whole. Returns 0
- * when all are whole. */
+/* The number of pieces of a size that is nearest to one half, the first of such, in the dearest way in which some is
+ * not whole. Returns 0 when all are whole. */
 static int choose_copies(const struct msl_search *search, struct msl_split *split)
 {
     const struct msl_cutting *cutting = search->cutting;
@@ -107,7 +107,7 @@ static int choose_copies(const struct msl_search *search, struct msl_split *spli
             struct msl_limit limit = { .kind = MSL_LIMIT_COPIES, .first_way = way, .last_way = way, .size = size };
             int64_t part = 0;
             limit.wanted = whole_of(search, search->copies_level[way * cutting->size_count + size], &part);
-            const int64_t value = part < ONE / 2 ? part : ONE - part;
+            const int64_t value = msl_lesser(part, ONE - part);
             if (value <= most)
                 continue;
             most = value;
@@ -127,7 +127,7 @@ static int64_t value_of(const struct msl_search *search)
 {
     const int64_t most = search->making.best.cost * ((int64_t)1 << search->master->bits);
     int64_t value = most;
-    int64_t rest = 0;
+    int64_t rest;
     msl_wide_floor(msl_worth_of_all(search->master), 1, &value, &rest);
     return msl_lesser(value, most);
 }
@@ -138,7 +138,7 @@ static int64_t gain_of(const struct msl_search *search, int32_t way, int64_t mor
 {
     const int64_t step = step_at(search->cutting, way) * (1 + (search->cutting->ways[0].cost >> 16));
     int64_t gain = MOST_GAIN;
-    int64_t rest = 0;
+    int64_t rest;
     msl_wide_floor(msl_wide_multiply(more, ((int64_t)ONE << GAIN_BITS) / away),
                    step * ((int64_t)1 << search->master->bits), &gain, &rest);
     return msl_lesser(gain, MOST_GAIN);
@@ -155,7 +155,7 @@ void msl_split_learn(struct msl_search *search, int32_t number)
     const int64_t away = limit->at_least ? ONE - search->open[parent].part : search->open[parent].part;
     const int64_t more = value - search->open[parent].value;
     struct msl_gain *gain = &search->gains[2 * limit->last_way + limit->at_least];
-    gain->sum += more > 0 ? gain_of(search, limit->last_way, more, away) : 0;
+    gain->sum += gain_of(search, limit->last_way, msl_greater(more, 0), away);
     gain->count++;
 }
 
@@ -177,24 +177,20 @@ static int put_levels(struct msl_search *search, int32_t way)
     return 1;
 }
 
-/* Puts a packing into the plan, equal strips that follow each other as one pattern; what there is no room for is left
+/* Puts a packing into the plan, a pattern for each strip; what there is no room for is left
  * out. */
 static void put_packing(struct msl_search *search, int32_t way)
 {
     struct msl_making *making = &search->making;
     const struct msl_packing *packing = search->packing;
+    for (int32_t i = 0; i < packing->size_count; i++)
+        making->sizes[i] = packing->sizes[i].size;
     for (int32_t strip = 0; strip < packing->used; strip++) {
         const int32_t *counts = packing->counts + strip * packing->size_count;
-        int32_t count = 0;
-        for (int32_t i = 0; i < packing->size_count; i++) {
-            making->sizes[count] = packing->sizes[i].size;
-            making->counts[count] = counts[i];
-            count += counts[i] > 0;
-        }
-        const int32_t made = msl_pool_add(&search->pool, way, search->cutting->ways[way].along, making->sizes,
-                                          making->counts, count);
-        if (made < 0 || !msl_plan_put(making, made, 1))
-            return;
+        const int32_t made = msl_pool_add(&search->pool, way, search->cutting->ways[way].along, making->sizes, counts,
+                                          packing->size_count);
+        if (made >= 0)
+            msl_plan_put(making, made, 1);
     }
 }
 
@@ -226,8 +222,8 @@ static int pack_fullest(struct msl_search *search, int32_t way)
         making->worth[i] = 25 * taken + taken * taken / cutting->ways[way].across;
     }
     while (strips > 0) {
-        int64_t bound = 0;
-        int32_t made = 0;
+        int64_t bound;
+        int32_t made;
         msl_price(search->pricing, way, making->worth, making->offered, 0, &search->pool, &made, &bound);
         if (made < 0)
             break;

@@ -67,7 +67,7 @@ struct lying {
 /* The narrower way that is not higher than the strip, in a stack perhaps the other one. */
 static struct lying lying_of(const struct msl_piece_size *size, const struct msl_laid *laid, int64_t height)
 {
-    int32_t turned = 0;
+    int32_t turned;
     msl_taken_in(size, height, &turned);
     turned ^= laid->other_way;
     const struct lying lying = { turned ? size->turned_across : size->across,
@@ -131,7 +131,7 @@ static int64_t put_pieces(const struct laying *laying, const struct msl_strip *s
 {
     const struct muslin_cutplan *plan = laying->plan;
     const struct msl_laid *laid = plan->found.plan.laid + strip->first;
-    struct corner corner = { laying->begin, 0, laying->begin, height };
+    struct corner corner = { .behind = laying->begin, .height = height };
     for (int32_t i = 0; i < strip->count; i++) {
         if (!laid[i].above) {
             corner.x = corner.behind;
@@ -171,13 +171,13 @@ static void put_strip(struct laying *laying, const struct msl_strip *found, int3
     laying->y += height;
 }
 
-/* One row has pieces of two widths where it is joined, or lies turned. */
+/* One row has pieces of two widths where it is joined, or lies turned. How far up they lie says how they are stacked,
+ * and so where they lie along the strip. */
 static int is_same_place(const struct muslin_cutplan_place *a, const struct muslin_cutplan_place *b)
 {
     int same = a->piece == b->piece;
     same &= a->count == b->count;
     same &= a->width == b->width;
-    same &= a->x == b->x;
     same &= a->y == b->y;
     return same;
 }

@@ -69,6 +69,9 @@
     X(cutplan_bound_suite) \
     X(cutplan_clear_suite) \
     X(cutplan_first_suite) \
+    X(cutplan_strips_suite) \
+    X(cutplan_fill_suite) \
+    X(cutplan_split_suite) \
     X(cutplan_pack_suite) \
     X(cutplan_search_suite) \
     X(cutplan_search_long_suite) \

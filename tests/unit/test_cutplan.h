@@ -92,6 +92,57 @@ static inline void tiny_stock(struct tiny *t, int64_t across, int64_t along, int
     t->ways[t->cutting.way_count++] = turned;
 }
 
+/* The search's memory, before its first plan. */
+static inline struct msl_workshop *tiny_open(const struct tiny *t, const struct msl_watch *watch)
+{
+    static struct muslin_allocator memory;
+    muslin_allocator_libc(&memory);
+    struct msl_workshop *workshop = msl_workshop_open(&t->cutting, watch, &memory);
+    ck_assert_ptr_nonnull(workshop);
+    struct msl_making *making = &workshop->whole.making;
+    for (int32_t i = 0; i < t->cutting.size_count; i++)
+        making->wanted[i] = t->sizes[i].count;
+    making->best.cost = 1000000;
+    return workshop;
+}
+
+/* The best plan gives what is wanted, of stock from what there is; its strips and their pieces have room. */
+static inline void ck_best_plan(const struct tiny *t, const struct msl_making *making)
+{
+    int64_t left[TINY_SIZES];
+    int64_t in_hand[4];
+    for (int32_t i = 0; i < t->cutting.size_count; i++)
+        left[i] = t->sizes[i].count;
+    for (int32_t i = 0; i < t->cutting.stock_count; i++)
+        in_hand[i] = t->available[i];
+    for (int32_t row = 0; row < making->best.count; row++) {
+        const struct msl_pattern *pattern = &making->pool->patterns[making->best.rows[row].pattern];
+        const struct msl_way *way = &t->ways[pattern->way];
+        int64_t along = way->along;
+        if (way->stock >= 0)
+            in_hand[way->stock] -= making->best.rows[row].times;
+        for (int32_t s = pattern->first; s < pattern->first + pattern->count; s++) {
+            const struct msl_strip *strip = &making->pool->strips[s];
+            int64_t room = way->across;
+            along -= strip->height;
+            for (int32_t k = strip->first; k < strip->first + strip->count; k++) {
+                const struct msl_laid *laid = &making->pool->laid[k];
+                const int64_t taken = msl_taken_in(&t->sizes[laid->size], strip->height, NULL);
+                ck_assert_int_gt(taken, 0);
+                room -= t->sizes[laid->size].run_in + laid->count * taken;
+                left[laid->size] -= laid->count * making->best.rows[row].times;
+                ck_assert(!t->cutting.one_size || strip->count == 1);
+            }
+            ck_assert_int_ge(room, 0);
+        }
+        ck_assert_int_ge(along, 0);
+    }
+    for (int32_t i = 0; i < t->cutting.size_count; i++)
+        ck_assert_int_le(left[i], 0);
+    for (int32_t i = 0; i < t->cutting.stock_count; i++)
+        ck_assert_int_ge(in_hand[i], 0);
+}
+
 static inline int64_t tiny_chance(uint64_t *seed, int64_t below)
 {
     *seed = *seed * 6364136223846793005u + 1442695040888963407u;

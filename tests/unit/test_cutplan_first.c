@@ -3,19 +3,6 @@
  * SPDX-License-Identifier: MIT */
 #include "test_cutplan.h"
 
-static struct msl_workshop *open_for(const struct tiny *t, const struct msl_watch *watch)
-{
-    static struct muslin_allocator memory;
-    muslin_allocator_libc(&memory);
-    struct msl_workshop *workshop = msl_workshop_open(&t->cutting, watch, &memory);
-    ck_assert_ptr_nonnull(workshop);
-    struct msl_making *making = &workshop->whole.making;
-    for (int32_t i = 0; i < t->cutting.size_count; i++)
-        making->wanted[i] = t->sizes[i].count;
-    making->best.cost = 1000000;
-    return workshop;
-}
-
 /* 6 squares of 5 and 3 of 4, of 20: 4 of 5 fill a strip; the other two leave room for two of 4, and one is left over:
  * strips of 5, 5 and 4. */
 START_TEST(high_pieces_begin_strips_and_lower_ones_fill_them)
@@ -26,7 +13,7 @@ START_TEST(high_pieces_begin_strips_and_lower_ones_fill_them)
     tiny_size(&t, 4, 4, 3, 1);
     tiny_size(&t, 5, 5, 6, 1);
     tiny_bolt(&t, 20);
-    struct msl_workshop *workshop = open_for(&t, &watch);
+    struct msl_workshop *workshop = tiny_open(&t, &watch);
     msl_plan_first(&workshop->whole.making);
     ck_assert_int_eq(workshop->whole.making.best.cost, 14);
     msl_workshop_close(workshop);
@@ -41,7 +28,7 @@ START_TEST(a_long_piece_lies_turned)
     tiny_start(&t);
     tiny_size(&t, 30, 4, 5, 1);
     tiny_bolt(&t, 20);
-    struct msl_workshop *workshop = open_for(&t, &watch);
+    struct msl_workshop *workshop = tiny_open(&t, &watch);
     msl_plan_first(&workshop->whole.making);
     ck_assert_int_eq(workshop->whole.making.best.cost, 30);
     msl_workshop_close(workshop);
@@ -60,7 +47,7 @@ START_TEST(rounding_keeps_to_the_stock)
     tiny_size(&t, 5, 10, 1, 0);
     tiny_heights(&t);
     tiny_stock(&t, 10, 10, 1, 3);
-    struct msl_workshop *workshop = open_for(&t, &watch);
+    struct msl_workshop *workshop = tiny_open(&t, &watch);
     struct msl_search *whole = &workshop->whole;
     struct msl_master *master = &workshop->master;
     for (int32_t row = 0; row < 2; row++) {
@@ -91,7 +78,7 @@ START_TEST(surplus_is_dropped_where_that_helps)
     tiny_size(&t, 5, 9, 1, 0);
     tiny_size(&t, 5, 4, 2, 0);
     tiny_bolt(&t, 10);
-    struct msl_workshop *workshop = open_for(&t, &watch);
+    struct msl_workshop *workshop = tiny_open(&t, &watch);
     struct msl_making *making = &workshop->whole.making;
     int32_t made = msl_pool_add(making->pool, 0, 9, sizes, counts, 2);
     msl_plan_begin(making);
@@ -122,7 +109,7 @@ static void two_borders(struct tiny *t, int64_t height)
 static int64_t cost_of_first_in(const struct tiny *t, int32_t patterns, int32_t strips, int32_t laid, int64_t steps)
 {
     struct msl_watch watch = { NULL, NULL, 0, 0 };
-    struct msl_workshop *workshop = open_for(t, &watch);
+    struct msl_workshop *workshop = tiny_open(t, &watch);
     struct msl_making *making = &workshop->whole.making;
     making->pool->most_patterns = patterns;
     making->pool->most_strips = strips;
@@ -167,7 +154,7 @@ START_TEST(sheets_are_rounded_by_chance)
     tiny_size(&t, 10, 10, 2, 0);
     tiny_heights(&t);
     tiny_stock(&t, 10, 10, 2, 3);
-    struct msl_workshop *workshop = open_for(&t, &watch);
+    struct msl_workshop *workshop = tiny_open(&t, &watch);
     struct msl_search *whole = &workshop->whole;
     struct msl_master *master = &workshop->master;
     for (int32_t row = 0; row < 2; row++) {
@@ -189,47 +176,11 @@ END_TEST
 
 /* ---- plain ------------------------------------------------------------------------------------------------------- */
 
-/* The best plan gives what is wanted from the stock there is; its strips and their pieces have room. */
-static void ck_first_plan(const struct tiny *t, const struct msl_making *making)
-{
-    int64_t left[TINY_SIZES];
-    int64_t in_hand[4];
-    for (int32_t i = 0; i < t->cutting.size_count; i++)
-        left[i] = t->sizes[i].count;
-    for (int32_t i = 0; i < t->cutting.stock_count; i++)
-        in_hand[i] = t->available[i];
-    for (int32_t row = 0; row < making->best.count; row++) {
-        const struct msl_pattern *pattern = &making->pool->patterns[making->best.rows[row].pattern];
-        const struct msl_way *way = &t->ways[pattern->way];
-        int64_t along = way->along;
-        in_hand[way->stock] -= making->best.rows[row].times;
-        for (int32_t s = pattern->first; s < pattern->first + pattern->count; s++) {
-            const struct msl_strip *strip = &making->pool->strips[s];
-            int64_t room = way->across;
-            along -= strip->height;
-            for (int32_t k = strip->first; k < strip->first + strip->count; k++) {
-                const struct msl_laid *laid = &making->pool->laid[k];
-                const int64_t taken = msl_taken_in(&t->sizes[laid->size], strip->height, NULL);
-                ck_assert_int_gt(taken, 0);
-                room -= t->sizes[laid->size].run_in + laid->count * taken;
-                left[laid->size] -= laid->count * making->best.rows[row].times;
-                ck_assert(!t->cutting.one_size || strip->count == 1);
-            }
-            ck_assert_int_ge(room, 0);
-        }
-        ck_assert_int_ge(along, 0);
-    }
-    for (int32_t i = 0; i < t->cutting.size_count; i++)
-        ck_assert_int_le(left[i], 0);
-    for (int32_t i = 0; i < t->cutting.stock_count; i++)
-        ck_assert_int_ge(in_hand[i], 0);
-}
-
 /* Plans filled in plainly from the first, in a pool with so much room. Returns 1 where there is a plan. */
 static int plan_plainly(const struct tiny *t, int32_t patterns, int32_t strips, int32_t laid)
 {
     struct msl_watch watch = { NULL, NULL, 0, 0 };
-    struct msl_workshop *workshop = open_for(t, &watch);
+    struct msl_workshop *workshop = tiny_open(t, &watch);
     struct msl_making *making = &workshop->whole.making;
     making->pool->most_patterns = patterns;
     making->pool->most_strips = strips;
@@ -238,7 +189,7 @@ static int plan_plainly(const struct tiny *t, int32_t patterns, int32_t strips, 
     msl_plan_first(making);
     const int found = making->best.count > 0;
     if (found)
-        ck_first_plan(t, making);
+        ck_best_plan(t, making);
     msl_workshop_close(workshop);
     return found;
 }

@@ -22,6 +22,11 @@ static inline int64_t larger(int64_t a, int64_t b)
     return a > b ? a : b;
 }
 
+static inline int64_t lesser(int64_t a, int64_t b)
+{
+    return a < b ? a : b;
+}
+
 static inline struct muslin_allocator parts_memory(void)
 {
     struct muslin_allocator allocator;

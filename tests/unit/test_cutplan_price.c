@@ -155,6 +155,43 @@ static void make_worths(uint64_t *seed, int64_t *worth, int64_t *most, int64_t p
     }
 }
 
+enum { SPOILT = 77 };
+
+/* Pricing with room before its first stack, and behind the last way of lying, where lies what would spoil it. */
+struct spoilt {
+    struct msl_pricing pricing;
+    struct msl_item stacked[2 * FEW_SIZES + 1];
+    int32_t stacked_counts[2 * FEW_SIZES + 1];
+    struct msl_item *own; /* as they were taken */
+    int32_t *own_counts;
+};
+
+static void make_spoilt(struct spoilt *s, const struct muslin_allocator *memory)
+{
+    const struct msl_item item = { 1, 0, SPOILT, 0, 1, 0 };
+    parts.sizes[parts.cutting.size_count] = parts.sizes[0];
+    parts.cutting.size_count++;
+    ck_assert(msl_pricing_make(&s->pricing, &parts.cutting, 4096, memory));
+    parts.cutting.size_count--;
+    memset(s->pricing.seen, 0, 2 * (size_t)parts.cutting.size_count);
+    memset(s->pricing.seen + 2 * parts.cutting.size_count, SPOILT, 2);
+    s->own = s->pricing.stacked;
+    s->own_counts = s->pricing.stacked_counts;
+    s->stacked[0] = item;
+    s->stacked_counts[0] = SPOILT;
+    s->pricing.stacked = s->stacked + 1;
+    s->pricing.stacked_counts = s->stacked_counts + 1;
+}
+
+static void free_spoilt(struct spoilt *s, const struct muslin_allocator *memory)
+{
+    s->pricing.stacked = s->own;
+    s->pricing.stacked_counts = s->own_counts;
+    parts.cutting.size_count++;
+    msl_pricing_free(&s->pricing, memory);
+    parts.cutting.size_count--;
+}
+
 START_TEST(test_strips)
 {
     const struct muslin_allocator memory = parts_memory();
@@ -164,7 +201,7 @@ START_TEST(test_strips)
         int64_t worth[FEW_SIZES];
         int64_t most[FEW_SIZES];
         int64_t pieces[FEW_SIZES];
-        struct msl_pricing pricing;
+        static struct spoilt spoilt;
         int32_t made;
         int64_t bound;
         make_sizes(&seed);
@@ -175,9 +212,11 @@ START_TEST(test_strips)
             positive[s] = larger(worth[s], 0);
         const int64_t best = try_all(positive, most, way->along, way->across);
         const int64_t beat = pick(&seed, 2) == 0 ? pick(&seed, best + 2) : 0;
-        ck_assert(msl_pricing_make(&pricing, &parts.cutting, 4096, &memory));
-        ck_assert(msl_price(&pricing, 0, worth, most, beat, &parts.pool, &made, &bound));
-        msl_pricing_free(&pricing, &memory);
+        make_spoilt(&spoilt, &memory);
+        ck_assert(msl_price(&spoilt.pricing, 0, worth, most, beat, &parts.pool, &made, &bound));
+        for (int32_t i = 0; i < spoilt.pricing.stacked_count; i++)
+            ck_assert_int_gt(spoilt.pricing.stacked[i].most, 0);
+        free_spoilt(&spoilt, &memory);
         const int exact = !parts.cutting.stacked || most[0] == ROOM * ROOM;
         if (exact)
             ck_assert_int_eq(bound, larger(beat, best));
@@ -192,8 +231,10 @@ START_TEST(test_strips)
         }
         const int64_t sum = lay_out(made, worth, way->along, way->across, pieces);
         int over = 0;
-        for (int32_t s = 0; s < parts.cutting.size_count; s++)
+        for (int32_t s = 0; s < parts.cutting.size_count; s++) {
             over |= pieces[s] > most[s];
+            ck_assert(pieces[s] == 0 || worth[s] > 0);
+        }
         ck_assert_int_gt(sum, beat);
         ck_assert_int_le(sum, bound);
         if (exact) {
@@ -207,6 +248,162 @@ START_TEST(test_strips)
         }
     }
     ck_assert_int_gt(stacks_pay, 50);
+}
+END_TEST
+
+/* ---- what is offered to the knapsack ----------------------------------------------------------------------------- */
+
+/* Pieces that may be in a stack so wide, at most. */
+static int64_t as_wide(const struct msl_filling *filling, int64_t width)
+{
+    int64_t pieces = 0;
+    for (int32_t s = filling->first; s < filling->end; s++) {
+        const struct msl_piece_size *size = &parts.sizes[s];
+        const int listed = size->across == width && size->along <= filling->height;
+        const int turned = size->turned_across == width && size->turned_along <= filling->height;
+        if (filling->worth[s] > 0 && (!filling->within || !size->slit) && !size->level && size->run_in == 0)
+            pieces += (listed || turned) * filling->most[s];
+    }
+    return pieces;
+}
+
+/* An item is as the knapsack asks: worth something, no more of it than fit and are wanted. */
+static void check_item(const struct msl_filling *filling, const struct msl_item *item)
+{
+    const int32_t sizes = parts.cutting.size_count;
+    ck_assert(item->taken > 0 && item->worth > 0 && item->most > 0 && item->run_in >= 0);
+    ck_assert_int_le(item->run_in + item->taken * item->most, filling->room);
+    if (item->size >= sizes) {
+        const int32_t lying = item->size - sizes;
+        ck_assert(parts.cutting.stacked && lying >= 2 * filling->first && lying < 2 * filling->end);
+        ck_assert_int_eq(item->run_in, 0);
+        ck_assert_int_le(item->most, as_wide(filling, item->taken));
+        return;
+    }
+    const struct msl_piece_size *size = &parts.sizes[item->size];
+    ck_assert(item->size >= filling->first && item->size < filling->end);
+    ck_assert(!filling->within || !size->slit);
+    ck_assert_int_eq(item->taken, plainly_taken(size, filling->height));
+    ck_assert_int_eq(item->run_in, size->run_in);
+    ck_assert_int_eq(item->worth, filling->worth[item->size]);
+    ck_assert_int_le(item->most, filling->most[item->size]);
+}
+
+/* And so are pieces on offer for a stack. */
+static void check_stacked(const struct msl_pricing *pricing, const struct msl_filling *filling)
+{
+    for (int32_t i = 0; i < pricing->stacked_count; i++) {
+        const struct msl_item *item = &pricing->stacked[i];
+        const struct msl_piece_size *size = &parts.sizes[item->size / 2];
+        ck_assert(item->size >= 2 * filling->first && item->size < 2 * filling->end);
+        ck_assert_int_eq(item->taken, item->size % 2 ? size->turned_along : size->along);
+        ck_assert(item->worth > 0 && item->most > 0 && item->run_in == 0);
+        ck_assert_int_le(item->taken * item->most, filling->height);
+        ck_assert_int_le(item->most, filling->most[item->size / 2]);
+    }
+}
+
+START_TEST(test_offered)
+{
+    const struct muslin_allocator memory = parts_memory();
+    uint64_t seed = 5;
+    int32_t found = 0;
+    for (int round = 0; round < 4000; round++) {
+        static struct spoilt spoilt;
+        struct msl_pricing *pricing = &spoilt.pricing;
+        int64_t worth[FEW_SIZES];
+        int64_t most[FEW_SIZES];
+        int64_t bound;
+        make_sizes(&seed);
+        parts.cutting.one_size = 0;
+        make_spoilt(&spoilt, &memory);
+        make_worths(&seed, worth, most, 0);
+        const int32_t sizes = parts.cutting.size_count;
+        worth[sizes] = most[sizes] = SPOILT;
+        struct msl_filling filling = { parts.ways[0].along, parts.ways[0].across, worth, most,
+                                       (int32_t)pick(&seed, sizes), 0, pick(&seed, 2) == 0, 0 };
+        filling.end = filling.first + 1 + (int32_t)pick(&seed, sizes - filling.first);
+        const int64_t best = msl_strip_worth(pricing, &filling, 0, &bound);
+        ck_assert_int_eq(pricing->seen[2 * sizes], SPOILT);
+        if (best == 0) /* a step for each size that was looked at */
+            ck_assert_int_eq(pricing->sack.steps, filling.end - filling.first);
+        for (int32_t i = 0; i < pricing->item_count; i++) {
+            check_item(&filling, &pricing->items[i]);
+            for (int32_t k = 0; k < i; k++) /* one stack of each width */
+                ck_assert(pricing->items[k].size < sizes || pricing->items[i].size < sizes ||
+                          pricing->items[k].taken != pricing->items[i].taken);
+        }
+        if (parts.cutting.stacked && best > 0)
+            check_stacked(pricing, &filling);
+        ck_assert_int_eq(best > 0, pricing->item_count > 0);
+        found += best > 0;
+        ck_assert_int_eq(msl_strip_worth(pricing, &filling, best, &bound), best);
+        ck_assert_int_eq(pricing->item_count, 0); /* nothing is worth more, and so nothing is in it */
+        free_spoilt(&spoilt, &memory);
+    }
+    ck_assert_int_gt(found, 1000);
+}
+END_TEST
+
+/* No thing of a way holds more pieces than are said to go into any. */
+START_TEST(test_pieces_within)
+{
+    const struct muslin_allocator memory = parts_memory();
+    uint64_t seed = 6;
+    for (int round = 0; round < 1500; round++) {
+        int64_t worth[FEW_SIZES];
+        int64_t most[FEW_SIZES];
+        struct msl_pricing pricing;
+        int32_t made;
+        int64_t bound;
+        int64_t pieces = 0;
+        make_sizes(&seed);
+        parts.cutting.height_count = parts_heights(&parts, parts.heights);
+        parts.ways[0].sheet = round % 2;
+        for (int32_t s = 0; s < parts.cutting.size_count; s++) {
+            parts.sizes[s].slit = 0;
+            worth[s] = 1;
+            most[s] = 2 * ROOM * ROOM;
+        }
+        ck_assert(msl_pricing_make(&pricing, &parts.cutting, 4096, &memory));
+        ck_assert(msl_price(&pricing, 0, worth, most, 0, &parts.pool, &made, &bound));
+        for (int32_t i = 0; i < parts.pool.laid_count; i++)
+            pieces += parts.laid[i].count;
+        ck_assert_int_ge(msl_pieces_within(&parts.cutting), larger(1, pieces));
+        msl_pricing_free(&pricing, &memory);
+    }
+}
+END_TEST
+
+/* With few states what is found may be less, and *bound is never below what there is. */
+START_TEST(test_few_states)
+{
+    const struct muslin_allocator memory = parts_memory();
+    uint64_t seed = 7;
+    int32_t short_of = 0;
+    for (int round = 0; round < 3000; round++) {
+        int64_t worth[FEW_SIZES];
+        int64_t most[FEW_SIZES];
+        int64_t pieces[FEW_SIZES];
+        struct msl_pricing pricing;
+        int32_t made;
+        int64_t bound;
+        make_sizes(&seed);
+        parts.cutting.one_size = round % 2;
+        const struct msl_way *way = &parts.ways[0];
+        make_worths(&seed, worth, most, parts.cutting.stacked ? ROOM * ROOM : 0);
+        for (int32_t s = 0; s < parts.cutting.size_count; s++)
+            worth[s] = larger(worth[s], 0);
+        const int64_t best = try_all(worth, most, way->along, way->across);
+        ck_assert(msl_pricing_make(&pricing, &parts.cutting, 4, &memory));
+        ck_assert(msl_price(&pricing, 0, worth, most, 0, &parts.pool, &made, &bound));
+        const int64_t sum = made < 0 ? 0 : lay_out(made, worth, way->along, way->across, pieces);
+        ck_assert_int_le(sum, best);
+        ck_assert_int_ge(bound, best);
+        short_of += bound > sum;
+        msl_pricing_free(&pricing, &memory);
+    }
+    ck_assert_int_gt(short_of, 50);
 }
 END_TEST
 
@@ -344,6 +541,9 @@ Suite *cutplan_price_suite(void)
     Suite *suite = suite_create("cutplan_price");
     TCase *all = tcase_create("all");
     tcase_add_test(all, test_strips);
+    tcase_add_test(all, test_few_states);
+    tcase_add_test(all, test_offered);
+    tcase_add_test(all, test_pieces_within);
     tcase_add_test(all, test_more_than_wanted);
     tcase_add_test(all, test_sloped_is_not_stacked);
     tcase_add_test(all, test_taken);

@@ -3,6 +3,8 @@
  * SPDX-License-Identifier: MIT */
 #include "test_cutplan_made.h"
 
+#include "cutplan_plan.h"
+
 static struct planned p;
 
 /* A quarter of an inch, some times. */
@@ -45,14 +47,15 @@ static uint32_t draw_flags(uint64_t *state, int from_stock)
     return from_stock ? flags & ~MUSLIN_CUTPLAN_FOLDED : flags;
 }
 
+static uint32_t flags_always;
+
 static void draw_request(uint64_t *state, int from_stock)
 {
     start(&p, from_stock ? 0 : draw_side(state, 150, 180));
-    p.spec.flags = draw_flags(state, from_stock);
+    p.spec.flags = draw_flags(state, from_stock) | flags_always;
     p.spec.end_loss = draw_side(state, 0, 4) + draw_from(state, 0, 1);
     p.spec.straightening = draw_side(state, 0, 4);
     p.spec.spare_pieces = draw_from(state, 0, 2);
-    p.spec.work_limit = 20000;
     p.spec.print = (int32_t)(draw_from(state, 0, 3) == 0 ? MUSLIN_PRINT_ONE_WAY : MUSLIN_PRINT_NONE);
     if (draw_from(state, 0, 2) == 0) {
         p.spec.resquare_loss = draw_side(state, 1, 3);
@@ -69,12 +72,106 @@ static void draw_request(uint64_t *state, int from_stock)
              draw_side(state, 66, 180))->cost = draw_from(state, 1, 9);
 }
 
-static void ck_drawn(uint64_t seed, int from_stock, int least_planned)
+/* Pieces begin where half of the end loss is squared off, but at an edge that was slit, the highest first. A piece of stock lies nowhere
+ * else. Strips that hold the same, one behind the other, are one row. */
+static void ck_begins_and_merged(void)
+{
+    for (size_t i = 0; i < p.strip_count; i++) {
+        const struct muslin_cutplan_strip *strip = &p.strips[i];
+        const muslin_len begin = strip->x == 0 ? p.spec.end_loss / 2 : 0;
+        ck_assert(strip->places == 0 || p.places[strip->first_place].x == begin);
+        ck_assert(strip->kind != MUSLIN_CUTPLAN_STRIP_STOCK || strip->y == 0);
+        for (int64_t k = strip->first_place + 1; k < strip->first_place + strip->places; k++)
+            ck_assert(planned_has(&p, MUSLIN_CUTPLAN_STACKED) || p.places[k].height <= p.places[k - 1].height);
+    }
+    for (size_t i = 1; i < p.strip_count; i++) {
+        const struct muslin_cutplan_strip *a = &p.strips[i - 1];
+        const struct muslin_cutplan_strip *b = &p.strips[i];
+        int differ = a->kind != b->kind || a->holder != b->holder || a->height != b->height || a->places != b->places ||
+                     (a->kind != MUSLIN_CUTPLAN_STRIP_STRIP && a->kind != MUSLIN_CUTPLAN_STRIP_WITHIN);
+        for (int64_t k = 0; !differ && k < a->places; k++) {
+            const struct muslin_cutplan_place *in_a = &p.places[a->first_place + k];
+            const struct muslin_cutplan_place *in_b = &p.places[b->first_place + k];
+            differ = in_a->piece != in_b->piece || in_a->count != in_b->count || in_a->width != in_b->width ||
+                     in_a->x != in_b->x || in_a->y != in_b->y;
+        }
+        ck_assert(differ);
+    }
+}
+
+/* Pieces of the last size of a strip that still fit are laid beside the others, three at most; not in stacks. */
+static void fill_up(const struct muslin_cutplan *plan, const struct msl_strip *strip, int64_t room)
+{
+    const struct msl_laid *laid = plan->found.plan.laid + strip->first;
+    struct msl_laid *last = plan->found.plan.laid + strip->first + strip->count - 1;
+    for (int32_t i = 0; i < strip->count; i++) {
+        const struct msl_piece_size *size = &plan->cutting.sizes[laid[i].size];
+        room -= size->run_in + laid[i].count * msl_taken_in(size, strip->height, NULL);
+        if (laid[i].above || laid[i].other_way)
+            return;
+    }
+    const int64_t taken = msl_taken_in(&plan->cutting.sizes[last->size], strip->height, NULL);
+    for (int32_t more = 0; more < 3 && room >= taken; more++) {
+        last->count++;
+        room -= taken;
+    }
+}
+
+/* Patterns that are cut more than once as two, of which the second is cut once. */
+static void part_patterns(const struct msl_pool *pool, struct msl_pool *parted)
+{
+    *parted = *pool;
+    parted->patterns = (struct msl_pattern *)calloc(2 * (size_t)pool->pattern_count + 1, sizeof *pool->patterns);
+    ck_assert_ptr_nonnull(parted->patterns);
+    parted->pattern_count = 0;
+    for (int32_t i = 0; i < pool->pattern_count; i++) {
+        struct msl_pattern *made = &parted->patterns[parted->pattern_count++];
+        *made = pool->patterns[i];
+        if (made->times == 1)
+            continue;
+        made->times--;
+        made[1] = *made;
+        made[1].times = 1;
+        parted->pattern_count++;
+    }
+}
+
+/* Lays the plan out anew, with more pieces than are wanted, and from its patterns in parts. */
+static void lay_with_surplus(struct muslin_cutplan *plan)
+{
+    struct msl_check check = msl_check_start(NULL);
+    const struct msl_pool whole = plan->found.plan;
+    const struct msl_pool *pool = &plan->found.plan;
+    for (int32_t i = 0; i < pool->pattern_count; i++) {
+        const struct msl_pattern *pattern = &pool->patterns[i];
+        int64_t room = plan->cutting.ways[pattern->way].across;
+        for (int32_t s = pattern->first; s < pattern->first + pattern->count; s++) {
+            const struct msl_strip *strip = &pool->strips[s];
+            for (int32_t k = strip->first; strip->height == 0 && k < strip->first + strip->count; k++)
+                room -= pool->laid[k].count * msl_taken_in(&plan->cutting.sizes[pool->laid[k].size],
+                                                           plan->cutting.ways[pattern->way].along, NULL);
+            if (strip->height > 0)
+                fill_up(plan, strip, room);
+        }
+    }
+    plan->strips.used = plan->places.used = 0;
+    plan->totals.pieces = plan->totals.strips = plan->totals.panels = plan->totals.stock_pieces = 0;
+    plan->totals.heights = plan->totals.cuts = 0;
+    part_patterns(&whole, &plan->found.plan);
+    msl_lay_strips(&check, plan);
+    free(plan->found.plan.patterns);
+    plan->found.plan = whole;
+    msl_add_up(&check, plan);
+    ck_ok(check.status);
+}
+
+static void ck_drawn(uint64_t seed, int rounds, int64_t work_limit, int from_stock, int with_surplus)
 {
     int planned = 0;
-    for (int round = 0; round < 300; round++) {
+    for (int round = 0; round < rounds; round++) {
         struct muslin_problem problem = PROBLEM;
         draw_request(&seed, from_stock);
+        p.spec.work_limit = work_limit;
         const muslin_status status = try_plan(&p, &problem);
         if (status != MUSLIN_OK) {
             ck_assert_msg(status == MUSLIN_ERR_NO_YIELD || status == MUSLIN_ERR_NOT_ENOUGH ||
@@ -83,21 +180,27 @@ static void ck_drawn(uint64_t seed, int from_stock, int least_planned)
             continue;
         }
         ck_plan(&p);
+        ck_begins_and_merged();
+        if (with_surplus) {
+            lay_with_surplus(p.plan);
+            ck_plan(&p);
+            ck_begins_and_merged();
+        }
         muslin_cutplan_free(p.plan);
         planned++;
     }
-    ck_assert_int_ge(planned, least_planned);
+    ck_assert_int_ge(planned, from_stock ? rounds / 2 : rounds);
 }
 
 START_TEST(plans_from_a_bolt_give_all_pieces)
 {
-    ck_drawn(1, 0, 300);
+    ck_drawn(1, 300, 20000, 0, 0);
 }
 END_TEST
 
 START_TEST(plans_from_stock_give_all_pieces)
 {
-    ck_drawn(2, 1, 150);
+    ck_drawn(2, 300, 20000, 1, 0);
 }
 END_TEST
 
@@ -196,6 +299,45 @@ START_TEST(strips_that_hold_nothing_are_not_cut)
 }
 END_TEST
 
+/* First plans, and such as come soon after them. */
+START_TEST(early_plans_give_all_pieces)
+{
+    ck_drawn(3, 40, 3000, 0, 1);
+    ck_drawn(4, 40, 3000, 1, 1);
+    flags_always = MUSLIN_CUTPLAN_STACKED;
+    ck_drawn(5, 20, 3000, 0, 1);
+    flags_always = 0;
+}
+END_TEST
+
+/* 12 x 10, 6 x 10, 6 x 6 and 6 x 4 are 240 square inches, all of 20 in at 12: beside 6 x 10 a stack of the others, in
+ * which the last lies the wider way. */
+START_TEST(pieces_in_stacks_lie_the_wider_way)
+{
+    start(&p, WHOLE_IN(12));
+    p.spec.flags = MUSLIN_CUTPLAN_STACKED;
+    want(&p, 1, WHOLE_IN(12), WHOLE_IN(10));
+    want(&p, 1, WHOLE_IN(6), WHOLE_IN(10));
+    want(&p, 1, WHOLE_IN(6), WHOLE_IN(6));
+    want(&p, 1, WHOLE_IN(6), WHOLE_IN(4))->flags = MUSLIN_BLANK_MAY_TURN;
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cost, WHOLE_IN(20));
+    ck_assert_int_eq(p.totals.waste, 0);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
+Suite *cutplan_strips_suite(void)
+{
+    Suite *suite = suite_create("cutplan_strips");
+    TCase *all = tcase_create("all");
+    tcase_add_test(all, pieces_in_stacks_lie_the_wider_way);
+    tcase_add_test(all, early_plans_give_all_pieces);
+    tcase_add_test(all, strips_that_hold_nothing_are_not_cut);
+    suite_add_tcase(suite, all);
+    return suite;
+}
+
 void add_long_cutplan_rows(Suite *suite)
 {
     TCase *rows = tcase_create("many rows");
@@ -213,6 +355,5 @@ void add_cutplan_rows(Suite *suite)
     tcase_add_test(rows, many_rows_are_planned);
     tcase_add_test(rows, the_most_pieces_are_planned);
     tcase_add_test(rows, the_most_rows_are_planned);
-    tcase_add_test(rows, strips_that_hold_nothing_are_not_cut);
     suite_add_tcase(suite, rows);
 }
