@@ -27,7 +27,7 @@ struct failing_allocator {
     size_t blocks;                     /* given out and not freed */
     size_t bytes;                      /* in them */
     size_t most_bytes;                 /* in them at one time */
-    size_t mistakes;                   /* size 0, a null or a wrong old size */
+    size_t mistakes;                   /* size 0, a null, a wrong old size, or something written behind a block */
     int has_failed;
 };
 
@@ -36,6 +36,9 @@ union failing_head {
     size_t size;
     max_align_t align;
 };
+
+/* Behind each lie so many bytes, all of them this one, which nobody may write to. */
+enum { FAILING_BEHIND = 64, FAILING_FENCE = 0x5A };
 
 static inline union failing_head *failing_head_of(void *block)
 {
@@ -57,8 +60,11 @@ static inline int failing_refuses(struct failing_allocator *failing, size_t size
 static inline void failing_give_back(struct failing_allocator *failing, void *block, size_t size)
 {
     size_t known = failing_head_of(block)->size;
+    const unsigned char *behind = (const unsigned char *)block + known;
     if (known != size)
         failing->mistakes++;
+    for (size_t i = 0; i < FAILING_BEHIND; i++)
+        failing->mistakes += behind[i] != FAILING_FENCE;
     failing->blocks--;
     failing->bytes -= known;
 }
@@ -68,6 +74,7 @@ static inline void *failing_give_out(struct failing_allocator *failing, union fa
     if (head == NULL)
         abort(); /* the machine itself has no memory left: no test can go on */
     head->size = size;
+    memset((unsigned char *)(head + 1) + size, FAILING_FENCE, FAILING_BEHIND);
     failing->blocks++;
     failing->bytes += size;
     if (failing->bytes > failing->most_bytes)
@@ -80,7 +87,7 @@ static inline void *failing_alloc(void *context, size_t size)
     struct failing_allocator *failing = context;
     if (failing_refuses(failing, size))
         return NULL;
-    void *block = failing_give_out(failing, malloc(sizeof(union failing_head) + size), size);
+    void *block = failing_give_out(failing, malloc(sizeof(union failing_head) + size + FAILING_BEHIND), size);
     memset(block, 0xA5, size);
     return block;
 }
@@ -97,7 +104,7 @@ static inline void *failing_realloc(void *context, void *block, size_t old_size,
         return NULL;
     size_t known = failing_head_of(block)->size;
     failing_give_back(failing, block, old_size);
-    void *moved = failing_give_out(failing, malloc(sizeof(union failing_head) + size), size);
+    void *moved = failing_give_out(failing, malloc(sizeof(union failing_head) + size + FAILING_BEHIND), size);
     memcpy(moved, block, known < size ? known : size);
     free(failing_head_of(block));
     return moved;

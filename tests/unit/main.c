@@ -72,6 +72,7 @@
     X(cutplan_bolts_suite) \
     X(cutplan_joined_suite) \
     X(cutplan_deal_suite) \
+    X(cutplan_most_suite) \
     X(examples_suite)
 
 #ifdef ONLY
