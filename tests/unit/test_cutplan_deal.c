@@ -1,41 +1,347 @@
 /* test_cutplan_deal.c - few pieces dealt out to pieces of stock in every way.
  *
  * SPDX-License-Identifier: MIT */
-#include "test_cutplan.h"
 #include "test_cutplan_brute.h"
+
+#include "cutplan_check.h"
 
 static struct brute brute;
 
-enum { EVERY = 300 };
+enum { EVERY = 300, PIECES = 6, SETS = 1 << PIECES };
 
-/* Opens a search, and deals at once. */
-static int dealt(const struct tiny *t, int64_t most_steps, int32_t most_laid, int64_t *cost)
+/* A search that is opened to deal at once, with no more room than that needs. */
+struct dealt {
+    struct msl_workshop *workshop;
+    int64_t steps;
+    int64_t cost;
+    int32_t room; /* patterns, strips, pieces laid, rows; 0: all that the search has */
+    int answer;
+};
+
+static struct dealt open_deal(const struct tiny *t, int32_t room)
 {
-    struct muslin_allocator memory;
-    struct msl_watch watch = { NULL, NULL, 0, 0 };
+    static int64_t wanted[TINY_SIZES + 2];
+    static struct muslin_allocator memory; /* both are looked at as long as it is open */
+    static struct msl_watch watch;
+    struct dealt d = { .room = room };
     muslin_allocator_libc(&memory);
-    struct msl_workshop *workshop = msl_workshop_open(&t->cutting, &watch, &memory);
-    ck_assert_ptr_nonnull(workshop);
-    struct msl_making *making = &workshop->whole.making;
-    if (most_laid > 0)
-        making->pool->most_laid = most_laid;
+    d.workshop = msl_workshop_open(&t->cutting, &watch, &memory);
+    ck_assert_ptr_nonnull(d.workshop);
+    struct msl_making *making = &d.workshop->whole.making;
+    if (room > 0)
+        making->plan.most = making->pool->most_patterns = making->pool->most_strips = making->pool->most_laid = room;
+    wanted[0] = wanted[t->cutting.size_count + 1] = 1; /* beside what is wanted */
+    making->wanted = wanted + 1;
     for (int32_t i = 0; i < t->cutting.size_count; i++)
         making->wanted[i] = t->sizes[i].count;
     making->best.cost = INT64_C(1) << 40;
-    const int answer = msl_deal(&workshop->deal, making, most_steps);
-    ck_assert_int_eq(making->best.count > 0, answer == MSL_DEAL_YES);
-    *cost = making->best.cost;
-    msl_workshop_close(workshop);
-    return answer;
+    return d;
 }
+
+/* The plan passes the check, in which it is all that there is. */
+static void ck_dealt_plan(const struct tiny *t, const struct msl_making *making)
+{
+    struct muslin_allocator memory;
+    static struct msl_pattern patterns[MSL_DEALT_MAX];
+    struct msl_found found = { .plan = *making->pool, .cost = making->best.cost };
+    struct msl_told told = msl_told_by(NULL, NULL);
+    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
+    int64_t left[4] = { t->available[0], t->available[1] };
+    found.plan.patterns = patterns;
+    found.plan.pattern_count = making->best.count;
+    for (int32_t i = 0; i < making->best.count; i++) {
+        patterns[i] = making->pool->patterns[making->best.rows[i].pattern];
+        patterns[i].times = making->best.rows[i].times;
+        left[t->ways[patterns[i].way].stock] -= patterns[i].times;
+    }
+    muslin_allocator_libc(&memory);
+    ck_ok(msl_found_check(&t->cutting, &found, MSL_CHECK_STEPS_MAX, &told, &memory, &checked));
+    ck_assert_int_eq(checked.fault, 0);
+    for (int32_t i = 0; i < t->cutting.stock_count; i++)
+        ck_assert_int_eq(making->in_hand[i], left[i]);
+}
+
+/* Fills the pool with patterns of no use, and deals. */
+static void deal(struct dealt *d, const struct tiny *t, int64_t most_steps)
+{
+    struct msl_making *making = &d->workshop->whole.making;
+    const struct msl_laid nothing = { .size = 0, .count = 1 };
+    while (msl_pool_begin(making->pool, 0) && msl_pool_strip(making->pool, 1) && msl_pool_lay(making->pool, nothing))
+        continue;
+    const int64_t before = making->pricing->sack.steps;
+    d->answer = msl_deal(&d->workshop->deal, making, most_steps);
+    d->steps = making->pricing->sack.steps - before;
+    d->cost = making->best.cost;
+    ck_assert_int_eq(making->best.count > 0, d->answer == MSL_DEAL_YES);
+    if (d->answer == MSL_DEAL_YES)
+        ck_dealt_plan(t, making);
+}
+
+static struct dealt dealt_with(const struct tiny *t, int32_t room, int64_t most_steps)
+{
+    struct dealt d = open_deal(t, room);
+    deal(&d, t, most_steps);
+    msl_workshop_close(d.workshop);
+    return d;
+}
+
+static int dealt(const struct tiny *t, int64_t most_steps)
+{
+    return dealt_with(t, MSL_DEALT_MAX, most_steps).answer;
+}
+
+/* ---- all ways, set by set ---------------------------------------------------------------------------------------- */
+
+/* Pieces one by one, and what sets of them need. */
+struct sets {
+    const struct tiny *t;
+    int32_t sizes[PIECES];
+    int32_t count;
+    uint8_t stacks[16][SETS];   /* of one width: lie in one blank */
+    int64_t room[SETS];         /* of a strip of one height */
+    int64_t high[4][SETS];      /* of each way: strips in all */
+};
+
+static const struct msl_piece_size *size_in(const struct sets *s, int32_t piece)
+{
+    return &s->t->sizes[s->sizes[piece]];
+}
+
+/* How high the pieces are, one above the other, in a blank so wide; -1: not all are so wide. */
+static int64_t stack_height(const struct sets *s, int32_t set, int64_t width)
+{
+    int64_t high = 0;
+    for (int32_t i = 0; i < s->count; i++) {
+        const struct msl_piece_size *size = size_in(s, i);
+        int64_t least = INT64_MAX;
+        if (!(set >> i & 1))
+            continue;
+        if (size->across == width)
+            least = size->along;
+        if (size->turned_across == width && size->turned_along < least)
+            least = size->turned_along;
+        if (least == INT64_MAX || size->run_in > 0 || size->level)
+            return -1;
+        high += least;
+    }
+    return high;
+}
+
+/* The least room that one blank with the set needs; -1: it is none. */
+static int64_t blank_room(const struct sets *s, int32_t set, int64_t height)
+{
+    for (int32_t i = 0; i < s->count; i++)
+        if (set == 1 << i) {
+            const int64_t taken = msl_taken_in(size_in(s, i), height, NULL);
+            return taken > 0 ? taken : -1;
+        }
+    for (int64_t width = 1; s->t->cutting.stacked && width < 16; width++) {
+        const int64_t high = stack_height(s, set, width);
+        if (high >= 0 && high <= height)
+            return width;
+    }
+    return -1;
+}
+
+/* Run-ins of the sizes in a set, each of them once. */
+static int64_t run_ins(const struct sets *s, int32_t set)
+{
+    int64_t all = 0;
+    int32_t last = -1; /* equal ones follow each other */
+    for (int32_t i = 0; i < s->count; i++)
+        if ((set >> i & 1) && s->sizes[i] != last) {
+            all += size_in(s, i)->run_in;
+            last = s->sizes[i];
+        }
+    return all;
+}
+
+static int is_of_one_size(const struct sets *s, int32_t set)
+{
+    int32_t one = -1;
+    for (int32_t i = 0; i < s->count; i++)
+        if (set >> i & 1) {
+            if (one >= 0 && s->sizes[i] != one)
+                return 0;
+            one = s->sizes[i];
+        }
+    return 1;
+}
+
+static void find_rooms(struct sets *s, int64_t height)
+{
+    for (int32_t set = 1; set < 1 << s->count; set++) {
+        s->room[set] = INT64_MAX / 2;
+        for (int32_t part = set; part > 0; part = (part - 1) & set) {
+            const int64_t room = blank_room(s, part, height);
+            if (room > 0 && room + s->room[set ^ part] < s->room[set])
+                s->room[set] = room + s->room[set ^ part];
+        }
+    }
+}
+
+static void find_heights(struct sets *s, int32_t way)
+{
+    const struct msl_cutting *cutting = &s->t->cutting;
+    for (int32_t set = 1; set < 1 << s->count; set++)
+        s->high[way][set] = INT64_MAX / 2;
+    s->high[way][0] = 0;
+    for (int32_t again = 0; again < s->count; again++)
+        for (int32_t h = 0; h < cutting->height_count; h++) {
+            find_rooms(s, cutting->heights[h]);
+            for (int32_t set = 1; set < 1 << s->count; set++)
+                for (int32_t part = set; part > 0; part = (part - 1) & set) {
+                    const int64_t high = cutting->heights[h] + s->high[way][set ^ part];
+                    if (cutting->one_size && !is_of_one_size(s, part))
+                        continue;
+                    if (s->room[part] + run_ins(s, part) <= cutting->ways[way].across &&
+                        high < s->high[way][set])
+                        s->high[way][set] = high;
+                }
+        }
+}
+
+/* Whether the stock gives the set. */
+static int suffices(const struct sets *s, int32_t set, int64_t one, int64_t two)
+{
+    if (set == 0)
+        return 1;
+    for (int32_t way = 0; way < s->t->cutting.way_count; way++) {
+        const int32_t stock = s->t->ways[way].stock;
+        if ((stock == 0 ? one : two) == 0)
+            continue;
+        for (int32_t part = set; part > 0; part = (part - 1) & set)
+            if (s->high[way][part] <= s->t->ways[way].along &&
+                suffices(s, set ^ part, one - (stock == 0), two - (stock == 1)))
+                return 1;
+    }
+    return 0;
+}
+
+static int can_be_dealt(const struct tiny *t)
+{
+    static struct sets s;
+    s.t = t;
+    s.count = 0;
+    for (int32_t i = 0; i < t->cutting.size_count; i++)
+        for (int64_t n = 0; n < t->sizes[i].count; n++)
+            s.sizes[s.count++] = i;
+    ck_assert_int_le(s.count, PIECES);
+    for (int32_t way = 0; way < t->cutting.way_count; way++)
+        find_heights(&s, way);
+    return suffices(&s, (1 << s.count) - 1, t->available[0], t->available[1]);
+}
+
+static void chance_pieces(struct tiny *t, uint64_t *seed)
+{
+    int64_t left = PIECES - tiny_chance(seed, 3);
+    tiny_start(t);
+    while (left > 0) {
+        const int64_t count = 1 + tiny_chance(seed, left < 3 ? left : 3);
+        struct msl_piece_size *size = tiny_size(t, 1 + tiny_chance(seed, 5), 1 + tiny_chance(seed, 5), count, 0);
+        if (tiny_chance(seed, 3) == 0 && size->across != size->along) {
+            size->turned_across = size->along;
+            size->turned_along = size->across;
+        } else if (tiny_chance(seed, 4) == 0) {
+            size->run_in = tiny_chance(seed, 3);
+            size->level = 1;
+        }
+        left -= count;
+    }
+    tiny_heights(t);
+    tiny_stock(t, 3 + tiny_chance(seed, 5), 3 + tiny_chance(seed, 5), 1 + tiny_chance(seed, 2), 1);
+    if (tiny_chance(seed, 2) == 0)
+        tiny_stock(t, 2 + tiny_chance(seed, 4), 2 + tiny_chance(seed, 4), 1, 1);
+    const struct msl_way tempting = { 0, 100, 100, 1, 0, 0, 0 };
+    t->ways[t->cutting.way_count] = tempting; /* behind them */
+    t->heights[t->cutting.height_count] = 1;
+}
+
+/* Stacks, pieces for strips of just their height, run-ins, strips of one size, of one stock or two. */
+START_TEST(whatever_can_be_dealt_is)
+{
+    uint64_t seed = 77;
+    int32_t answers[2] = { 0, 0 };
+    for (int32_t round = 0; round < 700; round++) {
+        struct tiny t;
+        chance_pieces(&t, &seed);
+        t.cutting.stacked = tiny_chance(&seed, 2) == 0;
+        t.cutting.one_size = tiny_chance(&seed, 5) == 0;
+        const int truth = can_be_dealt(&t);
+        const int answer = dealt(&t, 3000000);
+        answers[truth]++;
+        if (answer != MSL_DEAL_UNKNOWN)
+            ck_assert_int_eq(answer, truth ? MSL_DEAL_YES : MSL_DEAL_NO);
+        else
+            answers[truth]--;
+    }
+    ck_assert_int_gt(answers[0], 100);
+    ck_assert_int_gt(answers[1], 100);
+}
+END_TEST
+
+/* Sixteen pieces, each of a sheet of its own, are as many as are dealt: in a pool and a plan that hold as many. */
+START_TEST(as_many_as_may_be_are_dealt)
+{
+    struct tiny t;
+    tiny_start(&t);
+    tiny_size(&t, 10, 10, MSL_DEALT_MAX, 0);
+    tiny_heights(&t);
+    tiny_stock(&t, 10, 10, MSL_DEALT_MAX, 1);
+    ck_assert_int_eq(dealt(&t, 100000), MSL_DEAL_YES);
+    for (int32_t room = 0; room < 4; room++) {
+        struct dealt d = open_deal(&t, MSL_DEALT_MAX);
+        struct msl_making *making = &d.workshop->whole.making;
+        int32_t *const rooms[4] = { &making->plan.most, &making->pool->most_patterns, &making->pool->most_strips,
+                                    &making->pool->most_laid };
+        --*rooms[room];
+        deal(&d, &t, 100000);
+        ck_assert_int_eq(d.answer, MSL_DEAL_UNKNOWN);
+        ck_assert_int_eq(d.steps, 0);
+        msl_workshop_close(d.workshop);
+    }
+    t.sizes[0].count++;
+    ck_assert_int_eq(dealt(&t, 100000), MSL_DEAL_UNKNOWN);
+}
+END_TEST
+
+/* It takes as many steps as it may and no more, and one step more than is not enough is enough. */
+START_TEST(steps_are_counted)
+{
+    struct tiny t;
+    uint64_t seed = 4;
+    chance_pieces(&t, &seed);
+    for (int64_t most = 0;; most++) {
+        const struct dealt d = dealt_with(&t, 0, most);
+        ck_assert_int_le(d.steps, most);
+        if (d.answer != MSL_DEAL_UNKNOWN)
+            break;
+        ck_assert_int_eq(d.steps, most);
+        ck_assert_int_lt(most, 100000);
+    }
+}
+END_TEST
+
+/* Eight equal squares, of which one sheet holds two, in three sheets: they lie in strips in the order in which these
+ * were begun. There are at most three strips of at most two of them. Whether a piece goes on or begins is one choice of
+ * each of six: 2^6 ways at most, each with 2 x (3 strips + 3 + 2 ways with one height) steps. */
+START_TEST(equal_pieces_are_dealt_in_order)
+{
+    struct tiny t;
+    tiny_start(&t);
+    tiny_size(&t, 5, 5, 8, 0);
+    tiny_heights(&t);
+    tiny_stock(&t, 10, 9, 3, 1);
+    t.cutting.way_count = 1;
+    ck_assert_int_eq(dealt(&t, 64 * 2 * (3 + 3 + 2)), MSL_DEAL_NO);
+}
+END_TEST
 
 START_TEST(whatever_stock_suffices_for_is_found)
 {
     uint64_t seed = (uint64_t)_i + 1;
     struct tiny t;
-    int64_t cost = 0;
     tiny_start(&t);
-    t.cutting.stacked = tiny_chance(&seed, 3) == 0;
     t.cutting.one_size = tiny_chance(&seed, 4) == 0;
     for (int64_t i = 1 + tiny_chance(&seed, 3); i > 0; i--) {
         struct msl_piece_size *size = tiny_size(&t, 1 + tiny_chance(&seed, 6), 1 + tiny_chance(&seed, 6),
@@ -52,13 +358,11 @@ START_TEST(whatever_stock_suffices_for_is_found)
     tiny_stock(&t, 6 + tiny_chance(&seed, 6), 6 + tiny_chance(&seed, 6), 1 + tiny_chance(&seed, 2), 1);
     brute_start(&brute, &t.cutting);
     const int64_t best = brute_cost(&brute);
-    ck_assert_int_eq(dealt(&t, 10000000, 0, &cost), best < 0 ? MSL_DEAL_NO : MSL_DEAL_YES);
+    const struct dealt d = dealt_with(&t, 0, 10000000);
+    ck_assert_int_eq(d.answer, best < 0 ? MSL_DEAL_NO : MSL_DEAL_YES);
     if (best >= 0)
-        ck_assert_int_ge(cost, best);
-    ck_assert_int_eq(dealt(&t, 0, 0, &cost), MSL_DEAL_UNKNOWN);
-    ck_assert_int_eq(dealt(&t, 100, 2, &cost), MSL_DEAL_UNKNOWN);
-    t.sizes[0].count = 17;
-    ck_assert_int_eq(dealt(&t, 100, 0, &cost), MSL_DEAL_UNKNOWN);
+        ck_assert_int_ge(d.cost, best);
+    ck_assert_int_eq(dealt(&t, 0), MSL_DEAL_UNKNOWN);
 }
 END_TEST
 
@@ -88,6 +392,10 @@ Suite *cutplan_deal_suite(void)
     Suite *suite = suite_create("cutplan_deal");
     TCase *tcase = tcase_create("deal");
     tcase_set_timeout(tcase, 120);
+    tcase_add_test(tcase, whatever_can_be_dealt_is);
+    tcase_add_test(tcase, as_many_as_may_be_are_dealt);
+    tcase_add_test(tcase, steps_are_counted);
+    tcase_add_test(tcase, equal_pieces_are_dealt_in_order);
     tcase_add_loop_test(tcase, whatever_stock_suffices_for_is_found, 0, EVERY);
     tcase_add_test(tcase, more_sizes_than_are_searched_are_not_shown_to_be_too_many);
     suite_add_tcase(suite, tcase);
