@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include "test_cutlist.h"
+#include "test_cutplan.h"
 
 /* ---- the rules of a list ---------------------------------------------------------------------------------------- */
 
@@ -502,5 +503,6 @@ Suite *cutlist_suite(void)
     tcase_add_test(cloth, initial_values_are_those_of_the_headers);
     suite_add_tcase(suite, cloth);
     add_cutlist_stock_tests(suite);
+    add_cutlist_brute_tests(suite);
     return suite;
 }
