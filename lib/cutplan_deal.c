@@ -63,28 +63,28 @@ static int may_lie(const struct msl_stock_deal *deal, const struct msl_piece_siz
     return turned == narrowest || (is_stacked(deal, size) && fits);
 }
 
-/* How many pieces of a size, or with -1 of any, are in a strip. */
-static int32_t pieces_in(const struct msl_stock_deal *deal, int32_t before, int32_t strip, int32_t size)
+/* The size of the last piece before this one in a strip; -1: it holds none. Equal pieces follow each other. */
+static int32_t size_before(const struct msl_stock_deal *deal, int32_t piece, int32_t strip)
 {
-    int32_t pieces = 0;
-    for (int32_t i = 0; i < before; i++)
-        pieces += deal->pieces[i].strip == strip && (size < 0 || deal->pieces[i].size == size);
-    return pieces;
+    int32_t size = -1;
+    for (int32_t i = 0; i < piece; i++)
+        if (deal->pieces[i].strip == strip)
+            size = deal->pieces[i].size;
+    return size;
 }
 
 /* 1 where a strip has no piece of another size, or may have some. */
 static int may_join(const struct msl_stock_deal *deal, int32_t piece, int32_t strip)
 {
-    const int32_t alike = pieces_in(deal, piece, strip, deal->pieces[piece].size);
-    return !deal->making->cutting->one_size || alike == pieces_in(deal, piece, strip, -1);
+    const int32_t before = size_before(deal, piece, strip);
+    return !deal->making->cutting->one_size || before < 0 || before == deal->pieces[piece].size;
 }
 
 /* What a piece takes of the strip. */
 static int64_t taken_of(const struct msl_stock_deal *deal, int32_t piece, int32_t strip, int64_t across)
 {
     const int32_t size = deal->pieces[piece].size;
-    const int32_t alike = pieces_in(deal, piece, strip, size);
-    return across + (alike > 0 ? 0 : deal->making->cutting->sizes[size].run_in);
+    return across + (size_before(deal, piece, strip) == size ? 0 : deal->making->cutting->sizes[size].run_in);
 }
 
 /* Puts a piece above others in a blank. */

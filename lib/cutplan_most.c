@@ -402,10 +402,10 @@ int64_t msl_most_of(struct msl_most *most, int32_t way, const int64_t *worth, in
 
 /* ---- begin and end ---------------------------------------------------------------------------------------------- */
 
-/* Sizes, stacks by both ways of lying, heights; and what lies in one stack. */
+/* Each size, or stacks of it by both ways of lying, or heights; and what lies in one stack, each size once. */
 static size_t offers_of(const struct msl_cutting *cutting)
 {
-    return 5 * (size_t)cutting->size_count + (size_t)cutting->height_count + 1;
+    return 3 * (size_t)cutting->size_count + (size_t)cutting->height_count + 1;
 }
 
 muslin_status msl_most_start(struct msl_most *most, const struct msl_cutting *cutting, int64_t most_steps,
@@ -422,7 +422,7 @@ muslin_status msl_most_start(struct msl_most *most, const struct msl_cutting *cu
     if (most->offers == NULL)
         most->status = MUSLIN_ERR_NO_MEMORY;
     else
-        most->stacked = most->offers + 3 * (size_t)cutting->size_count + (size_t)cutting->height_count;
+        most->stacked = most->offers + 2 * (size_t)cutting->size_count + (size_t)cutting->height_count;
     return most->status;
 }
 

@@ -324,12 +324,12 @@ START_TEST(no_more_is_laid_than_fits)
 END_TEST
 
 /* So many steps as were counted are enough, and one less is not. And as many sums as may be kept: sizes 1, 2, 4 .. wide,
- * worth as much, have each width below 2^20 as a sum. */
+ * worth as much, have each width below 2^20 as a sum; below 2^21 they are too many, for which no memory is taken. */
 START_TEST(limits_are_what_may_just_be_used)
 {
     static struct fenced f;
-    static struct msl_piece_size doubles[20];
-    int64_t worths[20];
+    static struct msl_piece_size doubles[21];
+    int64_t worths[21];
     struct msl_most most;
     struct msl_told told;
     struct failing_allocator failing;
@@ -347,7 +347,7 @@ START_TEST(limits_are_what_may_just_be_used)
     fence(&f);
     f.t.cutting.sizes = doubles;
     f.t.cutting.size_count = 20;
-    for (int32_t i = 0; i < 20; i++) {
+    for (int32_t i = 0; i < 21; i++) {
         const struct msl_piece_size size = { (int64_t)1 << i, 4, 0, 0, 0, 1, 0, 0 };
         doubles[i] = size;
         worths[i] = (int64_t)1 << i;
@@ -356,6 +356,12 @@ START_TEST(limits_are_what_may_just_be_used)
     start_most(&most, &f, &told, &failing, MSL_CHECK_STEPS_MAX);
     ck_assert_int_eq(msl_most_of(&most, 0, worths, 0), ((int64_t)1 << 20) - 1);
     ck_ok(most.status);
+    end_most(&most, &failing);
+    f.t.cutting.size_count = 21;
+    start_most(&most, &f, &told, &failing, MSL_CHECK_STEPS_MAX);
+    msl_most_of(&most, 0, worths, 0);
+    ck_status(most.status, MUSLIN_ERR_WORK_LIMIT);
+    ck_assert_uint_le(failing.most_bytes, 3 * MSL_SUMS_MAX * sizeof(struct msl_sum) + 4096); /* three lists */
     end_most(&most, &failing);
 }
 END_TEST

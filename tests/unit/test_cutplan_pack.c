@@ -11,7 +11,7 @@ static int64_t pack_rooms[MSL_PACK_ROOM];
 /* The sizes lie between others that nobody asks for. */
 static struct msl_packing packing_of(int64_t most_steps)
 {
-    static const struct msl_packed beside = { .taken = 1000, .wanted = 1000 };
+    static const struct msl_packed beside = { .taken = 1, .wanted = 100000 };
     struct msl_packing packing = { packed + 1, pack_counts, pack_rooms, 0, most_steps, 0, 0 };
     for (int32_t i = 0; i < TINY_SIZES + 2; i++)
         packed[i] = beside;
