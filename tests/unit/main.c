@@ -73,6 +73,7 @@
     X(cutplan_joined_suite) \
     X(cutplan_deal_suite) \
     X(cutplan_most_suite) \
+    X(cutplan_left_suite) \
     X(examples_suite)
 
 #ifdef ONLY

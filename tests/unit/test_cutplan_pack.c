@@ -196,7 +196,7 @@ static void read_contents(struct contents *c, const struct msl_packing *packing,
 START_TEST(the_earliest_packing_is_found)
 {
     uint64_t seed = 9;
-    for (int32_t n = 0; n < 1500; n++) {
+    for (int32_t n = 0; n < 2500; n++) {
         static struct contents c;
         struct tiny t;
         struct msl_packing packing = packing_of(100000);
@@ -204,9 +204,9 @@ START_TEST(the_earliest_packing_is_found)
         tiny_start(&t);
         for (int64_t i = 1 + tiny_chance(&seed, 4); i > 0; i--)
             tiny_size(&t, 2 + tiny_chance(&seed, 9), 5, 1 + tiny_chance(&seed, 3), 0)->run_in =
-                tiny_chance(&seed, 4) == 0 ? 1 + tiny_chance(&seed, 2) : 0;
+                tiny_chance(&seed, 2) == 0 ? 1 + tiny_chance(&seed, 4) : 0;
         t.cutting.one_size = tiny_chance(&seed, 8) == 0;
-        tiny_bolt(&t, 12 + tiny_chance(&seed, 8));
+        tiny_bolt(&t, 15 + tiny_chance(&seed, 8));
         const int64_t strips = tiny_chance(&seed, 6);
         msl_pack_begin(&packing);
         for (int32_t i = 0; i < t.cutting.size_count; i++)
