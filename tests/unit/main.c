@@ -74,6 +74,7 @@
     X(cutplan_deal_suite) \
     X(cutplan_most_suite) \
     X(cutplan_left_suite) \
+    X(cutplan_found_suite) \
     X(examples_suite)
 
 #ifdef ONLY

@@ -1,0 +1,253 @@
+/* test_cutplan_found.c - what a search hands out: its plan and its proof hold, its arrays are no larger than they need be,
+ * and what it says of itself is so.
+ *
+ * SPDX-License-Identifier: MIT */
+#include "test_cutplan.h"
+
+#include "cutplan_check.h"
+#include "muslin/cutplan.h"
+
+Suite *cutplan_found_suite(void);
+
+/* Bolts, with panels or without, and stock, which often does not suffice. */
+static void chance_cutting(struct tiny *t, uint64_t *seed)
+{
+    const int from_stock = tiny_chance(seed, 3) == 0;
+    const int has_panels = !from_stock && tiny_chance(seed, 3) == 0;
+    const struct msl_way panel = { 14, 16, 14, 1, 1, -1, 0 };
+    tiny_start(t);
+    if (has_panels)
+        t->ways[t->cutting.way_count++] = panel;
+    for (int64_t i = 1 + tiny_chance(seed, 5); i > 0; i--) {
+        struct msl_piece_size *size = tiny_size(t, 2 + tiny_chance(seed, 9), 2 + tiny_chance(seed, 9),
+                                                1 + tiny_chance(seed, 6), tiny_chance(seed, 2) == 0);
+        if (size->turned_across == 0 && tiny_chance(seed, 3) == 0)
+            size->run_in = tiny_chance(seed, 3);
+        else if (has_panels && size->turned_across == 0)
+            size->slit = tiny_chance(seed, 2) == 0;
+    }
+    t->cutting.one_size = tiny_chance(seed, 5) == 0;
+    t->cutting.stacked = !has_panels && tiny_chance(seed, 4) == 0;
+    tiny_heights(t);
+    if (from_stock)
+        tiny_stock(t, 11 + tiny_chance(seed, 9), 11 + tiny_chance(seed, 9),
+                   tiny_chance(seed, 2) ? INT64_MAX : 1 + tiny_chance(seed, 6), 3);
+    else
+        tiny_bolt(t, 13 + tiny_chance(seed, 12));
+    for (int32_t i = 0; has_panels && i < t->cutting.way_count; i++)
+        t->ways[i].across = t->across;
+}
+
+/* As much memory as it holds, and nothing that is not its own. */
+static void ck_sizes(const struct msl_found *found, const struct failing_allocator *failing)
+{
+    const struct msl_pool *plan = &found->plan;
+    ck_assert_int_eq(plan->pattern_count, plan->most_patterns);
+    ck_assert_int_eq(plan->strip_count, plan->most_strips);
+    ck_assert_int_eq(plan->laid_count, plan->most_laid);
+    ck_assert_uint_eq(failing->bytes, (size_t)plan->most_patterns * sizeof plan->patterns[0] +
+                                          (size_t)plan->most_strips * sizeof plan->strips[0] +
+                                          (size_t)plan->most_laid * sizeof plan->laid[0] +
+                                          (size_t)found->case_count * sizeof found->cases[0] +
+                                          (size_t)found->worth_count * sizeof found->worths[0]);
+}
+
+static void ck_proved(const struct tiny *t, const struct msl_found *found)
+{
+    struct muslin_allocator memory;
+    struct msl_told told = msl_told_by(NULL, NULL);
+    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
+    muslin_allocator_libc(&memory);
+    ck_ok(msl_found_check(&t->cutting, found, MSL_CHECK_STEPS_MAX, &told, &memory, &checked));
+    ck_assert_int_eq(checked.fault, 0);
+    ck_assert_int_eq(checked.cost, found->cost);
+    ck_assert_int_eq(checked.least, found->least);
+}
+
+/* What the cases that are open prove, none of them more than the cost. */
+static void ck_cases(const struct msl_found *found)
+{
+    int64_t least = found->cost;
+    for (int32_t i = 0; i < found->case_count; i++) {
+        const struct msl_case *of = &found->cases[i];
+        ck_assert_int_le(of->least, found->cost);
+        if (of->split == 0 && of->packed == 0)
+            least = of->least < least ? of->least : least;
+    }
+    ck_assert_int_eq(found->least, least);
+    ck_assert_int_eq(found->stopped != 0, found->least < found->cost);
+}
+
+START_TEST(plans_and_proofs_hold)
+{
+    uint64_t seed = 8;
+    int32_t found_some = 0;
+    int32_t none = 0;
+    for (int32_t round = 0; round < 150; round++) {
+        struct tiny t;
+        struct failing_allocator failing;
+        struct msl_watch watch = { NULL, NULL, round % 2 ? 30000 : tiny_chance(&seed, 4000), 0 };
+        struct msl_found found;
+        chance_cutting(&t, &seed);
+        failing_start(&failing, 0);
+        const muslin_status status = msl_cutplan_search(&t.cutting, &watch, &failing.allocator, &found);
+        if (status == MUSLIN_OK) {
+            ck_sizes(&found, &failing);
+            ck_cases(&found);
+            ck_proved(&t, &found);
+            if (found.stopped == MUSLIN_CUTPLAN_STOPPED_WORK)
+                ck_assert_int_ge(found.work, watch.work_limit);
+            msl_found_free(&failing.allocator, &found);
+            found_some++;
+        } else {
+            ck_assert(status == MUSLIN_ERR_NOT_ENOUGH || status == MUSLIN_ERR_WORK_LIMIT);
+            ck_assert_int_gt(t.cutting.stock_count, 0);
+            none++;
+        }
+        ck_assert(failing_is_clean(&failing));
+    }
+    ck_assert_int_gt(found_some, 100);
+    ck_assert_int_gt(none, 3);
+}
+END_TEST
+
+/* A search that goes on in the workshop, to be looked into. */
+static struct msl_workshop *searched(const struct tiny *t, int64_t work_limit)
+{
+    static struct muslin_allocator memory;
+    static struct msl_watch watch;
+    watch.work_limit = work_limit;
+    muslin_allocator_libc(&memory);
+    struct msl_workshop *workshop = msl_workshop_open(&t->cutting, &watch, &memory);
+    ck_assert_ptr_nonnull(workshop);
+    msl_workshop_search(workshop);
+    return workshop;
+}
+
+/* Two squares a strip, one strip in all. Of whatever cost: what must not be is priced above any plan, within 2^50, and
+ * worths have the most bits, up to 30, with which 32 such prices in one sum are half of the most that pricing takes, or
+ * 2^53. */
+START_TEST(worths_have_as_many_bits_as_stay_in_range)
+{
+    for (int64_t cost = 1; cost < INT64_C(1) << 50; cost *= 3) {
+        struct tiny t;
+        tiny_start(&t);
+        tiny_size(&t, 5, 5, 2, 0);
+        tiny_bolt(&t, 10);
+        t.ways[0].cost = cost;
+        struct msl_workshop *workshop = searched(&t, 10000);
+        const int64_t price = cost < INT64_C(1) << 46 ? 16 * cost : INT64_C(1) << 50;
+        const int64_t most = msl_lesser(workshop->pricing.most_worth / 2, INT64_C(1) << 53) / 32;
+        const int32_t bits = workshop->master.bits;
+        ck_assert_int_eq(workshop->whole.making.best.cost, cost);
+        ck_assert_int_eq(workshop->whole.first_price, 4 * cost);
+        ck_assert_int_eq(workshop->whole.last_price, price);
+        ck_assert(bits == 0 || price + cost <= most >> bits);
+        ck_assert(bits == 30 || price + cost > most >> (bits + 1));
+        msl_workshop_close(workshop);
+    }
+}
+END_TEST
+
+/* Five of 6 x 6, of which a sheet of 10 x 10 holds one, are in area less than two sheets. Without a plan one that costs
+ * less is one with each piece in a thing of its own, or 2^60 where that is more. */
+START_TEST(a_plan_costs_less_than_each_piece_by_itself)
+{
+    static const int64_t cost[] = { 7, (INT64_C(1) << 60) / 5, (INT64_C(1) << 60) / 5 + 1, INT64_C(1) << 59 };
+    static const int64_t most[] = { 5 * 7 + 1, 5 * ((INT64_C(1) << 60) / 5) + 1, INT64_C(1) << 60, INT64_C(1) << 60 };
+    for (size_t i = 0; i < sizeof cost / sizeof cost[0]; i++) {
+        struct tiny t;
+        tiny_start(&t);
+        tiny_size(&t, 6, 6, 4, 0);
+        tiny_size(&t, 7, 7, 1, 0);
+        tiny_heights(&t);
+        tiny_stock(&t, 10, 10, 2, cost[i]);
+        struct msl_workshop *workshop = searched(&t, 1000);
+        ck_assert_int_eq(workshop->whole.making.best.count, 0);
+        ck_assert_int_eq(workshop->whole.making.best.cost, most[i]);
+        msl_workshop_close(workshop);
+    }
+}
+END_TEST
+
+/* First plans take at least 2^24 steps and at most 2^28, whatever the limit. */
+START_TEST(first_plans_have_their_own_steps)
+{
+    static const int64_t limit[] = { 0, (1 << 24) - 1, (1 << 24) + 1, (1 << 28) - 1, (1 << 28) + 1, INT64_MAX / 4 };
+    static const int64_t steps[] = { 1 << 24, 1 << 24, (1 << 24) + 1, (1 << 28) - 1, 1 << 28, 1 << 28 };
+    for (size_t i = 0; i < sizeof limit / sizeof limit[0]; i++) {
+        struct tiny t;
+        tiny_start(&t);
+        tiny_size(&t, 5, 5, 2, 0);
+        tiny_bolt(&t, 10);
+        struct msl_workshop *workshop = searched(&t, limit[i]);
+        ck_assert_int_eq(workshop->whole.making.first_steps, steps[i]);
+        msl_workshop_close(workshop);
+    }
+}
+END_TEST
+
+/* Stock that is too little by area is shown so at once; by dealing where pieces are few; and what no case is left for. */
+START_TEST(why_there_is_no_plan)
+{
+    struct tiny t;
+    tiny_start(&t);
+    tiny_size(&t, 6, 6, 3, 0);
+    tiny_heights(&t);
+    tiny_stock(&t, 10, 10, 1, 1);
+    struct msl_workshop *workshop = searched(&t, 1000);
+    ck_assert_int_eq(workshop->none, 1);
+    ck_assert_int_eq(msl_work(&workshop->whole), 0);
+    msl_workshop_close(workshop);
+    t.available[0] = 2;
+    workshop = searched(&t, 100000);
+    ck_assert_int_eq(workshop->none, 1);
+    ck_assert_int_gt(msl_work(&workshop->whole), 0);
+    msl_workshop_close(workshop);
+    t.available[0] = 3;
+    workshop = searched(&t, 100000);
+    ck_assert_int_eq(workshop->none, 0);
+    ck_assert_int_eq(workshop->whole.making.best.cost, 3);
+    msl_workshop_close(workshop);
+}
+END_TEST
+
+/* Every allocation fails in its turn; what was handed out then is nothing, and nothing is kept. */
+START_TEST(without_memory_nothing_is_handed_out)
+{
+    for (uint64_t first = 1; first < 4; first++) {
+        struct tiny t;
+        uint64_t seed = first;
+        struct failing_allocator failing;
+        struct msl_watch watch = { NULL, NULL, 1000, 0 };
+        do
+            chance_cutting(&t, &seed);
+        while (t.cutting.stock_count > 0);
+        EVERY_ALLOCATION_FAILS_ONCE(failing) {
+            struct msl_found found;
+            memset(&found, 7, sizeof found);
+            const muslin_status status = msl_cutplan_search(&t.cutting, &watch, &failing.allocator, &found);
+            ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+            if (status == MUSLIN_OK)
+                msl_found_free(&failing.allocator, &found);
+            else
+                ck_assert_int_eq(found.bits, 0x07070707);
+            ck_assert(failing_is_clean(&failing));
+        }
+    }
+}
+END_TEST
+
+Suite *cutplan_found_suite(void)
+{
+    Suite *suite = suite_create("cutplan_found");
+    TCase *tcase = tcase_create("found");
+    tcase_add_test(tcase, plans_and_proofs_hold);
+    tcase_add_test(tcase, worths_have_as_many_bits_as_stay_in_range);
+    tcase_add_test(tcase, a_plan_costs_less_than_each_piece_by_itself);
+    tcase_add_test(tcase, first_plans_have_their_own_steps);
+    tcase_add_test(tcase, why_there_is_no_plan);
+    tcase_add_test(tcase, without_memory_nothing_is_handed_out);
+    suite_add_tcase(suite, tcase);
+    return suite;
+}
