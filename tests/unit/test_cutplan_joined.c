@@ -198,6 +198,41 @@ START_TEST(as_few_whole_strips_stay_as_there_can_be)
 }
 END_TEST
 
+/* Pieces wider than half of the bolt, each in a strip of its own as high as the joined piece or higher, leave as many
+ * ends, of other lengths: of these the longest 16 and as few whole strips as suffice. */
+START_TEST(ends_of_any_length_are_joined)
+{
+    uint64_t seed = 31;
+    for (int32_t round = 0; round < 400; round++) {
+        int64_t ends[20];
+        int64_t length = 0;
+        const int64_t count = 1 + tiny_chance(&seed, round % 10 == 0 ? 20 : 6);
+        const int64_t loss = tiny_chance(&seed, 4);
+        start(&p, 40);
+        p.spec.work_limit = 100000;
+        for (int64_t i = 0; i < count; i++) {
+            const int64_t width = 21 + tiny_chance(&seed, 19);
+            const int64_t height = 5 + tiny_chance(&seed, 2);
+            int64_t at = i;
+            want(&p, 1, width, height);
+            length += height;
+            for (; at > 0 && ends[at - 1] < 40 - width; at--)
+                ends[at] = ends[at - 1];
+            ends[at] = 40 - width;
+        }
+        const int64_t wanted = 5 + tiny_chance(&seed, 300);
+        int64_t missing = wanted - loss;
+        for (int64_t i = 0; i < count && i < 16; i++)
+            missing -= msl_greater(ends[i] - loss, 0);
+        for (; missing > 0; missing -= 40 - loss)
+            length += 5;
+        want_joined(wanted, 5, 1)->join_loss = loss;
+        make_joined((int64_t)count, length);
+        muslin_cutplan_free(p.plan);
+    }
+}
+END_TEST
+
 /* Of three joined pieces of 40, each of another height, one may be in parts that are left beside three pieces of 24 in
  * strips as high as it: the others would have to be longer there. So it needs no strip, whichever it is. */
 START_TEST(every_joined_piece_is_tried)
@@ -392,19 +427,29 @@ Suite *cutplan_joined_suite(void)
 {
     Suite *suite = suite_create("cutplan_joined");
     TCase *tcase = tcase_create("joined");
-    tcase_set_timeout(tcase, 120);
     tcase_add_test(tcase, binding_is_cut_beside_long_borders);
     tcase_add_test(tcase, binding_is_cut_from_the_ends_of_strips);
     tcase_add_test(tcase, some_joined_pieces_are_left_as_they_are);
     tcase_add_test(tcase, two_bindings_share_what_is_left);
-    tcase_add_test(tcase, many_bindings_come_to_an_end);
     tcase_add_test(tcase, as_few_whole_strips_stay_as_there_can_be);
+    tcase_add_test(tcase, ends_of_any_length_are_joined);
     tcase_add_test(tcase, every_joined_piece_is_tried);
     tcase_add_test(tcase, the_longest_ends_are_taken);
     tcase_add_test(tcase, the_search_for_other_lengths_is_told_as_one);
+    tcase_add_test(tcase, more_sizes_than_are_searched);
+    suite_add_tcase(suite, tcase);
+    return suite;
+}
+
+/* What takes longer. */
+Suite *cutplan_joined_often_suite(void)
+{
+    Suite *suite = suite_create("cutplan_joined_often");
+    TCase *tcase = tcase_create("joined often");
+    tcase_set_timeout(tcase, 120);
+    tcase_add_test(tcase, many_bindings_come_to_an_end);
     tcase_add_test(tcase, work_is_counted_over_all_searches);
     tcase_add_test(tcase, other_widths_and_failing_memory);
-    tcase_add_test(tcase, more_sizes_than_are_searched);
     tcase_add_loop_test(tcase, other_lengths_only_shorten, 0, EVERY);
     suite_add_tcase(suite, tcase);
     return suite;
