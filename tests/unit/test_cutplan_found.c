@@ -124,21 +124,24 @@ static struct msl_workshop *searched(const struct tiny *t, int64_t work_limit)
     return workshop;
 }
 
-/* Two squares a strip, one strip in all. Of whatever cost: what must not be is priced above any plan, within 2^50, and
+/* Few or many pieces in a strip, one strip in all. Of whatever cost: what must not be is priced above any plan, within 2^50, and
  * worths have the most bits, up to 30, with which 32 such prices in one sum are half of the most that pricing takes, or
  * 2^53. */
 START_TEST(worths_have_as_many_bits_as_stay_in_range)
 {
-    for (int64_t cost = 1; cost < INT64_C(1) << 50; cost *= 3) {
+    int32_t is_half = 0;
+    int32_t round = 0;
+    for (int64_t cost = 1; cost < INT64_C(1) << 50; cost += cost / 2 + 1, round++) {
         struct tiny t;
         tiny_start(&t);
-        tiny_size(&t, 5, 5, 2, 0);
-        tiny_bolt(&t, 10);
+        tiny_size(&t, 1, 5, 2 + round % 2 * 100000000, 0);
+        tiny_bolt(&t, 1 << 30);
         t.ways[0].cost = cost;
         struct msl_workshop *workshop = searched(&t, 10000);
         const int64_t price = cost < INT64_C(1) << 46 ? 16 * cost : INT64_C(1) << 50;
         const int64_t most = msl_lesser(workshop->pricing.most_worth / 2, INT64_C(1) << 53) / 32;
         const int32_t bits = workshop->master.bits;
+        is_half += workshop->pricing.most_worth / 2 < INT64_C(1) << 53;
         ck_assert_int_eq(workshop->whole.making.best.cost, cost);
         ck_assert_int_eq(workshop->whole.first_price, 4 * cost);
         ck_assert_int_eq(workshop->whole.last_price, price);
@@ -146,6 +149,7 @@ START_TEST(worths_have_as_many_bits_as_stay_in_range)
         ck_assert(bits == 30 || price + cost > most >> (bits + 1));
         msl_workshop_close(workshop);
     }
+    ck_assert_int_gt(is_half, 5);
 }
 END_TEST
 
@@ -160,6 +164,7 @@ START_TEST(a_plan_costs_less_than_each_piece_by_itself)
         tiny_start(&t);
         tiny_size(&t, 6, 6, 4, 0);
         tiny_size(&t, 7, 7, 1, 0);
+        t.sizes[2].count = 1000; /* behind them */
         tiny_heights(&t);
         tiny_stock(&t, 10, 10, 2, cost[i]);
         struct msl_workshop *workshop = searched(&t, 1000);
