@@ -204,7 +204,7 @@ static int join_with_fewest(struct joining *joining)
     const int64_t whole = joining->plan->room;
     const int64_t gain = whole - piece->join_loss;
     const int64_t more = piece->cut_width > whole ? msl_divided_up(piece->cut_width - whole, gain) : 0;
-    const int64_t first = (joining->alone <= more ? joining->alone : more + 1) - 1;
+    const int64_t first = msl_lesser(joining->alone - 1, more);
     int64_t wholes = first;
     while (wholes >= 0 && join(joining, whole, wholes))
         wholes--;

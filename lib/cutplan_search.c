@@ -35,10 +35,10 @@ static void set_prices(struct msl_workshop *workshop)
     const int64_t most = (int64_t)1 << 50;
     const int64_t cost = whole->cutting->ways[0].cost;
     const int64_t half = workshop->pricing.most_worth / 2;
-    const int64_t most_worth = half < 8 * most ? half : 8 * most;
+    const int64_t most_worth = msl_lesser(half, 8 * most);
     int32_t bits = 30;
     whole->first_price = 4 * cost;
-    whole->last_price = whole->making.best.cost < most / 16 ? whole->making.best.cost * 16 : most;
+    whole->last_price = msl_lesser(whole->making.best.cost, most / 16) * 16;
     while (bits > 0 && whole->last_price + cost > most_worth / SUMS >> bits)
         bits--;
     workshop->master.bits = bits;
