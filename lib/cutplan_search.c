@@ -61,13 +61,14 @@ static void begin(struct msl_workshop *workshop)
 /* Without a master there is only that one case. */
 static void begin_cases(struct msl_workshop *workshop)
 {
-    const struct msl_case all = { .parent = -1 };
+    static const struct msl_case all = { .parent = -1 };
     struct msl_search *whole = &workshop->whole;
+    if (workshop->has_master) {
+        msl_cases_begin(whole);
+        return;
+    }
     whole->cases[0] = all;
     whole->case_count = 1;
-    whole->stopped = whole->full = 0;
-    if (workshop->has_master)
-        msl_cases_begin(whole);
 }
 
 static void area_worths(struct msl_workshop *workshop)

@@ -75,6 +75,7 @@
     X(cutplan_most_suite) \
     X(cutplan_left_suite) \
     X(cutplan_found_suite) \
+    X(cutplan_repair_suite) \
     X(cutplan_joined_often_suite) \
     X(examples_suite)
 

@@ -2,8 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include "test_cutplan_brute.h"
-
-#include "cutplan_check.h"
+#include "test_cutplan_making.h"
 
 static struct brute brute;
 
@@ -38,29 +37,6 @@ static struct dealt open_deal(const struct tiny *t, int32_t room)
     return d;
 }
 
-/* The plan passes the check, in which it is all that there is. */
-static void ck_dealt_plan(const struct tiny *t, const struct msl_making *making)
-{
-    struct muslin_allocator memory;
-    static struct msl_pattern patterns[MSL_DEALT_MAX];
-    struct msl_found found = { .plan = *making->pool, .cost = making->best.cost };
-    struct msl_told told = msl_told_by(NULL, NULL);
-    struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
-    int64_t left[4] = { t->available[0], t->available[1] };
-    found.plan.patterns = patterns;
-    found.plan.pattern_count = making->best.count;
-    for (int32_t i = 0; i < making->best.count; i++) {
-        patterns[i] = making->pool->patterns[making->best.rows[i].pattern];
-        patterns[i].times = making->best.rows[i].times;
-        left[t->ways[patterns[i].way].stock] -= patterns[i].times;
-    }
-    muslin_allocator_libc(&memory);
-    ck_ok(msl_found_check(&t->cutting, &found, MSL_CHECK_STEPS_MAX, &told, &memory, &checked));
-    ck_assert_int_eq(checked.fault, 0);
-    for (int32_t i = 0; i < t->cutting.stock_count; i++)
-        ck_assert_int_eq(making->in_hand[i], left[i]);
-}
-
 /* Fills the pool with patterns of no use, and deals. */
 static void deal(struct dealt *d, const struct tiny *t, int64_t most_steps)
 {
@@ -73,8 +49,12 @@ static void deal(struct dealt *d, const struct tiny *t, int64_t most_steps)
     d->steps = making->pricing->sack.steps - before;
     d->cost = making->best.cost;
     ck_assert_int_eq(making->best.count > 0, d->answer == MSL_DEAL_YES);
-    if (d->answer == MSL_DEAL_YES)
-        ck_dealt_plan(t, making);
+    if (d->answer != MSL_DEAL_YES)
+        return;
+    int64_t left[4] = { 0, 0, 0, 0 };
+    ck_made_plan(t, making, left);
+    for (int32_t i = 0; i < t->cutting.stock_count; i++)
+        ck_assert_int_eq(making->in_hand[i], left[i]);
 }
 
 static struct dealt dealt_with(const struct tiny *t, int32_t room, int64_t most_steps)

@@ -52,13 +52,13 @@ static void ck_sizes(const struct msl_found *found, const struct failing_allocat
                                           (size_t)found->worth_count * sizeof found->worths[0]);
 }
 
-static void ck_proved(const struct tiny *t, const struct msl_found *found)
+static void ck_proved(const struct msl_cutting *cutting, const struct msl_found *found)
 {
     struct muslin_allocator memory;
     struct msl_told told = msl_told_by(NULL, NULL);
     struct muslin_cutplan_checked checked = { .size = (uint32_t)sizeof checked };
     muslin_allocator_libc(&memory);
-    ck_ok(msl_found_check(&t->cutting, found, MSL_CHECK_STEPS_MAX, &told, &memory, &checked));
+    ck_ok(msl_found_check(cutting, found, MSL_CHECK_STEPS_MAX, &told, &memory, &checked));
     ck_assert_int_eq(checked.fault, 0);
     ck_assert_int_eq(checked.cost, found->cost);
     ck_assert_int_eq(checked.least, found->least);
@@ -94,7 +94,7 @@ START_TEST(plans_and_proofs_hold)
         if (status == MUSLIN_OK) {
             ck_sizes(&found, &failing);
             ck_cases(&found);
-            ck_proved(&t, &found);
+            ck_proved(&t.cutting, &found);
             if (found.stopped == MUSLIN_CUTPLAN_STOPPED_WORK)
                 ck_assert_int_ge(found.work, watch.work_limit);
             msl_found_free(&failing.allocator, &found);
@@ -108,6 +108,55 @@ START_TEST(plans_and_proofs_hold)
     }
     ck_assert_int_gt(found_some, 60);
     ck_assert_int_gt(none, 2);
+}
+END_TEST
+
+/* More sizes than are searched, from a bolt or from two kinds of stock: one case, proved by area; what is said of a search
+ * before it holds no more. */
+START_TEST(many_sizes_are_proved_by_area)
+{
+    static struct msl_piece_size sizes[MSL_SIZES_MAX + 2];
+    static struct msl_way ways[MSL_SIZES_MAX + 1];
+    static int64_t heights[MSL_SIZES_MAX + 1];
+    static int64_t available[3] = { INT64_MAX, INT64_MAX, 0 };
+    for (int32_t stocks = 0; stocks < 3; stocks++) {
+        struct msl_cutting cutting = { .sizes = sizes, .ways = ways, .heights = heights, .available = available };
+        struct failing_allocator failing;
+        struct msl_watch watch = { NULL, NULL, 1000, 0 };
+        struct msl_found found;
+        int64_t area = 0;
+        cutting.size_count = cutting.height_count = MSL_SIZES_MAX + 1;
+        cutting.stock_count = stocks;
+        cutting.way_count = stocks > 0 ? stocks : cutting.size_count;
+        for (int32_t i = 0; i < cutting.size_count; i++) {
+            const struct msl_piece_size size = { 50 + i % 7, 200 - i, 0, 0, 0, 1 + i % 3, 0, 0 };
+            const struct msl_way strip = { 200 - i, 400, 200 - i, 0, 0, -1, 0 };
+            sizes[i] = size;
+            heights[i] = 200 - i;
+            area += size.across * size.along * size.count;
+            ways[i] = strip;
+        }
+        for (int32_t i = 0; i < stocks; i++) {
+            const struct msl_way sheet = { 400, 400, 400, 1, 0, i, 0 };
+            ways[i] = sheet;
+        }
+        sizes[cutting.size_count].count = 1000000; /* behind them */
+        failing_start(&failing, 0);
+        ck_ok(msl_cutplan_search(&cutting, &watch, &failing.allocator, &found));
+        ck_sizes(&found, &failing);
+        ck_cases(&found);
+        ck_proved(&cutting, &found);
+        ck_assert_int_eq(found.case_count, 1);
+        ck_assert_int_eq(found.cases[0].parent, -1);
+        ck_assert_int_eq(found.cases[0].split, 0);
+        ck_assert_int_eq(found.worth_count, cutting.size_count + stocks);
+        for (int32_t i = 0; i < stocks; i++)
+            ck_assert_int_eq(found.worths[cutting.size_count + i], 0);
+        ck_assert_int_eq(found.least, (area + 399) / 400);
+        ck_assert_int_eq(found.stopped, MUSLIN_CUTPLAN_STOPPED_SIZES);
+        msl_found_free(&failing.allocator, &found);
+        ck_assert(failing_is_clean(&failing));
+    }
 }
 END_TEST
 
@@ -192,6 +241,75 @@ START_TEST(first_plans_have_their_own_steps)
 }
 END_TEST
 
+/* ---- by turns ---------------------------------------------------------------------------------------------------- */
+
+/* A search with many cases, as it tells of itself. */
+struct turns {
+    struct msl_workshop *workshop;
+    int64_t calls;
+    int64_t ends; /* at this call; 0: never */
+    int64_t tries_before;
+    int64_t least;
+};
+
+static int32_t look_at_turns(void *context, int64_t work, int64_t best, int64_t least)
+{
+    struct turns *turns = context;
+    const int64_t tries = turns->workshop->repair.tries;
+    (void)best;
+    if (turns->calls == 1 && least < turns->workshop->whole.making.best.cost)
+        ck_assert_int_ge(tries - turns->tries_before, 20); /* after the first case and before the second */
+    ck_assert_int_ge(least, turns->least);
+    ck_assert_int_le(work, turns->workshop->whole.watch->work_limit + 200000);
+    turns->least = least;
+    turns->tries_before = tries;
+    return ++turns->calls == turns->ends;
+}
+
+/* In eighths, some hundred cases. */
+static void many_cases(struct tiny *t)
+{
+    tiny_start(t);
+    tiny_size(t, 20, 20, 32, 1);
+    tiny_size(t, 20, 52, 18, 1);
+    tiny_size(t, 28, 40, 32, 1);
+    tiny_size(t, 39, 39, 32, 1);
+    tiny_size(t, 48, 48, 8, 1);
+    tiny_size(t, 50, 50, 32, 1);
+    tiny_bolt(t, 337);
+}
+
+/* When the whole is solved its plan is repaired twenty times; who ends it is asked after each case, or each step. */
+START_TEST(repairs_and_cases_take_turns)
+{
+    static const int64_t ends[] = { 0, 1, 3, 40, 400 };
+    struct tiny t;
+    many_cases(&t);
+    for (size_t i = 0; i < sizeof ends / sizeof ends[0]; i++) {
+        static struct turns turns;
+        static struct muslin_allocator memory;
+        const struct turns begun = { .ends = ends[i] };
+        struct msl_watch watch = { look_at_turns, &turns, 6000000, ends[i] < 40 ? 0 : 1 };
+        struct msl_found found;
+        turns = begun;
+        muslin_allocator_libc(&memory);
+        turns.workshop = msl_workshop_open(&t.cutting, &watch, &memory);
+        ck_assert_ptr_nonnull(turns.workshop);
+        if (ends[i] >= 40)
+            turns.calls = 2; /* which are not after cases alone */
+        msl_workshop_search(turns.workshop);
+        ck_ok(msl_hand_out(turns.workshop, &found));
+        ck_proved(&t.cutting, &found);
+        ck_cases(&found);
+        if (ends[i] > 0 && found.least < found.cost) {
+            ck_assert_int_eq(turns.calls, ends[i]);
+            ck_assert_int_eq(found.stopped, 1);
+        }
+        msl_found_free(&memory, &found);
+    }
+}
+END_TEST
+
 /* Stock that is too little by area is shown so at once; by dealing where pieces are few; and what no case is left for. */
 START_TEST(why_there_is_no_plan)
 {
@@ -251,6 +369,8 @@ Suite *cutplan_found_suite(void)
     tcase_add_test(tcase, worths_have_as_many_bits_as_stay_in_range);
     tcase_add_test(tcase, a_plan_costs_less_than_each_piece_by_itself);
     tcase_add_test(tcase, first_plans_have_their_own_steps);
+    tcase_add_test(tcase, many_sizes_are_proved_by_area);
+    tcase_add_test(tcase, repairs_and_cases_take_turns);
     tcase_add_test(tcase, why_there_is_no_plan);
     tcase_add_test(tcase, without_memory_nothing_is_handed_out);
     suite_add_tcase(suite, tcase);

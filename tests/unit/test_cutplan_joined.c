@@ -198,38 +198,99 @@ START_TEST(as_few_whole_strips_stay_as_there_can_be)
 }
 END_TEST
 
+/* What a piece is joined from: so many whole strips, and after these of the longest ends as many as it needs. */
+struct parts {
+    int64_t wholes;
+    int64_t ends;
+};
+
+static struct parts fewest_parts(int64_t wanted, int64_t whole, int64_t loss, const int64_t *ends, int64_t count)
+{
+    struct parts parts = { 0, 0 };
+    int64_t all = loss;
+    for (int64_t i = 0; i < count && i < 16; i++)
+        all += msl_greater(ends[i] - loss, 0);
+    while (all + parts.wholes * (whole - loss) < wanted)
+        parts.wholes++;
+    for (all = loss + parts.wholes * (whole - loss); all < wanted; parts.ends++)
+        all += ends[parts.ends] - loss;
+    return parts;
+}
+
+/* The longest first. */
+static void add_end(int64_t *ends, int64_t count, int64_t end)
+{
+    for (; count > 0 && ends[count - 1] < end; count--)
+        ends[count] = ends[count - 1];
+    ends[count] = end;
+}
+
+static void ck_parts(int64_t row, const struct parts *parts)
+{
+    ck_joined(row);
+    if (p.totals.other_lengths)
+        ck_assert_int_eq(strips_of(row, INT64_MAX), parts->wholes + parts->ends);
+}
+
 /* Pieces wider than half of the bolt, each in a strip of its own as high as the joined piece or higher, leave as many
- * ends, of other lengths: of these the longest 16 and as few whole strips as suffice. */
+ * ends, of other lengths: of these the longest 16 at most, and as few whole strips as suffice. */
 START_TEST(ends_of_any_length_are_joined)
 {
     uint64_t seed = 31;
     for (int32_t round = 0; round < 400; round++) {
-        int64_t ends[20];
+        int64_t ends[24];
         int64_t length = 0;
-        const int64_t count = 1 + tiny_chance(&seed, round % 10 == 0 ? 20 : 6);
+        const int64_t count = 1 + tiny_chance(&seed, round % 4 == 0 ? 24 : 6);
         const int64_t loss = tiny_chance(&seed, 4);
         start(&p, 40);
         p.spec.work_limit = 100000;
         for (int64_t i = 0; i < count; i++) {
             const int64_t width = 21 + tiny_chance(&seed, 19);
             const int64_t height = 5 + tiny_chance(&seed, 2);
-            int64_t at = i;
             want(&p, 1, width, height);
             length += height;
-            for (; at > 0 && ends[at - 1] < 40 - width; at--)
-                ends[at] = ends[at - 1];
-            ends[at] = 40 - width;
+            add_end(ends, i, 40 - width);
         }
-        const int64_t wanted = 5 + tiny_chance(&seed, 300);
-        int64_t missing = wanted - loss;
-        for (int64_t i = 0; i < count && i < 16; i++)
-            missing -= msl_greater(ends[i] - loss, 0);
-        for (; missing > 0; missing -= 40 - loss)
-            length += 5;
+        const int64_t wanted = 5 + tiny_chance(&seed, round % 4 == 0 ? 200 : 300);
+        const struct parts parts = fewest_parts(wanted, 40, loss, ends, count);
         want_joined(wanted, 5, 1)->join_loss = loss;
-        make_joined((int64_t)count, length);
+        make_plan(&p);
+        ck_assert_int_eq(p.totals.cloth_length, length + 5 * parts.wholes);
+        ck_parts(count, &parts);
         muslin_cutplan_free(p.plan);
     }
+}
+END_TEST
+
+/* Borders fill panels from the left; the rest beside them, as wide in each, is cut into strips for the joined piece. */
+START_TEST(rests_of_panels_are_joined)
+{
+    uint64_t seed = 32;
+    int32_t joined = 0;
+    for (int32_t round = 0; round < 300; round++) {
+        int64_t ends[200];
+        int64_t count = 0;
+        const int64_t loss = tiny_chance(&seed, 4);
+        const int64_t high = 3 + tiny_chance(&seed, 9);
+        const int64_t beside = 2 + tiny_chance(&seed, 3);   /* so many borders are in a panel, 9 wide or a little more */
+        const int64_t width = beside == 4 ? 9 : 40 / (beside + 1) + 1;
+        const int64_t panels = 1 + tiny_chance(&seed, 3);
+        const int64_t length = 50 + tiny_chance(&seed, 20);
+        start(&p, 40);
+        p.spec.work_limit = 100000;
+        want_kind(&p, MUSLIN_BLANK_LENGTHWISE, beside * panels, width, length);
+        for (int64_t i = 0; i < panels * (length / high) && i < 200; i++)
+            add_end(ends, count++, 40 - beside * width);
+        const int64_t wanted = 5 + tiny_chance(&seed, 400);
+        const struct parts parts = fewest_parts(wanted, 40, loss, ends, count);
+        want_joined(wanted, high, 1)->join_loss = loss;
+        make_plan(&p);
+        ck_assert_int_eq(p.totals.cloth_length, panels * length + high * parts.wholes);
+        ck_parts(1, &parts);
+        joined += p.totals.other_lengths;
+        muslin_cutplan_free(p.plan);
+    }
+    ck_assert_int_gt(joined, 30);
 }
 END_TEST
 
@@ -433,6 +494,7 @@ Suite *cutplan_joined_suite(void)
     tcase_add_test(tcase, two_bindings_share_what_is_left);
     tcase_add_test(tcase, as_few_whole_strips_stay_as_there_can_be);
     tcase_add_test(tcase, ends_of_any_length_are_joined);
+    tcase_add_test(tcase, rests_of_panels_are_joined);
     tcase_add_test(tcase, every_joined_piece_is_tried);
     tcase_add_test(tcase, the_longest_ends_are_taken);
     tcase_add_test(tcase, the_search_for_other_lengths_is_told_as_one);
