@@ -63,12 +63,10 @@ static void begin_cases(struct msl_workshop *workshop)
 {
     static const struct msl_case all = { .parent = -1 };
     struct msl_search *whole = &workshop->whole;
-    if (workshop->has_master) {
-        msl_cases_begin(whole);
-        return;
-    }
     whole->cases[0] = all;
     whole->case_count = 1;
+    if (workshop->has_master)
+        msl_cases_begin(whole);
 }
 
 static void area_worths(struct msl_workshop *workshop)
@@ -98,16 +96,12 @@ static int is_their_turn(const struct msl_workshop *workshop, int64_t repairing)
 static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
 {
     struct msl_search *whole = &workshop->whole;
-    const int64_t before = msl_work(whole);
-    int64_t done = *repairing;
-    if (is_their_turn(workshop, done))
+    const int64_t on_cases = msl_work(whole) - *repairing;
+    if (is_their_turn(workshop, *repairing))
         msl_repair_rounded(whole, &workshop->repair);
-    done = *repairing + msl_work(whole) - before;
-    while (whole->making.best.count > 0 && is_their_turn(workshop, done)) {
+    while (whole->making.best.count > 0 && is_their_turn(workshop, msl_work(whole) - on_cases))
         msl_repair(whole, &workshop->repair);
-        done = *repairing + msl_work(whole) - before;
-    }
-    *repairing = done;
+    *repairing = msl_work(whole) - on_cases;
 }
 
 /* Between two cases the bound is known. Returns 0 when the search ends here, or was ended within a repair. */

@@ -1,7 +1,7 @@
 /* test_cutplan_first.c - first plans, and fractions rounded down.
  *
  * SPDX-License-Identifier: MIT */
-#include "test_cutplan.h"
+#include "test_cutplan_making.h"
 
 static struct msl_workshop *open_for(const struct tiny *t, const struct msl_watch *watch)
 {
@@ -189,7 +189,7 @@ END_TEST
 
 /* ---- strip by strip ---------------------------------------------------------------------------------------------- */
 
-enum { OWN, LEVEL, MIXED, RULES };
+enum { OWN, LEVEL, MIXED, RULES, PANEL = 11 };
 
 /* The highest strip within a panel that fits, for what is not slit; any other strip is as high as its way. */
 static int64_t strip_height(const struct tiny *t, int32_t way, const struct msl_piece_size *size)
@@ -300,11 +300,21 @@ static void chance_strips(struct tiny *t, uint64_t *seed, int with_panels)
             size->run_in = tiny_chance(seed, 3);
         else if (with_panels && size->turned_across == 0 && tiny_chance(seed, 2) == 0)
             size->slit = 1;
+        if (size->slit) /* there is no strip so high */
+            size->along = PANEL;
     }
-    const struct msl_way panel = { 11, 14, 11, 1, 1, -1, 0 };
+    const struct msl_way panel = { PANEL, 14, PANEL, 1, 1, -1, 0 };
     if (with_panels)
         t->ways[t->cutting.way_count++] = panel;
     tiny_bolt(t, 13 + tiny_chance(seed, 20));
+    if (t->heights[0] == PANEL) {
+        t->cutting.way_count--;
+        t->cutting.height_count--;
+        for (int32_t i = 1; i < t->cutting.way_count; i++)
+            t->ways[i] = t->ways[i + 1];
+        for (int32_t i = 0; i < t->cutting.height_count; i++)
+            t->heights[i] = t->heights[i + 1];
+    }
     t->cutting.one_size = tiny_chance(seed, 5) == 0;
     for (int32_t i = 0; i < t->cutting.way_count; i++)
         t->ways[i].across = t->across;
@@ -323,7 +333,49 @@ START_TEST(first_plans_as_strip_by_strip)
             for (int rule = LEVEL; rule < RULES; rule++)
                 best = msl_lesser(best, cost_by_rule(&t, high, rule));
         ck_assert_int_eq(cost_of_first_in(&t, 1000, 1000, 1000, 0), best);
-        ck_assert_int_le(cost_of_first(&t, 1000, 1000, 1000), best);
+        struct msl_watch watch = { NULL, NULL, 0, 0 };
+        struct msl_workshop *workshop = open_for(&t, &watch);
+        struct msl_making *making = &workshop->whole.making;
+        making->first_steps = round % 4 == 3 ? INT64_MAX / 2 : 0;
+        msl_plan_first(making);
+        ck_assert_int_le(making->best.cost, best);
+        ck_made_plan(&t, making, NULL);
+        ck_assert_int_ge(making->pricing->sack.steps, 5 * t.cutting.size_count); /* each size is looked at for each plan */
+        msl_workshop_close(workshop);
+    }
+}
+END_TEST
+
+/* A strip of a panel with what is slit and what lies beside: where there is no room for all of it nothing of it stays. */
+START_TEST(a_panel_is_added_or_nothing)
+{
+    for (int32_t few = 0; few < 8; few++) {
+        struct tiny t;
+        struct msl_watch watch = { NULL, NULL, 0, 0 };
+        two_borders(&t, 5);
+        struct msl_workshop *workshop = open_for(&t, &watch);
+        struct msl_making *making = &workshop->whole.making;
+        struct msl_pool *pool = making->pool;
+        pool->most_patterns = few == 0 ? 0 : 9;
+        pool->most_strips = few < 3 ? few : 9; /* two are needed, of a piece each */
+        pool->most_laid = few > 2 ? few - 3 : 9;
+        for (int32_t i = 0; i < 2; i++) {
+            making->sizes[i] = i;
+            making->counts[i] = 1 + i;
+        }
+        const int32_t made = msl_plan_add_strip(making, 0, 2);
+        const int fits = few == 2 || few > 4;
+        ck_assert_int_eq(made, fits ? 0 : -1);
+        ck_assert_int_eq(pool->pattern_count, fits);
+        ck_assert_int_eq(pool->strip_count, 2 * fits);
+        ck_assert_int_eq(pool->laid_count, 2 * fits);
+        for (int32_t i = 0; i < 2 * fits; i++) {
+            ck_assert_int_eq(pool->strips[i].height, i == 0 ? 0 : 5);
+            ck_assert_int_eq(pool->strips[i].count, 1);
+            ck_assert_int_eq(pool->laid[i].size, i);
+            ck_assert_int_eq(pool->laid[i].count, 1 + i);
+        }
+        msl_workshop_close(workshop);
     }
 }
 END_TEST
@@ -492,6 +544,7 @@ Suite *cutplan_first_suite(void)
     tcase_add_test(tcase, panels_are_cut_like_strips);
     tcase_add_test(tcase, sheets_are_rounded_by_chance);
     tcase_add_test(tcase, first_plans_as_strip_by_strip);
+    tcase_add_test(tcase, a_panel_is_added_or_nothing);
     tcase_add_test(tcase, worths_are_areas);
     tcase_add_loop_test(tcase, stock_is_filled_plainly_when_there_is_no_time, 0, 60);
     tcase_add_test(tcase, long_pieces_lie_turned_plainly);

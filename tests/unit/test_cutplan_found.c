@@ -183,7 +183,7 @@ START_TEST(worths_have_as_many_bits_as_stay_in_range)
     for (int64_t cost = 1; cost < INT64_C(1) << 50; cost += cost + 1 + cost / 3, round++) {
         struct tiny t;
         tiny_start(&t);
-        tiny_size(&t, 1, 5, 2 + round % 2 * 100000000, 0);
+        tiny_size(&t, round % 2 ? 1 : 1 << 28, 5, 2, 0);
         tiny_bolt(&t, 1 << 30);
         t.ways[0].cost = cost;
         struct msl_workshop *workshop = searched(&t, 10000);
@@ -199,6 +199,7 @@ START_TEST(worths_have_as_many_bits_as_stay_in_range)
         msl_workshop_close(workshop);
     }
     ck_assert_int_gt(is_half, 5);
+    ck_assert_int_lt(is_half, round - 5);
 }
 END_TEST
 
