@@ -294,7 +294,7 @@ static void chance_strips(struct tiny *t, uint64_t *seed, int with_panels)
 {
     tiny_start(t);
     for (int64_t i = 1 + tiny_chance(seed, 6); i > 0; i--) {
-        struct msl_piece_size *size = tiny_size(t, 2 + tiny_chance(seed, 9), 2 + tiny_chance(seed, 9),
+        struct msl_piece_size *size = tiny_size(t, 1 + tiny_chance(seed, 10), 1 + tiny_chance(seed, 10),
                                                 1 + tiny_chance(seed, 9), tiny_chance(seed, 2) == 0);
         if (size->turned_across == 0 && tiny_chance(seed, 3) == 0)
             size->run_in = tiny_chance(seed, 3);
@@ -337,12 +337,29 @@ START_TEST(first_plans_as_strip_by_strip)
         struct msl_workshop *workshop = open_for(&t, &watch);
         struct msl_making *making = &workshop->whole.making;
         making->first_steps = round % 4 == 3 ? INT64_MAX / 2 : 0;
+        making->worth[0] = -7;
         msl_plan_first(making);
+        ck_assert_int_eq(making->worth[0] == -7, !msl_has_sheets(&t.cutting)); /* only then it is filled by area, too */
         ck_assert_int_le(making->best.cost, best);
         ck_made_plan(&t, making, NULL);
         ck_assert_int_ge(making->pricing->sack.steps, 5 * t.cutting.size_count); /* each size is looked at for each plan */
         msl_workshop_close(workshop);
     }
+}
+END_TEST
+
+/* Among so many ways, wherever it stands, and not beside them. */
+START_TEST(a_sheet_is_seen_among_all_ways)
+{
+    struct tiny t;
+    for (int32_t count = 1; count < 4; count++)
+        for (int32_t at = 0; at <= count + 1; at++) {
+            tiny_start(&t);
+            t.cutting.ways = t.ways + 1;
+            t.cutting.way_count = count;
+            t.ways[at].sheet = 1;
+            ck_assert_int_eq(msl_has_sheets(&t.cutting), at > 0 && at <= count);
+        }
 }
 END_TEST
 
@@ -545,6 +562,7 @@ Suite *cutplan_first_suite(void)
     tcase_add_test(tcase, sheets_are_rounded_by_chance);
     tcase_add_test(tcase, first_plans_as_strip_by_strip);
     tcase_add_test(tcase, a_panel_is_added_or_nothing);
+    tcase_add_test(tcase, a_sheet_is_seen_among_all_ways);
     tcase_add_test(tcase, worths_are_areas);
     tcase_add_loop_test(tcase, stock_is_filled_plainly_when_there_is_no_time, 0, 60);
     tcase_add_test(tcase, long_pieces_lie_turned_plainly);
