@@ -311,6 +311,127 @@ START_TEST(repairs_and_cases_take_turns)
 }
 END_TEST
 
+/* ---- when no case is left ---------------------------------------------------------------------------------------- */
+
+/* Repairs that go on when all cases are solved, and how much work was done then. */
+struct last_repairs {
+    struct msl_workshop *workshop;
+    int64_t tries_at_first;
+    int64_t calls;
+    int64_t none_left; /* calls without a case that waits */
+    int64_t ends;      /* at this one of them; 0: never */
+    int64_t work;      /* at that one, or the last */
+};
+
+static int32_t look_at_last_repairs(void *context, int64_t work, int64_t best, int64_t least)
+{
+    struct last_repairs *last = context;
+    const struct msl_search *whole = &last->workshop->whole;
+    ck_assert_int_le(least, best);
+    if (last->calls++ == 0) {
+        last->tries_at_first = last->workshop->repair.tries;
+        ck_assert_int_eq(last->workshop->repair.part.first_price, whole->first_price);
+        ck_assert_int_eq(last->workshop->repair.part.last_price, whole->last_price);
+    }
+    last->none_left += whole->heap_count == 0 && whole->next < 0;
+    last->work = work;
+    return last->ends > 0 && last->none_left == last->ends;
+}
+
+/* Three each of 14, 13, 8 and 6, of 26: 123 in all, five strips by area, six in truth, which packing does not show of
+ * stacks. */
+static struct msl_found search_to_the_end(struct last_repairs *last, int64_t work_limit, int32_t most_cases)
+{
+    static struct muslin_allocator memory;
+    static struct tiny t;
+    static struct msl_watch watch;
+    struct msl_found found;
+    tiny_start(&t);
+    tiny_size(&t, 13, 10, 3, 0);
+    tiny_size(&t, 6, 10, 3, 0);
+    tiny_size(&t, 14, 10, 3, 0);
+    tiny_size(&t, 8, 10, 3, 0);
+    tiny_bolt(&t, 26);
+    t.cutting.stacked = 1;
+    watch.step = look_at_last_repairs;
+    watch.context = last;
+    watch.work_limit = work_limit;
+    muslin_allocator_libc(&memory);
+    last->workshop = msl_workshop_open(&t.cutting, &watch, &memory);
+    ck_assert_ptr_nonnull(last->workshop);
+    if (most_cases > 0)
+        last->workshop->whole.most_cases = most_cases;
+    msl_workshop_search(last->workshop);
+    ck_ok(msl_hand_out(last->workshop, &found));
+    ck_assert_int_eq(found.cost, 60);
+    ck_assert_int_eq(found.least, 50);
+    ck_proved(&t.cutting, &found);
+    msl_found_free(&memory, &found);
+    return found;
+}
+
+/* Four hundred more, each of which tells; or until who is told ends it, or the work limit does. */
+START_TEST(repairs_go_on_when_no_case_is_left)
+{
+    struct last_repairs last = { .ends = 0 };
+    struct msl_found found = search_to_the_end(&last, INT64_C(1) << 40, 0);
+    const int64_t work = last.work;
+    ck_assert_int_eq(found.stopped, MUSLIN_CUTPLAN_STOPPED_NO_MORE);
+    ck_assert_int_ge(last.none_left, 400);
+    ck_assert_int_le(last.none_left, 402); /* the last case may be one of them */
+    struct last_repairs full = { .ends = 0 };
+    found = search_to_the_end(&full, INT64_C(1) << 40, 1);
+    ck_assert_int_eq(found.stopped, MUSLIN_CUTPLAN_STOPPED_MEMORY);
+    ck_assert_int_ge(full.none_left, 400);
+    struct last_repairs ended = { .ends = 100 };
+    found = search_to_the_end(&ended, INT64_C(1) << 40, 0);
+    ck_assert_int_eq(found.stopped, MUSLIN_CUTPLAN_STOPPED_PROGRESS);
+    ck_assert_int_eq(ended.none_left, 100);
+    ck_assert_int_lt(ended.work, work);
+    struct last_repairs limited = { .ends = 0 };
+    found = search_to_the_end(&limited, ended.work, 0);
+    ck_assert_int_eq(found.stopped, MUSLIN_CUTPLAN_STOPPED_WORK);
+    ck_assert_int_eq(limited.none_left, 100); /* as many come to that work */
+    ck_assert_int_eq(limited.work, ended.work);
+    struct last_repairs enough = { .ends = 0 };
+    found = search_to_the_end(&enough, work, 0); /* all were made, and just so much work */
+    ck_assert_int_eq(found.stopped, MUSLIN_CUTPLAN_STOPPED_NO_MORE);
+}
+END_TEST
+
+/* Of a bolt with panels all is first planned right across, once; of what else there is not. */
+START_TEST(panels_are_first_planned_across)
+{
+    for (int32_t kind = 0; kind < 4; kind++) { /* a bolt, with panels, these with stacks, stock */
+        static struct muslin_allocator memory;
+        struct last_repairs last = { .ends = 0 };
+        struct msl_watch watch = { look_at_last_repairs, &last, 100000, 0 };
+        const struct msl_way panel = { 30, 20, 30, 1, 1, -1, 0 };
+        struct tiny t;
+        tiny_start(&t);
+        if (kind == 1 || kind == 2)
+            t.ways[t.cutting.way_count++] = panel;
+        tiny_size(&t, 5, 5, 12, 0);
+        tiny_size(&t, 7, 8, 5, 0);
+        tiny_heights(&t);
+        if (kind == 3)
+            tiny_stock(&t, 20, 20, 9, 1);
+        else
+            tiny_bolt(&t, 20);
+        if (kind == 1 || kind == 2)
+            tiny_size(&t, 3, 30, 4, 0)->slit = 1;
+        t.cutting.stacked = kind == 2;
+        muslin_allocator_libc(&memory);
+        last.workshop = msl_workshop_open(&t.cutting, &watch, &memory);
+        ck_assert_ptr_nonnull(last.workshop);
+        msl_workshop_search(last.workshop);
+        ck_assert_int_gt(last.calls, 0);
+        ck_assert_int_eq(last.tries_at_first, kind == 1);
+        msl_workshop_close(last.workshop);
+    }
+}
+END_TEST
+
 /* Stock that is too little by area is shown so at once; by dealing where pieces are few; and what no case is left for. */
 START_TEST(why_there_is_no_plan)
 {
@@ -372,6 +493,8 @@ Suite *cutplan_found_suite(void)
     tcase_add_test(tcase, first_plans_have_their_own_steps);
     tcase_add_test(tcase, many_sizes_are_proved_by_area);
     tcase_add_test(tcase, repairs_and_cases_take_turns);
+    tcase_add_test(tcase, repairs_go_on_when_no_case_is_left);
+    tcase_add_test(tcase, panels_are_first_planned_across);
     tcase_add_test(tcase, why_there_is_no_plan);
     tcase_add_test(tcase, without_memory_nothing_is_handed_out);
     suite_add_tcase(suite, tcase);

@@ -203,7 +203,7 @@ START_TEST(the_earliest_packing_is_found)
         int64_t left[KINDS];
         tiny_start(&t);
         for (int64_t i = 1 + tiny_chance(&seed, 4); i > 0; i--)
-            tiny_size(&t, 2 + tiny_chance(&seed, 9), 5, 1 + tiny_chance(&seed, 3), 0)->run_in =
+            tiny_size(&t, 1 + tiny_chance(&seed, 10), 5, 1 + tiny_chance(&seed, 3), 0)->run_in =
                 tiny_chance(&seed, 2) == 0 ? 1 + tiny_chance(&seed, 4) : 0;
         t.cutting.one_size = tiny_chance(&seed, 8) == 0;
         tiny_bolt(&t, 15 + tiny_chance(&seed, 8));
