@@ -178,13 +178,11 @@ static int take_plan(const struct muslin_allocator *allocator, struct msl_found 
     return 0;
 }
 
-/* How much the plan needs. */
+/* How much the plan needs, into what is empty. */
 static void measure(const struct msl_search *whole, struct msl_pool *plan)
 {
     const struct msl_plan *best = &whole->making.best;
-    plan->pattern_count = plan->strip_count = plan->laid_count = 0;
     plan->most_patterns = best->count;
-    plan->most_strips = plan->most_laid = 0;
     for (int32_t i = 0; i < best->count; i++) {
         const struct msl_pattern *pattern = &whole->pool.patterns[best->rows[i].pattern];
         plan->most_strips += pattern->count;
@@ -198,7 +196,9 @@ static void copy_plan(const struct msl_search *whole, struct msl_pool *plan)
     const struct msl_plan *best = &whole->making.best;
     for (int32_t i = 0; i < best->count; i++) {
         const struct msl_pattern *from = &whole->pool.patterns[best->rows[i].pattern];
-        const struct msl_pattern pattern = { best->rows[i].times, from->way, plan->strip_count, from->count, 0 };
+        const struct msl_pattern pattern = {
+            .times = best->rows[i].times, .way = from->way, .first = plan->strip_count, .count = from->count
+        };
         plan->patterns[plan->pattern_count++] = pattern;
         for (int32_t s = 0; s < from->count; s++) {
             const struct msl_strip *strip = &whole->pool.strips[from->first + s];
@@ -216,10 +216,9 @@ static void bound_cases(struct msl_found *found)
     found->least = found->cost;
     for (int32_t i = 0; i < found->case_count; i++) {
         struct msl_case *of = &found->cases[i];
-        if (of->least > found->cost)
-            of->least = found->cost;
-        if (of->split == 0 && of->packed == 0 && of->least < found->least)
-            found->least = of->least;
+        of->least = msl_lesser(of->least, found->cost);
+        if (of->split == 0 && of->packed == 0)
+            found->least = msl_lesser(found->least, of->least);
     }
 }
 

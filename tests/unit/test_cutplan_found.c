@@ -2,7 +2,7 @@
  * and what it says of itself is so.
  *
  * SPDX-License-Identifier: MIT */
-#include "test_cutplan.h"
+#include "test_cutplan_sets.h"
 
 #include "cutplan_check.h"
 #include "muslin/cutplan.h"
@@ -432,6 +432,50 @@ START_TEST(panels_are_first_planned_across)
 }
 END_TEST
 
+/* ---- dealt ------------------------------------------------------------------------------------------------------- */
+
+/* Few pieces from little stock: whether it suffices is always known, if not by the search then by dealing; with little
+ * work, that looks at fewer cases, now and then neither comes to an end. */
+START_TEST(whether_little_stock_suffices_is_known)
+{
+    uint64_t seed = 40;
+    int32_t dealt[2] = { 0, 0 };
+    for (int32_t round = 0; round < 300; round++) {
+        static struct failing_allocator failing;
+        static struct msl_watch watch;
+        struct tiny t;
+        struct msl_found found;
+        const int is_little = round < 200;
+        watch.work_limit = is_little ? 4000 : 400000;
+        chance_pieces(&t, &seed);
+        t.cutting.stacked = tiny_chance(&seed, 2) == 0;
+        t.cutting.one_size = tiny_chance(&seed, 5) == 0;
+        const int truth = can_be_dealt(&t);
+        failing_start(&failing, 0);
+        struct msl_workshop *workshop = msl_workshop_open(&t.cutting, &watch, &failing.allocator);
+        ck_assert_ptr_nonnull(workshop);
+        msl_workshop_search(workshop);
+        const int32_t bits = workshop->master.bits;
+        const int64_t worth = workshop->whole.worths[0];
+        dealt[truth] += workshop->deal.piece_count > 0;
+        const muslin_status status = msl_hand_out(workshop, &found);
+        if (!is_little || status != MUSLIN_ERR_WORK_LIMIT)
+            ck_status(status, truth ? MUSLIN_OK : MUSLIN_ERR_NOT_ENOUGH);
+        if (status == MUSLIN_OK) {
+            ck_assert_int_eq(found.bits, bits);
+            ck_assert_int_eq(found.worths[0], worth);
+            ck_sizes(&found, &failing);
+            ck_cases(&found);
+            ck_proved(&t.cutting, &found);
+            msl_found_free(&failing.allocator, &found);
+        }
+        ck_assert(failing_is_clean(&failing));
+    }
+    ck_assert_int_gt(dealt[1], 0);
+    ck_assert_int_gt(dealt[0], 0);
+}
+END_TEST
+
 /* Stock that is too little by area is shown so at once; by dealing where pieces are few; and what no case is left for. */
 START_TEST(why_there_is_no_plan)
 {
@@ -495,6 +539,7 @@ Suite *cutplan_found_suite(void)
     tcase_add_test(tcase, repairs_and_cases_take_turns);
     tcase_add_test(tcase, repairs_go_on_when_no_case_is_left);
     tcase_add_test(tcase, panels_are_first_planned_across);
+    tcase_add_test(tcase, whether_little_stock_suffices_is_known);
     tcase_add_test(tcase, why_there_is_no_plan);
     tcase_add_test(tcase, without_memory_nothing_is_handed_out);
     suite_add_tcase(suite, tcase);

@@ -169,8 +169,9 @@ static void make_stacks(struct fenced *f, uint64_t *seed)
     }
     const int32_t sheet = tiny_chance(seed, 2) == 0;
     add_way(f, 2 + tiny_chance(seed, 6), 1 + tiny_chance(seed, 5), sheet, sheet && tiny_chance(seed, 2) == 0);
+    const int32_t many = sheet ? 2 : 1 + (int32_t)tiny_chance(seed, 2); /* of a strip perhaps none */
     for (int64_t height = 5; height > 0; height--)
-        if (tiny_chance(seed, 2) == 0)
+        if (tiny_chance(seed, 2) == 0 && many > 1)
             f->t.cutting.heights[f->t.cutting.height_count++] = height;
     f->t.cutting.one_size = tiny_chance(seed, 3) == 0;
     f->t.cutting.stacked = 1;
