@@ -34,7 +34,7 @@ static int is_earlier(const struct place *a, const struct place *b)
 /* A row laid one way from a place on; `fits` is 0 where not one piece does. */
 struct laid {
     struct msl_cut_way way;
-    struct place first; /* behind the first strip, or where it began when there is no strip */
+    struct place first; /* behind the first strip, where there is one */
     struct place end;
     int fits;
 };
@@ -59,7 +59,7 @@ static struct laid lay_way(const struct msl_job *job, const struct muslin_cutlis
     struct laid laid = { .way = msl_way_of(cut, job->stock.width, turned), .first = from, .end = from };
     const int has_room = laid.way.per_strip != 0 && laid.way.along <= job->stock.length;
     laid.fits = has_room || cut->count == 0;
-    if (!has_room || cut->count == 0)
+    if (!has_room)
         return laid;
     laid.first = behind(from, 1, laid.way.along, job->stock.length);
     laid.end = behind(from, laid.way.strips, laid.way.along, job->stock.length);

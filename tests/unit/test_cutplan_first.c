@@ -290,34 +290,37 @@ static int64_t cost_by_rule(const struct tiny *t, int high, int rule)
     return cost;
 }
 
+/* Sizes that fit, some of them only turned; with panels some are slit from these, and there is no strip so high. */
 static void chance_strips(struct tiny *t, uint64_t *seed, int with_panels)
 {
+    const int64_t bolt = 8 + tiny_chance(seed, 25);
     tiny_start(t);
     for (int64_t i = 1 + tiny_chance(seed, 6); i > 0; i--) {
         struct msl_piece_size *size = tiny_size(t, 1 + tiny_chance(seed, 10), 1 + tiny_chance(seed, 10),
                                                 1 + tiny_chance(seed, 9), tiny_chance(seed, 2) == 0);
-        if (size->turned_across == 0 && tiny_chance(seed, 3) == 0)
-            size->run_in = tiny_chance(seed, 3);
-        else if (with_panels && size->turned_across == 0 && tiny_chance(seed, 2) == 0)
-            size->slit = 1;
-        if (size->slit) /* there is no strip so high */
+        if (size->turned_across == 0 || size->turned_across > bolt) {
+            size->turned_across = size->turned_along = 0;
+            size->across = 1 + size->across * 7 / 10;
+            size->run_in = tiny_chance(seed, 3) == 0 ? tiny_chance(seed, 3) : 0;
+            size->slit = with_panels && size->run_in == 0 && tiny_chance(seed, 2) == 0;
+        }
+        if (size->run_in + size->across > bolt && size->turned_across == 0)
+            size->run_in = 0;
+        if (size->slit)
             size->along = PANEL;
+        else if (with_panels && size->turned_across == 0 && tiny_chance(seed, 5) == 0)
+            size->along = PANEL + 3;
     }
-    const struct msl_way panel = { PANEL, 14, PANEL, 1, 1, -1, 0 };
-    if (with_panels)
-        t->ways[t->cutting.way_count++] = panel;
-    tiny_bolt(t, 13 + tiny_chance(seed, 20));
-    if (t->heights[0] == PANEL) {
-        t->cutting.way_count--;
-        t->cutting.height_count--;
-        for (int32_t i = 1; i < t->cutting.way_count; i++)
-            t->ways[i] = t->ways[i + 1];
-        for (int32_t i = 0; i < t->cutting.height_count; i++)
-            t->heights[i] = t->heights[i + 1];
-    }
+    tiny_bolt(t, bolt);
     t->cutting.one_size = tiny_chance(seed, 5) == 0;
     for (int32_t i = 0; i < t->cutting.way_count; i++)
-        t->ways[i].across = t->across;
+        t->ways[i].sheet = t->ways[i].panel = t->ways[i].along == PANEL;
+    for (int32_t i = 0; i < t->cutting.height_count; i++)
+        if (t->heights[i] == PANEL) {
+            t->cutting.height_count--;
+            for (int32_t k = i; k < t->cutting.height_count; k++)
+                t->heights[k] = t->heights[k + 1];
+        }
 }
 
 /* The cheapest of: each size in strips of its own; and by height, as low or as high as each may lie, in strips of just
