@@ -97,6 +97,7 @@ START_TEST(what_is_near_is_taken_out_every_second_time)
     enum { SIZES = 30 };
     struct tiny t;
     int64_t widest[2] = { 0, 0 };
+    int64_t farthest = 0; /* way of the first of those near each other */
     struct msl_workshop *workshop = one_a_strip(&t, SIZES, 40);
     const struct msl_repair *repair = &workshop->repair;
     for (int64_t tries = 0; tries < 64; tries++) {
@@ -105,6 +106,8 @@ START_TEST(what_is_near_is_taken_out_every_second_time)
         const int64_t wide = repair->size_of[sizes - 1] - repair->size_of[0];
         ck_assert_int_eq(pieces_out(repair) <= 5 + tries % 16, 1);
         widest[tries / 16 % 2] = msl_greater(widest[tries / 16 % 2], wide);
+        if (tries / 16 % 2)
+            farthest = msl_greater(farthest, repair->size_of[0]);
         ck_assert_int_eq(repair->cutting.way_count, sizes);
         for (int32_t i = 0; i < sizes; i++) {
             ck_assert_int_eq(repair->cutting.sizes[i].along, 40 - repair->size_of[i]);
@@ -114,7 +117,8 @@ START_TEST(what_is_near_is_taken_out_every_second_time)
     }
     ck_assert_int_gt(widest[0], 20);
     ck_assert_int_le(widest[1], 14);
-    ck_assert_int_gt(widest[1], 2);
+    ck_assert_int_gt(widest[1], 8); /* to both sides */
+    ck_assert_int_gt(farthest, 15);
     msl_workshop_close(workshop);
 }
 END_TEST
@@ -240,7 +244,8 @@ END_TEST
 
 /* ---- levels rounded ---------------------------------------------------------------------------------------------- */
 
-/* The master has so many eighths of a strip, or of a sheet, of one piece. Returns how many the plan begins with. */
+/* The master has so many eighths of a strip, or of a sheet, of one piece, and a slack; what lies behind is not its own.
+ * Returns how many the plan begins with. */
 static int64_t rounded(struct msl_workshop *workshop, int64_t eighths)
 {
     struct msl_search *whole = &workshop->whole;
@@ -250,11 +255,15 @@ static int64_t rounded(struct msl_workshop *workshop, int64_t eighths)
     master->basis[0].column = 0;
     master->basis[0].against = 0;
     master->level[0] = eighths << (master->point - 3);
-    master->row_count = 1;
+    master->basis[1].column = -1;
+    master->basis[2].column = 0;
+    master->basis[2].against = 0;
+    master->level[1] = master->level[2] = (int64_t)2 << master->point;
+    master->row_count = 2;
     whole->making.best.cost = INT64_C(1) << 40; /* so that any plan is better */
     msl_repair_rounded(whole, &workshop->repair);
     for (int32_t i = 0; i < plan->count; i++)
-        times += plan->rows[i].pattern == 0 && i == 0 ? plan->rows[i].times : 0;
+        times += plan->rows[i].pattern == 0 ? plan->rows[i].times : 0;
     return times;
 }
 
@@ -301,12 +310,35 @@ START_TEST(levels_are_rounded_by_chance)
 }
 END_TEST
 
+/* Where there are panels, strips are left to the rest: of the pattern that the master has nothing is begun with. */
+START_TEST(strips_beside_panels_are_not_rounded)
+{
+    struct tiny t;
+    const int32_t sizes[1] = { 0 };
+    const int32_t counts[1] = { 1 };
+    const struct msl_way panel = { 30, 10, 30, 1, 1, -1, 0 };
+    for (int panels = 0; panels < 2; panels++) {
+        tiny_start(&t);
+        if (panels)
+            t.ways[t.cutting.way_count++] = panel;
+        tiny_size(&t, 10, 10, 9, 0);
+        tiny_bolt(&t, 10);
+        struct msl_workshop *workshop = open_repair(&t, INT64_C(1) << 30);
+        msl_pool_add(&workshop->whole.pool, panels, 10, sizes, counts, 1);
+        const int64_t times = rounded(workshop, 8 * 3);
+        ck_assert_int_eq(times, panels ? 0 : 3);
+        msl_workshop_close(workshop);
+    }
+}
+END_TEST
+
 /* No more than are wanted, or than the stock has. */
 START_TEST(levels_are_no_more_than_is_wanted)
 {
     for (int sheet = 0; sheet < 2; sheet++) {
         struct tiny t;
         struct msl_workshop *workshop = open_rounding(&t, sheet);
+        ck_assert_int_eq(rounded(workshop, 8), 1);
         ck_assert_int_eq(rounded(workshop, 8 * 30), 9);
         t.available[0] = 4; /* as many as are left of nine */
         ck_assert_int_eq(rounded(workshop, 8 * 30), sheet ? 4 : 9);
@@ -329,6 +361,7 @@ Suite *cutplan_repair_suite(void)
     tcase_add_test(tcase, sheets_apart_come_together);
     tcase_add_test(tcase, all_is_planned_across);
     tcase_add_test(tcase, levels_are_rounded_by_chance);
+    tcase_add_test(tcase, strips_beside_panels_are_not_rounded);
     tcase_add_test(tcase, levels_are_no_more_than_is_wanted);
     suite_add_tcase(suite, tcase);
     return suite;
