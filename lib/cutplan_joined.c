@@ -104,9 +104,9 @@ static void look_at_panel(struct joining *joining, const struct msl_pattern *pat
 
 static void look_at(struct joining *joining, const struct msl_pattern *pattern, int64_t times, int without)
 {
-    if (times > 0 && joining->plan->cutting.ways[pattern->way].sheet)
+    if (joining->plan->cutting.ways[pattern->way].sheet)
         look_at_panel(joining, pattern, times, without);
-    else if (times > 0)
+    else
         look_at_strip(joining, pattern, times, without);
 }
 

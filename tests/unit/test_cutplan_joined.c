@@ -294,6 +294,36 @@ START_TEST(rests_of_panels_are_joined)
 }
 END_TEST
 
+/* Two borders of 10 x 54 leave 20 x 54 of a panel, in which four squares of 12 stand one above the other: beside them
+ * are four ends of 8, behind them 6, too low. So 32 are joined from these; 33 are not. */
+START_TEST(ends_within_panels_are_joined)
+{
+    for (int64_t more = 0; more < 2; more++) {
+        start(&p, 40);
+        want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, 10, 54);
+        want(&p, 4, 12, 12);
+        want_joined(32 + more, 12, 1)->join_loss = 0;
+        make_joined(2, 54 + 12 * more);
+        ck_assert_int_eq(strips_of(2, INT64_MAX), more ? 1 : 4);
+        muslin_cutplan_free(p.plan);
+    }
+}
+END_TEST
+
+/* Two ends of 16: of no loss they give 32, or 31 where either may be 15, or 30 where both are; not less. */
+START_TEST(parts_are_cut_as_short_as_they_may_be)
+{
+    for (int64_t length = 28; length <= 33; length++)
+        for (int64_t least = 14; least <= 17; least++) {
+            start(&p, 40);
+            want(&p, 2, 24, 5);
+            want_joined(length, 5, least)->join_loss = 0;
+            make_joined(1, length <= 32 && length >= 2 * least ? 10 : 15);
+            muslin_cutplan_free(p.plan);
+        }
+}
+END_TEST
+
 /* Of three joined pieces of 40, each of another height, one may be in parts that are left beside three pieces of 24 in
  * strips as high as it: the others would have to be longer there. So it needs no strip, whichever it is. */
 START_TEST(every_joined_piece_is_tried)
@@ -495,6 +525,8 @@ Suite *cutplan_joined_suite(void)
     tcase_add_test(tcase, as_few_whole_strips_stay_as_there_can_be);
     tcase_add_test(tcase, ends_of_any_length_are_joined);
     tcase_add_test(tcase, rests_of_panels_are_joined);
+    tcase_add_test(tcase, ends_within_panels_are_joined);
+    tcase_add_test(tcase, parts_are_cut_as_short_as_they_may_be);
     tcase_add_test(tcase, every_joined_piece_is_tried);
     tcase_add_test(tcase, the_longest_ends_are_taken);
     tcase_add_test(tcase, the_search_for_other_lengths_is_told_as_one);

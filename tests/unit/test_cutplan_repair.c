@@ -219,6 +219,84 @@ START_TEST(sheets_apart_come_together)
 }
 END_TEST
 
+/* Of 12: 6 + 3 + 3 and 5 + 4 + 3 fill strips. From the widest down they are laid as 6 + 5, 4 + 3 + 3 and 3; only cases
+ * find the others. Strips, or sheets of one strip each. */
+START_TEST(cases_find_what_first_plans_do_not)
+{
+    static const int32_t sizes[4] = { 0, 1, 2, 3 };
+    static const int32_t first[2] = { 1, 1 };
+    static const int32_t second[2] = { 1, 2 };
+    static const int32_t third[1] = { 1 };
+    for (int sheets = 0; sheets < 2; sheets++) {
+        struct tiny t;
+        tiny_start(&t);
+        tiny_size(&t, 6, 5, 2, 0);
+        tiny_size(&t, 5, 5, 2, 0);
+        tiny_size(&t, 4, 5, 2, 0);
+        tiny_size(&t, 3, 5, 6, 0);
+        tiny_heights(&t);
+        if (sheets)
+            tiny_stock(&t, 12, 5, 9, 5);
+        else
+            tiny_bolt(&t, 12);
+        t.cutting.way_count = 1;
+        struct msl_workshop *workshop = open_repair(&t, INT64_C(1) << 30);
+        msl_plan_begin(&workshop->whole.making);
+        put_strips(&workshop->whole, 0, 5, &sizes[0], first, 2, 2);
+        put_strips(&workshop->whole, 0, 5, &sizes[2], second, 2, 2);
+        put_strips(&workshop->whole, 0, 5, &sizes[3], third, 1, 2);
+        ck_assert_int_eq(msl_plan_end(&workshop->whole.making, 1), 1);
+        ck_assert_int_eq(workshop->whole.making.best.cost, 6 * 5);
+        repair_to(&t, workshop, 4 * 5);
+        msl_workshop_close(workshop);
+    }
+}
+END_TEST
+
+/* Where pool or plan have no more room nothing is put back, and the plan stays as it is. */
+START_TEST(without_room_the_plan_stays)
+{
+    static const int32_t sizes[2] = { 0, 1 };
+    static const int32_t counts[2] = { 1, 2 };
+    for (int which = 0; which < 8; which++) {
+        const int sheets = which / 4;
+        struct tiny t;
+        two_widths(&t);
+        tiny_heights(&t);
+        if (sheets)
+            tiny_stock(&t, 20, 10, 15, 2);
+        else
+            tiny_bolt(&t, 20);
+        t.cutting.way_count = 1;
+        struct msl_workshop *workshop = open_repair(&t, INT64_C(1) << 30);
+        struct msl_making *making = &workshop->whole.making;
+        struct msl_pool *pool = making->pool;
+        msl_plan_begin(making);
+        put_strips(&workshop->whole, 0, 5, &sizes[0], &counts[0], 1, 10);
+        put_strips(&workshop->whole, 0, 5, &sizes[1], &counts[1], 1, 5);
+        ck_assert_int_eq(msl_plan_end(making, 1), 1);
+        const int64_t cost = making->best.cost;
+        if (which % 4 == 0)
+            pool->most_patterns = pool->pattern_count;
+        else if (which % 4 == 1)
+            pool->most_strips = pool->strip_count;
+        else if (which % 4 == 2)
+            pool->most_laid = pool->laid_count;
+        else
+            making->plan.most = 2;
+        for (int32_t tries = 0; tries < 20; tries++) {
+            ck_assert_int_eq(msl_repair(&workshop->whole, &workshop->repair), 0);
+            ck_assert_int_eq(making->best.cost, cost);
+            ck_assert_int_eq(pool->pattern_count, 2);
+            ck_assert_int_eq(pool->strip_count, 2);
+            ck_assert_int_eq(pool->laid_count, 2);
+            ck_made_plan(&t, making, NULL);
+        }
+        msl_workshop_close(workshop);
+    }
+}
+END_TEST
+
 /* Four borders 3 x 30 and squares of 5, of 20: panels cut like one strip are two of 30, each with two borders and two
  * squares; 8 squares more take two strips. */
 START_TEST(all_is_planned_across)
@@ -359,6 +437,8 @@ Suite *cutplan_repair_suite(void)
     tcase_add_test(tcase, sheets_count_by_their_strips);
     tcase_add_test(tcase, strips_apart_come_together);
     tcase_add_test(tcase, sheets_apart_come_together);
+    tcase_add_test(tcase, cases_find_what_first_plans_do_not);
+    tcase_add_test(tcase, without_room_the_plan_stays);
     tcase_add_test(tcase, all_is_planned_across);
     tcase_add_test(tcase, levels_are_rounded_by_chance);
     tcase_add_test(tcase, strips_beside_panels_are_not_rounded);
