@@ -87,7 +87,9 @@ muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_le
                                     size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct widths asked = { least_width, most_width, widths, { progress, context, 0 } };
+    struct widths asked = {
+        least_width, most_width, widths, { .progress = progress, .context = context }
+    };
     msl_want_plan(&check, plan);
     want_bolt(&check, plan);
     want_widths(&check, least_width, most_width, widths);

@@ -467,14 +467,18 @@ END_TEST
 
 START_TEST(more_sizes_than_are_searched)
 {
+    struct failing_allocator failing;
     start(&p, WHOLE_IN(40));
     for (int64_t i = 0; i < 59; i++)
         want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(61) + i * 1016, WHOLE_IN(5) + i * 1016);
     want_joined(WHOLE_IN(400), WHOLE_IN(5), WHOLE_IN(10));
-    make_plan(&p);
+    failing_start(&failing, 0);
+    ck_ok(plan_with(&p, &failing.allocator, NULL));
+    ck_plan(&p);
     ck_joined(59);
     ck_assert_int_eq(strips_of(59, WHOLE_IN(40)), 10); /* as if none were left over */
     muslin_cutplan_free(p.plan);
+    ck_assert(failing_is_clean(&failing));
 }
 END_TEST
 
