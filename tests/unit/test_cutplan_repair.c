@@ -90,7 +90,7 @@ START_TEST(no_more_is_taken_out_than_there_is)
 }
 END_TEST
 
-/* Sixteen times whatever it is, and sixteen times nothing that is eight ways or more from the first that was taken; so
+/* Sixteen times whatever it is, then sixteen times nothing that is eight ways or more from the first that was taken; so
  * all lie within fourteen ways, seven to either side. A part is looked for in strips just as high as its own sizes. */
 START_TEST(what_is_near_is_taken_out_every_second_time)
 {
@@ -100,7 +100,7 @@ START_TEST(what_is_near_is_taken_out_every_second_time)
     int64_t farthest = 0; /* way of the first of those near each other */
     struct msl_workshop *workshop = one_a_strip(&t, SIZES, 40);
     const struct msl_repair *repair = &workshop->repair;
-    for (int64_t tries = 0; tries < 64; tries++) {
+    for (int64_t tries = 0; tries < 640; tries++) {
         msl_repair(&workshop->whole, &workshop->repair);
         const int32_t sizes = repair->cutting.size_count;
         const int64_t wide = repair->size_of[sizes - 1] - repair->size_of[0];
