@@ -124,6 +124,22 @@ START_TEST(other_widths_leave_the_plan_alone)
 }
 END_TEST
 
+/* Nothing needs no width; a tick needs itself and what is lost. */
+START_TEST(the_narrowest_width_of_next_to_nothing)
+{
+    for (int64_t count = 0; count < 2; count++) {
+        muslin_len narrowest = -7;
+        start(&p, 40);
+        p.spec.end_loss = 4;
+        want(&p, count, 1, 5);
+        ck_ok(try_plan(&p, NULL));
+        ck_ok(muslin_cutplan_narrowest(p.plan, &narrowest, NULL));
+        ck_assert_int_eq(narrowest, 5 * count);
+        muslin_cutplan_free(p.plan);
+    }
+}
+END_TEST
+
 /* Of stock there are no other widths; one width is asked for once, of a piece a tick high, too. */
 START_TEST(widths_that_can_not_be)
 {
@@ -192,6 +208,7 @@ Suite *cutplan_left_suite(void)
     TCase *tcase = tcase_create("left");
     tcase_add_test(tcase, pieces_ends_and_left_overs_are_all_of_the_cloth);
     tcase_add_test(tcase, other_widths_leave_the_plan_alone);
+    tcase_add_test(tcase, the_narrowest_width_of_next_to_nothing);
     tcase_add_test(tcase, widths_that_can_not_be);
     tcase_add_test(tcase, the_narrowest_width_is_how_far_pieces_reach);
     suite_add_tcase(suite, tcase);
