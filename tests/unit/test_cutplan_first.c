@@ -294,6 +294,7 @@ static int64_t cost_by_rule(const struct tiny *t, int high, int rule)
 static void chance_strips(struct tiny *t, uint64_t *seed, int with_panels)
 {
     const int64_t bolt = 8 + tiny_chance(seed, 25);
+    int is_within = 0; /* some strip within a panel is as long as it */
     tiny_start(t);
     for (int64_t i = 1 + tiny_chance(seed, 6); i > 0; i--) {
         struct msl_piece_size *size = tiny_size(t, 1 + tiny_chance(seed, 10), 1 + tiny_chance(seed, 10),
@@ -309,14 +310,15 @@ static void chance_strips(struct tiny *t, uint64_t *seed, int with_panels)
         if (size->slit)
             size->along = PANEL;
         else if (with_panels && size->turned_across == 0 && tiny_chance(seed, 5) == 0)
-            size->along = PANEL + 3;
+            size->along = PANEL + 3 * tiny_chance(seed, 2);
+        is_within |= size->along == PANEL && !size->slit;
     }
     tiny_bolt(t, bolt);
     t->cutting.one_size = tiny_chance(seed, 5) == 0;
     for (int32_t i = 0; i < t->cutting.way_count; i++)
         t->ways[i].sheet = t->ways[i].panel = t->ways[i].along == PANEL;
     for (int32_t i = 0; i < t->cutting.height_count; i++)
-        if (t->heights[i] == PANEL) {
+        if (t->heights[i] == PANEL && !is_within) {
             t->cutting.height_count--;
             for (int32_t k = i; k < t->cutting.height_count; k++)
                 t->heights[k] = t->heights[k + 1];

@@ -147,6 +147,9 @@ START_TEST(widths_that_can_not_be)
     struct muslin_problem problem = PROBLEM;
     muslin_len narrowest = 0;
     size_t count = 0;
+    ck_status(muslin_cutplan_narrowest(NULL, &narrowest, NULL), MUSLIN_ERR_NULL);
+    ck_status(muslin_cutplan_widths(NULL, 40, 40, 1, NULL, NULL, rows, sizeof rows[0], 2, &count, NULL),
+              MUSLIN_ERR_NULL);
     start(&p, 40);
     want(&p, 1, 13, 1);
     ck_ok(try_plan(&p, NULL));
