@@ -412,6 +412,7 @@ START_TEST(worths_are_areas)
         tiny_start(&t);
         tiny_size(&t, side, side, 2, 0);
         tiny_size(&t, (side + 1) / 2, side, 1, 0);
+        t.sizes[2].across = t.sizes[2].along = 1 << 30; /* behind them */
         tiny_heights(&t);
         tiny_stock(&t, side, side, 9, 1);
         struct msl_workshop *workshop = open_for(&t, &watch);
