@@ -33,10 +33,8 @@ static void read_cut(struct msl_check *check, struct muslin_cutlist_piece_spec *
 void msl_want_cuts(struct msl_check *check, const struct msl_cuts *cuts)
 {
     struct muslin_cutlist_piece_spec cut = { 0 };
-    if (cuts->n > MUSLIN_CUTLIST_ROWS_MAX) {
+    if (cuts->n > MUSLIN_CUTLIST_ROWS_MAX)
         msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_ROWS, MUSLIN_CUTLIST_ROWS_MAX + 1, MUSLIN_CUTLIST_ROWS_MAX);
-        return;
-    }
     if (cuts->n != 0) {
         msl_want_pointer(check, MUSLIN_ARG_ROWS, cuts->rows);
         msl_want_row_size(check, cuts->row_size, (uint32_t)sizeof cut);
@@ -95,7 +93,7 @@ int64_t msl_cuts_area_over(const struct msl_cuts *cuts, muslin_len side, muslin_
 /* A strip's length for pieces; a loss may eat it whole. */
 static muslin_len room_of(const struct muslin_cutlist_spec *spec)
 {
-    return spec->usable_width > spec->end_loss ? spec->usable_width - spec->end_loss : 0;
+    return msl_greater(spec->usable_width - spec->end_loss, 0);
 }
 
 static muslin_len length_of(const struct msl_cut_way *way)
@@ -127,22 +125,20 @@ static void want_yield(struct msl_check *check, const struct muslin_cutlist_piec
 
 #define NO_ROOM INT64_MAX
 
-/* The least length of a strip with which this way takes no more than `most` of cloth. */
-static muslin_len room_for(const struct muslin_cutlist_piece_spec *cut, const struct msl_cut_way *way, muslin_len most)
+/* The least length of a strip with which this way takes no more than `most` of cloth, however long its own strips. */
+static muslin_len room_for(const struct muslin_cutlist_piece_spec *cut, int32_t turned, muslin_len most)
 {
-    int64_t strips = most / way->along;
-    return strips == 0 ? NO_ROOM : msl_divided_up(cut->count, strips) * way->across;
+    const struct msl_cut_way way = msl_way_of(cut, most, turned);
+    const int64_t strips = most / way.along;
+    return strips == 0 ? NO_ROOM : msl_divided_up(cut->count, strips) * way.across;
 }
 
 /* The least of all ways; a row of count 0 takes no room. */
 static muslin_len least_room(const struct muslin_cutlist_piece_spec *cut, const struct muslin_cutlist_spec *spec,
                              muslin_len most)
 {
-    struct msl_cut_way listed = msl_way_of(cut, 0, 0);
-    struct msl_cut_way turned = msl_way_of(cut, 0, 1);
-    muslin_len room = room_for(cut, &listed, most);
-    muslin_len other = msl_may_turn(cut, spec->print) ? room_for(cut, &turned, most) : NO_ROOM;
-    return other < room ? other : room;
+    muslin_len other = msl_may_turn(cut, spec->print) ? room_for(cut, 1, most) : NO_ROOM;
+    return msl_lesser(room_for(cut, 0, most), other);
 }
 
 /* ---- the whole list from yardage --------------------------------------------------------------------------------- */
@@ -170,9 +166,7 @@ static void add_row(struct msl_check *check, struct muslin_cutlist_yardage *all,
     all->turned |= way.turned;
     widths->narrowest = msl_greater(widths->narrowest, least_room(cut, spec, length));
     widths->as_cut = msl_greater(widths->as_cut, msl_room_as_cut(&way, cut->count));
-    muslin_len improving = least_room(cut, spec, length - 1);
-    if (improving < widths->improving)
-        widths->improving = improving;
+    widths->improving = msl_lesser(widths->improving, least_room(cut, spec, length - 1));
 }
 
 /* Length of cloth for a list that is known to fit. */

@@ -34,7 +34,7 @@ static int is_earlier(const struct place *a, const struct place *b)
 /* A row laid one way from a place on; `fits` is 0 where not one piece does. */
 struct laid {
     struct msl_cut_way way;
-    struct place first; /* behind the first strip, or where it began when there is no strip */
+    struct place first; /* behind the first strip, where there is one */
     struct place end;
     int fits;
 };
@@ -56,13 +56,11 @@ static struct place behind(struct place from, int64_t strips, muslin_len along, 
 static struct laid lay_way(const struct msl_job *job, const struct muslin_cutlist_piece_spec *cut, struct place from,
                            int32_t turned)
 {
-    struct laid laid = { msl_way_of(cut, job->stock.width, turned), from, from, 1 };
-    if (cut->count == 0)
+    struct laid laid = { .way = msl_way_of(cut, job->stock.width, turned), .first = from, .end = from };
+    const int has_room = laid.way.per_strip != 0 && laid.way.along <= job->stock.length;
+    laid.fits = has_room || cut->count == 0;
+    if (!has_room)
         return laid;
-    if (laid.way.per_strip == 0 || laid.way.along > job->stock.length) {
-        laid.fits = 0;
-        return laid;
-    }
     laid.first = behind(from, 1, laid.way.along, job->stock.length);
     laid.end = behind(from, laid.way.strips, laid.way.along, job->stock.length);
     return laid;
@@ -91,10 +89,10 @@ size_t msl_first_unfit(const struct msl_job *job)
 }
 
 /* Where the whole list ends. With more than `most` pieces of stock, or a row that does not fit, it ends nowhere: at
- * once, with one piece too many. `most` is at most MUSLIN_LENGTH_MAX, so that the sum of one row more fits. */
+ * once, behind all stock that there could be. `most` is at most MUSLIN_LENGTH_MAX, so that the sum of one row more fits. */
 static struct place end_of(const struct msl_job *job, int64_t most)
 {
-    const struct place nowhere = { most + 1, 0 };
+    static const struct place nowhere = { .stock = INT64_MAX };
     struct place place = start_of(job);
     for (size_t i = 0; i < job->cuts.n; i++) {
         struct laid laid = lay_row(job, msl_cut_at(&job->cuts, i), place);
@@ -207,17 +205,12 @@ static void add_rows(const struct msl_job *job, struct muslin_cutlist_stock *all
     all->rest_pieces = last.strips == 0 ? 0 : all->left_over / last.along * last.per_strip;
 }
 
-static int64_t beyond(int64_t a, int64_t b)
-{
-    return a > b ? a - b : 0;
-}
-
 struct muslin_cutlist_stock msl_stock_of(struct msl_job *job)
 {
     struct muslin_cutlist_stock all = { 0 };
     add_rows(job, &all);
-    all.stock_missing = beyond(all.stock_needed, job->stock.count);
-    all.stock_left = beyond(job->stock.count, all.stock_needed);
+    all.stock_missing = msl_greater(all.stock_needed - job->stock.count, 0);
+    all.stock_left = msl_greater(job->stock.count - all.stock_needed, 0);
     all.area_bound = msl_cuts_area_over(&job->cuts, job->stock.width, job->stock.length);
     struct slack slack = slack_of(job, all.stock_needed);
     struct slack as_cut = slack_as_cut(job);
@@ -377,12 +370,12 @@ muslin_status muslin_cutlist_stock_parts(const struct muslin_cutlist_piece_spec 
 
 /* ---- how often --------------------------------------------------------------------------------------------------- */
 
-static int64_t pieces_in(const struct msl_cuts *cuts)
+static int is_nothing_wanted(const struct msl_cuts *cuts)
 {
-    int64_t pieces = 0;
+    int is_wanted = 0;
     for (size_t i = 0; i < cuts->n; i++)
-        pieces += msl_cut_at(cuts, i).count;
-    return pieces;
+        is_wanted |= msl_cut_at(cuts, i).count != 0;
+    return !is_wanted;
 }
 
 /* The most times that the stock in hand gives; up to one more than a count may be. */
@@ -427,7 +420,7 @@ static struct muslin_cutlist_lists lists_of(struct msl_job *job, int64_t times)
 /* How often the list comes from the stock in hand; 0 after a failure. */
 static int64_t want_times(struct msl_check *check, struct msl_job *job)
 {
-    if (check->status == MUSLIN_OK && pieces_in(&job->cuts) == 0)
+    if (check->status == MUSLIN_OK && is_nothing_wanted(&job->cuts))
         msl_fail(check, MUSLIN_ERR_RANGE, MUSLIN_ARG_PIECES, 0, 1);
     want_fit(check, job);
     if (check->status != MUSLIN_OK)

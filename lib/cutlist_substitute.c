@@ -3,11 +3,6 @@
  * SPDX-License-Identifier: MIT */
 #include "cutlist_inside.h"
 
-static int64_t beyond(int64_t a, int64_t b)
-{
-    return a > b ? a - b : 0;
-}
-
 static void from_yardage(struct msl_check *check, struct muslin_substitution *instead, const struct msl_job *job)
 {
     struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
@@ -16,10 +11,10 @@ static void from_yardage(struct msl_check *check, struct muslin_substitution *in
     struct muslin_cutlist_yardage yardage = msl_yardage_of(check, &job->cuts, &spec);
     muslin_len in_hand = job->stock.count * job->stock.length;
     instead->cloth_length = yardage.cloth_length;
-    instead->cloth_missing = beyond(yardage.cloth_length, in_hand);
+    instead->cloth_missing = msl_greater(yardage.cloth_length - in_hand, 0);
     instead->fabrics = yardage.pieces != 0;
     instead->narrower_by = yardage.narrower_by;
-    instead->shorter_by = beyond(in_hand, yardage.cloth_length);
+    instead->shorter_by = msl_greater(in_hand - yardage.cloth_length, 0);
     instead->enough = instead->cloth_missing == 0;
     instead->spare_pieces = yardage.spare_pieces;
     instead->turned = yardage.turned;

@@ -40,7 +40,7 @@ static void mark(struct msl_search *search)
     for (int32_t i = 0; i < pool->pattern_count; i++) {
         const struct msl_pattern *pattern = &pool->patterns[i];
         const int empty = pool->strips[pattern->first].count == 0;
-        pool->patterns[i].times = empty || i >= pool->pattern_count - pool->most_patterns / 8 ? STAYS : 0;
+        pool->patterns[i].times = empty || i >= pool->pattern_count - pool->most_patterns / 8;
     }
     for (int32_t i = 0; i < search->making.best.count; i++)
         pool->patterns[search->making.best.rows[i].pattern].times = STAYS;

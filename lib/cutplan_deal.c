@@ -9,10 +9,10 @@
 
 /* What a piece may take: so many choices, twice as many where it may lie turned. */
 struct target {
-    int32_t blank; /* each -1, or what the piece lies in; the first that is not counts */
-    int32_t strip;
+    int32_t blank; /* -1, or what the piece lies in; the first that is not counts */
+    int32_t strip; /* -1, or as well */
+    int32_t way;   /* -1, or of the sheet that is begun; else it is */
     int32_t sheet;
-    int32_t way;
     int64_t height; /* of a strip that is begun */
 };
 
@@ -25,7 +25,7 @@ static int32_t targets_of(const struct msl_stock_deal *deal)
 static struct target target_at(const struct msl_stock_deal *deal, int32_t number)
 {
     const struct msl_cutting *cutting = deal->making->cutting;
-    struct target target = { -1, -1, -1, -1, 0 };
+    struct target target = { .blank = -1, .strip = -1, .way = -1 };
     if (number < deal->blank_count) {
         target.blank = number;
         target.strip = deal->blanks[number].strip;
@@ -59,31 +59,32 @@ static int may_lie(const struct msl_stock_deal *deal, const struct msl_piece_siz
     int32_t narrowest;
     if (msl_taken_in(size, height, &narrowest) == 0)
         return 0;
-    if (turned == narrowest)
-        return 1;
-    if (turned)
-        return is_stacked(deal, size) && size->turned_across > 0 && size->turned_along <= height;
-    return is_stacked(deal, size) && size->along <= height;
+    const int fits = turned ? size->turned_across > 0 && size->turned_along <= height : size->along <= height;
+    return turned == narrowest || (is_stacked(deal, size) && fits);
 }
 
-/* How many pieces of a size, or with -1 of any, are in a strip. */
-static int32_t pieces_in(const struct msl_stock_deal *deal, int32_t before, int32_t strip, int32_t size)
+/* The size of the last piece before this one in a strip; -1: it holds none. Equal pieces follow each other. */
+static int32_t size_before(const struct msl_stock_deal *deal, int32_t piece, int32_t strip)
 {
-    int32_t pieces = 0;
-    for (int32_t i = 0; i < before; i++)
-        pieces += deal->pieces[i].strip == strip && (size < 0 || deal->pieces[i].size == size);
-    return pieces;
+    int32_t size = -1;
+    for (int32_t i = 0; i < piece; i++)
+        if (deal->pieces[i].strip == strip)
+            size = deal->pieces[i].size;
+    return size;
 }
 
-/* What a piece takes of the strip; -1: too much. */
-static int64_t taken_of(const struct msl_stock_deal *deal, int32_t piece, int32_t strip, int64_t across, int64_t room)
+/* 1 where a strip has no piece of another size, or may have some. */
+static int may_join(const struct msl_stock_deal *deal, int32_t piece, int32_t strip)
+{
+    const int32_t before = size_before(deal, piece, strip);
+    return !deal->making->cutting->one_size || before < 0 || before == deal->pieces[piece].size;
+}
+
+/* What a piece takes of the strip. */
+static int64_t taken_of(const struct msl_stock_deal *deal, int32_t piece, int32_t strip, int64_t across)
 {
     const int32_t size = deal->pieces[piece].size;
-    const int32_t alike = pieces_in(deal, piece, strip, size);
-    const int64_t taken = across + (alike > 0 ? 0 : deal->making->cutting->sizes[size].run_in);
-    if (deal->making->cutting->one_size && alike < pieces_in(deal, piece, strip, -1))
-        return -1;
-    return taken <= room ? taken : -1;
+    return across + (size_before(deal, piece, strip) == size ? 0 : deal->making->cutting->sizes[size].run_in);
 }
 
 /* Puts a piece above others in a blank. */
@@ -111,8 +112,10 @@ static int begin(struct msl_stock_deal *deal, struct msl_dealt *piece, const str
     const int32_t sheet = target->way >= 0 ? deal->sheet_count : target->sheet;
     if (target->height > along || (target->way >= 0 && deal->making->in_hand[cutting->ways[way].stock] == 0))
         return 0;
-    const struct msl_dealt_sheet left = { along - target->height, way, 0 };
-    const struct msl_dealt_strip strip = { target->height, cutting->ways[way].across, sheet, 0 };
+    const struct msl_dealt_sheet left = { .along = along - target->height, .way = way };
+    const struct msl_dealt_strip strip = {
+        .height = target->height, .room = cutting->ways[way].across, .sheet = sheet
+    };
     deal->sheets[sheet] = left;
     deal->strips[deal->strip_count++] = strip;
     piece->opened = target->height;
@@ -154,7 +157,7 @@ static int put(struct msl_stock_deal *deal, int32_t number)
     piece->blank = -1;
     piece->on = piece->sheet_too = 0;
     piece->turned = turned;
-    if (!may_lie(deal, size, height, turned))
+    if (!may_lie(deal, size, height, turned) || !may_join(deal, number, strip))
         return 0;
     if (number > 0 && piece[-1].size == piece->size && piece[-1].strip > strip)
         return 0;
@@ -163,15 +166,15 @@ static int put(struct msl_stock_deal *deal, int32_t number)
     if (target.strip < 0 && !begin(deal, piece, &target))
         return 0;
     piece->strip = strip;
-    const int64_t taken = taken_of(deal, number, strip, across, deal->strips[strip].room);
-    if (taken < 0) {
+    const int64_t taken = taken_of(deal, number, strip, across);
+    if (taken > deal->strips[strip].room) {
         take_back(deal, piece);
         return 0;
     }
     deal->strips[strip].room -= taken;
     piece->taken = taken;
     if (is_stacked(deal, size)) {
-        const struct msl_dealt_blank blank = { across, height - along, strip, 0 };
+        const struct msl_dealt_blank blank = { .across = across, .along = height - along, .strip = strip };
         piece->blank = deal->blank_count;
         deal->blanks[deal->blank_count++] = blank;
     }

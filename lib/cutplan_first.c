@@ -20,14 +20,12 @@ static int64_t height_in(const struct msl_cutting *cutting, const struct msl_way
     return at < cutting->height_count ? cutting->heights[at] : 0;
 }
 
-/* How many of a size still fit into the room of a strip of this way. */
+/* How many of a size still fit into the room of a strip of this way; 0 or less: none. */
 static int64_t fitting(const struct msl_cutting *cutting, const struct msl_piece_size *size, const struct msl_way *way,
                        int64_t room)
 {
     const int64_t taken = msl_taken_in(size, height_in(cutting, way, size), NULL);
-    if (taken == 0 || taken + size->run_in > room)
-        return 0;
-    return (room - size->run_in) / taken;
+    return taken == 0 ? 0 : (room - size->run_in) / taken;
 }
 
 static int is_strip(const struct msl_way *way)
@@ -151,9 +149,8 @@ static int lay_strips(struct msl_making *making, int high, int kind)
     order_by_height(making, high);
     for (int32_t at = 0; at < cutting->size_count; at++) {
         const struct msl_piece_size *size = &cutting->sizes[making->order[at]];
-        int32_t way = kind == OWN ? own_strips_for(cutting, size) : strips_for(cutting, size, height_of(size, high));
-        if (way < 0)
-            way = strips_for(cutting, size, 0);
+        const int32_t way = kind == OWN ? own_strips_for(cutting, size)
+                                        : strips_for(cutting, size, height_of(size, high));
         making->pricing->sack.steps += cutting->way_count;
         while (making->left[making->order[at]] > 0)
             if (way < 0 || !lay_strip(making, at, way, kind))

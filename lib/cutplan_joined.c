@@ -104,9 +104,9 @@ static void look_at_panel(struct joining *joining, const struct msl_pattern *pat
 
 static void look_at(struct joining *joining, const struct msl_pattern *pattern, int64_t times, int without)
 {
-    if (times > 0 && joining->plan->cutting.ways[pattern->way].sheet)
+    if (joining->plan->cutting.ways[pattern->way].sheet)
         look_at_panel(joining, pattern, times, without);
-    else if (times > 0)
+    else
         look_at_strip(joining, pattern, times, without);
 }
 
@@ -204,7 +204,7 @@ static int join_with_fewest(struct joining *joining)
     const int64_t whole = joining->plan->room;
     const int64_t gain = whole - piece->join_loss;
     const int64_t more = piece->cut_width > whole ? msl_divided_up(piece->cut_width - whole, gain) : 0;
-    const int64_t first = (joining->alone <= more ? joining->alone : more + 1) - 1;
+    const int64_t first = msl_lesser(joining->alone - 1, more);
     int64_t wholes = first;
     while (wholes >= 0 && join(joining, whole, wholes))
         wholes--;

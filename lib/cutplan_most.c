@@ -32,41 +32,36 @@ struct msl_lying msl_lying_in(const struct msl_piece_size *size, int64_t height,
     return may_lie ? listed : may_turn ? turned : nowhere;
 }
 
-int msl_most_goes_on(struct msl_most *most, int64_t steps)
+void msl_most_count(struct msl_most *most, int64_t steps)
 {
     most->steps += steps;
-    if (msl_goes_on(most->told, most->steps) && most->steps <= most->most_steps)
-        return 1;
-    most->status = MUSLIN_ERR_WORK_LIMIT;
-    return 0;
+    if (!msl_goes_on(most->told, most->steps) || most->steps > most->most_steps)
+        most->status = MUSLIN_ERR_WORK_LIMIT;
 }
 
 /* ---- lists of sums ---------------------------------------------------------------------------------------------- */
 
 /* Room for so many sums; what is in the list stays. */
-static int has_room(struct msl_most *most, struct msl_sums *sums, size_t needed)
+static void make_room(struct msl_most *most, struct msl_sums *sums, size_t needed)
 {
-    if (most->status != MUSLIN_OK)
-        return 0;
-    if (needed <= sums->most)
-        return 1;
-    size_t larger = needed < 256 ? 256 : 2 * needed;
     const struct muslin_allocator *allocator = most->allocator;
     struct msl_sum *moved = NULL;
-    if (needed > MSL_SUMS_MAX)
+    if (most->status != MUSLIN_OK || needed <= sums->most)
+        return;
+    if (needed > MSL_SUMS_MAX) {
         most->status = MUSLIN_ERR_WORK_LIMIT;
-    else if (sums->at == NULL)
-        moved = allocator->alloc(allocator->context, larger * sizeof *moved);
+        return;
+    }
+    if (sums->at == NULL)
+        moved = allocator->alloc(allocator->context, needed * sizeof *moved);
     else
-        moved = allocator->realloc(allocator->context, sums->at, sums->most * sizeof *moved, larger * sizeof *moved);
+        moved = allocator->realloc(allocator->context, sums->at, sums->most * sizeof *moved, needed * sizeof *moved);
     if (moved == NULL) {
-        if (most->status == MUSLIN_OK)
-            most->status = MUSLIN_ERR_NO_MEMORY;
-        return 0;
+        most->status = MUSLIN_ERR_NO_MEMORY;
+        return;
     }
     sums->at = moved;
-    sums->most = larger;
-    return 1;
+    sums->most = needed;
 }
 
 static void give_back(const struct msl_most *most, struct msl_sums *sums)
@@ -85,18 +80,18 @@ static void swap(struct msl_sums *a, struct msl_sums *b)
 /* Nothing laid. */
 static void start_sums(struct msl_most *most, struct msl_sums *sums)
 {
-    sums->count = 0;
-    if (!has_room(most, sums, 1))
+    static const struct msl_sum nothing = { 0 };
+    make_room(most, sums, 1);
+    if (most->status != MUSLIN_OK)
         return;
-    sums->at[0].taken = 0;
-    sums->at[0].worth = 0;
+    sums->at[0] = nothing;
     sums->count = 1;
 }
 
 static void copy_sums(struct msl_most *most, struct msl_sums *into, const struct msl_sums *from)
 {
-    into->count = 0;
-    if (!has_room(most, into, from->count))
+    make_room(most, into, from->count);
+    if (most->status != MUSLIN_OK)
         return;
     for (size_t i = 0; i < from->count; i++)
         into->at[i] = from->at[i];
@@ -116,7 +111,8 @@ static void merge(struct msl_most *most, struct msl_sum beside, int64_t room)
     const struct msl_sums *b = &most->sums;
     struct msl_sums *into = &most->next;
     into->count = 0;
-    if (!has_room(most, into, a->count + b->count))
+    make_room(most, into, a->count + b->count);
+    if (most->status != MUSLIN_OK)
         return;
     size_t from_a = 0;
     for (size_t from_b = 0; from_b < b->count && b->at[from_b].taken <= room - beside.taken; from_b++) {
@@ -127,21 +123,21 @@ static void merge(struct msl_most *most, struct msl_sum beside, int64_t room)
     }
     while (from_a < a->count)
         keep_if_worth_more(into, a->at[from_a++]);
-    (void)msl_most_goes_on(most, (int64_t)(a->count + b->count));
+    msl_most_count(most, (int64_t)(a->count + b->count));
 }
 
-/* One to `offer->most` of an offer laid into what is left beside the sums; most->so_far then has those too. */
+/* The sums, and those with one to `offer->most` of an offer laid beside them. */
 static void lay(struct msl_most *most, const struct msl_offer *offer, int64_t room)
 {
     struct msl_sum beside = { offer->run_in, 0 };
-    for (int64_t n = 1; n <= offer->most && offer->taken <= room - beside.taken; n++) {
+    copy_sums(most, &most->so_far, &most->sums);
+    for (int64_t n = 0; n < offer->most && offer->taken <= room - beside.taken && most->status == MUSLIN_OK; n++) {
         beside.taken += offer->taken;
         beside.worth = msl_most_added(beside.worth, offer->worth);
         merge(most, beside, room);
-        if (most->status != MUSLIN_OK)
-            return;
         swap(&most->so_far, &most->next);
     }
+    swap(&most->sums, &most->so_far);
 }
 
 /* Leaves out the sums that can't come above `enough`: what is left of the room holds no more of the later offers than
@@ -175,11 +171,8 @@ static void sort_offers(struct msl_offer *offers, int32_t count)
 static void fill_all(struct msl_most *most, const struct msl_offer *offers, int32_t count, int64_t room)
 {
     start_sums(most, &most->sums);
-    for (int32_t i = 0; i < count && most->status == MUSLIN_OK; i++) {
-        copy_sums(most, &most->so_far, &most->sums);
+    for (int32_t i = 0; i < count && most->status == MUSLIN_OK; i++)
         lay(most, &offers[i], room);
-        swap(&most->sums, &most->so_far);
-    }
 }
 
 static int64_t worth_in(const struct msl_sums *sums)
@@ -194,9 +187,7 @@ static int64_t fill_above(struct msl_most *most, struct msl_offer *offers, int32
     start_sums(most, &most->sums);
     for (int32_t i = 0; i < count && most->status == MUSLIN_OK; i++) {
         thin_out(&most->sums, &offers[i], room, enough);
-        copy_sums(most, &most->so_far, &most->sums);
         lay(most, &offers[i], room);
-        swap(&most->sums, &most->so_far);
     }
     return worth_in(&most->sums);
 }
@@ -210,176 +201,146 @@ static int is_stacked(const struct msl_cutting *cutting, const struct msl_piece_
 }
 
 /* 1 where a size is worth something; in strips within a sheet none that is slit is laid. */
-static int is_offered(const struct msl_piece_size *size, int64_t worth, int32_t within)
+static int is_offered(const struct msl_way *way, const struct msl_piece_size *size, int64_t worth)
 {
-    return worth > 0 && (within == 0 || size->slit == 0);
+    return worth > 0 && (way->sheet == 0 || size->slit == 0);
 }
 
 /* Offers the sizes that lie side by side in strips of this height. */
-static int32_t offer_sizes(struct msl_most *most, const int64_t *worth, int64_t height, int32_t within)
+static int32_t offer_sizes(struct msl_most *most, const struct msl_way *way, const int64_t *worth, int64_t height)
 {
     const struct msl_cutting *cutting = most->cutting;
     int32_t count = 0;
     for (int32_t i = most->first; i < most->end; i++) {
         const struct msl_piece_size *size = &cutting->sizes[i];
         struct msl_offer offer = { msl_lying_in(size, height, 0).taken, size->run_in, worth[i], size->count };
-        if (is_offered(size, worth[i], within) && !is_stacked(cutting, size) && offer.taken > 0)
+        if (is_offered(way, size, worth[i]) && !is_stacked(cutting, size) && offer.taken > 0)
             most->offers[count++] = offer;
     }
     return count;
 }
 
-/* How wide a stack with pieces of number 2 x size + turned is; 0 where there is none in strips of this height. */
-static int64_t stack_width(const struct msl_cutting *cutting, const int64_t *worth, int32_t number, int64_t height,
-                           int32_t within)
+/* How pieces of number 2 x size + turned lie in a stack; nowhere where they are in none in strips of this height. */
+static struct msl_lying lying_in_stack(const struct msl_most *most, const struct msl_way *way, const int64_t *worth,
+                                       int32_t number, int64_t height)
 {
-    const struct msl_piece_size *size = &cutting->sizes[number / 2];
-    const int64_t width = number % 2 == 0 ? size->across : size->turned_across;
-    if (!is_offered(size, worth[number / 2], within) || !is_stacked(cutting, size))
-        return 0;
-    if (number % 2 != 0 && size->turned_across == size->across)
-        return 0;
-    return (number % 2 == 0 ? size->along : size->turned_along) <= height ? width : 0;
+    static const struct msl_lying nowhere = { 0 };
+    const struct msl_piece_size *size = &most->cutting->sizes[number / 2];
+    const struct msl_lying listed = { size->across, size->along };
+    const struct msl_lying turned = { size->turned_across, size->turned_along };
+    const struct msl_lying lying = number % 2 == 0 ? listed : turned;
+    const int is_known = number % 2 != 0 && turned.taken == listed.taken; /* of a square both ways are one */
+    if (!is_offered(way, size, worth[number / 2]) || !is_stacked(most->cutting, size) || is_known)
+        return nowhere;
+    return lying.height <= height ? lying : nowhere;
 }
 
 /* Offers the best stack of the width that pieces of this number have, unless an earlier one has it. */
-static int32_t offer_stack(struct msl_most *most, const int64_t *worth, int32_t number, int64_t height, int32_t within,
-                           int32_t count)
+static int32_t offer_stack(struct msl_most *most, const struct msl_way *way, const int64_t *worth, int32_t number,
+                           int64_t height, int32_t count)
 {
-    const struct msl_cutting *cutting = most->cutting;
-    struct msl_offer stack = { .taken = stack_width(cutting, worth, number, height, within) };
+    struct msl_offer stack = { .taken = lying_in_stack(most, way, worth, number, height).taken };
     int32_t stacked = 0;
-    for (int32_t k = 2 * most->first; stack.taken > 0 && k < 2 * most->end; k++) {
-        const struct msl_piece_size *size = &cutting->sizes[k / 2];
-        struct msl_offer piece = { k % 2 == 0 ? size->along : size->turned_along, 0, worth[k / 2], size->count };
-        if (stack_width(cutting, worth, k, height, within) != stack.taken)
+    if (stack.taken == 0)
+        return count;
+    for (int32_t k = 2 * most->first; k < 2 * most->end; k++) {
+        const struct msl_lying lying = lying_in_stack(most, way, worth, k, height);
+        const struct msl_offer piece = { lying.height, 0, worth[k / 2], most->cutting->sizes[k / 2].count };
+        if (lying.taken != stack.taken)
             continue;
         if (k < number)
             return count;
-        stack.most = msl_most_added(stack.most, size->count);
+        stack.most = msl_most_added(stack.most, piece.most);
         most->stacked[stacked++] = piece;
     }
-    if (stacked == 0)
-        return count;
-    fill_all(most, most->stacked, stacked, height);
-    stack.worth = worth_in(&most->sums);
+    stack.worth = fill_above(most, most->stacked, stacked, height, 0);
     most->offers[count] = stack;
     return count + 1;
 }
 
 /* Offers all that can lie in a strip of this height. */
-static int32_t offer_all(struct msl_most *most, const int64_t *worth, int64_t height, int32_t within)
+static int32_t offer_all(struct msl_most *most, const struct msl_way *way, const int64_t *worth, int64_t height)
 {
-    int32_t count = offer_sizes(most, worth, height, within);
-    for (int32_t k = 2 * most->first; most->cutting->stacked != 0 && k < 2 * most->end; k++)
-        count = offer_stack(most, worth, k, height, within, count);
-    return count;
-}
-
-/* Offers the sizes that may be slit from a panel of this length. */
-static int32_t offer_slits(struct msl_most *most, const int64_t *worth, int64_t length)
-{
-    const struct msl_cutting *cutting = most->cutting;
-    int32_t count = 0;
-    for (int32_t i = 0; i < cutting->size_count; i++) {
-        const struct msl_piece_size *size = &cutting->sizes[i];
-        struct msl_offer offer = { msl_lying_in(size, length, 0).taken, size->run_in, worth[i], size->count };
-        if (worth[i] > 0 && size->slit != 0 && offer.taken > 0)
-            most->offers[count++] = offer;
-    }
+    int32_t count = offer_sizes(most, way, worth, height);
+    for (int32_t k = 2 * most->first; k < 2 * most->end; k++)
+        count = offer_stack(most, way, worth, k, height, count);
     return count;
 }
 
 /* All sums in a strip that holds one size only. */
-static void fill_with_one_size(struct msl_most *most, const int64_t *worth, int64_t height, int64_t room,
-                               int32_t within)
+static void fill_with_one_size(struct msl_most *most, const struct msl_way *way, const int64_t *worth, int64_t height)
 {
     static const struct msl_sum nothing = { 0 };
     start_sums(most, &most->any_one);
     for (int32_t i = 0; i < most->cutting->size_count && most->status == MUSLIN_OK; i++) {
         most->first = i;
         most->end = i + 1;
-        fill_all(most, most->offers, offer_all(most, worth, height, within), room);
+        fill_all(most, most->offers, offer_all(most, way, worth, height), way->across);
         swap(&most->so_far, &most->any_one);
-        merge(most, nothing, room);
+        merge(most, nothing, way->across);
         swap(&most->next, &most->any_one);
     }
-    most->first = 0;
-    most->end = most->cutting->size_count;
     swap(&most->sums, &most->any_one);
 }
 
 /* All sums in a strip. */
-static void fill_strip(struct msl_most *most, const int64_t *worth, int64_t height, int64_t room, int32_t within)
+static void fill_strip(struct msl_most *most, const struct msl_way *way, const int64_t *worth, int64_t height)
 {
     if (most->cutting->one_size != 0)
-        fill_with_one_size(most, worth, height, room, within);
+        fill_with_one_size(most, way, worth, height);
     else
-        fill_all(most, most->offers, offer_all(most, worth, height, within), room);
+        fill_all(most, most->offers, offer_all(most, way, worth, height), way->across);
 }
 
 static int64_t most_of_strip(struct msl_most *most, const struct msl_way *way, const int64_t *worth, int64_t enough)
 {
-    if (most->cutting->one_size == 0) {
-        const int32_t count = offer_all(most, worth, way->along, 0);
-        return fill_above(most, most->offers, count, way->across, enough);
-    }
-    fill_strip(most, worth, way->along, way->across, 0);
+    if (most->cutting->one_size == 0)
+        return fill_above(most, most->offers, offer_all(most, way, worth, way->along), way->across, enough);
+    fill_strip(most, way, worth, way->along);
     return worth_in(&most->sums);
 }
 
 /* ---- in a sheet ------------------------------------------------------------------------------------------------- */
 
-/* What the slit pieces of a panel can take together, and are worth; nothing of a piece of stock. */
+/* Offers the sizes that may be slit: of a panel. */
+static int32_t offer_slits(struct msl_most *most, const struct msl_way *way, const int64_t *worth)
+{
+    const struct msl_cutting *cutting = most->cutting;
+    int32_t count = 0;
+    for (int32_t i = 0; i < cutting->size_count; i++) {
+        const struct msl_piece_size *size = &cutting->sizes[i];
+        struct msl_offer offer = { msl_lying_in(size, way->along, 0).taken, size->run_in, worth[i], size->count };
+        if (way->panel != 0 && size->slit != 0 && worth[i] > 0 && offer.taken > 0)
+            most->offers[count++] = offer;
+    }
+    return count;
+}
+
+/* What slit pieces can take together, and are worth. */
 static void list_slits(struct msl_most *most, const struct msl_way *way, const int64_t *worth)
 {
-    fill_all(most, most->offers, way->panel != 0 ? offer_slits(most, worth, way->along) : 0, way->across);
+    fill_all(most, most->offers, offer_slits(most, way, worth), way->across);
     swap(&most->sums, &most->slit);
 }
 
-static int has_strip_worths(struct msl_most *most, size_t needed)
-{
-    const struct muslin_allocator *allocator = most->allocator;
-    if (most->status != MUSLIN_OK)
-        return 0;
-    if (needed <= most->strip_worths_most)
-        return 1;
-    if (needed > MSL_SUMS_MAX) {
-        most->status = MUSLIN_ERR_WORK_LIMIT;
-        return 0;
-    }
-    if (most->strip_worths != NULL)
-        allocator->free(allocator->context, most->strip_worths, most->strip_worths_most * sizeof *most->strip_worths);
-    most->strip_worths_most = 0;
-    most->strip_worths = allocator->alloc(allocator->context, needed * sizeof *most->strip_worths);
-    if (most->strip_worths == NULL) {
-        most->status = MUSLIN_ERR_NO_MEMORY;
-        return 0;
-    }
-    most->strip_worths_most = needed;
-    return 1;
-}
-
 /* What a strip of each height is worth in the rest of the width beside each sum of slit pieces. */
-static void list_strip_worths(struct msl_most *most, const struct msl_way *way, const int64_t *worth)
+static void list_strips(struct msl_most *most, const struct msl_way *way, const int64_t *worth)
 {
     const struct msl_cutting *cutting = most->cutting;
     const size_t slits = most->slit.count;
-    if (!has_strip_worths(most, slits * (size_t)cutting->height_count))
-        return;
+    make_room(most, &most->strips, slits * (size_t)cutting->height_count);
     for (int32_t h = 0; h < cutting->height_count && most->status == MUSLIN_OK; h++) {
-        const int64_t height = cutting->heights[h];
-        int64_t *worths = most->strip_worths + (size_t)h * slits;
+        struct msl_sum *strips = most->strips.at + (size_t)h * slits;
         size_t fits = 0;
-        if (height <= way->along)
-            fill_strip(most, worth, height, way->across, 1);
+        if (cutting->heights[h] <= way->along)
+            fill_strip(most, way, worth, cutting->heights[h]);
         else
             start_sums(most, &most->sums);
         for (size_t i = slits; i-- > 0 && most->status == MUSLIN_OK;) {
             const int64_t room = way->across - most->slit.at[i].taken;
             while (fits < most->sums.count && most->sums.at[fits].taken <= room)
                 fits++;
-            worths[i] = most->sums.at[fits - 1].worth;
+            strips[i] = most->sums.at[fits - 1];
         }
     }
 }
@@ -390,9 +351,9 @@ static int64_t most_behind(struct msl_most *most, const struct msl_way *way, siz
     const struct msl_cutting *cutting = most->cutting;
     int32_t count = 0;
     for (int32_t h = 0; h < cutting->height_count; h++) {
-        const int64_t height = cutting->heights[h];
-        struct msl_offer offer = { height, 0, most->strip_worths[(size_t)h * most->slit.count + slit], way->along };
-        if (offer.worth > 0)
+        const int64_t worth = most->strips.at[(size_t)h * most->slit.count + slit].worth;
+        const struct msl_offer offer = { cutting->heights[h], 0, worth, way->along };
+        if (worth > 0)
             most->offers[count++] = offer;
     }
     return fill_above(most, most->offers, count, way->along, enough);
@@ -402,12 +363,10 @@ static int64_t most_of_sheet(struct msl_most *most, const struct msl_way *way, c
 {
     int64_t best = 0;
     list_slits(most, way, worth);
-    list_strip_worths(most, way, worth);
+    list_strips(most, way, worth);
     for (size_t i = 0; i < most->slit.count && most->status == MUSLIN_OK; i++) {
         const int64_t slit = most->slit.at[i].worth;
-        const int64_t beside = most_behind(most, way, i, enough > slit ? enough - slit : 0);
-        if (msl_most_added(slit, beside) > best)
-            best = msl_most_added(slit, beside);
+        best = msl_greater(best, msl_most_added(slit, most_behind(most, way, i, enough - slit)));
     }
     return best;
 }
@@ -419,7 +378,7 @@ static int64_t area_of(const struct msl_piece_size *size)
 {
     const int64_t listed = size->across * size->along;
     const int64_t turned = size->turned_across * size->turned_along;
-    return turned > 0 && turned < listed ? turned : listed;
+    return turned > 0 ? msl_lesser(turned, listed) : listed;
 }
 
 /* 1 where no piece is worth more for its area than the whole thing, worth `enough`, has. */
@@ -443,10 +402,10 @@ int64_t msl_most_of(struct msl_most *most, int32_t way, const int64_t *worth, in
 
 /* ---- begin and end ---------------------------------------------------------------------------------------------- */
 
-/* Sizes, stacks by both ways of lying, heights; and what lies in one stack. */
+/* Each size, or stacks of it by both ways of lying, or heights; and what lies in one stack, each size once. */
 static size_t offers_of(const struct msl_cutting *cutting)
 {
-    return 5 * (size_t)cutting->size_count + (size_t)cutting->height_count + 1;
+    return 3 * (size_t)cutting->size_count + (size_t)cutting->height_count + 1;
 }
 
 muslin_status msl_most_start(struct msl_most *most, const struct msl_cutting *cutting, int64_t most_steps,
@@ -463,7 +422,7 @@ muslin_status msl_most_start(struct msl_most *most, const struct msl_cutting *cu
     if (most->offers == NULL)
         most->status = MUSLIN_ERR_NO_MEMORY;
     else
-        most->stacked = most->offers + 3 * (size_t)cutting->size_count + (size_t)cutting->height_count;
+        most->stacked = most->offers + 2 * (size_t)cutting->size_count + (size_t)cutting->height_count;
     return most->status;
 }
 
@@ -472,11 +431,10 @@ void msl_most_end(struct msl_most *most)
     const struct muslin_allocator *allocator = most->allocator;
     if (most->offers != NULL)
         allocator->free(allocator->context, most->offers, offers_of(most->cutting) * sizeof *most->offers);
-    if (most->strip_worths != NULL)
-        allocator->free(allocator->context, most->strip_worths, most->strip_worths_most * sizeof *most->strip_worths);
     give_back(most, &most->sums);
     give_back(most, &most->so_far);
     give_back(most, &most->next);
     give_back(most, &most->any_one);
     give_back(most, &most->slit);
+    give_back(most, &most->strips);
 }

@@ -45,8 +45,7 @@ struct msl_most {
     struct msl_sums next;     /* ... and one more of it */
     struct msl_sums any_one;  /* of strips that hold one size only, those looked at so far */
     struct msl_sums slit;     /* of a panel's slit pieces */
-    int64_t *strip_worths;    /* of each height beside each of those */
-    size_t strip_worths_most;
+    struct msl_sums strips;   /* the best strip of each height beside each of those; in no order */
     struct msl_offer *offers; /* what may be laid: sizes and stacks, or heights of strips */
     struct msl_offer *stacked; /* in the same block: what may lie in one stack */
     struct msl_told *told;
@@ -60,9 +59,8 @@ struct msl_most {
 muslin_status msl_most_start(struct msl_most *most, const struct msl_cutting *cutting, int64_t most_steps,
                              struct msl_told *told, const struct muslin_allocator *allocator);
 void msl_most_end(struct msl_most *most);
-/* Counts steps. Returns 0, and notes MUSLIN_ERR_WORK_LIMIT, where they are too many or the check was ended when it told
- * of them. */
-int msl_most_goes_on(struct msl_most *most, int64_t steps);
+/* Counts steps. Notes MUSLIN_ERR_WORK_LIMIT where they are too many or the check was ended when it told of them. */
+void msl_most_count(struct msl_most *most, int64_t steps);
 
 /* The most that one thing of this way can be worth, 0 or more, where a piece of each size is worth that; where it is
  * not above `enough`, 0 or more, any number from there to `enough`. */

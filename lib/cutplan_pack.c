@@ -19,7 +19,9 @@ void msl_pack_add(struct msl_packing *packing, const struct msl_cutting *cutting
                   int64_t wanted)
 {
     const int64_t taken = msl_taken_in(&cutting->sizes[size], cutting->ways[way].along, NULL);
-    const struct msl_packed added = { taken, cutting->sizes[size].run_in, wanted, size, 0 };
+    const struct msl_packed added = {
+        .taken = taken, .run_in = cutting->sizes[size].run_in, .wanted = wanted, .size = size
+    };
     int32_t at = packing->size_count;
     if (wanted <= 0)
         return;
@@ -55,7 +57,7 @@ static void fill(struct filling *filling, int32_t strip, int32_t from)
             fits = (*room - size->run_in) / size->taken;
         if (filling->one_size && *room < filling->across)
             fits = 0;
-        counts[i] = (int32_t)(fits < size->wanted ? fits : size->wanted);
+        counts[i] = (int32_t)msl_lesser(fits, size->wanted);
         if (counts[i] > 0)
             *room -= size->run_in + counts[i] * size->taken;
         size->wanted -= counts[i];

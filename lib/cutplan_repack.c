@@ -9,23 +9,20 @@
 #include "cutplan_repack.h"
 #include "wide.h"
 
-/* Where a piece lies. */
+/* Where a piece lies. Before the first one is a place that is no piece's: behind it, too, a strip begins. */
 struct place {
     int64_t room;   /* left in its strip after it */
     int64_t spare;  /* what may still stay empty, after its run-in */
-    int64_t strip;
     int32_t kind;   /* of the pieces */
     int32_t first;  /* place that begins its strip */
-    int32_t before; /* place that begins the strip before; -1: none */
+    int32_t before; /* place that begins the strip before */
     int32_t tied;   /* 1: so far its strip is as the one before */
 };
 
 struct packing {
     struct msl_repacked *pieces;
     struct place *places;
-    int64_t strips;
     int64_t room;
-    int64_t spare;    /* at the beginning */
     int32_t count;    /* of pieces' kinds */
     int32_t one_size;
 };
@@ -59,58 +56,64 @@ static int32_t first_wanted(const struct packing *packing)
     return kind;
 }
 
-/* The place that begins the next strip, or the first one, where `last` is null. Returns 0 where there is none. */
-static int begin_strip(const struct packing *packing, int32_t at, const struct place *last, struct place *place)
+/* The place that begins the next strip. Returns 0 where there is none: where strips are used up, what may stay empty
+ * is, too, as long as any piece is left. */
+static int begin_strip(const struct packing *packing, int32_t at, struct place *place)
 {
+    const struct place *last = place - 1;
     place->kind = first_wanted(packing);
     place->first = at;
-    place->before = last == NULL ? -1 : last->first;
-    place->tied = last != NULL && packing->places[last->first].kind == place->kind;
-    place->strip = last == NULL ? 1 : last->strip + 1;
-    place->spare = (last == NULL ? packing->spare : last->spare - last->room) - packing->pieces[place->kind].run_in;
+    place->before = last->first;
+    place->tied = packing->places[last->first].kind == place->kind;
+    place->spare = last->spare - last->room - packing->pieces[place->kind].run_in;
     place->room = packing->room - packing->pieces[place->kind].run_in - packing->pieces[place->kind].taken;
-    return place->strip <= packing->strips && place->spare >= 0 && place->room >= 0;
+    return place->spare >= 0 && place->room >= 0;
+}
+
+/* What the strip before has as many pieces from its beginning. */
+static int32_t kind_before(const struct packing *packing, int32_t at, const struct place *last)
+{
+    return packing->places[last->before + at - last->first].kind;
 }
 
 /* The place that goes on with a strip. */
-static void go_on(const struct packing *packing, int32_t at, const struct place *last, int32_t kind,
-                  struct place *place)
+static void go_on(const struct packing *packing, int32_t at, int32_t kind, struct place *place)
 {
+    const struct place *last = place - 1;
     *place = *last;
     place->kind = kind;
     place->room -= needed(packing, last, kind);
     place->spare -= needed(packing, last, kind) - packing->pieces[kind].taken;
-    place->tied = last->tied != 0 && packing->places[last->before + at - last->first].kind == kind;
+    place->tied = last->tied && kind_before(packing, at, last) == kind;
 }
 
 /* The next way to lay piece number `at`, of kind `from` or a later one. Returns 0 where there is none. */
-static int next_place(const struct packing *packing, int32_t at, int32_t from, struct place *place)
+static int next_place(const struct packing *packing, int32_t at, int32_t from)
 {
-    const struct place *last = at > 0 ? &packing->places[at - 1] : NULL;
-    if (last == NULL || first_beside(packing, last, 0) == packing->count)
-        return begin_strip(packing, at, last, place) && from <= place->kind;
+    struct place *place = &packing->places[at];
+    const struct place *last = place - 1;
+    if (first_beside(packing, last, 0) == packing->count)
+        return begin_strip(packing, at, place) && from <= place->kind;
     int32_t least = from > last->kind ? from : last->kind;
-    if (last->tied != 0 && packing->places[last->before + at - last->first].kind > least)
-        least = packing->places[last->before + at - last->first].kind;
+    if (last->tied && kind_before(packing, at, last) > least)
+        least = kind_before(packing, at, last);
     const int32_t kind = first_beside(packing, last, least);
-    if (kind == packing->count)
-        return 0;
-    go_on(packing, at, last, kind, place);
-    return 1;
+    if (kind < packing->count)
+        go_on(packing, at, kind, place);
+    return kind < packing->count;
 }
 
 /* 1 where all that there is was looked at in vain. */
-static int look_at_all(struct msl_most *most, struct packing *packing, int32_t total)
+static int look_at_all(struct msl_most *most, struct packing *packing, int64_t total)
 {
-    int32_t at = 0;
+    int32_t at = 1;
     int32_t from = 0;
-    while (at < total) {
-        if (msl_most_goes_on(most, packing->count) == 0)
-            return 0;
-        if (next_place(packing, at, from, &packing->places[at])) {
+    while (at <= total && most->status == MUSLIN_OK) {
+        msl_most_count(most, packing->count);
+        if (next_place(packing, at, from)) {
             packing->pieces[packing->places[at++].kind].wanted--;
             from = 0;
-        } else if (at == 0) {
+        } else if (at == 1) {
             return 1;
         } else {
             const int32_t kind = packing->places[--at].kind;
@@ -135,31 +138,30 @@ static void sort_pieces(struct msl_repacked *pieces, int32_t count)
 int msl_repack_fails(struct msl_most *most, struct msl_repacked *pieces, int32_t count, int64_t strips, int64_t room)
 {
     const struct muslin_allocator *allocator = most->allocator;
-    struct packing packing = {
-        .pieces = pieces, .strips = strips, .room = room, .count = count, .one_size = most->cutting->one_size
-    };
+    struct packing packing = { .pieces = pieces, .room = room, .count = count, .one_size = most->cutting->one_size };
+    struct place begin = { .kind = count };
     int64_t total = 0;
     int64_t taken = 0;
     for (int32_t i = 0; i < count; i++) {
         total += pieces[i].wanted;
         taken = msl_most_added(taken, pieces[i].wanted * pieces[i].taken);
     }
-    if (strips > total)
-        packing.strips = total;
-    if (msl_wide_compare(msl_wide_multiply(packing.strips, room), msl_wide_from(taken)) < 0)
+    strips = msl_lesser(strips, total);
+    if (msl_wide_compare(msl_wide_multiply(strips, room), msl_wide_from(taken)) < 0)
         return 1;
     if (total > (int64_t)MSL_SUMS_MAX) {
         most->status = MUSLIN_ERR_WORK_LIMIT;
         return 0;
     }
-    packing.spare = packing.strips * room - taken;
+    begin.spare = strips * room - taken;
     packing.places = allocator->alloc(allocator->context, (size_t)(total + 1) * sizeof *packing.places);
     if (packing.places == NULL) {
         most->status = MUSLIN_ERR_NO_MEMORY;
         return 0;
     }
+    packing.places[0] = begin;
     sort_pieces(pieces, count);
-    const int fails = look_at_all(most, &packing, (int32_t)total);
+    const int fails = look_at_all(most, &packing, total);
     allocator->free(allocator->context, packing.places, (size_t)(total + 1) * sizeof *packing.places);
     return fails;
 }

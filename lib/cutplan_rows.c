@@ -103,8 +103,13 @@ static struct muslin_cutplan_left_over beside_joined(const struct muslin_cutplan
 {
     const struct muslin_cutplan_place *place = msl_place_of(plan, number);
     const int64_t pieces = place->count * msl_times_of(plan, msl_strip_of(plan, (uint64_t)place->strip));
-    const struct muslin_cutplan_left_over rest = { (uint32_t)sizeof rest, 0, place->strip, pieces, place->x, place->y,
-                                                2 * plan->room - place->width, place->height };
+    const struct muslin_cutplan_left_over rest = { .size = (uint32_t)sizeof rest,
+                                                   .strip = place->strip,
+                                                   .count = pieces,
+                                                   .x = place->x,
+                                                   .y = place->y,
+                                                   .width = 2 * plan->room - place->width,
+                                                   .height = place->height };
     return rest;
 }
 
@@ -113,7 +118,7 @@ static struct muslin_cutplan_left_over left_at_strip(const struct muslin_cutplan
     const int32_t kind = msl_strip_of(plan, row)->kind;
     const int is_holder = kind == MUSLIN_CUTPLAN_STRIP_PANEL || kind == MUSLIN_CUTPLAN_STRIP_STOCK;
     struct muslin_cutplan_left_over left = is_holder ? rest_of(plan, row) : end_of(plan, row);
-    left.width *= kind == MUSLIN_CUTPLAN_STRIP_SLIT ? 0 : plan->layers; /* slit pieces are the edge of their panel */
+    left.width *= plan->layers;
     return left;
 }
 
@@ -217,8 +222,11 @@ muslin_status muslin_cutplan_pieces(const struct muslin_cutplan *plan, struct mu
         return check.status;
     for (uint32_t i = 0; i < plan->piece_count; i++) {
         const struct muslin_blank_spec *piece = &plan->pieces[i];
-        const struct muslin_cutplan_piece row = { (uint32_t)sizeof row, 0, piece->label, plan->made[i],
-                                               piece->count - plan->made[i], cut_for(plan, i) };
+        const struct muslin_cutplan_piece row = { .size = (uint32_t)sizeof row,
+                                                  .label = piece->label,
+                                                  .made = plan->made[i],
+                                                  .missing = piece->count - plan->made[i],
+                                                  .cut = cut_for(plan, i) };
         msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
     }
     return check.status;
@@ -244,8 +252,10 @@ muslin_status muslin_cutplan_stock(const struct muslin_cutplan *plan, struct mus
         return check.status;
     for (uint32_t i = 0; i < plan->stock_count; i++) {
         const int64_t used = used_of(plan, i);
-        const struct muslin_cutplan_stock_used row = { (uint32_t)sizeof row, 0, plan->stock[i].label, used,
-                                               used * plan->stock[i].cost };
+        const struct muslin_cutplan_stock_used row = { .size = (uint32_t)sizeof row,
+                                                       .label = plan->stock[i].label,
+                                                       .used = used,
+                                                       .cost = used * plan->stock[i].cost };
         msl_write_row(rows, row_size, i, &row, (uint32_t)sizeof row);
     }
     return check.status;

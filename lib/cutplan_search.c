@@ -35,10 +35,10 @@ static void set_prices(struct msl_workshop *workshop)
     const int64_t most = (int64_t)1 << 50;
     const int64_t cost = whole->cutting->ways[0].cost;
     const int64_t half = workshop->pricing.most_worth / 2;
-    const int64_t most_worth = half < 8 * most ? half : 8 * most;
+    const int64_t most_worth = msl_lesser(half, 8 * most);
     int32_t bits = 30;
     whole->first_price = 4 * cost;
-    whole->last_price = whole->making.best.cost < most / 16 ? whole->making.best.cost * 16 : most;
+    whole->last_price = msl_lesser(whole->making.best.cost, most / 16) * 16;
     while (bits > 0 && whole->last_price + cost > most_worth / SUMS >> bits)
         bits--;
     workshop->master.bits = bits;
@@ -61,11 +61,10 @@ static void begin(struct msl_workshop *workshop)
 /* Without a master there is only that one case. */
 static void begin_cases(struct msl_workshop *workshop)
 {
-    const struct msl_case all = { .parent = -1 };
+    static const struct msl_case all = { .parent = -1 };
     struct msl_search *whole = &workshop->whole;
     whole->cases[0] = all;
     whole->case_count = 1;
-    whole->stopped = whole->full = 0;
     if (workshop->has_master)
         msl_cases_begin(whole);
 }
@@ -97,16 +96,12 @@ static int is_their_turn(const struct msl_workshop *workshop, int64_t repairing)
 static void repair_some(struct msl_workshop *workshop, int64_t *repairing)
 {
     struct msl_search *whole = &workshop->whole;
-    const int64_t before = msl_work(whole);
-    int64_t done = *repairing;
-    if (is_their_turn(workshop, done))
+    const int64_t on_cases = msl_work(whole) - *repairing;
+    if (is_their_turn(workshop, *repairing))
         msl_repair_rounded(whole, &workshop->repair);
-    done = *repairing + msl_work(whole) - before;
-    while (whole->making.best.count > 0 && is_their_turn(workshop, done)) {
+    while (whole->making.best.count > 0 && is_their_turn(workshop, msl_work(whole) - on_cases))
         msl_repair(whole, &workshop->repair);
-        done = *repairing + msl_work(whole) - before;
-    }
-    *repairing = done;
+    *repairing = msl_work(whole) - on_cases;
 }
 
 /* Between two cases the bound is known. Returns 0 when the search ends here, or was ended within a repair. */
@@ -183,13 +178,11 @@ static int take_plan(const struct muslin_allocator *allocator, struct msl_found 
     return 0;
 }
 
-/* How much the plan needs. */
+/* How much the plan needs, into what is empty. */
 static void measure(const struct msl_search *whole, struct msl_pool *plan)
 {
     const struct msl_plan *best = &whole->making.best;
-    plan->pattern_count = plan->strip_count = plan->laid_count = 0;
     plan->most_patterns = best->count;
-    plan->most_strips = plan->most_laid = 0;
     for (int32_t i = 0; i < best->count; i++) {
         const struct msl_pattern *pattern = &whole->pool.patterns[best->rows[i].pattern];
         plan->most_strips += pattern->count;
@@ -203,7 +196,9 @@ static void copy_plan(const struct msl_search *whole, struct msl_pool *plan)
     const struct msl_plan *best = &whole->making.best;
     for (int32_t i = 0; i < best->count; i++) {
         const struct msl_pattern *from = &whole->pool.patterns[best->rows[i].pattern];
-        const struct msl_pattern pattern = { best->rows[i].times, from->way, plan->strip_count, from->count, 0 };
+        const struct msl_pattern pattern = {
+            .times = best->rows[i].times, .way = from->way, .first = plan->strip_count, .count = from->count
+        };
         plan->patterns[plan->pattern_count++] = pattern;
         for (int32_t s = 0; s < from->count; s++) {
             const struct msl_strip *strip = &whole->pool.strips[from->first + s];
@@ -221,10 +216,9 @@ static void bound_cases(struct msl_found *found)
     found->least = found->cost;
     for (int32_t i = 0; i < found->case_count; i++) {
         struct msl_case *of = &found->cases[i];
-        if (of->least > found->cost)
-            of->least = found->cost;
-        if (of->split == 0 && of->packed == 0 && of->least < found->least)
-            found->least = of->least;
+        of->least = msl_lesser(of->least, found->cost);
+        if (of->split == 0 && of->packed == 0)
+            found->least = msl_lesser(found->least, of->least);
     }
 }
 

@@ -28,17 +28,13 @@ static int does_not_fit(const struct msl_check *check)
 static struct muslin_cutplan_width plan_at(struct msl_check *check, const struct muslin_cutplan *plan, muslin_len width,
                                            struct msl_tellings *tellings)
 {
-    static const struct msl_cutting empty;
     static const struct msl_found nothing;
     struct msl_check tried = msl_check_start(NULL);
     struct muslin_cutplan_width row = { .size = (uint32_t)sizeof row, .usable_width = width };
     struct muslin_cutplan other = *plan;
     other.spec.usable_width = width;
-    other.cutting = empty;
-    other.blanks = NULL;
-    other.sizes = NULL;
     other.found = nothing;
-    msl_lay_out(&tried, &other);
+    msl_lay_out(&tried, &other); /* in memory of its own */
     msl_search_all(&tried, &other, msl_progress_of(tellings), tellings);
     if (tried.status == MUSLIN_OK && other.found.cost > 0) {
         row.cloth_length = other.found.cost * other.cost_unit + other.spec.straightening;
@@ -72,7 +68,7 @@ static void write_widths(struct msl_check *check, const struct muslin_cutplan *p
 {
     const struct muslin_allocator *a = &plan->allocator;
     const uint64_t n = (uint64_t)asked->count;
-    const int64_t steps = asked->count == 1 ? 1 : asked->count - 1;
+    const int64_t steps = msl_greater(asked->count - 1, 1);
     struct muslin_cutplan_width *found = msl_scratch(check, a, n, sizeof *found);
     muslin_len narrower = 0;
     for (int64_t i = 0; check->status == MUSLIN_OK && i < asked->count; i++) {
@@ -91,7 +87,9 @@ muslin_status muslin_cutplan_widths(const struct muslin_cutplan *plan, muslin_le
                                     size_t *count, struct muslin_problem *problem)
 {
     struct msl_check check = msl_check_start(problem);
-    struct widths asked = { least_width, most_width, widths, { progress, context, 0 } };
+    struct widths asked = {
+        least_width, most_width, widths, { .progress = progress, .context = context }
+    };
     msl_want_plan(&check, plan);
     want_bolt(&check, plan);
     want_widths(&check, least_width, most_width, widths);

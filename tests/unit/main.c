@@ -79,6 +79,11 @@
     X(cutplan_joined_suite) \
     X(cutplan_joined_long_suite) \
     X(cutplan_deal_suite) \
+    X(cutplan_most_suite) \
+    X(cutplan_left_suite) \
+    X(cutplan_found_suite) \
+    X(cutplan_repair_suite) \
+    X(cutplan_joined_often_suite) \
     X(examples_suite)
 
 #ifdef ONLY

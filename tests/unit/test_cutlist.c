@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: MIT */
 #include "test_cutlist.h"
+#include "test_cutplan.h"
 
 /* ---- the rules of a list ---------------------------------------------------------------------------------------- */
 
@@ -13,6 +14,8 @@ static void ck_row_refused(list_call *call, const struct muslin_cutlist_piece_sp
     ck_assert_int_eq(problem.argument, argument);
     ck_assert_int_eq(problem.at, 2);
     ck_assert_int_eq(problem.value, value);
+    ck_status(call(rows + 2, sizeof rows[0], 1, &problem), status); /* as the first one */
+    ck_assert_int_eq(problem.at, 0);
 }
 
 /* The third row set to values that a row may not have. */
@@ -73,6 +76,7 @@ void ck_list_rules(list_call *call)
     ck_status(call(rows, sizeof rows[0], MUSLIN_CUTLIST_ROWS_MAX + 1, &problem), MUSLIN_ERR_RANGE);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
     ck_assert_int_eq(problem.limit, MUSLIN_CUTLIST_ROWS_MAX);
+    ck_assert_int_eq(problem.value, MUSLIN_CUTLIST_ROWS_MAX + 1);
     ck_row_values(call);
     ck_longer_rows(call);
 }
@@ -347,6 +351,88 @@ END_TEST
 
 /* Two rows of 2^31 - 1 strips of 2^30 ticks are 2^62 - 2^31; 2^31 - 1 ticks more are the longest length, and one more
  * is too long. */
+/* A width with nothing left of it gives not even a piece a tick wide. */
+START_TEST(a_loss_may_eat_all_of_the_width)
+{
+    const struct muslin_cutlist_piece_spec rows[] = { CUTS(1, 1, 1) };
+    struct muslin_cutlist_yardage all = { .size = (uint32_t)sizeof all };
+    struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
+    spec.usable_width = 5;
+    for (spec.end_loss = 4; spec.end_loss < 8; spec.end_loss++)
+        ck_status(muslin_cutlist_from_yardage(ROWS(rows), &spec, &all, NULL),
+                  spec.end_loss == 4 ? MUSLIN_OK : MUSLIN_ERR_NO_YIELD);
+}
+END_TEST
+
+/* ---- all widths, one by one ------------------------------------------------------------------------------------- */
+
+enum { ROWS_MOST = 3, NO_LENGTH = 1000000 };
+
+static int64_t strips_for(int64_t count, int64_t across, int64_t room)
+{
+    int64_t strips = 0;
+    if (room < across && count > 0)
+        return NO_LENGTH;
+    for (int64_t given = 0; given < count; strips++)
+        given += room / across;
+    return strips;
+}
+
+static int64_t length_at_width(const struct muslin_cutlist_piece_spec *rows, size_t n, int64_t room)
+{
+    int64_t length = 0;
+    for (size_t i = 0; i < n; i++) {
+        int64_t least = strips_for(rows[i].count, rows[i].cut_width, room) * rows[i].cut_length;
+        const int64_t turned = strips_for(rows[i].count, rows[i].cut_length, room) * rows[i].cut_width;
+        if (rows[i].flags != 0 && turned < least)
+            least = turned;
+        length += least;
+    }
+    return length;
+}
+
+START_TEST(widths_as_by_trying_all)
+{
+    uint64_t seed = 1;
+    for (int32_t round = 0; round < 3000; round++) {
+        struct muslin_cutlist_piece_spec rows[ROWS_MOST];
+        struct muslin_cutlist_spec spec = MUSLIN_CUTLIST_SPEC_INIT;
+        struct muslin_cutlist_yardage all = { .size = (uint32_t)sizeof all };
+        const size_t n = (size_t)(1 + tiny_chance(&seed, ROWS_MOST));
+        int64_t area = 0;
+        int64_t pieces = 0;
+        int64_t widest = 0;
+        for (size_t i = 0; i < n; i++) {
+            const struct muslin_cutlist_piece_spec row = CUTS(1 + tiny_chance(&seed, 6), 1 + tiny_chance(&seed, 6),
+                                                              (i == 0) + tiny_chance(&seed, 7));
+            rows[i] = row;
+            rows[i].flags = tiny_chance(&seed, 2) ? MUSLIN_CUTLIST_PIECE_MAY_TURN : 0;
+            area += row.cut_width * row.cut_length * row.count;
+            pieces += row.count;
+            widest += (row.cut_width + row.cut_length) * row.count;
+        }
+        spec.end_loss = tiny_chance(&seed, 4);
+        spec.usable_width = 6 + tiny_chance(&seed, 13) + spec.end_loss;
+        spec.straightening = tiny_chance(&seed, 3);
+        const int64_t room = spec.usable_width - spec.end_loss;
+        const int64_t length = length_at_width(rows, n, room);
+        ck_ok(muslin_cutlist_from_yardage(rows, sizeof rows[0], n, &spec, &all, NULL));
+        ck_assert_int_eq(all.cloth_length, length + spec.straightening);
+        ck_assert_int_eq(all.pieces, pieces);
+        ck_assert_int_eq(all.area_bound, (area + spec.usable_width - 1) / spec.usable_width);
+        int64_t narrowest = room;
+        while (narrowest > 0 && length_at_width(rows, n, narrowest - 1) == length)
+            narrowest--;
+        ck_assert_int_eq(all.narrowest_width, narrowest + spec.end_loss);
+        int64_t wider = room;
+        while (wider <= widest && length_at_width(rows, n, wider) == length)
+            wider++;
+        ck_assert_int_eq(all.wider_for_less, wider > widest ? 0 : wider - room);
+        ck_assert_int_eq(all.wider_saves, wider > widest ? 0 : length - length_at_width(rows, n, wider));
+    }
+}
+END_TEST
+
 START_TEST(cloth_beyond_the_longest_length_is_refused)
 {
     struct muslin_cutlist_piece_spec rows[] = { CUTS(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX, MUSLIN_COUNT_MAX),
@@ -495,6 +581,8 @@ Suite *cutlist_suite(void)
     tcase_add_test(cloth, nothing_wanted_takes_only_the_straightening);
     tcase_add_test(cloth, a_piece_wider_than_the_cloth_is_named);
     tcase_add_test(cloth, cloth_beyond_the_longest_length_is_refused);
+    tcase_add_test(cloth, a_loss_may_eat_all_of_the_width);
+    tcase_add_test(cloth, widths_as_by_trying_all);
     tcase_add_test(cloth, a_long_list_is_worked_row_by_row);
     tcase_add_test(cloth, rows_are_asked_and_then_filled);
     tcase_add_test(cloth, yardage_checks_its_structs_rows_and_values);
@@ -502,5 +590,6 @@ Suite *cutlist_suite(void)
     tcase_add_test(cloth, initial_values_are_those_of_the_headers);
     suite_add_tcase(suite, cloth);
     add_cutlist_stock_tests(suite);
+    add_cutlist_brute_tests(suite);
     return suite;
 }

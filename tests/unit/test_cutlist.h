@@ -20,5 +20,6 @@ typedef muslin_status list_call(const struct muslin_cutlist_piece_spec *rows, si
 void ck_list_rules(list_call *call);
 
 void add_cutlist_stock_tests(Suite *suite);
+void add_cutlist_brute_tests(Suite *suite);
 
 #endif

@@ -198,6 +198,132 @@ START_TEST(as_few_whole_strips_stay_as_there_can_be)
 }
 END_TEST
 
+/* What a piece is joined from: so many whole strips, and after these of the longest ends as many as it needs. */
+struct parts {
+    int64_t wholes;
+    int64_t ends;
+};
+
+static struct parts fewest_parts(int64_t wanted, int64_t whole, int64_t loss, const int64_t *ends, int64_t count)
+{
+    struct parts parts = { 0, 0 };
+    int64_t all = loss;
+    for (int64_t i = 0; i < count && i < 16; i++)
+        all += msl_greater(ends[i] - loss, 0);
+    while (all + parts.wholes * (whole - loss) < wanted)
+        parts.wholes++;
+    for (all = loss + parts.wholes * (whole - loss); all < wanted; parts.ends++)
+        all += ends[parts.ends] - loss;
+    return parts;
+}
+
+/* The longest first. */
+static void add_end(int64_t *ends, int64_t count, int64_t end)
+{
+    for (; count > 0 && ends[count - 1] < end; count--)
+        ends[count] = ends[count - 1];
+    ends[count] = end;
+}
+
+static void ck_parts(int64_t row, const struct parts *parts)
+{
+    ck_joined(row);
+    if (p.totals.other_lengths)
+        ck_assert_int_eq(strips_of(row, INT64_MAX), parts->wholes + parts->ends);
+}
+
+/* Pieces wider than half of the bolt, each in a strip of its own as high as the joined piece or higher, leave as many
+ * ends, of other lengths: of these the longest 16 at most, and as few whole strips as suffice. */
+START_TEST(ends_of_any_length_are_joined)
+{
+    uint64_t seed = 31;
+    for (int32_t round = 0; round < 400; round++) {
+        int64_t ends[24];
+        int64_t length = 0;
+        const int64_t count = 1 + tiny_chance(&seed, round % 4 == 0 ? 24 : 6);
+        const int64_t loss = tiny_chance(&seed, 4);
+        start(&p, 40);
+        p.spec.work_limit = 100000;
+        for (int64_t i = 0; i < count; i++) {
+            const int64_t width = 21 + tiny_chance(&seed, 19);
+            const int64_t height = 5 + tiny_chance(&seed, 2);
+            want(&p, 1, width, height);
+            length += height;
+            add_end(ends, i, 40 - width);
+        }
+        const int64_t wanted = 5 + tiny_chance(&seed, round % 4 == 0 ? 200 : 300);
+        const struct parts parts = fewest_parts(wanted, 40, loss, ends, count);
+        want_joined(wanted, 5, 1)->join_loss = loss;
+        make_plan(&p);
+        ck_assert_int_eq(p.totals.cloth_length, length + 5 * parts.wholes);
+        ck_parts(count, &parts);
+        muslin_cutplan_free(p.plan);
+    }
+}
+END_TEST
+
+/* Borders fill panels from the left; the rest beside them, as wide in each, is cut into strips for the joined piece. */
+START_TEST(rests_of_panels_are_joined)
+{
+    uint64_t seed = 32;
+    int32_t joined = 0;
+    for (int32_t round = 0; round < 300; round++) {
+        int64_t ends[200];
+        int64_t count = 0;
+        const int64_t loss = tiny_chance(&seed, 4);
+        const int64_t high = 3 + tiny_chance(&seed, 9);
+        const int64_t beside = 2 + tiny_chance(&seed, 3);   /* so many borders are in a panel, 9 wide or a little more */
+        const int64_t width = beside == 4 ? 9 : 40 / (beside + 1) + 1;
+        const int64_t panels = 1 + tiny_chance(&seed, 3);
+        const int64_t length = 50 + tiny_chance(&seed, 20);
+        start(&p, 40);
+        p.spec.work_limit = 100000;
+        want_kind(&p, MUSLIN_BLANK_LENGTHWISE, beside * panels, width, length);
+        for (int64_t i = 0; i < panels * (length / high) && i < 200; i++)
+            add_end(ends, count++, 40 - beside * width);
+        const int64_t wanted = 5 + tiny_chance(&seed, 400);
+        const struct parts parts = fewest_parts(wanted, 40, loss, ends, count);
+        want_joined(wanted, high, 1)->join_loss = loss;
+        make_plan(&p);
+        ck_assert_int_eq(p.totals.cloth_length, panels * length + high * parts.wholes);
+        ck_parts(1, &parts);
+        joined += p.totals.other_lengths;
+        muslin_cutplan_free(p.plan);
+    }
+    ck_assert_int_gt(joined, 30);
+}
+END_TEST
+
+/* Two borders of 10 x 54 leave 20 x 54 of a panel, in which four squares of 12 stand one above the other: beside them
+ * are four ends of 8, behind them 6, too low. So 32 are joined from these; 33 are not. */
+START_TEST(ends_within_panels_are_joined)
+{
+    for (int64_t more = 0; more < 2; more++) {
+        start(&p, 40);
+        want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 2, 10, 54);
+        want(&p, 4, 12, 12);
+        want_joined(32 + more, 12, 1)->join_loss = 0;
+        make_joined(2, 54 + 12 * more);
+        ck_assert_int_eq(strips_of(2, INT64_MAX), more ? 1 : 4);
+        muslin_cutplan_free(p.plan);
+    }
+}
+END_TEST
+
+/* Two ends of 16: of no loss they give 32, or 31 where either may be 15, or 30 where both are; not less. */
+START_TEST(parts_are_cut_as_short_as_they_may_be)
+{
+    for (int64_t length = 28; length <= 33; length++)
+        for (int64_t least = 14; least <= 17; least++) {
+            start(&p, 40);
+            want(&p, 2, 24, 5);
+            want_joined(length, 5, least)->join_loss = 0;
+            make_joined(1, length <= 32 && length >= 2 * least ? 10 : 15);
+            muslin_cutplan_free(p.plan);
+        }
+}
+END_TEST
+
 /* Of three joined pieces of 40, each of another height, one may be in parts that are left beside three pieces of 24 in
  * strips as high as it: the others would have to be longer there. So it needs no strip, whichever it is. */
 START_TEST(every_joined_piece_is_tried)
@@ -378,14 +504,18 @@ END_TEST
 
 START_TEST(more_sizes_than_are_searched)
 {
+    struct failing_allocator failing;
     start(&p, WHOLE_IN(40));
     for (int64_t i = 0; i < 59; i++)
         want_kind(&p, MUSLIN_BLANK_JOINED, 1, WHOLE_IN(61) + i * 1016, WHOLE_IN(5) + i * 1016);
     want_joined(WHOLE_IN(400), WHOLE_IN(5), WHOLE_IN(10));
-    make_plan(&p);
+    failing_start(&failing, 0);
+    ck_ok(plan_with(&p, &failing.allocator, NULL));
+    ck_plan(&p);
     ck_joined(59);
     ck_assert_int_eq(strips_of(59, WHOLE_IN(40)), 10); /* as if none were left over */
     muslin_cutplan_free(p.plan);
+    ck_assert(failing_is_clean(&failing));
 }
 END_TEST
 
@@ -439,20 +569,33 @@ Suite *cutplan_joined_suite(void)
 {
     Suite *suite = suite_create("cutplan_joined");
     TCase *tcase = tcase_create("joined");
-    tcase_set_timeout(tcase, 120);
     tcase_add_test(tcase, binding_is_cut_beside_long_borders);
     tcase_add_test(tcase, binding_is_cut_from_the_ends_of_strips);
     tcase_add_test(tcase, some_joined_pieces_are_left_as_they_are);
     tcase_add_test(tcase, two_bindings_share_what_is_left);
-    tcase_add_test(tcase, many_bindings_come_to_an_end);
     tcase_add_test(tcase, as_few_whole_strips_stay_as_there_can_be);
+    tcase_add_test(tcase, ends_of_any_length_are_joined);
+    tcase_add_test(tcase, rests_of_panels_are_joined);
+    tcase_add_test(tcase, ends_within_panels_are_joined);
+    tcase_add_test(tcase, parts_are_cut_as_short_as_they_may_be);
     tcase_add_test(tcase, every_joined_piece_is_tried);
     tcase_add_test(tcase, the_longest_ends_are_taken);
     tcase_add_test(tcase, the_search_for_other_lengths_is_told_as_one);
+    tcase_add_test(tcase, more_sizes_than_are_searched);
+    suite_add_tcase(suite, tcase);
+    return suite;
+}
+
+/* What takes longer. */
+Suite *cutplan_joined_often_suite(void)
+{
+    Suite *suite = suite_create("cutplan_joined_often");
+    TCase *tcase = tcase_create("joined often");
+    tcase_set_timeout(tcase, 120);
+    tcase_add_test(tcase, many_bindings_come_to_an_end);
     tcase_add_test(tcase, work_is_counted_over_all_searches);
     tcase_add_test(tcase, each_search_has_its_part_of_the_limit);
     tcase_add_test(tcase, other_widths_and_failing_memory);
-    tcase_add_test(tcase, more_sizes_than_are_searched);
     tcase_add_loop_test(tcase, other_lengths_only_shorten, 0, SOME);
     suite_add_tcase(suite, tcase);
     return suite;
