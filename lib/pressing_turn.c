@@ -303,12 +303,13 @@ static void hold(struct msl_nesting *nesting, const struct msl_turning *turning,
     }
 }
 
-/* Of two turnings of a node the last one, by half a turn, or the one that is chosen. */
+/* Of two turnings of a node the last one, by half a turn, or the one that is chosen. What can be pressed the other way
+ * needs none. */
 static int is_to_hold(const struct muslin_pressing *plan, uint32_t node, const struct msl_turning *turning, int is_last)
 {
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     if (plan->turnings == MSL_TURN_HELD_ALIKE)
-        return is_last && pressed->stiff;
+        return is_last && pressed->stiff && !msl_can_be_pressed(plan, node);
     return turning->turn == pressed->choice;
 }
 

@@ -624,6 +624,45 @@ START_TEST(a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is)
 }
 END_TEST
 
+/* Two rows of two equal squares below each other, all pressed to the right, and the seam between them open. */
+static muslin_id open_block(struct muslin_quilt *quilt, muslin_id square)
+{
+    const muslin_id squares[] = { square, square };
+    const muslin_id row = join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, squares, 2);
+    const muslin_id rows[] = { row, row };
+    return join_pressed(quilt, MUSLIN_AXIS_DOWN, MUSLIN_SEAM_PRESS_OPEN, rows, 2);
+}
+
+/* Two such blocks beside each other, their seam to the right, over two of another fabric. In every block one of the rows
+ * is turned end for end, so that both nest; a block is taken the other way by turning its other row instead. It cannot
+ * be turned itself: its lower row, opposite to the upper one, would come to lie as the upper one did. One pair is to be
+ * turned, so that both long seams nest: its blocks are taken opposite ways, then all its ends are the other way. Those of
+ * the other pair are taken so that they nest with them. So none of the seven meetings is an exception, also where there
+ * is no work to look for it. */
+START_TEST(what_can_be_pressed_the_other_way_need_not_be_turned)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    struct muslin_quilt *quilt = nine.s.quilt;
+    const muslin_id squares[] = { nine.dark, nine.light };
+    muslin_id pairs[2];
+    for (int i = 0; i < 2; i++) {
+        const muslin_id block = open_block(quilt, squares[i]);
+        const muslin_id two[] = { block, block };
+        pairs[i] = join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, two, 2);
+    }
+    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, pairs, 2));
+    for (int64_t work = 0; work <= 100000; work += 100000) {
+        struct muslin_pressing *plan = pressed_with(solution, work, 1);
+        ck_assert_int_eq(totals_of(plan).meetings, 4 + 3);
+        ck_assert_int_eq(totals_of(plan).exceptions, 0);
+        muslin_pressing_free(plan);
+    }
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
 /* Nine-patches with every seam asked for: the long ones upwards, in the first and third row to the left, in the second
  * to the right. By a half turn they look the same, and all ends are the other way. Two by two of them, the second row
  * asked for as well, to the left. Were no block turned, all twelve ends on both sides of the seams between them would
@@ -1911,6 +1950,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, edges_that_are_turned_have_the_same_allowances);
     tcase_add_test(tests, what_is_trimmed_later_is_turned_when_its_seams_go_as_far_in);
     tcase_add_test(tests, a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is);
+    tcase_add_test(tests, what_can_be_pressed_the_other_way_need_not_be_turned);
     tcase_add_test(tests, blocks_that_are_asked_for_are_turned_one_by_one);
     tcase_add_test(tests, open_seams_are_told_when_they_are_turned);
     tcase_add_test(tests, what_is_inside_must_look_the_same_as_well);
