@@ -6,7 +6,7 @@
 #include "pressing_solve.h"
 #include "testing.h"
 
-enum { BITS_MOST = 12, MET_MOST = 40, TURNED_MOST = 4, SYSTEMS = 400 };
+enum { BITS_MOST = 12, MET_MOST = 40, TURNED_MOST = 4, SYSTEMS = 400, MANY_BITS = 200, MANY_MET = 500 };
 
 /* Meetings that nest when their bits add up to an odd or an even number. */
 struct wanted {
@@ -299,6 +299,81 @@ START_TEST(rules_are_solved_soundly_when_ended)
 }
 END_TEST
 
+/* ---- more than can be settled ------------------------------------------------------------------------------------- */
+
+/* Many bits, all of seams, and meetings of up to three of them: too many to settle with little work. */
+struct many {
+    struct rules rules;
+    struct msl_seam_way seams[MANY_BITS];
+    uint8_t alternating[MANY_BITS];
+    uint32_t bits[MANY_MET][3]; /* of each; one that stands there twice stands there not at all */
+    struct wanted met[MANY_MET];
+};
+
+static void want_of_many(struct many *many, uint32_t number, uint32_t first, uint32_t last, int64_t most)
+{
+    struct rules *rules = &many->rules;
+    struct msl_met *met = row_in(rules, &rules->plan.met, sizeof *met);
+    many->met[number] = (struct wanted){ 0, below(rules, 2), 1 + below(rules, (uint32_t)most) };
+    met->node = number;
+    met->odd = many->met[number].odd;
+    rules->nesting.sum.used = 0;
+    for (int i = 0; i < 3; i++) {
+        many->bits[number][i] = first + below(rules, last - first + 1);
+        msl_add_to_sum(&rules->nesting, many->bits[number][i]);
+    }
+    met->rule = msl_rule_of_sum(&rules->nesting);
+    ((struct msl_rule *)rules->nesting.rules.rows)[met->rule].weight[met->odd] += many->met[number].count;
+}
+
+static int64_t exceptions_of_many(const struct many *many)
+{
+    int64_t exceptions = 0;
+    for (uint32_t i = 0; i < MANY_MET; i++) {
+        uint32_t odd = 0;
+        for (int k = 0; k < 3; k++)
+            odd ^= many->seams[many->bits[i][k]].way;
+        exceptions += odd != many->met[i].odd ? many->met[i].count : 0;
+    }
+    return exceptions;
+}
+
+/* Where rules were left unsettled no seam pressed the other way would spare an exception, the first and the last, which
+ * have few rules of their own, no more than others. */
+START_TEST(no_seam_alone_would_spare_an_exception)
+{
+    static struct many many;
+    struct rules *rules = &many.rules;
+    for (uint64_t seed = 1; seed <= 20; seed++) {
+        begin(rules, seed, 50000);
+        end(rules);
+        memset(&rules->plan.met, 0, sizeof rules->plan.met);
+        rules->nesting = (struct msl_nesting){ .plan = &rules->plan, .check = &rules->check, .told = &rules->told };
+        rules->plan.bits = rules->plan.seams = MANY_BITS;
+        rules->plan.places = 0;
+        rules->plan.seam = many.seams;
+        memset(many.seams, 0, sizeof many.seams);
+        for (uint32_t bit = 0; bit < MANY_BITS; bit++)
+            many.alternating[bit] = (uint8_t)below(rules, 2);
+        for (uint32_t i = 0; i < MANY_MET; i++)
+            if (i < 4)
+                want_of_many(&many, i, i % 2 * (MANY_BITS - 1), i % 2 * (MANY_BITS - 1), 1);
+            else
+                want_of_many(&many, i, 1, MANY_BITS - 2, 3);
+        msl_solve_rules(&rules->nesting, many.alternating);
+        ck_ok(rules->check.status);
+        const int64_t exceptions = exceptions_of_many(&many);
+        ck_assert_int_eq(rules->plan.totals.exceptions, exceptions);
+        for (uint32_t bit = 0; bit < MANY_BITS; bit++) {
+            many.seams[bit].way ^= 1;
+            ck_assert_int_ge(exceptions_of_many(&many), exceptions);
+            many.seams[bit].way ^= 1;
+        }
+        end(rules);
+    }
+}
+END_TEST
+
 /* ---- the heap ---------------------------------------------------------------------------------------------------- */
 
 /* Numbers come and go by chance, some of them equal; the least goes first, by looking at all. */
@@ -334,6 +409,7 @@ Suite *pressing_solve_suite(void)
     tcase_add_test(rules, rules_by_chance_are_broken_as_seldom_as_can_be);
     tcase_add_test(rules, rules_are_solved_soundly_with_little_work);
     tcase_add_test(rules, rules_are_solved_soundly_when_ended);
+    tcase_add_test(rules, no_seam_alone_would_spare_an_exception);
     tcase_add_test(rules, the_least_number_leaves_the_heap_first);
     suite_add_tcase(suite, rules);
     return suite;
