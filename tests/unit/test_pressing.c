@@ -523,6 +523,99 @@ START_TEST(prints_and_labels_forbid_to_turn_what_looks_otherwise)
 }
 END_TEST
 
+/* A square of a print, mirrored for 4 and more, then turned by quarters. */
+static muslin_id lying(struct sewn *s, muslin_id cloth, int32_t how)
+{
+    const muslin_id square = patch_of(s->quilt, cloth, s->two, s->two);
+    const muslin_id mirrored = how < 4 ? square : mirror_of(s->quilt, square);
+    return how % 4 == 0 ? mirrored : turn_of(s->quilt, mirrored, how % 4);
+}
+
+static muslin_id cloth_of(struct sewn *s, int32_t print)
+{
+    struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;
+    muslin_id cloth = 0;
+    spec.print = print;
+    ck_ok(muslin_quilt_fabric(s->quilt, &spec, "cloth", 5, &cloth, NULL));
+    return cloth;
+}
+
+/* Prints, and after how many quarters each looks the same. */
+static const struct {
+    int32_t print;
+    int32_t same_after;
+} prints_lying[] = { { MUSLIN_PRINT_NONE, 1 },
+                     { MUSLIN_PRINT_TWO_WAY, 2 },
+                     { MUSLIN_PRINT_STRIPE_ALONG, 2 },
+                     { MUSLIN_PRINT_STRIPE_ACROSS, 2 },
+                     { MUSLIN_PRINT_ONE_WAY, 4 } };
+
+/* Two squares side by side, and the same below: the lower two are turned end for end where each then lies as the other
+ * did, so far as one sees it. */
+START_TEST(a_print_that_comes_to_lie_as_the_other_did_is_turned)
+{
+    for (size_t i = 0; i < COUNT_OF(prints_lying); i++)
+        for (int32_t left = 0; left < 8; left++)
+            for (int32_t right = 0; right < 8; right++) {
+                struct sewn s;
+                begin_sewing(&s);
+                const muslin_id cloth = cloth_of(&s, prints_lying[i].print);
+                const muslin_id two[] = { lying(&s, cloth, left), lying(&s, cloth, right) };
+                const muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2);
+                const muslin_id rows[] = { row, row };
+                const struct muslin_pressing_total totals =
+                    totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
+                const int32_t same = prints_lying[i].same_after;
+                const int is_same = same == 1 || ((left + 2 - right) % same == 0 && left / 4 == right / 4);
+                ck_assert_int_eq(totals.other_way, 1);
+                ck_assert_int_eq(totals.copies_turned, is_same);
+                end_sewing(&s);
+            }
+}
+END_TEST
+
+/* A nine-patch with a plain middle, the print of its other squares turned by so many quarters more from one corner to
+ * the next and from one side to the next. */
+static muslin_id ring_of_prints(struct sewn *s, int32_t print, int32_t more)
+{
+    static const int32_t quarters[] = { 0, 0, 1, 3, 0, 1, 3, 2, 2 };
+    const muslin_id cloth = cloth_of(s, print);
+    muslin_id squares[9];
+    muslin_id block = 0;
+    for (int i = 0; i < 9; i++)
+        squares[i] = i == 4 ? patch_of(s->quilt, s->white, s->two, s->two) : lying(s, cloth, quarters[i] * more % 4);
+    ck_ok(muslin_quilt_grid(s->quilt, 3, 3, squares, 9, &block, NULL));
+    return block;
+}
+
+/* Two such blocks, the second one the other way: turned by a quarter where the print turns with the squares or one does
+ * not see it, else by a half where it then lies the same, else pressed so. */
+START_TEST(blocks_are_turned_by_as_much_as_their_prints_allow)
+{
+    for (size_t i = 0; i < COUNT_OF(prints_lying); i++)
+        for (int32_t more = 0; more < 4; more++) {
+            struct sewn s;
+            begin_sewing(&s);
+            const muslin_id block = ring_of_prints(&s, prints_lying[i].print, more);
+            const muslin_id two[] = { block, block };
+            struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
+            struct muslin_pressing *plan = pressed(solution);
+            const int32_t same = prints_lying[i].same_after;
+            const int32_t turn = (more - 1) % same == 0 ? 1 : 2 * (more - 1) % same == 0 ? 2 : 0;
+            size_t n;
+            struct muslin_pressing_child *children = children_of(plan, &n);
+            ck_assert_int_eq(totals_of(plan).exceptions, 0);
+            ck_assert_int_eq(children[n - 1].child, block);
+            ck_assert_int_eq(children[n - 1].other_way, 1);
+            ck_assert_int_eq(children[n - 1].turn, turn);
+            free(children);
+            muslin_pressing_free(plan);
+            muslin_solution_free(solution);
+            end_sewing(&s);
+        }
+}
+END_TEST
+
 /* Two rows of two equal squares with these allowances at the top of the first and the second one, else the quilt's. */
 static int64_t turned_of_edges(muslin_len first, muslin_len second)
 {
@@ -1947,6 +2040,8 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, of_equally_many_copies_the_preferred_way_is_shown);
     tcase_add_test(tests, nine_patches_are_all_pressed_alike_and_every_other_one_is_turned);
     tcase_add_test(tests, prints_and_labels_forbid_to_turn_what_looks_otherwise);
+    tcase_add_test(tests, a_print_that_comes_to_lie_as_the_other_did_is_turned);
+    tcase_add_test(tests, blocks_are_turned_by_as_much_as_their_prints_allow);
     tcase_add_test(tests, edges_that_are_turned_have_the_same_allowances);
     tcase_add_test(tests, what_is_trimmed_later_is_turned_when_its_seams_go_as_far_in);
     tcase_add_test(tests, a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is);
