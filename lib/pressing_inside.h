@@ -238,6 +238,8 @@ uint32_t msl_take_end(struct msl_nesting *nesting, const struct msl_end *end, ui
 void msl_add_to_sum(struct msl_nesting *nesting, uint32_t bit);
 /* Bits that stand in the sum twice cancel. */
 void msl_cancel_sum(struct msl_nesting *nesting);
+/* Adds the sum's bits to these rows. Returns at which they begin. */
+uint32_t msl_put_sum(struct msl_nesting *nesting, struct msl_rows *into);
 /* The rule whose bits stand in the sum: the one there is, or a new one. */
 uint32_t msl_rule_of_sum(struct msl_nesting *nesting);
 
