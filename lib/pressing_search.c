@@ -242,19 +242,13 @@ static const uint32_t *causes_of(const struct search *search, const struct msl_s
     return msl_rows_from(&search->solver->causes, surplus->first_cause, sizeof(uint32_t));
 }
 
-/* Traces those that are, or are not, against the others. Returns whether the work was enough for all. */
-static int trace_all(struct search *search, uint32_t against)
+/* Traces those that are, or are not, against the others, as far as the work goes. */
+static void trace_all(struct search *search, uint32_t against)
 {
     struct msl_solver *solver = search->solver;
-    for (uint64_t i = 0; solver->check->status == MUSLIN_OK && i < solver->surplus.used; i++) {
-        struct msl_surplus *surplus = msl_surplus_at(solver, i);
-        if (surplus->against != against)
-            continue;
-        if (!has_work(search))
-            return 0;
-        trace(search, surplus);
-    }
-    return solver->check->status == MUSLIN_OK;
+    for (uint64_t i = 0; solver->check->status == MUSLIN_OK && i < solver->surplus.used && has_work(search); i++)
+        if (msl_surplus_at(solver, i)->against == against)
+            trace(search, msl_surplus_at(solver, i));
 }
 
 /* ---- the bound -------------------------------------------------------------------------------------------------- */
@@ -468,27 +462,24 @@ static int search_group(struct group *group, int64_t reserve)
             continue;
         }
         const int64_t cost = groups->spent[p] + choose(group, p, groups->tried[p]++);
-        if (cost >= group->cost) {
-            take_back(group, p);
-        } else if (p + 1 == group->positions) {
-            group->cost = cost;
-            keep_choices(group);
-            take_back(group, p);
-        } else {
+        if (cost < group->cost && p + 1 < group->positions) {
             groups->tried[++p] = 0;
             groups->spent[p] = cost;
+            continue;
         }
+        if (cost < group->cost) {
+            group->cost = cost;
+            keep_choices(group);
+        }
+        take_back(group, p);
     }
     return 0;
 }
 
-/* Each group gets its share of what work is left. */
+/* Of what work is left each group gets a share by its rules. */
 static void search_groups(struct groups *groups)
 {
     const uint64_t n = groups->search->solver->surplus.used;
-    int64_t waiting = 0;
-    for (uint64_t i = 0; i < n; i++)
-        waiting += i == 0 || groups->order[i].group != groups->order[i - 1].group;
     for (uint64_t first = 0; first < n;) {
         struct group group = { .of = groups, .first = first, .end = first };
         while (group.end < n && groups->order[group.end].group == groups->order[first].group)
@@ -497,9 +488,9 @@ static void search_groups(struct groups *groups)
         list_followers(&group);
         weigh_group(&group);
         const int64_t left = groups->search->work_left;
-        if (search_group(&group, left - left / waiting))
+        const int64_t share = left / (int64_t)(n - first) * (int64_t)(group.end - first);
+        if (search_group(&group, left - share))
             groups->least += group.cost - group.bound;
-        waiting--;
         first = group.end;
     }
 }
@@ -531,9 +522,9 @@ static struct groups begin_groups(struct search *search)
     groups.position = msl_scratch(check, a, settled, sizeof groups.position[0]);
     groups.settled = msl_scratch(check, a, settled, sizeof groups.settled[0]);
     groups.first = msl_scratch(check, a, settled + 1, sizeof groups.first[0]);
-    groups.spent = msl_scratch(check, a, settled + 1, sizeof groups.spent[0]);
-    groups.tried = msl_scratch(check, a, settled + 1, 1);
-    groups.chosen = msl_scratch(check, a, settled + 1, 1);
+    groups.spent = msl_scratch(check, a, settled, sizeof groups.spent[0]);
+    groups.tried = msl_scratch(check, a, settled, 1);
+    groups.chosen = msl_scratch(check, a, settled, 1);
     groups.odd = msl_scratch(check, a, surplus, 1);
     return groups;
 }
@@ -551,10 +542,24 @@ static void end_groups(struct groups *groups)
     msl_scratch_free(a, groups->position, settled, sizeof groups->position[0]);
     msl_scratch_free(a, groups->settled, settled, sizeof groups->settled[0]);
     msl_scratch_free(a, groups->first, settled + 1, sizeof groups->first[0]);
-    msl_scratch_free(a, groups->spent, settled + 1, sizeof groups->spent[0]);
-    msl_scratch_free(a, groups->tried, settled + 1, 1);
-    msl_scratch_free(a, groups->chosen, settled + 1, 1);
+    msl_scratch_free(a, groups->spent, settled, sizeof groups->spent[0]);
+    msl_scratch_free(a, groups->tried, settled, 1);
+    msl_scratch_free(a, groups->chosen, settled, 1);
     msl_scratch_free(a, groups->odd, surplus, 1);
+}
+
+/* Searches group by group, when all surplus rules are traced and work is left. */
+static void search_traced(struct groups *groups)
+{
+    struct msl_solver *solver = groups->search->solver;
+    trace_all(groups->search, 0);
+    const uint64_t causes = solver->causes.used;
+    groups->follow = msl_scratch(solver->check, solver->allocator, causes, sizeof groups->follow[0]);
+    if (groups->follow != NULL && has_work(groups->search)) {
+        find_groups(groups);
+        search_groups(groups);
+    }
+    msl_scratch_free(solver->allocator, groups->follow, causes, sizeof groups->follow[0]);
 }
 
 /* Looks for better choices where the bound leaves room. Returns the fewest exceptions there can be. */
@@ -568,16 +573,8 @@ static int64_t search_all(struct search *search)
         tell_bound(search, search->unavoidable + groups.least);
         shake(search, search->unavoidable + groups.least);
         give_up(search);
-    }
-    const int has_room = search->exceptions > search->unavoidable + groups.least;
-    if (has_room && solver->is_complete && has_work(search) && trace_all(search, 0)) {
-        const uint64_t causes = solver->causes.used;
-        groups.follow = msl_scratch(solver->check, solver->allocator, causes, sizeof groups.follow[0]);
-        if (groups.follow != NULL) {
-            find_groups(&groups);
-            search_groups(&groups);
-        }
-        msl_scratch_free(solver->allocator, groups.follow, causes, sizeof groups.follow[0]);
+        if (solver->is_complete && search->exceptions > search->unavoidable + groups.least)
+            search_traced(&groups);
     }
     end_groups(&groups);
     return search->unavoidable + groups.least;
