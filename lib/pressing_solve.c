@@ -25,6 +25,7 @@ void msl_heap_push(struct msl_heap *heap, uint32_t number)
     heap->numbers[at] = number;
 }
 
+/* Behind the last child lies the number that is to be put in: it is not less than itself. */
 uint32_t msl_heap_pop(struct msl_heap *heap)
 {
     const uint32_t least = heap->numbers[0];
@@ -32,7 +33,7 @@ uint32_t msl_heap_pop(struct msl_heap *heap)
     uint64_t at = 0;
     uint64_t child = 1;
     while (child < heap->used) {
-        if (child + 1 < heap->used && heap->numbers[child + 1] < heap->numbers[child])
+        if (heap->numbers[child + 1] < heap->numbers[child])
             child++;
         if (heap->numbers[child] >= last)
             break;
@@ -107,7 +108,6 @@ static void clear_list(struct msl_solver *solver)
     for (uint64_t i = 0; i < solver->listed; i++)
         solver->marks[solver->list[i]] = 0;
     solver->listed = 0;
-    solver->heap.used = 0;
 }
 
 /* ---- settling --------------------------------------------------------------------------------------------------- */
@@ -133,11 +133,9 @@ static void settle(struct msl_solver *solver, const struct msl_settled *row)
     solver->settled_by[settled.bit] = (uint32_t)solver->settled.used;
 }
 
-/* A rule that others settle: kept for the search, with those it follows from. Of wishes that is of no interest. */
+/* A rule that others settle: kept for the search, with those it follows from. Wishes come after that. */
 static void add_surplus(struct msl_solver *solver, const struct msl_settled *row)
 {
-    if (row->source >= solver->rules)
-        return;
     struct msl_surplus *into = msl_add_row(solver->check, solver->allocator, &solver->surplus, sizeof *into);
     if (into != NULL)
         *into = (struct msl_surplus){
@@ -220,11 +218,12 @@ static uint64_t order_wishes(const struct msl_solver *solver, struct msl_rank *o
         for (uint32_t k = msl_pressed(plan, node)->first_seam; k < last_seam; k++) {
             const uint32_t sort = plan->seam[k].wish == 0 ? RANK_SECOND : RANK_DARKER;
             if (plan->seam[k].held == MSL_HELD_FREE)
-                order[n++] = (struct msl_rank){ -copies, 0, sort, solver->rules + k };
+                order[n++] = (struct msl_rank){ .first = -copies, .group = sort, .row = solver->rules + k };
         }
         for (uint32_t k = msl_pressed(plan, node)->first_place; k < last_place; k++)
             if (plan->place_bit[k] != 0)
-                order[n++] = (struct msl_rank){ -copies, 0, RANK_PLACE, solver->rules + plan->place_bit[k] };
+                order[n++] = (struct msl_rank){ .first = -copies, .group = RANK_PLACE,
+                                                .row = solver->rules + plan->place_bit[k] };
     }
     return n;
 }

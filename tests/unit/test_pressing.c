@@ -1579,10 +1579,9 @@ static muslin_id four_patch(struct sewn *s)
     return id;
 }
 
-/* Four-patches thrown down anyhow do not nest everywhere. */
-static muslin_id thrown(struct sewn *s, int64_t side, uint64_t seed)
+/* Blocks thrown down anyhow. */
+static muslin_id thrown_of(struct sewn *s, muslin_id block, int64_t side, uint64_t seed)
 {
-    const muslin_id block = four_patch(s);
     muslin_id *blocks = calloc((size_t)(side * side), sizeof *blocks);
     muslin_id id = 0;
     for (int64_t i = 0; i < side * side; i++) {
@@ -1593,6 +1592,30 @@ static muslin_id thrown(struct sewn *s, int64_t side, uint64_t seed)
     free(blocks);
     return id;
 }
+
+/* Four-patches thrown down anyhow do not nest everywhere. */
+static muslin_id thrown(struct sewn *s, int64_t side, uint64_t seed)
+{
+    return thrown_of(s, four_patch(s), side, seed);
+}
+
+/* Nine-patches do, as they look the same from all sides. What can nest everywhere is found without any search. */
+START_TEST(nine_patches_nest_wherever_they_fall)
+{
+    for (uint64_t seed = 1; seed <= 4; seed++) {
+        struct nine nine;
+        begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+        const muslin_id top = thrown_of(&nine.s, nine.block, seed % 2 == 0 ? 10 : 30, seed);
+        struct muslin_solution *solution = solved(nine.s.quilt, top);
+        struct muslin_pressing *plan = pressed_with(solution, 0, 1);
+        ck_assert_int_eq(totals_of(plan).exceptions, 0);
+        ck_assert_int_eq(totals_of(plan).proven, 1);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+        end_sewing(&nine.s);
+    }
+}
+END_TEST
 
 START_TEST(more_work_never_makes_it_worse_and_the_bound_holds)
 {
@@ -1888,6 +1911,7 @@ static void ck_progress(const struct muslin_solution *solution, struct failing_a
         ck_assert(turns || heard.calls < 1 || heard.best <= before);
         before = totals.exceptions;
         ck_assert_int_le(heard.work, totals.work);
+        ck_assert(turns || heard.calls < 1 || totals.work < heard.work + MSL_TOLD_EACH);
         ck_assert_int_ge(totals.exceptions, best.least);
         ck_assert_int_le(totals.exceptions, totals.alternating);
         ck_assert_int_eq(totals.alternating, best.alternating);
@@ -2127,6 +2151,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
+    tcase_add_test(tests, nine_patches_nest_wherever_they_fall);
     tcase_add_test(tests, more_work_never_makes_it_worse_and_the_bound_holds);
     tcase_add_test(tests, what_hangs_together_in_many_places_takes_work);
     tcase_add_test(tests, what_does_not_hang_together_adds_up);

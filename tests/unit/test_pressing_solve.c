@@ -298,13 +298,13 @@ START_TEST(rules_by_chance_are_broken_as_seldom_as_can_be)
 END_TEST
 
 /* Of three bits each two want to be different: one meeting is broken, one of those that count least. Where nothing hangs
- * together but that, the bound tells the sum of these. */
+ * together but that, they are broken without any work, and the bound tells their sum. */
 START_TEST(sets_that_cannot_hold_together_add_up)
 {
     static struct rules rules;
-    for (uint64_t seed = 1; seed <= 50; seed++) {
+    for (uint64_t seed = 1; seed <= 100; seed++) {
         int64_t sum = 0;
-        begin_empty(&rules, seed, 2000000);
+        begin_empty(&rules, seed, seed % 2 * 2000000);
         for (uint32_t bit = 0; bit + 2 < rules.plan.bits; bit += 3) {
             int64_t least = INT64_MAX;
             for (uint32_t i = 0; i < 3; i++) {
@@ -317,8 +317,31 @@ START_TEST(sets_that_cannot_hold_together_add_up)
         }
         ck_solved(&rules, sum);
         ck_assert_int_eq(rules.plan.totals.exceptions, sum);
-        ck_assert_int_eq(rules.plan.totals.least, sum);
-        ck_assert_int_eq(rules.told.bound, sum);
+        if (seed % 2 != 0) {
+            ck_assert_int_eq(rules.plan.totals.least, sum);
+            ck_assert_int_eq(rules.told.bound, sum);
+        }
+        end(&rules);
+    }
+}
+END_TEST
+
+/* One bit wants to be set, by five meetings; so do others, by five each; and each of these, by four, to be what that one
+ * is not. So that one gives way, or all that stand against it. */
+START_TEST(one_gives_way_to_many)
+{
+    static struct rules rules;
+    for (uint64_t seed = 1; seed <= 50; seed++) {
+        begin_empty(&rules, seed, 2000000);
+        want(&rules, (struct wanted){ 1, 1, 5 });
+        for (uint32_t bit = 1; bit < rules.plan.bits; bit++) {
+            want(&rules, (struct wanted){ UINT32_C(1) << bit, 1, 5 });
+            want(&rules, (struct wanted){ 1 | UINT32_C(1) << bit, 1, 4 });
+        }
+        const int64_t best = rules.plan.bits == 2 ? 4 : 5;
+        ck_solved(&rules, best);
+        ck_assert_int_eq(rules.plan.totals.exceptions, best);
+        ck_assert_int_eq(rules.plan.totals.least, best);
         end(&rules);
     }
 }
@@ -458,6 +481,7 @@ Suite *pressing_solve_suite(void)
     tcase_set_timeout(rules, 60);
     tcase_add_test(rules, rules_by_chance_are_broken_as_seldom_as_can_be);
     tcase_add_test(rules, sets_that_cannot_hold_together_add_up);
+    tcase_add_test(rules, one_gives_way_to_many);
     tcase_add_test(rules, rules_are_solved_soundly_with_little_work);
     tcase_add_test(rules, rules_are_solved_soundly_when_ended);
     tcase_add_test(rules, no_seam_alone_would_spare_an_exception);
