@@ -498,7 +498,7 @@ static void search_groups(struct groups *groups)
 /* ---- all of it -------------------------------------------------------------------------------------------------- */
 
 /* What the best ways so far break of what is settled. */
-static void give_up(struct search *search)
+static void find_given_up(struct search *search)
 {
     const struct msl_solver *solver = search->solver;
     search->exceptions = look_at(search, search->ways);
@@ -572,9 +572,10 @@ static int64_t search_all(struct search *search)
         find_bound(&groups);
         tell_bound(search, search->unavoidable + groups.least);
         shake(search, search->unavoidable + groups.least);
-        give_up(search);
+        find_given_up(search);
         if (solver->is_complete && search->exceptions > search->unavoidable + groups.least)
             search_traced(&groups);
+        msl_give_up(solver, search->given_up);
     }
     end_groups(&groups);
     return search->unavoidable + groups.least;
@@ -588,9 +589,7 @@ static void find_ways(struct search *search, const uint8_t *alternating)
     count_unavoidable(search);
     tell_bound(search, search->unavoidable);
     index_rules(search);
-    for (uint32_t i = 0; i < solver->bits; i++)
-        search->given_up[i] = 0;
-    msl_set_ways(solver, search->given_up, search->ways);
+    msl_set_ways(solver, search->ways);
     search->exceptions = look_at(search, search->ways);
     totals->least = search->exceptions;
     if (search->exceptions == search->unavoidable)
@@ -654,7 +653,7 @@ static void search_ways(struct msl_solver *solver, const uint8_t *alternating)
     if (solver->check->status == MUSLIN_OK)
         find_ways(&search, alternating);
     if (solver->check->status == MUSLIN_OK && solver->is_complete)
-        msl_settle_wishes(solver, search.given_up, search.ways);
+        msl_settle_wishes(solver, search.ways);
     if (solver->check->status == MUSLIN_OK)
         give_ways(&search);
     solver->nesting->plan->totals.work = steps_of(&search);
