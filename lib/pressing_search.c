@@ -38,7 +38,7 @@ struct groups {
     uint8_t *tried;          /* at each position */
     uint8_t *chosen;
     uint8_t *odd;            /* of each surplus rule: causes broken so far */
-    int64_t least;
+    int64_t least;           /* exceptions that no ways have fewer of, as far as is known */
 };
 
 static int64_t gain_of(const struct search *search, uint32_t rule)
@@ -514,7 +514,7 @@ static struct groups begin_groups(struct search *search)
     const struct muslin_allocator *a = search->solver->allocator;
     const uint64_t surplus = search->solver->surplus.used;
     const uint64_t settled = search->solver->settled.used;
-    struct groups groups = { .search = search };
+    struct groups groups = { .search = search, .least = search->unavoidable };
     groups.order = msl_scratch(check, a, 2 * surplus, sizeof groups.order[0]);
     groups.left = msl_scratch(check, a, search->solver->rules, sizeof groups.left[0]);
     groups.bound = msl_scratch(check, a, surplus, sizeof groups.bound[0]);
@@ -570,15 +570,15 @@ static int64_t search_all(struct search *search)
     if (solver->check->status == MUSLIN_OK) {
         trace_all(search, 1);
         find_bound(&groups);
-        tell_bound(search, search->unavoidable + groups.least);
-        shake(search, search->unavoidable + groups.least);
+        tell_bound(search, groups.least);
+        shake(search, groups.least);
         find_given_up(search);
-        if (solver->is_complete && search->exceptions > search->unavoidable + groups.least)
+        if (solver->is_complete && search->exceptions > groups.least)
             search_traced(&groups);
         msl_give_up(solver, search->given_up);
     }
     end_groups(&groups);
-    return search->unavoidable + groups.least;
+    return groups.least;
 }
 
 /* The best ways there are, to search->ways. */
