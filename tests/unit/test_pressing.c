@@ -1025,6 +1025,37 @@ static muslin_id half_square(struct sewn *s)
     return id;
 }
 
+/* Half-squares with their points together in the middle of an edge, a wide piece, and the same turned by a half: by a half
+ * turn the block looks the same. Where points end at its edges, a seam at right angles ends, too, and counts alone. So
+ * of two blocks side by side, whose long seams meet, one is turned. */
+START_TEST(beside_seams_at_right_angles_slanted_ones_do_not_count)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id half = half_square(&s);
+    const muslin_id points[] = { half, mirror_of(s.quilt, half) };
+    const muslin_id turned[] = { turn_of(s.quilt, points[1], 2), turn_of(s.quilt, half, 2) };
+    const muslin_id rows[] = { join_of(s.quilt, MUSLIN_AXIS_ACROSS, points, 2),
+                               patch_of(s.quilt, s.blue, fixed_of(s.quilt, 2 * A_STRIP), s.two),
+                               join_of(s.quilt, MUSLIN_AXIS_ACROSS, turned, 2) };
+    const muslin_id block = join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 3);
+    const muslin_id two[] = { block, block };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
+    struct muslin_pressing *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressing_child *children = children_of(plan, &n);
+    ck_assert_int_eq(totals_of(plan).meetings, 2 * 2 + 2); /* points in each row, and the long seams */
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_int_eq(children[n - 1].child, block);
+    ck_assert_int_eq(children[n - 1].other_way, 1);
+    ck_assert_int_eq(children[n - 1].turn, 2);
+    free(children);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&s);
+}
+END_TEST
+
 /* Every quarter looks the same, so dark lies against light along each seam: all pressed to the dark, all nests. */
 START_TEST(a_pinwheel_of_half_squares_spins)
 {
@@ -2137,6 +2168,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, what_can_never_be_turned_takes_no_search);
     tcase_add_test(tests, what_has_very_many_patches_is_not_turned);
     tcase_add_test(tests, segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets);
+    tcase_add_test(tests, beside_seams_at_right_angles_slanted_ones_do_not_count);
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
     tcase_add_test(tests, the_seams_of_a_pinwheel_have_their_ends);
     tcase_add_test(tests, below_is_as_dark_as_beside);
