@@ -39,10 +39,8 @@ void msl_cancel_sum(struct msl_nesting *nesting)
 static uint32_t hash_of(const uint32_t *bits, uint64_t n)
 {
     uint64_t hash = n;
-    for (uint64_t i = 0; i < n; i++) {
+    for (uint64_t i = 0; i < n; i++)
         hash = (hash ^ bits[i]) * UINT64_C(0x9E3779B97F4A7C15);
-        hash ^= hash >> 29;
-    }
     return (uint32_t)(hash >> 16);
 }
 
