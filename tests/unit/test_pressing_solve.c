@@ -279,6 +279,29 @@ static void ck_solved(struct rules *rules, int64_t best)
     ck_turnings(rules, mask);
 }
 
+/* Sums of bits by chance, each some times: the rule of one is the same again and again, and of no other. */
+START_TEST(meetings_of_equal_bits_are_one_rule)
+{
+    static struct rules rules;
+    static uint32_t number[1 << BITS_MOST]; /* of a mask's rule, counted from 1 */
+    uint32_t known = 0;
+    uint64_t seed = 1;
+    memset(number, 0, sizeof number);
+    do
+        begin_empty(&rules, seed++, 0);
+    while (rules.plan.bits < BITS_MOST);
+    for (int i = 0; i < 6000; i++) {
+        const uint32_t mask = below(&rules, 1 << BITS_MOST);
+        const uint32_t rule = rule_of(&rules, mask);
+        if (number[mask] == 0)
+            number[mask] = ++known;
+        ck_assert_uint_eq(rule, number[mask] - 1);
+        ck_assert_uint_eq(rules.nesting.rules.used, known);
+    }
+    end(&rules);
+}
+END_TEST
+
 /* With work enough the plan is the best of all, and known to be. */
 START_TEST(rules_by_chance_are_broken_as_seldom_as_can_be)
 {
@@ -479,6 +502,7 @@ Suite *pressing_solve_suite(void)
     Suite *suite = suite_create("pressing_solve");
     TCase *rules = tcase_create("rules");
     tcase_set_timeout(rules, 60);
+    tcase_add_test(rules, meetings_of_equal_bits_are_one_rule);
     tcase_add_test(rules, rules_by_chance_are_broken_as_seldom_as_can_be);
     tcase_add_test(rules, sets_that_cannot_hold_together_add_up);
     tcase_add_test(rules, one_gives_way_to_many);
