@@ -792,6 +792,39 @@ START_TEST(blocks_that_are_asked_for_are_turned_one_by_one)
 }
 END_TEST
 
+/* A dark square over a light one, a high piece, a light square over a dark one: the same by a half turn. The first
+ * column's seam is asked for, whichever way; of two blocks below each other, whose upright seams meet, the second one is
+ * turned, as the other column's seam goes where it must for that: opposite to the first one's, turned. */
+START_TEST(what_is_asked_for_in_part_is_turned)
+{
+    for (int32_t press = MUSLIN_SEAM_PRESS_TO_FIRST; press <= MUSLIN_SEAM_PRESS_TO_LAST; press++) {
+        struct nine nine;
+        begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+        struct muslin_quilt *quilt = nine.s.quilt;
+        const muslin_id left[] = { nine.dark, nine.light };
+        const muslin_id right[] = { nine.light, nine.dark };
+        const muslin_id columns[] = { join_pressed(quilt, MUSLIN_AXIS_DOWN, press, left, 2),
+                                      patch_of(quilt, nine.s.white, nine.s.two, fixed_of(quilt, 2 * A_STRIP)),
+                                      join_of(quilt, MUSLIN_AXIS_DOWN, right, 2) };
+        const muslin_id block = join_of(quilt, MUSLIN_AXIS_ACROSS, columns, 3);
+        const muslin_id blocks[] = { block, block };
+        struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, blocks, 2));
+        struct muslin_pressing *plan = pressed(solution);
+        size_t n;
+        struct muslin_pressing_seam *seams = seams_of(plan, &n);
+        ck_assert_int_eq(totals_of(plan).meetings, 2);
+        ck_assert_int_eq(totals_of(plan).exceptions, 0);
+        ck_assert_int_eq(totals_of(plan).copies_turned, 1);
+        ck_assert_int_eq(seams[0].press, press == MUSLIN_SEAM_PRESS_TO_FIRST ? MUSLIN_PRESS_UP : MUSLIN_PRESS_DOWN);
+        ck_assert_int_eq(seams[1].press, seams[0].press);
+        free(seams);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+        end_sewing(&nine.s);
+    }
+}
+END_TEST
+
 /* Three squares, a wide piece, three squares; all short seams are asked for, to the right, and the long ones pressed
  * open. One block below the other: the second one is turned by a half, or two seams meet two that lie alike. */
 START_TEST(open_seams_are_told_when_they_are_turned)
@@ -2161,6 +2194,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is);
     tcase_add_test(tests, what_can_be_pressed_the_other_way_need_not_be_turned);
     tcase_add_test(tests, blocks_that_are_asked_for_are_turned_one_by_one);
+    tcase_add_test(tests, what_is_asked_for_in_part_is_turned);
     tcase_add_test(tests, open_seams_are_told_when_they_are_turned);
     tcase_add_test(tests, what_is_inside_must_look_the_same_as_well);
     tcase_add_test(tests, slanted_seams_take_the_place_of_slanted_ones_alone);
