@@ -201,6 +201,58 @@ START_TEST(places_two_repeats_apart_are_alike_in_long_joins)
 }
 END_TEST
 
+/* So many rows of two squares, all held to the left, so that nothing nests: the first of every few of another fabric. Tells
+ * at how many seams exceptions are told, and how many there are. */
+static size_t told_of_rows(int64_t rows, int64_t repeat, int64_t *in_all)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
+    muslin_id kinds[2];
+    muslin_id *all = calloc((size_t)rows, sizeof *all);
+    spec.flags = MUSLIN_QUILT_JOIN_KEEPS_ORDER;
+    spec.press = MUSLIN_SEAM_PRESS_TO_FIRST;
+    for (int i = 0; i < 2; i++) {
+        const muslin_id squares[] = { nine.dark, i == 0 ? nine.light : nine.dark };
+        ck_ok(muslin_quilt_join(nine.s.quilt, &spec, squares, 2, &kinds[i], NULL));
+    }
+    for (int64_t i = 0; i < rows; i++)
+        all[i] = kinds[i % repeat == 0];
+    struct muslin_solution *solution =
+        solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_AXIS_DOWN, all, (size_t)rows));
+    struct muslin_pressing *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressing_exception *told = exceptions_of(plan, &n);
+    *in_all = 0;
+    for (size_t i = 0; i < n; i++) {
+        ck_assert_int_eq(told[i].seam, (int64_t)i);
+        *in_all += told[i].count;
+    }
+    free(told);
+    free(all);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+    return n;
+}
+
+/* In joins of more than 64 children that repeat after 32 or fewer: once for two repeats. */
+START_TEST(exceptions_of_long_joins_are_told_at_the_first_two_repeats)
+{
+    static const struct {
+        int64_t rows;
+        int64_t repeat;
+        size_t told;
+    } cases[] = { { 64, 1, 63 },   { 65, 1, 2 },     { 66, 1, 2 },     { 64, 3, 63 },    { 65, 3, 6 },
+                  { 130, 32, 64 }, { 130, 33, 129 }, { 130, 31, 62 }, { 70, 69, 69 } };
+    for (size_t i = 0; i < COUNT_OF(cases); i++) {
+        int64_t in_all = 0;
+        ck_assert_uint_eq(told_of_rows(cases[i].rows, cases[i].repeat, &in_all), cases[i].told);
+        ck_assert_int_eq(in_all, cases[i].rows - 1);
+    }
+}
+END_TEST
+
 /* ---- joins that ask
  * ----------------------------------------------------------------------------------------------- */
 
@@ -1127,6 +1179,24 @@ START_TEST(a_pinwheel_of_half_squares_spins)
     ck_assert_int_eq(roof.meetings, 1);
     ck_assert_int_eq(roof.exceptions, 0);
     ck_assert_int_eq(roof.other_way, 1);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Half-squares and their mirror images in turn, 80 of them: each two meet, at the head or the foot of the edge between
+ * them. A plain square in place of one meets neither of its neighbours, and nothing repeats. */
+START_TEST(a_plain_piece_is_no_half_square)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    muslin_id row[80];
+    row[0] = half_square(&s);
+    ck_assert_int_eq(muslin_id_number(row[0]), 1);
+    for (int i = 1; i < 80; i++)
+        row[i] = i == 1 ? mirror_of(s.quilt, row[0]) : row[i - 2];
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, row, 80)).meetings, 79);
+    row[40] = patch_of(s.quilt, s.blue, s.two, s.two);
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, row, 80)).meetings, 77);
     end_sewing(&s);
 }
 END_TEST
@@ -2179,6 +2249,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, nine_patches_nest_everywhere);
     tcase_add_test(tests, rails_meet_at_the_corners_of_blocks_alone);
     tcase_add_test(tests, places_two_repeats_apart_are_alike_in_long_joins);
+    tcase_add_test(tests, exceptions_of_long_joins_are_told_at_the_first_two_repeats);
     tcase_add_test(tests, joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told);
     tcase_add_test(tests, seams_pressed_open_meet_nothing);
     tcase_add_test(tests, seams_go_towards_the_darker_side_where_they_may);
@@ -2204,6 +2275,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets);
     tcase_add_test(tests, beside_seams_at_right_angles_slanted_ones_do_not_count);
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
+    tcase_add_test(tests, a_plain_piece_is_no_half_square);
     tcase_add_test(tests, the_seams_of_a_pinwheel_have_their_ends);
     tcase_add_test(tests, below_is_as_dark_as_beside);
     tcase_add_test(tests, the_seams_of_a_mitred_border_have_their_ends);
