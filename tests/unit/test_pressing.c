@@ -844,6 +844,48 @@ START_TEST(blocks_that_are_asked_for_are_turned_one_by_one)
 }
 END_TEST
 
+/* A low dark piece over a high light one, beside it the high one over the low one: the same by a half turn, when the seam
+ * of either column comes to lie where the other's was. Two such blocks with a piece between them in a row that keeps its
+ * order, and the row once more below it: that one is pressed the other way, and the blocks in it are turned. For that
+ * both columns are pressed alike, one of them not to the dark. */
+START_TEST(blocks_of_a_row_that_is_pressed_the_other_way_are_turned)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    struct muslin_quilt *quilt = nine.s.quilt;
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
+    muslin_id row = 0;
+    const muslin_id high = patch_of(quilt, fabric_so_dark(quilt, 20), nine.s.two, fixed_of(quilt, 2 * A_STRIP));
+    const muslin_id left[] = { nine.dark, high };
+    const muslin_id right[] = { high, nine.dark };
+    const muslin_id columns[] = { join_of(quilt, MUSLIN_AXIS_DOWN, left, 2), join_of(quilt, MUSLIN_AXIS_DOWN, right, 2) };
+    const muslin_id block = join_of(quilt, MUSLIN_AXIS_ACROSS, columns, 2);
+    const muslin_id pieces[] = {
+        block, patch_of(quilt, nine.s.white, nine.s.two, fixed_of(quilt, 3 * A_STRIP)), block
+    };
+    spec.flags = MUSLIN_QUILT_JOIN_KEEPS_ORDER;
+    ck_ok(muslin_quilt_join(quilt, &spec, pieces, 3, &row, NULL));
+    const muslin_id rows[] = { row, row };
+    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, rows, 2));
+    struct muslin_pressing *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
+    ck_assert_int_eq(totals_of(plan).meetings, 2 + 2);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_int_eq(totals_of(plan).other_way, 1 + 2);
+    ck_assert_int_eq(totals_of(plan).copies_turned, 2);
+    ck_assert_int_eq(seams[2].node, block);
+    ck_assert_int_eq(seams[2].turn, 2);
+    ck_assert_int_eq(seams[0].press, seams[1].press);
+    ck_assert_int_eq(seams[0].preferred + seams[1].preferred,
+                     MUSLIN_PREFERRED_KEPT + MUSLIN_PREFERRED_AGAINST);
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
 /* A dark square over a light one, a high piece, a light square over a dark one: the same by a half turn. The first
  * column's seam is asked for, whichever way; of two blocks below each other, whose upright seams meet, the second one is
  * turned, as the other column's seam goes where it must for that: opposite to the first one's, turned. */
@@ -1275,6 +1317,27 @@ START_TEST(the_seams_of_a_pinwheel_have_their_ends)
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
     end_sewing(&s);
+}
+END_TEST
+
+/* Several fabrics are neither darker nor lighter than one. */
+START_TEST(what_is_of_several_fabrics_is_as_dark_as_nothing)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    const muslin_id wide = patch_of(nine.s.quilt, fabric_so_dark(nine.s.quilt, 80), fixed_of(nine.s.quilt, 3 * A_STRIP),
+                                    nine.s.two);
+    const muslin_id rows[] = { nine.outer, wide };
+    struct muslin_solution *solution = solved(nine.s.quilt, join_of(nine.s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
+    struct muslin_pressing *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
+    ck_assert_uint_eq(n, 3);
+    ck_assert_int_eq(seams[2].preferred, MUSLIN_PREFERRED_NEITHER);
+    free(seams);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+    end_sewing(&nine.s);
 }
 END_TEST
 
@@ -2204,6 +2267,38 @@ START_TEST(units_can_be_held_to_their_recipes)
 }
 END_TEST
 
+/* Half-squares of bias strips are opened, and so ask for nothing: a row of a square and one of them, which keeps its
+ * order, is pressed the other way below itself. Of two at a time they are pressed, and it cannot be. */
+START_TEST(open_units_are_in_nobodys_way)
+{
+    for (int32_t is_open = 0; is_open <= 1; is_open++) {
+        struct sewn s;
+        begin_sewing(&s);
+        struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
+        struct muslin_quilt_join_spec join = MUSLIN_QUILT_JOIN_SPEC_INIT;
+        struct muslin_pressing_spec pressing = MUSLIN_PRESSING_SPEC_INIT;
+        struct muslin_pressing *plan = NULL;
+        const muslin_id fabrics[] = { s.blue, s.white };
+        muslin_id pieces[] = { patch_of(s.quilt, s.blue, s.two, s.two), 0 };
+        muslin_id row = 0;
+        spec.method = is_open ? MUSLIN_UNIT_METHOD_BIAS_STRIPS : MUSLIN_UNIT_METHOD_TWO_AT_A_TIME;
+        spec.width = s.two;
+        ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &pieces[1], NULL));
+        join.flags = MUSLIN_QUILT_JOIN_KEEPS_ORDER;
+        ck_ok(muslin_quilt_join(s.quilt, &join, pieces, 2, &row, NULL));
+        const muslin_id rows[] = { row, row };
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2));
+        pressing.units = 1;
+        ck_ok(muslin_pressing_create(solution, &pressing, NULL, NULL, NULL, &plan, NULL));
+        ck_assert_int_eq(totals_of(plan).meetings, 1);
+        ck_assert_int_eq(totals_of(plan).exceptions, !is_open);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+        end_sewing(&s);
+    }
+}
+END_TEST
+
 /* A goose points up between two triangles; its recipe presses both seams towards them: the left one left, the right one
  * right. A half-square goes towards its first region, below its rising seam: right. */
 START_TEST(a_goose_is_pressed_outwards)
@@ -2265,6 +2360,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is);
     tcase_add_test(tests, what_can_be_pressed_the_other_way_need_not_be_turned);
     tcase_add_test(tests, blocks_that_are_asked_for_are_turned_one_by_one);
+    tcase_add_test(tests, blocks_of_a_row_that_is_pressed_the_other_way_are_turned);
     tcase_add_test(tests, what_is_asked_for_in_part_is_turned);
     tcase_add_test(tests, open_seams_are_told_when_they_are_turned);
     tcase_add_test(tests, what_is_inside_must_look_the_same_as_well);
@@ -2277,6 +2373,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
     tcase_add_test(tests, a_plain_piece_is_no_half_square);
     tcase_add_test(tests, the_seams_of_a_pinwheel_have_their_ends);
+    tcase_add_test(tests, what_is_of_several_fabrics_is_as_dark_as_nothing);
     tcase_add_test(tests, below_is_as_dark_as_beside);
     tcase_add_test(tests, the_seams_of_a_mitred_border_have_their_ends);
     tcase_add_test(tests, each_piece_of_a_row_is_compared_with_its_neighbours);
@@ -2301,6 +2398,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, a_failed_allocation_leaves_nothing_behind);
     tcase_add_test(tests, a_heap_gives_the_least_first);
     tcase_add_test(tests, units_can_be_held_to_their_recipes);
+    tcase_add_test(tests, open_units_are_in_nobodys_way);
     tcase_add_test(tests, a_goose_is_pressed_outwards);
     suite_add_tcase(suite, tests);
     return suite;
