@@ -165,7 +165,6 @@ static void number_nodes(struct muslin_pressing *plan)
         plan->seams += (uint32_t)look_into(plan, node, &places);
         plan->places += (uint32_t)places;
     }
-    plan->node[plan->nodes] = none;
     plan->node[plan->nodes].first_seam = plan->seams;
     plan->node[plan->nodes].first_place = plan->places;
 }
