@@ -264,10 +264,9 @@ static uint8_t wish_of(const struct muslin_solution *s, uint32_t node, const str
 static struct msl_seam_way held_way(const struct muslin_solution *s, uint32_t node, const struct msl_seam *seam)
 {
     const uint8_t towards = recipe_way(s, node, seam);
-    struct msl_seam_way way = { towards == 2, MSL_HELD_ASKED, towards, 0 };
-    if (towards == 0)
-        way.held = MSL_HELD_OPEN;
-    return way;
+    return (struct msl_seam_way){ .way = towards == 2,
+                                  .held = towards == 0 ? MSL_HELD_OPEN : MSL_HELD_ASKED,
+                                  .wish = towards };
 }
 
 static void ask_seams(struct muslin_pressing *plan, uint32_t node)
@@ -368,7 +367,7 @@ static void note_broken(struct msl_nesting *nesting, uint32_t node)
         return;
     if (plan->broken.node != 0 || msl_can_be_pressed(plan, node))
         return;
-    plan->broken = (struct msl_chosen){ node, MSL_CHOICE_FREE, 1 << MSL_CHOICE_KEPT, { 0 } };
+    plan->broken = (struct msl_chosen){ .node = node, .choice = MSL_CHOICE_FREE };
     for (uint32_t i = pressed->first_turning; i < plan->node[node].first_turning; i++)
         plan->broken.choices |= (uint8_t)(1 << msl_turning_at(nesting, i)->turn);
 }

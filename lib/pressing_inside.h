@@ -62,7 +62,7 @@ enum msl_choice { MSL_CHOICE_FREE, MSL_CHOICE_QUARTER, MSL_CHOICE_HALF, MSL_CHOI
 struct msl_chosen {
     uint32_t node;
     uint8_t choice;  /* enum msl_choice */
-    uint8_t choices; /* a bit for each that there is */
+    uint8_t choices; /* a bit for each turning that there is */
     uint8_t pad[2];
 };
 

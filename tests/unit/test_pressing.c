@@ -469,6 +469,55 @@ START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
 }
 END_TEST
 
+/* A row of four squares over itself, below one that is held to the left: it is pressed to the right there and to the left
+ * below, and being labelled it is not turned. Shown is the way that more of its three seams prefer. */
+START_TEST(of_both_ways_the_one_that_more_seams_prefer_is_shown)
+{
+    for (int pattern = 0; pattern < 8; pattern++) {
+        struct sewn s;
+        begin_sewing(&s);
+        struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
+        const muslin_id plain = patch_of(s.quilt, s.white, s.two, s.two);
+        const muslin_id plains[] = { plain, plain, plain, plain };
+        muslin_id squares[4];
+        muslin_id held = 0;
+        muslin_id row = 0;
+        int32_t darkness = 50;
+        int left = 0;
+        for (int i = 0; i < 4; i++) {
+            squares[i] = patch_of(s.quilt, fabric_so_dark(s.quilt, darkness), s.two, s.two);
+            darkness += (pattern >> i & 1) != 0 ? -10 : 10;
+            left += i < 3 && (pattern >> i & 1) != 0;
+        }
+        spec.flags = MUSLIN_QUILT_JOIN_KEEPS_ORDER;
+        ck_ok(muslin_quilt_join(s.quilt, &spec, squares, 4, &row, NULL));
+        spec.press = MUSLIN_SEAM_PRESS_TO_FIRST;
+        ck_ok(muslin_quilt_join(s.quilt, &spec, plains, 4, &held, NULL));
+        const muslin_id rows[] = { held, row, row };
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 3));
+        struct muslin_pressing *plan = pressed(solution);
+        size_t n;
+        struct muslin_pressing_seam *seams = seams_of(plan, &n);
+        ck_assert_int_eq(totals_of(plan).exceptions, 0);
+        ck_assert_uint_eq(n, 3 + 3 + 2);
+        for (size_t k = 0; k < n; k++) {
+            if (seams[k].node != row)
+                continue;
+            const int is_left = (pattern >> seams[k].seam & 1) != 0;
+            ck_assert_int_eq(seams[k].press, left >= 2 ? MUSLIN_PRESS_LEFT : MUSLIN_PRESS_RIGHT);
+            ck_assert_int_eq(seams[k].preferred,
+                             is_left == (left >= 2) ? MUSLIN_PREFERRED_KEPT : MUSLIN_PREFERRED_AGAINST);
+            ck_assert_int_eq(seams[k].other_way, 1);
+            ck_assert_int_eq(seams[k].other, MUSLIN_OTHER_WAY_PRESSED);
+        }
+        free(seams);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+        end_sewing(&s);
+    }
+}
+END_TEST
+
 /* ---- blocks that are turned
  * --------------------------------------------------------------------------------------- */
 
@@ -1317,6 +1366,32 @@ START_TEST(the_seams_of_a_pinwheel_have_their_ends)
     muslin_pressing_free(plan);
     muslin_solution_free(solution);
     end_sewing(&s);
+}
+END_TEST
+
+/* Two squares side by side, so dark: 0 is not stated. The seam goes to the darker one, where both are stated and differ. */
+START_TEST(the_darker_of_two_is_the_one_that_is_stated_so)
+{
+    static const int32_t darkness[] = { 0, 1, 2, 50, 100 };
+    for (size_t i = 0; i < COUNT_OF(darkness); i++)
+        for (size_t k = 0; k < COUNT_OF(darkness); k++) {
+            struct sewn s;
+            begin_sewing(&s);
+            const muslin_id two[] = { patch_of(s.quilt, fabric_so_dark(s.quilt, darkness[i]), s.two, s.two),
+                                      patch_of(s.quilt, fabric_so_dark(s.quilt, darkness[k]), s.two, s.two) };
+            struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
+            struct muslin_pressing *plan = pressed(solution);
+            const int is_told = i > 0 && k > 0 && i != k;
+            size_t n;
+            struct muslin_pressing_seam *seams = seams_of(plan, &n);
+            ck_assert_int_eq(seams[0].preferred, is_told ? MUSLIN_PREFERRED_KEPT : MUSLIN_PREFERRED_NEITHER);
+            if (is_told)
+                ck_assert_int_eq(seams[0].press, i > k ? MUSLIN_PRESS_LEFT : MUSLIN_PRESS_RIGHT);
+            free(seams);
+            muslin_pressing_free(plan);
+            muslin_solution_free(solution);
+            end_sewing(&s);
+        }
 }
 END_TEST
 
@@ -2183,6 +2258,105 @@ START_TEST(a_failed_allocation_leaves_nothing_behind)
 }
 END_TEST
 
+/* Memory as it may be found, whatever was in it. */
+struct dirty {
+    struct muslin_allocator allocator; /* its context is this struct */
+    struct muslin_allocator usual;
+    int with;
+};
+
+static void *dirty_alloc(void *context, size_t size)
+{
+    const struct dirty *dirty = context;
+    void *block = dirty->usual.alloc(dirty->usual.context, size);
+    return block == NULL ? NULL : memset(block, dirty->with, size);
+}
+
+static void *dirty_realloc(void *context, void *block, size_t old_size, size_t size)
+{
+    const struct dirty *dirty = context;
+    unsigned char *grown = dirty->usual.realloc(dirty->usual.context, block, old_size, size);
+    if (grown != NULL && size > old_size)
+        memset(grown + old_size, dirty->with, size - old_size);
+    return grown;
+}
+
+static void dirty_free(void *context, void *block, size_t size)
+{
+    const struct dirty *dirty = context;
+    dirty->usual.free(dirty->usual.context, block, size);
+}
+
+static struct muslin_pressing *pressed_dirty(const struct muslin_solution *solution, int64_t work, int with)
+{
+    static struct dirty dirty;
+    struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
+    struct muslin_pressing *plan = NULL;
+    spec.work_limit = work;
+    ck_ok(muslin_allocator_libc(&dirty.usual));
+    dirty.with = with;
+    dirty.allocator = (struct muslin_allocator){ dirty_alloc, dirty_realloc, dirty_free, &dirty };
+    ck_ok(muslin_pressing_create(solution, &spec, &dirty.allocator, NULL, NULL, &plan, NULL));
+    return plan;
+}
+
+/* Two plans that say the same. */
+static void ck_same_plan(const struct muslin_pressing *one, const struct muslin_pressing *other)
+{
+    size_t n;
+    size_t m;
+    const struct muslin_pressing_total totals = totals_of(one);
+    const struct muslin_pressing_total others = totals_of(other);
+    ck_assert(memcmp(&totals, &others, sizeof totals) == 0);
+    struct muslin_pressing_seam *seams = seams_of(one, &n);
+    struct muslin_pressing_seam *other_seams = seams_of(other, &m);
+    ck_assert(n == m && memcmp(seams, other_seams, n * sizeof *seams) == 0);
+    struct muslin_pressing_child *children = children_of(one, &n);
+    struct muslin_pressing_child *other_children = children_of(other, &m);
+    ck_assert(n == m && memcmp(children, other_children, n * sizeof *children) == 0);
+    free(seams);
+    free(other_seams);
+    free(children);
+    free(other_children);
+}
+
+START_TEST(plans_do_not_hang_on_what_memory_held_before)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id half = half_square(&s);
+    const muslin_id halves[] = { half, mirror_of(s.quilt, half), half, turn_of(s.quilt, half, 1) };
+    muslin_id blocks[13];
+    for (int i = 0; i < 13; i++)
+        blocks[i] = nine.block;
+    const struct {
+        struct muslin_quilt *quilt;
+        muslin_id root;
+    } tops[] = { { s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, halves, 4) },
+                 { nine.s.quilt, two_held_blocks(&nine) },
+                 { nine.s.quilt, thrown(&nine.s, 6, 11) },
+                 { nine.s.quilt, thrown(&nine.s, 3, 2) },
+                 { nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 3, 3) },
+                 { nine.s.quilt, field_of(&nine.s, 3, 3, blocks) },
+                 { nine.s.quilt, asked_beside_much_work(&nine) } };
+    for (size_t i = 0; i < COUNT_OF(tops); i++)
+        for (int64_t work = 0; work <= 20000; work = 10 * work + 20) {
+            struct muslin_solution *solution = solved(tops[i].quilt, tops[i].root);
+            struct muslin_pressing *plans[] = { pressed_dirty(solution, work, 0), pressed_dirty(solution, work, 1),
+                                                pressed_dirty(solution, work, 0xA5) };
+            ck_same_plan(plans[0], plans[1]);
+            ck_same_plan(plans[0], plans[2]);
+            for (size_t k = 0; k < COUNT_OF(plans); k++)
+                muslin_pressing_free(plans[k]);
+            muslin_solution_free(solution);
+        }
+    end_sewing(&s);
+    end_sewing(&nine.s);
+}
+END_TEST
+
 /* Numbers pushed and popped by chance; each that comes is the least there is, by looking at all. */
 START_TEST(a_heap_gives_the_least_first)
 {
@@ -2354,6 +2528,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, seams_round_a_set_in_square_go_towards_the_darker_side);
     tcase_add_test(tests, nesting_comes_before_the_darker_side);
     tcase_add_test(tests, of_equally_many_copies_the_preferred_way_is_shown);
+    tcase_add_test(tests, of_both_ways_the_one_that_more_seams_prefer_is_shown);
     tcase_add_test(tests, nine_patches_are_all_pressed_alike_and_every_other_one_is_turned);
     tcase_add_test(tests, prints_and_labels_forbid_to_turn_what_looks_otherwise);
     tcase_add_test(tests, a_print_that_comes_to_lie_as_the_other_did_is_turned);
@@ -2376,6 +2551,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
     tcase_add_test(tests, a_plain_piece_is_no_half_square);
     tcase_add_test(tests, the_seams_of_a_pinwheel_have_their_ends);
+    tcase_add_test(tests, the_darker_of_two_is_the_one_that_is_stated_so);
     tcase_add_test(tests, what_is_of_several_fabrics_is_as_dark_as_nothing);
     tcase_add_test(tests, below_is_as_dark_as_beside);
     tcase_add_test(tests, the_seams_of_a_mitred_border_have_their_ends);
@@ -2399,6 +2575,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, rows_are_asked_for_and_filled);
     tcase_add_test(tests, progress_ends_the_search_with_a_plan);
     tcase_add_test(tests, a_failed_allocation_leaves_nothing_behind);
+    tcase_add_test(tests, plans_do_not_hang_on_what_memory_held_before);
     tcase_add_test(tests, a_heap_gives_the_least_first);
     tcase_add_test(tests, units_can_be_held_to_their_recipes);
     tcase_add_test(tests, open_units_are_in_nobodys_way);
