@@ -841,19 +841,24 @@ static muslin_id open_block(struct muslin_quilt *quilt, muslin_id square)
  * turned, so that both long seams nest: its blocks are taken opposite ways, then all its ends are the other way. Those of
  * the other pair are taken so that they nest with them. So none of the seven meetings is an exception, also where there
  * is no work to look for it. */
-START_TEST(what_can_be_pressed_the_other_way_need_not_be_turned)
+static muslin_id open_pairs(struct nine *nine)
 {
-    struct nine nine;
-    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
-    struct muslin_quilt *quilt = nine.s.quilt;
-    const muslin_id squares[] = { nine.dark, nine.light };
+    struct muslin_quilt *quilt = nine->s.quilt;
+    const muslin_id squares[] = { nine->dark, nine->light };
     muslin_id pairs[2];
     for (int i = 0; i < 2; i++) {
         const muslin_id block = open_block(quilt, squares[i]);
         const muslin_id two[] = { block, block };
         pairs[i] = join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, two, 2);
     }
-    struct muslin_solution *solution = solved(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, pairs, 2));
+    return join_of(quilt, MUSLIN_AXIS_DOWN, pairs, 2);
+}
+
+START_TEST(what_can_be_pressed_the_other_way_need_not_be_turned)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    struct muslin_solution *solution = solved(nine.s.quilt, open_pairs(&nine));
     for (int64_t work = 0; work <= 100000; work += 100000) {
         struct muslin_pressing *plan = pressed_with(solution, work, 1);
         ck_assert_int_eq(totals_of(plan).meetings, 4 + 3);
@@ -861,6 +866,24 @@ START_TEST(what_can_be_pressed_the_other_way_need_not_be_turned)
         muslin_pressing_free(plan);
     }
     muslin_solution_free(solution);
+    end_sewing(&nine.s);
+}
+END_TEST
+
+/* Both beside each other, apart: the pairs, one of which is to be turned, and the blocks that had better not be. Neither
+ * all that can be turned nor nothing of it is best: one exception is. */
+START_TEST(what_is_turned_is_chosen_one_by_one)
+{
+    struct nine nine;
+    begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
+    struct muslin_quilt *quilt = nine.s.quilt;
+    const muslin_id all[] = { open_pairs(&nine),
+                              patch_of(quilt, nine.s.white, fixed_of(quilt, 4 * A_STRIP), nine.s.two),
+                              two_held_blocks(&nine) };
+    const struct muslin_pressing_total totals = totals_pressed(quilt, join_of(quilt, MUSLIN_AXIS_DOWN, all, 3));
+    ck_assert_int_eq(totals.meetings, 7 + 3);
+    ck_assert_int_eq(totals.exceptions, 1);
+    ck_assert_int_eq(totals.proven, 1);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -1270,6 +1293,37 @@ START_TEST(a_pinwheel_of_half_squares_spins)
     ck_assert_int_eq(roof.meetings, 1);
     ck_assert_int_eq(roof.exceptions, 0);
     ck_assert_int_eq(roof.other_way, 1);
+    end_sewing(&s);
+}
+END_TEST
+
+/* A half-square between two mirror images: at its head it meets one, at its foot the other, and both are pressed otherwise.
+ * So it is shown as the two are, though it comes first of all nodes. */
+START_TEST(a_unit_is_shown_as_most_of_its_copies_are)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id half = half_square(&s);
+    const muslin_id mirrored = mirror_of(s.quilt, half);
+    const muslin_id row[] = { mirrored, half, mirrored };
+    struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, row, 3));
+    struct muslin_pressing *plan = pressed(solution);
+    size_t n;
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
+    ck_assert_int_eq(muslin_id_number(half), 1);
+    ck_assert_int_eq(totals_of(plan).meetings, 2);
+    ck_assert_int_eq(totals_of(plan).exceptions, 0);
+    ck_assert_int_eq(seams[0].node, half);
+    ck_assert_int_eq(seams[0].as_shown, 2);
+    ck_assert_int_eq(seams[0].other_way, 1);
+    free(seams);
+    struct muslin_pressing_child *children = children_of(plan, &n);
+    for (size_t i = 0; i < n; i++)
+        if (children[i].child == half)
+            ck_assert_int_eq(children[i].other_way, children[i].node != mirrored);
+    free(children);
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
     end_sewing(&s);
 }
 END_TEST
@@ -2537,6 +2591,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, what_is_trimmed_later_is_turned_when_its_seams_go_as_far_in);
     tcase_add_test(tests, a_plan_that_turns_what_is_asked_for_is_proven_only_when_it_is);
     tcase_add_test(tests, what_can_be_pressed_the_other_way_need_not_be_turned);
+    tcase_add_test(tests, what_is_turned_is_chosen_one_by_one);
     tcase_add_test(tests, blocks_that_are_asked_for_are_turned_one_by_one);
     tcase_add_test(tests, blocks_of_a_row_that_is_pressed_the_other_way_are_turned);
     tcase_add_test(tests, what_is_asked_for_in_part_is_turned);
@@ -2549,6 +2604,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_from_other_sets);
     tcase_add_test(tests, beside_seams_at_right_angles_slanted_ones_do_not_count);
     tcase_add_test(tests, a_pinwheel_of_half_squares_spins);
+    tcase_add_test(tests, a_unit_is_shown_as_most_of_its_copies_are);
     tcase_add_test(tests, a_plain_piece_is_no_half_square);
     tcase_add_test(tests, the_seams_of_a_pinwheel_have_their_ends);
     tcase_add_test(tests, the_darker_of_two_is_the_one_that_is_stated_so);
