@@ -2192,10 +2192,11 @@ static muslin_id asked_beside_much_work(struct nine *nine)
     const muslin_id rows[] = { odd, join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_LAST, second, 3),
                                odd };
     const muslin_id block = join_pressed(quilt, MUSLIN_AXIS_DOWN, MUSLIN_SEAM_PRESS_TO_FIRST, rows, 3);
-    const muslin_id blocks[] = { block, block };
-    const muslin_id down[] = { join_of(quilt, MUSLIN_AXIS_ACROSS, blocks, 2),
-                               join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, blocks, 2) };
-    const muslin_id beside[] = { join_of(quilt, MUSLIN_AXIS_DOWN, down, 2), thrown(&nine->s, 8, 8) };
+    const muslin_id blocks[] = { block, block, block, block };
+    const muslin_id free_row = join_of(quilt, MUSLIN_AXIS_ACROSS, blocks, 4);
+    const muslin_id asked_row = join_pressed(quilt, MUSLIN_AXIS_ACROSS, MUSLIN_SEAM_PRESS_TO_FIRST, blocks, 4);
+    const muslin_id down[] = { free_row, asked_row, free_row, asked_row };
+    const muslin_id beside[] = { join_of(quilt, MUSLIN_AXIS_DOWN, down, 4), thrown(&nine->s, 8, 8) };
     return join_of(quilt, MUSLIN_AXIS_ACROSS, beside, 2);
 }
 
@@ -2205,6 +2206,7 @@ struct heard {
     int64_t work;
     int64_t first; /* of what was told as best; -1: nothing yet */
     int64_t best;  /* the last of it */
+    int64_t bound; /* the most that was told */
 };
 
 static int32_t end_it(void *context, int64_t work, int64_t best, int64_t bound)
@@ -2216,11 +2218,13 @@ static int32_t end_it(void *context, int64_t work, int64_t best, int64_t bound)
     heard->work = work;
     heard->first = heard->first < 0 ? best : heard->first;
     heard->best = best;
+    heard->bound = bound > heard->bound ? bound : heard->bound;
     return ++heard->calls > 0;
 }
 
 /* Told from below zero it goes on for so many calls. What it is ended with is a plan, and without an end nothing
- * changes. Where nothing can be turned, a call tells of a plan as good as the one with which the last could be ended. */
+ * changes. Where nothing can be turned, or when a plan was looked through, a call tells of a plan as good as the one with
+ * which the last could be ended. No more than four plans are looked through. */
 static void ck_progress(const struct muslin_solution *solution, struct failing_allocator *own, int turns)
 {
     int64_t before = INT64_MAX;
@@ -2229,6 +2233,7 @@ static void ck_progress(const struct muslin_solution *solution, struct failing_a
     spec.work_limit = 2000000;
     struct muslin_pressing *whole = pressed(solution);
     const struct muslin_pressing_total best = totals_of(whole);
+    ck_assert_int_lt(best.work, 5 * spec.work_limit);
     for (int64_t more = 0; more < 12; more++) {
         struct heard heard = { .calls = -more, .first = -1 };
         ck_ok(muslin_pressing_create(solution, &spec, &own->allocator, end_it, &heard, &plan, NULL));
@@ -2237,10 +2242,12 @@ static void ck_progress(const struct muslin_solution *solution, struct failing_a
         ck_assert_int_gt(heard.calls, -more);
         ck_assert_int_eq(heard.first, totals.alternating);
         ck_assert_int_ge(heard.best, totals.exceptions);
-        ck_assert(turns || heard.calls < 1 || heard.best <= before);
+        ck_assert((turns && heard.work < 5 * spec.work_limit / 4) || heard.calls < 1 || heard.best <= before);
         before = totals.exceptions;
         ck_assert_int_le(heard.work, totals.work);
         ck_assert(turns || heard.calls < 1 || totals.work < heard.work + MSL_TOLD_EACH);
+        ck_assert_int_le(totals.work, heard.work + 2 * MSL_TOLD_EACH);
+        ck_assert_int_le(heard.bound, best.exceptions);
         ck_assert_int_ge(totals.exceptions, best.least);
         ck_assert_int_le(totals.exceptions, totals.alternating);
         ck_assert_int_eq(totals.alternating, best.alternating);
