@@ -171,9 +171,12 @@ static const struct msl_end *next_end(struct row_of_ends *row)
     int several = 0;
     for (row->next++; row->next < row->count && end_at(row, row->next)->at == at; row->next++) {
         const struct msl_end *end = end_at(row, row->next);
-        several = counts->slanted == end->slanted || (several && end->slanted);
-        if (!end->slanted)
+        if (counts->slanted == end->slanted) {
+            several = 1;
+        } else if (counts->slanted) {
             counts = end;
+            several = 0;
+        }
     }
     return several ? NULL : counts;
 }
