@@ -1774,6 +1774,56 @@ START_TEST(what_is_sewn_round_a_centre_meets_along_its_four_seams)
 }
 END_TEST
 
+/* Squares in a line that keeps its order, held to the first. */
+static muslin_id held_line(struct sewn *s, int32_t axis, size_t n)
+{
+    struct muslin_quilt_join_spec spec = MUSLIN_QUILT_JOIN_SPEC_INIT;
+    const muslin_id square = patch_of(s->quilt, s->blue, s->two, s->two);
+    const muslin_id squares[] = { square, square, square };
+    muslin_id id = 0;
+    spec.axis = axis;
+    spec.flags = MUSLIN_QUILT_JOIN_KEEPS_ORDER;
+    spec.press = MUSLIN_SEAM_PRESS_TO_FIRST;
+    ck_ok(muslin_quilt_join(s->quilt, &spec, squares, n, &id, NULL));
+    return id;
+}
+
+/* The same wheel beside, above, below or at the other side of three squares: on each side two seams end, an arm's in its
+ * middle and the one that closes the next arm, and meet those of the squares. Arms and squares are all held to the
+ * first: so the arm's seam and what it meets do not nest. At the left and above it is the first third of the side, at
+ * the right and below the second, from the left or from below. */
+START_TEST(on_every_side_of_a_pinwheel_two_seams_end)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id level = held_line(&s, MUSLIN_AXIS_ACROSS, 2);
+    const muslin_id upright = held_line(&s, MUSLIN_AXIS_DOWN, 2);
+    const muslin_id wheel = pinwheel_of(s.quilt, square, level, upright, level, upright);
+    for (int32_t axis = MUSLIN_AXIS_ACROSS; axis <= MUSLIN_AXIS_DOWN; axis++)
+        for (int wheel_first = 0; wheel_first < 2; wheel_first++) {
+            const int is_across = axis == MUSLIN_AXIS_ACROSS;
+            const muslin_id squares = held_line(&s, is_across ? MUSLIN_AXIS_DOWN : MUSLIN_AXIS_ACROSS, 3);
+            const muslin_id two[] = { wheel_first ? wheel : squares, wheel_first ? squares : wheel };
+            const muslin_id top = join_of(s.quilt, axis, two, 2);
+            struct muslin_solution *solution = solved(s.quilt, top);
+            struct muslin_pressing *plan = pressed(solution);
+            size_t n;
+            struct muslin_pressing_exception *rows = exceptions_of(plan, &n);
+            const muslin_len along = (wheel_first + 1) * A_STRIP;
+            ck_assert_int_eq(totals_of(plan).meetings, 4 + 2);
+            ck_assert_uint_eq(n, 1);
+            ck_assert_int_eq(rows[0].node, top);
+            ck_assert_int_eq(rows[0].x, is_across ? (wheel_first ? 3 : 1) * A_STRIP : along);
+            ck_assert_int_eq(rows[0].y, is_across ? along : (wheel_first ? 1 : 3) * A_STRIP);
+            free(rows);
+            muslin_pressing_free(plan);
+            muslin_solution_free(solution);
+        }
+    end_sewing(&s);
+}
+END_TEST
+
 static muslin_id field_of(struct sewn *s, int64_t columns, int64_t rows, const muslin_id *blocks)
 {
     struct muslin_quilt_diagonal_spec spec = MUSLIN_QUILT_DIAGONAL_SPEC_INIT;
@@ -2627,6 +2677,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, stars_meet_stars_and_regions_that_are_not_the_first_have_no_preference);
     tcase_add_test(tests, seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_not);
     tcase_add_test(tests, what_is_sewn_round_a_centre_meets_along_its_four_seams);
+    tcase_add_test(tests, on_every_side_of_a_pinwheel_two_seams_end);
     tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
