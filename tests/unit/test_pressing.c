@@ -1732,6 +1732,83 @@ START_TEST(seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_n
 }
 END_TEST
 
+static muslin_id trimmed_by(struct sewn *s, muslin_id node, muslin_len top, muslin_len bottom)
+{
+    struct muslin_quilt_trim_spec trim = MUSLIN_QUILT_TRIM_SPEC_INIT;
+    muslin_id id = 0;
+    trim.top = top == 0 ? 0 : fixed_of(s->quilt, top);
+    trim.bottom = bottom == 0 ? 0 : fixed_of(s->quilt, bottom);
+    ck_ok(muslin_quilt_trim(s->quilt, node, &trim, &id, NULL));
+    return id;
+}
+
+/* Three squares, two wide pieces, three squares: trimmed at once or bit by bit, above or below, two seams end there until
+ * a whole square is gone; those of the middle row, laid bare, are not looked at. */
+START_TEST(what_is_trimmed_bit_by_bit_is_trimmed_by_all_of_it)
+{
+    static const muslin_len bits[] = { 1, 8000, A_STRIP - 8001, A_STRIP - 8000, A_STRIP - 1, A_STRIP };
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id wide = patch_of(s.quilt, s.white, fixed_of(s.quilt, 3 * A_STRIP / 2), s.two);
+    const muslin_id three[] = { square, square, square };
+    const muslin_id two[] = { wide, wide };
+    const muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, three, 3);
+    const muslin_id rows[] = { row, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2), row };
+    const muslin_id block = join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 3);
+    for (size_t i = 0; i < COUNT_OF(bits); i++)
+        for (size_t k = 0; k < COUNT_OF(bits); k++)
+            for (int below = 0; below < 2; below++) {
+                const muslin_id once = trimmed_by(&s, block, below ? 0 : bits[i], below ? bits[i] : 0);
+                const muslin_id twice = trimmed_by(&s, once, below ? 0 : bits[k], below ? bits[k] : 0);
+                const muslin_id all[] = { below ? once : row, below ? row : once };
+                const muslin_id again[] = { below ? twice : row, below ? row : twice };
+                ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, all, 2)).meetings,
+                                 bits[i] < A_STRIP ? 2 : 0);
+                ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, again, 2)).meetings,
+                                 bits[i] + bits[k] < A_STRIP ? 2 : 0);
+            }
+    end_sewing(&s);
+}
+END_TEST
+
+/* Points of half-squares meet at the head of the edge between them, until a tick of it is trimmed away. */
+START_TEST(a_point_is_trimmed_away_by_a_tick)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id half = half_square(&s);
+    const muslin_id mirrored = mirror_of(s.quilt, half);
+    const muslin_id points[] = { half, mirrored };
+    const muslin_id cut[] = { trimmed_by(&s, half, 1, 0), trimmed_by(&s, mirrored, 1, 0) };
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, points, 2)).meetings, 1);
+    ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, cut, 2)).meetings, 0);
+    end_sewing(&s);
+}
+END_TEST
+
+/* A row of three squares turned by a quarter, either way, and mirrored as well, is a column of three. */
+START_TEST(a_row_on_end_meets_a_column)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id three[] = { square, square, square };
+    const muslin_id row = join_of(s.quilt, MUSLIN_AXIS_ACROSS, three, 3);
+    const muslin_id column = join_of(s.quilt, MUSLIN_AXIS_DOWN, three, 3);
+    for (int32_t turn = 1; turn < 4; turn += 2)
+        for (int mirrored = 0; mirrored < 2; mirrored++) {
+            const muslin_id on_end = turn_of(s.quilt, mirrored ? mirror_of(s.quilt, row) : row, turn);
+            const muslin_id both[] = { column, on_end, column };
+            const struct muslin_pressing_total totals =
+                totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, both, 3));
+            ck_assert_int_eq(totals.meetings, 2 + 2);
+            ck_assert_int_eq(totals.exceptions, 0);
+        }
+    end_sewing(&s);
+}
+END_TEST
+
 /* ---- round a centre, on point, in 60 degree rows
  * ------------------------------------------------------------------ */
 
@@ -2676,6 +2753,9 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, two_slanted_seams_at_one_point_both_meet_what_is_there);
     tcase_add_test(tests, stars_meet_stars_and_regions_that_are_not_the_first_have_no_preference);
     tcase_add_test(tests, seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_not);
+    tcase_add_test(tests, what_is_trimmed_bit_by_bit_is_trimmed_by_all_of_it);
+    tcase_add_test(tests, a_point_is_trimmed_away_by_a_tick);
+    tcase_add_test(tests, a_row_on_end_meets_a_column);
     tcase_add_test(tests, what_is_sewn_round_a_centre_meets_along_its_four_seams);
     tcase_add_test(tests, on_every_side_of_a_pinwheel_two_seams_end);
     tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
