@@ -1893,6 +1893,7 @@ START_TEST(on_every_side_of_a_pinwheel_two_seams_end)
             ck_assert_int_eq(rows[0].node, top);
             ck_assert_int_eq(rows[0].x, is_across ? (wheel_first ? 3 : 1) * A_STRIP : along);
             ck_assert_int_eq(rows[0].y, is_across ? along : (wheel_first ? 1 : 3) * A_STRIP);
+            ck_assert_int_eq(exceptions_on_seams(plan, top), 1);
             free(rows);
             muslin_pressing_free(plan);
             muslin_solution_free(solution);
@@ -1946,6 +1947,32 @@ START_TEST(blocks_on_point_meet_as_in_a_straight_setting)
         blocks[i] = nine.light;
     ck_assert_int_eq(totals_pressed(nine.s.quilt, field_of(&nine.s, 1, 1, blocks)).meetings, 0);
     end_sewing(&nine.s);
+}
+END_TEST
+
+/* Nine-patches whose rows are all held to the left and keep their order: none of them is taken the other way, so that none
+ * of the two seams on the edges between them nests. Where is told on the seam there, which is another one for each row
+ * and for each two neighbours. */
+START_TEST(exceptions_on_point_lie_on_the_seams_between_blocks)
+{
+    for (int64_t columns = 1; columns <= 3; columns++)
+        for (int64_t rows = 1; rows <= 3; rows++) {
+            struct nine nine;
+            begin_in_order(&nine, MUSLIN_SEAM_PRESS_TO_FIRST, MUSLIN_SEAM_PRESS_TO_FIRST);
+            muslin_id blocks[13];
+            for (int i = 0; i < 13; i++)
+                blocks[i] = nine.block;
+            const muslin_id field = field_of(&nine.s, columns, rows, blocks);
+            struct muslin_solution *solution = solved(nine.s.quilt, field);
+            struct muslin_pressing *plan = pressed(solution);
+            /* every block between four others shares an edge with each */
+            const int64_t edges = 4 * (columns - 1) * (rows - 1);
+            ck_assert_int_eq(exceptions_on_seams(plan, field), 2 * edges);
+            ck_assert_int_eq(totals_of(plan).exceptions, 2 * edges + 4 * (columns * rows + (columns - 1) * (rows - 1)));
+            muslin_pressing_free(plan);
+            muslin_solution_free(solution);
+            end_sewing(&nine.s);
+        }
 }
 END_TEST
 
@@ -2761,6 +2788,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, what_is_sewn_round_a_centre_meets_along_its_four_seams);
     tcase_add_test(tests, on_every_side_of_a_pinwheel_two_seams_end);
     tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
+    tcase_add_test(tests, exceptions_on_point_lie_on_the_seams_between_blocks);
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
     tcase_add_test(tests, nine_patches_nest_wherever_they_fall);

@@ -796,6 +796,7 @@ static void ck_exceptions(const struct muslin_pressing *plan, const struct meeti
     for (size_t i = 0; i < n; i++)
         told += rows[i].count;
     ck_assert_int_eq(told, totals_of(plan).exceptions);
+    (void)exceptions_on_seams(plan, 0);
     for (int i = 0; i < meetings->count; i++) {
         const struct meeting *meeting = &meetings->of[i];
         size_t k = 0;
