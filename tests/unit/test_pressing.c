@@ -2046,6 +2046,54 @@ START_TEST(sixty_degree_rows_are_pressed_in_turn)
 }
 END_TEST
 
+/* Rows of pieces by chance, one to three cells each. */
+static muslin_id any_sixty(struct sewn *s, uint64_t seed)
+{
+    struct muslin_quilt_sixty_spec spec = MUSLIN_QUILT_SIXTY_SPEC_INIT;
+    struct muslin_quilt_sixty_piece_spec pieces[64];
+    size_t n = 0;
+    muslin_id id = 0;
+    spec.cells = draw_from(&seed, 3, 8);
+    spec.rows = draw_from(&seed, 1, 5);
+    spec.first = (int32_t)draw_from(&seed, MUSLIN_SIXTY_FIRST_ON_SIDE, MUSLIN_SIXTY_FIRST_ON_POINT);
+    spec.height = s->two;
+    spec.end_fabric = s->white;
+    for (int64_t row = 0; row < spec.rows; row++)
+        for (int64_t left = spec.cells; left > 0; left -= pieces[n++].cells) {
+            const struct muslin_quilt_sixty_piece_spec piece = MUSLIN_QUILT_SIXTY_PIECE_SPEC_INIT;
+            pieces[n] = piece;
+            pieces[n].fabric = s->blue;
+            pieces[n].cells = draw_from(&seed, 1, left < 3 ? left : 3);
+        }
+    ck_ok(muslin_quilt_sixty(s->quilt, &spec, pieces, sizeof pieces[0], n, &id, NULL));
+    return id;
+}
+
+/* Every slanted seam of a row meets those that begin, above it, where it ends. */
+START_TEST(slanted_seams_meet_where_one_goes_on_from_another)
+{
+    for (uint64_t seed = 1; seed <= 60; seed++) {
+        struct sewn s;
+        begin_sewing(&s);
+        struct muslin_solution *solution = solved(s.quilt, any_sixty(&s, seed));
+        struct muslin_pressing *plan = pressed(solution);
+        int64_t meetings = 0;
+        size_t n;
+        struct muslin_pressing_seam *seams = seams_of(plan, &n);
+        for (size_t i = 0; i < n; i++)
+            for (size_t k = 0; k < n; k++)
+                meetings += seams[i].from_y != seams[i].to_y && seams[k].from_y != seams[k].to_y &&
+                            seams[i].to_y == seams[k].from_y && llabs(seams[i].to_x - seams[k].from_x) <= 2;
+        ck_assert_int_eq(totals_of(plan).meetings, meetings);
+        ck_assert_int_eq(totals_of(plan).exceptions, 0);
+        free(seams);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+        end_sewing(&s);
+    }
+}
+END_TEST
+
 /* ---- large and hard
  * ----------------------------------------------------------------------------------------------- */
 
@@ -2791,6 +2839,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, exceptions_on_point_lie_on_the_seams_between_blocks);
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
+    tcase_add_test(tests, slanted_seams_meet_where_one_goes_on_from_another);
     tcase_add_test(tests, nine_patches_nest_wherever_they_fall);
     tcase_add_test(tests, more_work_never_makes_it_worse_and_the_bound_holds);
     tcase_add_test(tests, what_hangs_together_in_many_places_takes_work);
