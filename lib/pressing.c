@@ -78,7 +78,7 @@ static struct joined joined_of(const struct muslin_solution *s, uint32_t node, i
 {
     const int64_t pieces = msl_pieces(s, node);
     if (which >= pieces)
-        return (struct joined){ darkness_of(s, msl_part(s, node, which - pieces).node), 0 };
+        return (struct joined){ .darkness = darkness_of(s, msl_part(s, node, which - pieces).node) };
     struct msl_ring ring;
     msl_outline(s, node, which, MUSLIN_STAGE_FINISHED, &ring);
     return (struct joined){ s->quilt->fabrics[ring.fabric - 1].darkness, ring.region };
@@ -107,11 +107,14 @@ static uint8_t recipe_way(const struct muslin_solution *s, uint32_t node, const 
 /* Whether every copy of the node must be pressed as it is shown. */
 static int asks_for_a_way(const struct muslin_pressing *plan, uint32_t node, int64_t seams)
 {
-    const int32_t *args = msl_node_args(plan->solution->quilt, node);
-    int32_t press = is_join(plan, node) ? args[JOIN_PRESS] : MUSLIN_SEAM_PRESS_FREE;
-    int asks = seams > 0 && (press == MUSLIN_SEAM_PRESS_TO_FIRST || press == MUSLIN_SEAM_PRESS_TO_LAST);
-    const int64_t of_recipe = plan->spec.units != 0 && is_unit(plan->solution, node) ? seams : 0;
-    for (int64_t k = 0; k < of_recipe; k++) {
+    if (is_join(plan, node)) {
+        const int32_t press = msl_node_args(plan->solution->quilt, node)[JOIN_PRESS];
+        return press == MUSLIN_SEAM_PRESS_TO_FIRST || press == MUSLIN_SEAM_PRESS_TO_LAST;
+    }
+    if (plan->spec.units == 0 || !is_unit(plan->solution, node))
+        return 0;
+    int asks = 0;
+    for (int64_t k = 0; k < seams; k++) {
         const struct msl_seam seam = msl_seam(plan->solution, node, k);
         asks |= recipe_way(plan->solution, node, &seam) != 0;
     }
@@ -125,11 +128,11 @@ static int keeps_order(const struct muslin_pressing *plan, uint32_t node)
     return is_join(plan, node) && (args[JOIN_FLAGS] & (int32_t)MUSLIN_QUILT_JOIN_KEEPS_ORDER) != 0;
 }
 
-/* What a node holds. Returns its own seams; nodes that the root does not hold have nothing. */
+/* What a node holds: *places is set where it holds any. Returns its own seams; nodes that the root does not hold have
+ * nothing. */
 static int64_t look_into(struct muslin_pressing *plan, uint32_t node, int64_t *places)
 {
     struct msl_pressed_node *pressed = msl_pressed(plan, node);
-    *places = 0;
     if (msl_copies_of(plan, node) == 0)
         return 0;
     const int64_t seams = msl_seams(plan->solution, node);
@@ -162,7 +165,6 @@ static void number_nodes(struct muslin_pressing *plan)
         plan->seams += (uint32_t)look_into(plan, node, &places);
         plan->places += (uint32_t)places;
     }
-    plan->node[plan->nodes] = none;
     plan->node[plan->nodes].first_seam = plan->seams;
     plan->node[plan->nodes].first_place = plan->places;
 }
@@ -262,10 +264,9 @@ static uint8_t wish_of(const struct muslin_solution *s, uint32_t node, const str
 static struct msl_seam_way held_way(const struct muslin_solution *s, uint32_t node, const struct msl_seam *seam)
 {
     const uint8_t towards = recipe_way(s, node, seam);
-    struct msl_seam_way way = { towards == 2, MSL_HELD_ASKED, towards, 0 };
-    if (towards == 0)
-        way.held = MSL_HELD_OPEN;
-    return way;
+    return (struct msl_seam_way){ .way = towards == 2,
+                                  .held = towards == 0 ? MSL_HELD_OPEN : MSL_HELD_ASKED,
+                                  .wish = towards };
 }
 
 static void ask_seams(struct muslin_pressing *plan, uint32_t node)
@@ -366,7 +367,7 @@ static void note_broken(struct msl_nesting *nesting, uint32_t node)
         return;
     if (plan->broken.node != 0 || msl_can_be_pressed(plan, node))
         return;
-    plan->broken = (struct msl_chosen){ node, MSL_CHOICE_FREE, 1 << MSL_CHOICE_KEPT, { 0 } };
+    plan->broken = (struct msl_chosen){ .node = node, .choice = MSL_CHOICE_FREE };
     for (uint32_t i = pressed->first_turning; i < plan->node[node].first_turning; i++)
         plan->broken.choices |= (uint8_t)(1 << msl_turning_at(nesting, i)->turn);
 }

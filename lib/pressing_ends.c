@@ -267,5 +267,4 @@ void msl_find_ends(struct msl_nesting *nesting)
         if (is_needed && nesting->check->status == MUSLIN_OK)
             msl_find_turnings(nesting, node);
     }
-    plan->node[plan->nodes].first_turning = (uint32_t)nesting->turnings.used;
 }

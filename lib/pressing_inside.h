@@ -62,7 +62,7 @@ enum msl_choice { MSL_CHOICE_FREE, MSL_CHOICE_QUARTER, MSL_CHOICE_HALF, MSL_CHOI
 struct msl_chosen {
     uint32_t node;
     uint8_t choice;  /* enum msl_choice */
-    uint8_t choices; /* a bit for each that there is */
+    uint8_t choices; /* a bit for each turning that there is */
     uint8_t pad[2];
 };
 
@@ -238,6 +238,8 @@ uint32_t msl_take_end(struct msl_nesting *nesting, const struct msl_end *end, ui
 void msl_add_to_sum(struct msl_nesting *nesting, uint32_t bit);
 /* Bits that stand in the sum twice cancel. */
 void msl_cancel_sum(struct msl_nesting *nesting);
+/* Adds the sum's bits to these rows. Returns at which they begin. */
+uint32_t msl_put_sum(struct msl_nesting *nesting, struct msl_rows *into);
 /* The rule whose bits stand in the sum: the one there is, or a new one. */
 uint32_t msl_rule_of_sum(struct msl_nesting *nesting);
 

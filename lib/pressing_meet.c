@@ -39,10 +39,8 @@ void msl_cancel_sum(struct msl_nesting *nesting)
 static uint32_t hash_of(const uint32_t *bits, uint64_t n)
 {
     uint64_t hash = n;
-    for (uint64_t i = 0; i < n; i++) {
+    for (uint64_t i = 0; i < n; i++)
         hash = (hash ^ bits[i]) * UINT64_C(0x9E3779B97F4A7C15);
-        hash ^= hash >> 29;
-    }
     return (uint32_t)(hash >> 16);
 }
 
@@ -86,21 +84,24 @@ static void widen_table(struct msl_nesting *nesting)
     nesting->places = places;
 }
 
-static uint32_t add_rule(struct msl_nesting *nesting, uint32_t hash)
+uint32_t msl_put_sum(struct msl_nesting *nesting, struct msl_rows *into)
 {
-    const struct muslin_allocator *a = &nesting->plan->allocator;
     const uint32_t *sum = nesting->sum.rows;
-    const struct msl_rule rule = { .first = (uint32_t)nesting->terms.used,
-                                   .count = (uint32_t)nesting->sum.used,
-                                   .hash = hash };
+    const uint32_t first = (uint32_t)into->used;
     for (uint64_t i = 0; i < nesting->sum.used; i++) {
-        uint32_t *term = msl_add_row(nesting->check, a, &nesting->terms, sizeof *term);
+        uint32_t *term = msl_add_row(nesting->check, &nesting->plan->allocator, into, sizeof *term);
         if (term != NULL)
             *term = sum[i];
     }
-    struct msl_rule *row = msl_add_row(nesting->check, a, &nesting->rules, sizeof *row);
+    return first;
+}
+
+static uint32_t add_rule(struct msl_nesting *nesting, uint32_t hash)
+{
+    const uint32_t first = msl_put_sum(nesting, &nesting->terms);
+    struct msl_rule *row = msl_add_row(nesting->check, &nesting->plan->allocator, &nesting->rules, sizeof *row);
     if (row != NULL)
-        *row = rule;
+        *row = (struct msl_rule){ .first = first, .count = (uint32_t)nesting->sum.used, .hash = hash };
     return (uint32_t)nesting->rules.used - 1;
 }
 

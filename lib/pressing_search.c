@@ -34,12 +34,11 @@ struct groups {
     uint32_t *settled;       /* at each position */
     uint32_t *first;         /* at each position: of the surplus rules that follow from it */
     uint32_t *follow;
-    int64_t *rest;           /* at each position: what the rest costs at least */
     int64_t *spent;          /* at each position: before it */
     uint8_t *tried;          /* at each position */
     uint8_t *chosen;
     uint8_t *odd;            /* of each surplus rule: causes broken so far */
-    int64_t least;
+    int64_t least;           /* exceptions that no ways have fewer of, as far as is known */
 };
 
 static int64_t gain_of(const struct search *search, uint32_t rule)
@@ -84,8 +83,7 @@ static void count_unavoidable(struct search *search)
 {
     for (uint32_t rule = 0; rule < search->solver->rules; rule++) {
         const struct msl_rule *row = msl_rule_at(search->solver->nesting, rule);
-        const int64_t fewer = row->weight[row->weight[1] < row->weight[0]];
-        search->unavoidable += row->count == 0 ? row->weight[1] : fewer;
+        search->unavoidable += row->count == 0 ? row->weight[1] : msl_lesser(row->weight[0], row->weight[1]);
     }
 }
 
@@ -95,14 +93,14 @@ static int64_t steps_of(const struct search *search)
     return search->solver->steps + search->solver->work_left - search->work_left;
 }
 
-/* Whether more than `reserve` of the work is left, and the search was not ended when it told how it stands. What it has
- * found is no plan before it is known whether turnings hold. */
-static int has_work(const struct search *search, int64_t reserve)
+/* Whether work is left, and the search was not ended when it told how it stands. What it has found is no plan before it
+ * is known whether turnings hold. */
+static int has_work(const struct search *search)
 {
     const struct msl_nesting *nesting = search->solver->nesting;
     if (!nesting->plan->has_turned && search->exceptions < nesting->told->best)
         nesting->told->best = search->exceptions;
-    return msl_goes_on(nesting->told, steps_of(search)) && search->work_left > reserve;
+    return msl_goes_on(nesting->told, steps_of(search)) && search->work_left > 0;
 }
 
 static void tell_bound(const struct search *search, int64_t least)
@@ -134,11 +132,9 @@ static void index_rules(struct search *search)
 static int64_t improve_bit(struct search *search, uint8_t *ways, uint32_t bit)
 {
     int64_t mended = 0;
-    search->work_left--;
     for (uint32_t i = search->first_rule[bit]; i < search->first_rule[bit + 1]; i++) {
         const uint32_t rule = search->rules_of_bit[i];
         mended += search->broken[rule] ? gain_of(search, rule) : -gain_of(search, rule);
-        search->work_left--;
     }
     if (mended <= 0)
         return 0;
@@ -151,26 +147,33 @@ static int64_t improve_bit(struct search *search, uint8_t *ways, uint32_t bit)
 /* Reverses single bits as long as that helps. Returns the exceptions that are left. */
 static int64_t improve(struct search *search, uint8_t *ways)
 {
+    const struct msl_solver *solver = search->solver;
     int64_t exceptions = look_at(search, ways);
-    search->work_left -= (int64_t)search->solver->nesting->terms.used;
     int64_t mended = 1;
-    while (mended > 0 && has_work(search, 0)) {
+    while (mended > 0 && has_work(search)) {
         mended = 0;
-        for (uint32_t bit = 0; bit < search->solver->bits && has_work(search, 0); bit++)
+        search->work_left -= (int64_t)(solver->nesting->terms.used + solver->bits);
+        for (uint32_t bit = 0; bit < solver->bits; bit++)
             mended += improve_bit(search, ways, bit);
         exceptions -= mended;
     }
     return exceptions;
 }
 
-/* Ways that are as good are kept, too: from there others are near. */
-static void keep_trial(struct search *search, int64_t exceptions)
+static void copy_ways(const struct search *search, const uint8_t *from, uint8_t *into)
 {
+    for (uint32_t bit = 0; bit < search->solver->bits; bit++)
+        into[bit] = from[bit];
+}
+
+/* Improves the trial. Ways that are as good are kept, too: from there others are near. */
+static void improve_trial(struct search *search)
+{
+    const int64_t exceptions = improve(search, search->trial);
     if (exceptions > search->exceptions)
         return;
     search->exceptions = exceptions;
-    for (uint32_t bit = 0; bit < search->solver->bits; bit++)
-        search->ways[bit] = search->trial[bit];
+    copy_ways(search, search->trial, search->ways);
 }
 
 /* One bit after another, spread over all as evenly as multiples of the golden section. */
@@ -184,16 +187,13 @@ static uint32_t next_bit(uint64_t *state, uint32_t bits)
  * half of the work is used up. */
 static void shake(struct search *search, int64_t fewest)
 {
-    const uint32_t bits = search->solver->bits;
-    const int64_t reserve = search->work_left / 2;
+    const int64_t half = search->work_left / 2;
     uint64_t state = 0;
-    while (has_work(search, reserve) && search->exceptions > fewest) {
-        for (uint32_t bit = 0; bit < bits; bit++)
-            search->trial[bit] = search->ways[bit];
+    while (has_work(search) && search->work_left > half && search->exceptions > fewest) {
+        copy_ways(search, search->ways, search->trial);
         for (int i = 0; i < SHAKEN; i++)
-            search->trial[next_bit(&state, bits)] ^= 1;
-        search->work_left -= bits;
-        keep_trial(search, improve(search, search->trial));
+            search->trial[next_bit(&state, search->solver->bits)] ^= 1;
+        improve_trial(search);
     }
 }
 
@@ -242,19 +242,13 @@ static const uint32_t *causes_of(const struct search *search, const struct msl_s
     return msl_rows_from(&search->solver->causes, surplus->first_cause, sizeof(uint32_t));
 }
 
-/* Traces those that are, or are not, against the others. Returns whether the work was enough for all. */
-static int trace_all(struct search *search, uint32_t against)
+/* Traces those that are, or are not, against the others, as far as the work goes. */
+static void trace_all(struct search *search, uint32_t against)
 {
     struct msl_solver *solver = search->solver;
-    for (uint64_t i = 0; solver->check->status == MUSLIN_OK && i < solver->surplus.used; i++) {
-        struct msl_surplus *surplus = msl_surplus_at(solver, i);
-        if (surplus->against != against)
-            continue;
-        if (!has_work(search, 0))
-            return 0;
-        trace(search, surplus);
-    }
-    return solver->check->status == MUSLIN_OK;
+    for (uint64_t i = 0; solver->check->status == MUSLIN_OK && i < solver->surplus.used && has_work(search); i++)
+        if (msl_surplus_at(solver, i)->against == against)
+            trace(search, msl_surplus_at(solver, i));
 }
 
 /* ---- the bound -------------------------------------------------------------------------------------------------- */
@@ -270,30 +264,29 @@ static uint32_t group_of(const struct groups *groups, uint32_t settled)
     return settled;
 }
 
-/* Surplus rules in the order of the bound and of the search: by their groups, where those are known; those against
- * others first, small sets first. */
+/* Surplus rules in the order of the bound and of the search: by their groups, where those are known; small sets
+ * first. */
 static void order_surplus(const struct groups *groups, int by_groups)
 {
     const struct msl_solver *solver = groups->search->solver;
     const uint64_t n = solver->surplus.used;
     for (uint32_t i = 0; i < n; i++) {
         const struct msl_surplus *surplus = msl_surplus_at(solver, i);
-        groups->order[i] = (struct msl_rank){ .first = !surplus->against, .second = surplus->causes, .row = i };
+        groups->order[i] = (struct msl_rank){ .first = surplus->causes, .row = i };
         if (by_groups)
             groups->order[i].group = group_of(groups, causes_of(groups->search, surplus)[0]);
     }
     msl_sort(groups->order, groups->order + n, n, NULL, NULL);
 }
 
-/* Takes from the set of one surplus rule the most that all its rules still have. */
+/* Takes from the set of one surplus rule the most that all its rules still have; it is in no other set itself. */
 static int64_t bound_of(struct groups *groups, const struct msl_surplus *surplus)
 {
     const struct search *search = groups->search;
     const uint32_t *causes = causes_of(search, surplus);
-    int64_t most = groups->left[surplus->rule];
+    int64_t most = gain_of(search, surplus->rule);
     for (uint32_t i = 0; i < surplus->causes; i++)
         most = msl_lesser(most, groups->left[msl_settled_at(search->solver, causes[i])->source]);
-    groups->left[surplus->rule] -= most;
     for (uint32_t i = 0; i < surplus->causes; i++)
         groups->left[msl_settled_at(search->solver, causes[i])->source] -= most;
     return most;
@@ -358,15 +351,13 @@ static void place_settled(struct group *group)
     for (uint64_t i = group->first; i < group->end; i++) {
         struct msl_surplus *surplus = surplus_in(groups, i);
         const uint32_t *causes = causes_of(groups->search, surplus);
-        surplus->last = 0;
         for (uint32_t k = 0; k < surplus->causes; k++) {
             uint32_t *position = &groups->position[causes[k]];
             if (*position == 0) {
                 groups->settled[group->positions++] = causes[k];
                 *position = group->positions;
             }
-            if (*position - 1 > surplus->last)
-                surplus->last = *position - 1;
+            surplus->last = (uint32_t)msl_greater(surplus->last, *position - 1);
         }
     }
 }
@@ -394,30 +385,22 @@ static void list_followers(const struct group *group)
     }
 }
 
-/* What the rules of the bound cost that lie wholly behind each position; and what the group costs so far. */
+static int64_t cost_of(const struct search *search, uint32_t rule)
+{
+    return search->broken[rule] ? gain_of(search, rule) : 0;
+}
+
+/* What the group costs so far, and at least. */
 static void weigh_group(struct group *group)
 {
     const struct groups *groups = group->of;
     const struct search *search = groups->search;
-    for (uint32_t p = 0; p <= group->positions; p++)
-        groups->rest[p] = 0;
     for (uint64_t i = group->first; i < group->end; i++) {
-        const struct msl_surplus *surplus = surplus_in(groups, i);
-        const int64_t bound = groups->bound[groups->order[i].row];
-        uint32_t from = group->positions;
-        for (uint32_t k = 0; k < surplus->causes; k++)
-            from = (uint32_t)msl_lesser(from, groups->position[causes_of(search, surplus)[k]] - 1);
-        groups->rest[from] += bound;
-        group->bound += bound;
-        if (search->broken[surplus->rule])
-            group->cost += gain_of(search, surplus->rule);
+        group->bound += groups->bound[groups->order[i].row];
+        group->cost += cost_of(search, surplus_in(groups, i)->rule);
     }
-    for (uint32_t p = group->positions; p-- > 0;) {
-        const uint32_t rule = msl_settled_at(search->solver, groups->settled[p])->source;
-        groups->rest[p] += groups->rest[p + 1];
-        if (search->broken[rule])
-            group->cost += gain_of(search, rule);
-    }
+    for (uint32_t p = 0; p < group->positions; p++)
+        group->cost += cost_of(search, msl_settled_at(search->solver, groups->settled[p])->source);
 }
 
 /* ---- the search ------------------------------------------------------------------------------------------------- */
@@ -471,7 +454,7 @@ static int search_group(struct group *group, int64_t reserve)
     uint32_t p = 0;
     groups->tried[0] = 0;
     groups->spent[0] = 0;
-    while (has_work(groups->search, reserve)) {
+    while (has_work(groups->search) && groups->search->work_left > reserve) {
         if (group->cost == group->bound || (p == 0 && groups->tried[0] == 2))
             return 1;
         if (groups->tried[p] == 2) {
@@ -479,27 +462,24 @@ static int search_group(struct group *group, int64_t reserve)
             continue;
         }
         const int64_t cost = groups->spent[p] + choose(group, p, groups->tried[p]++);
-        if (cost + groups->rest[p + 1] >= group->cost) {
-            take_back(group, p);
-        } else if (p + 1 == group->positions) {
-            group->cost = cost;
-            keep_choices(group);
-            take_back(group, p);
-        } else {
+        if (cost < group->cost && p + 1 < group->positions) {
             groups->tried[++p] = 0;
             groups->spent[p] = cost;
+            continue;
         }
+        if (cost < group->cost) {
+            group->cost = cost;
+            keep_choices(group);
+        }
+        take_back(group, p);
     }
     return 0;
 }
 
-/* Each group gets its share of what work is left. */
+/* Of what work is left each group gets a share by its rules. */
 static void search_groups(struct groups *groups)
 {
     const uint64_t n = groups->search->solver->surplus.used;
-    int64_t waiting = 0;
-    for (uint64_t i = 0; i < n; i++)
-        waiting += i == 0 || groups->order[i].group != groups->order[i - 1].group;
     for (uint64_t first = 0; first < n;) {
         struct group group = { .of = groups, .first = first, .end = first };
         while (group.end < n && groups->order[group.end].group == groups->order[first].group)
@@ -508,9 +488,9 @@ static void search_groups(struct groups *groups)
         list_followers(&group);
         weigh_group(&group);
         const int64_t left = groups->search->work_left;
-        if (search_group(&group, left - left / waiting))
+        const int64_t share = left / (int64_t)(n - first) * (int64_t)(group.end - first);
+        if (search_group(&group, left - share))
             groups->least += group.cost - group.bound;
-        waiting--;
         first = group.end;
     }
 }
@@ -518,7 +498,7 @@ static void search_groups(struct groups *groups)
 /* ---- all of it -------------------------------------------------------------------------------------------------- */
 
 /* What the best ways so far break of what is settled. */
-static void give_up(struct search *search)
+static void find_given_up(struct search *search)
 {
     const struct msl_solver *solver = search->solver;
     search->exceptions = look_at(search, search->ways);
@@ -534,7 +514,7 @@ static struct groups begin_groups(struct search *search)
     const struct muslin_allocator *a = search->solver->allocator;
     const uint64_t surplus = search->solver->surplus.used;
     const uint64_t settled = search->solver->settled.used;
-    struct groups groups = { .search = search };
+    struct groups groups = { .search = search, .least = search->unavoidable };
     groups.order = msl_scratch(check, a, 2 * surplus, sizeof groups.order[0]);
     groups.left = msl_scratch(check, a, search->solver->rules, sizeof groups.left[0]);
     groups.bound = msl_scratch(check, a, surplus, sizeof groups.bound[0]);
@@ -542,10 +522,9 @@ static struct groups begin_groups(struct search *search)
     groups.position = msl_scratch(check, a, settled, sizeof groups.position[0]);
     groups.settled = msl_scratch(check, a, settled, sizeof groups.settled[0]);
     groups.first = msl_scratch(check, a, settled + 1, sizeof groups.first[0]);
-    groups.rest = msl_scratch(check, a, settled + 1, sizeof groups.rest[0]);
-    groups.spent = msl_scratch(check, a, settled + 1, sizeof groups.spent[0]);
-    groups.tried = msl_scratch(check, a, settled + 1, 1);
-    groups.chosen = msl_scratch(check, a, settled + 1, 1);
+    groups.spent = msl_scratch(check, a, settled, sizeof groups.spent[0]);
+    groups.tried = msl_scratch(check, a, settled, 1);
+    groups.chosen = msl_scratch(check, a, settled, 1);
     groups.odd = msl_scratch(check, a, surplus, 1);
     return groups;
 }
@@ -563,11 +542,24 @@ static void end_groups(struct groups *groups)
     msl_scratch_free(a, groups->position, settled, sizeof groups->position[0]);
     msl_scratch_free(a, groups->settled, settled, sizeof groups->settled[0]);
     msl_scratch_free(a, groups->first, settled + 1, sizeof groups->first[0]);
-    msl_scratch_free(a, groups->rest, settled + 1, sizeof groups->rest[0]);
-    msl_scratch_free(a, groups->spent, settled + 1, sizeof groups->spent[0]);
-    msl_scratch_free(a, groups->tried, settled + 1, 1);
-    msl_scratch_free(a, groups->chosen, settled + 1, 1);
+    msl_scratch_free(a, groups->spent, settled, sizeof groups->spent[0]);
+    msl_scratch_free(a, groups->tried, settled, 1);
+    msl_scratch_free(a, groups->chosen, settled, 1);
     msl_scratch_free(a, groups->odd, surplus, 1);
+}
+
+/* Searches group by group, when all surplus rules are traced and work is left. */
+static void search_traced(struct groups *groups)
+{
+    struct msl_solver *solver = groups->search->solver;
+    trace_all(groups->search, 0);
+    const uint64_t causes = solver->causes.used;
+    groups->follow = msl_scratch(solver->check, solver->allocator, causes, sizeof groups->follow[0]);
+    if (groups->follow != NULL && has_work(groups->search)) {
+        find_groups(groups);
+        search_groups(groups);
+    }
+    msl_scratch_free(solver->allocator, groups->follow, causes, sizeof groups->follow[0]);
 }
 
 /* Looks for better choices where the bound leaves room. Returns the fewest exceptions there can be. */
@@ -578,22 +570,15 @@ static int64_t search_all(struct search *search)
     if (solver->check->status == MUSLIN_OK) {
         trace_all(search, 1);
         find_bound(&groups);
-        tell_bound(search, search->unavoidable + groups.least);
-        shake(search, search->unavoidable + groups.least);
-        give_up(search);
-    }
-    const int has_room = search->exceptions > search->unavoidable + groups.least;
-    if (has_room && solver->is_complete && has_work(search, 0) && trace_all(search, 0)) {
-        const uint64_t causes = solver->causes.used;
-        groups.follow = msl_scratch(solver->check, solver->allocator, causes, sizeof groups.follow[0]);
-        if (groups.follow != NULL) {
-            find_groups(&groups);
-            search_groups(&groups);
-        }
-        msl_scratch_free(solver->allocator, groups.follow, causes, sizeof groups.follow[0]);
+        tell_bound(search, groups.least);
+        shake(search, groups.least);
+        find_given_up(search);
+        if (solver->is_complete && search->exceptions > groups.least)
+            search_traced(&groups);
+        msl_give_up(solver, search->given_up);
     }
     end_groups(&groups);
-    return search->unavoidable + groups.least;
+    return groups.least;
 }
 
 /* The best ways there are, to search->ways. */
@@ -604,17 +589,14 @@ static void find_ways(struct search *search, const uint8_t *alternating)
     count_unavoidable(search);
     tell_bound(search, search->unavoidable);
     index_rules(search);
-    for (uint32_t i = 0; i < solver->bits; i++)
-        search->given_up[i] = 0;
-    msl_set_ways(solver, search->given_up, search->ways);
+    msl_set_ways(solver, search->ways);
     search->exceptions = look_at(search, search->ways);
     totals->least = search->exceptions;
     if (search->exceptions == search->unavoidable)
         return;
     search->exceptions = improve(search, search->ways);
-    for (uint32_t bit = 0; bit < solver->bits; bit++)
-        search->trial[bit] = alternating[bit];
-    keep_trial(search, improve(search, search->trial));
+    copy_ways(search, alternating, search->trial);
+    improve_trial(search);
     totals->least = search_all(search);
 }
 
@@ -671,7 +653,7 @@ static void search_ways(struct msl_solver *solver, const uint8_t *alternating)
     if (solver->check->status == MUSLIN_OK)
         find_ways(&search, alternating);
     if (solver->check->status == MUSLIN_OK && solver->is_complete)
-        msl_settle_wishes(solver, search.given_up, search.ways);
+        msl_settle_wishes(solver, search.ways);
     if (solver->check->status == MUSLIN_OK)
         give_ways(&search);
     solver->nesting->plan->totals.work = steps_of(&search);

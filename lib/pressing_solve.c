@@ -10,8 +10,8 @@
 /* Terms that may be looked at for each term there is, before the work limit is touched. */
 enum { TERMS_EACH = 3 };
 
-/* Sorts of wishes, each behind all of the one before; turnings come after the first. */
-enum { RANK_PLACE, RANK_DARKER, RANK_SECOND };
+/* Sorts of wishes of seams, the second behind all of the first. */
+enum { RANK_DARKER, RANK_SECOND };
 
 /* ---- a heap of numbers, the least first ------------------------------------------------------------------------- */
 
@@ -25,6 +25,7 @@ void msl_heap_push(struct msl_heap *heap, uint32_t number)
     heap->numbers[at] = number;
 }
 
+/* Behind the last child lies the number that is to be put in: it is not less than itself. */
 uint32_t msl_heap_pop(struct msl_heap *heap)
 {
     const uint32_t least = heap->numbers[0];
@@ -32,7 +33,7 @@ uint32_t msl_heap_pop(struct msl_heap *heap)
     uint64_t at = 0;
     uint64_t child = 1;
     while (child < heap->used) {
-        if (child + 1 < heap->used && heap->numbers[child + 1] < heap->numbers[child])
+        if (heap->numbers[child + 1] < heap->numbers[child])
             child++;
         if (heap->numbers[child] >= last)
             break;
@@ -107,7 +108,6 @@ static void clear_list(struct msl_solver *solver)
     for (uint64_t i = 0; i < solver->listed; i++)
         solver->marks[solver->list[i]] = 0;
     solver->listed = 0;
-    solver->heap.used = 0;
 }
 
 /* ---- settling --------------------------------------------------------------------------------------------------- */
@@ -133,11 +133,9 @@ static void settle(struct msl_solver *solver, const struct msl_settled *row)
     solver->settled_by[settled.bit] = (uint32_t)solver->settled.used;
 }
 
-/* A rule that others settle: kept for the search, with those it follows from. Of wishes that is of no interest. */
+/* A rule that others settle: kept for the search, with those it follows from. Wishes come after that. */
 static void add_surplus(struct msl_solver *solver, const struct msl_settled *row)
 {
-    if (row->source >= solver->rules)
-        return;
     struct msl_surplus *into = msl_add_row(solver->check, solver->allocator, &solver->surplus, sizeof *into);
     if (into != NULL)
         *into = (struct msl_surplus){
@@ -208,27 +206,6 @@ static uint64_t order_rules(const struct msl_solver *solver, struct msl_rank *or
     return n;
 }
 
-/* Wishes by their sort, and then by the copies that have them. */
-static uint64_t order_wishes(const struct msl_solver *solver, struct msl_rank *order)
-{
-    const struct muslin_pressing *plan = solver->nesting->plan;
-    uint64_t n = 0;
-    for (uint32_t node = 1; node <= plan->nodes; node++) {
-        const int64_t copies = msl_copies_of(plan, node);
-        const uint32_t last_seam = plan->node[node].first_seam;
-        const uint32_t last_place = plan->node[node].first_place;
-        for (uint32_t k = msl_pressed(plan, node)->first_seam; k < last_seam; k++) {
-            const uint32_t sort = plan->seam[k].wish == 0 ? RANK_SECOND : RANK_DARKER;
-            if (plan->seam[k].held == MSL_HELD_FREE)
-                order[n++] = (struct msl_rank){ -copies, 0, sort, solver->rules + k };
-        }
-        for (uint32_t k = msl_pressed(plan, node)->first_place; k < last_place; k++)
-            if (plan->place_bit[k] != 0)
-                order[n++] = (struct msl_rank){ -copies, 0, RANK_PLACE, solver->rules + plan->place_bit[k] };
-    }
-    return n;
-}
-
 static void weigh_bits(const struct msl_solver *solver)
 {
     const uint32_t *terms = solver->nesting->terms.rows;
@@ -258,8 +235,7 @@ void msl_settle_rules(struct msl_solver *solver)
 
 /* ---- ways from what is settled ---------------------------------------------------------------------------------- */
 
-/* What each settled row's bits add up to, when these are broken. */
-static void find_sums(const struct msl_solver *solver, const uint8_t *broken)
+void msl_give_up(const struct msl_solver *solver, const uint8_t *broken)
 {
     struct msl_settled *settled = solver->settled.rows;
     const uint32_t *uses = solver->uses.rows;
@@ -270,11 +246,10 @@ static void find_sums(const struct msl_solver *solver, const uint8_t *broken)
     }
 }
 
-void msl_set_ways(struct msl_solver *solver, const uint8_t *broken, uint8_t *ways)
+void msl_set_ways(const struct msl_solver *solver, uint8_t *ways)
 {
     const struct msl_settled *settled = solver->settled.rows;
     const uint32_t *terms = solver->terms.rows;
-    find_sums(solver, broken);
     for (uint32_t bit = 0; bit < solver->bits; bit++)
         ways[bit] = 0;
     for (uint64_t i = solver->settled.used; i-- > 0;) {
@@ -287,23 +262,50 @@ void msl_set_ways(struct msl_solver *solver, const uint8_t *broken, uint8_t *way
 
 /* ---- wishes ----------------------------------------------------------------------------------------------------- */
 
-/* Takes wishes of these sorts, from one of them on. Returns the first one of another sort. */
-static uint64_t take_wishes(struct msl_solver *solver, const struct msl_rank *order, uint64_t from, uint64_t n,
-                            uint32_t last)
+/* Places that take their child as it is, to `order`. */
+static uint64_t order_places(const struct msl_solver *solver, struct msl_rank *order)
 {
-    uint64_t i = from;
-    for (; i < n && order[i].group <= last; i++)
+    const struct muslin_pressing *plan = solver->nesting->plan;
+    uint64_t n = 0;
+    for (uint32_t node = 1; node <= plan->nodes; node++) {
+        const uint32_t last = plan->node[node].first_place;
+        for (uint32_t k = msl_pressed(plan, node)->first_place; k < last; k++)
+            if (plan->place_bit[k] != 0)
+                order[n++] = (struct msl_rank){ .first = -msl_copies_of(plan, node),
+                                                .row = solver->rules + plan->place_bit[k] };
+    }
+    return n;
+}
+
+/* Ways of seams by their sort, to `order`. */
+static uint64_t order_seams(const struct msl_solver *solver, struct msl_rank *order)
+{
+    const struct muslin_pressing *plan = solver->nesting->plan;
+    uint64_t n = 0;
+    for (uint32_t node = 1; node <= plan->nodes; node++) {
+        const uint32_t last = plan->node[node].first_seam;
+        for (uint32_t k = msl_pressed(plan, node)->first_seam; k < last; k++)
+            if (plan->seam[k].held == MSL_HELD_FREE)
+                order[n++] = (struct msl_rank){ .first = -msl_copies_of(plan, node),
+                                                .group = plan->seam[k].wish == 0 ? RANK_SECOND : RANK_DARKER,
+                                                .row = solver->rules + k };
+    }
+    return n;
+}
+
+/* Takes wishes, those first that the most copies have. */
+static void take_wishes(struct msl_solver *solver, struct msl_rank *order, uint64_t n)
+{
+    msl_sort(order, order + n, n, NULL, NULL);
+    for (uint64_t i = 0; i < n; i++)
         if (solver->check->status == MUSLIN_OK && solver->steps < solver->most_steps)
             (void)take_source(solver, order[i].row);
-    return i;
 }
 
 /* All that a turning needs, or nothing of it. Returns whether it can hold. */
 static int take_turning(struct msl_solver *solver, const struct msl_turning *turning)
 {
     const uint64_t settled = solver->settled.used;
-    const uint64_t terms = solver->terms.used;
-    const uint64_t uses = solver->uses.used;
     const uint32_t first = solver->rules + solver->bits + turning->first;
     int can_hold = 1;
     for (uint32_t i = 0; can_hold && solver->check->status == MUSLIN_OK && i < turning->count; i++)
@@ -313,8 +315,6 @@ static int take_turning(struct msl_solver *solver, const struct msl_turning *tur
     for (uint64_t i = settled; i < solver->settled.used; i++)
         solver->settled_by[msl_settled_at(solver, i)->bit] = 0;
     solver->settled.used = settled;
-    solver->terms.used = terms;
-    solver->uses.used = uses;
     return 0;
 }
 
@@ -368,20 +368,17 @@ static void set_places(const struct msl_solver *solver, const uint8_t *ways)
         plan->place_way[k] = plan->place_bit[k] == 0 ? 0 : ways[plan->place_bit[k]];
 }
 
-void msl_settle_wishes(struct msl_solver *solver, const uint8_t *broken, uint8_t *ways)
+void msl_settle_wishes(struct msl_solver *solver, uint8_t *ways)
 {
     const uint64_t room = 2 * (uint64_t)solver->bits;
     struct msl_rank *order = msl_scratch(solver->check, solver->allocator, room, sizeof *order);
     if (order == NULL)
         return;
-    const uint64_t n = order_wishes(solver, order);
-    msl_sort(order, order + solver->bits, n, NULL, NULL);
-    find_sums(solver, broken);
-    const uint64_t seams = take_wishes(solver, order, 0, n, RANK_PLACE);
-    msl_set_ways(solver, broken, ways);
+    take_wishes(solver, order, order_places(solver, order));
+    msl_set_ways(solver, ways);
     set_places(solver, ways);
     take_turnings(solver);
-    (void)take_wishes(solver, order, seams, n, RANK_SECOND);
-    msl_set_ways(solver, broken, ways);
+    take_wishes(solver, order, order_seams(solver, order));
+    msl_set_ways(solver, ways);
     msl_scratch_free(solver->allocator, order, room, sizeof *order);
 }

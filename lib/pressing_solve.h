@@ -76,11 +76,13 @@ uint8_t msl_wanted(const struct msl_solver *solver, uint32_t source);
 
 /* Settles rules, until the work is used up. */
 void msl_settle_rules(struct msl_solver *solver);
-/* Then wishes, when it is known which settled rules are `broken`: places that take their child as it is, turnings of
- * nodes that are used both ways, seams towards the darker side, seams towards their second piece. */
-void msl_settle_wishes(struct msl_solver *solver, const uint8_t *broken, uint8_t *ways);
+/* Of all that is settled these do not hold. */
+void msl_give_up(const struct msl_solver *solver, const uint8_t *broken);
+/* Then wishes: places that take their child as it is, turnings of nodes that are used both ways, seams towards the
+ * darker side, seams towards their second piece. */
+void msl_settle_wishes(struct msl_solver *solver, uint8_t *ways);
 
-/* The ways that follow when all that is settled holds, but for those that are `broken` (of each settled). */
-void msl_set_ways(struct msl_solver *solver, const uint8_t *broken, uint8_t *ways);
+/* The ways that follow when all that is settled holds, but for what was given up. */
+void msl_set_ways(const struct msl_solver *solver, uint8_t *ways);
 
 #endif

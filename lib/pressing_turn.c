@@ -15,12 +15,6 @@ enum { PATCHES_MOST = 4096 };
 /* Steps that looking at a patch is worth. */
 enum { EFFORT_EACH = 16 };
 
-/* Turns in the order in which they are tried. */
-static int32_t turn_number(int which)
-{
-    return which == 0 ? 1 : 2;
-}
-
 /* ---- what it looks like ----------------------------------------------------------------------------------------- */
 
 struct look {
@@ -135,11 +129,9 @@ int msl_is_alike(struct msl_nesting *nesting, struct msl_turning *turning)
 
 /* ---- what can be turned ----------------------------------------------------------------------------------------- */
 
-/* Sizes and allowances that stay. */
+/* Allowances that stay. */
 static int fits_turned(const struct msl_size *size, int32_t turn)
 {
-    if (turn == 1 && size->width != size->height)
-        return 0;
     for (int edge = MSL_LEFT; edge < MSL_EDGES; edge++)
         if (size->edge[edge] < 0 || size->edge[edge] != size->edge[msl_edge_before(turn, (enum msl_edge)edge)])
             return 0;
@@ -168,19 +160,22 @@ static const struct msl_end *end_at(const struct row_of_ends *row, uint32_t i)
     return &row->ends[row->backwards ? row->count - 1 - i : i];
 }
 
-/* The end that counts at the next place: the upright one, or without such the only one. Null where several do. */
+/* The end that counts at the next place: the upright one, or without such the only one. Null where several do, or there
+ * is no more. */
 static const struct msl_end *next_end(struct row_of_ends *row)
 {
-    const muslin_len at = end_at(row, row->next)->at;
-    const struct msl_end *counts = NULL;
+    if (row->next == row->count)
+        return NULL;
+    const struct msl_end *counts = end_at(row, row->next);
+    const muslin_len at = counts->at;
     int several = 0;
-    for (; row->next < row->count && end_at(row, row->next)->at == at; row->next++) {
+    for (row->next++; row->next < row->count && end_at(row, row->next)->at == at; row->next++) {
         const struct msl_end *end = end_at(row, row->next);
-        if (counts == NULL || counts->slanted > end->slanted) {
+        if (counts->slanted == end->slanted) {
+            several = 1;
+        } else if (counts->slanted) {
             counts = end;
             several = 0;
-        } else if (counts->slanted == end->slanted) {
-            several = 1;
         }
     }
     return several ? NULL : counts;
@@ -196,7 +191,6 @@ static int is_open(const struct msl_nesting *nesting, const struct msl_end *end)
 static int add_turned_end(struct msl_nesting *nesting, const struct msl_end *end, const struct msl_end *from,
                           int reversed)
 {
-    const struct muslin_allocator *a = &nesting->plan->allocator;
     if (is_open(nesting, end) || is_open(nesting, from))
         return is_open(nesting, end) == is_open(nesting, from);
     nesting->sum.used = 0;
@@ -204,15 +198,11 @@ static int add_turned_end(struct msl_nesting *nesting, const struct msl_end *end
     msl_cancel_sum(nesting);
     if (nesting->sum.used == 0)
         return odd == 0;
-    const struct msl_turned_end sum = { (uint32_t)nesting->turned_bits.used, (uint32_t)nesting->sum.used, odd, 0 };
-    for (uint64_t i = 0; i < nesting->sum.used; i++) {
-        uint32_t *bit = msl_add_row(nesting->check, a, &nesting->turned_bits, sizeof *bit);
-        if (bit != NULL)
-            *bit = ((const uint32_t *)nesting->sum.rows)[i];
-    }
-    struct msl_turned_end *row = msl_add_row(nesting->check, a, &nesting->turned_ends, sizeof *row);
+    const uint32_t first = msl_put_sum(nesting, &nesting->turned_bits);
+    struct msl_turned_end *row = msl_add_row(nesting->check, &nesting->plan->allocator, &nesting->turned_ends,
+                                             sizeof *row);
     if (row != NULL)
-        *row = sum;
+        *row = (struct msl_turned_end){ .first = first, .count = (uint32_t)nesting->sum.used, .odd = odd };
     return 1;
 }
 
@@ -225,18 +215,17 @@ static int add_turned_edge(struct msl_nesting *nesting, uint32_t node, int32_t t
     const muslin_len length = edge == MSL_LEFT || edge == MSL_RIGHT ? size->height : size->width;
     struct row_of_ends here = ends_on(nesting, node, edge, 0);
     struct row_of_ends there = ends_on(nesting, node, before, reversed);
-    while (here.next < here.count && there.next < there.count) {
+    while (here.next < here.count) {
         const struct msl_end *end = next_end(&here);
         const struct msl_end *from = next_end(&there);
-        if (end == NULL || from == NULL || end->slanted != from->slanted ||
-            end->at != (reversed ? length - from->at : from->at))
+        if (end == NULL || from == NULL || end->at != (reversed ? length - from->at : from->at))
             return 0;
         if (msl_pressed(nesting->plan, node)->trimmed && end->reach != from->reach)
             return 0;
         if (!add_turned_end(nesting, end, from, reversed))
             return 0;
     }
-    return here.next == here.count && there.next == there.count;
+    return there.next == there.count;
 }
 
 /* ---- turnings --------------------------------------------------------------------------------------------------- */
@@ -246,20 +235,15 @@ static void add_turning(struct msl_nesting *nesting, uint32_t node, int32_t turn
     struct msl_turning turning = {
         .node = node, .first = (uint32_t)nesting->turned_ends.used, .turn = (uint8_t)turn, .alike = MSL_ALIKE_UNKNOWN
     };
-    const uint64_t bits = nesting->turned_bits.used;
     int can_be = fits_turned(msl_size_of(nesting->plan->solution, node), turn);
     for (int edge = MSL_LEFT; can_be && nesting->check->status == MUSLIN_OK && edge < MSL_EDGES; edge++)
         can_be = add_turned_edge(nesting, node, turn, (enum msl_edge)edge);
     turning.count = (uint32_t)nesting->turned_ends.used - turning.first;
-    if (can_be && (!msl_pressed(nesting->plan, node)->stiff || msl_is_alike(nesting, &turning))) {
-        struct msl_turning *row = msl_add_row(nesting->check, &nesting->plan->allocator, &nesting->turnings,
-                                              sizeof *row);
-        if (row != NULL)
-            *row = turning;
+    if (!can_be || (msl_pressed(nesting->plan, node)->stiff && !msl_is_alike(nesting, &turning)))
         return;
-    }
-    nesting->turned_ends.used = turning.first;
-    nesting->turned_bits.used = bits;
+    struct msl_turning *row = msl_add_row(nesting->check, &nesting->plan->allocator, &nesting->turnings, sizeof *row);
+    if (row != NULL)
+        *row = turning;
 }
 
 /* Pressed the other way, all that is in it is the other way. */
@@ -282,8 +266,8 @@ void msl_find_turnings(struct msl_nesting *nesting, uint32_t node)
     const int can_turn = msl_own_seams(plan, node) > 0 && !pressed->ordered && pressed->choice != MSL_CHOICE_KEPT &&
                          msl_size_of(plan->solution, node)->patches <= PATCHES_MOST &&
                          (pressed->stiff ? plan->turnings != MSL_TURN_NO_HELD : msl_copies_of(plan, node) > 1);
-    for (int which = 0; can_turn && which < 2; which++)
-        add_turning(nesting, node, turn_number(which));
+    for (int32_t turn = 1; can_turn && turn <= 2; turn++)
+        add_turning(nesting, node, turn);
     const int has_turning = nesting->turnings.used > pressed->first_turning;
     const int is_free = plan->turnings != MSL_TURN_NO_HELD && msl_can_be_pressed(plan, node);
     pressed->flips = (uint8_t)(!pressed->stiff || has_turning || is_free);
@@ -303,12 +287,13 @@ static void hold(struct msl_nesting *nesting, const struct msl_turning *turning,
     }
 }
 
-/* Of two turnings of a node the last one, by half a turn, or the one that is chosen. */
+/* Of two turnings of a node the last one, by half a turn, or the one that is chosen. What can be pressed the other way
+ * needs none. */
 static int is_to_hold(const struct muslin_pressing *plan, uint32_t node, const struct msl_turning *turning, int is_last)
 {
     const struct msl_pressed_node *pressed = msl_pressed(plan, node);
     if (plan->turnings == MSL_TURN_HELD_ALIKE)
-        return is_last && pressed->stiff;
+        return is_last && pressed->stiff && !msl_can_be_pressed(plan, node);
     return turning->turn == pressed->choice;
 }
 

@@ -65,6 +65,34 @@ static inline struct muslin_pressing_exception *exceptions_of(const struct musli
     return rows;
 }
 
+/* Every exception lies on the seam that is told with it, between its ends, to the nearest ticks. Returns how many there are
+ * in this node. */
+static inline int64_t exceptions_on_seams(const struct muslin_pressing *plan, muslin_id node)
+{
+    size_t n;
+    size_t seams_count;
+    int64_t count = 0;
+    struct muslin_pressing_exception *rows = exceptions_of(plan, &n);
+    struct muslin_pressing_seam *seams = seams_of(plan, &seams_count);
+    for (size_t i = 0; i < n; i++) {
+        const struct muslin_pressing_seam *seam = seams;
+        while (seam < seams + seams_count && (seam->node != rows[i].node || seam->seam != rows[i].seam))
+            seam++;
+        ck_assert(seam < seams + seams_count);
+        const muslin_len right = seam->to_x - seam->from_x;
+        const muslin_len up = seam->to_y - seam->from_y;
+        const muslin_len x = rows[i].x - seam->from_x;
+        const muslin_len y = rows[i].y - seam->from_y;
+        ck_assert_int_le(llabs(right * y - up * x), 2 * (llabs(right) + llabs(up)));
+        ck_assert_int_ge(right * x + up * y, 0);
+        ck_assert_int_le(right * x + up * y, right * right + up * up);
+        count += rows[i].node == node ? rows[i].count : 0;
+    }
+    free(seams);
+    free(rows);
+    return count;
+}
+
 static inline muslin_id fabric_so_dark(struct muslin_quilt *quilt, int32_t darkness)
 {
     struct muslin_quilt_fabric_spec spec = MUSLIN_QUILT_FABRIC_SPEC_INIT;

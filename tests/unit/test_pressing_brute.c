@@ -407,6 +407,22 @@ static int64_t broken(const struct meetings *meetings, uint32_t ways)
     return count;
 }
 
+/* Whether the same meetings nest; of those of equal bits that as many want either way any may. */
+static int nests_alike(const struct meetings *meetings, uint32_t ways, uint32_t others)
+{
+    for (int i = 0; i < meetings->count; i++) {
+        int more = 0;
+        if (!is_odd(meetings->of[i].bits & (ways ^ others)))
+            continue;
+        for (int k = 0; k < meetings->count; k++)
+            if (meetings->of[k].bits == meetings->of[i].bits)
+                more += meetings->of[k].odd ? 1 : -1;
+        if (more != 0)
+            return 0;
+    }
+    return 1;
+}
+
 /* ---- turned on the table
  * ------------------------------------------------------------------------------------------ */
 
@@ -581,14 +597,17 @@ static int seems_the_other_way(const struct model_node *node, const struct seen 
     return 1;
 }
 
+/* Whether a node looks the same after so many quarters and seems the other way. */
+static int turns_by(const struct model *model, int64_t number, int quarters, uint32_t ways)
+{
+    return seen[number].looks_alike[quarters] &&
+           seems_the_other_way(&model->node[number], &seen[number], quarters, ways);
+}
+
 /* By how many quarters a node is turned to seem the other way: a quarter before a half; 0: by none. */
 static int turn_for(const struct model *model, int64_t number, uint32_t ways)
 {
-    for (int quarters = 1; quarters <= 2; quarters++)
-        if (seen[number].looks_alike[quarters] &&
-            seems_the_other_way(&model->node[number], &seen[number], quarters, ways))
-            return quarters;
-    return 0;
+    return turns_by(model, number, 1, ways) ? 1 : turns_by(model, number, 2, ways) ? 2 : 0;
 }
 
 /* Whether a copy of a node can be taken so, with every seam in it that is asked for pressed as it is asked. Counts the
@@ -777,6 +796,7 @@ static void ck_exceptions(const struct muslin_pressing *plan, const struct meeti
     for (size_t i = 0; i < n; i++)
         told += rows[i].count;
     ck_assert_int_eq(told, totals_of(plan).exceptions);
+    (void)exceptions_on_seams(plan, 0);
     for (int i = 0; i < meetings->count; i++) {
         const struct meeting *meeting = &meetings->of[i];
         size_t k = 0;
@@ -789,6 +809,125 @@ static void ck_exceptions(const struct muslin_pressing *plan, const struct meeti
         rows[k].count--;
     }
     free(rows);
+}
+
+/* ---- what is wished for
+ * ------------------------------------------------------------------------------------------ */
+
+/* The place that takes a node first, from the root down; as told here it takes it as it is. */
+static int first_place_of(const struct model *model, int64_t root, int64_t number)
+{
+    for (int64_t node = root; node > 0; node--)
+        for (int k = 0; model->node[node].held && k < model->node[node].children; k++)
+            if (model->node[node].child[k] == number)
+                return model->node[node].place_bit[k];
+    return 31;
+}
+
+/* Bits that reversed together change nothing: a node's own and those of all places in it and of it. */
+static uint32_t same_again(const struct model *model, int64_t root, int64_t number)
+{
+    const struct model_node *of = &model->node[number];
+    uint32_t bits = 0;
+    for (int k = 0; of->kind != TURN && k + 1 < of->children; k++)
+        bits |= UINT32_C(1) << (of->seam_bit + k);
+    for (int k = 0; k < of->children; k++)
+        bits ^= UINT32_C(1) << of->place_bit[k];
+    for (int64_t node = 1; node <= root; node++)
+        for (int k = 0; model->node[node].held && k < model->node[node].children; k++)
+            if (model->node[node].child[k] == number)
+                bits ^= UINT32_C(1) << model->node[node].place_bit[k];
+    return bits & INT32_MAX;
+}
+
+struct wishes {
+    uint32_t ways;   /* of the plan, first places as they are */
+    uint32_t firsts; /* bits of first places */
+    uint32_t places; /* bits of the others, that are wished to be 0 */
+    uint32_t darker; /* bits of seams that are preferred one way ... */
+    uint32_t kept;   /* ... and of those the ones that have it */
+    uint32_t others; /* bits of seams that are wished to be 1 */
+};
+
+static struct wishes wishes_of(const struct model *model, int64_t root, const struct muslin_pressing *plan)
+{
+    const uint32_t shown = ways_of(model, plan);
+    struct wishes wishes = { .ways = shown };
+    size_t n;
+    for (int64_t number = root - 1; number > 0; number--) {
+        const int first = first_place_of(model, root, number);
+        if (!model->node[number].held || first == 31)
+            continue;
+        wishes.firsts |= UINT32_C(1) << first;
+        if ((wishes.ways >> first & 1) != 0)
+            wishes.ways ^= same_again(model, root, number);
+    }
+    struct muslin_pressing_seam *seams = seams_of(plan, &n);
+    for (size_t i = 0; i < n; i++) {
+        const uint32_t bit = UINT32_C(1) << (model->node[muslin_id_number(seams[i].node)].seam_bit + seams[i].seam);
+        const int is_kept = seams[i].preferred == MUSLIN_PREFERRED_KEPT;
+        if (seams[i].towards == MUSLIN_TOWARDS_NEITHER)
+            continue;
+        if (seams[i].preferred == MUSLIN_PREFERRED_NEITHER)
+            wishes.others |= bit;
+        else
+            wishes.darker |= bit;
+        if (seams[i].preferred != MUSLIN_PREFERRED_NEITHER && is_kept == !((shown ^ wishes.ways) & bit))
+            wishes.kept |= bit;
+    }
+    free(seams);
+    struct muslin_pressing_child *children = children_of(plan, &n);
+    for (size_t i = 0; i < n; i++)
+        wishes.places |= UINT32_C(1) << model->node[muslin_id_number(children[i].node)].place_bit[children[i].place];
+    wishes.places &= ~wishes.firsts;
+    free(children);
+    return wishes;
+}
+
+/* Whether all that a plan turns can be turned with these ways; *more says whether something that it presses can be. */
+static int turns_as_much(const struct model *model, int64_t root, const struct copies *copies, uint32_t plan,
+                         uint32_t ways, int *more)
+{
+    *more = 0;
+    for (int64_t number = 1; number < root; number++) {
+        const int is_join = model->node[number].kind == ACROSS || model->node[number].kind == DOWN;
+        if (!is_join || copies->of[number][0] == 0 || copies->of[number][1] == 0)
+            continue;
+        for (int quarters = 1; quarters <= 2; quarters++)
+            if (turns_by(model, number, quarters, plan) && !turns_by(model, number, quarters, ways))
+                return 0;
+        *more |= turn_for(model, number, ways) != 0 && turn_for(model, number, plan) == 0;
+    }
+    return 1;
+}
+
+/* With the same meetings nested, no place more can take its node as it is without another giving that up; then none
+ * more of the nodes that are used both ways can be turned; then no seam more can go to the darker side; then none more
+ * to its second piece. Where none is asked for: else a plan may be one of those that choose from fewer ways. */
+static void ck_wishes(const struct model *model, int64_t root, const struct muslin_pressing *plan,
+                      const struct meetings *met, const struct freedom *freedom)
+{
+    static struct copies copies;
+    const struct wishes wishes = wishes_of(model, root, plan);
+    const uint32_t fixed = wishes.places | wishes.firsts;
+    memset(&copies, 0, sizeof copies);
+    ck_assert(can_be_taken(model, root, 0, wishes.ways, 1, &copies));
+    for (uint32_t tried = 0; tried < UINT32_C(1) << freedom->bits; tried++) {
+        uint32_t ways = freedom->asked;
+        int more;
+        for (int i = 0; i < freedom->bits; i++)
+            ways |= (tried >> i & 1) << freedom->bit[i];
+        if ((ways & wishes.firsts) != 0 || !nests_alike(met, ways, wishes.ways))
+            continue;
+        const uint32_t places = ways & wishes.places;
+        ck_assert(places == (wishes.ways & wishes.places) || (places & ~wishes.ways) != 0);
+        if (((ways ^ wishes.ways) & fixed) != 0 || !turns_as_much(model, root, &copies, wishes.ways, ways, &more))
+            continue;
+        ck_assert(!more);
+        const uint32_t changed = (ways ^ wishes.ways) & wishes.darker;
+        ck_assert(changed == 0 || (changed & wishes.kept) != 0);
+        ck_assert(changed != 0 || ((ways ^ wishes.ways) & wishes.others & wishes.ways) != 0 || ways == wishes.ways);
+    }
 }
 
 /* ---- tests
@@ -871,6 +1010,8 @@ static void ck_tree(struct model *model, int64_t root, struct tried *tried)
         tried->proven += totals.proven;
         tried->missed += best < totals.exceptions;
         tried->of_asked += totals.copies_turned > 0 && asks_within(model, root);
+        if (!asks_within(model, root))
+            ck_wishes(model, root, plan, &meetings, &freedom);
         ck_ended(solution, best);
         if (model->random % 8 == 0)
             ck_little_work(solution, best, totals.work);
@@ -888,8 +1029,8 @@ START_TEST(small_trees_have_the_fewest_exceptions_of_all_ways)
         begin_sewing(&sewn);
         memset(&model, 0, sizeof model);
         model.quilt = sewn.quilt;
-        model.cloth[0] = sewn.blue;
-        model.cloth[1] = sewn.white;
+        model.cloth[0] = seed % 5 < 2 ? sewn.blue : fabric_so_dark(sewn.quilt, 80);
+        model.cloth[1] = seed % 5 < 2 ? sewn.white : fabric_so_dark(sewn.quilt, 20);
         model.random = seed;
         model.asks = seed % 2 == 0 ? 3 : 16;
         ck_tree(&model, model_top(&model), &tried);

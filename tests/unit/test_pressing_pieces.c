@@ -216,6 +216,62 @@ START_TEST(a_lump_is_told_with_the_seams_that_meet_there)
 }
 END_TEST
 
+enum { STRIP = 4000 };
+
+/* Four strips beside or above each other, of which one of these numbers comes first, and so on. */
+static muslin_id strips_in_order(struct sewn *s, const int *order, int lie)
+{
+    struct muslin_corner_spec rows[20] = { CORNER(OUTLINE, 0, 0), CORNER(OUTLINE, 4 * STRIP, 0),
+                                           CORNER(OUTLINE, 4 * STRIP, 4 * STRIP), CORNER(OUTLINE, 0, 4 * STRIP) };
+    for (int piece = 0; piece < 4; piece++)
+        for (int i = 0; i < 4; i++) {
+            const struct muslin_corner_spec corner = CORNER(0, 0, 0);
+            const muslin_len along = (order[piece] + (lie ? i / 2 : (i + 1) / 2 % 2)) * STRIP;
+            const muslin_len across = (lie ? (i + 1) / 2 % 2 : i / 2) * 4 * STRIP;
+            rows[4 + 4 * piece + i] = corner;
+            rows[4 + 4 * piece + i].piece = piece;
+            rows[4 + 4 * piece + i].x = lie ? across : along;
+            rows[4 + 4 * piece + i].y = lie ? along : across;
+        }
+    return shape_of(s, rows, 20, 4, 0, 0);
+}
+
+/* In whatever order the strips of a shape come, their seams meet those of a row on either side of it. */
+START_TEST(seams_of_shapes_meet_in_any_order)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id strip = fixed_of(s.quilt, STRIP);
+    const muslin_id square = patch_of(s.quilt, s.blue, strip, strip);
+    const muslin_id squares[] = { square, square, square, square };
+    for (int number = 0; number < 256; number++) {
+        const int order[] = { number & 3, number >> 2 & 3, number >> 4 & 3, number >> 6 };
+        int seen_strips = 0;
+        for (int i = 0; i < 4; i++)
+            seen_strips |= 1 << order[i];
+        if (seen_strips != 15)
+            continue;
+        for (int lie = 0; lie < 2; lie++) {
+            const int32_t axis = lie ? MUSLIN_AXIS_DOWN : MUSLIN_AXIS_ACROSS;
+            const muslin_id row = join_of(s.quilt, axis, squares, 4);
+            const muslin_id three[] = { row, strips_in_order(&s, order, lie), row };
+            struct muslin_solution *solution =
+                solved(s.quilt, join_of(s.quilt, lie ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN, three, 3));
+            struct muslin_pressing_spec spec = MUSLIN_PRESSING_SPEC_INIT;
+            struct muslin_pressing_total totals = { .size = (uint32_t)sizeof totals };
+            struct muslin_pressing *plan = NULL;
+            ck_ok(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, NULL));
+            ck_ok(muslin_pressing_totals(plan, &totals, NULL));
+            ck_assert_int_eq(totals.meetings, 3 + 3);
+            ck_assert_int_eq(totals.exceptions, 0);
+            muslin_pressing_free(plan);
+            muslin_solution_free(solution);
+        }
+    }
+    end_sewing(&s);
+}
+END_TEST
+
 Suite *pressing_pieces_suite(void)
 {
     Suite *suite = suite_create("pressing_pieces");
@@ -224,6 +280,7 @@ Suite *pressing_pieces_suite(void)
     tcase_add_test(tests, seams_of_shapes_keep_to_their_size);
     tcase_add_test(tests, halves_of_a_unit_are_joined_by_one_seam_through_its_middle);
     tcase_add_test(tests, the_seam_through_the_middle_is_the_one_that_is_told);
+    tcase_add_test(tests, seams_of_shapes_meet_in_any_order);
     tcase_add_test(tests, a_lump_is_told_with_the_seams_that_meet_there);
     tcase_add_test(tests, seams_are_as_long_as_finished_and_an_allowance_at_each_end);
     suite_add_tcase(suite, tests);

@@ -6,7 +6,7 @@
 #include "pressing_solve.h"
 #include "testing.h"
 
-enum { BITS_MOST = 12, MET_MOST = 40, TURNED_MOST = 4, SYSTEMS = 400 };
+enum { BITS_MOST = 12, MET_MOST = 40, TURNED_MOST = 4, SYSTEMS = 400, MANY_BITS = 200, MANY_MET = 500 };
 
 /* Meetings that nest when their bits add up to an odd or an even number. */
 struct wanted {
@@ -123,7 +123,7 @@ static void give_bits(struct rules *rules)
     memset(rules->place_ways, 7, sizeof rules->place_ways);
 }
 
-static void begin(struct rules *rules, uint64_t seed, int64_t work_limit)
+static void begin_empty(struct rules *rules, uint64_t seed, int64_t work_limit)
 {
     memset(rules, 0, sizeof *rules);
     ck_ok(muslin_allocator_libc(&rules->memory));
@@ -136,9 +136,13 @@ static void begin(struct rules *rules, uint64_t seed, int64_t work_limit)
     rules->nesting = (struct msl_nesting){ .plan = &rules->plan, .check = &rules->check, .told = &rules->told,
                                            .bounds_all = 1 };
     give_bits(rules);
-    rules->groups = 1 + below(rules, 2) * below(rules, rules->plan.bits / 2);
     for (uint32_t bit = 0; bit < rules->plan.bits; bit++)
         rules->alternating[bit] = (uint8_t)below(rules, 2);
+}
+
+static void want_any(struct rules *rules)
+{
+    rules->groups = 1 + below(rules, 2) * below(rules, rules->plan.bits / 2);
     const uint32_t met = 1 + below(rules, MET_MOST);
     const uint32_t most = 1 + below(rules, 4);
     const uint32_t heaviest = below(rules, 2) == 0 ? 1 : 5;
@@ -146,6 +150,29 @@ static void begin(struct rules *rules, uint64_t seed, int64_t work_limit)
         const uint32_t mask = below(rules, 20) == 0 ? 0 : any_mask(rules, most);
         want(rules, (struct wanted){ mask, below(rules, 2), 1 + below(rules, heaviest) });
     }
+}
+
+/* Bits that hang together heavily, two and two in a row, and lightly each by itself: what is better cannot be reached by
+ * reversing a few. */
+static void want_rows(struct rules *rules)
+{
+    const uint32_t length = 2 + below(rules, BITS_MOST - 1);
+    rules->groups = 1;
+    for (uint32_t bit = 0; bit < rules->plan.bits; bit++) {
+        const uint32_t mask = UINT32_C(1) << bit;
+        want(rules, (struct wanted){ mask, below(rules, 2), 1 + below(rules, 2) });
+        if (bit % length != 0)
+            want(rules, (struct wanted){ mask | mask >> 1, below(rules, 2), 4 + below(rules, 5) });
+    }
+}
+
+static void begin(struct rules *rules, uint64_t seed, int64_t work_limit)
+{
+    begin_empty(rules, seed, work_limit);
+    if (seed % 3 == 0)
+        want_rows(rules);
+    else
+        want_any(rules);
     want_turned(rules, 1);
     want_turned(rules, 2);
 }
@@ -252,6 +279,29 @@ static void ck_solved(struct rules *rules, int64_t best)
     ck_turnings(rules, mask);
 }
 
+/* Sums of bits by chance, each some times: the rule of one is the same again and again, and of no other. */
+START_TEST(meetings_of_equal_bits_are_one_rule)
+{
+    static struct rules rules;
+    static uint32_t number[1 << BITS_MOST]; /* of a mask's rule, counted from 1 */
+    uint32_t known = 0;
+    uint64_t seed = 1;
+    memset(number, 0, sizeof number);
+    do
+        begin_empty(&rules, seed++, 0);
+    while (rules.plan.bits < BITS_MOST);
+    for (int i = 0; i < 6000; i++) {
+        const uint32_t mask = below(&rules, 1 << BITS_MOST);
+        const uint32_t rule = rule_of(&rules, mask);
+        if (number[mask] == 0)
+            number[mask] = ++known;
+        ck_assert_uint_eq(rule, number[mask] - 1);
+        ck_assert_uint_eq(rules.nesting.rules.used, known);
+    }
+    end(&rules);
+}
+END_TEST
+
 /* With work enough the plan is the best of all, and known to be. */
 START_TEST(rules_by_chance_are_broken_as_seldom_as_can_be)
 {
@@ -267,6 +317,56 @@ START_TEST(rules_by_chance_are_broken_as_seldom_as_can_be)
         end(&rules);
     }
     ck_assert_int_gt(at_odds, SYSTEMS / 2);
+}
+END_TEST
+
+/* Of three bits each two want to be different: one meeting is broken, one of those that count least. Where nothing hangs
+ * together but that, they are broken without any work, and the bound tells their sum. */
+START_TEST(sets_that_cannot_hold_together_add_up)
+{
+    static struct rules rules;
+    for (uint64_t seed = 1; seed <= 100; seed++) {
+        int64_t sum = 0;
+        begin_empty(&rules, seed, seed % 2 * 2000000);
+        for (uint32_t bit = 0; bit + 2 < rules.plan.bits; bit += 3) {
+            int64_t least = INT64_MAX;
+            for (uint32_t i = 0; i < 3; i++) {
+                const int64_t count = 1 + below(&rules, 9);
+                const uint32_t mask = UINT32_C(1) << (bit + i) | UINT32_C(1) << (bit + (i + 1) % 3);
+                want(&rules, (struct wanted){ mask, 1, count });
+                least = count < least ? count : least;
+            }
+            sum += least;
+        }
+        ck_solved(&rules, sum);
+        ck_assert_int_eq(rules.plan.totals.exceptions, sum);
+        if (seed % 2 != 0) {
+            ck_assert_int_eq(rules.plan.totals.least, sum);
+            ck_assert_int_eq(rules.told.bound, sum);
+        }
+        end(&rules);
+    }
+}
+END_TEST
+
+/* One bit wants to be set, by five meetings; so do others, by five each; and each of these, by four, to be what that one
+ * is not. So that one gives way, or all that stand against it. */
+START_TEST(one_gives_way_to_many)
+{
+    static struct rules rules;
+    for (uint64_t seed = 1; seed <= 50; seed++) {
+        begin_empty(&rules, seed, 2000000);
+        want(&rules, (struct wanted){ 1, 1, 5 });
+        for (uint32_t bit = 1; bit < rules.plan.bits; bit++) {
+            want(&rules, (struct wanted){ UINT32_C(1) << bit, 1, 5 });
+            want(&rules, (struct wanted){ 1 | UINT32_C(1) << bit, 1, 4 });
+        }
+        const int64_t best = rules.plan.bits == 2 ? 4 : 5;
+        ck_solved(&rules, best);
+        ck_assert_int_eq(rules.plan.totals.exceptions, best);
+        ck_assert_int_eq(rules.plan.totals.least, best);
+        end(&rules);
+    }
 }
 END_TEST
 
@@ -295,6 +395,77 @@ START_TEST(rules_are_solved_soundly_when_ended)
         rules.told.ended = 1;
         ck_solved(&rules, fewest(&rules));
         end(&rules);
+    }
+}
+END_TEST
+
+/* ---- more than can be settled ------------------------------------------------------------------------------------- */
+
+/* Many bits, all of seams, and meetings of up to three of them: too many to settle with little work. */
+struct many {
+    struct rules rules;
+    struct msl_seam_way seams[MANY_BITS];
+    uint8_t alternating[MANY_BITS];
+    uint32_t bits[MANY_MET + 2][3]; /* of each; one that stands there twice stands there not at all */
+    struct wanted met[MANY_MET + 2];
+};
+
+static void want_of_many(struct many *many, uint32_t number, uint32_t first, uint32_t last, int64_t count)
+{
+    struct rules *rules = &many->rules;
+    struct msl_met *met = row_in(rules, &rules->plan.met, sizeof *met);
+    many->met[number] = (struct wanted){ 0, below(rules, 2), count };
+    met->node = number;
+    met->odd = many->met[number].odd;
+    rules->nesting.sum.used = 0;
+    for (int i = 0; i < 3; i++) {
+        many->bits[number][i] = first + below(rules, last - first + 1);
+        msl_add_to_sum(&rules->nesting, many->bits[number][i]);
+    }
+    met->rule = msl_rule_of_sum(&rules->nesting);
+    ((struct msl_rule *)rules->nesting.rules.rows)[met->rule].weight[met->odd] += many->met[number].count;
+}
+
+static int64_t exceptions_of_many(const struct many *many)
+{
+    int64_t exceptions = 0;
+    for (uint32_t i = 0; i < MANY_MET + 2; i++) {
+        uint32_t odd = 0;
+        for (int k = 0; k < 3; k++)
+            odd ^= many->seams[many->bits[i][k]].way;
+        exceptions += odd != many->met[i].odd ? many->met[i].count : 0;
+    }
+    return exceptions;
+}
+
+/* Where rules were left unsettled no seam pressed the other way would spare an exception, the first and the last, which
+ * have one light rule each that comes after all others, no more than they. */
+START_TEST(no_seam_alone_would_spare_an_exception)
+{
+    static struct many many;
+    struct rules *rules = &many.rules;
+    for (uint64_t seed = 1; seed <= 20; seed++) {
+        begin_empty(rules, seed, 20000);
+        rules->plan.bits = rules->plan.seams = MANY_BITS;
+        rules->plan.places = 0;
+        rules->plan.seam = many.seams;
+        memset(many.seams, 0, sizeof many.seams);
+        for (uint32_t bit = 0; bit < MANY_BITS; bit++)
+            many.alternating[bit] = (uint8_t)below(rules, 2);
+        for (uint32_t i = 0; i < MANY_MET; i++)
+            want_of_many(&many, i, 1, MANY_BITS - 2, 2 + below(rules, 2));
+        want_of_many(&many, MANY_MET, 0, 0, 1);
+        want_of_many(&many, MANY_MET + 1, MANY_BITS - 1, MANY_BITS - 1, 1);
+        msl_solve_rules(&rules->nesting, many.alternating);
+        ck_ok(rules->check.status);
+        const int64_t exceptions = exceptions_of_many(&many);
+        ck_assert_int_eq(rules->plan.totals.exceptions, exceptions);
+        for (uint32_t bit = 0; bit < MANY_BITS; bit++) {
+            many.seams[bit].way ^= 1;
+            ck_assert_int_ge(exceptions_of_many(&many), exceptions);
+            many.seams[bit].way ^= 1;
+        }
+        end(rules);
     }
 }
 END_TEST
@@ -331,9 +502,13 @@ Suite *pressing_solve_suite(void)
     Suite *suite = suite_create("pressing_solve");
     TCase *rules = tcase_create("rules");
     tcase_set_timeout(rules, 60);
+    tcase_add_test(rules, meetings_of_equal_bits_are_one_rule);
     tcase_add_test(rules, rules_by_chance_are_broken_as_seldom_as_can_be);
+    tcase_add_test(rules, sets_that_cannot_hold_together_add_up);
+    tcase_add_test(rules, one_gives_way_to_many);
     tcase_add_test(rules, rules_are_solved_soundly_with_little_work);
     tcase_add_test(rules, rules_are_solved_soundly_when_ended);
+    tcase_add_test(rules, no_seam_alone_would_spare_an_exception);
     tcase_add_test(rules, the_least_number_leaves_the_heap_first);
     suite_add_tcase(suite, rules);
     return suite;
