@@ -19,7 +19,7 @@
 struct bound {
     struct msl_scatter *s;
     int64_t kinds;    /* of which some are left */
-    int64_t left;     /* of all kinds together, but of each no more than loose places */
+    int64_t left;     /* of all kinds together */
     uint32_t *marks;  /* numbers of places, for whatever is to be marked */
     uint32_t *above;
     uint32_t *row;
@@ -84,7 +84,6 @@ struct cliques {
     int64_t few_kinds;  /* weight that those have which are larger than the number of kinds */
     int64_t lightest;   /* touch in any */
     uint32_t *at_least; /* how many have 1, 2, 3 ... places or more */
-    uint32_t largest;
 };
 
 /* The least equal pairs among n places of so many kinds: as even as can be. */
@@ -166,7 +165,6 @@ static void grow_clique(struct bound *b, uint32_t number, struct cliques *found)
     for (uint32_t i = 0; i < n_row; i++)
         b->marks[b->row[i]] = 0;
     found->lightest = msl_lesser(found->lightest, lightest);
-    found->largest = size > found->largest ? size : found->largest;
     if (size > b->kinds)
         found->few_kinds += lightest * equal_pairs(size, b->kinds);
 }
@@ -205,7 +203,7 @@ static int64_t of_quantities(const struct bound *b, const struct cliques *clique
             rest -= here;
         }
     }
-    return cliques->largest > 1 ? cliques->lightest * pairs : 0;
+    return cliques->lightest * pairs; /* without a touch there are no pairs */
 }
 
 /* The touches within cliques are used, or with 0 all of them are free again. */
@@ -334,7 +332,6 @@ static void list_kinds(struct bound *b)
     struct msl_scatter *s = b->s;
     for (uint32_t kind = 0; kind < s->kinds; kind++) {
         b->of_kind[kind] = 0;
-        s->left[kind] = msl_lesser(s->left[kind], s->n_loose);
         b->left += s->left[kind];
         if (s->left[kind] > 0)
             s->next_kinds.items[b->kinds++] = kind;

@@ -86,7 +86,7 @@ static void ck_answer(const struct layout *l, const int64_t *prints, size_t kind
 static void ck_touching(struct layout *l, const int64_t *prints, size_t kinds, const int64_t *given, int64_t touching)
 {
     for (int64_t seed = 1; seed <= 5; seed++) {
-        ck_ok(scatter_with(l, prints, kinds, given, seed, 2000000));
+        ck_ok(scatter_with(l, prints, kinds, given, seed, 200000));
         ck_answer(l, prints, kinds, given);
         ck_assert_int_eq(l->result.touching, touching);
     }
@@ -496,7 +496,7 @@ START_TEST(few_places_come_out_as_well_as_any_arrangement)
         int64_t least = least_of_all(&a);
         spec.places = a.places;
         spec.seed = i;
-        spec.work_limit = 200000;
+        spec.work_limit = 50000;
         ck_ok(muslin_scatter_prints(&spec, a.stock, a.kinds, a.touches, sizeof a.touches[0], a.n, a.given, &memory,
                                     NULL, NULL, out, &result, NULL));
         ck_assert(is_allowed(&a, out));
@@ -973,11 +973,12 @@ Suite *scatter_suite(void);
 Suite *scatter_suite(void)
 {
     Suite *suite = suite_create("scatter");
-    add_layouts(suite);
     add_refused(suite);
-    add_scatter_blocks(suite);
-    add_scatter_sets(suite);
-    add_scatter_search(suite);
     add_scatter_touches(suite);
+    add_scatter_sets(suite);
+    add_scatter_bound(suite);
+    add_scatter_search(suite);
+    add_scatter_blocks(suite);
+    add_layouts(suite);
     return suite;
 }

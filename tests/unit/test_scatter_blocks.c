@@ -18,6 +18,7 @@ static struct laying laying_of(int64_t columns, int64_t rows)
     struct laying l = { .spec = MUSLIN_SCATTER_BLOCKS_SPEC_INIT, .result = { .size = (uint32_t)sizeof l.result } };
     l.spec.columns = columns;
     l.spec.rows = rows;
+    l.spec.work_limit = 200000;
     return l;
 }
 
@@ -224,7 +225,7 @@ static struct laying draw_laying(uint64_t *state)
         add_block(&l, draw_from(state, 0, 5), (uint32_t)draw_from(state, 0, 3), edges);
     }
     l.blocks[0].count += 5;
-    l.spec.work_limit = 50000;
+    l.spec.work_limit = 20000;
     l.spec.seed = (int64_t)draw(state);
     return l;
 }

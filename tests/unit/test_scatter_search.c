@@ -85,7 +85,7 @@ static void draw_blocks(struct scattering *of, uint64_t *random)
     }
 }
 
-static void search(struct scattering *of)
+static void put_places(struct scattering *of)
 {
     msl_scatter_start(&of->s, &of->room);
     for (uint32_t i = 0; i < of->pair_count; i++)
@@ -94,6 +94,11 @@ static void search(struct scattering *of)
     ck_ok(of->check.status);
     for (uint32_t i = 0; i < of->pair_count; i++)
         msl_scatter_put(&of->s, of->pairs[i].first, of->pairs[i].second, of->pairs[i].weight, of->pairs[i].edge);
+}
+
+static void search(struct scattering *of)
+{
+    put_places(of);
     of->s.least = of->s.edges == NULL ? msl_scatter_least(&of->s) : 0;
     msl_scatter_search(&of->s);
 }
@@ -183,6 +188,96 @@ static void ck_found(const struct scattering *of)
     ck_lies(of);
 }
 
+/* ---- one place after the other ------------------------------------------------------------------------------------ */
+
+/* The weight of what lies round a place: of all of it, or of what would be equal to `one`. */
+static int64_t weight_round(const struct scattering *of, const int32_t *laid, uint32_t place, int32_t one)
+{
+    int32_t with[PLACES];
+    int64_t weight = 0;
+    memcpy(with, laid, sizeof with);
+    with[place] = one;
+    for (uint32_t i = 0; i < of->pair_count; i++) {
+        const struct pair *pair = &of->pairs[i];
+        const uint32_t other = pair->first == place ? pair->second : pair->first;
+        if ((pair->first == place || pair->second == place) && laid[other] != NOTHING)
+            weight += one == NOTHING || are_equal(of, pair, with) ? pair->weight : 0;
+    }
+    return weight;
+}
+
+/* The least that a kind weighs in a place, turned as it may be. */
+static int64_t least_of_kind(const struct scattering *of, const int32_t *laid, uint32_t place, uint32_t kind)
+{
+    int64_t least = INT64_MAX;
+    for (int32_t turn = 0; turn < 4; turn += of->s.edges == NULL ? 4 : of->turn_step[kind])
+        least = msl_lesser(least, weight_round(of, laid, place, (int32_t)(4 * kind) + turn));
+    return least;
+}
+
+/* Whether a kind comes before another: the more are left, or the larger a share of it. */
+static int is_sooner(const struct scattering *of, const int64_t *left, uint32_t kind, uint32_t other,
+                     enum msl_scatter_way way)
+{
+    const int64_t of_kind = way == MSL_SCATTER_EVENLY ? msl_lesser(of->stock[kind], PLACES) : 1;
+    const int64_t of_other = way == MSL_SCATTER_EVENLY ? msl_lesser(of->stock[other], PLACES) : 1;
+    return left[kind] * of_other > left[other] * of_kind;
+}
+
+/* What was laid last had the most round it of all places that were free; of all kinds that weigh the least there none
+ * comes before it. */
+static void ck_laid_last(const struct scattering *of, const int32_t *before, uint32_t place, const int64_t *left,
+                         enum msl_scatter_way way)
+{
+    const int32_t one = of->s.laid[place];
+    const uint32_t kind = (uint32_t)one / 4;
+    const int64_t weight = weight_round(of, before, place, one);
+    ck_assert_int_gt(left[kind], 0);
+    for (uint32_t other = 0; other < PLACES; other++)
+        ck_assert(before[other] != NOTHING ||
+                  weight_round(of, before, other, NOTHING) <= weight_round(of, before, place, NOTHING));
+    for (uint32_t other = 0; other < KINDS; other++) {
+        const int64_t least = left[other] > 0 ? least_of_kind(of, before, place, other) : INT64_MAX;
+        ck_assert_int_le(weight, least);
+        ck_assert(least > weight || !is_sooner(of, left, other, kind, way));
+    }
+}
+
+/* With a step more each time, so that a place more lies in the end, or none. */
+static void ck_fills(struct scattering *of, enum msl_scatter_way way)
+{
+    const uint64_t chance = of->s.chance;
+    int32_t before[PLACES];
+    int is_full = 0;
+    put_places(of);
+    msl_scatter_clear(&of->s);
+    memcpy(before, of->s.laid, sizeof before);
+    for (of->s.work_limit = 0; !is_full; of->s.work_limit++) {
+        int64_t left[KINDS];
+        uint32_t more = 0;
+        of->s.chance = chance;
+        of->s.work = 0;
+        is_full = msl_scatter_fill(&of->s, way);
+        for (uint32_t kind = 0; kind < KINDS; kind++)
+            left[kind] = msl_lesser(of->stock[kind], PLACES);
+        for (uint32_t place = 0; place < PLACES; place++)
+            if (before[place] != NOTHING)
+                left[before[place] / 4]--;
+        for (uint32_t place = 0; place < PLACES; place++) {
+            if (before[place] == of->s.laid[place])
+                continue;
+            ck_assert(before[place] == NOTHING && ++more == 1);
+            ck_laid_last(of, before, place, left, way);
+            left[of->s.laid[place] / 4]--;
+        }
+        for (uint32_t kind = 0; kind < KINDS; kind++)
+            ck_assert_int_eq(of->s.left[kind], left[kind]);
+        memcpy(before, of->s.laid, sizeof before);
+    }
+    for (uint32_t place = 0; place < PLACES; place++)
+        ck_assert_int_ne(before[place], NOTHING);
+}
+
 /* ---- tests ------------------------------------------------------------------------------------------------------- */
 
 static void ck_searches(void (*drawn)(struct scattering *of, uint64_t *random))
@@ -215,11 +310,28 @@ START_TEST(blocks_are_as_the_search_says_wherever_it_ends)
 }
 END_TEST
 
+START_TEST(places_with_most_around_them_are_laid_first)
+{
+    static struct scattering of;
+    void (*const drawn[])(struct scattering *, uint64_t *) = { draw_prints, draw_blocks };
+    for (uint64_t seed = 1; seed <= 10; seed++)
+        for (size_t i = 0; i < 4; i++) {
+            uint64_t random = seed;
+            begin(&of, 0);
+            drawn[i % 2](&of, &random);
+            of.stock[seed % KINDS] *= seed % 2 == 0 ? MUSLIN_COUNT_MAX / PLACES : 1;
+            ck_fills(&of, i < 2 ? MSL_SCATTER_EVENLY : MSL_SCATTER_MOST);
+            msl_scatter_give_back(&of.room);
+        }
+}
+END_TEST
+
 void add_scatter_search(Suite *suite)
 {
     TCase *search = tcase_create("search");
     tcase_set_timeout(search, 60);
     tcase_add_test(search, prints_are_as_the_search_says_wherever_it_ends);
+    tcase_add_test(search, places_with_most_around_them_are_laid_first);
     tcase_add_test(search, blocks_are_as_the_search_says_wherever_it_ends);
     suite_add_tcase(suite, search);
 }
