@@ -381,8 +381,9 @@ START_TEST(the_lightest_touch_of_a_ring_is_given_up)
 }
 END_TEST
 
-/* Two long arms from place 0, joined near it and, many times over, at their ends. Both rings are odd and share what
- * lies at place 0, so one touch is enough for both. The bound finds the first ring and need not find the others. */
+/* Two long arms from place 0, joined near it, as a ring of five, and, many times over, at their ends. Both rings are odd
+ * and share what lies at place 0, so one touch is enough for both. The bound finds the first ring and need not find the
+ * others. */
 START_TEST(rings_that_share_a_touch_count_once)
 {
     static struct layout l;
@@ -392,7 +393,7 @@ START_TEST(rings_that_share_a_touch_count_once)
     l.places = 2 * arm + 1;
     for (int64_t place = 1; place < l.places; place++)
         touch(&l, place < 3 ? 0 : place - 2, place);
-    touch(&l, 1, 2);
+    touch(&l, 3, 4);
     for (int32_t i = 0; i < 400; i++)
         touch(&l, l.places - 2, l.places - 1);
     ck_ok(scatter_with(&l, prints, 2, NULL, 1, 2000000));

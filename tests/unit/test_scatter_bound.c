@@ -3,7 +3,7 @@
  * SPDX-License-Identifier: MIT */
 #include "test_scatter.h"
 
-enum { PLACES_MOST = 48, TOUCHES_MOST = 400, PRINTS_MOST = PLACES_MOST + 1, NOTHING = -1 };
+enum { PLACES_MOST = 48, TOUCHES_MOST = 400, PRINTS_MOST = PLACES_MOST + 2, NOTHING = -1 };
 
 /* Places that touch, which go by other numbers in the end. */
 struct layout {
@@ -76,21 +76,48 @@ static void shuffle(struct layout *l, uint64_t *state)
     }
 }
 
+/* Memory that holds nothing but zeros, which are places and numbers too. */
+static void *zeros(void *context, size_t size)
+{
+    (void)context;
+    return calloc(1, size);
+}
+
 /* The bound, which no answer goes below. */
-static int64_t bound_of(struct layout *l, uint64_t *state, int64_t work_limit)
+static int64_t bound_as_it_is(struct layout *l, int64_t seed, int64_t work_limit)
 {
     struct muslin_scatter_spec spec = MUSLIN_SCATTER_SPEC_INIT;
     struct muslin_allocator memory = usual_memory();
     int64_t out[PLACES_MOST];
-    shuffle(l, state);
+    memory.alloc = zeros;
     spec.places = l->places;
-    spec.seed = (int64_t)draw(state);
+    spec.seed = seed;
     spec.work_limit = work_limit;
     l->result.size = (uint32_t)sizeof l->result;
     ck_ok(muslin_scatter_prints(&spec, l->prints, l->kinds, l->touches, sizeof l->touches[0], l->n, l->given, &memory,
                                 NULL, NULL, out, &l->result, NULL));
     ck_assert_int_le(l->result.least, l->result.touching);
     return l->result.least;
+}
+
+static int64_t bound_of(struct layout *l, uint64_t *state, int64_t work_limit)
+{
+    shuffle(l, state);
+    return bound_as_it_is(l, (int64_t)draw(state), work_limit);
+}
+
+/* Places that are given, each with a print of its own of which none is left: loose ones that touch them have other
+ * prints, however many they touch. */
+static void give_some(struct layout *l, uint64_t *state)
+{
+    const int64_t loose = l->places;
+    while (l->places < PLACES_MOST && draw_from(state, 0, 5) > 0) {
+        for (int64_t i = draw_from(state, 0, 6); i > 0; i--)
+            touch(l, draw_from(state, 0, loose - 1), l->places, draw_from(state, 1, 9));
+        ck_assert_uint_lt(l->kinds, PRINTS_MOST);
+        l->given[l->places++] = (int64_t)l->kinds;
+        l->prints[l->kinds++] = 1;
+    }
 }
 
 /* ---- rings ------------------------------------------------------------------------------------------------------- */
@@ -133,7 +160,26 @@ START_TEST(rings_that_share_places_each_give_up_their_lightest_touch)
             else
                 given_up += hang_ring(&l, &state, draw_from(&state, 3, 9));
         }
+        give_some(&l, &state);
         ck_assert_int_eq(bound_of(&l, &state, 0), given_up);
+    }
+}
+END_TEST
+
+/* Each place of a row touches the hub: of its triangles every other shares no touch, so that two prints are equal once
+ * in each of those at least; no more, where the row takes turns and the hub has the print that it has less of. */
+START_TEST(in_a_fan_every_other_triangle_gives_up_a_touch)
+{
+    static struct layout l;
+    for (int64_t places = 2; places < PLACES_MOST; places++) {
+        start(&l, 2, PLACES_MOST);
+        l.places = places + 1;
+        for (int64_t place = 1; place <= places; place++) {
+            touch(&l, 0, place, 1);
+            if (place < places)
+                touch(&l, place, place + 1, 1);
+        }
+        ck_assert_int_eq(bound_as_it_is(&l, 1, 0), places / 2);
     }
 }
 END_TEST
@@ -157,6 +203,7 @@ START_TEST(in_even_rings_each_print_too_many_touches_twice)
         for (int64_t ring = 0; ring < rings; first += lengths[ring++])
             for (int64_t place = 0; place < lengths[ring]; place++)
                 touch(&l, first + place, first + (place + 1) % lengths[ring], weight);
+        give_some(&l, &state);
         const int64_t over = must_lie - places / 2;
         ck_assert_int_eq(bound_of(&l, &state, 0), over > 0 ? 2 * over * weight : 0);
     }
@@ -165,7 +212,8 @@ END_TEST
 
 /* ---- cliques ----------------------------------------------------------------------------------------------------- */
 
-static void add_clique(struct layout *l, uint64_t *state, int64_t places, int64_t least, int64_t most, int64_t *lightest)
+static void add_clique(struct layout *l, uint64_t *state, int64_t places, int64_t least, int64_t most,
+                       int64_t *lightest)
 {
     *lightest = INT64_MAX;
     for (int64_t one = 0; one < places; one++)
@@ -219,6 +267,28 @@ START_TEST(a_clique_of_one_too_many_gives_up_its_lightest_touch)
             int64_t lightest;
             add_clique(&l, &state, kinds + 1, 1, 99, &lightest);
             least += lightest;
+        }
+        ck_assert_int_eq(bound_of(&l, &state, 0), least);
+    }
+}
+END_TEST
+
+/* Cliques of one too many in a row, each joined to the next by a touch lighter than all within them. Those are grown
+ * first that touch no other, and keep together. */
+START_TEST(cliques_in_a_row_give_up_touches_of_their_own)
+{
+    static struct layout l;
+    uint64_t state = 29;
+    for (int32_t i = 0; i < 300; i++) {
+        const int64_t kinds = draw_from(&state, 2, 5);
+        int64_t least = 0;
+        start(&l, (size_t)kinds, PLACES_MOST);
+        for (int64_t clique = draw_from(&state, 2, 6); clique > 0; clique--) {
+            int64_t lightest;
+            add_clique(&l, &state, kinds + 1, 2, 99, &lightest);
+            least += lightest;
+            if (clique > 1)
+                touch(&l, l.places - 1, l.places, 1);
         }
         ck_assert_int_eq(bound_of(&l, &state, 0), least);
     }
@@ -296,6 +366,7 @@ START_TEST(more_of_a_print_than_lie_apart_in_a_tree_touch)
         for (int64_t place = 1; place < places; place++)
             touch(&l, above[place], place, 1);
         const int64_t must_lie = places + 1 - (int64_t)l.kinds;
+        give_some(&l, &state);
         const int64_t least = bound_of(&l, &state, 20000);
         ck_assert_int_ge(least, must_lie - apart);
         ck_assert(must_lie > apart || least == 0);
@@ -384,9 +455,11 @@ void add_scatter_bound(Suite *suite)
     TCase *bound = tcase_create("bound");
     tcase_set_timeout(bound, 60);
     tcase_add_test(bound, rings_that_share_places_each_give_up_their_lightest_touch);
+    tcase_add_test(bound, in_a_fan_every_other_triangle_gives_up_a_touch);
     tcase_add_test(bound, in_even_rings_each_print_too_many_touches_twice);
     tcase_add_test(bound, cliques_apart_have_equal_pairs_when_prints_are_few);
     tcase_add_test(bound, a_clique_of_one_too_many_gives_up_its_lightest_touch);
+    tcase_add_test(bound, cliques_in_a_row_give_up_touches_of_their_own);
     tcase_add_test(bound, more_of_a_print_than_there_are_cliques_touch);
     tcase_add_test(bound, more_of_a_print_than_lie_apart_in_a_tree_touch);
     tcase_add_test(bound, loose_places_among_given_ones_have_their_lightest);
