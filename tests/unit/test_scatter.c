@@ -729,6 +729,35 @@ START_TEST(prints_follow_the_rules_of_structs)
 }
 END_TEST
 
+/* The second of two touches is the one that is refused. */
+static muslin_status ruled_touch(const void *spec, void *out, struct muslin_problem *problem)
+{
+    const struct muslin_scatter_spec scatter = four_places();
+    const int64_t prints[] = { MUSLIN_COUNT_MAX };
+    struct muslin_touch_spec touches[] = { MUSLIN_TOUCH_SPEC_INIT, MUSLIN_TOUCH_SPEC_INIT };
+    struct muslin_allocator memory = usual_memory();
+    int64_t places[4];
+    touches[0].second = 1;
+    memcpy(&touches[1], spec, sizeof touches[1]);
+    return muslin_scatter_prints(&scatter, prints, 1, touches, sizeof touches[0], 2, NULL, &memory, NULL, NULL, places,
+                                 out, problem);
+}
+
+START_TEST(touches_are_refused_outside_their_ranges)
+{
+    struct muslin_touch_spec spec = MUSLIN_TOUCH_SPEC_INIT;
+    spec.second = 3;
+    const struct ruled ruled = RULED(ruled_touch, spec, muslin_scattered);
+    const struct refusal refusals[] = {
+        OUTSIDE(muslin_touch_spec, first, 0, 3, MUSLIN_ARG_TOUCH),
+        OUTSIDE(muslin_touch_spec, second, 0, 3, MUSLIN_ARG_TOUCH),
+        OUTSIDE(muslin_touch_spec, weight, 1, 1 << 20, MUSLIN_ARG_TOUCH),
+        NONE_OF(muslin_touch_spec, second, 0, 3, MUSLIN_ARG_TOUCH),
+    };
+    ck_refusals_at(&ruled, 1, refusals, COUNT_OF(refusals));
+}
+END_TEST
+
 /* One thing after the other made wrong in a call that is right. */
 struct call {
     struct muslin_scatter_spec spec;
@@ -811,6 +840,8 @@ START_TEST(pointers_that_are_missing_are_named)
     start_call(&c);
     c.touches = NULL;
     ck_call(&c, MUSLIN_ERR_NULL, MUSLIN_ARG_ROWS, 0);
+    c.n = 1;
+    ck_call(&c, MUSLIN_ERR_NULL, MUSLIN_ARG_ROWS, 0);
     c.n = 0;
     c.given = NULL;
     ck_status(muslin_scatter_prints(&c.spec, c.prints, c.kinds, NULL, 0, 0, NULL, c.allocator, NULL, NULL, NULL,
@@ -832,6 +863,9 @@ START_TEST(prints_out_of_their_range_are_named)
     ck_call(&c, MUSLIN_ERR_RANGE, MUSLIN_ARG_PRINTS, 0);
     c.kinds = SIZE_MAX;
     ck_call(&c, MUSLIN_ERR_RANGE, MUSLIN_ARG_PRINTS, 0);
+    c.kinds = ((size_t)1 << 20) + 1;
+    ck_call(&c, MUSLIN_ERR_RANGE, MUSLIN_ARG_PRINTS, 0);
+    ck_assert(c.problem.value == (1 << 20) + 1 && c.problem.limit == 1 << 20);
     start_call(&c);
     c.stock[1] = -1;
     ck_call(&c, MUSLIN_ERR_RANGE, MUSLIN_ARG_PRINTS, 1);
@@ -853,6 +887,7 @@ START_TEST(touches_out_of_their_range_are_named)
     start_call(&c);
     c.n = ((size_t)1 << 27) + 1;
     ck_call(&c, MUSLIN_ERR_RANGE, MUSLIN_ARG_TOUCH, 0);
+    ck_assert(c.problem.value == (1 << 27) + 1 && c.problem.limit == 1 << 27);
     start_call(&c);
     c.touch_size = 8;
     ck_call(&c, MUSLIN_ERR_STRUCT_SIZE, MUSLIN_ARG_ROW_SIZE, 0);
@@ -893,19 +928,42 @@ START_TEST(too_few_prints_are_not_enough)
         c.fixed[i] = 1;
     ck_call(&c, MUSLIN_ERR_NOT_ENOUGH, MUSLIN_ARG_PLACES, 1);
     ck_assert(c.problem.value == 3 && c.problem.limit == 2);
+    start_call(&c);
+    for (int32_t i = 0; i < 3; i++)
+        c.fixed[i] = 0;
+    ck_call(&c, MUSLIN_ERR_NOT_ENOUGH, MUSLIN_ARG_PLACES, 0);
 }
 END_TEST
 
+/* Want of memory has no place, whether places are given or not. */
 START_TEST(every_allocation_of_prints_may_fail)
 {
     static struct call c;
     struct failing_allocator failing;
-    EVERY_ALLOCATION_FAILS_ONCE(failing) {
-        start_call(&c);
-        c.allocator = &failing.allocator;
-        ck_status(called(&c), failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
-        ck_assert(failing_is_clean(&failing));
-    }
+    for (int is_given = 0; is_given <= 1; is_given++)
+        EVERY_ALLOCATION_FAILS_ONCE(failing) {
+            start_call(&c);
+            c.allocator = &failing.allocator;
+            c.given = is_given ? c.fixed : NULL;
+            const muslin_status status = called(&c);
+            ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+            ck_assert_int_eq(c.problem.at, 0);
+            ck_assert(failing_is_clean(&failing));
+        }
+}
+END_TEST
+
+/* 2^20 prints are as many as may be. */
+START_TEST(there_may_be_a_million_prints)
+{
+    enum { MOST = 1 << 20 };
+    static int64_t prints[MOST];
+    static struct layout l;
+    prints[MOST - 1] = 4;
+    lay_grid(&l, 2, 2);
+    ck_ok(scatter_with(&l, prints, MOST, NULL, 1, 0));
+    for (int64_t place = 0; place < 4; place++)
+        ck_assert_int_eq(l.out[place], MOST - 1);
 }
 END_TEST
 
@@ -964,6 +1022,8 @@ static void add_refused(Suite *suite)
     tcase_add_test(refused, prints_out_of_their_range_are_named);
     tcase_add_test(refused, touches_out_of_their_range_are_named);
     tcase_add_test(refused, too_few_prints_are_not_enough);
+    tcase_add_test(refused, touches_are_refused_outside_their_ranges);
+    tcase_add_test(refused, there_may_be_a_million_prints);
     tcase_add_test(refused, every_allocation_of_prints_may_fail);
     tcase_add_test(refused, initial_values_are_those_of_the_macros);
     suite_add_tcase(suite, refused);

@@ -327,7 +327,7 @@ START_TEST(too_few_blocks_are_not_enough)
     struct muslin_allocator memory = usual_memory();
     l.blocks[0].count = 3;
     ck_status(lay_with(&l, &memory, &problem), MUSLIN_ERR_NOT_ENOUGH);
-    ck_assert(problem.argument == MUSLIN_ARG_PLACES && problem.value == 9 && problem.limit == 8);
+    ck_assert(problem.argument == MUSLIN_ARG_PLACES && problem.at == 0 && problem.value == 9 && problem.limit == 8);
     ck_status(lay_with(&l, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ALLOCATOR);
     ck_status(muslin_scatter_blocks(&l.spec, NULL, sizeof l.blocks[0], 2, &memory, NULL, NULL, l.rows, sizeof l.rows[0],
@@ -356,8 +356,10 @@ START_TEST(every_allocation_of_blocks_may_fail)
     struct failing_allocator failing;
     EVERY_ALLOCATION_FAILS_ONCE(failing) {
         struct laying l = two_kinds();
+        struct muslin_problem problem = PROBLEM;
         l.result.touching = 77;
-        ck_status(lay_with(&l, &failing.allocator, NULL), failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        ck_status(lay_with(&l, &failing.allocator, &problem), failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        ck_assert_int_eq(problem.at, 0);
         ck_assert_int_eq(l.result.touching == 77, failing.has_failed);
         ck_assert_int_eq(l.rows[0].size == 0, failing.has_failed);
         ck_assert(failing_is_clean(&failing));

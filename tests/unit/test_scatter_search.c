@@ -326,12 +326,37 @@ START_TEST(places_with_most_around_them_are_laid_first)
 }
 END_TEST
 
+/* Of prints that all differ the first in line touches no equal: at each place its touches are looked at when that is
+ * tried, when it is laid, and when what lies round others is counted; the first two take a step for the place as well.
+ */
+START_TEST(a_step_looks_at_a_touch)
+{
+    static struct scattering of;
+    static int64_t prints[PLACES];
+    for (uint32_t place = 0; place < PLACES; place++)
+        prints[place] = 1;
+    for (uint64_t seed = 1; seed <= 10; seed++) {
+        uint64_t random = seed;
+        begin(&of, INT64_MAX);
+        draw_prints(&of, &random);
+        of.s.given = NULL;
+        of.s.kinds = PLACES;
+        of.s.stock = prints;
+        put_places(&of);
+        ck_assert(msl_scatter_fill(&of.s, MSL_SCATTER_MOST));
+        ck_assert_int_eq(of.s.work, 3 * 2 * (int64_t)of.pair_count + 2 * PLACES);
+        msl_scatter_give_back(&of.room);
+    }
+}
+END_TEST
+
 void add_scatter_search(Suite *suite)
 {
     TCase *search = tcase_create("search");
     tcase_set_timeout(search, 60);
     tcase_add_test(search, prints_are_as_the_search_says_wherever_it_ends);
     tcase_add_test(search, places_with_most_around_them_are_laid_first);
+    tcase_add_test(search, a_step_looks_at_a_touch);
     tcase_add_test(search, blocks_are_as_the_search_says_wherever_it_ends);
     suite_add_tcase(suite, search);
 }
