@@ -144,6 +144,78 @@ START_TEST(blocks_that_do_not_turn_meet_as_often_as_they_must)
 }
 END_TEST
 
+/* Blocks that show a print at both ends of a line, laid one after the other where they meet the fewest: in a line of
+ * `length` places, as so many lie there, (length + 1) / 2 of them apart, one more in an even line between the last two,
+ * and others in a gap. */
+static int64_t fewest_in_lines(int64_t must_lie, int64_t lines, int64_t length)
+{
+    int64_t here[LINE] = { 0 };
+    int64_t meet = 0;
+    for (int64_t lies = 0; lies < must_lie; lies++) {
+        int64_t best = 0;
+        for (int64_t line = 1; line < lines; line++)
+            best = here[line] < here[best] ? line : best;
+        const int64_t over = ++here[best] - (length + 1) / 2;
+        if (over > 0)
+            meet += over == 1 && length % 2 == 0 ? 1 : 2;
+    }
+    return meet;
+}
+
+/* Whether a block shows a print at an edge and at the one across, however it is turned. */
+static int shows_across(const struct muslin_edge_prints_spec *block, int64_t print, int32_t edge)
+{
+    for (int32_t turns = 0; turns < 4; turns++)
+        if (may_turn(block, turns) &&
+            (print_of(block, turns, edge) != print || print_of(block, turns, edge + 2) != print))
+            return 0;
+    return 1;
+}
+
+/* Of all prints, the one of which the blocks that must lie meet the most. */
+static int64_t known_to_meet(const struct laying *l, int32_t edge, int64_t lines, int64_t length)
+{
+    int64_t most = 0;
+    for (int64_t print = 0; print < 3; print++) {
+        int64_t must_lie = lines * length;
+        for (size_t i = 0; i < l->n; i++)
+            must_lie -= shows_across(&l->blocks[i], print, edge) ? 0 : l->blocks[i].count;
+        const int64_t meet = fewest_in_lines(must_lie, lines, length);
+        most = meet > most ? meet : most;
+    }
+    return most;
+}
+
+/* Some blocks of few prints, most of them with one print across, down or all round. */
+START_TEST(blocks_are_known_to_meet_where_too_many_must_lie)
+{
+    uint64_t state = 31;
+    int32_t met = 0;
+    for (int32_t i = 0; i < 2000; i++) {
+        struct laying l = laying_of(draw_from(&state, 1, 5), draw_from(&state, 1, 4));
+        const int64_t places = l.spec.columns * l.spec.rows;
+        int64_t missing = places;
+        for (int32_t kind = 0; kind < TURNED_KINDS; kind++) {
+            const int64_t print = draw_from(&state, 0, 5) == 0 ? 1 : 2;
+            int64_t edges[4];
+            for (int32_t edge = 0; edge < 4; edge++)
+                edges[edge] = draw_from(&state, 0, 5) == 0 ? draw_from(&state, -1, 2) : print;
+            const int64_t count = kind + 1 < TURNED_KINDS ? draw_from(&state, 0, places) : missing;
+            missing -= count < missing ? count : missing;
+            add_block(&l, count, (uint32_t)draw_from(&state, 0, 3), edges);
+        }
+        l.spec.work_limit = 0;
+        l.spec.seed = i;
+        lay(&l);
+        ck_laid(&l);
+        ck_assert_int_eq(l.result.least, known_to_meet(&l, 1, l.spec.rows, l.spec.columns) +
+                                             known_to_meet(&l, 0, l.spec.columns, l.spec.rows));
+        met += l.result.least > 0;
+    }
+    ck_assert_int_ge(met, 200);
+}
+END_TEST
+
 /* One print all round: turning is of no use, and it meets itself at every edge. */
 START_TEST(a_print_all_round_meets_itself_however_it_is_turned)
 {
@@ -385,6 +457,7 @@ void add_scatter_blocks(Suite *suite)
     tcase_set_timeout(blocks, 60);
     tcase_add_test(blocks, blocks_in_a_row_are_turned_in_turn);
     tcase_add_test(blocks, blocks_that_do_not_turn_meet_as_often_as_they_must);
+    tcase_add_test(blocks, blocks_are_known_to_meet_where_too_many_must_lie);
     tcase_add_test(blocks, a_print_all_round_meets_itself_however_it_is_turned);
     tcase_add_test(blocks, a_half_turn_helps_where_left_and_right_differ);
     tcase_add_test(blocks, few_blocks_come_out_as_well_as_any_layout);

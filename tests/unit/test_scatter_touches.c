@@ -111,6 +111,114 @@ START_TEST(a_patch_does_not_touch_itself)
 }
 END_TEST
 
+/* Two rows of two, one seam shifted against the other: the patches beside it touch across where that is by more than
+ * 1/1000 in, which is 8.128 ticks. */
+START_TEST(a_stretch_must_be_longer_than_a_corner)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    for (int64_t shift = 7; shift <= 10; shift++) {
+        const muslin_id wide = fixed_of(s.quilt, 1000 + shift);
+        const muslin_id narrow = fixed_of(s.quilt, 1000);
+        const muslin_id upper[] = { patch_of(s.quilt, s.blue, wide, s.two), patch_of(s.quilt, s.blue, narrow, s.two) };
+        const muslin_id lower[] = { upper[1], upper[0] };
+        const muslin_id rows[] = { join_of(s.quilt, MUSLIN_AXIS_ACROSS, upper, 2),
+                                   join_of(s.quilt, MUSLIN_AXIS_ACROSS, lower, 2) };
+        ck_touches(&s, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2), s.blue, 4, shift > 8 ? 5 : 4);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* ---- against every pair ------------------------------------------------------------------------------------------ */
+
+enum { RECTANGLES = 40, UNIT = 9 };
+
+struct rectangle {
+    int64_t left, right, top, bottom; /* in units */
+};
+
+struct pieced {
+    struct sewn s;
+    struct rectangle blue[RECTANGLES];
+    int64_t count;
+};
+
+/* A rectangle cut in two, and each part again; what is not cut further is a patch of either fabric. */
+static muslin_id cut_up(struct pieced *p, uint64_t *state, struct rectangle all, int32_t cuts)
+{
+    struct muslin_quilt *quilt = p->s.quilt;
+    const int64_t width = all.right - all.left;
+    const int64_t height = all.bottom - all.top;
+    const int is_across = height == 1 || (width > 1 && draw_from(state, 0, 1) == 0);
+    if (cuts == 0 || (width == 1 && height == 1) || draw_from(state, 0, 5) == 0) {
+        const int is_blue = draw_from(state, 0, 2) > 0;
+        if (is_blue)
+            p->blue[p->count++] = all;
+        return patch_of(quilt, is_blue ? p->s.blue : p->s.white, fixed_of(quilt, UNIT * width),
+                        fixed_of(quilt, UNIT * height));
+    }
+    struct rectangle first = all;
+    struct rectangle second = all;
+    if (is_across)
+        first.right = second.left = all.left + draw_from(state, 1, width - 1);
+    else
+        first.bottom = second.top = all.top + draw_from(state, 1, height - 1);
+    muslin_id parts[2];
+    parts[0] = cut_up(p, state, first, cuts - 1);
+    parts[1] = cut_up(p, state, second, cuts - 1);
+    return join_of(quilt, is_across ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN, parts, 2);
+}
+
+/* Whether two stretches have more than an end in common. */
+static int overlap(int64_t start, int64_t end, int64_t other_start, int64_t other_end)
+{
+    return start < other_end && other_start < end;
+}
+
+static int touch_each_other(const struct rectangle *a, const struct rectangle *b)
+{
+    if (a->left == b->right || a->right == b->left)
+        return overlap(a->top, a->bottom, b->top, b->bottom);
+    if (a->top == b->bottom || a->bottom == b->top)
+        return overlap(a->left, a->right, b->left, b->right);
+    return 0;
+}
+
+static void ck_pairs(const struct pieced *p, const struct touching *found)
+{
+    size_t next = 0;
+    ck_assert_int_eq(found->places, p->count);
+    for (int64_t one = 0; one < p->count; one++)
+        for (int64_t other = one + 1; other < p->count; other++)
+            if (touch_each_other(&p->blue[one], &p->blue[other])) {
+                ck_assert_uint_lt(next, found->count);
+                ck_assert_int_eq(found->rows[next].first, one);
+                ck_assert_int_eq(found->rows[next].second, other);
+                next++;
+            }
+    ck_assert_uint_eq(next, found->count);
+}
+
+START_TEST(rectangles_touch_as_any_two_of_them_lie)
+{
+    static struct touching found;
+    static struct pieced p;
+    uint64_t state = 41;
+    for (int32_t i = 0; i < 300; i++) {
+        const struct rectangle all = { 0, draw_from(&state, 1, 12), 0, draw_from(&state, 1, 12) };
+        begin_sewing(&p.s);
+        p.count = 0;
+        struct muslin_solution *solution = solved(p.s.quilt, cut_up(&p, &state, all, 5));
+        ck_ok(find(solution, p.s.blue, TOUCH_ROOM, &found));
+        ck_rows(&found);
+        ck_pairs(&p, &found);
+        muslin_solution_free(solution);
+        end_sewing(&p.s);
+    }
+}
+END_TEST
+
 static muslin_id unit_of(struct sewn *s, int32_t kind, int32_t hand, muslin_id width, muslin_id height)
 {
     struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
@@ -272,6 +380,8 @@ void add_scatter_touches(Suite *suite)
     tcase_add_test(touches, corners_that_meet_do_not_touch);
     tcase_add_test(touches, a_part_of_an_edge_is_enough);
     tcase_add_test(touches, a_patch_does_not_touch_itself);
+    tcase_add_test(touches, a_stretch_must_be_longer_than_a_corner);
+    tcase_add_test(touches, rectangles_touch_as_any_two_of_them_lie);
     tcase_add_test(touches, triangles_touch_along_their_long_sides);
     tcase_add_test(touches, patches_on_point_touch_although_their_corners_are_rounded);
     tcase_add_test(touches, places_of_a_top_are_scattered);
