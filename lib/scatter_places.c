@@ -10,7 +10,8 @@ void *msl_scatter_take(struct msl_scatter_room *room, int64_t count, size_t each
     void *block = msl_scratch(room->check, room->allocator, (uint64_t)count, each);
     if (block != NULL) {
         room->block[room->blocks] = block;
-        room->size[room->blocks] = (size_t)(count == 0 ? 1 : count) * each;
+        room->count[room->blocks] = (uint64_t)count;
+        room->each[room->blocks] = each;
         room->blocks++;
     }
     return block;
@@ -20,7 +21,8 @@ void msl_scatter_give_back(struct msl_scatter_room *room)
 {
     while (room->blocks > 0) {
         room->blocks--;
-        msl_scratch_free(room->allocator, room->block[room->blocks], 1, room->size[room->blocks]);
+        msl_scratch_free(room->allocator, room->block[room->blocks], room->count[room->blocks],
+                         room->each[room->blocks]);
     }
 }
 
@@ -45,7 +47,6 @@ uint32_t msl_chance(uint64_t *state, uint32_t n)
 
 void msl_heap_take(struct msl_scatter_heap *heap, struct msl_scatter_room *room, uint32_t n)
 {
-    heap->held = 0;
     heap->items = msl_scatter_take(room, n, sizeof *heap->items);
     heap->where = msl_scatter_take(room, n, sizeof *heap->where);
     heap->keys = msl_scatter_take(room, n, sizeof *heap->keys);

@@ -935,7 +935,7 @@ START_TEST(too_few_prints_are_not_enough)
 }
 END_TEST
 
-/* Want of memory has no place, whether places are given or not. */
+/* Want of memory has no place, whether places touch and are given or not. */
 START_TEST(every_allocation_of_prints_may_fail)
 {
     static struct call c;
@@ -945,6 +945,7 @@ START_TEST(every_allocation_of_prints_may_fail)
             start_call(&c);
             c.allocator = &failing.allocator;
             c.given = is_given ? c.fixed : NULL;
+            c.n = is_given ? c.n : 0;
             const muslin_status status = called(&c);
             ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
             ck_assert_int_eq(c.problem.at, 0);
