@@ -54,6 +54,7 @@
     X(solution_round_suite) \
     X(sewing_suite) \
     X(scatter_suite) \
+    X(scatter_layouts_suite) \
     X(cutplan_suite) \
     X(cutplan_check_suite) \
     X(yardage_suite) \

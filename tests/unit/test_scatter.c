@@ -484,7 +484,7 @@ static struct arranging draw_arranging(uint64_t *state)
 /* The bound is never above the least there is, and the search finds that least. */
 START_TEST(few_places_come_out_as_well_as_any_arrangement)
 {
-    enum { CASES = 1500 };
+    enum { CASES = 600 };
     uint64_t state = 8;
     int64_t missed = 0;
     int64_t bound_met = 0;
@@ -529,7 +529,7 @@ START_TEST(a_heap_gives_the_largest_first)
     heap.keys = keys;
     memset(held, 0, sizeof held);
     msl_heap_clear(&heap, ITEMS);
-    for (int step = 0; step < 100000; step++) {
+    for (int step = 0; step < 30000; step++) {
         const uint32_t item = msl_chance(&random, ITEMS);
         const int64_t key = 1 + (int64_t)msl_chance(&random, 60);
         uint32_t count = 0;
@@ -648,7 +648,7 @@ START_TEST(the_search_ends_at_its_limit)
         given[place] = -1;
     given[0] = 0;
     given[MANY - 1] = 1;
-    for (int64_t limit = 0; limit < 200000; limit += 4001) {
+    for (int64_t limit = 0; limit < 120000; limit += 6001) {
         ck_ok(scatter_with(&l, prints, 2, given, 1, limit));
         ck_answer(&l, prints, 2, given);
         ck_assert_int_ge(l.result.work, limit);
@@ -1040,6 +1040,15 @@ Suite *scatter_suite(void)
     add_scatter_sets(suite);
     add_scatter_bound(suite);
     add_scatter_search(suite);
+    return suite;
+}
+
+/* What takes longer. */
+Suite *scatter_layouts_suite(void);
+
+Suite *scatter_layouts_suite(void)
+{
+    Suite *suite = suite_create("scatter_layouts");
     add_scatter_blocks(suite);
     add_layouts(suite);
     return suite;

@@ -304,7 +304,7 @@ static struct laying draw_laying(uint64_t *state)
 
 START_TEST(few_blocks_come_out_as_well_as_any_layout)
 {
-    enum { CASES = 250 };
+    enum { CASES = 150 };
     uint64_t state = 9;
     int64_t missed = 0;
     for (int32_t i = 0; i < CASES; i++) {

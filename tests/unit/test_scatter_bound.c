@@ -355,7 +355,7 @@ START_TEST(more_of_a_print_than_lie_apart_in_a_tree_touch)
 {
     static struct layout l;
     uint64_t state = 26;
-    for (int32_t i = 0; i < 500; i++) {
+    for (int32_t i = 0; i < 200; i++) {
         const int64_t places = draw_from(&state, 2, PLACES_MOST - 1);
         const int64_t reach = draw_from(&state, 1, places);
         int64_t above[PLACES_MOST] = { 0 };
