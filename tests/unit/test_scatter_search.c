@@ -310,6 +310,40 @@ START_TEST(blocks_are_as_the_search_says_wherever_it_ends)
 }
 END_TEST
 
+/* As long as nothing has been tried in vain for long, no more than an exchange of two is made at a time, and none that
+ * makes it worse. */
+static void ck_exchanges(void (*drawn)(struct scattering *of, uint64_t *random))
+{
+    static struct scattering of;
+    for (uint64_t seed = 1; seed <= 4; seed++) {
+        int32_t before[PLACES];
+        int64_t weight = INT64_MAX;
+        for (int64_t limit = 0; limit < 600; limit++) {
+            uint64_t random = seed;
+            uint32_t others = 0;
+            begin(&of, limit);
+            drawn(&of, &random);
+            search(&of);
+            ck_found(&of);
+            for (uint32_t place = 0; place < PLACES; place++)
+                others += limit > 0 && of.s.laid[place] != before[place];
+            ck_assert_uint_le(others, 2);
+            ck_assert_int_le(of.s.weight, weight);
+            ck_assert(limit == 0 || others > 0 || of.s.weight == weight);
+            weight = of.s.weight;
+            memcpy(before, of.s.laid, sizeof before);
+            msl_scatter_give_back(&of.room);
+        }
+    }
+}
+
+START_TEST(the_search_makes_one_exchange_after_the_other)
+{
+    ck_exchanges(draw_prints);
+    ck_exchanges(draw_blocks);
+}
+END_TEST
+
 START_TEST(places_with_most_around_them_are_laid_first)
 {
     static struct scattering of;
@@ -357,6 +391,7 @@ void add_scatter_search(Suite *suite)
     tcase_add_test(search, prints_are_as_the_search_says_wherever_it_ends);
     tcase_add_test(search, places_with_most_around_them_are_laid_first);
     tcase_add_test(search, a_step_looks_at_a_touch);
+    tcase_add_test(search, the_search_makes_one_exchange_after_the_other);
     tcase_add_test(search, blocks_are_as_the_search_says_wherever_it_ends);
     suite_add_tcase(suite, search);
 }
