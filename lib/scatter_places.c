@@ -74,11 +74,13 @@ static void rise(struct msl_scatter_heap *heap, uint32_t at, uint32_t item)
     set_at(heap, at, item);
 }
 
-static void sink(struct msl_scatter_heap *heap, uint32_t at, uint32_t item)
+/* From the top: behind those that are held the item still stands, so that there is always a second one below. */
+static void sink(struct msl_scatter_heap *heap, uint32_t item)
 {
-    uint32_t below = 2 * at + 1;
+    uint32_t at = 0;
+    uint32_t below = 1;
     while (below < heap->held) {
-        if (below + 1 < heap->held && heap->keys[heap->items[below]] < heap->keys[heap->items[below + 1]])
+        if (heap->keys[heap->items[below]] < heap->keys[heap->items[below + 1]])
             below++;
         if (heap->keys[heap->items[below]] <= heap->keys[item])
             break;
@@ -99,8 +101,7 @@ uint32_t msl_heap_pull(struct msl_scatter_heap *heap)
 {
     uint32_t first = heap->items[0];
     uint32_t last = heap->items[--heap->held];
-    if (heap->held > 0)
-        sink(heap, 0, last);
+    sink(heap, last);
     heap->where[first] = MSL_NOWHERE;
     return first;
 }
