@@ -241,6 +241,23 @@ START_TEST(a_print_all_round_meets_itself_however_it_is_turned)
 }
 END_TEST
 
+/* Of one print left and right, every second is turned, as on a chessboard: then a print lies only beside none. As all are
+ * of one kind, only turning helps. */
+START_TEST(quarter_turns_alone_lead_to_a_chessboard)
+{
+    const int64_t edges[] = { -1, 5, -1, 5 };
+    for (int64_t seed = 1; seed <= 5; seed++) {
+        struct laying l = laying_of(10, 10);
+        add_block(&l, 100, MUSLIN_EDGE_PRINTS_TURNS_QUARTER, edges);
+        l.spec.seed = seed;
+        l.spec.work_limit = 1000000;
+        lay(&l);
+        ck_laid(&l);
+        ck_assert_int_eq(l.result.touching, 0);
+    }
+}
+END_TEST
+
 START_TEST(a_half_turn_helps_where_left_and_right_differ)
 {
     const int64_t edges[] = { -1, 5, -1, 6 };
@@ -459,6 +476,7 @@ void add_scatter_blocks(Suite *suite)
     tcase_add_test(blocks, blocks_that_do_not_turn_meet_as_often_as_they_must);
     tcase_add_test(blocks, blocks_are_known_to_meet_where_too_many_must_lie);
     tcase_add_test(blocks, a_print_all_round_meets_itself_however_it_is_turned);
+    tcase_add_test(blocks, quarter_turns_alone_lead_to_a_chessboard);
     tcase_add_test(blocks, a_half_turn_helps_where_left_and_right_differ);
     tcase_add_test(blocks, few_blocks_come_out_as_well_as_any_layout);
     tcase_add_test(blocks, blocks_follow_the_rules_of_structs);

@@ -65,6 +65,16 @@ static void draw_prints(struct scattering *of, uint64_t *random)
         of->given[place] = below(random, 6) == 0 && place < KINDS ? (int64_t)place : NOTHING;
 }
 
+/* The same of two prints mostly, so that many places touch an equal, and it is not known how many must. */
+static void draw_two_prints(struct scattering *of, uint64_t *random)
+{
+    draw_prints(of, random);
+    of->stock[0] = PLACES / 2;
+    of->stock[1] = PLACES / 2 - 1;
+    of->stock[2] = 2;
+    of->stock[3] = 1;
+}
+
 /* A grid of blocks, of which some may be turned; those of kind 3 show nothing on two sides. */
 static void draw_blocks(struct scattering *of, uint64_t *random)
 {
@@ -280,12 +290,12 @@ static void ck_fills(struct scattering *of, enum msl_scatter_way way)
 
 /* ---- tests ------------------------------------------------------------------------------------------------------- */
 
-static void ck_searches(void (*drawn)(struct scattering *of, uint64_t *random))
+static void ck_searches(void (*drawn)(struct scattering *of, uint64_t *random), uint64_t seeds, int64_t most)
 {
     static struct scattering of;
-    for (uint64_t seed = 1; seed <= 12; seed++) {
+    for (uint64_t seed = 1; seed <= seeds; seed++) {
         int64_t before = INT64_MAX;
-        for (int64_t limit = 0; limit < 60000; limit += 1 + limit / 6) {
+        for (int64_t limit = 0; limit < most; limit += 1 + limit / 6) {
             uint64_t random = seed;
             begin(&of, limit);
             drawn(&of, &random);
@@ -300,13 +310,20 @@ static void ck_searches(void (*drawn)(struct scattering *of, uint64_t *random))
 
 START_TEST(prints_are_as_the_search_says_wherever_it_ends)
 {
-    ck_searches(draw_prints);
+    ck_searches(draw_prints, 12, 60000);
 }
 END_TEST
 
 START_TEST(blocks_are_as_the_search_says_wherever_it_ends)
 {
-    ck_searches(draw_blocks);
+    ck_searches(draw_blocks, 12, 60000);
+}
+END_TEST
+
+/* It begins anew many times. */
+START_TEST(a_long_search_is_as_it_says_wherever_it_ends)
+{
+    ck_searches(draw_two_prints, 2, 400000);
 }
 END_TEST
 
@@ -318,6 +335,7 @@ static void ck_exchanges(void (*drawn)(struct scattering *of, uint64_t *random))
     for (uint64_t seed = 1; seed <= 4; seed++) {
         int32_t before[PLACES];
         int64_t weight = INT64_MAX;
+        int64_t work = 0;
         for (int64_t limit = 0; limit < 600; limit++) {
             uint64_t random = seed;
             uint32_t others = 0;
@@ -327,6 +345,8 @@ static void ck_exchanges(void (*drawn)(struct scattering *of, uint64_t *random))
             ck_found(&of);
             for (uint32_t place = 0; place < PLACES; place++)
                 others += limit > 0 && of.s.laid[place] != before[place];
+            ck_assert_int_ge(of.s.work, work);
+            work = of.s.work;
             ck_assert_uint_le(others, 2);
             ck_assert_int_le(of.s.weight, weight);
             ck_assert(limit == 0 || others > 0 || of.s.weight == weight);
@@ -391,6 +411,7 @@ void add_scatter_search(Suite *suite)
     tcase_add_test(search, prints_are_as_the_search_says_wherever_it_ends);
     tcase_add_test(search, places_with_most_around_them_are_laid_first);
     tcase_add_test(search, a_step_looks_at_a_touch);
+    tcase_add_test(search, a_long_search_is_as_it_says_wherever_it_ends);
     tcase_add_test(search, the_search_makes_one_exchange_after_the_other);
     tcase_add_test(search, blocks_are_as_the_search_says_wherever_it_ends);
     suite_add_tcase(suite, search);
