@@ -20,6 +20,7 @@
     X(cutlist_suite) \
     X(shape_suite) \
     X(shape_cross_suite) \
+    X(shape_roots_suite) \
     X(unit_suite) \
     X(unit_outline_suite) \
     X(setting_suite) \
