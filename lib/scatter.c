@@ -124,8 +124,6 @@ static void scatter(struct msl_check *check, struct msl_scatter *s, struct msl_s
     if (check->status != MUSLIN_OK)
         return;
     put_touches(check, s, room, touches);
-    if (check->status != MUSLIN_OK)
-        return;
     want_enough_given(check, s);
     if (check->status != MUSLIN_OK)
         return;

@@ -21,6 +21,7 @@
     X(shape_suite) \
     X(shape_cross_suite) \
     X(shape_roots_suite) \
+    X(shape_tips_suite) \
     X(unit_suite) \
     X(unit_outline_suite) \
     X(setting_suite) \

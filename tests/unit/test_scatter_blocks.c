@@ -196,7 +196,7 @@ START_TEST(blocks_are_known_to_meet_where_too_many_must_lie)
         const int64_t places = l.spec.columns * l.spec.rows;
         int64_t missing = places;
         for (int32_t kind = 0; kind < TURNED_KINDS; kind++) {
-            const int64_t print = draw_from(&state, 0, 5) == 0 ? 1 : 2;
+            const int64_t print = draw_from(&state, 0, 5) == 0 ? 1 : i % 3;
             int64_t edges[4];
             for (int32_t edge = 0; edge < 4; edge++)
                 edges[edge] = draw_from(&state, 0, 5) == 0 ? draw_from(&state, -1, 2) : print;
@@ -422,6 +422,10 @@ START_TEST(too_few_blocks_are_not_enough)
     ck_status(muslin_scatter_blocks(&l.spec, NULL, sizeof l.blocks[0], 2, &memory, NULL, NULL, l.rows, sizeof l.rows[0],
                                     LINE, &(size_t){ 0 }, &l.result, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
+    ck_status(muslin_scatter_blocks(&l.spec, l.blocks, sizeof l.blocks[0] - 8, 2, &memory, NULL, NULL, l.rows,
+                                    sizeof l.rows[0], LINE, &(size_t){ 0 }, &l.result, &problem),
+              MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROW_SIZE);
 }
 END_TEST
 

@@ -33,6 +33,7 @@ static void ck_rows(const struct touching *found)
         ck_assert(i == 0 || row[-1].first < row->first ||
                   (row[-1].first == row->first && row[-1].second < row->second));
     }
+    ck_assert(found->count == TOUCH_ROOM || found->rows[found->count].size == 0);
 }
 
 static void ck_touches(struct sewn *s, muslin_id top, muslin_id fabric, int64_t places, size_t touches)
@@ -251,6 +252,18 @@ START_TEST(triangles_touch_along_their_long_sides)
 }
 END_TEST
 
+/* Seven ticks wide and fourteen high: the slanting seam is 15.7 ticks long, more than 1/1000 in. */
+START_TEST(the_smallest_triangles_touch_along_their_long_side)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    for (int32_t hand = 1; hand <= 2; hand++)
+        ck_touches(&s, unit_of(&s, MUSLIN_UNIT_HALF_RECTANGLE, hand, fixed_of(s.quilt, 7), fixed_of(s.quilt, 14)), s.blue,
+                   2, 1);
+    end_sewing(&s);
+}
+END_TEST
+
 /* 3 x 3 nine-patches on point and 4 plain squares between them, of one fabric with 8 side and 4 corner triangles. A
  * nine-patch has 12 touches within; along a plain square's or a triangle's edge lie three of its patches. */
 START_TEST(patches_on_point_touch_although_their_corners_are_rounded)
@@ -383,6 +396,7 @@ void add_scatter_touches(Suite *suite)
     tcase_add_test(touches, a_stretch_must_be_longer_than_a_corner);
     tcase_add_test(touches, rectangles_touch_as_any_two_of_them_lie);
     tcase_add_test(touches, triangles_touch_along_their_long_sides);
+    tcase_add_test(touches, the_smallest_triangles_touch_along_their_long_side);
     tcase_add_test(touches, patches_on_point_touch_although_their_corners_are_rounded);
     tcase_add_test(touches, places_of_a_top_are_scattered);
     tcase_add_test(touches, touches_are_asked_for_and_filled);
