@@ -5,8 +5,7 @@
 
 struct msl_shape_reach msl_reach_start(int64_t gx, int64_t gy)
 {
-    struct msl_shape_reach reach = { gx, gy, { 0 }, { 0 }, 0, 0 };
-    return reach;
+    return (struct msl_shape_reach){ .gx = gx, .gy = gy };
 }
 
 /* The four directions: 0: g, 1: -g, 2: g turned left, 3: that turned back. */

@@ -310,6 +310,19 @@ START_TEST(a_disc_is_as_wide_as_its_diameter)
 }
 END_TEST
 
+/* Half a disc whose corners lie a tick inside its circle, in line with its centre: it is as wide as from one to the
+ * other, for there the arc ends. */
+START_TEST(half_a_disc_reaches_no_farther_than_its_corners)
+{
+    const muslin_len r = WHOLE_IN(3);
+    const struct muslin_corner_spec rows[] = { ARC(OUTLINE, 2 * r - 1, r, CONVEX, r, r, r), CORNER(OUTLINE, 1, r),
+                                               ARC(0, 2 * r - 1, r, CONVEX, r, r, r), CORNER(0, 1, r) };
+    struct muslin_shape shape = checked(rows, COUNT_OF(rows));
+    ck_assert_int_eq(shape.finished_width, 2 * r - 2);
+    ck_assert_int_eq(shape.finished_height, r);
+}
+END_TEST
+
 /* A disc in quarters, and with one of them turned about its own corners: arcs that share one end, or a coordinate. */
 /* What an arc of 5 in round (9, 6) in cuts off a disc, between any two of its whole-inch points up to half a turn
  * apart: they hold the outermost ones, so it reaches as far as the points that it goes through. */
@@ -547,6 +560,7 @@ Suite *shape_suite(void)
     tcase_add_test(unit, arcs_meet_only_the_same_arc);
     tcase_add_test(unit, a_disc_is_as_wide_as_its_diameter);
     tcase_add_test(unit, a_piece_of_a_disc_reaches_as_far_as_its_arc);
+    tcase_add_test(unit, half_a_disc_reaches_no_farther_than_its_corners);
     tcase_add_test(unit, a_disc_of_four_quarters);
     tcase_add_test(unit, the_outline_comes_first_and_pieces_without_gaps);
     tcase_add_test(unit, there_is_a_least_and_a_most_of_rows);
