@@ -252,6 +252,42 @@ START_TEST(triangles_touch_along_their_long_sides)
 }
 END_TEST
 
+#define AT(piece, x, y) \
+    { (uint32_t)sizeof(struct muslin_corner_spec), 0, (piece), 1, (x), (y), 0, 0, 0, 0, 0, 1, 0 }
+
+/* One piece beside two whose seam ends on its long edge: all three touch. That edge is drawn 4 ticks off level, or off
+ * 45 degrees, over a thousand, and so is each half of it by 2. */
+static void ck_three_touch(struct sewn *s, const struct muslin_corner_spec *rows, size_t n)
+{
+    const muslin_id fabrics[] = { s->blue, s->blue, s->blue };
+    muslin_id top = 0;
+    ck_ok(muslin_quilt_shape(s->quilt, rows, sizeof rows[0], n, fabrics, 3, 0, 0, &top, NULL));
+    for (int32_t turns = 0; turns < 4; turns++)
+        ck_touches(s, turn_of(s->quilt, top, turns), s->blue, 3, 3);
+}
+
+START_TEST(an_edge_nearly_across_or_slanting_is_on_one_line_with_its_halves)
+{
+    const struct muslin_corner_spec level[] = {
+        AT(-1, 0, 0), AT(-1, 1000, 0), AT(-1, 1000, 1000), AT(-1, 0, 1000),
+        AT(0, 0, 0), AT(0, 1000, 0), AT(0, 1000, 504), AT(0, 0, 500),
+        AT(1, 0, 500), AT(1, 500, 502), AT(1, 500, 1000), AT(1, 0, 1000),
+        AT(2, 500, 502), AT(2, 1000, 504), AT(2, 1000, 1000), AT(2, 500, 1000),
+    };
+    const struct muslin_corner_spec slanting[] = {
+        AT(-1, 0, 0), AT(-1, 1000, 0), AT(-1, 1000, 1004), AT(-1, 0, 1004),
+        AT(0, 0, 0), AT(0, 1000, 0), AT(0, 1000, 1004),
+        AT(1, 0, 0), AT(1, 500, 502), AT(1, 0, 1004),
+        AT(2, 500, 502), AT(2, 1000, 1004), AT(2, 0, 1004),
+    };
+    struct sewn s;
+    begin_sewing(&s);
+    ck_three_touch(&s, level, COUNT_OF(level));
+    ck_three_touch(&s, slanting, COUNT_OF(slanting));
+    end_sewing(&s);
+}
+END_TEST
+
 /* Seven ticks wide and fourteen high: the slanting seam is 15.7 ticks long, more than 1/1000 in. */
 START_TEST(the_smallest_triangles_touch_along_their_long_side)
 {
@@ -396,6 +432,7 @@ void add_scatter_touches(Suite *suite)
     tcase_add_test(touches, a_stretch_must_be_longer_than_a_corner);
     tcase_add_test(touches, rectangles_touch_as_any_two_of_them_lie);
     tcase_add_test(touches, triangles_touch_along_their_long_sides);
+    tcase_add_test(touches, an_edge_nearly_across_or_slanting_is_on_one_line_with_its_halves);
     tcase_add_test(touches, the_smallest_triangles_touch_along_their_long_side);
     tcase_add_test(touches, patches_on_point_touch_although_their_corners_are_rounded);
     tcase_add_test(touches, places_of_a_top_are_scattered);
