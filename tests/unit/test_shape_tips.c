@@ -163,6 +163,158 @@ START_TEST(corners_of_any_angle_are_cut_as_their_tip_says)
 }
 END_TEST
 
+/* ---- arcs -------------------------------------------------------------------------------------------------------- */
+
+enum { CORNERS_MOST = 5, AWAY = 400000 };
+
+/* A piece about a middle, and where its corners are as cut, all seen from there. */
+struct arced {
+    int32_t corners;
+    struct muslin_corner_spec rows[CORNERS_MOST];
+    struct spot cut[CORNERS_MOST];
+};
+
+static void add_edge(struct arced *piece, uint64_t *state, int64_t x, int64_t y, int32_t curve, int64_t centre_x,
+                     int64_t radius)
+{
+    struct muslin_corner_spec row = MUSLIN_CORNER_SPEC_INIT;
+    row.x = x;
+    row.y = y;
+    row.curve = curve;
+    row.centre_x = centre_x;
+    row.radius = radius;
+    row.allowance = draw_from(state, 0, 2000);
+    row.take_up = draw_from(state, 0, 201);
+    piece->rows[piece->corners++] = row;
+}
+
+static double moved_radius(const struct muslin_corner_spec *row)
+{
+    return (double)row->radius + (row->curve == MUSLIN_CURVE_CONVEX ? seam_of(row) : -seam_of(row));
+}
+
+/* How far along a line an arc about a point beside it, `beside` away, meets it. */
+static double leg(const struct muslin_corner_spec *arc, double beside)
+{
+    return sqrt(moved_radius(arc) * moved_radius(arc) - beside * beside);
+}
+
+/* The part of a disc above a level line, 7, 15, 20 or 24 of 25 parts above the middle. */
+static void draw_segment(struct arced *piece, uint64_t *state)
+{
+    static const int64_t sides[] = { 7, 15, 20, 24 };
+    const int64_t part = draw_from(state, 1000, 8000), which = draw_from(state, 0, 3);
+    const int64_t up = part * sides[which], side = part * sides[3 - which];
+    add_edge(piece, state, -side, up, MUSLIN_CURVE_STRAIGHT, 0, 0);
+    add_edge(piece, state, side, up, MUSLIN_CURVE_CONVEX, 0, 25 * part);
+    const double level = (double)up - seam_of(&piece->rows[0]);
+    for (int32_t i = 0; i < 2; i++)
+        piece->cut[i] = (struct spot){ (i == 0 ? -1 : 1) * leg(&piece->rows[1], level), level };
+}
+
+/* A square without a quarter disc about one corner. */
+static void draw_background(struct arced *piece, uint64_t *state)
+{
+    const int64_t radius = draw_from(state, 20000, 100000), side = radius + draw_from(state, 20000, 100000);
+    add_edge(piece, state, radius, 0, MUSLIN_CURVE_STRAIGHT, 0, 0);
+    add_edge(piece, state, side, 0, MUSLIN_CURVE_STRAIGHT, 0, 0);
+    add_edge(piece, state, side, side, MUSLIN_CURVE_STRAIGHT, 0, 0);
+    add_edge(piece, state, 0, side, MUSLIN_CURVE_STRAIGHT, 0, 0);
+    add_edge(piece, state, 0, radius, MUSLIN_CURVE_CONCAVE, 0, radius);
+    const double below = seam_of(&piece->rows[0]), left = seam_of(&piece->rows[3]);
+    const double right = (double)side + seam_of(&piece->rows[1]), above = (double)side + seam_of(&piece->rows[2]);
+    piece->cut[0] = (struct spot){ leg(&piece->rows[4], below), -below };
+    piece->cut[1] = (struct spot){ right, -below };
+    piece->cut[2] = (struct spot){ right, above };
+    piece->cut[3] = (struct spot){ -left, above };
+    piece->cut[4] = (struct spot){ -left, leg(&piece->rows[4], left) };
+}
+
+/* A slice of a disc, from its middle, between two directions with whole numbers. */
+static void draw_slice(struct arced *piece, uint64_t *state)
+{
+    static const int64_t ways[][2] = { { 25, 0 }, { 24, 7 }, { 20, 15 }, { 15, 20 }, { 7, 24 }, { 0, 25 }, { -7, 24 } };
+    const int64_t part = draw_from(state, 1000, 8000);
+    const int64_t first = draw_from(state, 0, 3), last = draw_from(state, first + 2, 6);
+    add_edge(piece, state, 0, 0, MUSLIN_CURVE_STRAIGHT, 0, 0);
+    add_edge(piece, state, part * ways[first][0], part * ways[first][1], MUSLIN_CURVE_CONVEX, 0, 25 * part);
+    add_edge(piece, state, part * ways[last][0], part * ways[last][1], MUSLIN_CURVE_STRAIGHT, 0, 0);
+    const struct spot out = { (double)ways[first][0] / 25, (double)ways[first][1] / 25 };
+    const struct spot back = { -(double)ways[last][0] / 25, -(double)ways[last][1] / 25 };
+    const struct spot beside = turned_right(out), beyond = turned_right(back), none = { 0, 0 };
+    const double out_seam = seam_of(&piece->rows[0]), back_seam = seam_of(&piece->rows[2]);
+    piece->cut[0] = crossing(beyond, back_seam, beside, out_seam);
+    piece->cut[1] = sum(sum(none, out_seam, beside), leg(&piece->rows[1], out_seam), out);
+    piece->cut[2] = sum(sum(none, back_seam, beyond), -leg(&piece->rows[1], back_seam), back);
+}
+
+/* What lies between two circles of 15 and 20 parts, whose middles lie 9 and 16 to either side of their corners at 12
+ * above and below; or, where both lie on the left, a sickle. */
+static void draw_lens(struct arced *piece, uint64_t *state)
+{
+    const int64_t part = draw_from(state, 3000, 8000);
+    const int is_sickle = draw_from(state, 0, 1) == 0;
+    add_edge(piece, state, 0, -12 * part, MUSLIN_CURVE_CONVEX, -9 * part, 15 * part);
+    add_edge(piece, state, 0, 12 * part, is_sickle ? MUSLIN_CURVE_CONCAVE : MUSLIN_CURVE_CONVEX,
+             (is_sickle ? -16 : 16) * part, 20 * part);
+    const double from = -9.0 * (double)part, to = (is_sickle ? -16.0 : 16.0) * (double)part, apart = to - from;
+    const double r = moved_radius(&piece->rows[0]), q = moved_radius(&piece->rows[1]);
+    const double along = (r * r - q * q + apart * apart) / (2 * apart), up = sqrt(r * r - along * along);
+    piece->cut[0] = (struct spot){ from + along, -up };
+    piece->cut[1] = (struct spot){ from + along, up };
+}
+
+/* Turned by quarters, and away from the edge of what may be drawn. */
+static struct spot laid(struct spot a, int64_t turns)
+{
+    for (; turns > 0; turns--)
+        a = (struct spot){ -a.y, a.x };
+    return (struct spot){ a.x + AWAY, a.y + AWAY };
+}
+
+static void lay_rows(struct arced *piece, int64_t turns)
+{
+    for (int32_t i = 0; i < piece->corners; i++) {
+        struct muslin_corner_spec *row = &piece->rows[i];
+        const struct spot place = laid((struct spot){ (double)row->x, (double)row->y }, turns);
+        const struct spot centre = laid((struct spot){ (double)row->centre_x, (double)row->centre_y }, turns);
+        row->x = llround(place.x);
+        row->y = llround(place.y);
+        if (row->radius > 0) {
+            row->centre_x = llround(centre.x);
+            row->centre_y = llround(centre.y);
+        }
+    }
+}
+
+START_TEST(corners_of_arcs_are_cut_where_the_moved_edges_meet)
+{
+    void (*const drawn[])(struct arced *, uint64_t *) = { draw_segment, draw_background, draw_slice, draw_lens };
+    uint64_t state = 63;
+    for (int32_t i = 0; i < 600; i++) {
+        struct arced piece = { .corners = 0 };
+        struct muslin_template_corner made[CORNERS_MOST];
+        size_t count = 0;
+        const int64_t turns = draw_from(&state, 0, 3);
+        memset(made, 0, sizeof made);
+        drawn[i % 4](&piece, &state);
+        lay_rows(&piece, turns);
+        ck_ok(muslin_shape_template(piece.rows, sizeof piece.rows[0], (size_t)piece.corners, 0, &to_tick, made,
+                                    sizeof made[0], CORNERS_MOST, &count, NULL));
+        ck_assert_uint_eq(count, (size_t)piece.corners);
+        for (int32_t corner = 0; corner < piece.corners; corner++) {
+            const struct muslin_corner_spec *row = &piece.rows[corner];
+            const struct spot cut = laid(piece.cut[corner], turns);
+            ck_near(made[corner].x, cut.x);
+            ck_near(made[corner].y, cut.y);
+            ck_assert_int_eq(made[corner].curve, row->curve);
+            if (row->radius > 0)
+                ck_assert_int_eq(made[corner].radius, (int64_t)floor(moved_radius(row) + 0.5));
+        }
+    }
+}
+END_TEST
+
 /* Both edges are moved alike; in one line they move straight out. */
 START_TEST(a_corner_moves_to_where_its_edges_do)
 {
@@ -212,6 +364,7 @@ Suite *shape_tips_suite(void)
     Suite *suite = suite_create("shape_tips");
     TCase *tips = tcase_create("tips");
     tcase_add_test(tips, corners_of_any_angle_are_cut_as_their_tip_says);
+    tcase_add_test(tips, corners_of_arcs_are_cut_where_the_moved_edges_meet);
     tcase_add_test(tips, a_corner_moves_to_where_its_edges_do);
     tcase_add_test(tips, a_corner_that_needs_no_rounding_says_so);
     suite_add_tcase(suite, tips);
