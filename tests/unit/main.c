@@ -20,6 +20,7 @@
     X(cutlist_suite) \
     X(shape_suite) \
     X(shape_cross_suite) \
+    X(shape_long_suite) \
     X(shape_roots_suite) \
     X(shape_tips_suite) \
     X(unit_suite) \

@@ -555,7 +555,6 @@ Suite *shape_suite(void)
     tcase_add_test(unit, a_piece_with_a_bay_is_its_own_outline);
     tcase_add_test(unit, edges_in_line_with_the_outline_are_outside_only_where_they_lie_on_it);
     tcase_add_test(unit, a_house_with_something_wrong_is_not_filled);
-    tcase_add_test(unit, two_rectangles_fill_a_square_when_every_cell_says_so);
     tcase_add_test(unit, a_quarter_disc_and_its_background_fill_the_square);
     tcase_add_test(unit, arcs_meet_only_the_same_arc);
     tcase_add_test(unit, a_disc_is_as_wide_as_its_diameter);
@@ -564,7 +563,6 @@ Suite *shape_suite(void)
     tcase_add_test(unit, a_disc_of_four_quarters);
     tcase_add_test(unit, the_outline_comes_first_and_pieces_without_gaps);
     tcase_add_test(unit, there_is_a_least_and_a_most_of_rows);
-    tcase_add_test(unit, a_unit_may_have_as_many_corners_as_the_limit_says);
     tcase_add_test(unit, rows_and_answer_keep_the_rules_of_structs);
     tcase_add_test(unit, a_row_refuses_what_lies_outside_its_ranges);
     tcase_add_test(unit, an_arc_refuses_what_lies_outside_its_ranges);
@@ -575,5 +573,19 @@ Suite *shape_suite(void)
     suite_add_tcase(suite, shape_template_case());
     suite_add_tcase(suite, shape_piece_case());
     suite_add_tcase(suite, shape_curve_case());
+    return suite;
+}
+
+/* What takes longer. */
+Suite *shape_long_suite(void);
+
+Suite *shape_long_suite(void)
+{
+    Suite *suite = suite_create("shape_long");
+    TCase *many = tcase_create("many");
+    tcase_set_timeout(many, 60);
+    tcase_add_test(many, two_rectangles_fill_a_square_when_every_cell_says_so);
+    tcase_add_test(many, a_unit_may_have_as_many_corners_as_the_limit_says);
+    suite_add_tcase(suite, many);
     return suite;
 }
