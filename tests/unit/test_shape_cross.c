@@ -309,6 +309,26 @@ START_TEST(a_line_that_touches_an_arc_does_not_meet_it_again)
 }
 END_TEST
 
+/* A level line that leaves an arc and runs through it again within 6 times the root of its radius, as shape.h says:
+ * 550 of 600 ticks on, and 400 of 424. The corners lie within a tick of the circle: 275^2 + 9996^2 = 9999.8^2 and
+ * 200^2 + 4996^2 = 5000.002^2. A thousand ticks on they meet: 500^2 + 9987^2 = 9999.5^2. */
+START_TEST(an_arc_and_a_line_touch_within_six_times_the_root_of_the_radius)
+{
+    static const struct {
+        int64_t radius, beside, up;
+        int meet;
+    } cases[] = { { 10000, 275, 9996, 0 }, { 5000, 200, 4996, 0 }, { 10000, 500, 9987, 1 } };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        struct msl_shape_edge arc = line_of(0, cases[i].radius, 0, -cases[i].beside, cases[i].up);
+        const struct msl_shape_edge line = line_of(1, -cases[i].beside, cases[i].up, 4000, cases[i].up);
+        arc.curve = MUSLIN_CURVE_CONVEX;
+        arc.radius = cases[i].radius;
+        ck_assert_int_eq(msl_edges_meet(&arc, &line), cases[i].meet);
+        ck_assert_int_eq(msl_edges_meet(&line, &arc), cases[i].meet);
+    }
+}
+END_TEST
+
 /* Arcs that go on smoothly, the one curving left and the other right, or both left: all lies on rounded places, so that
  * they may cut a sliver off each other beside their corner. */
 START_TEST(arcs_that_touch_at_their_corner_do_not_meet_again)
@@ -552,6 +572,7 @@ Suite *shape_cross_suite(void)
     tcase_add_test(tests, points_lie_on_an_edge_from_end_to_end);
     tcase_add_test(tests, an_arc_meets_a_line_that_ends_on_it);
     tcase_add_test(tests, a_line_that_touches_an_arc_does_not_meet_it_again);
+    tcase_add_test(tests, an_arc_and_a_line_touch_within_six_times_the_root_of_the_radius);
     tcase_add_test(tests, arcs_that_touch_at_their_corner_do_not_meet_again);
     tcase_add_test(tests, arcs_meet_again_where_the_smaller_says);
     tcase_add_test(tests, arcs_about_the_middle_of_two_places_do_not_meet);
