@@ -381,9 +381,9 @@ START_TEST(the_lightest_touch_of_a_ring_is_given_up)
 }
 END_TEST
 
-/* Two long arms from place 0, joined near it, as a ring of five, and, many times over, at their ends. Both rings are odd
- * and share what lies at place 0, so one touch is enough for both. The bound finds the first ring and need not find the
- * others. */
+/* Two long arms from place 0, joined near it, as a ring of five, and, many times over, at their ends. Both rings are
+ * odd and share what lies at place 0, so one touch is enough for both. The bound finds the first ring and need not find
+ * the others. */
 START_TEST(rings_that_share_a_touch_count_once)
 {
     static struct layout l;
@@ -643,9 +643,9 @@ START_TEST(ended_by_progress_it_is_as_if_the_work_were_up)
 }
 END_TEST
 
-/* Two loose places, of which the one that is laid first, as it is among three given ones, may take either print, and the
- * other, beside two given ones, is equal to one of them unless it has the second. Where it is not lucky an exchange is
- * enough: one place is weighed (a step and 2 touches), a partner drawn (1), both taken away and laid again (2 x 3 and
+/* Two loose places, of which the one that is laid first, as it is among three given ones, may take either print, and
+ * the other, beside two given ones, is equal to one of them unless it has the second. Where it is not lucky an exchange
+ * is enough: one place is weighed (a step and 2 touches), a partner drawn (1), both taken away and laid again (2 x 3 and
  * 2 x 4), asked what is equal (2 and 3), and what lies kept (7 places). Drawn in vain it takes longer. */
 START_TEST(an_exchange_takes_the_steps_that_its_touches_take)
 {

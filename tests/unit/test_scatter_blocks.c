@@ -241,8 +241,8 @@ START_TEST(a_print_all_round_meets_itself_however_it_is_turned)
 }
 END_TEST
 
-/* Of one print left and right, every second is turned, as on a chessboard: then a print lies only beside none. As all are
- * of one kind, only turning helps. */
+/* Of one print left and right, every second is turned, as on a chessboard: then a print lies only beside none. As all
+ * are of one kind, only turning helps. */
 START_TEST(quarter_turns_alone_lead_to_a_chessboard)
 {
     const int64_t edges[] = { -1, 5, -1, 5 };

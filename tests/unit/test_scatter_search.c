@@ -198,7 +198,7 @@ static void ck_found(const struct scattering *of)
     ck_lies(of);
 }
 
-/* ---- one place after the other ------------------------------------------------------------------------------------ */
+/* ---- one place after the other ----------------------------------------------------------------------------------- */
 
 /* The weight of what lies round a place: of all of it, or of what would be equal to `one`. */
 static int64_t weight_round(const struct scattering *of, const int32_t *laid, uint32_t place, int32_t one)

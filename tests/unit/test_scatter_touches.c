@@ -294,8 +294,8 @@ START_TEST(the_smallest_triangles_touch_along_their_long_side)
     struct sewn s;
     begin_sewing(&s);
     for (int32_t hand = 1; hand <= 2; hand++)
-        ck_touches(&s, unit_of(&s, MUSLIN_UNIT_HALF_RECTANGLE, hand, fixed_of(s.quilt, 7), fixed_of(s.quilt, 14)), s.blue,
-                   2, 1);
+        ck_touches(&s, unit_of(&s, MUSLIN_UNIT_HALF_RECTANGLE, hand, fixed_of(s.quilt, 7), fixed_of(s.quilt, 14)),
+                   s.blue, 2, 1);
     end_sewing(&s);
 }
 END_TEST

@@ -1,5 +1,5 @@
-/* test_shape_roots.c - sums with two square roots in them, where they are known: roots that come out whole, hairs beside
- * them, and small numbers in long double.
+/* test_shape_roots.c - sums with two square roots in them, where they are known: roots that come out whole, hairs
+ * beside them, and small numbers in long double.
  *
  * SPDX-License-Identifier: MIT */
 #include <math.h>
@@ -74,8 +74,8 @@ START_TEST(a_hair_beside_a_whole_number_is_seen)
 }
 END_TEST
 
-/* So small a sum is a whole number, or by more than a millionth none: it and its conjugates, each below 100, multiply to
- * a whole number. */
+/* So small a sum is a whole number, or by more than a millionth none: it and its conjugates, each below 100, multiply
+ * to a whole number. */
 START_TEST(small_sums_are_as_in_long_double)
 {
     uint64_t state = 53;
