@@ -23,6 +23,7 @@
     X(shape_long_suite) \
     X(shape_roots_suite) \
     X(shape_tips_suite) \
+    X(shape_ways_suite) \
     X(unit_suite) \
     X(unit_outline_suite) \
     X(setting_suite) \

@@ -415,6 +415,7 @@ START_TEST(there_is_a_least_and_a_most_of_rows)
     ck_assert_int_eq(problem.limit, 1);
     ck_status(muslin_shape_check(house, sizeof house[0], MUSLIN_SHAPE_CORNERS_MAX + 1, &shape, &problem),
               MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.value, MUSLIN_SHAPE_CORNERS_MAX + 1);
     ck_assert_int_eq(problem.limit, MUSLIN_SHAPE_CORNERS_MAX);
     ck_status(muslin_shape_check(NULL, sizeof house[0], HOUSE_ROWS, &shape, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
