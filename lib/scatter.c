@@ -37,8 +37,6 @@ void msl_want_stock(struct msl_check *check, const int64_t *prints, size_t kinds
         msl_want_count(check, MUSLIN_ARG_PRINTS, prints[i]);
         there_are += check->status == MUSLIN_OK ? prints[i] : 0;
     }
-    if (check->status != MUSLIN_OK)
-        return;
     check->at = 0;
     if (there_are < places)
         msl_fail(check, MUSLIN_ERR_NOT_ENOUGH, MUSLIN_ARG_PLACES, places, there_are);
@@ -75,7 +73,6 @@ static void want_touches(struct msl_check *check, const struct touches *touches,
         if (touch.first == touch.second)
             msl_fail(check, MUSLIN_ERR_CHOICE, MUSLIN_ARG_TOUCH, touch.second, places - 1);
     }
-    check->at = check->status == MUSLIN_OK ? 0 : check->at;
 }
 
 static void put_touches(struct msl_check *check, struct msl_scatter *s, struct msl_scatter_room *room,
@@ -85,6 +82,7 @@ static void put_touches(struct msl_check *check, struct msl_scatter *s, struct m
         struct muslin_touch_spec touch = touch_at(check, touches, i);
         msl_scatter_count(s, (uint32_t)touch.first, (uint32_t)touch.second);
     }
+    check->at = 0;
     msl_scatter_counted(s, room);
     if (check->status != MUSLIN_OK)
         return;
@@ -102,7 +100,6 @@ static void want_given(struct msl_check *check, const int64_t *given, int64_t pl
         check->at = place;
         msl_want_between(check, MUSLIN_ARG_PRINTS, given[place], -1, (int64_t)kinds - 1);
     }
-    check->at = check->status == MUSLIN_OK ? 0 : check->at;
 }
 
 /* Of each print no more may be given than there is. `left` is counted down and put right again by the search. */
@@ -122,12 +119,11 @@ static void want_enough_given(struct msl_check *check, struct msl_scatter *s)
 static void scatter(struct msl_check *check, struct msl_scatter *s, struct msl_scatter_room *room,
                     const struct touches *touches)
 {
+    check->at = 0; /* want of memory is of no row */
     msl_scatter_start(s, room);
     if (check->status != MUSLIN_OK)
         return;
     put_touches(check, s, room, touches);
-    if (check->status != MUSLIN_OK)
-        return;
     want_enough_given(check, s);
     if (check->status != MUSLIN_OK)
         return;

@@ -54,8 +54,6 @@ static void want_blocks(struct msl_check *check, const struct blocks *blocks, in
         want_block(check, &block);
         there_are += check->status == MUSLIN_OK ? block.count : 0;
     }
-    if (check->status != MUSLIN_OK)
-        return;
     check->at = 0;
     if (there_are < places)
         msl_fail(check, MUSLIN_ERR_NOT_ENOUGH, MUSLIN_ARG_PLACES, places, there_are);

@@ -19,7 +19,7 @@
 struct bound {
     struct msl_scatter *s;
     int64_t kinds;    /* of which some are left */
-    int64_t left;     /* of all kinds together, but of each no more than loose places */
+    int64_t left;     /* of all kinds together */
     uint32_t *marks;  /* numbers of places, for whatever is to be marked */
     uint32_t *above;
     uint32_t *row;
@@ -84,10 +84,9 @@ struct cliques {
     int64_t few_kinds;  /* weight that those have which are larger than the number of kinds */
     int64_t lightest;   /* touch in any */
     uint32_t *at_least; /* how many have 1, 2, 3 ... places or more */
-    uint32_t largest;
 };
 
-/* The least equal pairs among n places of so many kinds: as even as can be. */
+/* The least equal pairs among n places of so many kinds, none where there are enough: as even as can be. */
 static int64_t equal_pairs(int64_t n, int64_t kinds)
 {
     int64_t each = n / kinds;
@@ -166,9 +165,7 @@ static void grow_clique(struct bound *b, uint32_t number, struct cliques *found)
     for (uint32_t i = 0; i < n_row; i++)
         b->marks[b->row[i]] = 0;
     found->lightest = msl_lesser(found->lightest, lightest);
-    found->largest = size > found->largest ? size : found->largest;
-    if (size > b->kinds)
-        found->few_kinds += lightest * equal_pairs(size, b->kinds);
+    found->few_kinds += lightest * equal_pairs(size, b->kinds);
 }
 
 static struct cliques part_into_cliques(struct bound *b)
@@ -205,7 +202,7 @@ static int64_t of_quantities(const struct bound *b, const struct cliques *clique
             rest -= here;
         }
     }
-    return cliques->largest > 1 ? cliques->lightest * pairs : 0;
+    return cliques->lightest * pairs; /* without a touch there are no pairs */
 }
 
 /* The touches within cliques are used, or with 0 all of them are free again. */
@@ -260,14 +257,14 @@ static void grow_tree(struct bound *b, uint32_t root)
     }
 }
 
-/* The lightest touch of the ring that a touch closes with the ways up from its ends; 0 where one was used up before, or
- * no more steps may be walked. */
+/* The lightest touch of the ring that a touch closes with the ways up from its ends, which lie equally deep; 0 where
+ * one was used up before, or no more steps may be walked. */
 static int64_t lightest_of_ring(const struct bound *b, uint32_t one, uint32_t other, int64_t lightest, int64_t *steps)
 {
     while (one != other && lightest > 0 && *steps > 0) {
-        uint32_t *low = b->marks[one] < b->marks[other] ? &other : &one;
-        lightest = msl_lesser(lightest, b->up[*low]);
-        *low = b->above[*low];
+        lightest = msl_lesser(lightest, msl_lesser(b->up[one], b->up[other]));
+        one = b->above[one];
+        other = b->above[other];
         (*steps)--;
     }
     return one == other ? lightest : 0;
@@ -276,12 +273,15 @@ static int64_t lightest_of_ring(const struct bound *b, uint32_t one, uint32_t ot
 static void use_up_ring(struct bound *b, uint32_t one, uint32_t other)
 {
     while (one != other) {
-        uint32_t *low = b->marks[one] < b->marks[other] ? &other : &one;
-        b->up[*low] = 0;
-        *low = b->above[*low];
+        b->up[one] = 0;
+        b->up[other] = 0;
+        one = b->above[one];
+        other = b->above[other];
     }
 }
 
+/* A touch leads a step down at most, so what closes a ring of an odd number has both ends equally deep. From its other
+ * end a ring is used up already. */
 static int64_t of_odd_rings(struct bound *b)
 {
     struct msl_scatter *s = b->s;
@@ -296,7 +296,7 @@ static int64_t of_odd_rings(struct bound *b)
         uint32_t place = s->loose[i];
         for (uint32_t t = s->first[place]; t < s->first[place + 1]; t++) {
             uint32_t other = s->touches[t].place;
-            if (other < place || !is_loose(s, other) || (b->marks[place] - b->marks[other]) % 2 != 0)
+            if (b->marks[place] != b->marks[other])
                 continue;
             int64_t lightest = lightest_of_ring(b, place, other, s->touches[t].weight / 4, &steps);
             if (lightest > 0)
@@ -334,7 +334,6 @@ static void list_kinds(struct bound *b)
     struct msl_scatter *s = b->s;
     for (uint32_t kind = 0; kind < s->kinds; kind++) {
         b->of_kind[kind] = 0;
-        s->left[kind] = msl_lesser(s->left[kind], s->n_loose);
         b->left += s->left[kind];
         if (s->left[kind] > 0)
             s->next_kinds.items[b->kinds++] = kind;
@@ -354,5 +353,5 @@ int64_t msl_scatter_least(struct msl_scatter *s)
     int64_t least = of_given_pairs(s);
     for (uint32_t i = 0; i < s->n_loose; i++)
         least += of_given_around(&b, s->loose[i]);
-    return s->n_loose > 0 ? least + of_loose_pairs(&b) : least;
+    return least + of_loose_pairs(&b);
 }

@@ -27,7 +27,8 @@ struct msl_scatter_room {
     struct msl_check *check;
     const struct muslin_allocator *allocator;
     void *block[MSL_SCATTER_BLOCKS];
-    size_t size[MSL_SCATTER_BLOCKS];
+    uint64_t count[MSL_SCATTER_BLOCKS];
+    size_t each[MSL_SCATTER_BLOCKS];
     int32_t blocks;
 };
 
@@ -50,7 +51,7 @@ struct msl_scatter_heap {
     int64_t *keys;   /* of an item */
 };
 
-/* Room for n items, none held. */
+/* Room for n items, to be cleared before any is added. */
 void msl_heap_take(struct msl_scatter_heap *heap, struct msl_scatter_room *room, uint32_t n);
 void msl_heap_clear(struct msl_scatter_heap *heap, uint32_t n);
 void msl_heap_add(struct msl_scatter_heap *heap, uint32_t item, int64_t key);

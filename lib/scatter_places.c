@@ -10,7 +10,8 @@ void *msl_scatter_take(struct msl_scatter_room *room, int64_t count, size_t each
     void *block = msl_scratch(room->check, room->allocator, (uint64_t)count, each);
     if (block != NULL) {
         room->block[room->blocks] = block;
-        room->size[room->blocks] = (size_t)(count == 0 ? 1 : count) * each;
+        room->count[room->blocks] = (uint64_t)count;
+        room->each[room->blocks] = each;
         room->blocks++;
     }
     return block;
@@ -20,7 +21,8 @@ void msl_scatter_give_back(struct msl_scatter_room *room)
 {
     while (room->blocks > 0) {
         room->blocks--;
-        msl_scratch_free(room->allocator, room->block[room->blocks], 1, room->size[room->blocks]);
+        msl_scratch_free(room->allocator, room->block[room->blocks], room->count[room->blocks],
+                         room->each[room->blocks]);
     }
 }
 
@@ -45,7 +47,6 @@ uint32_t msl_chance(uint64_t *state, uint32_t n)
 
 void msl_heap_take(struct msl_scatter_heap *heap, struct msl_scatter_room *room, uint32_t n)
 {
-    heap->held = 0;
     heap->items = msl_scatter_take(room, n, sizeof *heap->items);
     heap->where = msl_scatter_take(room, n, sizeof *heap->where);
     heap->keys = msl_scatter_take(room, n, sizeof *heap->keys);
@@ -73,11 +74,13 @@ static void rise(struct msl_scatter_heap *heap, uint32_t at, uint32_t item)
     set_at(heap, at, item);
 }
 
-static void sink(struct msl_scatter_heap *heap, uint32_t at, uint32_t item)
+/* From the top: behind those that are held the item still stands, so that there is always a second one below. */
+static void sink(struct msl_scatter_heap *heap, uint32_t item)
 {
-    uint32_t below = 2 * at + 1;
+    uint32_t at = 0;
+    uint32_t below = 1;
     while (below < heap->held) {
-        if (below + 1 < heap->held && heap->keys[heap->items[below]] < heap->keys[heap->items[below + 1]])
+        if (heap->keys[heap->items[below]] < heap->keys[heap->items[below + 1]])
             below++;
         if (heap->keys[heap->items[below]] <= heap->keys[item])
             break;
@@ -98,8 +101,7 @@ uint32_t msl_heap_pull(struct msl_scatter_heap *heap)
 {
     uint32_t first = heap->items[0];
     uint32_t last = heap->items[--heap->held];
-    if (heap->held > 0)
-        sink(heap, 0, last);
+    sink(heap, last);
     heap->where[first] = MSL_NOWHERE;
     return first;
 }

@@ -231,18 +231,16 @@ static void exchange_blindly(struct msl_scatter *s)
     }
 }
 
-/* Another start: three times in four from the best. Returns 0 when the work is up. */
-static int begin_anew(struct msl_scatter *s, uint32_t round)
+/* Another start: three times in four from the best. Where the work is up before all is filled, all ends. */
+static void begin_anew(struct msl_scatter *s, uint32_t round)
 {
     if (round % 4 == 0 || round < 3) {
-        if (!msl_scatter_fill(s, round % 8 < 4 ? MSL_SCATTER_MOST : MSL_SCATTER_EVENLY))
-            return 0;
-        weigh_all(s);
-        return 1;
+        if (msl_scatter_fill(s, round % 8 < 4 ? MSL_SCATTER_MOST : MSL_SCATTER_EVENLY))
+            weigh_all(s);
+        return;
     }
     return_to_best(s);
     exchange_blindly(s);
-    return 1;
 }
 
 void msl_scatter_search(struct msl_scatter *s)
@@ -261,7 +259,8 @@ void msl_scatter_search(struct msl_scatter *s)
     s->told.bound = s->least;
     better(s);
     hold_best(s);
-    for (uint32_t round = 1; !is_over(s) && begin_anew(s, round); round++) {
+    for (uint32_t round = 1; !is_over(s); round++) {
+        begin_anew(s, round);
         better(s);
         hold_best(s);
     }

@@ -47,11 +47,10 @@ static int has_end_on(const struct msl_shape_edge *edge, const struct msl_shape_
     return msl_on_edge(edge, other->px, other->py) || msl_on_edge(edge, other->qx, other->qy);
 }
 
-static int crosses(const struct msl_shape_edge *a, const struct msl_shape_edge *b)
+/* Do the ends of an edge lie on either side of another's line? */
+static int straddles(const struct msl_shape_edge *edge, const struct msl_shape_edge *other)
 {
-    int32_t apart_of_a = msl_sign(side_of(a, b->px, b->py)) * msl_sign(side_of(a, b->qx, b->qy));
-    int32_t apart_of_b = msl_sign(side_of(b, a->px, a->py)) * msl_sign(side_of(b, a->qx, a->qy));
-    return apart_of_a < 0 && apart_of_b < 0;
+    return msl_sign(side_of(other, edge->px, edge->py)) * msl_sign(side_of(other, edge->qx, edge->qy)) < 0;
 }
 
 /* Two edges that share a corner, the one ending where the other starts: is the other end of either on the other edge?
@@ -67,7 +66,7 @@ static int lines_meet(const struct msl_shape_edge *a, const struct msl_shape_edg
         return fold_back(a, b);
     if (b->next == a->row)
         return fold_back(b, a);
-    return has_end_on(a, b) || has_end_on(b, a) || crosses(a, b);
+    return has_end_on(a, b) || has_end_on(b, a) || (straddles(a, b) && straddles(b, a));
 }
 
 /* ---- arcs ------------------------------------------------------------------------------------------------------- */

@@ -5,8 +5,7 @@
 
 struct msl_shape_reach msl_reach_start(int64_t gx, int64_t gy)
 {
-    struct msl_shape_reach reach = { gx, gy, { 0 }, { 0 }, 0, 0 };
-    return reach;
+    return (struct msl_shape_reach){ .gx = gx, .gy = gy };
 }
 
 /* The four directions: 0: g, 1: -g, 2: g turned left, 3: that turned back. */
@@ -66,10 +65,9 @@ muslin_len msl_reach_size(const struct msl_shape_reach *reach, int32_t across)
 {
     int32_t which = 2 * across;
     struct msl_wide square = msl_wide_from(square_of(reach));
-    struct msl_root_sum sum = { reach->radius[which] + reach->radius[which + 1],
-                                { msl_wide_from(reach->dot[which] + reach->dot[which + 1]), square },
-                                { { 0, 0 }, { 0, 0 } },
-                                square };
+    struct msl_root_sum sum = { .whole = reach->radius[which] + reach->radius[which + 1],
+                                .first = { msl_wide_from(reach->dot[which] + reach->dot[which + 1]), square },
+                                .divisor = square };
     struct msl_exact size = msl_sum_exact(&sum);
     return size.floor + (size.on_tick ? 0 : 1);
 }

@@ -20,6 +20,10 @@
     X(cutlist_suite) \
     X(shape_suite) \
     X(shape_cross_suite) \
+    X(shape_long_suite) \
+    X(shape_roots_suite) \
+    X(shape_tips_suite) \
+    X(shape_ways_suite) \
     X(unit_suite) \
     X(unit_outline_suite) \
     X(setting_suite) \
@@ -54,6 +58,7 @@
     X(solution_round_suite) \
     X(sewing_suite) \
     X(scatter_suite) \
+    X(scatter_layouts_suite) \
     X(cutplan_suite) \
     X(cutplan_long_suite) \
     X(cutplan_plain_suite) \

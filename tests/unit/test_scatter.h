@@ -8,6 +8,7 @@
 #include "refusals.h"
 
 void add_scatter_blocks(Suite *suite);
+void add_scatter_bound(Suite *suite);
 void add_scatter_search(Suite *suite);
 void add_scatter_sets(Suite *suite);
 void add_scatter_touches(Suite *suite);

@@ -18,6 +18,7 @@ static struct laying laying_of(int64_t columns, int64_t rows)
     struct laying l = { .spec = MUSLIN_SCATTER_BLOCKS_SPEC_INIT, .result = { .size = (uint32_t)sizeof l.result } };
     l.spec.columns = columns;
     l.spec.rows = rows;
+    l.spec.work_limit = 200000;
     return l;
 }
 
@@ -143,6 +144,78 @@ START_TEST(blocks_that_do_not_turn_meet_as_often_as_they_must)
 }
 END_TEST
 
+/* Blocks that show a print at both ends of a line, laid one after the other where they meet the fewest: in a line of
+ * `length` places, as so many lie there, (length + 1) / 2 of them apart, one more in an even line between the last two,
+ * and others in a gap. */
+static int64_t fewest_in_lines(int64_t must_lie, int64_t lines, int64_t length)
+{
+    int64_t here[LINE] = { 0 };
+    int64_t meet = 0;
+    for (int64_t lies = 0; lies < must_lie; lies++) {
+        int64_t best = 0;
+        for (int64_t line = 1; line < lines; line++)
+            best = here[line] < here[best] ? line : best;
+        const int64_t over = ++here[best] - (length + 1) / 2;
+        if (over > 0)
+            meet += over == 1 && length % 2 == 0 ? 1 : 2;
+    }
+    return meet;
+}
+
+/* Whether a block shows a print at an edge and at the one across, however it is turned. */
+static int shows_across(const struct muslin_edge_prints_spec *block, int64_t print, int32_t edge)
+{
+    for (int32_t turns = 0; turns < 4; turns++)
+        if (may_turn(block, turns) &&
+            (print_of(block, turns, edge) != print || print_of(block, turns, edge + 2) != print))
+            return 0;
+    return 1;
+}
+
+/* Of all prints, the one of which the blocks that must lie meet the most. */
+static int64_t known_to_meet(const struct laying *l, int32_t edge, int64_t lines, int64_t length)
+{
+    int64_t most = 0;
+    for (int64_t print = 0; print < 3; print++) {
+        int64_t must_lie = lines * length;
+        for (size_t i = 0; i < l->n; i++)
+            must_lie -= shows_across(&l->blocks[i], print, edge) ? 0 : l->blocks[i].count;
+        const int64_t meet = fewest_in_lines(must_lie, lines, length);
+        most = meet > most ? meet : most;
+    }
+    return most;
+}
+
+/* Some blocks of few prints, most of them with one print across, down or all round. */
+START_TEST(blocks_are_known_to_meet_where_too_many_must_lie)
+{
+    uint64_t state = 31;
+    int32_t met = 0;
+    for (int32_t i = 0; i < 2000; i++) {
+        struct laying l = laying_of(draw_from(&state, 1, 5), draw_from(&state, 1, 4));
+        const int64_t places = l.spec.columns * l.spec.rows;
+        int64_t missing = places;
+        for (int32_t kind = 0; kind < TURNED_KINDS; kind++) {
+            const int64_t print = draw_from(&state, 0, 5) == 0 ? 1 : i % 3;
+            int64_t edges[4];
+            for (int32_t edge = 0; edge < 4; edge++)
+                edges[edge] = draw_from(&state, 0, 5) == 0 ? draw_from(&state, -1, 2) : print;
+            const int64_t count = kind + 1 < TURNED_KINDS ? draw_from(&state, 0, places) : missing;
+            missing -= count < missing ? count : missing;
+            add_block(&l, count, (uint32_t)draw_from(&state, 0, 3), edges);
+        }
+        l.spec.work_limit = 0;
+        l.spec.seed = i;
+        lay(&l);
+        ck_laid(&l);
+        ck_assert_int_eq(l.result.least, known_to_meet(&l, 1, l.spec.rows, l.spec.columns) +
+                                             known_to_meet(&l, 0, l.spec.columns, l.spec.rows));
+        met += l.result.least > 0;
+    }
+    ck_assert_int_ge(met, 200);
+}
+END_TEST
+
 /* One print all round: turning is of no use, and it meets itself at every edge. */
 START_TEST(a_print_all_round_meets_itself_however_it_is_turned)
 {
@@ -165,6 +238,23 @@ START_TEST(a_print_all_round_meets_itself_however_it_is_turned)
     lay(&l);
     ck_laid(&l);
     ck_assert_int_eq(l.result.least, 0);
+}
+END_TEST
+
+/* Of one print left and right, every second is turned, as on a chessboard: then a print lies only beside none. As all
+ * are of one kind, only turning helps. */
+START_TEST(quarter_turns_alone_lead_to_a_chessboard)
+{
+    const int64_t edges[] = { -1, 5, -1, 5 };
+    for (int64_t seed = 1; seed <= 5; seed++) {
+        struct laying l = laying_of(10, 10);
+        add_block(&l, 100, MUSLIN_EDGE_PRINTS_TURNS_QUARTER, edges);
+        l.spec.seed = seed;
+        l.spec.work_limit = 1000000;
+        lay(&l);
+        ck_laid(&l);
+        ck_assert_int_eq(l.result.touching, 0);
+    }
 }
 END_TEST
 
@@ -224,14 +314,14 @@ static struct laying draw_laying(uint64_t *state)
         add_block(&l, draw_from(state, 0, 5), (uint32_t)draw_from(state, 0, 3), edges);
     }
     l.blocks[0].count += 5;
-    l.spec.work_limit = 50000;
+    l.spec.work_limit = 20000;
     l.spec.seed = (int64_t)draw(state);
     return l;
 }
 
 START_TEST(few_blocks_come_out_as_well_as_any_layout)
 {
-    enum { CASES = 250 };
+    enum { CASES = 150 };
     uint64_t state = 9;
     int64_t missed = 0;
     for (int32_t i = 0; i < CASES; i++) {
@@ -326,12 +416,16 @@ START_TEST(too_few_blocks_are_not_enough)
     struct muslin_allocator memory = usual_memory();
     l.blocks[0].count = 3;
     ck_status(lay_with(&l, &memory, &problem), MUSLIN_ERR_NOT_ENOUGH);
-    ck_assert(problem.argument == MUSLIN_ARG_PLACES && problem.value == 9 && problem.limit == 8);
+    ck_assert(problem.argument == MUSLIN_ARG_PLACES && problem.at == 0 && problem.value == 9 && problem.limit == 8);
     ck_status(lay_with(&l, NULL, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ALLOCATOR);
     ck_status(muslin_scatter_blocks(&l.spec, NULL, sizeof l.blocks[0], 2, &memory, NULL, NULL, l.rows, sizeof l.rows[0],
                                     LINE, &(size_t){ 0 }, &l.result, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROWS);
+    ck_status(muslin_scatter_blocks(&l.spec, l.blocks, sizeof l.blocks[0] - 8, 2, &memory, NULL, NULL, l.rows,
+                                    sizeof l.rows[0], LINE, &(size_t){ 0 }, &l.result, &problem),
+              MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_ROW_SIZE);
 }
 END_TEST
 
@@ -355,8 +449,10 @@ START_TEST(every_allocation_of_blocks_may_fail)
     struct failing_allocator failing;
     EVERY_ALLOCATION_FAILS_ONCE(failing) {
         struct laying l = two_kinds();
+        struct muslin_problem problem = PROBLEM;
         l.result.touching = 77;
-        ck_status(lay_with(&l, &failing.allocator, NULL), failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        ck_status(lay_with(&l, &failing.allocator, &problem), failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
+        ck_assert_int_eq(problem.at, 0);
         ck_assert_int_eq(l.result.touching == 77, failing.has_failed);
         ck_assert_int_eq(l.rows[0].size == 0, failing.has_failed);
         ck_assert(failing_is_clean(&failing));
@@ -382,7 +478,9 @@ void add_scatter_blocks(Suite *suite)
     tcase_set_timeout(blocks, 60);
     tcase_add_test(blocks, blocks_in_a_row_are_turned_in_turn);
     tcase_add_test(blocks, blocks_that_do_not_turn_meet_as_often_as_they_must);
+    tcase_add_test(blocks, blocks_are_known_to_meet_where_too_many_must_lie);
     tcase_add_test(blocks, a_print_all_round_meets_itself_however_it_is_turned);
+    tcase_add_test(blocks, quarter_turns_alone_lead_to_a_chessboard);
     tcase_add_test(blocks, a_half_turn_helps_where_left_and_right_differ);
     tcase_add_test(blocks, few_blocks_come_out_as_well_as_any_layout);
     tcase_add_test(blocks, blocks_follow_the_rules_of_structs);

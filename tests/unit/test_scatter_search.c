@@ -65,6 +65,16 @@ static void draw_prints(struct scattering *of, uint64_t *random)
         of->given[place] = below(random, 6) == 0 && place < KINDS ? (int64_t)place : NOTHING;
 }
 
+/* The same of two prints mostly, so that many places touch an equal, and it is not known how many must. */
+static void draw_two_prints(struct scattering *of, uint64_t *random)
+{
+    draw_prints(of, random);
+    of->stock[0] = PLACES / 2;
+    of->stock[1] = PLACES / 2 - 1;
+    of->stock[2] = 2;
+    of->stock[3] = 1;
+}
+
 /* A grid of blocks, of which some may be turned; those of kind 3 show nothing on two sides. */
 static void draw_blocks(struct scattering *of, uint64_t *random)
 {
@@ -85,7 +95,7 @@ static void draw_blocks(struct scattering *of, uint64_t *random)
     }
 }
 
-static void search(struct scattering *of)
+static void put_places(struct scattering *of)
 {
     msl_scatter_start(&of->s, &of->room);
     for (uint32_t i = 0; i < of->pair_count; i++)
@@ -94,6 +104,11 @@ static void search(struct scattering *of)
     ck_ok(of->check.status);
     for (uint32_t i = 0; i < of->pair_count; i++)
         msl_scatter_put(&of->s, of->pairs[i].first, of->pairs[i].second, of->pairs[i].weight, of->pairs[i].edge);
+}
+
+static void search(struct scattering *of)
+{
+    put_places(of);
     of->s.least = of->s.edges == NULL ? msl_scatter_least(&of->s) : 0;
     msl_scatter_search(&of->s);
 }
@@ -183,14 +198,104 @@ static void ck_found(const struct scattering *of)
     ck_lies(of);
 }
 
+/* ---- one place after the other ----------------------------------------------------------------------------------- */
+
+/* The weight of what lies round a place: of all of it, or of what would be equal to `one`. */
+static int64_t weight_round(const struct scattering *of, const int32_t *laid, uint32_t place, int32_t one)
+{
+    int32_t with[PLACES];
+    int64_t weight = 0;
+    memcpy(with, laid, sizeof with);
+    with[place] = one;
+    for (uint32_t i = 0; i < of->pair_count; i++) {
+        const struct pair *pair = &of->pairs[i];
+        const uint32_t other = pair->first == place ? pair->second : pair->first;
+        if ((pair->first == place || pair->second == place) && laid[other] != NOTHING)
+            weight += one == NOTHING || are_equal(of, pair, with) ? pair->weight : 0;
+    }
+    return weight;
+}
+
+/* The least that a kind weighs in a place, turned as it may be. */
+static int64_t least_of_kind(const struct scattering *of, const int32_t *laid, uint32_t place, uint32_t kind)
+{
+    int64_t least = INT64_MAX;
+    for (int32_t turn = 0; turn < 4; turn += of->s.edges == NULL ? 4 : of->turn_step[kind])
+        least = msl_lesser(least, weight_round(of, laid, place, (int32_t)(4 * kind) + turn));
+    return least;
+}
+
+/* Whether a kind comes before another: the more are left, or the larger a share of it. */
+static int is_sooner(const struct scattering *of, const int64_t *left, uint32_t kind, uint32_t other,
+                     enum msl_scatter_way way)
+{
+    const int64_t of_kind = way == MSL_SCATTER_EVENLY ? msl_lesser(of->stock[kind], PLACES) : 1;
+    const int64_t of_other = way == MSL_SCATTER_EVENLY ? msl_lesser(of->stock[other], PLACES) : 1;
+    return left[kind] * of_other > left[other] * of_kind;
+}
+
+/* What was laid last had the most round it of all places that were free; of all kinds that weigh the least there none
+ * comes before it. */
+static void ck_laid_last(const struct scattering *of, const int32_t *before, uint32_t place, const int64_t *left,
+                         enum msl_scatter_way way)
+{
+    const int32_t one = of->s.laid[place];
+    const uint32_t kind = (uint32_t)one / 4;
+    const int64_t weight = weight_round(of, before, place, one);
+    ck_assert_int_gt(left[kind], 0);
+    for (uint32_t other = 0; other < PLACES; other++)
+        ck_assert(before[other] != NOTHING ||
+                  weight_round(of, before, other, NOTHING) <= weight_round(of, before, place, NOTHING));
+    for (uint32_t other = 0; other < KINDS; other++) {
+        const int64_t least = left[other] > 0 ? least_of_kind(of, before, place, other) : INT64_MAX;
+        ck_assert_int_le(weight, least);
+        ck_assert(least > weight || !is_sooner(of, left, other, kind, way));
+    }
+}
+
+/* With a step more each time, so that a place more lies in the end, or none. */
+static void ck_fills(struct scattering *of, enum msl_scatter_way way)
+{
+    const uint64_t chance = of->s.chance;
+    int32_t before[PLACES];
+    int is_full = 0;
+    put_places(of);
+    msl_scatter_clear(&of->s);
+    memcpy(before, of->s.laid, sizeof before);
+    for (of->s.work_limit = 0; !is_full; of->s.work_limit++) {
+        int64_t left[KINDS];
+        uint32_t more = 0;
+        of->s.chance = chance;
+        of->s.work = 0;
+        is_full = msl_scatter_fill(&of->s, way);
+        for (uint32_t kind = 0; kind < KINDS; kind++)
+            left[kind] = msl_lesser(of->stock[kind], PLACES);
+        for (uint32_t place = 0; place < PLACES; place++)
+            if (before[place] != NOTHING)
+                left[before[place] / 4]--;
+        for (uint32_t place = 0; place < PLACES; place++) {
+            if (before[place] == of->s.laid[place])
+                continue;
+            ck_assert(before[place] == NOTHING && ++more == 1);
+            ck_laid_last(of, before, place, left, way);
+            left[of->s.laid[place] / 4]--;
+        }
+        for (uint32_t kind = 0; kind < KINDS; kind++)
+            ck_assert_int_eq(of->s.left[kind], left[kind]);
+        memcpy(before, of->s.laid, sizeof before);
+    }
+    for (uint32_t place = 0; place < PLACES; place++)
+        ck_assert_int_ne(before[place], NOTHING);
+}
+
 /* ---- tests ------------------------------------------------------------------------------------------------------- */
 
-static void ck_searches(void (*drawn)(struct scattering *of, uint64_t *random))
+static void ck_searches(void (*drawn)(struct scattering *of, uint64_t *random), uint64_t seeds, int64_t most)
 {
     static struct scattering of;
-    for (uint64_t seed = 1; seed <= 12; seed++) {
+    for (uint64_t seed = 1; seed <= seeds; seed++) {
         int64_t before = INT64_MAX;
-        for (int64_t limit = 0; limit < 60000; limit += 1 + limit / 6) {
+        for (int64_t limit = 0; limit < most; limit += 1 + limit / 6) {
             uint64_t random = seed;
             begin(&of, limit);
             drawn(&of, &random);
@@ -205,13 +310,97 @@ static void ck_searches(void (*drawn)(struct scattering *of, uint64_t *random))
 
 START_TEST(prints_are_as_the_search_says_wherever_it_ends)
 {
-    ck_searches(draw_prints);
+    ck_searches(draw_prints, 12, 60000);
 }
 END_TEST
 
 START_TEST(blocks_are_as_the_search_says_wherever_it_ends)
 {
-    ck_searches(draw_blocks);
+    ck_searches(draw_blocks, 12, 60000);
+}
+END_TEST
+
+/* It begins anew many times. */
+START_TEST(a_long_search_is_as_it_says_wherever_it_ends)
+{
+    ck_searches(draw_two_prints, 2, 400000);
+}
+END_TEST
+
+/* As long as nothing has been tried in vain for long, no more than an exchange of two is made at a time, and none that
+ * makes it worse. */
+static void ck_exchanges(void (*drawn)(struct scattering *of, uint64_t *random))
+{
+    static struct scattering of;
+    for (uint64_t seed = 1; seed <= 4; seed++) {
+        int32_t before[PLACES];
+        int64_t weight = INT64_MAX;
+        int64_t work = 0;
+        for (int64_t limit = 0; limit < 600; limit++) {
+            uint64_t random = seed;
+            uint32_t others = 0;
+            begin(&of, limit);
+            drawn(&of, &random);
+            search(&of);
+            ck_found(&of);
+            for (uint32_t place = 0; place < PLACES; place++)
+                others += limit > 0 && of.s.laid[place] != before[place];
+            ck_assert_int_ge(of.s.work, work);
+            work = of.s.work;
+            ck_assert_uint_le(others, 2);
+            ck_assert_int_le(of.s.weight, weight);
+            ck_assert(limit == 0 || others > 0 || of.s.weight == weight);
+            weight = of.s.weight;
+            memcpy(before, of.s.laid, sizeof before);
+            msl_scatter_give_back(&of.room);
+        }
+    }
+}
+
+START_TEST(the_search_makes_one_exchange_after_the_other)
+{
+    ck_exchanges(draw_prints);
+    ck_exchanges(draw_blocks);
+}
+END_TEST
+
+START_TEST(places_with_most_around_them_are_laid_first)
+{
+    static struct scattering of;
+    void (*const drawn[])(struct scattering *, uint64_t *) = { draw_prints, draw_blocks };
+    for (uint64_t seed = 1; seed <= 4; seed++)
+        for (size_t i = 0; i < 4; i++) {
+            uint64_t random = seed;
+            begin(&of, 0);
+            drawn[i % 2](&of, &random);
+            of.stock[seed % KINDS] *= seed % 2 == 0 ? MUSLIN_COUNT_MAX / PLACES : 1;
+            ck_fills(&of, i < 2 ? MSL_SCATTER_EVENLY : MSL_SCATTER_MOST);
+            msl_scatter_give_back(&of.room);
+        }
+}
+END_TEST
+
+/* Of prints that all differ the first in line touches no equal: at each place its touches are looked at when that is
+ * tried, when it is laid, and when what lies round others is counted; the first two take a step for the place as well.
+ */
+START_TEST(a_step_looks_at_a_touch)
+{
+    static struct scattering of;
+    static int64_t prints[PLACES];
+    for (uint32_t place = 0; place < PLACES; place++)
+        prints[place] = 1;
+    for (uint64_t seed = 1; seed <= 10; seed++) {
+        uint64_t random = seed;
+        begin(&of, INT64_MAX);
+        draw_prints(&of, &random);
+        of.s.given = NULL;
+        of.s.kinds = PLACES;
+        of.s.stock = prints;
+        put_places(&of);
+        ck_assert(msl_scatter_fill(&of.s, MSL_SCATTER_MOST));
+        ck_assert_int_eq(of.s.work, 3 * 2 * (int64_t)of.pair_count + 2 * PLACES);
+        msl_scatter_give_back(&of.room);
+    }
 }
 END_TEST
 
@@ -220,6 +409,10 @@ void add_scatter_search(Suite *suite)
     TCase *search = tcase_create("search");
     tcase_set_timeout(search, 60);
     tcase_add_test(search, prints_are_as_the_search_says_wherever_it_ends);
+    tcase_add_test(search, places_with_most_around_them_are_laid_first);
+    tcase_add_test(search, a_step_looks_at_a_touch);
+    tcase_add_test(search, a_long_search_is_as_it_says_wherever_it_ends);
+    tcase_add_test(search, the_search_makes_one_exchange_after_the_other);
     tcase_add_test(search, blocks_are_as_the_search_says_wherever_it_ends);
     suite_add_tcase(suite, search);
 }

@@ -162,6 +162,66 @@ START_TEST(any_two_prints_come_together_in_some_deal)
 }
 END_TEST
 
+/* Of three prints, two strips each, one is short where there are five places, and one alone is not where there are
+ * four: each print about as often. */
+START_TEST(each_print_may_be_the_one_that_stays_short)
+{
+    enum { SEEDS = 600 };
+    for (int64_t strips = 4; strips <= 5; strips++) {
+        int32_t other[3] = { 0 };
+        for (int64_t seed = 0; seed < SEEDS; seed++) {
+            struct deal d = deal_of(1, strips, 3, 2);
+            int64_t lie[3] = { 0 };
+            d.spec.seed = seed;
+            deal(&d);
+            for (int64_t i = 0; i < strips; i++)
+                lie[d.out[i]]++;
+            for (int32_t print = 0; print < 3; print++)
+                other[print] += lie[print] == (strips == 5 ? 1 : 2);
+        }
+        for (int32_t print = 0; print < 3; print++)
+            ck_assert(other[print] > SEEDS / 5 && other[print] < SEEDS / 2);
+    }
+}
+END_TEST
+
+/* Two of four strips are equal and lie at every second place: first and third, or second and fourth, about as often. */
+START_TEST(a_set_begins_with_its_commonest_print_half_of_the_time)
+{
+    enum { SEEDS = 600 };
+    int32_t first = 0;
+    for (int64_t seed = 0; seed < SEEDS; seed++) {
+        struct deal d = deal_of(1, 4, 3, 1);
+        d.prints[0] = 2;
+        d.spec.seed = seed;
+        deal(&d);
+        first += d.out[0] == 0;
+        ck_assert(d.out[0] == 0 ? d.out[2] == 0 : d.out[1] == 0 && d.out[3] == 0);
+    }
+    ck_assert(first > SEEDS * 2 / 5 && first < SEEDS * 3 / 5);
+}
+END_TEST
+
+/* In both of two sets lie the same eight prints: in the same order, from either end, only by rare chance. */
+START_TEST(each_set_is_shuffled_for_itself)
+{
+    int32_t alike = 0;
+    for (int64_t seed = 0; seed < 50; seed++) {
+        struct deal d = deal_of(2, 8, 8, 2);
+        int forwards = 1;
+        int backwards = 1;
+        d.spec.seed = seed;
+        deal(&d);
+        for (int64_t i = 0; i < 8; i++) {
+            forwards &= d.out[i] == d.out[8 + i];
+            backwards &= d.out[i] == d.out[15 - i];
+        }
+        alike += forwards || backwards;
+    }
+    ck_assert_int_le(alike, 1);
+}
+END_TEST
+
 /* ---- against every deal ------------------------------------------------------------------------------------------ */
 
 static int64_t least_of_every_deal(const struct deal *d)
@@ -231,8 +291,8 @@ START_TEST(sets_follow_the_rules_of_structs)
     const struct ruled ruled = RULED(ruled_sets, spec, muslin_scattered);
     const struct refusal refusals[] = {
         OUTSIDE(muslin_scatter_spec, places, 1, 1 << 24, MUSLIN_ARG_PLACES),
-        REFUSAL(muslin_scatter_spec, places, 5, MUSLIN_ERR_RANGE, MUSLIN_ARG_PLACES),
-        REFUSAL(muslin_scatter_spec, places, 7, MUSLIN_ERR_RANGE, MUSLIN_ARG_PLACES),
+        BEYOND(muslin_scatter_spec, places, 5, 6, MUSLIN_ARG_PLACES),
+        BEYOND(muslin_scatter_spec, places, 7, 6, MUSLIN_ARG_PLACES),
         OUTSIDE(muslin_scatter_spec, work_limit, 0, INT64_C(1) << 40, MUSLIN_ARG_WORK_LIMIT),
     };
     ck_struct_rules(&ruled);
@@ -299,6 +359,9 @@ void add_scatter_sets(Suite *suite)
     tcase_add_test(sets, equal_strips_of_a_set_lie_apart_as_far_as_they_can);
     tcase_add_test(sets, what_there_is_too_much_of_stays_over);
     tcase_add_test(sets, a_seed_gives_one_deal_and_another_seed_another);
+    tcase_add_test(sets, each_print_may_be_the_one_that_stays_short);
+    tcase_add_test(sets, a_set_begins_with_its_commonest_print_half_of_the_time);
+    tcase_add_test(sets, each_set_is_shuffled_for_itself);
     tcase_add_test(sets, any_two_prints_come_together_in_some_deal);
     tcase_add_test(sets, few_strips_are_dealt_as_well_as_any_deal);
     tcase_add_test(sets, many_strips_are_dealt_at_the_least);

@@ -33,6 +33,7 @@ static void ck_rows(const struct touching *found)
         ck_assert(i == 0 || row[-1].first < row->first ||
                   (row[-1].first == row->first && row[-1].second < row->second));
     }
+    ck_assert(found->count == TOUCH_ROOM || found->rows[found->count].size == 0);
 }
 
 static void ck_touches(struct sewn *s, muslin_id top, muslin_id fabric, int64_t places, size_t touches)
@@ -111,6 +112,114 @@ START_TEST(a_patch_does_not_touch_itself)
 }
 END_TEST
 
+/* Two rows of two, one seam shifted against the other: the patches beside it touch across where that is by more than
+ * 1/1000 in, which is 8.128 ticks. */
+START_TEST(a_stretch_must_be_longer_than_a_corner)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    for (int64_t shift = 7; shift <= 10; shift++) {
+        const muslin_id wide = fixed_of(s.quilt, 1000 + shift);
+        const muslin_id narrow = fixed_of(s.quilt, 1000);
+        const muslin_id upper[] = { patch_of(s.quilt, s.blue, wide, s.two), patch_of(s.quilt, s.blue, narrow, s.two) };
+        const muslin_id lower[] = { upper[1], upper[0] };
+        const muslin_id rows[] = { join_of(s.quilt, MUSLIN_AXIS_ACROSS, upper, 2),
+                                   join_of(s.quilt, MUSLIN_AXIS_ACROSS, lower, 2) };
+        ck_touches(&s, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2), s.blue, 4, shift > 8 ? 5 : 4);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* ---- against every pair ------------------------------------------------------------------------------------------ */
+
+enum { RECTANGLES = 40, UNIT = 9 };
+
+struct rectangle {
+    int64_t left, right, top, bottom; /* in units */
+};
+
+struct pieced {
+    struct sewn s;
+    struct rectangle blue[RECTANGLES];
+    int64_t count;
+};
+
+/* A rectangle cut in two, and each part again; what is not cut further is a patch of either fabric. */
+static muslin_id cut_up(struct pieced *p, uint64_t *state, struct rectangle all, int32_t cuts)
+{
+    struct muslin_quilt *quilt = p->s.quilt;
+    const int64_t width = all.right - all.left;
+    const int64_t height = all.bottom - all.top;
+    const int is_across = height == 1 || (width > 1 && draw_from(state, 0, 1) == 0);
+    if (cuts == 0 || (width == 1 && height == 1) || draw_from(state, 0, 5) == 0) {
+        const int is_blue = draw_from(state, 0, 2) > 0;
+        if (is_blue)
+            p->blue[p->count++] = all;
+        return patch_of(quilt, is_blue ? p->s.blue : p->s.white, fixed_of(quilt, UNIT * width),
+                        fixed_of(quilt, UNIT * height));
+    }
+    struct rectangle first = all;
+    struct rectangle second = all;
+    if (is_across)
+        first.right = second.left = all.left + draw_from(state, 1, width - 1);
+    else
+        first.bottom = second.top = all.top + draw_from(state, 1, height - 1);
+    muslin_id parts[2];
+    parts[0] = cut_up(p, state, first, cuts - 1);
+    parts[1] = cut_up(p, state, second, cuts - 1);
+    return join_of(quilt, is_across ? MUSLIN_AXIS_ACROSS : MUSLIN_AXIS_DOWN, parts, 2);
+}
+
+/* Whether two stretches have more than an end in common. */
+static int overlap(int64_t start, int64_t end, int64_t other_start, int64_t other_end)
+{
+    return start < other_end && other_start < end;
+}
+
+static int touch_each_other(const struct rectangle *a, const struct rectangle *b)
+{
+    if (a->left == b->right || a->right == b->left)
+        return overlap(a->top, a->bottom, b->top, b->bottom);
+    if (a->top == b->bottom || a->bottom == b->top)
+        return overlap(a->left, a->right, b->left, b->right);
+    return 0;
+}
+
+static void ck_pairs(const struct pieced *p, const struct touching *found)
+{
+    size_t next = 0;
+    ck_assert_int_eq(found->places, p->count);
+    for (int64_t one = 0; one < p->count; one++)
+        for (int64_t other = one + 1; other < p->count; other++)
+            if (touch_each_other(&p->blue[one], &p->blue[other])) {
+                ck_assert_uint_lt(next, found->count);
+                ck_assert_int_eq(found->rows[next].first, one);
+                ck_assert_int_eq(found->rows[next].second, other);
+                next++;
+            }
+    ck_assert_uint_eq(next, found->count);
+}
+
+START_TEST(rectangles_touch_as_any_two_of_them_lie)
+{
+    static struct touching found;
+    static struct pieced p;
+    uint64_t state = 41;
+    for (int32_t i = 0; i < 300; i++) {
+        const struct rectangle all = { 0, draw_from(&state, 1, 12), 0, draw_from(&state, 1, 12) };
+        begin_sewing(&p.s);
+        p.count = 0;
+        struct muslin_solution *solution = solved(p.s.quilt, cut_up(&p, &state, all, 5));
+        ck_ok(find(solution, p.s.blue, TOUCH_ROOM, &found));
+        ck_rows(&found);
+        ck_pairs(&p, &found);
+        muslin_solution_free(solution);
+        end_sewing(&p.s);
+    }
+}
+END_TEST
+
 static muslin_id unit_of(struct sewn *s, int32_t kind, int32_t hand, muslin_id width, muslin_id height)
 {
     struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
@@ -139,6 +248,54 @@ START_TEST(triangles_touch_along_their_long_sides)
         ck_touches(&s, long_half, s.blue, 2, 1);
         ck_touches(&s, repeat_of(s.quilt, long_half, 2, 2), s.blue, 8, 8);
     }
+    end_sewing(&s);
+}
+END_TEST
+
+#define AT(piece, x, y) \
+    { (uint32_t)sizeof(struct muslin_corner_spec), 0, (piece), 1, (x), (y), 0, 0, 0, 0, 0, 1, 0 }
+
+/* One piece beside two whose seam ends on its long edge: all three touch. That edge is drawn 4 ticks off level, or off
+ * 45 degrees, over a thousand, and so is each half of it by 2. */
+static void ck_three_touch(struct sewn *s, const struct muslin_corner_spec *rows, size_t n)
+{
+    const muslin_id fabrics[] = { s->blue, s->blue, s->blue };
+    muslin_id top = 0;
+    ck_ok(muslin_quilt_shape(s->quilt, rows, sizeof rows[0], n, fabrics, 3, 0, 0, &top, NULL));
+    for (int32_t turns = 0; turns < 4; turns++)
+        ck_touches(s, turn_of(s->quilt, top, turns), s->blue, 3, 3);
+}
+
+START_TEST(an_edge_nearly_across_or_slanting_is_on_one_line_with_its_halves)
+{
+    const struct muslin_corner_spec level[] = {
+        AT(-1, 0, 0), AT(-1, 1000, 0), AT(-1, 1000, 1000), AT(-1, 0, 1000),
+        AT(0, 0, 0), AT(0, 1000, 0), AT(0, 1000, 504), AT(0, 0, 500),
+        AT(1, 0, 500), AT(1, 500, 502), AT(1, 500, 1000), AT(1, 0, 1000),
+        AT(2, 500, 502), AT(2, 1000, 504), AT(2, 1000, 1000), AT(2, 500, 1000),
+    };
+    const struct muslin_corner_spec slanting[] = {
+        AT(-1, 0, 0), AT(-1, 1000, 0), AT(-1, 1000, 1004), AT(-1, 0, 1004),
+        AT(0, 0, 0), AT(0, 1000, 0), AT(0, 1000, 1004),
+        AT(1, 0, 0), AT(1, 500, 502), AT(1, 0, 1004),
+        AT(2, 500, 502), AT(2, 1000, 1004), AT(2, 0, 1004),
+    };
+    struct sewn s;
+    begin_sewing(&s);
+    ck_three_touch(&s, level, COUNT_OF(level));
+    ck_three_touch(&s, slanting, COUNT_OF(slanting));
+    end_sewing(&s);
+}
+END_TEST
+
+/* Seven ticks wide and fourteen high: the slanting seam is 15.7 ticks long, more than 1/1000 in. */
+START_TEST(the_smallest_triangles_touch_along_their_long_side)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    for (int32_t hand = 1; hand <= 2; hand++)
+        ck_touches(&s, unit_of(&s, MUSLIN_UNIT_HALF_RECTANGLE, hand, fixed_of(s.quilt, 7), fixed_of(s.quilt, 14)),
+                   s.blue, 2, 1);
     end_sewing(&s);
 }
 END_TEST
@@ -272,7 +429,11 @@ void add_scatter_touches(Suite *suite)
     tcase_add_test(touches, corners_that_meet_do_not_touch);
     tcase_add_test(touches, a_part_of_an_edge_is_enough);
     tcase_add_test(touches, a_patch_does_not_touch_itself);
+    tcase_add_test(touches, a_stretch_must_be_longer_than_a_corner);
+    tcase_add_test(touches, rectangles_touch_as_any_two_of_them_lie);
     tcase_add_test(touches, triangles_touch_along_their_long_sides);
+    tcase_add_test(touches, an_edge_nearly_across_or_slanting_is_on_one_line_with_its_halves);
+    tcase_add_test(touches, the_smallest_triangles_touch_along_their_long_side);
     tcase_add_test(touches, patches_on_point_touch_although_their_corners_are_rounded);
     tcase_add_test(touches, places_of_a_top_are_scattered);
     tcase_add_test(touches, touches_are_asked_for_and_filled);

@@ -310,6 +310,19 @@ START_TEST(a_disc_is_as_wide_as_its_diameter)
 }
 END_TEST
 
+/* Half a disc whose corners lie a tick inside its circle, in line with its centre: it is as wide as from one to the
+ * other, for there the arc ends. */
+START_TEST(half_a_disc_reaches_no_farther_than_its_corners)
+{
+    const muslin_len r = WHOLE_IN(3);
+    const struct muslin_corner_spec rows[] = { ARC(OUTLINE, 2 * r - 1, r, CONVEX, r, r, r), CORNER(OUTLINE, 1, r),
+                                               ARC(0, 2 * r - 1, r, CONVEX, r, r, r), CORNER(0, 1, r) };
+    struct muslin_shape shape = checked(rows, COUNT_OF(rows));
+    ck_assert_int_eq(shape.finished_width, 2 * r - 2);
+    ck_assert_int_eq(shape.finished_height, r);
+}
+END_TEST
+
 /* A disc in quarters, and with one of them turned about its own corners: arcs that share one end, or a coordinate. */
 /* What an arc of 5 in round (9, 6) in cuts off a disc, between any two of its whole-inch points up to half a turn
  * apart: they hold the outermost ones, so it reaches as far as the points that it goes through. */
@@ -402,6 +415,7 @@ START_TEST(there_is_a_least_and_a_most_of_rows)
     ck_assert_int_eq(problem.limit, 1);
     ck_status(muslin_shape_check(house, sizeof house[0], MUSLIN_SHAPE_CORNERS_MAX + 1, &shape, &problem),
               MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(problem.value, MUSLIN_SHAPE_CORNERS_MAX + 1);
     ck_assert_int_eq(problem.limit, MUSLIN_SHAPE_CORNERS_MAX);
     ck_status(muslin_shape_check(NULL, sizeof house[0], HOUSE_ROWS, &shape, &problem), MUSLIN_ERR_NULL);
     ck_assert_int_eq(problem.limit, 0);
@@ -542,15 +556,14 @@ Suite *shape_suite(void)
     tcase_add_test(unit, a_piece_with_a_bay_is_its_own_outline);
     tcase_add_test(unit, edges_in_line_with_the_outline_are_outside_only_where_they_lie_on_it);
     tcase_add_test(unit, a_house_with_something_wrong_is_not_filled);
-    tcase_add_test(unit, two_rectangles_fill_a_square_when_every_cell_says_so);
     tcase_add_test(unit, a_quarter_disc_and_its_background_fill_the_square);
     tcase_add_test(unit, arcs_meet_only_the_same_arc);
     tcase_add_test(unit, a_disc_is_as_wide_as_its_diameter);
     tcase_add_test(unit, a_piece_of_a_disc_reaches_as_far_as_its_arc);
+    tcase_add_test(unit, half_a_disc_reaches_no_farther_than_its_corners);
     tcase_add_test(unit, a_disc_of_four_quarters);
     tcase_add_test(unit, the_outline_comes_first_and_pieces_without_gaps);
     tcase_add_test(unit, there_is_a_least_and_a_most_of_rows);
-    tcase_add_test(unit, a_unit_may_have_as_many_corners_as_the_limit_says);
     tcase_add_test(unit, rows_and_answer_keep_the_rules_of_structs);
     tcase_add_test(unit, a_row_refuses_what_lies_outside_its_ranges);
     tcase_add_test(unit, an_arc_refuses_what_lies_outside_its_ranges);
@@ -561,5 +574,19 @@ Suite *shape_suite(void)
     suite_add_tcase(suite, shape_template_case());
     suite_add_tcase(suite, shape_piece_case());
     suite_add_tcase(suite, shape_curve_case());
+    return suite;
+}
+
+/* What takes longer. */
+Suite *shape_long_suite(void);
+
+Suite *shape_long_suite(void)
+{
+    Suite *suite = suite_create("shape_long");
+    TCase *many = tcase_create("many");
+    tcase_set_timeout(many, 60);
+    tcase_add_test(many, two_rectangles_fill_a_square_when_every_cell_says_so);
+    tcase_add_test(many, a_unit_may_have_as_many_corners_as_the_limit_says);
+    suite_add_tcase(suite, many);
     return suite;
 }

@@ -5,7 +5,7 @@
  * Of straight edges by Cramer's rule in whole numbers; of arcs in double, where the answer does not hang on a hair. */
 #include <math.h>
 
-#include "testing.h"
+#include "struct_rules.h"
 
 #include "shape_inside.h"
 
@@ -309,6 +309,113 @@ START_TEST(a_line_that_touches_an_arc_does_not_meet_it_again)
 }
 END_TEST
 
+/* A level line that leaves an arc and runs through it again within 6 times the root of its radius, as shape.h says:
+ * 550 of 600 ticks on, and 400 of 424. The corners lie within a tick of the circle: 275^2 + 9996^2 = 9999.8^2 and
+ * 200^2 + 4996^2 = 5000.002^2. A thousand ticks on they meet: 500^2 + 9987^2 = 9999.5^2. */
+START_TEST(an_arc_and_a_line_touch_within_six_times_the_root_of_the_radius)
+{
+    static const struct {
+        int64_t radius, beside, up;
+        int meet;
+    } cases[] = { { 10000, 275, 9996, 0 }, { 5000, 200, 4996, 0 }, { 10000, 500, 9987, 1 } };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        struct msl_shape_edge arc = line_of(0, cases[i].radius, 0, -cases[i].beside, cases[i].up);
+        const struct msl_shape_edge line = line_of(1, -cases[i].beside, cases[i].up, 4000, cases[i].up);
+        arc.curve = MUSLIN_CURVE_CONVEX;
+        arc.radius = cases[i].radius;
+        ck_assert_int_eq(msl_edges_meet(&arc, &line), cases[i].meet);
+        ck_assert_int_eq(msl_edges_meet(&line, &arc), cases[i].meet);
+    }
+}
+END_TEST
+
+/* Arcs that go on smoothly, the one curving left and the other right, or both left: all lies on rounded places, so that
+ * they may cut a sliver off each other beside their corner. */
+START_TEST(arcs_that_touch_at_their_corner_do_not_meet_again)
+{
+    uint64_t state = 71;
+    int wrong = 0;
+    for (int i = 0; i < 2000; i++) {
+        const double angle = (double)draw_from(&state, 0, 359) * atan(1) / 45;
+        const int64_t radius = draw_from(&state, 2000, 900000), other = draw_from(&state, 2000, 900000);
+        const int is_left = draw_from(&state, 0, 1) == 0;
+        struct msl_shape_edge a = line_of(0, 0, 0, llround((double)radius * cos(angle)),
+                                          llround((double)radius * sin(angle)));
+        struct msl_shape_edge b = line_of(1, a.qx, a.qy, 0, 0);
+        a.curve = MUSLIN_CURVE_CONVEX;
+        a.radius = radius;
+        a.px = llround((double)radius * cos(angle - 1.5));
+        a.py = llround((double)radius * sin(angle - 1.5));
+        b.curve = is_left ? MUSLIN_CURVE_CONVEX : MUSLIN_CURVE_CONCAVE;
+        b.radius = other;
+        b.cx = llround((double)(is_left ? radius - other : radius + other) * cos(angle));
+        b.cy = llround((double)(is_left ? radius - other : radius + other) * sin(angle));
+        const double from = is_left ? angle + 1 : angle + 4 * atan(1) - 1;
+        b.qx = b.cx + llround((double)other * cos(from));
+        b.qy = b.cy + llround((double)other * sin(from));
+        if (is_left && (radius == other || llabs(radius - other) < radius / 50))
+            continue; /* nearly one circle */
+        wrong += msl_edges_meet(&a, &b) + msl_edges_meet(&b, &a);
+    }
+    ck_assert_int_eq(wrong, 0);
+}
+END_TEST
+
+/* A circle of radius 25 and one of 101, whose centre is 84 beside, have (15, 20) and (15, -20) in common. Of arcs that
+ * follow each other at the first, both run through the second, 40 away: more than 6 times the root of 25. */
+START_TEST(arcs_meet_again_where_the_smaller_says)
+{
+    struct msl_shape_edge small = line_of(0, 7, -24, 15, 20), large = line_of(1, 15, 20, -64, -99);
+    small.curve = MUSLIN_CURVE_CONVEX;
+    small.radius = 25;
+    large.curve = MUSLIN_CURVE_CONCAVE;
+    large.radius = 101;
+    large.cx = -84;
+    ck_assert_int_eq(msl_edges_meet(&small, &large), 1);
+    ck_assert_int_eq(msl_edges_meet(&large, &small), 1);
+}
+END_TEST
+
+/* Circles of radius 5 about (-3, 0) and (3, 0) have (0, 4) and (0, -4) in common. Half a turn of the first runs through
+ * the one, half a turn of the other through the other; the middle of both lies on the outer side of both chords. */
+START_TEST(arcs_about_the_middle_of_two_places_do_not_meet)
+{
+    struct msl_shape_edge a = line_of(0, SCALE, -3 * SCALE, -7 * SCALE, 3 * SCALE);
+    struct msl_shape_edge b = line_of(5, -SCALE, 3 * SCALE, 7 * SCALE, -3 * SCALE);
+    a.curve = b.curve = MUSLIN_CURVE_CONVEX;
+    a.radius = b.radius = 5 * SCALE;
+    a.cx = -3 * SCALE;
+    b.cx = 3 * SCALE;
+    ck_assert_int_eq(msl_edges_meet(&a, &b), 0);
+    ck_assert_int_eq(msl_edges_meet(&b, &a), 0);
+}
+END_TEST
+
+/* With one coordinate after the other moved, or the radius. */
+START_TEST(an_arc_lies_only_along_itself)
+{
+    const struct msl_shape_edge arc = arc_of(0, 10, 10, 1, 0, 3, 0);
+    const size_t members[] = { offsetof(struct msl_shape_edge, px), offsetof(struct msl_shape_edge, py),
+                               offsetof(struct msl_shape_edge, qx), offsetof(struct msl_shape_edge, qy),
+                               offsetof(struct msl_shape_edge, cx), offsetof(struct msl_shape_edge, cy),
+                               offsetof(struct msl_shape_edge, radius) };
+    struct msl_shape_edge other = arc;
+    other.row = 7;
+    ck_assert(msl_edge_lies_on(&arc, &other));
+    for (size_t i = 0; i < sizeof members / sizeof members[0]; i++) {
+        int64_t number;
+        other = arc;
+        memcpy(&number, (const unsigned char *)&arc + members[i], sizeof number);
+        number++;
+        memcpy((unsigned char *)&other + members[i], &number, sizeof number);
+        ck_assert(!msl_edge_lies_on(&arc, &other) && !msl_edge_lies_on(&other, &arc));
+    }
+    other = arc;
+    other.curve = MUSLIN_CURVE_CONCAVE;
+    ck_assert(!msl_edge_lies_on(&arc, &other));
+}
+END_TEST
+
 /* The steps that an arc spans, a bit each, and its ends. */
 static int steps_from(int from, int steps)
 {
@@ -465,6 +572,11 @@ Suite *shape_cross_suite(void)
     tcase_add_test(tests, points_lie_on_an_edge_from_end_to_end);
     tcase_add_test(tests, an_arc_meets_a_line_that_ends_on_it);
     tcase_add_test(tests, a_line_that_touches_an_arc_does_not_meet_it_again);
+    tcase_add_test(tests, an_arc_and_a_line_touch_within_six_times_the_root_of_the_radius);
+    tcase_add_test(tests, arcs_that_touch_at_their_corner_do_not_meet_again);
+    tcase_add_test(tests, arcs_meet_again_where_the_smaller_says);
+    tcase_add_test(tests, arcs_about_the_middle_of_two_places_do_not_meet);
+    tcase_add_test(tests, an_arc_lies_only_along_itself);
     tcase_add_test(tests, arcs_of_one_circle_meet_where_they_overlap);
     tcase_add_test(tests, neighbours_on_one_circle_meet_where_one_goes_back);
     tcase_add_test(tests, an_arc_meets_the_next_one_again_at_the_other_place);
