@@ -326,7 +326,7 @@ START_TEST(first_plans_as_strip_by_strip)
                 best = msl_lesser(best, cost_by_rule(&t, high, rule));
         ck_assert_int_eq(cost_of_first_in(&t, 1000, 1000, 1000, 0), best);
         struct msl_watch watch = { NULL, NULL, 0, 0 };
-        struct msl_workshop *workshop = open_for(&t, &watch);
+        struct msl_workshop *workshop = tiny_open(&t, &watch);
         struct msl_making *making = &workshop->whole.making;
         making->first_steps = round % 4 == 3 ? INT64_MAX / 2 : 0;
         making->worth[0] = -7;
@@ -362,7 +362,7 @@ START_TEST(a_panel_is_added_or_nothing)
         struct tiny t;
         struct msl_watch watch = { NULL, NULL, 0, 0 };
         two_borders(&t, 5);
-        struct msl_workshop *workshop = open_for(&t, &watch);
+        struct msl_workshop *workshop = tiny_open(&t, &watch);
         struct msl_making *making = &workshop->whole.making;
         struct msl_pool *pool = making->pool;
         pool->most_patterns = few == 0 ? 0 : 9;
@@ -402,7 +402,7 @@ START_TEST(worths_are_areas)
         t.sizes[2].across = t.sizes[2].along = 1 << 30; /* behind them */
         tiny_heights(&t);
         tiny_stock(&t, side, side, 9, 1);
-        struct msl_workshop *workshop = open_for(&t, &watch);
+        struct msl_workshop *workshop = tiny_open(&t, &watch);
         struct msl_making *making = &workshop->whole.making;
         const int64_t before = making->pricing->sack.steps;
         msl_plan_first(making);
