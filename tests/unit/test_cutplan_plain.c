@@ -196,6 +196,35 @@ START_TEST(as_many_lengths_as_are_searched)
 }
 END_TEST
 
+/* Worths of a case before the first and behind the last are refused, and the last is named. */
+START_TEST(worths_of_no_case)
+{
+    struct failing_allocator failing;
+    struct muslin_cutplan *plan = NULL;
+    struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
+    failing_start(&failing, 0);
+    start(&p, WHOLE_IN(40));
+    p.spec.work_limit = 20000000;
+    for (int64_t i = 0; i < 4; i++) /* that takes several cases */
+        want(&p, 22 + i, (18 + 14 * i) * IN(0, 1, 8), (60 - 13 * i) * IN(0, 1, 8))->flags = MUSLIN_BLANK_MAY_TURN;
+    ck_ok(refused(&failing.allocator, &plan, NULL));
+    ck_ok(muslin_cutplan_totals(plan, &totals, NULL));
+    const int64_t cases[] = { -1, totals.cases, totals.cases + 1, INT64_MIN, INT64_MAX };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        struct muslin_problem problem = PROBLEM;
+        size_t count = 7;
+        int64_t scale = 7;
+        ck_status(muslin_cutplan_worths(plan, cases[i], NULL, 0, 0, &count, &scale, &problem), MUSLIN_ERR_INDEX);
+        ck_assert_int_eq(problem.argument, MUSLIN_ARG_PROOF_CASE);
+        ck_assert_int_eq(problem.value, cases[i]);
+        ck_assert_int_eq(problem.limit, totals.cases - 1);
+        ck_assert(count == 7 && scale == 7);
+    }
+    muslin_cutplan_free(plan);
+    ck_assert(failing_is_clean(&failing));
+}
+END_TEST
+
 /* ---- rows in another order --------------------------------------------------------------------------------------- */
 
 enum { OF_STOCK = 4, ORDERS = 24 };
@@ -452,6 +481,28 @@ START_TEST(a_single_tick)
 }
 END_TEST
 
+/* A border one tick wide is slit from a panel, beside which strips begin at once: of 17 ticks of room 16 are left, in
+ * which five squares of 3 lie, four times one behind the other. */
+START_TEST(beside_a_border_of_one_tick)
+{
+    int64_t beside = 0;
+    start(&p, 21);
+    p.spec.end_loss = 4;
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 1, 1, 12);
+    want(&p, 20, 3, 3);
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cost, 12);
+    for (size_t i = 0; i < p.strip_count; i++)
+        if (p.strips[i].kind == MUSLIN_CUTPLAN_STRIP_WITHIN) {
+            ck_assert_int_eq(p.strips[i].x, 1 + p.spec.end_loss / 2);
+            ck_assert_int_eq(p.places[p.strips[i].first_place].x, 0);
+            beside += p.strips[i].times;
+        }
+    ck_assert_int_eq(beside, 4);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 /* Stock has ways along it where all pieces may lie so. */
 static void ck_cut_along(const struct planned *planned)
 {
@@ -695,7 +746,9 @@ Suite *cutplan_plain_suite(void)
     tcase_add_test(tcase, as_much_as_can_be_counted);
     tcase_add_test(tcase, many_rows_have_room);
     tcase_add_test(tcase, as_many_lengths_as_are_searched);
+    tcase_add_test(tcase, worths_of_no_case);
     tcase_add_test(tcase, a_single_tick);
+    tcase_add_test(tcase, beside_a_border_of_one_tick);
     tcase_add_test(tcase, sizes_name_the_first_row_that_wants_them);
     tcase_add_test(tcase, sizes_have_one_order);
     tcase_add_test(tcase, stock_in_any_order_gives_the_same_plan);
