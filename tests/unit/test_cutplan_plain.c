@@ -481,6 +481,33 @@ START_TEST(a_single_tick)
 }
 END_TEST
 
+/* 12 x 10 and one tick more for squaring lie turned just in stock 11 wide and 12 long. A joined piece 9 high is too high
+ * for stock 5 long, though that is only one tick wide. */
+START_TEST(stock_of_just_that_size)
+{
+    struct muslin_allocator allocator;
+    struct muslin_cutplan *plan = NULL;
+    struct muslin_problem problem = PROBLEM;
+    ck_ok(muslin_allocator_libc(&allocator));
+    start(&p, 0);
+    p.spec.flags = MUSLIN_CUTPLAN_FIRST_CUT_ACROSS;
+    p.spec.resquare_loss = p.spec.resquare_every = 1;
+    want(&p, 1, 12, 10)->flags = MUSLIN_BLANK_MAY_TURN;
+    have(&p, 1, 11, 12);
+    make_plan(&p);
+    ck_assert_int_eq(p.places[0].turned, 1);
+    muslin_cutplan_free(p.plan);
+    start(&p, 0);
+    p.spec.flags = MUSLIN_CUTPLAN_FIRST_CUT_ACROSS;
+    want_kind(&p, MUSLIN_BLANK_JOINED, 1, 20, 9);
+    have(&p, 1, 1, 5);
+    ck_status(refused(&allocator, &plan, &problem), MUSLIN_ERR_NO_YIELD);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECE_LENGTH);
+    ck_assert_int_eq(problem.value, 9);
+    ck_assert_int_eq(problem.limit, 5);
+}
+END_TEST
+
 /* A border one tick wide is slit from a panel, beside which strips begin at once: of 17 ticks of room 16 are left, in
  * which five squares of 3 lie, four times one behind the other. */
 START_TEST(beside_a_border_of_one_tick)
@@ -748,6 +775,7 @@ Suite *cutplan_plain_suite(void)
     tcase_add_test(tcase, as_many_lengths_as_are_searched);
     tcase_add_test(tcase, worths_of_no_case);
     tcase_add_test(tcase, a_single_tick);
+    tcase_add_test(tcase, stock_of_just_that_size);
     tcase_add_test(tcase, beside_a_border_of_one_tick);
     tcase_add_test(tcase, sizes_name_the_first_row_that_wants_them);
     tcase_add_test(tcase, sizes_have_one_order);
