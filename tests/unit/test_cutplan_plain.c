@@ -577,7 +577,8 @@ START_TEST(sizes_name_the_first_row_that_wants_them)
 }
 END_TEST
 
-/* Four pieces as wide and high, which may turn, are slit, level, or none of it: in any order they are the same sizes. */
+/* Four pieces as wide and high, which may turn, are slit, level, or none of it: in any order they are the same sizes,
+ * whatever their priorities. */
 START_TEST(sizes_have_one_order)
 {
     struct muslin_cutplan_size first[OF_STOCK], rows[OF_STOCK];
@@ -593,7 +594,9 @@ START_TEST(sizes_have_one_order)
                 piece->kind = kinds[i] == 2 ? MUSLIN_BLANK_PIECE : MUSLIN_BLANK_SLOPED;
             piece->flags = kinds[i] == 2 ? MUSLIN_BLANK_MAY_TURN : 0;
             piece->label = kinds[i];
+            piece->priority = kinds[i] * _i % 5;
         }
+        p.spec.flags = _i > 0 ? MUSLIN_CUTPLAN_BY_PRIORITY : 0;
         make_plan(&p);
         ck_ok(muslin_cutplan_sizes(p.plan, rows, sizeof rows[0], OF_STOCK, &n, NULL));
         ck_assert_uint_eq(n, OF_STOCK);
@@ -778,7 +781,7 @@ Suite *cutplan_plain_suite(void)
     tcase_add_test(tcase, stock_of_just_that_size);
     tcase_add_test(tcase, beside_a_border_of_one_tick);
     tcase_add_test(tcase, sizes_name_the_first_row_that_wants_them);
-    tcase_add_test(tcase, sizes_have_one_order);
+    tcase_add_loop_test(tcase, sizes_have_one_order, 0, 5);
     tcase_add_test(tcase, stock_in_any_order_gives_the_same_plan);
     tcase_add_loop_test(tcase, few_ticks_are_cut_as_exactly, 0, 2);
     tcase_add_test(tcase, stock_is_given_to_rows_in_their_order);
