@@ -196,6 +196,35 @@ START_TEST(as_many_lengths_as_are_searched)
 }
 END_TEST
 
+/* Worths of a case before the first and behind the last are refused, and the last is named. */
+START_TEST(worths_of_no_case)
+{
+    struct failing_allocator failing;
+    struct muslin_cutplan *plan = NULL;
+    struct muslin_cutplan_total totals = { .size = (uint32_t)sizeof totals };
+    failing_start(&failing, 0);
+    start(&p, WHOLE_IN(40));
+    p.spec.work_limit = 20000000;
+    for (int64_t i = 0; i < 4; i++) /* that takes several cases */
+        want(&p, 22 + i, (18 + 14 * i) * IN(0, 1, 8), (60 - 13 * i) * IN(0, 1, 8))->flags = MUSLIN_BLANK_MAY_TURN;
+    ck_ok(refused(&failing.allocator, &plan, NULL));
+    ck_ok(muslin_cutplan_totals(plan, &totals, NULL));
+    const int64_t cases[] = { -1, totals.cases, totals.cases + 1, INT64_MIN, INT64_MAX };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        struct muslin_problem problem = PROBLEM;
+        size_t count = 7;
+        int64_t scale = 7;
+        ck_status(muslin_cutplan_worths(plan, cases[i], NULL, 0, 0, &count, &scale, &problem), MUSLIN_ERR_INDEX);
+        ck_assert_int_eq(problem.argument, MUSLIN_ARG_PROOF_CASE);
+        ck_assert_int_eq(problem.value, cases[i]);
+        ck_assert_int_eq(problem.limit, totals.cases - 1);
+        ck_assert(count == 7 && scale == 7);
+    }
+    muslin_cutplan_free(plan);
+    ck_assert(failing_is_clean(&failing));
+}
+END_TEST
+
 /* ---- rows in another order --------------------------------------------------------------------------------------- */
 
 enum { OF_STOCK = 4, ORDERS = 24 };
@@ -452,6 +481,55 @@ START_TEST(a_single_tick)
 }
 END_TEST
 
+/* 12 x 10 and one tick more for squaring lie turned just in stock 11 wide and 12 long. A joined piece 9 high is too high
+ * for stock 5 long, though that is only one tick wide. */
+START_TEST(stock_of_just_that_size)
+{
+    struct muslin_allocator allocator;
+    struct muslin_cutplan *plan = NULL;
+    struct muslin_problem problem = PROBLEM;
+    ck_ok(muslin_allocator_libc(&allocator));
+    start(&p, 0);
+    p.spec.flags = MUSLIN_CUTPLAN_FIRST_CUT_ACROSS;
+    p.spec.resquare_loss = p.spec.resquare_every = 1;
+    want(&p, 1, 12, 10)->flags = MUSLIN_BLANK_MAY_TURN;
+    have(&p, 1, 11, 12);
+    make_plan(&p);
+    ck_assert_int_eq(p.places[0].turned, 1);
+    muslin_cutplan_free(p.plan);
+    start(&p, 0);
+    p.spec.flags = MUSLIN_CUTPLAN_FIRST_CUT_ACROSS;
+    want_kind(&p, MUSLIN_BLANK_JOINED, 1, 20, 9);
+    have(&p, 1, 1, 5);
+    ck_status(refused(&allocator, &plan, &problem), MUSLIN_ERR_NO_YIELD);
+    ck_assert_int_eq(problem.argument, MUSLIN_ARG_PIECE_LENGTH);
+    ck_assert_int_eq(problem.value, 9);
+    ck_assert_int_eq(problem.limit, 5);
+}
+END_TEST
+
+/* A border one tick wide is slit from a panel, beside which strips begin at once: of 17 ticks of room 16 are left, in
+ * which five squares of 3 lie, four times one behind the other. */
+START_TEST(beside_a_border_of_one_tick)
+{
+    int64_t beside = 0;
+    start(&p, 21);
+    p.spec.end_loss = 4;
+    want_kind(&p, MUSLIN_BLANK_LENGTHWISE, 1, 1, 12);
+    want(&p, 20, 3, 3);
+    make_plan(&p);
+    ck_assert_int_eq(p.totals.cost, 12);
+    for (size_t i = 0; i < p.strip_count; i++)
+        if (p.strips[i].kind == MUSLIN_CUTPLAN_STRIP_WITHIN) {
+            ck_assert_int_eq(p.strips[i].x, 1 + p.spec.end_loss / 2);
+            ck_assert_int_eq(p.places[p.strips[i].first_place].x, 0);
+            beside += p.strips[i].times;
+        }
+    ck_assert_int_eq(beside, 4);
+    muslin_cutplan_free(p.plan);
+}
+END_TEST
+
 /* Stock has ways along it where all pieces may lie so. */
 static void ck_cut_along(const struct planned *planned)
 {
@@ -499,7 +577,8 @@ START_TEST(sizes_name_the_first_row_that_wants_them)
 }
 END_TEST
 
-/* Four pieces as wide and high, which may turn, are slit, level, or none of it: in any order they are the same sizes. */
+/* Four pieces as wide and high, which may turn, are slit, level, or none of it: in any order they are the same sizes,
+ * whatever their priorities. */
 START_TEST(sizes_have_one_order)
 {
     struct muslin_cutplan_size first[OF_STOCK], rows[OF_STOCK];
@@ -515,7 +594,9 @@ START_TEST(sizes_have_one_order)
                 piece->kind = kinds[i] == 2 ? MUSLIN_BLANK_PIECE : MUSLIN_BLANK_SLOPED;
             piece->flags = kinds[i] == 2 ? MUSLIN_BLANK_MAY_TURN : 0;
             piece->label = kinds[i];
+            piece->priority = kinds[i] * _i % 5;
         }
+        p.spec.flags = _i > 0 ? MUSLIN_CUTPLAN_BY_PRIORITY : 0;
         make_plan(&p);
         ck_ok(muslin_cutplan_sizes(p.plan, rows, sizeof rows[0], OF_STOCK, &n, NULL));
         ck_assert_uint_eq(n, OF_STOCK);
@@ -695,9 +776,12 @@ Suite *cutplan_plain_suite(void)
     tcase_add_test(tcase, as_much_as_can_be_counted);
     tcase_add_test(tcase, many_rows_have_room);
     tcase_add_test(tcase, as_many_lengths_as_are_searched);
+    tcase_add_test(tcase, worths_of_no_case);
     tcase_add_test(tcase, a_single_tick);
+    tcase_add_test(tcase, stock_of_just_that_size);
+    tcase_add_test(tcase, beside_a_border_of_one_tick);
     tcase_add_test(tcase, sizes_name_the_first_row_that_wants_them);
-    tcase_add_test(tcase, sizes_have_one_order);
+    tcase_add_loop_test(tcase, sizes_have_one_order, 0, 5);
     tcase_add_test(tcase, stock_in_any_order_gives_the_same_plan);
     tcase_add_loop_test(tcase, few_ticks_are_cut_as_exactly, 0, 2);
     tcase_add_test(tcase, stock_is_given_to_rows_in_their_order);

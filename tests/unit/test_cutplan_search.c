@@ -744,7 +744,7 @@ static int is_of_same(const struct msl_limit *a, const struct msl_limit *b)
 }
 
 /* Rows of the master, for the case just solved: what is wanted of each size and stock, then what its limits ask, each
- * once, as the last of those that ask the same says. */
+ * once, as the last of those that ask the same says; no more of them than there may be. */
 static void ck_rows(const struct msl_search *search)
 {
     const struct msl_master *master = search->master;
@@ -777,6 +777,7 @@ static void ck_rows(const struct msl_search *search)
     }
     ck_assert_int_eq(wrong, 0);
     ck_assert_int_eq(master->row_count, rows);
+    ck_assert(rows <= search->most_rows && search->chain_count <= search->most_depth);
 }
 
 /* Parts of the case just solved begin from the basis that it ended with: of each row a pattern, or the slack of a row. */
@@ -819,6 +820,16 @@ static void ck_parts(const struct msl_search *search)
     ck_assert_int_eq(wrong, 0);
 }
 
+/* Nothing takes more room than there is, however little that is. */
+static void ck_room(const struct msl_search *search)
+{
+    const struct msl_pool *pool = &search->pool;
+    ck_assert(search->case_count <= search->most_cases && search->heap_count <= search->most_cases &&
+              search->basic_count <= search->most_basics && search->worth_count <= search->most_worths);
+    ck_assert(pool->pattern_count <= pool->most_patterns && pool->strip_count <= pool->most_strips &&
+              pool->laid_count <= pool->most_laid);
+}
+
 /* Steps are only ever added. */
 static void ck_steps(struct looked *looked, int64_t work)
 {
@@ -843,6 +854,7 @@ static int32_t look_into(void *context, int64_t work, int64_t best, int64_t leas
     if (looked->times++ % LOOKED_EVERY == 0)
         ck_patterns(looked);
     ck_parts(whole);
+    ck_room(whole);
     if (whole->watch->every == 0)
         ck_waiting(whole);
     if (whole->watch->every == 0 && looked->solved < whole->solved) { /* no repair was made since */
@@ -879,7 +891,8 @@ START_TEST(between_cases_all_is_in_order)
     static const struct {
         int32_t room;
         int32_t most;
-    } shorts[] = { { CASES, LOOKED_CASES }, { CASES, 40 }, { PATTERNS, 300 }, { LAID, 900 }, { BASICS, 900 } };
+    } shorts[] = { { CASES, LOOKED_CASES }, { CASES, 40 },  { PATTERNS, 300 }, { LAID, 900 },
+                   { BASICS, 900 },         { LIMITS, 16 }, { DEPTH, 4 },      { WORTHS, 150 } };
     struct tiny t;
     for (size_t i = 0; i < sizeof shorts / sizeof shorts[0]; i++) {
         throw_of_eight(&t);
