@@ -147,6 +147,36 @@ static void part_patterns(const struct msl_pool *pool, struct msl_pool *parted)
         }
 }
 
+/* Pieces of a strip that holds no stacks lie from the highest on, equal ones in the order of their sizes. */
+static void ck_order(const struct muslin_cutplan *plan, const struct msl_strip *strip)
+{
+    int64_t before = INT64_MAX;
+    for (int32_t i = strip->first; i < strip->first + strip->count; i++) {
+        const struct msl_laid *laid = &plan->found.plan.laid[i];
+        const struct msl_piece_size *size = &plan->cutting.sizes[laid->size];
+        int32_t turned;
+        msl_taken_in(size, strip->height, &turned);
+        const int64_t high = turned ? size->turned_along : size->along;
+        ck_assert(high < before || (high == before && laid[-1].size <= laid->size));
+        before = high;
+    }
+}
+
+/* Turns the order of a strip's pieces round. Returns 0 where it holds a stack, which stays. */
+static int turn_round(const struct muslin_cutplan *plan, const struct msl_strip *strip)
+{
+    struct msl_laid *laid = plan->found.plan.laid + strip->first;
+    for (int32_t i = 0; i < strip->count; i++)
+        if (laid[i].above || laid[i].other_way)
+            return 0;
+    for (int32_t i = 0, k = strip->count - 1; i < k; i++, k--) {
+        const struct msl_laid moved = laid[i];
+        laid[i] = laid[k];
+        laid[k] = moved;
+    }
+    return 1;
+}
+
 /* Lays the plan out anew, with more pieces than are wanted, and from its patterns in parts. */
 static void lay_with_surplus(struct muslin_cutplan *plan)
 {
@@ -168,10 +198,15 @@ static void lay_with_surplus(struct muslin_cutplan *plan)
     plan->strips.used = plan->places.used = 0;
     plan->totals.pieces = plan->totals.strips = plan->totals.panels = plan->totals.stock_pieces = 0;
     plan->totals.heights = plan->totals.cuts = 0;
+    for (int32_t s = 0; s < whole.strip_count; s++)
+        turn_round(plan, &whole.strips[s]);
     part_patterns(&whole, &plan->found.plan);
     msl_lay_strips(&check, plan);
     free(plan->found.plan.patterns);
     plan->found.plan = whole;
+    for (int32_t s = 0; s < whole.strip_count; s++)
+        if (turn_round(plan, &whole.strips[s]) && turn_round(plan, &whole.strips[s]))
+            ck_order(plan, &whole.strips[s]);
     msl_add_up(&check, plan);
     ck_ok(check.status);
 }
