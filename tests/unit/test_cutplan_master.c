@@ -144,7 +144,7 @@ static void put_beside(struct msl_master *master)
     master->spots[master->row_count] = BESIDE;
     master->taken[master->row_count] = master->own_worths[parts.cutting.way_count] = BESIDE;
     for (int32_t i = 0; beside(master, i) != NULL; i++)
-        *beside(master, i) = (int64_t)BESIDE << 40;
+        *beside(master, i) = -((int64_t)BESIDE << 40);
 }
 
 static void check_beside(const struct msl_master *master)
@@ -155,7 +155,7 @@ static void check_beside(const struct msl_master *master)
     ck_assert(master->spots[rows] == BESIDE && master->taken[rows] == BESIDE);
     ck_assert(master->own_worths[parts.cutting.way_count] == BESIDE);
     for (int32_t i = 0; beside(master, i) != NULL; i++)
-        ck_assert_int_eq(*beside(master, i), (int64_t)BESIDE << 40);
+        ck_assert_int_eq(*beside(master, i), -((int64_t)BESIDE << 40));
 }
 
 /* What a pattern counts in a limit. */

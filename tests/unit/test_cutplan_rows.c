@@ -72,8 +72,21 @@ static void draw_request(uint64_t *state, int from_stock)
              draw_side(state, 66, 180))->cost = draw_from(state, 1, 9);
 }
 
+static int hold_the_same(const struct muslin_cutplan_strip *a, const struct muslin_cutplan_strip *b)
+{
+    int same = a->kind == b->kind && a->holder == b->holder && a->height == b->height && a->places == b->places &&
+               (a->kind == MUSLIN_CUTPLAN_STRIP_STRIP || a->kind == MUSLIN_CUTPLAN_STRIP_WITHIN);
+    for (int64_t k = 0; same && k < a->places; k++) {
+        const struct muslin_cutplan_place *in_a = &p.places[a->first_place + k];
+        const struct muslin_cutplan_place *in_b = &p.places[b->first_place + k];
+        same = in_a->piece == in_b->piece && in_a->count == in_b->count && in_a->width == in_b->width &&
+               in_a->x == in_b->x && in_a->y == in_b->y;
+    }
+    return same;
+}
+
 /* Pieces begin where half of the end loss is squared off, but at an edge that was slit, the highest first. A piece of stock lies nowhere
- * else. Strips that hold the same, one behind the other, are one row. */
+ * else. Strips that hold the same are one row, but for some apart in a piece of stock. */
 static void ck_begins_and_merged(void)
 {
     for (size_t i = 0; i < p.strip_count; i++) {
@@ -84,18 +97,20 @@ static void ck_begins_and_merged(void)
         for (int64_t k = strip->first_place + 1; k < strip->first_place + strip->places; k++)
             ck_assert(planned_has(&p, MUSLIN_CUTPLAN_STACKED) || p.places[k].height <= p.places[k - 1].height);
     }
-    for (size_t i = 1; i < p.strip_count; i++) {
+    for (size_t i = 0; i < p.strip_count; i++)
+        for (size_t k = 0; k < i; k++)
+            ck_assert(!hold_the_same(&p.strips[k], &p.strips[i]) ||
+                      (k + 1 < i && p.strips[i].kind == MUSLIN_CUTPLAN_STRIP_WITHIN));
+}
+
+/* Of strips as high those with the highest pieces come first. */
+static void ck_highest_first(void)
+{
+    for (size_t i = 1; i < p.strip_count && !planned_has(&p, MUSLIN_CUTPLAN_STACKED); i++) {
         const struct muslin_cutplan_strip *a = &p.strips[i - 1];
         const struct muslin_cutplan_strip *b = &p.strips[i];
-        int differ = a->kind != b->kind || a->holder != b->holder || a->height != b->height || a->places != b->places ||
-                     (a->kind != MUSLIN_CUTPLAN_STRIP_STRIP && a->kind != MUSLIN_CUTPLAN_STRIP_WITHIN);
-        for (int64_t k = 0; !differ && k < a->places; k++) {
-            const struct muslin_cutplan_place *in_a = &p.places[a->first_place + k];
-            const struct muslin_cutplan_place *in_b = &p.places[b->first_place + k];
-            differ = in_a->piece != in_b->piece || in_a->count != in_b->count || in_a->width != in_b->width ||
-                     in_a->x != in_b->x || in_a->y != in_b->y;
-        }
-        ck_assert(differ);
+        if (a->kind == MUSLIN_CUTPLAN_STRIP_STRIP && b->kind == a->kind && a->height == b->height)
+            ck_assert_int_ge(p.places[a->first_place].height, p.places[b->first_place].height);
     }
 }
 
@@ -117,23 +132,49 @@ static void fill_up(const struct muslin_cutplan *plan, const struct msl_strip *s
     }
 }
 
-/* Patterns that are cut more than once as two, of which the second is cut once. */
+/* Patterns that are cut more than once as two, of which the second, behind all others, is cut once. */
 static void part_patterns(const struct msl_pool *pool, struct msl_pool *parted)
 {
     *parted = *pool;
     parted->patterns = (struct msl_pattern *)calloc(2 * (size_t)pool->pattern_count + 1, sizeof *pool->patterns);
     ck_assert_ptr_nonnull(parted->patterns);
-    parted->pattern_count = 0;
-    for (int32_t i = 0; i < pool->pattern_count; i++) {
-        struct msl_pattern *made = &parted->patterns[parted->pattern_count++];
-        *made = pool->patterns[i];
-        if (made->times == 1)
-            continue;
-        made->times--;
-        made[1] = *made;
-        made[1].times = 1;
-        parted->pattern_count++;
+    memcpy(parted->patterns, pool->patterns, (size_t)pool->pattern_count * sizeof *pool->patterns);
+    for (int32_t i = 0; i < pool->pattern_count; i++)
+        if (pool->patterns[i].times > 1) {
+            parted->patterns[i].times--;
+            parted->patterns[parted->pattern_count] = pool->patterns[i];
+            parted->patterns[parted->pattern_count++].times = 1;
+        }
+}
+
+/* Pieces of a strip that holds no stacks lie from the highest on, equal ones in the order of their sizes. */
+static void ck_order(const struct muslin_cutplan *plan, const struct msl_strip *strip)
+{
+    int64_t before = INT64_MAX;
+    for (int32_t i = strip->first; i < strip->first + strip->count; i++) {
+        const struct msl_laid *laid = &plan->found.plan.laid[i];
+        const struct msl_piece_size *size = &plan->cutting.sizes[laid->size];
+        int32_t turned;
+        msl_taken_in(size, strip->height, &turned);
+        const int64_t high = turned ? size->turned_along : size->along;
+        ck_assert(high < before || (high == before && laid[-1].size <= laid->size));
+        before = high;
     }
+}
+
+/* Turns the order of a strip's pieces round. Returns 0 where it holds a stack, which stays. */
+static int turn_round(const struct muslin_cutplan *plan, const struct msl_strip *strip)
+{
+    struct msl_laid *laid = plan->found.plan.laid + strip->first;
+    for (int32_t i = 0; i < strip->count; i++)
+        if (laid[i].above || laid[i].other_way)
+            return 0;
+    for (int32_t i = 0, k = strip->count - 1; i < k; i++, k--) {
+        const struct msl_laid moved = laid[i];
+        laid[i] = laid[k];
+        laid[k] = moved;
+    }
+    return 1;
 }
 
 /* Lays the plan out anew, with more pieces than are wanted, and from its patterns in parts. */
@@ -157,10 +198,15 @@ static void lay_with_surplus(struct muslin_cutplan *plan)
     plan->strips.used = plan->places.used = 0;
     plan->totals.pieces = plan->totals.strips = plan->totals.panels = plan->totals.stock_pieces = 0;
     plan->totals.heights = plan->totals.cuts = 0;
+    for (int32_t s = 0; s < whole.strip_count; s++)
+        turn_round(plan, &whole.strips[s]);
     part_patterns(&whole, &plan->found.plan);
     msl_lay_strips(&check, plan);
     free(plan->found.plan.patterns);
     plan->found.plan = whole;
+    for (int32_t s = 0; s < whole.strip_count; s++)
+        if (turn_round(plan, &whole.strips[s]) && turn_round(plan, &whole.strips[s]))
+            ck_order(plan, &whole.strips[s]);
     msl_add_up(&check, plan);
     ck_ok(check.status);
 }
@@ -181,6 +227,7 @@ static void ck_drawn(uint64_t seed, int rounds, int64_t work_limit, int from_sto
         }
         ck_plan(&p);
         ck_begins_and_merged();
+        ck_highest_first();
         if (with_surplus) {
             lay_with_surplus(p.plan);
             ck_plan(&p);
