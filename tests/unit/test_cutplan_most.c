@@ -243,6 +243,28 @@ START_TEST(pieces_are_stacked_once)
 }
 END_TEST
 
+/* Two sizes make stacks of four widths: 1 and 5, 3 and 2. In a strip of 9 x 5 there are three 3 wide, of two pieces worth
+ * 10 each. */
+START_TEST(sizes_are_stacked_both_ways)
+{
+    static struct fenced f;
+    struct msl_most most;
+    struct msl_told told;
+    struct failing_allocator failing;
+    fence(&f);
+    for (int32_t i = 0; i < 2; i++) {
+        struct msl_piece_size *size = add_size(&f, 1 + 2 * i, 5 - 3 * i, MUCH, 1 + 9 * i);
+        size->turned_across = size->along;
+        size->turned_along = size->across;
+    }
+    add_way(&f, 9, 5, 0, 0);
+    f.t.cutting.stacked = 1;
+    start_most(&most, &f, &told, &failing, 1000);
+    ck_assert_int_eq(msl_most_of(&most, 0, f.worths + 1, 0), 60);
+    end_most(&most, &failing);
+}
+END_TEST
+
 /* ---- how much is looked at --------------------------------------------------------------------------------------- */
 
 /* Nothing is looked at where area tells: a sheet of 4 x 4 holds no more than four squares of 2, worth 4. And pieces that
@@ -575,6 +597,7 @@ Suite *cutplan_most_suite(void)
     TCase *tcase = tcase_create("most");
     tcase_add_test(tcase, stacks_as_by_trying_all);
     tcase_add_test(tcase, pieces_are_stacked_once);
+    tcase_add_test(tcase, sizes_are_stacked_both_ways);
     tcase_add_test(tcase, what_area_tells_is_not_looked_for);
     tcase_add_test(tcase, sums_that_can_not_come_above_are_left_out);
     tcase_add_test(tcase, no_more_is_laid_than_fits);
