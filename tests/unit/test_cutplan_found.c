@@ -1,5 +1,5 @@
-/* test_cutplan_found.c - what a search hands out: its plan and its proof hold, its arrays are no larger than they need be,
- * and what it says of itself is so.
+/* test_cutplan_found.c - what a search hands out: its plan and its proof hold, its arrays are no larger than they need
+ * be, and what it says of itself is so.
  *
  * SPDX-License-Identifier: MIT */
 #include "test_cutplan_sets.h"
@@ -19,8 +19,10 @@ static void chance_cutting(struct tiny *t, uint64_t *seed)
     if (has_panels)
         t->ways[t->cutting.way_count++] = panel;
     for (int64_t i = 1 + tiny_chance(seed, 5); i > 0; i--) {
-        struct msl_piece_size *size = tiny_size(t, 2 + tiny_chance(seed, 9), 2 + tiny_chance(seed, 9),
-                                                1 + tiny_chance(seed, 6), tiny_chance(seed, 2) == 0);
+        const int turns = tiny_chance(seed, 2) == 0; /* in an order that no compiler changes */
+        const int64_t count = 1 + tiny_chance(seed, 6);
+        const int64_t along = 2 + tiny_chance(seed, 9);
+        struct msl_piece_size *size = tiny_size(t, 2 + tiny_chance(seed, 9), along, count, turns);
         if (size->turned_across == 0 && tiny_chance(seed, 3) == 0)
             size->run_in = tiny_chance(seed, 3);
         else if (has_panels && size->turned_across == 0)
@@ -29,11 +31,12 @@ static void chance_cutting(struct tiny *t, uint64_t *seed)
     t->cutting.one_size = tiny_chance(seed, 5) == 0;
     t->cutting.stacked = !has_panels && tiny_chance(seed, 4) == 0;
     tiny_heights(t);
+    const int64_t sheets = from_stock && tiny_chance(seed, 2) == 0 ? 1 + tiny_chance(seed, 6) : INT64_MAX;
+    const int64_t side = 11 + tiny_chance(seed, 9);
     if (from_stock)
-        tiny_stock(t, 11 + tiny_chance(seed, 9), 11 + tiny_chance(seed, 9),
-                   tiny_chance(seed, 2) ? INT64_MAX : 1 + tiny_chance(seed, 6), 3);
+        tiny_stock(t, 11 + tiny_chance(seed, 9), side, sheets, 3);
     else
-        tiny_bolt(t, 13 + tiny_chance(seed, 12));
+        tiny_bolt(t, 2 + side + tiny_chance(seed, 4));
     for (int32_t i = 0; has_panels && i < t->cutting.way_count; i++)
         t->ways[i].across = t->across;
 }
@@ -111,8 +114,7 @@ START_TEST(plans_and_proofs_hold)
 }
 END_TEST
 
-/* More sizes than are searched, from a bolt or from two kinds of stock: one case, proved by area; what is said of a search
- * before it holds no more. */
+/* More sizes than are searched, from a bolt or from one or two kinds of stock: one case, proved by area. */
 START_TEST(many_sizes_are_proved_by_area)
 {
     static struct msl_piece_size sizes[MSL_SIZES_MAX + 2];
@@ -174,9 +176,9 @@ static struct msl_workshop *searched(const struct tiny *t, int64_t work_limit)
     return workshop;
 }
 
-/* Few or many pieces in a strip, one strip in all. Of whatever cost: what must not be is priced above any plan, within 2^50, and
- * worths have the most bits, up to 30, with which 32 such prices in one sum are half of the most that pricing takes, or
- * 2^53. */
+/* Few or many pieces in a strip, one strip in all. Of whatever cost: what must not be is priced above any plan, within
+ * 2^50, and worths have the most bits, up to 30, with which 32 such prices in one sum are half of the most that pricing
+ * takes, or 2^53. */
 START_TEST(worths_have_as_many_bits_as_stay_in_range)
 {
     int32_t is_half = 0;
@@ -486,8 +488,8 @@ static void ck_little_stock(uint64_t *seed, int64_t work_limit, struct known *kn
     ck_assert(failing_is_clean(&failing));
 }
 
-/* Whether it suffices is always known, if not by the search then by dealing; with little work, that looks at fewer cases,
- * now and then neither comes to an end. So with some of these seeds. */
+/* Whether it suffices is always known, if not by the search then by dealing; with little work, that looks at fewer
+ * cases, now and then neither comes to an end. So with some of these seeds. */
 START_TEST(whether_little_stock_suffices_is_known)
 {
     static const uint64_t seeds[] = { UINT64_C(15445692378276191844), UINT64_C(12324594375055218887),
@@ -529,7 +531,7 @@ START_TEST(no_case_says_more_than_the_plan_costs)
 }
 END_TEST
 
-/* Stock that is too little by area is shown so at once; by dealing where pieces are few; and what no case is left for. */
+/* Stock that is too little by area is shown so at once; else where no case is left; what suffices is found. */
 START_TEST(why_there_is_no_plan)
 {
     struct tiny t;

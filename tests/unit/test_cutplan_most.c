@@ -87,7 +87,8 @@ static int64_t try_stack(const struct fenced *f, int64_t width, int64_t high, in
 }
 
 /* The most in a strip, blank after blank. */
-static int64_t try_blanks(const struct fenced *f, int64_t height, int64_t room, uint32_t begun, int32_t only, int within)
+static int64_t try_blanks(const struct fenced *f, int64_t height, int64_t room, uint32_t begun, int32_t only,
+                          int within)
 {
     int64_t best = 0;
     for (int64_t width = 1; width <= room; width++) {
@@ -243,8 +244,8 @@ START_TEST(pieces_are_stacked_once)
 }
 END_TEST
 
-/* Two sizes make stacks of four widths: 1 and 5, 3 and 2. In a strip of 9 x 5 there are three 3 wide, of two pieces worth
- * 10 each. */
+/* Two sizes make stacks of four widths: 1 and 5, 3 and 2. In a strip of 9 x 5 there are three 3 wide, of two pieces
+ * worth 10 each. */
 START_TEST(sizes_are_stacked_both_ways)
 {
     static struct fenced f;
@@ -267,8 +268,8 @@ END_TEST
 
 /* ---- how much is looked at --------------------------------------------------------------------------------------- */
 
-/* Nothing is looked at where area tells: a sheet of 4 x 4 holds no more than four squares of 2, worth 4. And pieces that
- * take 6 of the area one way and 4 the other count as 4, so that a sheet of 16 holds no more than four. */
+/* Nothing is looked at where area tells: a sheet of 4 x 4 holds no more than four squares of 2, worth 4. And pieces
+ * that take 6 of the area one way and 4 the other count as 4, so that a sheet of 16 holds no more than four. */
 START_TEST(what_area_tells_is_not_looked_for)
 {
     static struct fenced f;
@@ -303,8 +304,8 @@ START_TEST(what_area_tells_is_not_looked_for)
 END_TEST
 
 /* Pieces as low as a quarter of their strip, so that area tells nothing. Two of 3 worth 6, any number of 2 worth 2, in
- * 10: nothing comes above 20, which is two for each of all 10. Nor above 16: two of the first, 12, and the 4 left at one
- * each, though one and the 13 it would leave at the wrong end come to more. */
+ * 10: nothing comes above 20, which is two for each of all 10. Nor above 16: two of the first, 12, and the 4 left at
+ * one each, though one and the 13 it would leave at the wrong end come to more. */
 START_TEST(sums_that_can_not_come_above_are_left_out)
 {
     static struct fenced f;
@@ -346,8 +347,9 @@ START_TEST(no_more_is_laid_than_fits)
 }
 END_TEST
 
-/* So many steps as were counted are enough, and one less is not. And as many sums as may be kept: sizes 1, 2, 4 .. wide,
- * worth as much, have each width below 2^20 as a sum; below 2^21 they are too many, for which no memory is taken. */
+/* So many steps as were counted are enough, and one less is not. And as many sums as may be kept: sizes 1, 2, 4 ..
+ * wide, worth as much, have each width below 2^20 as a sum; below 2^21 they are too many, for which no memory is
+ * taken. */
 START_TEST(limits_are_what_may_just_be_used)
 {
     static struct fenced f;
