@@ -89,7 +89,8 @@ size_t msl_first_unfit(const struct msl_job *job)
 }
 
 /* Where the whole list ends. With more than `most` pieces of stock, or a row that does not fit, it ends nowhere: at
- * once, behind all stock that there could be. `most` is at most MUSLIN_LENGTH_MAX, so that the sum of one row more fits. */
+ * once, behind all stock that there could be. `most` is at most MUSLIN_LENGTH_MAX, so that the sum of one row more
+ * fits. */
 static struct place end_of(const struct msl_job *job, int64_t most)
 {
     static const struct place nowhere = { .stock = INT64_MAX };

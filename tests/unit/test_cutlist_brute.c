@@ -273,8 +273,8 @@ START_TEST(how_often_as_list_by_list)
         ck_assert_int_eq(said.shorter_by, times == 0 ? 0 : may_be_shorter(&l, times, l.stock.count));
         ck_assert_int_eq(said.as_cut_narrower_by, times == 0 ? 0 : l.stock.width - l.widest);
         ck_assert_int_eq(said.as_cut_shorter_by, times == 0 ? 0 : rest_beside_the_fullest(&l));
-        ck_ok(muslin_cutlist_lists_rows(l.rows, sizeof l.rows[0], l.n, &l.stock, rows, sizeof rows[0], ROWS_MOST, &count,
-                                        NULL));
+        ck_ok(muslin_cutlist_lists_rows(l.rows, sizeof l.rows[0], l.n, &l.stock, rows, sizeof rows[0], ROWS_MOST,
+                                        &count, NULL));
         for (size_t i = 0; i < count; i++)
             ck_row(&rows[i], &l.found[i]);
     }

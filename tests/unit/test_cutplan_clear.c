@@ -64,8 +64,8 @@ static void make_patterns(struct cleared *c)
 }
 
 /* Patterns 7 and 9 are in the basis that both open cases below a closed one begin from, pattern 2 in that of another,
- * 5 and 11 in the plan; 1 and 6 are only in the basis of what is closed, and 4 and 8 in those of cases that were packed,
- * or cost as much as the plan. So many bases of nothing lie before all. */
+ * 5 and 11 in the plan; 1 and 6 are only in the basis of what is closed, and 4 and 8 in those of cases that were
+ * packed, or cost as much as the plan. So many bases of nothing lie before all. */
 static void make_search(struct cleared *c, int32_t before)
 {
     static const struct msl_case cases[CASES] = { { .least = 10 }, { .split = 1 }, { .least = 20 }, { .least = 99 },

@@ -334,7 +334,7 @@ START_TEST(first_plans_as_strip_by_strip)
         ck_assert_int_eq(making->worth[0] == -7, !msl_has_sheets(&t.cutting)); /* only then it is filled by area, too */
         ck_assert_int_le(making->best.cost, best);
         ck_made_plan(&t, making, NULL);
-        ck_assert_int_ge(making->pricing->sack.steps, 5 * t.cutting.size_count); /* each size is looked at for each plan */
+        ck_assert_int_ge(making->pricing->sack.steps, 5 * t.cutting.size_count); /* each for each plan */
         msl_workshop_close(workshop);
     }
 }
@@ -355,7 +355,7 @@ START_TEST(a_sheet_is_seen_among_all_ways)
 }
 END_TEST
 
-/* A strip of a panel with what is slit and what lies beside: where there is no room for all of it nothing of it stays. */
+/* A strip of a panel with what is slit and what lies beside: where there is no room for all of it nothing stays. */
 START_TEST(a_panel_is_added_or_nothing)
 {
     for (int32_t few = 0; few < 8; few++) {

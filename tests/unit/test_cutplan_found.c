@@ -1,5 +1,5 @@
-/* test_cutplan_found.c - what a search hands out: its plan and its proof hold, its arrays are no larger than they need be,
- * and what it says of itself is so.
+/* test_cutplan_found.c - what a search hands out: its plan and its proof hold, its arrays are no larger than they need
+ * be, and what it says of itself is so.
  *
  * SPDX-License-Identifier: MIT */
 #include "test_cutplan_sets.h"
@@ -19,8 +19,10 @@ static void chance_cutting(struct tiny *t, uint64_t *seed)
     if (has_panels)
         t->ways[t->cutting.way_count++] = panel;
     for (int64_t i = 1 + tiny_chance(seed, 5); i > 0; i--) {
-        struct msl_piece_size *size = tiny_size(t, 2 + tiny_chance(seed, 9), 2 + tiny_chance(seed, 9),
-                                                1 + tiny_chance(seed, 6), tiny_chance(seed, 2) == 0);
+        const int turns = tiny_chance(seed, 2) == 0; /* in an order that no compiler changes */
+        const int64_t count = 1 + tiny_chance(seed, 6);
+        const int64_t along = 2 + tiny_chance(seed, 9);
+        struct msl_piece_size *size = tiny_size(t, 2 + tiny_chance(seed, 9), along, count, turns);
         if (size->turned_across == 0 && tiny_chance(seed, 3) == 0)
             size->run_in = tiny_chance(seed, 3);
         else if (has_panels && size->turned_across == 0)
@@ -29,11 +31,12 @@ static void chance_cutting(struct tiny *t, uint64_t *seed)
     t->cutting.one_size = tiny_chance(seed, 5) == 0;
     t->cutting.stacked = !has_panels && tiny_chance(seed, 4) == 0;
     tiny_heights(t);
+    const int64_t sheets = from_stock && tiny_chance(seed, 2) == 0 ? 1 + tiny_chance(seed, 6) : INT64_MAX;
+    const int64_t side = 11 + tiny_chance(seed, 9);
     if (from_stock)
-        tiny_stock(t, 11 + tiny_chance(seed, 9), 11 + tiny_chance(seed, 9),
-                   tiny_chance(seed, 2) ? INT64_MAX : 1 + tiny_chance(seed, 6), 3);
+        tiny_stock(t, 11 + tiny_chance(seed, 9), side, sheets, 3);
     else
-        tiny_bolt(t, 13 + tiny_chance(seed, 12));
+        tiny_bolt(t, 2 + side + tiny_chance(seed, 4));
     for (int32_t i = 0; has_panels && i < t->cutting.way_count; i++)
         t->ways[i].across = t->across;
 }
@@ -111,8 +114,7 @@ START_TEST(plans_and_proofs_hold)
 }
 END_TEST
 
-/* More sizes than are searched, from a bolt or from two kinds of stock: one case, proved by area; what is said of a search
- * before it holds no more. */
+/* More sizes than are searched, from a bolt or from one or two kinds of stock: one case, proved by area. */
 START_TEST(many_sizes_are_proved_by_area)
 {
     static struct msl_piece_size sizes[MSL_SIZES_MAX + 2];
@@ -169,13 +171,14 @@ static struct msl_workshop *searched(const struct tiny *t, int64_t work_limit)
     muslin_allocator_libc(&memory);
     struct msl_workshop *workshop = msl_workshop_open(&t->cutting, &watch, &memory);
     ck_assert_ptr_nonnull(workshop);
+    workshop->deal.piece_count = 0; /* as long as none are dealt */
     msl_workshop_search(workshop);
     return workshop;
 }
 
-/* Few or many pieces in a strip, one strip in all. Of whatever cost: what must not be is priced above any plan, within 2^50, and
- * worths have the most bits, up to 30, with which 32 such prices in one sum are half of the most that pricing takes, or
- * 2^53. */
+/* Few or many pieces in a strip, one strip in all. Of whatever cost: what must not be is priced above any plan, within
+ * 2^50, and worths have the most bits, up to 30, with which 32 such prices in one sum are half of the most that pricing
+ * takes, or 2^53. */
 START_TEST(worths_have_as_many_bits_as_stay_in_range)
 {
     int32_t is_half = 0;
@@ -435,49 +438,100 @@ END_TEST
 
 /* ---- dealt ------------------------------------------------------------------------------------------------------- */
 
-/* Few pieces from little stock: whether it suffices is always known, if not by the search then by dealing; with little
- * work, that looks at fewer cases, now and then neither comes to an end. */
+/* What came of few pieces and little stock. */
+struct known {
+    int32_t by_cases;  /* too little, as all cases showed, so that none was dealt */
+    int32_t dealt_no;  /* too little, as dealing showed */
+    int32_t dealt_yes[3]; /* found by dealing, of so many kinds of stock */
+    int32_t unknown;   /* though it suffices */
+};
+
+static void ck_little_stock(uint64_t *seed, int64_t work_limit, struct known *known)
+{
+    struct failing_allocator failing;
+    struct msl_watch watch = { NULL, NULL, work_limit, 0 };
+    struct tiny t;
+    struct msl_found found;
+    chance_pieces(&t, seed);
+    t.cutting.stacked = tiny_chance(seed, 2) == 0;
+    t.cutting.one_size = tiny_chance(seed, 5) == 0;
+    const int truth = can_be_dealt(&t);
+    failing_start(&failing, 0);
+    struct msl_workshop *workshop = msl_workshop_open(&t.cutting, &watch, &failing.allocator);
+    ck_assert_ptr_nonnull(workshop);
+    workshop->deal.piece_count = 0; /* as long as none are dealt */
+    msl_workshop_search(workshop);
+    const int64_t work = msl_work(&workshop->whole);
+    const int32_t bits = workshop->master.bits;
+    const int32_t dealt = workshop->deal.piece_count;
+    const int64_t worth = workshop->whole.worths[0];
+    const int64_t price = workshop->whole.last_price;
+    const muslin_status status = msl_hand_out(workshop, &found);
+    ck_assert(status == MUSLIN_ERR_WORK_LIMIT || status == (truth ? MUSLIN_OK : MUSLIN_ERR_NOT_ENOUGH));
+    if (status == MUSLIN_OK) {
+        ck_assert_int_eq(found.bits, bits);
+        ck_assert_int_eq(found.worths[0], worth);
+        ck_sizes(&found, &failing);
+        ck_cases(&found);
+        ck_proved(&t.cutting, &found);
+        if (dealt > 0) /* the plan that was dealt is what prices are made of */
+            ck_assert_int_le(price, 16 * 6);
+        known->dealt_yes[t.cutting.stock_count] += dealt > 0;
+        msl_found_free(&failing.allocator, &found);
+    } else if (status == MUSLIN_ERR_NOT_ENOUGH) {
+        known->by_cases += dealt == 0 && work > 0;
+        known->dealt_no += dealt > 0;
+    } else {
+        ck_assert_int_lt(work_limit, 10000);
+        known->unknown += truth;
+    }
+    ck_assert(failing_is_clean(&failing));
+}
+
+/* Whether it suffices is always known, if not by the search then by dealing; with little work, that looks at fewer
+ * cases, now and then neither comes to an end. So with some of these seeds. */
 START_TEST(whether_little_stock_suffices_is_known)
 {
+    static const uint64_t seeds[] = { UINT64_C(15445692378276191844), UINT64_C(12324594375055218887),
+                                      UINT64_C(17327206315488567006), UINT64_C(16835168120027088879),
+                                      UINT64_C(5090480977677655876), UINT64_C(4444107561676955967) };
     uint64_t seed = 40;
-    int32_t dealt[2] = { 0, 0 };
-    for (int32_t round = 0; round < 300; round++) {
-        static struct failing_allocator failing;
-        static struct msl_watch watch;
-        struct tiny t;
-        struct msl_found found;
-        const int is_little = round < 200;
-        watch.work_limit = is_little ? 4000 : 400000;
-        chance_pieces(&t, &seed);
-        t.cutting.stacked = tiny_chance(&seed, 2) == 0;
-        t.cutting.one_size = tiny_chance(&seed, 5) == 0;
-        const int truth = can_be_dealt(&t);
-        failing_start(&failing, 0);
-        struct msl_workshop *workshop = msl_workshop_open(&t.cutting, &watch, &failing.allocator);
-        ck_assert_ptr_nonnull(workshop);
-        msl_workshop_search(workshop);
-        const int32_t bits = workshop->master.bits;
-        const int64_t worth = workshop->whole.worths[0];
-        dealt[truth] += workshop->deal.piece_count > 0;
-        const muslin_status status = msl_hand_out(workshop, &found);
-        if (!is_little || status != MUSLIN_ERR_WORK_LIMIT)
-            ck_status(status, truth ? MUSLIN_OK : MUSLIN_ERR_NOT_ENOUGH);
-        if (status == MUSLIN_OK) {
-            ck_assert_int_eq(found.bits, bits);
-            ck_assert_int_eq(found.worths[0], worth);
-            ck_sizes(&found, &failing);
-            ck_cases(&found);
-            ck_proved(&t.cutting, &found);
-            msl_found_free(&failing.allocator, &found);
-        }
-        ck_assert(failing_is_clean(&failing));
+    struct known known = { 0 };
+    for (int32_t round = 0; round < 200; round++)
+        ck_little_stock(&seed, round < 120 ? 4000 : 400000, &known);
+    for (size_t i = 0; i < sizeof seeds / sizeof seeds[0]; i++) {
+        seed = seeds[i];
+        ck_little_stock(&seed, 4000, &known);
     }
-    ck_assert_int_gt(dealt[1], 0);
-    ck_assert_int_gt(dealt[0], 0);
+    ck_assert_int_gt(known.by_cases, 0);
+    ck_assert_int_gt(known.dealt_no, 0);
+    ck_assert_int_gt(known.dealt_yes[1], 0);
+    ck_assert_int_gt(known.dealt_yes[2], 0);
+    ck_assert_int_gt(known.unknown, 0);
 }
 END_TEST
 
-/* Stock that is too little by area is shown so at once; by dealing where pieces are few; and what no case is left for. */
+/* A case that was proved to cost more than a plan found later says no more than that. */
+START_TEST(no_case_says_more_than_the_plan_costs)
+{
+    struct tiny t;
+    struct msl_found found;
+    struct muslin_allocator memory;
+    tiny_start(&t);
+    tiny_size(&t, 5, 5, 2, 0);
+    tiny_bolt(&t, 10);
+    struct msl_workshop *workshop = searched(&t, 1000);
+    workshop->whole.cases[0].least = 5 + 7;
+    ck_ok(msl_hand_out(workshop, &found));
+    ck_assert_int_eq(found.cost, 5);
+    ck_assert_int_eq(found.least, 5);
+    ck_assert_int_eq(found.cases[0].least, 5);
+    muslin_allocator_libc(&memory);
+    msl_found_free(&memory, &found);
+}
+END_TEST
+
+/* Stock that is too little by area is shown so at once; else where no case is left; what suffices is found. */
 START_TEST(why_there_is_no_plan)
 {
     struct tiny t;
@@ -493,6 +547,7 @@ START_TEST(why_there_is_no_plan)
     workshop = searched(&t, 100000);
     ck_assert_int_eq(workshop->none, 1);
     ck_assert_int_gt(msl_work(&workshop->whole), 0);
+    ck_assert_int_eq(workshop->deal.piece_count, 0); /* by cases alone */
     msl_workshop_close(workshop);
     t.available[0] = 3;
     workshop = searched(&t, 100000);
@@ -541,6 +596,7 @@ Suite *cutplan_found_suite(void)
     tcase_add_test(tcase, repairs_go_on_when_no_case_is_left);
     tcase_add_test(tcase, panels_are_first_planned_across);
     tcase_add_test(tcase, whether_little_stock_suffices_is_known);
+    tcase_add_test(tcase, no_case_says_more_than_the_plan_costs);
     tcase_add_test(tcase, why_there_is_no_plan);
     tcase_add_test(tcase, without_memory_nothing_is_handed_out);
     suite_add_tcase(suite, tcase);

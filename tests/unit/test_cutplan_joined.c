@@ -272,7 +272,7 @@ START_TEST(rests_of_panels_are_joined)
         int64_t count = 0;
         const int64_t loss = tiny_chance(&seed, 4);
         const int64_t high = 3 + tiny_chance(&seed, 9);
-        const int64_t beside = 2 + tiny_chance(&seed, 3);   /* so many borders are in a panel, 9 wide or a little more */
+        const int64_t beside = 2 + tiny_chance(&seed, 3); /* borders in a panel, 9 wide or a little more */
         const int64_t width = beside == 4 ? 9 : 40 / (beside + 1) + 1;
         const int64_t panels = 1 + tiny_chance(&seed, 3);
         const int64_t length = 50 + tiny_chance(&seed, 20);

@@ -96,8 +96,8 @@ START_TEST(other_widths_leave_the_plan_alone)
         ck_ok(plan_with(&p, &failing.allocator, NULL));
         const size_t blocks = failing.blocks;
         failing.round = fails == 0 ? 0 : failing.calls + fails;
-        const muslin_status status = muslin_cutplan_widths(p.plan, 10, 40, 2, NULL, NULL, rows, sizeof rows[0], 2, &count,
-                                                           &problem);
+        const muslin_status status = muslin_cutplan_widths(p.plan, 10, 40, 2, NULL, NULL, rows, sizeof rows[0], 2,
+                                                           &count, &problem);
         ck_status(status, failing.has_failed ? MUSLIN_ERR_NO_MEMORY : MUSLIN_OK);
         ck_assert_uint_eq(failing.blocks, blocks);
         ck_assert_uint_eq(count, failing.has_failed ? 7 : 2);

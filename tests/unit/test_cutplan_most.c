@@ -87,7 +87,8 @@ static int64_t try_stack(const struct fenced *f, int64_t width, int64_t high, in
 }
 
 /* The most in a strip, blank after blank. */
-static int64_t try_blanks(const struct fenced *f, int64_t height, int64_t room, uint32_t begun, int32_t only, int within)
+static int64_t try_blanks(const struct fenced *f, int64_t height, int64_t room, uint32_t begun, int32_t only,
+                          int within)
 {
     int64_t best = 0;
     for (int64_t width = 1; width <= room; width++) {
@@ -156,8 +157,9 @@ static void make_stacks(struct fenced *f, uint64_t *seed)
 {
     fence(f);
     for (int64_t i = 1 + tiny_chance(seed, 3); i > 0; i--) {
-        struct msl_piece_size *size = add_size(f, 1 + tiny_chance(seed, 4), 1 + tiny_chance(seed, 4), MUCH,
-                                                tiny_chance(seed, 9));
+        const int64_t worth = tiny_chance(seed, 9); /* drawn in an order that no compiler changes */
+        const int64_t along = 1 + tiny_chance(seed, 4);
+        struct msl_piece_size *size = add_size(f, 1 + tiny_chance(seed, 4), along, MUCH, worth);
         const int64_t kind = tiny_chance(seed, 6);
         size->level = kind == 0;
         size->run_in = kind == 1 ? 1 + tiny_chance(seed, 2) : 0;
@@ -168,7 +170,9 @@ static void make_stacks(struct fenced *f, uint64_t *seed)
         }
     }
     const int32_t sheet = tiny_chance(seed, 2) == 0;
-    add_way(f, 2 + tiny_chance(seed, 6), 1 + tiny_chance(seed, 5), sheet, sheet && tiny_chance(seed, 2) == 0);
+    const int32_t panel = sheet && tiny_chance(seed, 2) == 0;
+    const int64_t high = 1 + tiny_chance(seed, 5);
+    add_way(f, 2 + tiny_chance(seed, 6), high, sheet, panel);
     const int32_t many = sheet ? 2 : 1 + (int32_t)tiny_chance(seed, 2); /* of a strip perhaps none */
     for (int64_t height = 5; height > 0; height--)
         if (tiny_chance(seed, 2) == 0 && many > 1)
@@ -243,10 +247,32 @@ START_TEST(pieces_are_stacked_once)
 }
 END_TEST
 
+/* Two sizes make stacks of four widths: 1 and 5, 3 and 2. In a strip of 9 x 5 there are three 3 wide, of two pieces
+ * worth 10 each. */
+START_TEST(sizes_are_stacked_both_ways)
+{
+    static struct fenced f;
+    struct msl_most most;
+    struct msl_told told;
+    struct failing_allocator failing;
+    fence(&f);
+    for (int32_t i = 0; i < 2; i++) {
+        struct msl_piece_size *size = add_size(&f, 1 + 2 * i, 5 - 3 * i, MUCH, 1 + 9 * i);
+        size->turned_across = size->along;
+        size->turned_along = size->across;
+    }
+    add_way(&f, 9, 5, 0, 0);
+    f.t.cutting.stacked = 1;
+    start_most(&most, &f, &told, &failing, 1000);
+    ck_assert_int_eq(msl_most_of(&most, 0, f.worths + 1, 0), 60);
+    end_most(&most, &failing);
+}
+END_TEST
+
 /* ---- how much is looked at --------------------------------------------------------------------------------------- */
 
-/* Nothing is looked at where area tells: a sheet of 4 x 4 holds no more than four squares of 2, worth 4. And pieces that
- * take 6 of the area one way and 4 the other count as 4, so that a sheet of 16 holds no more than four. */
+/* Nothing is looked at where area tells: a sheet of 4 x 4 holds no more than four squares of 2, worth 4. And pieces
+ * that take 6 of the area one way and 4 the other count as 4, so that a sheet of 16 holds no more than four. */
 START_TEST(what_area_tells_is_not_looked_for)
 {
     static struct fenced f;
@@ -281,8 +307,8 @@ START_TEST(what_area_tells_is_not_looked_for)
 END_TEST
 
 /* Pieces as low as a quarter of their strip, so that area tells nothing. Two of 3 worth 6, any number of 2 worth 2, in
- * 10: nothing comes above 20, which is two for each of all 10. Nor above 16: two of the first, 12, and the 4 left at one
- * each, though one and the 13 it would leave at the wrong end come to more. */
+ * 10: nothing comes above 20, which is two for each of all 10. Nor above 16: two of the first, 12, and the 4 left at
+ * one each, though one and the 13 it would leave at the wrong end come to more. */
 START_TEST(sums_that_can_not_come_above_are_left_out)
 {
     static struct fenced f;
@@ -324,8 +350,9 @@ START_TEST(no_more_is_laid_than_fits)
 }
 END_TEST
 
-/* So many steps as were counted are enough, and one less is not. And as many sums as may be kept: sizes 1, 2, 4 .. wide,
- * worth as much, have each width below 2^20 as a sum; below 2^21 they are too many, for which no memory is taken. */
+/* So many steps as were counted are enough, and one less is not. And as many sums as may be kept: sizes 1, 2, 4 ..
+ * wide, worth as much, have each width below 2^20 as a sum; below 2^21 they are too many, for which no memory is
+ * taken. */
 START_TEST(limits_are_what_may_just_be_used)
 {
     static struct fenced f;
@@ -336,9 +363,10 @@ START_TEST(limits_are_what_may_just_be_used)
     struct failing_allocator failing;
     int64_t enough_steps = MUCH;
     for (int32_t less = 0; less < 3; less++) {
-        uint64_t seed = 11;
-        make_stacks(&f, &seed);
-        f.worths[1] = 1;
+        fence(&f);
+        add_size(&f, 2, 1, MUCH, 2);
+        add_size(&f, 3, 1, 2, 6);
+        add_way(&f, 10, 4, 0, 0);
         start_most(&most, &f, &told, &failing, less == 0 ? MUCH : enough_steps - (less == 2));
         msl_most_of(&most, 0, f.worths + 1, 0);
         ck_status(most.status, less == 2 ? MUSLIN_ERR_WORK_LIMIT : MUSLIN_OK);
@@ -575,6 +603,7 @@ Suite *cutplan_most_suite(void)
     TCase *tcase = tcase_create("most");
     tcase_add_test(tcase, stacks_as_by_trying_all);
     tcase_add_test(tcase, pieces_are_stacked_once);
+    tcase_add_test(tcase, sizes_are_stacked_both_ways);
     tcase_add_test(tcase, what_area_tells_is_not_looked_for);
     tcase_add_test(tcase, sums_that_can_not_come_above_are_left_out);
     tcase_add_test(tcase, no_more_is_laid_than_fits);

@@ -250,7 +250,8 @@ START_TEST(what_is_not_wanted_is_not_packed)
         msl_pack_add(&packing, &t.cutting, 0, 0, 3);
         msl_pack_add(&packing, &t.cutting, 0, 0, 0);
         ck_assert_int_eq(packing.size_count, 1);
-        ck_assert_int_eq(msl_pack(&packing, &t.cutting, 0, MSL_PACK_ROOM + more), more ? MSL_PACK_UNKNOWN : MSL_PACK_YES);
+        ck_assert_int_eq(msl_pack(&packing, &t.cutting, 0, MSL_PACK_ROOM + more),
+                         more ? MSL_PACK_UNKNOWN : MSL_PACK_YES);
     }
 }
 END_TEST

@@ -366,8 +366,8 @@ static struct msl_workshop *open_rounding(struct tiny *t, int sheet)
     return workshop;
 }
 
-/* Whole levels stay; of what is beyond, sheets are rounded up or down by chance, strips by all of chance at the first of
- * four tries, then a half, a quarter and an eighth of it: so seven eighths up at the last only if these just suffice. */
+/* Whole levels stay; of what is beyond, sheets are rounded up or down by chance, strips by all of chance at the first
+ * of four tries, then a half, a quarter and an eighth of it: so seven eighths go up at the last at most. */
 START_TEST(levels_are_rounded_by_chance)
 {
     for (int sheet = 0; sheet < 2; sheet++) {

@@ -154,22 +154,29 @@ static inline void chance_pieces(struct tiny *t, uint64_t *seed)
     const int64_t side = 3 + 2 * tiny_chance(seed, 2);
     int64_t left = SETS_PIECES - tiny_chance(seed, 3);
     tiny_start(t);
-    while (left > 0) {
+    while (left > 0) { /* drawn in an order that no compiler changes */
         const int64_t count = 1 + tiny_chance(seed, left < 3 ? left : 3);
-        struct msl_piece_size *size = tiny_size(t, 1 + tiny_chance(seed, side), 1 + tiny_chance(seed, side), count, 0);
-        if (tiny_chance(seed, 3) == 0 && size->across != size->along) {
-            size->turned_across = size->along;
-            size->turned_along = size->across;
+        const int64_t along = 1 + tiny_chance(seed, side);
+        const int64_t across = 1 + tiny_chance(seed, side);
+        struct msl_piece_size *size = tiny_size(t, across, along, count, 0);
+        if (tiny_chance(seed, 3) == 0 && across != along) {
+            size->turned_across = along;
+            size->turned_along = across;
         } else if (tiny_chance(seed, 4) == 0) {
             size->run_in = tiny_chance(seed, 3);
             size->level = 1;
         }
         left -= count;
     }
+    const int64_t sheets = 1 + tiny_chance(seed, 2);
+    const int64_t length = side + tiny_chance(seed, 5);
+    const int64_t width = side + tiny_chance(seed, 5);
     tiny_heights(t);
-    tiny_stock(t, side + tiny_chance(seed, 5), side + tiny_chance(seed, 5), 1 + tiny_chance(seed, 2), 1);
-    if (tiny_chance(seed, 2) == 0)
-        tiny_stock(t, 2 + tiny_chance(seed, 4), 2 + tiny_chance(seed, 4), 1, 1);
+    tiny_stock(t, width, length, sheets, 1);
+    if (tiny_chance(seed, 2) == 0) {
+        const int64_t other_length = 2 + tiny_chance(seed, 4);
+        tiny_stock(t, 2 + tiny_chance(seed, 4), other_length, 1, 1);
+    }
     const struct msl_way tempting = { 0, 100, 100, 1, 0, 0, 0 };
     t->ways[t->cutting.way_count] = tempting; /* behind them */
     t->heights[t->cutting.height_count] = 1;
