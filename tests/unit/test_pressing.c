@@ -1097,9 +1097,9 @@ START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
 }
 END_TEST
 
-/* Two geese that fly apart make a block that looks the same by a half turn. In the middle of its top and of its bottom
- * end two slanted seams at one place, so it is not turned: of two side by side, whose long seams meet, one is pressed the
- * other way. */
+/* Two geese that fly apart, made by two methods, are a block that looks the same by a half turn. In the middle of its top
+ * and of its bottom end two slanted seams at one place, so it is not turned: of two side by side, whose long seams meet,
+ * one is pressed the other way. */
 START_TEST(where_two_slanted_seams_end_at_one_place_nothing_is_turned)
 {
     struct sewn s;
@@ -1107,11 +1107,15 @@ START_TEST(where_two_slanted_seams_end_at_one_place_nothing_is_turned)
     struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
     const muslin_id fabrics[] = { s.blue, s.white };
     muslin_id goose = 0;
+    muslin_id other = 0;
     spec.kind = MUSLIN_UNIT_FLYING_GEESE;
     spec.method = MUSLIN_UNIT_METHOD_FLIPPED_CORNERS;
     spec.width = fixed_of(s.quilt, 2 * A_STRIP);
     ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &goose, NULL));
-    const muslin_id apart[] = { goose, turn_of(s.quilt, goose, 2) };
+    spec.method = MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME;
+    ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &other, NULL));
+    ck_assert_int_ne(goose, other);
+    const muslin_id apart[] = { goose, turn_of(s.quilt, other, 2) };
     const muslin_id block = join_of(s.quilt, MUSLIN_AXIS_DOWN, apart, 2);
     const muslin_id two[] = { block, block };
     struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
