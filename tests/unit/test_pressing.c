@@ -201,8 +201,8 @@ START_TEST(places_two_repeats_apart_are_alike_in_long_joins)
 }
 END_TEST
 
-/* So many rows of two squares, all held to the left, so that nothing nests: the first of every few of another fabric. Tells
- * at how many seams exceptions are told, and how many there are. */
+/* So many rows of two squares, all held to the left, so that nothing nests: the first of every few of another fabric.
+ * Tells at how many seams exceptions are told, and how many there are. */
 static size_t told_of_rows(int64_t rows, int64_t repeat, int64_t *in_all)
 {
     struct nine nine;
@@ -469,8 +469,8 @@ START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
 }
 END_TEST
 
-/* A row of four squares over itself, below one that is held to the left: it is pressed to the right there and to the left
- * below, and being labelled it is not turned. Shown is the way that more of its three seams prefer. */
+/* A row of four squares over itself, below one that is held to the left: it is pressed to the right there and to the
+ * left below, and being labelled it is not turned. Shown is the way that more of its three seams prefer. */
 START_TEST(of_both_ways_the_one_that_more_seams_prefer_is_shown)
 {
     for (int pattern = 0; pattern < 8; pattern++) {
@@ -835,12 +835,12 @@ static muslin_id open_block(struct muslin_quilt *quilt, muslin_id square)
     return join_pressed(quilt, MUSLIN_AXIS_DOWN, MUSLIN_SEAM_PRESS_OPEN, rows, 2);
 }
 
-/* Two such blocks beside each other, their seam to the right, over two of another fabric. In every block one of the rows
- * is turned end for end, so that both nest; a block is taken the other way by turning its other row instead. It cannot
- * be turned itself: its lower row, opposite to the upper one, would come to lie as the upper one did. One pair is to be
- * turned, so that both long seams nest: its blocks are taken opposite ways, then all its ends are the other way. Those of
- * the other pair are taken so that they nest with them. So none of the seven meetings is an exception, also where there
- * is no work to look for it. */
+/* Two such blocks beside each other, their seam to the right, over two of another fabric. In every block one of the
+ * rows is turned end for end, so that both nest; a block is taken the other way by turning its other row instead. It
+ * cannot be turned itself: its lower row, opposite to the upper one, would come to lie as the upper one did. One pair
+ * is to be turned, so that both long seams nest: its blocks are taken opposite ways, then all its ends are the other
+ * way. Those of the other pair are taken so that they nest with them. So none of the seven meetings is an exception,
+ * also where there is no work to look for it. */
 static muslin_id open_pairs(struct nine *nine)
 {
     struct muslin_quilt *quilt = nine->s.quilt;
@@ -870,8 +870,8 @@ START_TEST(what_can_be_pressed_the_other_way_need_not_be_turned)
 }
 END_TEST
 
-/* Both beside each other, apart: the pairs, one of which is to be turned, and the blocks that had better not be. Neither
- * all that can be turned nor nothing of it is best: one exception is. */
+/* Both beside each other, apart: the pairs, one of which is to be turned, and the blocks that had better not be.
+ * Neither all that can be turned nor nothing of it is best: one exception is. */
 START_TEST(what_is_turned_is_chosen_one_by_one)
 {
     struct nine nine;
@@ -916,10 +916,10 @@ START_TEST(blocks_that_are_asked_for_are_turned_one_by_one)
 }
 END_TEST
 
-/* A low dark piece over a high light one, beside it the high one over the low one: the same by a half turn, when the seam
- * of either column comes to lie where the other's was. Two such blocks with a piece between them in a row that keeps its
- * order, and the row once more below it: that one is pressed the other way, and the blocks in it are turned. For that
- * both columns are pressed alike, one of them not to the dark. */
+/* A low dark piece over a high light one, beside it the high one over the low one: the same by a half turn, when the
+ * seam of either column comes to lie where the other's was. Two such blocks with a piece between them in a row that
+ * keeps its order, and the row once more below it: that one is pressed the other way, and the blocks in it are turned.
+ * For that both columns are pressed alike, one of them not to the dark. */
 START_TEST(blocks_of_a_row_that_is_pressed_the_other_way_are_turned)
 {
     struct nine nine;
@@ -930,7 +930,8 @@ START_TEST(blocks_of_a_row_that_is_pressed_the_other_way_are_turned)
     const muslin_id high = patch_of(quilt, fabric_so_dark(quilt, 20), nine.s.two, fixed_of(quilt, 2 * A_STRIP));
     const muslin_id left[] = { nine.dark, high };
     const muslin_id right[] = { high, nine.dark };
-    const muslin_id columns[] = { join_of(quilt, MUSLIN_AXIS_DOWN, left, 2), join_of(quilt, MUSLIN_AXIS_DOWN, right, 2) };
+    const muslin_id columns[] = { join_of(quilt, MUSLIN_AXIS_DOWN, left, 2),
+                                  join_of(quilt, MUSLIN_AXIS_DOWN, right, 2) };
     const muslin_id block = join_of(quilt, MUSLIN_AXIS_ACROSS, columns, 2);
     const muslin_id pieces[] = {
         block, patch_of(quilt, nine.s.white, nine.s.two, fixed_of(quilt, 3 * A_STRIP)), block
@@ -959,8 +960,8 @@ START_TEST(blocks_of_a_row_that_is_pressed_the_other_way_are_turned)
 END_TEST
 
 /* A dark square over a light one, a high piece, a light square over a dark one: the same by a half turn. The first
- * column's seam is asked for, whichever way; of two blocks below each other, whose upright seams meet, the second one is
- * turned, as the other column's seam goes where it must for that: opposite to the first one's, turned. */
+ * column's seam is asked for, whichever way; of two blocks below each other, whose upright seams meet, the second one
+ * is turned, as the other column's seam goes where it must for that: opposite to the first one's, turned. */
 START_TEST(what_is_asked_for_in_part_is_turned)
 {
     for (int32_t press = MUSLIN_SEAM_PRESS_TO_FIRST; press <= MUSLIN_SEAM_PRESS_TO_LAST; press++) {
@@ -1097,9 +1098,9 @@ START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
 }
 END_TEST
 
-/* Two geese that fly apart, made by two methods, are a block that looks the same by a half turn. In the middle of its top
- * and of its bottom end two slanted seams at one place, so it is not turned: of two side by side, whose long seams meet,
- * one is pressed the other way. */
+/* Two geese that fly apart, made by two methods, are a block that looks the same by a half turn. In the middle of its
+ * top and of its bottom end two slanted seams at one place, so it is not turned: of two side by side, whose long seams
+ * meet, one is pressed the other way. */
 START_TEST(where_two_slanted_seams_end_at_one_place_nothing_is_turned)
 {
     struct sewn s;
@@ -1133,9 +1134,9 @@ START_TEST(where_two_slanted_seams_end_at_one_place_nothing_is_turned)
 }
 END_TEST
 
-/* Two rows of a dark and a light square in turn, asked for to the left and to the right, so that they nest; the long seam
- * upwards. By a half turn it looks the same, and its long seam lies the other way, but the short ones lie as before. So
- * no work is needed to know that where two of them meet, one meeting is an exception. */
+/* Two rows of a dark and a light square in turn, asked for to the left and to the right, so that they nest; the long
+ * seam upwards. By a half turn it looks the same, and its long seam lies the other way, but the short ones lie as
+ * before. So no work is needed to know that where two of them meet, one meeting is an exception. */
 START_TEST(what_can_never_be_turned_takes_no_search)
 {
     struct nine nine;
@@ -1228,9 +1229,9 @@ static muslin_id half_square(struct sewn *s)
     return id;
 }
 
-/* Half-squares with their points together in the middle of an edge, a wide piece, and the same turned by a half: by a half
- * turn the block looks the same. Where points end at its edges, a seam at right angles ends, too, and counts alone. So
- * of two blocks side by side, whose long seams meet, one is turned. */
+/* Half-squares with their points together in the middle of an edge, a wide piece, and the same turned by a half: by a
+ * half turn the block looks the same. Where points end at its edges, a seam at right angles ends, too, and counts
+ * alone. So of two blocks side by side, whose long seams meet, one is turned. */
 START_TEST(beside_seams_at_right_angles_slanted_ones_do_not_count)
 {
     struct sewn s;
@@ -1301,8 +1302,8 @@ START_TEST(a_pinwheel_of_half_squares_spins)
 }
 END_TEST
 
-/* A half-square between two mirror images: at its head it meets one, at its foot the other, and both are pressed otherwise.
- * So it is shown as the two are, though it comes first of all nodes. */
+/* A half-square between two mirror images: at its head it meets one, at its foot the other, and both are pressed
+ * otherwise. So it is shown as the two are, though it comes first of all nodes. */
 START_TEST(a_unit_is_shown_as_most_of_its_copies_are)
 {
     struct sewn s;
@@ -1427,7 +1428,8 @@ START_TEST(the_seams_of_a_pinwheel_have_their_ends)
 }
 END_TEST
 
-/* Two squares side by side, so dark: 0 is not stated. The seam goes to the darker one, where both are stated and differ. */
+/* Two squares side by side, so dark: 0 is not stated. The seam goes to the darker one, where both are stated and
+ * differ. */
 START_TEST(the_darker_of_two_is_the_one_that_is_stated_so)
 {
     static const int32_t darkness[] = { 0, 1, 2, 50, 100 };
@@ -1746,8 +1748,8 @@ static muslin_id trimmed_by(struct sewn *s, muslin_id node, muslin_len top, musl
     return id;
 }
 
-/* Three squares, two wide pieces, three squares: trimmed at once or bit by bit, above or below, two seams end there until
- * a whole square is gone; those of the middle row, laid bare, are not looked at. */
+/* Three squares, two wide pieces, three squares: trimmed at once or bit by bit, above or below, two seams end there
+ * until a whole square is gone; those of the middle row, laid bare, are not looked at. */
 START_TEST(what_is_trimmed_bit_by_bit_is_trimmed_by_all_of_it)
 {
     static const muslin_len bits[] = { 1, 8000, A_STRIP - 8001, A_STRIP - 8000, A_STRIP - 1, A_STRIP };
@@ -1869,8 +1871,8 @@ static muslin_id held_line(struct sewn *s, int32_t axis, size_t n)
     return id;
 }
 
-/* The same wheel beside, above, below or at the other side of three squares: on each side two seams end, an arm's in its
- * middle and the one that closes the next arm, and meet those of the squares. Arms and squares are all held to the
+/* The same wheel beside, above, below or at the other side of three squares: on each side two seams end, an arm's in
+ * its middle and the one that closes the next arm, and meet those of the squares. Arms and squares are all held to the
  * first: so the arm's seam and what it meets do not nest. At the left and above it is the first third of the side, at
  * the right and below the second, from the left or from below. */
 START_TEST(on_every_side_of_a_pinwheel_two_seams_end)
@@ -1954,9 +1956,9 @@ START_TEST(blocks_on_point_meet_as_in_a_straight_setting)
 }
 END_TEST
 
-/* Nine-patches whose rows are all held to the left and keep their order: none of them is taken the other way, so that none
- * of the two seams on the edges between them nests. Where is told on the seam there, which is another one for each row
- * and for each two neighbours. */
+/* Nine-patches whose rows are all held to the left and keep their order: none of them is taken the other way, so that
+ * none of the two seams on the edges between them nests. Where is told on the seam there, which is another one for each
+ * row and for each two neighbours. */
 START_TEST(exceptions_on_point_lie_on_the_seams_between_blocks)
 {
     for (int64_t columns = 1; columns <= 3; columns++)
@@ -2260,10 +2262,10 @@ START_TEST(the_same_request_gives_the_same_plan)
 }
 END_TEST
 
-/* Doubled again and again, an edge has more pieces than anyone sews. A row of 2^k has 2^k pieces above, as many below, and
- * two at its ends; its halves, which are held against each other, have 2^k + 2 each, but for those of the first row, in
- * which no seams end. That is 2^(k + 2) + 6, less 8 once; from the first to the m-th row 2^(m + 3) - 16 + 6 m, which is
- * more than 2^26 from m = 23 on: 2^26 + 122. */
+/* Doubled again and again, an edge has more pieces than anyone sews. A row of 2^k has 2^k pieces above, as many below,
+ * and two at its ends; its halves, which are held against each other, have 2^k + 2 each, but for those of the first
+ * row, in which no seams end. That is 2^(k + 2) + 6, less 8 once; from the first to the m-th row 2^(m + 3) - 16 + 6 m,
+ * which is more than 2^26 from m = 23 on: 2^26 + 122. */
 START_TEST(edges_of_too_many_pieces_are_refused)
 {
     struct sewn s;
@@ -2431,8 +2433,9 @@ static int32_t end_it(void *context, int64_t work, int64_t best, int64_t bound)
 }
 
 /* Told from below zero it goes on for so many calls. What it is ended with is a plan, and without an end nothing
- * changes. Where nothing can be turned and all is searched, a call tells of a plan as good as the one with which the last
- * could be ended; where not, of the bound that the plan has in the end. There is no more work than for four plans. */
+ * changes. Where nothing can be turned and all is searched, a call tells of a plan as good as the one with which the
+ * last could be ended; where not, of the bound that the plan has in the end. There is no more work than for four plans.
+ * */
 static void ck_progress(const struct muslin_solution *solution, struct failing_allocator *own, int turns)
 {
     int64_t before = INT64_MAX;

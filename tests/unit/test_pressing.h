@@ -65,8 +65,8 @@ static inline struct muslin_pressing_exception *exceptions_of(const struct musli
     return rows;
 }
 
-/* Every exception lies on the seam that is told with it, between its ends, to the nearest ticks. Returns how many there are
- * in this node. */
+/* Every exception lies on the seam that is told with it, between its ends, to the nearest ticks. Returns how many there
+ * are in this node. */
 static inline int64_t exceptions_on_seams(const struct muslin_pressing *plan, muslin_id node)
 {
     size_t n;
