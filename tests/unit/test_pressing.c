@@ -959,7 +959,7 @@ START_TEST(blocks_of_a_row_that_is_pressed_the_other_way_are_turned)
 }
 END_TEST
 
-/* A dark square over a light one, a high piece, a light square over a dark one: the same by a half turn. The first
+/* A light piece over a dark one, a high piece, a dark one over a light one: the same by a half turn. The first
  * column's seam is asked for, whichever way; of two blocks below each other, whose upright seams meet, the second one
  * is turned, as the other column's seam goes where it must for that: opposite to the first one's, turned. */
 START_TEST(what_is_asked_for_in_part_is_turned)
@@ -968,10 +968,13 @@ START_TEST(what_is_asked_for_in_part_is_turned)
         struct nine nine;
         begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
         struct muslin_quilt *quilt = nine.s.quilt;
-        const muslin_id left[] = { nine.dark, nine.light };
-        const muslin_id right[] = { nine.light, nine.dark };
+        const muslin_id two = fixed_of(quilt, 2 * A_STRIP);
+        const muslin_id dark = patch_of(quilt, fabric_so_dark(quilt, 80), two, nine.s.two);
+        const muslin_id light = patch_of(quilt, fabric_so_dark(quilt, 20), two, nine.s.two);
+        const muslin_id left[] = { light, dark };
+        const muslin_id right[] = { dark, light };
         const muslin_id columns[] = { join_pressed(quilt, MUSLIN_AXIS_DOWN, press, left, 2),
-                                      patch_of(quilt, nine.s.white, nine.s.two, fixed_of(quilt, 2 * A_STRIP)),
+                                      patch_of(quilt, nine.s.white, nine.s.two, two),
                                       join_of(quilt, MUSLIN_AXIS_DOWN, right, 2) };
         const muslin_id block = join_of(quilt, MUSLIN_AXIS_ACROSS, columns, 3);
         const muslin_id blocks[] = { block, block };
@@ -1982,6 +1985,32 @@ START_TEST(exceptions_on_point_lie_on_the_seams_between_blocks)
 }
 END_TEST
 
+/* Half-squares and their mirror images in turn: points meet at an end of each edge between two of them, as on any grid.
+ * But along the seams between rows those within the rows end there, too, and count alone: so it is one more meeting
+ * than of plain squares for each two neighbours of a row. */
+START_TEST(points_on_point_meet_within_rows)
+{
+    for (int64_t columns = 1; columns <= 3; columns++)
+        for (int64_t rows = 1; rows <= 3; rows++) {
+            struct sewn s;
+            begin_sewing(&s);
+            const muslin_id half = half_square(&s);
+            const muslin_id mirrored = mirror_of(s.quilt, half);
+            const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+            muslin_id blocks[13];
+            muslin_id plain[13];
+            for (int i = 0; i < 13; i++) {
+                blocks[i] = i < columns * rows ? half : mirrored;
+                plain[i] = square;
+            }
+            const int64_t more = totals_pressed(s.quilt, field_of(&s, columns, rows, blocks)).meetings -
+                                 totals_pressed(s.quilt, field_of(&s, columns, rows, plain)).meetings;
+            ck_assert_int_eq(more, 2 * (columns - 1) * (rows - 1));
+            end_sewing(&s);
+        }
+}
+END_TEST
+
 /* A join that asks can make blocks on point clash: where, is told in the field. */
 START_TEST(exceptions_on_point_are_told_where_they_lie_in_the_field)
 {
@@ -2844,6 +2873,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, on_every_side_of_a_pinwheel_two_seams_end);
     tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
     tcase_add_test(tests, exceptions_on_point_lie_on_the_seams_between_blocks);
+    tcase_add_test(tests, points_on_point_meet_within_rows);
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
     tcase_add_test(tests, slanted_seams_meet_where_one_goes_on_from_another);
