@@ -1860,6 +1860,24 @@ START_TEST(what_is_sewn_round_a_centre_meets_along_its_four_seams)
 }
 END_TEST
 
+/* Of small squares, four by two an arm and two by two the centre: along each of the four seams three end on the arm's
+ * side, and on the other one of the centre, one of the next arm, and the seam that closes that. Within an arm three
+ * meet, and one within the centre. */
+START_TEST(small_squares_round_a_centre_meet_all_along_its_seams)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id level = repeat_of(s.quilt, square, 4, 2);
+    const muslin_id upright = repeat_of(s.quilt, square, 2, 4);
+    const muslin_id centre = repeat_of(s.quilt, square, 2, 2);
+    const muslin_id wheel = pinwheel_of(s.quilt, centre, level, upright, level, upright);
+    ck_assert_int_eq(totals_pressed(s.quilt, wheel).meetings, 4 * 3 + 4 * 3 + 1);
+    ck_assert_int_eq(totals_pressed(s.quilt, mirror_of(s.quilt, wheel)).meetings, 4 * 3 + 4 * 3 + 1);
+    end_sewing(&s);
+}
+END_TEST
+
 /* Squares in a line that keeps its order, held to the first. */
 static muslin_id held_line(struct sewn *s, int32_t axis, size_t n)
 {
@@ -1908,6 +1926,50 @@ START_TEST(on_every_side_of_a_pinwheel_two_seams_end)
             muslin_solution_free(solution);
         }
     end_sewing(&s);
+}
+END_TEST
+
+/* A column of two squares beside one of three lies at its top, so that its seam meets the upper one of the other. */
+START_TEST(what_is_lower_lies_at_the_top)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id high = held_line(&s, MUSLIN_AXIS_DOWN, 3);
+    const muslin_id low = held_line(&s, MUSLIN_AXIS_DOWN, 2);
+    const muslin_id all[] = { high, low, high };
+    for (int first = 0; first < 2; first++) {
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, all + first, 2));
+        struct muslin_pressing *plan = pressed(solution);
+        size_t n;
+        struct muslin_pressing_exception *rows = exceptions_of(plan, &n);
+        ck_assert_int_eq(totals_of(plan).meetings, 1);
+        ck_assert_uint_eq(n, 1);
+        ck_assert_int_eq(rows[0].x, A_STRIP);
+        ck_assert_int_eq(rows[0].y, 2 * A_STRIP);
+        free(rows);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* Seams that end no more than two ticks apart meet. */
+START_TEST(two_ticks_apart_is_one_place)
+{
+    for (muslin_len apart = -4; apart <= 4; apart++) {
+        struct sewn s;
+        begin_sewing(&s);
+        const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+        const muslin_id even[] = { square, square };
+        const muslin_id uneven[] = { patch_of(s.quilt, s.blue, fixed_of(s.quilt, A_STRIP + apart), s.two),
+                                     patch_of(s.quilt, s.blue, fixed_of(s.quilt, A_STRIP - apart), s.two) };
+        const muslin_id rows[] = { join_of(s.quilt, MUSLIN_AXIS_ACROSS, even, 2),
+                                   join_of(s.quilt, MUSLIN_AXIS_ACROSS, uneven, 2) };
+        ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2)).meetings,
+                         llabs(apart) <= 2);
+        end_sewing(&s);
+    }
 }
 END_TEST
 
@@ -2871,6 +2933,9 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, a_row_on_end_meets_a_column);
     tcase_add_test(tests, what_is_sewn_round_a_centre_meets_along_its_four_seams);
     tcase_add_test(tests, on_every_side_of_a_pinwheel_two_seams_end);
+    tcase_add_test(tests, small_squares_round_a_centre_meet_all_along_its_seams);
+    tcase_add_test(tests, what_is_lower_lies_at_the_top);
+    tcase_add_test(tests, two_ticks_apart_is_one_place);
     tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
     tcase_add_test(tests, exceptions_on_point_lie_on_the_seams_between_blocks);
     tcase_add_test(tests, points_on_point_meet_within_rows);
