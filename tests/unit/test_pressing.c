@@ -2374,6 +2374,7 @@ START_TEST(edges_of_too_many_pieces_are_refused)
         ck_status(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, &problem), MUSLIN_ERR_WORK_LIMIT);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
         ck_assert_int_eq(problem.limit, 67108864);
+        ck_assert_int_eq(problem.at, 0);
         ck_assert_int_eq(problem.value, 67108864 + 122);
         ck_assert_ptr_null(plan);
         muslin_solution_free(solution);
