@@ -2073,6 +2073,48 @@ START_TEST(points_on_point_meet_within_rows)
 }
 END_TEST
 
+/* Four geese that fly to the middle of a pinwheel: the point of each, of two slanted seams, meets the end of the seam
+ * that closes the next arm. */
+START_TEST(points_round_a_centre_meet_the_seams_between_arms)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, s.two, 2);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id wheel = pinwheel_of(s.quilt, square, turn_of(s.quilt, goose, 2), turn_of(s.quilt, goose, 3), goose,
+                                        turn_of(s.quilt, goose, 1));
+    ck_assert_int_eq(totals_pressed(s.quilt, wheel).meetings, 4 * 2);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Two geese that fly apart as blocks on point: within each, points meet at both ends of the seam between them; next to
+ * each other in a row those seams meet, and from row to row two slanted seams meet two. */
+START_TEST(geese_on_point_meet_from_row_to_row)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, s.two, 2);
+    const muslin_id apart[] = { goose, turn_of(s.quilt, goose, 2) };
+    const muslin_id block = join_of(s.quilt, MUSLIN_AXIS_DOWN, apart, 2);
+    const muslin_id square = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 2 * A_STRIP), fixed_of(s.quilt, 2 * A_STRIP));
+    muslin_id blocks[13];
+    muslin_id plain[13];
+    for (int i = 0; i < 13; i++) {
+        blocks[i] = block;
+        plain[i] = square;
+    }
+    for (int64_t columns = 1; columns <= 3; columns++)
+        for (int64_t rows = 1; rows <= 3; rows++) {
+            const int64_t between = (columns - 1) * (rows - 1);
+            const int64_t more = totals_pressed(s.quilt, field_of(&s, columns, rows, blocks)).meetings -
+                                 totals_pressed(s.quilt, field_of(&s, columns, rows, plain)).meetings;
+            ck_assert_int_eq(more, 2 * (columns * rows + between) + 2 * between + 4 * 2 * between);
+        }
+    end_sewing(&s);
+}
+END_TEST
+
 /* A join that asks can make blocks on point clash: where, is told in the field. */
 START_TEST(exceptions_on_point_are_told_where_they_lie_in_the_field)
 {
@@ -2940,6 +2982,8 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
     tcase_add_test(tests, exceptions_on_point_lie_on_the_seams_between_blocks);
     tcase_add_test(tests, points_on_point_meet_within_rows);
+    tcase_add_test(tests, points_round_a_centre_meet_the_seams_between_arms);
+    tcase_add_test(tests, geese_on_point_meet_from_row_to_row);
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
     tcase_add_test(tests, slanted_seams_meet_where_one_goes_on_from_another);
