@@ -2088,6 +2088,30 @@ START_TEST(points_round_a_centre_meet_the_seams_between_arms)
 }
 END_TEST
 
+/* One half-square in the outer corner of an arm, its point at the end of the seam along it: nothing is there on the other
+ * side. Where the arm's own seam ends, the one that closes the next arm does, too. */
+START_TEST(no_seam_meets_what_ends_at_its_own_end)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id half = half_square(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id level = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 2 * A_STRIP), s.two);
+    const muslin_id upright = patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 2 * A_STRIP));
+    const muslin_id above[] = { half, square };
+    const muslin_id left[] = { mirror_of(s.quilt, half), square };
+    ck_assert_int_eq(totals_pressed(s.quilt, pinwheel_of(s.quilt, square, join_of(s.quilt, MUSLIN_AXIS_ACROSS, above, 2),
+                                                         upright, level, upright))
+                         .meetings,
+                     1);
+    ck_assert_int_eq(totals_pressed(s.quilt, pinwheel_of(s.quilt, square, level, upright, level,
+                                                         join_of(s.quilt, MUSLIN_AXIS_DOWN, left, 2)))
+                         .meetings,
+                     1);
+    end_sewing(&s);
+}
+END_TEST
+
 /* Two geese that fly apart as blocks on point: within each, points meet at both ends of the seam between them; next to
  * each other in a row those seams meet, and from row to row two slanted seams meet two. */
 START_TEST(geese_on_point_meet_from_row_to_row)
@@ -2983,6 +3007,7 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, exceptions_on_point_lie_on_the_seams_between_blocks);
     tcase_add_test(tests, points_on_point_meet_within_rows);
     tcase_add_test(tests, points_round_a_centre_meet_the_seams_between_arms);
+    tcase_add_test(tests, no_seam_meets_what_ends_at_its_own_end);
     tcase_add_test(tests, geese_on_point_meet_from_row_to_row);
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
