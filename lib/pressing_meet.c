@@ -296,8 +296,7 @@ static void meet_in(struct msl_nesting *nesting, uint32_t node)
 {
     switch (msl_kind_of(nesting->plan, node)) {
     case MUSLIN_NODE_JOIN:
-        if (msl_own_places(nesting->plan, node) > 0)
-            meet_in_join(nesting, node);
+        meet_in_join(nesting, node);
         break;
     case MUSLIN_NODE_PINWHEEL:
         msl_meet_in_pinwheel(nesting, node);

@@ -23,9 +23,7 @@ muslin_status muslin_pressing_totals(const struct muslin_pressing *pressing, str
     msl_want_output(&check, out, TOTALS_LEAST);
     if (check.status != MUSLIN_OK)
         return check.status;
-    struct muslin_pressing_total totals = pressing->totals;
-    totals.size = sizeof totals;
-    msl_write_struct(out, &totals, sizeof totals);
+    msl_write_struct(out, &pressing->totals, sizeof pressing->totals);
     return MUSLIN_OK;
 }
 

@@ -201,8 +201,8 @@ START_TEST(places_two_repeats_apart_are_alike_in_long_joins)
 }
 END_TEST
 
-/* So many rows of two squares, all held to the left, so that nothing nests: the first of every few of another fabric. Tells
- * at how many seams exceptions are told, and how many there are. */
+/* So many rows of two squares, all held to the left, so that nothing nests: the first of every few of another fabric.
+ * Tells at how many seams exceptions are told, and how many there are. */
 static size_t told_of_rows(int64_t rows, int64_t repeat, int64_t *in_all)
 {
     struct nine nine;
@@ -469,8 +469,8 @@ START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
 }
 END_TEST
 
-/* A row of four squares over itself, below one that is held to the left: it is pressed to the right there and to the left
- * below, and being labelled it is not turned. Shown is the way that more of its three seams prefer. */
+/* A row of four squares over itself, below one that is held to the left: it is pressed to the right there and to the
+ * left below, and being labelled it is not turned. Shown is the way that more of its three seams prefer. */
 START_TEST(of_both_ways_the_one_that_more_seams_prefer_is_shown)
 {
     for (int pattern = 0; pattern < 8; pattern++) {
@@ -835,12 +835,12 @@ static muslin_id open_block(struct muslin_quilt *quilt, muslin_id square)
     return join_pressed(quilt, MUSLIN_AXIS_DOWN, MUSLIN_SEAM_PRESS_OPEN, rows, 2);
 }
 
-/* Two such blocks beside each other, their seam to the right, over two of another fabric. In every block one of the rows
- * is turned end for end, so that both nest; a block is taken the other way by turning its other row instead. It cannot
- * be turned itself: its lower row, opposite to the upper one, would come to lie as the upper one did. One pair is to be
- * turned, so that both long seams nest: its blocks are taken opposite ways, then all its ends are the other way. Those of
- * the other pair are taken so that they nest with them. So none of the seven meetings is an exception, also where there
- * is no work to look for it. */
+/* Two such blocks beside each other, their seam to the right, over two of another fabric. In every block one of the
+ * rows is turned end for end, so that both nest; a block is taken the other way by turning its other row instead. It
+ * cannot be turned itself: its lower row, opposite to the upper one, would come to lie as the upper one did. One pair
+ * is to be turned, so that both long seams nest: its blocks are taken opposite ways, then all its ends are the other
+ * way. Those of the other pair are taken so that they nest with them. So none of the seven meetings is an exception,
+ * also where there is no work to look for it. */
 static muslin_id open_pairs(struct nine *nine)
 {
     struct muslin_quilt *quilt = nine->s.quilt;
@@ -870,8 +870,8 @@ START_TEST(what_can_be_pressed_the_other_way_need_not_be_turned)
 }
 END_TEST
 
-/* Both beside each other, apart: the pairs, one of which is to be turned, and the blocks that had better not be. Neither
- * all that can be turned nor nothing of it is best: one exception is. */
+/* Both beside each other, apart: the pairs, one of which is to be turned, and the blocks that had better not be.
+ * Neither all that can be turned nor nothing of it is best: one exception is. */
 START_TEST(what_is_turned_is_chosen_one_by_one)
 {
     struct nine nine;
@@ -916,10 +916,10 @@ START_TEST(blocks_that_are_asked_for_are_turned_one_by_one)
 }
 END_TEST
 
-/* A low dark piece over a high light one, beside it the high one over the low one: the same by a half turn, when the seam
- * of either column comes to lie where the other's was. Two such blocks with a piece between them in a row that keeps its
- * order, and the row once more below it: that one is pressed the other way, and the blocks in it are turned. For that
- * both columns are pressed alike, one of them not to the dark. */
+/* A low dark piece over a high light one, beside it the high one over the low one: the same by a half turn, when the
+ * seam of either column comes to lie where the other's was. Two such blocks with a piece between them in a row that
+ * keeps its order, and the row once more below it: that one is pressed the other way, and the blocks in it are turned.
+ * For that both columns are pressed alike, one of them not to the dark. */
 START_TEST(blocks_of_a_row_that_is_pressed_the_other_way_are_turned)
 {
     struct nine nine;
@@ -930,7 +930,8 @@ START_TEST(blocks_of_a_row_that_is_pressed_the_other_way_are_turned)
     const muslin_id high = patch_of(quilt, fabric_so_dark(quilt, 20), nine.s.two, fixed_of(quilt, 2 * A_STRIP));
     const muslin_id left[] = { nine.dark, high };
     const muslin_id right[] = { high, nine.dark };
-    const muslin_id columns[] = { join_of(quilt, MUSLIN_AXIS_DOWN, left, 2), join_of(quilt, MUSLIN_AXIS_DOWN, right, 2) };
+    const muslin_id columns[] = { join_of(quilt, MUSLIN_AXIS_DOWN, left, 2),
+                                  join_of(quilt, MUSLIN_AXIS_DOWN, right, 2) };
     const muslin_id block = join_of(quilt, MUSLIN_AXIS_ACROSS, columns, 2);
     const muslin_id pieces[] = {
         block, patch_of(quilt, nine.s.white, nine.s.two, fixed_of(quilt, 3 * A_STRIP)), block
@@ -958,19 +959,22 @@ START_TEST(blocks_of_a_row_that_is_pressed_the_other_way_are_turned)
 }
 END_TEST
 
-/* A dark square over a light one, a high piece, a light square over a dark one: the same by a half turn. The first
- * column's seam is asked for, whichever way; of two blocks below each other, whose upright seams meet, the second one is
- * turned, as the other column's seam goes where it must for that: opposite to the first one's, turned. */
+/* A light piece over a dark one, a high piece, a dark one over a light one: the same by a half turn. The first
+ * column's seam is asked for, whichever way; of two blocks below each other, whose upright seams meet, the second one
+ * is turned, as the other column's seam goes where it must for that: opposite to the first one's, turned. */
 START_TEST(what_is_asked_for_in_part_is_turned)
 {
     for (int32_t press = MUSLIN_SEAM_PRESS_TO_FIRST; press <= MUSLIN_SEAM_PRESS_TO_LAST; press++) {
         struct nine nine;
         begin_nine(&nine, MUSLIN_SEAM_PRESS_FREE, MUSLIN_SEAM_PRESS_FREE);
         struct muslin_quilt *quilt = nine.s.quilt;
-        const muslin_id left[] = { nine.dark, nine.light };
-        const muslin_id right[] = { nine.light, nine.dark };
+        const muslin_id two = fixed_of(quilt, 2 * A_STRIP);
+        const muslin_id dark = patch_of(quilt, fabric_so_dark(quilt, 80), two, nine.s.two);
+        const muslin_id light = patch_of(quilt, fabric_so_dark(quilt, 20), two, nine.s.two);
+        const muslin_id left[] = { light, dark };
+        const muslin_id right[] = { dark, light };
         const muslin_id columns[] = { join_pressed(quilt, MUSLIN_AXIS_DOWN, press, left, 2),
-                                      patch_of(quilt, nine.s.white, nine.s.two, fixed_of(quilt, 2 * A_STRIP)),
+                                      patch_of(quilt, nine.s.white, nine.s.two, two),
                                       join_of(quilt, MUSLIN_AXIS_DOWN, right, 2) };
         const muslin_id block = join_of(quilt, MUSLIN_AXIS_ACROSS, columns, 3);
         const muslin_id blocks[] = { block, block };
@@ -1097,9 +1101,9 @@ START_TEST(slanted_seams_take_the_place_of_slanted_ones_alone)
 }
 END_TEST
 
-/* Two geese that fly apart make a block that looks the same by a half turn. In the middle of its top and of its bottom
- * end two slanted seams at one place, so it is not turned: of two side by side, whose long seams meet, one is pressed the
- * other way. */
+/* Two geese that fly apart, made by two methods, are a block that looks the same by a half turn. In the middle of its
+ * top and of its bottom end two slanted seams at one place, so it is not turned: of two side by side, whose long seams
+ * meet, one is pressed the other way. */
 START_TEST(where_two_slanted_seams_end_at_one_place_nothing_is_turned)
 {
     struct sewn s;
@@ -1107,11 +1111,15 @@ START_TEST(where_two_slanted_seams_end_at_one_place_nothing_is_turned)
     struct muslin_quilt_unit_spec spec = MUSLIN_QUILT_UNIT_SPEC_INIT;
     const muslin_id fabrics[] = { s.blue, s.white };
     muslin_id goose = 0;
+    muslin_id other = 0;
     spec.kind = MUSLIN_UNIT_FLYING_GEESE;
     spec.method = MUSLIN_UNIT_METHOD_FLIPPED_CORNERS;
     spec.width = fixed_of(s.quilt, 2 * A_STRIP);
     ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &goose, NULL));
-    const muslin_id apart[] = { goose, turn_of(s.quilt, goose, 2) };
+    spec.method = MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME;
+    ck_ok(muslin_quilt_unit(s.quilt, &spec, fabrics, 2, &other, NULL));
+    ck_assert_int_ne(goose, other);
+    const muslin_id apart[] = { goose, turn_of(s.quilt, other, 2) };
     const muslin_id block = join_of(s.quilt, MUSLIN_AXIS_DOWN, apart, 2);
     const muslin_id two[] = { block, block };
     struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, two, 2));
@@ -1129,9 +1137,9 @@ START_TEST(where_two_slanted_seams_end_at_one_place_nothing_is_turned)
 }
 END_TEST
 
-/* Two rows of a dark and a light square in turn, asked for to the left and to the right, so that they nest; the long seam
- * upwards. By a half turn it looks the same, and its long seam lies the other way, but the short ones lie as before. So
- * no work is needed to know that where two of them meet, one meeting is an exception. */
+/* Two rows of a dark and a light square in turn, asked for to the left and to the right, so that they nest; the long
+ * seam upwards. By a half turn it looks the same, and its long seam lies the other way, but the short ones lie as
+ * before. So no work is needed to know that where two of them meet, one meeting is an exception. */
 START_TEST(what_can_never_be_turned_takes_no_search)
 {
     struct nine nine;
@@ -1224,9 +1232,9 @@ static muslin_id half_square(struct sewn *s)
     return id;
 }
 
-/* Half-squares with their points together in the middle of an edge, a wide piece, and the same turned by a half: by a half
- * turn the block looks the same. Where points end at its edges, a seam at right angles ends, too, and counts alone. So
- * of two blocks side by side, whose long seams meet, one is turned. */
+/* Half-squares with their points together in the middle of an edge, a wide piece, and the same turned by a half: by a
+ * half turn the block looks the same. Where points end at its edges, a seam at right angles ends, too, and counts
+ * alone. So of two blocks side by side, whose long seams meet, one is turned. */
 START_TEST(beside_seams_at_right_angles_slanted_ones_do_not_count)
 {
     struct sewn s;
@@ -1297,8 +1305,8 @@ START_TEST(a_pinwheel_of_half_squares_spins)
 }
 END_TEST
 
-/* A half-square between two mirror images: at its head it meets one, at its foot the other, and both are pressed otherwise.
- * So it is shown as the two are, though it comes first of all nodes. */
+/* A half-square between two mirror images: at its head it meets one, at its foot the other, and both are pressed
+ * otherwise. So it is shown as the two are, though it comes first of all nodes. */
 START_TEST(a_unit_is_shown_as_most_of_its_copies_are)
 {
     struct sewn s;
@@ -1423,7 +1431,8 @@ START_TEST(the_seams_of_a_pinwheel_have_their_ends)
 }
 END_TEST
 
-/* Two squares side by side, so dark: 0 is not stated. The seam goes to the darker one, where both are stated and differ. */
+/* Two squares side by side, so dark: 0 is not stated. The seam goes to the darker one, where both are stated and
+ * differ. */
 START_TEST(the_darker_of_two_is_the_one_that_is_stated_so)
 {
     static const int32_t darkness[] = { 0, 1, 2, 50, 100 };
@@ -1742,8 +1751,8 @@ static muslin_id trimmed_by(struct sewn *s, muslin_id node, muslin_len top, musl
     return id;
 }
 
-/* Three squares, two wide pieces, three squares: trimmed at once or bit by bit, above or below, two seams end there until
- * a whole square is gone; those of the middle row, laid bare, are not looked at. */
+/* Three squares, two wide pieces, three squares: trimmed at once or bit by bit, above or below, two seams end there
+ * until a whole square is gone; those of the middle row, laid bare, are not looked at. */
 START_TEST(what_is_trimmed_bit_by_bit_is_trimmed_by_all_of_it)
 {
     static const muslin_len bits[] = { 1, 8000, A_STRIP - 8001, A_STRIP - 8000, A_STRIP - 1, A_STRIP };
@@ -1851,6 +1860,24 @@ START_TEST(what_is_sewn_round_a_centre_meets_along_its_four_seams)
 }
 END_TEST
 
+/* Of small squares, four by two an arm and two by two the centre: along each of the four seams three end on the arm's
+ * side, and on the other one of the centre, one of the next arm, and the seam that closes that. Within an arm three
+ * meet, and one within the centre. */
+START_TEST(small_squares_round_a_centre_meet_all_along_its_seams)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id level = repeat_of(s.quilt, square, 4, 2);
+    const muslin_id upright = repeat_of(s.quilt, square, 2, 4);
+    const muslin_id centre = repeat_of(s.quilt, square, 2, 2);
+    const muslin_id wheel = pinwheel_of(s.quilt, centre, level, upright, level, upright);
+    ck_assert_int_eq(totals_pressed(s.quilt, wheel).meetings, 4 * 3 + 4 * 3 + 1);
+    ck_assert_int_eq(totals_pressed(s.quilt, mirror_of(s.quilt, wheel)).meetings, 4 * 3 + 4 * 3 + 1);
+    end_sewing(&s);
+}
+END_TEST
+
 /* Squares in a line that keeps its order, held to the first. */
 static muslin_id held_line(struct sewn *s, int32_t axis, size_t n)
 {
@@ -1865,8 +1892,8 @@ static muslin_id held_line(struct sewn *s, int32_t axis, size_t n)
     return id;
 }
 
-/* The same wheel beside, above, below or at the other side of three squares: on each side two seams end, an arm's in its
- * middle and the one that closes the next arm, and meet those of the squares. Arms and squares are all held to the
+/* The same wheel beside, above, below or at the other side of three squares: on each side two seams end, an arm's in
+ * its middle and the one that closes the next arm, and meet those of the squares. Arms and squares are all held to the
  * first: so the arm's seam and what it meets do not nest. At the left and above it is the first third of the side, at
  * the right and below the second, from the left or from below. */
 START_TEST(on_every_side_of_a_pinwheel_two_seams_end)
@@ -1899,6 +1926,50 @@ START_TEST(on_every_side_of_a_pinwheel_two_seams_end)
             muslin_solution_free(solution);
         }
     end_sewing(&s);
+}
+END_TEST
+
+/* A column of two squares beside one of three lies at its top, so that its seam meets the upper one of the other. */
+START_TEST(what_is_lower_lies_at_the_top)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id high = held_line(&s, MUSLIN_AXIS_DOWN, 3);
+    const muslin_id low = held_line(&s, MUSLIN_AXIS_DOWN, 2);
+    const muslin_id all[] = { high, low, high };
+    for (int first = 0; first < 2; first++) {
+        struct muslin_solution *solution = solved(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, all + first, 2));
+        struct muslin_pressing *plan = pressed(solution);
+        size_t n;
+        struct muslin_pressing_exception *rows = exceptions_of(plan, &n);
+        ck_assert_int_eq(totals_of(plan).meetings, 1);
+        ck_assert_uint_eq(n, 1);
+        ck_assert_int_eq(rows[0].x, A_STRIP);
+        ck_assert_int_eq(rows[0].y, 2 * A_STRIP);
+        free(rows);
+        muslin_pressing_free(plan);
+        muslin_solution_free(solution);
+    }
+    end_sewing(&s);
+}
+END_TEST
+
+/* Seams that end no more than two ticks apart meet. */
+START_TEST(two_ticks_apart_is_one_place)
+{
+    for (muslin_len apart = -4; apart <= 4; apart++) {
+        struct sewn s;
+        begin_sewing(&s);
+        const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+        const muslin_id even[] = { square, square };
+        const muslin_id uneven[] = { patch_of(s.quilt, s.blue, fixed_of(s.quilt, A_STRIP + apart), s.two),
+                                     patch_of(s.quilt, s.blue, fixed_of(s.quilt, A_STRIP - apart), s.two) };
+        const muslin_id rows[] = { join_of(s.quilt, MUSLIN_AXIS_ACROSS, even, 2),
+                                   join_of(s.quilt, MUSLIN_AXIS_ACROSS, uneven, 2) };
+        ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_DOWN, rows, 2)).meetings,
+                         llabs(apart) <= 2);
+        end_sewing(&s);
+    }
 }
 END_TEST
 
@@ -1950,9 +2021,9 @@ START_TEST(blocks_on_point_meet_as_in_a_straight_setting)
 }
 END_TEST
 
-/* Nine-patches whose rows are all held to the left and keep their order: none of them is taken the other way, so that none
- * of the two seams on the edges between them nests. Where is told on the seam there, which is another one for each row
- * and for each two neighbours. */
+/* Nine-patches whose rows are all held to the left and keep their order: none of them is taken the other way, so that
+ * none of the two seams on the edges between them nests. Where is told on the seam there, which is another one for each
+ * row and for each two neighbours. */
 START_TEST(exceptions_on_point_lie_on_the_seams_between_blocks)
 {
     for (int64_t columns = 1; columns <= 3; columns++)
@@ -1973,6 +2044,98 @@ START_TEST(exceptions_on_point_lie_on_the_seams_between_blocks)
             muslin_solution_free(solution);
             end_sewing(&nine.s);
         }
+}
+END_TEST
+
+/* Half-squares and their mirror images in turn: points meet at an end of each edge between two of them, as on any grid.
+ * But along the seams between rows those within the rows end there, too, and count alone: so it is one more meeting
+ * than of plain squares for each two neighbours of a row. */
+START_TEST(points_on_point_meet_within_rows)
+{
+    for (int64_t columns = 1; columns <= 3; columns++)
+        for (int64_t rows = 1; rows <= 3; rows++) {
+            struct sewn s;
+            begin_sewing(&s);
+            const muslin_id half = half_square(&s);
+            const muslin_id mirrored = mirror_of(s.quilt, half);
+            const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+            muslin_id blocks[13];
+            muslin_id plain[13];
+            for (int i = 0; i < 13; i++) {
+                blocks[i] = i < columns * rows ? half : mirrored;
+                plain[i] = square;
+            }
+            const int64_t more = totals_pressed(s.quilt, field_of(&s, columns, rows, blocks)).meetings -
+                                 totals_pressed(s.quilt, field_of(&s, columns, rows, plain)).meetings;
+            ck_assert_int_eq(more, 2 * (columns - 1) * (rows - 1));
+            end_sewing(&s);
+        }
+}
+END_TEST
+
+/* Four geese that fly to the middle of a pinwheel: the point of each, of two slanted seams, meets the end of the seam
+ * that closes the next arm. */
+START_TEST(points_round_a_centre_meet_the_seams_between_arms)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, s.two, 2);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id wheel = pinwheel_of(s.quilt, square, turn_of(s.quilt, goose, 2), turn_of(s.quilt, goose, 3), goose,
+                                        turn_of(s.quilt, goose, 1));
+    ck_assert_int_eq(totals_pressed(s.quilt, wheel).meetings, 4 * 2);
+    end_sewing(&s);
+}
+END_TEST
+
+/* One half-square in the outer corner of an arm, its point at the end of the seam along it: nothing is there on the other
+ * side. Where the arm's own seam ends, the one that closes the next arm does, too. */
+START_TEST(no_seam_meets_what_ends_at_its_own_end)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id half = half_square(&s);
+    const muslin_id square = patch_of(s.quilt, s.blue, s.two, s.two);
+    const muslin_id level = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 2 * A_STRIP), s.two);
+    const muslin_id upright = patch_of(s.quilt, s.blue, s.two, fixed_of(s.quilt, 2 * A_STRIP));
+    const muslin_id above[] = { half, square };
+    const muslin_id left[] = { mirror_of(s.quilt, half), square };
+    ck_assert_int_eq(totals_pressed(s.quilt, pinwheel_of(s.quilt, square, join_of(s.quilt, MUSLIN_AXIS_ACROSS, above, 2),
+                                                         upright, level, upright))
+                         .meetings,
+                     1);
+    ck_assert_int_eq(totals_pressed(s.quilt, pinwheel_of(s.quilt, square, level, upright, level,
+                                                         join_of(s.quilt, MUSLIN_AXIS_DOWN, left, 2)))
+                         .meetings,
+                     1);
+    end_sewing(&s);
+}
+END_TEST
+
+/* Two geese that fly apart as blocks on point: within each, points meet at both ends of the seam between them; next to
+ * each other in a row those seams meet, and from row to row two slanted seams meet two. */
+START_TEST(geese_on_point_meet_from_row_to_row)
+{
+    struct sewn s;
+    begin_sewing(&s);
+    const muslin_id goose = unit_of(&s, MUSLIN_UNIT_FLYING_GEESE, MUSLIN_UNIT_METHOD_FOUR_AT_A_TIME, s.two, 2);
+    const muslin_id apart[] = { goose, turn_of(s.quilt, goose, 2) };
+    const muslin_id block = join_of(s.quilt, MUSLIN_AXIS_DOWN, apart, 2);
+    const muslin_id square = patch_of(s.quilt, s.blue, fixed_of(s.quilt, 2 * A_STRIP), fixed_of(s.quilt, 2 * A_STRIP));
+    muslin_id blocks[13];
+    muslin_id plain[13];
+    for (int i = 0; i < 13; i++) {
+        blocks[i] = block;
+        plain[i] = square;
+    }
+    for (int64_t columns = 1; columns <= 3; columns++)
+        for (int64_t rows = 1; rows <= 3; rows++) {
+            const int64_t between = (columns - 1) * (rows - 1);
+            const int64_t more = totals_pressed(s.quilt, field_of(&s, columns, rows, blocks)).meetings -
+                                 totals_pressed(s.quilt, field_of(&s, columns, rows, plain)).meetings;
+            ck_assert_int_eq(more, 2 * (columns * rows + between) + 2 * between + 4 * 2 * between);
+        }
+    end_sewing(&s);
 }
 END_TEST
 
@@ -2256,10 +2419,10 @@ START_TEST(the_same_request_gives_the_same_plan)
 }
 END_TEST
 
-/* Doubled again and again, an edge has more pieces than anyone sews. A row of 2^k has 2^k pieces above, as many below, and
- * two at its ends; its halves, which are held against each other, have 2^k + 2 each, but for those of the first row, in
- * which no seams end. That is 2^(k + 2) + 6, less 8 once; from the first to the m-th row 2^(m + 3) - 16 + 6 m, which is
- * more than 2^26 from m = 23 on: 2^26 + 122. */
+/* Doubled again and again, an edge has more pieces than anyone sews. A row of 2^k has 2^k pieces above, as many below,
+ * and two at its ends; its halves, which are held against each other, have 2^k + 2 each, but for those of the first
+ * row, in which no seams end. That is 2^(k + 2) + 6, less 8 once; from the first to the m-th row 2^(m + 3) - 16 + 6 m,
+ * which is more than 2^26 from m = 23 on: 2^26 + 122. */
 START_TEST(edges_of_too_many_pieces_are_refused)
 {
     struct sewn s;
@@ -2277,6 +2440,7 @@ START_TEST(edges_of_too_many_pieces_are_refused)
         ck_status(muslin_pressing_create(solution, &spec, NULL, NULL, NULL, &plan, &problem), MUSLIN_ERR_WORK_LIMIT);
         ck_assert_int_eq(problem.argument, MUSLIN_ARG_SEAMS);
         ck_assert_int_eq(problem.limit, 67108864);
+        ck_assert_int_eq(problem.at, 0);
         ck_assert_int_eq(problem.value, 67108864 + 122);
         ck_assert_ptr_null(plan);
         muslin_solution_free(solution);
@@ -2427,8 +2591,9 @@ static int32_t end_it(void *context, int64_t work, int64_t best, int64_t bound)
 }
 
 /* Told from below zero it goes on for so many calls. What it is ended with is a plan, and without an end nothing
- * changes. Where nothing can be turned and all is searched, a call tells of a plan as good as the one with which the last
- * could be ended; where not, of the bound that the plan has in the end. There is no more work than for four plans. */
+ * changes. Where nothing can be turned and all is searched, a call tells of a plan as good as the one with which the
+ * last could be ended; where not, of the bound that the plan has in the end. There is no more work than for four plans.
+ * */
 static void ck_progress(const struct muslin_solution *solution, struct failing_allocator *own, int turns)
 {
     int64_t before = INT64_MAX;
@@ -2835,8 +3000,15 @@ Suite *pressing_suite(void)
     tcase_add_test(tests, a_row_on_end_meets_a_column);
     tcase_add_test(tests, what_is_sewn_round_a_centre_meets_along_its_four_seams);
     tcase_add_test(tests, on_every_side_of_a_pinwheel_two_seams_end);
+    tcase_add_test(tests, small_squares_round_a_centre_meet_all_along_its_seams);
+    tcase_add_test(tests, what_is_lower_lies_at_the_top);
+    tcase_add_test(tests, two_ticks_apart_is_one_place);
     tcase_add_test(tests, blocks_on_point_meet_as_in_a_straight_setting);
     tcase_add_test(tests, exceptions_on_point_lie_on_the_seams_between_blocks);
+    tcase_add_test(tests, points_on_point_meet_within_rows);
+    tcase_add_test(tests, points_round_a_centre_meet_the_seams_between_arms);
+    tcase_add_test(tests, no_seam_meets_what_ends_at_its_own_end);
+    tcase_add_test(tests, geese_on_point_meet_from_row_to_row);
     tcase_add_test(tests, exceptions_on_point_are_told_where_they_lie_in_the_field);
     tcase_add_test(tests, sixty_degree_rows_are_pressed_in_turn);
     tcase_add_test(tests, slanted_seams_meet_where_one_goes_on_from_another);

@@ -46,6 +46,7 @@ static inline struct muslin_pressing_seam *seams_of(const struct muslin_pressing
     ck_ok(muslin_pressing_seams(plan, NULL, sizeof(struct muslin_pressing_seam), 0, count, NULL));
     struct muslin_pressing_seam *rows = calloc(*count + 1, sizeof *rows);
     ck_ok(muslin_pressing_seams(plan, rows, sizeof *rows, *count, count, NULL));
+    ck_assert_uint_eq(rows[*count].size, 0); /* not written */
     return rows;
 }
 
@@ -54,6 +55,7 @@ static inline struct muslin_pressing_child *children_of(const struct muslin_pres
     ck_ok(muslin_pressing_children(plan, NULL, sizeof(struct muslin_pressing_child), 0, count, NULL));
     struct muslin_pressing_child *rows = calloc(*count + 1, sizeof *rows);
     ck_ok(muslin_pressing_children(plan, rows, sizeof *rows, *count, count, NULL));
+    ck_assert_uint_eq(rows[*count].size, 0); /* not written */
     return rows;
 }
 
@@ -62,11 +64,12 @@ static inline struct muslin_pressing_exception *exceptions_of(const struct musli
     ck_ok(muslin_pressing_exceptions(plan, NULL, sizeof(struct muslin_pressing_exception), 0, count, NULL));
     struct muslin_pressing_exception *rows = calloc(*count + 1, sizeof *rows);
     ck_ok(muslin_pressing_exceptions(plan, rows, sizeof *rows, *count, count, NULL));
+    ck_assert_uint_eq(rows[*count].size, 0); /* not written */
     return rows;
 }
 
-/* Every exception lies on the seam that is told with it, between its ends, to the nearest ticks. Returns how many there are
- * in this node. */
+/* Every exception lies on the seam that is told with it, between its ends, to the nearest ticks. Returns how many there
+ * are in this node. */
 static inline int64_t exceptions_on_seams(const struct muslin_pressing *plan, muslin_id node)
 {
     size_t n;

@@ -152,8 +152,8 @@ static void want_any(struct rules *rules)
     }
 }
 
-/* Bits that hang together heavily, two and two in a row, and lightly each by itself: what is better cannot be reached by
- * reversing a few. */
+/* Bits that hang together heavily, two and two in a row, and lightly each by itself: what is better cannot be reached
+ * by reversing a few. */
 static void want_rows(struct rules *rules)
 {
     const uint32_t length = 2 + below(rules, BITS_MOST - 1);
@@ -320,8 +320,8 @@ START_TEST(rules_by_chance_are_broken_as_seldom_as_can_be)
 }
 END_TEST
 
-/* Of three bits each two want to be different: one meeting is broken, one of those that count least. Where nothing hangs
- * together but that, they are broken without any work, and the bound tells their sum. */
+/* Of three bits each two want to be different: one meeting is broken, one of those that count least. Where nothing
+ * hangs together but that, they are broken without any work, and the bound tells their sum. */
 START_TEST(sets_that_cannot_hold_together_add_up)
 {
     static struct rules rules;
@@ -349,8 +349,8 @@ START_TEST(sets_that_cannot_hold_together_add_up)
 }
 END_TEST
 
-/* One bit wants to be set, by five meetings; so do others, by five each; and each of these, by four, to be what that one
- * is not. So that one gives way, or all that stand against it. */
+/* One bit wants to be set, by five meetings; so do others, by five each; and each of these, by four, to be what that
+ * one is not. So that one gives way, or all that stand against it. */
 START_TEST(one_gives_way_to_many)
 {
     static struct rules rules;
@@ -399,7 +399,7 @@ START_TEST(rules_are_solved_soundly_when_ended)
 }
 END_TEST
 
-/* ---- more than can be settled ------------------------------------------------------------------------------------- */
+/* ---- more than can be settled ------------------------------------------------------------------------------------ */
 
 /* Many bits, all of seams, and meetings of up to three of them: too many to settle with little work. */
 struct many {
