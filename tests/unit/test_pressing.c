@@ -58,8 +58,7 @@ static muslin_id plain_row(struct sewn *s)
     return join_of(s->quilt, MUSLIN_AXIS_ACROSS, three, 3);
 }
 
-/* ---- straight settings
- * -------------------------------------------------------------------------------------------- */
+/* ---- straight settings ------------------------------------------------------------------------------------------- */
 
 START_TEST(every_other_of_equal_rows_is_pressed_the_other_way)
 {
@@ -253,8 +252,7 @@ START_TEST(exceptions_of_long_joins_are_told_at_the_first_two_repeats)
 }
 END_TEST
 
-/* ---- joins that ask
- * ----------------------------------------------------------------------------------------------- */
+/* ---- joins that ask ---------------------------------------------------------------------------------------------- */
 
 START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
 {
@@ -332,8 +330,7 @@ START_TEST(seams_pressed_open_meet_nothing)
 }
 END_TEST
 
-/* ---- what is preferred
- * -------------------------------------------------------------------------------------------- */
+/* ---- what is preferred ------------------------------------------------------------------------------------------- */
 
 START_TEST(seams_go_towards_the_darker_side_where_they_may)
 {
@@ -518,8 +515,7 @@ START_TEST(of_both_ways_the_one_that_more_seams_prefer_is_shown)
 }
 END_TEST
 
-/* ---- blocks that are turned
- * --------------------------------------------------------------------------------------- */
+/* ---- blocks that are turned -------------------------------------------------------------------------------------- */
 
 /* By hand, the seams of a block being a and b of the first and third row, c and d of the second, and the long ones e
  * (upper) and f. Within the block a and c, b and d go opposite ways. A quarter clockwise brings the left edge to the
@@ -1181,8 +1177,7 @@ START_TEST(what_has_very_many_patches_is_not_turned)
 }
 END_TEST
 
-/* ---- strip sets
- * --------------------------------------------------------------------------------------------------- */
+/* ---- strip sets -------------------------------------------------------------------------------------------------- */
 
 /* Five rows cut from sets, of which two are taken the other way. */
 static int32_t other_of_sets(uint32_t flags, int32_t prefer)
@@ -1219,8 +1214,7 @@ START_TEST(segments_are_turned_end_for_end_where_that_is_the_same_and_else_cut_f
 }
 END_TEST
 
-/* ---- slanted seams
- * ------------------------------------------------------------------------------------------------ */
+/* ---- slanted seams ----------------------------------------------------------------------------------------------- */
 
 static muslin_id half_square(struct sewn *s)
 {
@@ -1700,8 +1694,7 @@ START_TEST(stars_meet_stars_and_regions_that_are_not_the_first_have_no_preferenc
 }
 END_TEST
 
-/* ---- trimmed nodes
- * ------------------------------------------------------------------------------------------------ */
+/* ---- trimmed nodes ----------------------------------------------------------------------------------------------- */
 
 START_TEST(seams_that_stand_upright_on_a_trimmed_edge_meet_there_and_others_do_not)
 {
@@ -1818,8 +1811,7 @@ START_TEST(a_row_on_end_meets_a_column)
 }
 END_TEST
 
-/* ---- round a centre, on point, in 60 degree rows
- * ------------------------------------------------------------------ */
+/* ---- round a centre, on point, in 60 degree rows ----------------------------------------------------------------- */
 
 static muslin_id pinwheel_of(struct muslin_quilt *quilt, muslin_id centre, muslin_id top, muslin_id right,
                              muslin_id bottom, muslin_id left)
@@ -2257,8 +2249,7 @@ START_TEST(slanted_seams_meet_where_one_goes_on_from_another)
 }
 END_TEST
 
-/* ---- large and hard
- * ----------------------------------------------------------------------------------------------- */
+/* ---- large and hard ---------------------------------------------------------------------------------------------- */
 
 static muslin_id four_patch(struct sewn *s)
 {
@@ -2449,8 +2440,7 @@ START_TEST(edges_of_too_many_pieces_are_refused)
 }
 END_TEST
 
-/* ---- calls
- * -------------------------------------------------------------------------------------------------------- */
+/* ---- calls ------------------------------------------------------------------------------------------------------- */
 
 static struct muslin_solution *ruled_solution;
 
