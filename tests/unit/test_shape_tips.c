@@ -163,6 +163,93 @@ START_TEST(corners_of_any_angle_are_cut_as_their_tip_says)
 }
 END_TEST
 
+/* In the middle of a slanting edge: one place straight out, or two where the allowances differ. */
+START_TEST(a_corner_in_an_edge_moves_straight_out)
+{
+    uint64_t state = 64;
+    for (int32_t i = 0; i < 300; i++) {
+        struct muslin_corner_spec rows[4];
+        struct muslin_template_corner made[ROWS_MOST];
+        size_t count = 0;
+        const int64_t x = draw_from(&state, 10000, 90000), y = draw_from(&state, 10000, 90000);
+        const int64_t places[][2] = { { 0, 0 }, { 2 * x, 0 }, { x, y }, { 0, 2 * y } };
+        const int is_level = draw_from(&state, 0, 3) == 0;
+        for (int32_t row = 0; row < 4; row++) {
+            const struct muslin_corner_spec corner = CORNER(0, places[row][0], places[row][1]);
+            rows[row] = corner;
+            rows[row].allowance = draw_from(&state, 0, 2000);
+            rows[row].take_up = draw_from(&state, 0, 201);
+        }
+        if (is_level) {
+            rows[2].allowance = rows[1].allowance;
+            rows[2].take_up = rows[1].take_up;
+        }
+        const int steps = seam_of(&rows[1]) != seam_of(&rows[2]);
+        const struct spot out = turned_right(direction(spot_of(&rows[1]), spot_of(&rows[3])));
+        memset(made, 0, sizeof made);
+        ck_ok(muslin_shape_template(rows, sizeof rows[0], 4, 0, &to_tick, made, sizeof made[0], ROWS_MOST, &count,
+                                    NULL));
+        ck_assert_uint_eq(count, steps ? 5 : 4);
+        for (int place = 0; place <= steps; place++) {
+            ck_assert_int_eq(made[2 + place].corner, 2);
+            ck_near(made[2 + place].x, (double)x + seam_of(&rows[1 + place]) * out.x);
+            ck_near(made[2 + place].y, (double)y + seam_of(&rows[1 + place]) * out.y);
+        }
+    }
+}
+END_TEST
+
+/* A triangle of a tick without allowances: its two sharp corners have two places each, though these are one. */
+START_TEST(the_smallest_triangle_has_blunt_tips_too)
+{
+    struct muslin_corner_spec rows[] = { CORNER(0, 0, 0), CORNER(0, 1, 0), CORNER(0, 0, 1) };
+    struct muslin_template_corner made[ROWS_MOST];
+    size_t count = 0;
+    memset(made, 0, sizeof made);
+    for (size_t i = 0; i < COUNT_OF(rows); i++) {
+        rows[i].allowance = 0;
+        rows[i].tip = MUSLIN_CORNER_TIP_BLUNT;
+    }
+    ck_ok(muslin_shape_template(ROWS(rows), 0, &to_tick, made, sizeof made[0], ROWS_MOST, &count, NULL));
+    ck_assert_uint_eq(count, 5);
+}
+END_TEST
+
+/* An edge towards the centre of an arc that it leaves, past the centre by 4 and 5 fifths of a tick, which is near
+ * enough, and by 8, which is not. The arc's corners lie within a tick of its circle: 3001^2 + 4000^2 = 5000.6^2 and
+ * 3002^2 + 4001^2 = 5002^2. */
+START_TEST(an_edge_passes_the_centre_within_a_tick)
+{
+    static const struct {
+        int64_t x, y, radius;
+        muslin_status status;
+    } cases[] = { { 3001, 4000, 5001, MUSLIN_OK }, { 3002, 4001, 5002, MUSLIN_OK },
+                  { 3002, 4000, 5001, MUSLIN_ERR_SHAPE } };
+    for (size_t i = 0; i < COUNT_OF(cases); i++) {
+        const int64_t x = cases[i].x, y = cases[i].y, radius = cases[i].radius;
+        const struct muslin_corner_spec rows[] = { CORNER(0, 9000 + x - 1500, 9000),
+                                                   ARC(0, 9000 + radius, 9000, CONVEX, 9000, 9000, radius),
+                                                   CORNER(0, 9000 + x, 9000 + y),
+                                                   CORNER(0, 9000 + x - 1500, 9000 + y - 2000) };
+        struct muslin_problem problem = PROBLEM;
+        size_t count = 0;
+        ck_status(muslin_shape_template(ROWS(rows), 0, &to_tick, NULL, 0, 0, &count, &problem), cases[i].status);
+        ck_assert_int_eq(problem.at, cases[i].status == MUSLIN_OK ? 0 : 2);
+    }
+}
+END_TEST
+
+/* A slice of a disc of 25 thousand ticks whose straight edges are moved out by more. */
+START_TEST(edges_moved_beyond_a_slice_are_too_wide)
+{
+    struct muslin_corner_spec rows[] = { CORNER(0, 0, 0), ARC(0, 24000, 7000, CONVEX, 0, 0, 25000),
+                                         CORNER(0, 7000, 24000) };
+    rows[0].allowance = 30000;
+    rows[1].allowance = 0;
+    ck_template_refuses(rows, MUSLIN_ERR_SEAM_TOO_WIDE, 1);
+}
+END_TEST
+
 /* ---- arcs -------------------------------------------------------------------------------------------------------- */
 
 enum { CORNERS_MOST = 5, AWAY = 400000 };
@@ -365,6 +452,10 @@ Suite *shape_tips_suite(void)
     TCase *tips = tcase_create("tips");
     tcase_add_test(tips, corners_of_any_angle_are_cut_as_their_tip_says);
     tcase_add_test(tips, corners_of_arcs_are_cut_where_the_moved_edges_meet);
+    tcase_add_test(tips, a_corner_in_an_edge_moves_straight_out);
+    tcase_add_test(tips, the_smallest_triangle_has_blunt_tips_too);
+    tcase_add_test(tips, an_edge_passes_the_centre_within_a_tick);
+    tcase_add_test(tips, edges_moved_beyond_a_slice_are_too_wide);
     tcase_add_test(tips, a_corner_moves_to_where_its_edges_do);
     tcase_add_test(tips, a_corner_that_needs_no_rounding_says_so);
     suite_add_tcase(suite, tips);
