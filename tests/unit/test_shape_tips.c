@@ -133,6 +133,83 @@ static void ck_near(muslin_len found, double expected)
     ck_assert_msg(fabs((double)found - expected) < 0.5001, "%lld, not %f", (long long)found, expected);
 }
 
+/* ---- how far a template reaches ---------------------------------------------------------------------------------- */
+
+static double moved_radius(const struct muslin_corner_spec *row)
+{
+    return (double)row->radius + (row->curve == MUSLIN_CURVE_CONVEX ? seam_of(row) : -seam_of(row));
+}
+
+static struct spot made_at(const struct muslin_template_corner *row)
+{
+    const struct spot spot = { (double)row->x, (double)row->y };
+    return spot;
+}
+
+/* How far one direction is to the left of another, 0 to a whole turn. */
+static double turn_to(struct spot from, struct spot to)
+{
+    const double turn = atan2(from.x * to.y - from.y * to.x, product(from, to));
+    return turn < 0 ? turn + 8 * atan(1) : turn;
+}
+
+/* Corners and bulging arcs, along a direction of length 1. */
+static double reach_of(const struct muslin_corner_spec *rows, const struct muslin_template_corner *made, size_t count,
+                       struct spot along)
+{
+    double most = -1e9;
+    for (size_t i = 0; i < count; i++) {
+        const struct spot start = made_at(&made[i]), end = made_at(&made[(i + 1) % count]);
+        const struct spot centre = { (double)made[i].centre_x, (double)made[i].centre_y };
+        most = fmax(most, product(start, along));
+        if (made[i].curve == MUSLIN_CURVE_CONVEX &&
+            turn_to(sum(start, -1, centre), along) <= turn_to(sum(start, -1, centre), sum(end, -1, centre)))
+            most = fmax(most, product(centre, along) + moved_radius(&rows[made[i].corner]));
+    }
+    return most;
+}
+
+/* From end to end, up to a tick. */
+static void ck_extent(muslin_len found, const struct muslin_corner_spec *rows, const struct muslin_template_corner *made,
+                      size_t count, struct spot along)
+{
+    const struct spot back = { -along.x, -along.y };
+    const double extent = reach_of(rows, made, count, along) + reach_of(rows, made, count, back);
+    ck_assert_msg((double)found > extent - 0.001 && (double)found < extent + 1.001, "%lld, not %f", (long long)found,
+                  extent);
+}
+
+static void ck_measured(const struct muslin_corner_spec *rows, int32_t n, const struct muslin_template_corner *made,
+                        size_t count, uint64_t *state)
+{
+    struct muslin_shape_piece_spec spec = MUSLIN_SHAPE_PIECE_SPEC_INIT;
+    struct muslin_shape_piece piece = { .size = (uint32_t)sizeof piece };
+    const struct spot none = { 0, 0 };
+    int64_t area = 0;
+    spec.grain_x = draw_from(state, -10, 10);
+    spec.grain_y = draw_from(state, 1, 10);
+    ck_ok(muslin_shape_measure(rows, sizeof rows[0], (size_t)n, &spec, &to_tick, &piece, NULL));
+    const struct spot grain = direction(none, (struct spot){ (double)spec.grain_x, (double)spec.grain_y });
+    ck_extent(piece.cut_width, rows, made, count, (struct spot){ 1, 0 });
+    ck_extent(piece.cut_height, rows, made, count, (struct spot){ 0, 1 });
+    ck_extent(piece.rectangle_along, rows, made, count, grain);
+    ck_extent(piece.rectangle_across, rows, made, count, turned_right(grain));
+    for (size_t i = 0; i < count; i++) {
+        const struct muslin_template_corner *next = &made[(i + 1) % count];
+        area += made[i].x * next->y - made[i].y * next->x;
+    }
+    ck_assert_int_eq(piece.cut_area, area);
+    for (int32_t edge = 0; edge < n; edge++) {
+        muslin_len along = 0, across = 0;
+        if (rows[edge].radius > 0)
+            continue;
+        ck_ok(muslin_shape_foundation(rows, sizeof rows[0], (size_t)n, edge, 0, &to_tick, &along, &across, NULL));
+        const struct spot laid = direction(spot_of(&rows[edge]), spot_of(&rows[(edge + 1) % n]));
+        ck_extent(along, rows, made, count, laid);
+        ck_extent(across, rows, made, count, turned_right(laid));
+    }
+}
+
 START_TEST(corners_of_any_angle_are_cut_as_their_tip_says)
 {
     uint64_t state = 61;
@@ -159,6 +236,7 @@ START_TEST(corners_of_any_angle_are_cut_as_their_tip_says)
             }
         }
         ck_assert_uint_eq(next, count);
+        ck_measured(rows, sides, made, count, &state);
     }
 }
 END_TEST
@@ -273,11 +351,6 @@ static void add_edge(struct arced *piece, uint64_t *state, int64_t x, int64_t y,
     row.allowance = draw_from(state, 0, 2000);
     row.take_up = draw_from(state, 0, 201);
     piece->rows[piece->corners++] = row;
-}
-
-static double moved_radius(const struct muslin_corner_spec *row)
-{
-    return (double)row->radius + (row->curve == MUSLIN_CURVE_CONVEX ? seam_of(row) : -seam_of(row));
 }
 
 /* How far along a line an arc about a point beside it, `beside` away, meets it. */
@@ -397,7 +470,10 @@ START_TEST(corners_of_arcs_are_cut_where_the_moved_edges_meet)
             ck_assert_int_eq(made[corner].curve, row->curve);
             if (row->radius > 0)
                 ck_assert_int_eq(made[corner].radius, (int64_t)floor(moved_radius(row) + 0.5));
+            ck_assert_int_eq(made[corner].centre_x, row->centre_x);
+            ck_assert_int_eq(made[corner].centre_y, row->centre_y);
         }
+        ck_measured(piece.rows, piece.corners, made, count, &state);
     }
 }
 END_TEST
