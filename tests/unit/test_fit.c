@@ -378,6 +378,10 @@ START_TEST(settings_are_counted_to_the_last)
     spec.border_most = spec.border_least = 0;
     spec.work_limit = 3;
     memset(rows, 0, sizeof rows);
+    spec.best = 2;
+    ck_assert_uint_eq(settings_of(&spec, rows, 3), 2);
+    ck_assert_uint_eq(rows[2].size, 0);
+    spec.best = 0;
     ck_assert_uint_eq(settings_of(&spec, rows, 3), 3);
     spec.work_limit = 2;
     ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, &problem), MUSLIN_ERR_WORK_LIMIT);

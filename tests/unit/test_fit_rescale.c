@@ -254,11 +254,12 @@ START_TEST(rows_are_checked_before_any_is_written)
     refused(&spec, rows, sizeof rows[0], 2, MUSLIN_ERR_FLAGS);
     rows[1].flags = 0;
     ck_assert_int_eq(rows[0].new_cut, 0);
-    refused(&spec, rows, sizeof rows[0] - 1, 2, MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_int_eq(refused(&spec, rows, sizeof rows[0] - 1, 2, MUSLIN_ERR_STRUCT_SIZE).argument, MUSLIN_ARG_ROW_SIZE);
     refused(&spec, rows, 4097, 2, MUSLIN_ERR_STRUCT_SIZE);
     refused(&spec, NULL, sizeof rows[0], 2, MUSLIN_ERR_NULL);
     ck_assert_int_eq(refused(&spec, rows, sizeof rows[0], 0, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_PIECES);
-    refused(&spec, rows, sizeof rows[0], (size_t)MUSLIN_COUNT_MAX + 1, MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(refused(&spec, rows, sizeof rows[0], (size_t)MUSLIN_COUNT_MAX + 1, MUSLIN_ERR_RANGE).value,
+                     MUSLIN_COUNT_MAX + 1);
     rescaled(&spec, rows, 2);
 }
 END_TEST
