@@ -20,6 +20,7 @@ static struct muslin_fit_rescaled rescaled(const struct muslin_fit_rescale_spec 
 {
     struct muslin_fit_rescaled out = { .size = (uint32_t)sizeof out };
     ck_ok(muslin_fit_rescale(spec, rows, sizeof rows[0], n, &out, NULL));
+    ck_assert_uint_eq(out.warnings, out.off_grid > 0 ? MUSLIN_WARN_OFF_GRID : 0);
     return out;
 }
 
@@ -261,6 +262,7 @@ START_TEST(rows_are_checked_before_any_is_written)
     ck_assert_int_eq(refused(&spec, rows, sizeof rows[0], (size_t)MUSLIN_COUNT_MAX + 1, MUSLIN_ERR_RANGE).value,
                      MUSLIN_COUNT_MAX + 1);
     rescaled(&spec, rows, 2);
+    ck_assert_int_eq(rescaled(&spec, rows, 1).off_grid, 1); /* 5 ticks and seams of 1/4 in are on no mark of 1/8 in */
 }
 END_TEST
 
