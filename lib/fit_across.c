@@ -27,7 +27,7 @@ struct share {
 
 static struct share share_of(int64_t room, int64_t each)
 {
-    struct share share = { .has_rest = 1 };
+    struct share share = { 0 };
     if (room <= 0)
         return share;
     share.whole = room / each;

@@ -160,8 +160,8 @@ static void direction_at(const struct msl_shape_edge *edge, int arriving, int64_
     *dy = bulge * ((arriving ? edge->qx : edge->px) - edge->cx);
 }
 
-/* Two edges that leave a corner side by side or go on smoothly: their chords tell which way the ring turns, or, where an
- * arc lies inside the other's curve, their radii; the two halves of a disc turn as both of them do. */
+/* Two edges that leave a corner side by side or go on smoothly: their chords tell which way the ring turns, or, where
+ * an arc lies inside the other's curve, their radii; the two halves of a disc turn as both of them do. */
 static int32_t turn_where_they_touch(const struct msl_shape_edge *in, const struct msl_shape_edge *out)
 {
     int64_t chords = msl_cross(in->qx - in->px, in->qy - in->py, out->qx - out->px, out->qy - out->py);

@@ -117,7 +117,7 @@ static struct terms past_leaving(const struct corner *v, int64_t past)
  * here over m cross. */
 static struct terms ear_arriving(const struct corner *v)
 {
-    struct terms t = from_corner(v, 0, 0, v->m, 0);
+    struct terms t = { .vx = v->vx, .vy = v->vy, .m = msl_wide_from(v->m) };
     t.px = msl_wide_cross(v->s * v->b, v->cross, -v->s * v->a, v->dot);
     t.py = msl_wide_cross(v->s * v->b, v->dot, v->s * v->a, v->cross);
     t.qx = msl_wide_multiply(v->a * v->t, v->m);
@@ -130,7 +130,7 @@ static struct terms ear_arriving(const struct corner *v)
 /* The same for the raw edge that leaves: t (d, -c) / L2 - (c, d) (s L1 + t dot L2 / n) / cross, over n cross. */
 static struct terms ear_leaving(const struct corner *v)
 {
-    struct terms t = from_corner(v, 0, 0, v->n, 0);
+    struct terms t = { .vx = v->vx, .vy = v->vy, .m = msl_wide_from(v->n) };
     t.px = msl_wide_cross(v->t * v->d, v->cross, v->t * v->c, v->dot);
     t.py = msl_wide_cross(-v->t * v->c, v->cross, v->t * v->d, v->dot);
     t.qx = msl_wide_multiply(-v->c * v->s, v->n);
@@ -322,7 +322,7 @@ static muslin_status add_arcs(struct msl_joint *joint, const struct msl_shape_ed
         return MUSLIN_ERR_SEAM_TOO_WIDE;
     if (side == 0 && places > 0)
         return MUSLIN_ERR_SHAPE;
-    struct terms t = from_centre(in, 0, 0, 1, 2 * d2);
+    struct terms t = { .vx = in->cx, .vy = in->cy, .m = msl_wide_from(1), .d = msl_wide_from(2 * d2) };
     t.px = msl_wide_multiply(s, dx);
     t.py = msl_wide_multiply(s, dy);
     t.qx = msl_wide_from(-side * dy);

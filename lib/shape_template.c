@@ -186,7 +186,7 @@ struct longest {
 static void offer(struct longest *longest, const struct msl_shape_edge *edge)
 {
     int64_t x = edge->qx - edge->px, y = edge->qy - edge->py;
-    const struct longest offered = { x, y, x * x + y * y, edge->row, 0 };
+    const struct longest offered = { .x = x, .y = y, .length2 = x * x + y * y, .row = edge->row };
     if (offered.length2 > longest->length2)
         *longest = offered;
 }

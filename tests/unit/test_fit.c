@@ -356,6 +356,70 @@ START_TEST(a_search_beyond_its_limit_is_not_begun)
     ck_assert_int_eq(out.columns, 0);
     spec.flags = MUSLIN_FIT_ALLOW_ON_POINT;
     ck_ok(muslin_fit_settings(&spec, NULL, 0, 0, &count, NULL));
+    spec.flags = MUSLIN_FIT_ALLOW_ON_POINT | MUSLIN_FIT_ALLOW_SASHED | MUSLIN_FIT_ALLOW_FRAMED;
+    spec.work_limit = 139; /* (1 kind + 2 with 3 sashes) x 4 x 5 */
+    ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_assert_int_eq(problem.value, 140);
+}
+END_TEST
+
+/* Blocks of 1 and 2 ticks for 4 to 5 by 2: 4 or 5 of the first by 2, and 2 of the other by 1, three in all. */
+START_TEST(settings_are_counted_to_the_last)
+{
+    struct muslin_fit_spec spec = wanted(4, 2, MUSLIN_FIT_ALLOW_STRAIGHT);
+    struct muslin_problem problem = PROBLEM;
+    struct muslin_fit rows[3];
+    size_t count = 77;
+    spec.width_under = spec.length_under = spec.length_over = 0;
+    spec.width_over = 1;
+    spec.block_least = 1;
+    spec.block_most = 2;
+    spec.block_step = 1;
+    spec.border_most = spec.border_least = 0;
+    spec.work_limit = 3;
+    memset(rows, 0, sizeof rows);
+    spec.best = 2;
+    ck_assert_uint_eq(settings_of(&spec, rows, 3), 2);
+    ck_assert_uint_eq(rows[2].size, 0);
+    spec.best = 0;
+    ck_assert_uint_eq(settings_of(&spec, rows, 3), 3);
+    spec.work_limit = 2;
+    ck_status(muslin_fit_settings(&spec, NULL, 0, 0, &count, &problem), MUSLIN_ERR_WORK_LIMIT);
+    ck_assert(problem.at == 1 && problem.value == 3 && problem.limit == 2);
+}
+END_TEST
+
+/* A block of a tick fills a quilt of one. */
+START_TEST(the_smallest_block_is_a_quilt)
+{
+    struct muslin_fit_spec spec = wanted(1, 1, MUSLIN_FIT_ALLOW_STRAIGHT);
+    struct muslin_fit rows[1];
+    block_of(&spec, 1);
+    spec.width_under = spec.width_over = spec.length_under = spec.length_over = 0;
+    spec.border_most = spec.border_least = 0;
+    memset(rows, 0, sizeof rows);
+    ck_assert_uint_eq(settings_of(&spec, rows, 1), 1);
+    ck_assert(rows[0].columns == 1 && rows[0].rows == 1 && rows[0].exact == 1);
+}
+END_TEST
+
+/* Of blocks of 10 and of 2^30 ticks two of the larger are wider than any quilt, so that only the smaller serves, though
+ * it comes out far from what is wanted; and so along it. */
+START_TEST(what_no_count_serves_is_not_near)
+{
+    for (int is_length = 0; is_length <= 1; is_length++) {
+        struct muslin_fit_spec spec = wanted(MUSLIN_SIZE_MAX / 2, MUSLIN_SIZE_MAX, MUSLIN_FIT_ALLOW_STRAIGHT);
+        if (is_length)
+            spec = wanted(MUSLIN_SIZE_MAX, MUSLIN_SIZE_MAX / 2, MUSLIN_FIT_ALLOW_STRAIGHT);
+        spec.block_least = 10;
+        spec.block_most = MUSLIN_SIZE_MAX;
+        spec.block_step = MUSLIN_SIZE_MAX - 10;
+        spec.border_most = spec.border_least = 0;
+        spec.columns_least = spec.columns_most = is_length ? 1 : 2;
+        spec.rows_least = spec.rows_most = is_length ? 2 : 1;
+        const struct muslin_fit fit = nearest_to(&spec);
+        ck_assert(fit.block == 10 && fit.columns == spec.columns_least && fit.rows == spec.rows_least);
+    }
 }
 END_TEST
 
@@ -525,7 +589,9 @@ START_TEST(where_no_count_serves_there_is_no_nearest)
     spec.columns_least = 3;
     spec.columns_most = 3;
     spec.columns_parity = MUSLIN_PARITY_EVEN;
-    ck_status(muslin_fit_nearest(&spec, &out, NULL), MUSLIN_ERR_NO_FIT);
+    struct muslin_problem problem = PROBLEM;
+    ck_status(muslin_fit_nearest(&spec, &out, &problem), MUSLIN_ERR_NO_FIT);
+    ck_assert(problem.argument == MUSLIN_ARG_COLUMNS && problem.value == 3 && problem.limit == 0);
     spec.columns_parity = MUSLIN_PARITY_ODD;
     ck_assert_int_eq(nearest_to(&spec).columns, 3);
     block_of(&spec, MUSLIN_SIZE_MAX);
@@ -591,6 +657,9 @@ static void add_settings(Suite *suite)
     tcase_add_test(settings, sashes_are_passed_over_where_none_is_allowed);
     tcase_add_test(settings, what_is_asked_for_and_filled_follows_the_rules_of_rows);
     tcase_add_test(settings, longer_rows_keep_their_stride_and_get_zeroes);
+    tcase_add_test(settings, settings_are_counted_to_the_last);
+    tcase_add_test(settings, the_smallest_block_is_a_quilt);
+    tcase_add_test(settings, what_no_count_serves_is_not_near);
     tcase_add_test(settings, where_no_count_serves_there_is_no_nearest);
     tcase_add_test(settings, the_largest_settings_are_still_right);
     tcase_add_test(settings, initial_values_are_those_of_the_macro);

@@ -151,6 +151,13 @@ START_TEST(a_quilt_for_a_crib_keeps_its_warning)
     ck_assert_uint_eq(bed_of(&spec).warnings, MUSLIN_WARN_SMALL_QUILT);
     spec.mattress_length = WHOLE_IN(60);
     ck_assert_uint_eq(bed_of(&spec).warnings, MUSLIN_WARN_SMALL_QUILT);
+    spec.mattress_width = WHOLE_IN(60);
+    ck_assert_uint_eq(bed_of(&spec).warnings, MUSLIN_WARN_SMALL_QUILT);
+    spec.floor_height = 1;
+    ck_assert_int_eq(bed_of(&spec).corner_clearance, 1 - bed_of(&spec).corner_hang);
+    ck_assert_int_eq(bed_of(&spec).corner_touches, 1);
+    spec.floor_height = 0;
+    spec.mattress_width = WHOLE_IN(27);
     spec.mattress_length++;
     ck_assert_uint_eq(bed_of(&spec).warnings, 0);
     spec.mattress_width = WHOLE_IN(60) + 1;
@@ -306,6 +313,9 @@ START_TEST(a_quilt_may_be_smaller_than_its_mattress)
     cover = cover_of(&spec);
     ck_assert_int_eq(cover.side_drop, 0);
     ck_assert(cover.reaches_edges == 1 && cover.reaches_depth == 1);
+    spec.quilt_length = WHOLE_IN(80) - 1;
+    ck_assert_int_eq(cover_of(&spec).foot_drop, -1);
+    ck_assert_int_eq(cover_of(&spec).reaches_edges, 0);
     spec.quilt_length = WHOLE_IN(70);
     cover = cover_of(&spec);
     ck_assert_int_eq(cover.foot_drop, -WHOLE_IN(10));
@@ -324,6 +334,10 @@ START_TEST(a_quilt_in_hand_may_touch_the_floor)
     ck_assert(cover_of(&spec).corner_touches == 0 && cover_of(&spec).corner_clearance == 0);
     spec.floor_height = WHOLE_IN(17);
     ck_assert_int_eq(cover_of(&spec).corner_touches, 0);
+    spec.floor_height = WHOLE_IN(17) - 1;
+    ck_assert(cover_of(&spec).corner_touches == 1 && cover_of(&spec).corner_clearance == -1);
+    spec.floor_height = 1;
+    ck_assert_int_eq(cover_of(&spec).corner_clearance, 1 - WHOLE_IN(17));
     spec.floor_height = WHOLE_IN(16);
     ck_assert_int_eq(cover_of(&spec).corner_touches, 1);
     ck_assert_int_eq(cover_of(&spec).corner_clearance, -WHOLE_IN(1));

@@ -20,6 +20,7 @@ static struct muslin_fit_rescaled rescaled(const struct muslin_fit_rescale_spec 
 {
     struct muslin_fit_rescaled out = { .size = (uint32_t)sizeof out };
     ck_ok(muslin_fit_rescale(spec, rows, sizeof rows[0], n, &out, NULL));
+    ck_assert_uint_eq(out.warnings, out.off_grid > 0 ? MUSLIN_WARN_OFF_GRID : 0);
     return out;
 }
 
@@ -254,12 +255,14 @@ START_TEST(rows_are_checked_before_any_is_written)
     refused(&spec, rows, sizeof rows[0], 2, MUSLIN_ERR_FLAGS);
     rows[1].flags = 0;
     ck_assert_int_eq(rows[0].new_cut, 0);
-    refused(&spec, rows, sizeof rows[0] - 1, 2, MUSLIN_ERR_STRUCT_SIZE);
+    ck_assert_int_eq(refused(&spec, rows, sizeof rows[0] - 1, 2, MUSLIN_ERR_STRUCT_SIZE).argument, MUSLIN_ARG_ROW_SIZE);
     refused(&spec, rows, 4097, 2, MUSLIN_ERR_STRUCT_SIZE);
     refused(&spec, NULL, sizeof rows[0], 2, MUSLIN_ERR_NULL);
     ck_assert_int_eq(refused(&spec, rows, sizeof rows[0], 0, MUSLIN_ERR_RANGE).argument, MUSLIN_ARG_PIECES);
-    refused(&spec, rows, sizeof rows[0], (size_t)MUSLIN_COUNT_MAX + 1, MUSLIN_ERR_RANGE);
+    ck_assert_int_eq(refused(&spec, rows, sizeof rows[0], (size_t)MUSLIN_COUNT_MAX + 1, MUSLIN_ERR_RANGE).value,
+                     MUSLIN_COUNT_MAX + 1);
     rescaled(&spec, rows, 2);
+    ck_assert_int_eq(rescaled(&spec, rows, 1).off_grid, 1); /* 5 ticks and seams of 1/4 in are on no mark of 1/8 in */
 }
 END_TEST
 

@@ -198,6 +198,20 @@ START_TEST(polygons_have_their_well_known_proportions)
 }
 END_TEST
 
+/* Up to a tick: a square is as wide as its side, a hexagon from corner to corner as two sides, and both have roots else:
+ * 7 sqrt 2 = 9.90 and 7 sqrt 3 = 12.12. */
+START_TEST(what_needs_no_rounding_is_not_rounded_up)
+{
+    struct muslin_rounding_spec up = MUSLIN_ROUNDING_SPEC_INIT;
+    struct muslin_regular_polygon regular = { .size = (uint32_t)sizeof regular };
+    up.direction = MUSLIN_DIRECTION_UP;
+    ck_ok(muslin_shape_regular_polygon(4, MUSLIN_POLYGON_MEASURE_SIDE, 7, &up, &regular, NULL));
+    ck_assert(regular.side == 7 && regular.flats == 7 && regular.corners == 10);
+    ck_ok(muslin_shape_regular_polygon(6, MUSLIN_POLYGON_MEASURE_SIDE, 7, &up, &regular, NULL));
+    ck_assert(regular.side == 7 && regular.centre == 7 && regular.corners == 14 && regular.flats == 13);
+}
+END_TEST
+
 START_TEST(a_polygon_refuses_what_it_cannot_be)
 {
     struct muslin_regular_polygon made = { .size = (uint32_t)sizeof made, .side = 77 };
@@ -238,6 +252,7 @@ TCase *shape_curve_case(void)
     tcase_add_test(curve, a_quarter_circle_starts_as_its_macro_says);
     tcase_add_test(curve, a_hexagon_of_two_and_three_quarters);
     tcase_add_test(curve, polygons_have_their_well_known_proportions);
+    tcase_add_test(curve, what_needs_no_rounding_is_not_rounded_up);
     tcase_add_test(curve, a_polygon_refuses_what_it_cannot_be);
     return curve;
 }

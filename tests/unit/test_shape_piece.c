@@ -93,6 +93,29 @@ START_TEST(a_piece_without_an_outline_lies_along_its_longest_edge)
 }
 END_TEST
 
+/* Upright and, by 3 4 5, slanting: every edge of a rectangle lies along its longest one or across it. Where it leans its
+ * two short ones do not. */
+START_TEST(a_rectangle_has_no_bias_edge_however_it_lies)
+{
+    const int64_t places[][4][2] = { { { 7, 9 }, { 17, 9 }, { 17, 14 }, { 7, 14 } },
+                                     { { 30, 10 }, { 42, 26 }, { 36, 30 }, { 24, 14 } },
+                                     { { 30, 10 }, { 38, 16 }, { 35, 20 }, { 27, 14 } } };
+    for (size_t i = 0; i < COUNT_OF(places); i++) {
+        struct muslin_corner_spec rows[8];
+        const struct muslin_shape_piece_spec spec = MUSLIN_SHAPE_PIECE_SPEC_INIT;
+        for (int32_t row = 0; row < 8; row++) {
+            const struct muslin_corner_spec corner =
+                CORNER(row / 4 - 1, places[i][row % 4][0] * K, places[i][row % 4][1] * K);
+            rows[row] = corner;
+        }
+        struct muslin_shape_piece piece = piece_of(rows, COUNT_OF(rows), &spec);
+        ck_assert_int_eq(piece.outside_edges, 4);
+        ck_assert_int_eq(piece.bias_edges, i == 1 ? 2 : 0);
+        ck_assert_int_eq(piece.warnings, i == 1 ? MUSLIN_WARN_BIAS_EDGE : 0);
+    }
+}
+END_TEST
+
 /* A disc of 10 K with 2 K of allowance is 24 K wide whichever way one lays it, and has no straight edge. */
 START_TEST(a_disc_is_as_wide_in_every_direction)
 {
@@ -113,6 +136,8 @@ START_TEST(a_disc_is_as_wide_in_every_direction)
         ck_assert_int_eq(piece.longest, 0);
         ck_assert_int_eq(piece.longest_corner, -1);
         ck_assert_int_eq(piece.grain_corner, -1);
+        ck_assert_int_eq(piece.grain_x, i == 0 ? 1 : directions[i][0]);
+        ck_assert_int_eq(piece.grain_y, directions[i][1]);
         ck_assert_int_eq(piece.outside_edges, 2);
         ck_assert_int_eq(piece.bias_edges, 2);
         ck_assert_int_eq(piece.has_arcs, 1);
@@ -237,6 +262,7 @@ TCase *shape_piece_case(void)
     tcase_add_test(piece, a_half_square_lies_along_its_outside_edge);
     tcase_add_test(piece, a_bias_edge_outside_is_warned_of);
     tcase_add_test(piece, a_piece_without_an_outline_lies_along_its_longest_edge);
+    tcase_add_test(piece, a_rectangle_has_no_bias_edge_however_it_lies);
     tcase_add_test(piece, a_disc_is_as_wide_in_every_direction);
     tcase_add_test(piece, a_bulge_counts_and_a_hollow_does_not);
     tcase_add_test(piece, a_half_square_along_its_long_edge);

@@ -451,6 +451,9 @@ START_TEST(only_a_piece_has_a_template)
     ck_status(muslin_shape_template(ROWS(half_square), MUSLIN_SHAPE_OUTLINE, &to_tick, NULL, 0, 0, &count, &problem),
               MUSLIN_ERR_INDEX);
     ck_assert_int_eq(problem.value, -1);
+    const struct muslin_corner_spec two[] = { AT(0, 0), AT(3, 0), AT(0, 3), CORNER(1, 0, 0) };
+    ck_status(muslin_shape_template(ROWS(two), 7, &to_tick, NULL, 0, 0, &count, &problem), MUSLIN_ERR_INDEX);
+    ck_assert(problem.value == 7 && problem.limit == 1);
     ck_assert_uint_eq(count, 77);
 }
 END_TEST

@@ -133,6 +133,83 @@ static void ck_near(muslin_len found, double expected)
     ck_assert_msg(fabs((double)found - expected) < 0.5001, "%lld, not %f", (long long)found, expected);
 }
 
+/* ---- how far a template reaches ---------------------------------------------------------------------------------- */
+
+static double moved_radius(const struct muslin_corner_spec *row)
+{
+    return (double)row->radius + (row->curve == MUSLIN_CURVE_CONVEX ? seam_of(row) : -seam_of(row));
+}
+
+static struct spot made_at(const struct muslin_template_corner *row)
+{
+    const struct spot spot = { (double)row->x, (double)row->y };
+    return spot;
+}
+
+/* How far one direction is to the left of another, 0 to a whole turn. */
+static double turn_to(struct spot from, struct spot to)
+{
+    const double turn = atan2(from.x * to.y - from.y * to.x, product(from, to));
+    return turn < 0 ? turn + 8 * atan(1) : turn;
+}
+
+/* Corners and bulging arcs, along a direction of length 1. */
+static double reach_of(const struct muslin_corner_spec *rows, const struct muslin_template_corner *made, size_t count,
+                       struct spot along)
+{
+    double most = -1e9;
+    for (size_t i = 0; i < count; i++) {
+        const struct spot start = made_at(&made[i]), end = made_at(&made[(i + 1) % count]);
+        const struct spot centre = { (double)made[i].centre_x, (double)made[i].centre_y };
+        most = fmax(most, product(start, along));
+        if (made[i].curve == MUSLIN_CURVE_CONVEX &&
+            turn_to(sum(start, -1, centre), along) <= turn_to(sum(start, -1, centre), sum(end, -1, centre)))
+            most = fmax(most, product(centre, along) + moved_radius(&rows[made[i].corner]));
+    }
+    return most;
+}
+
+/* From end to end, up to a tick. */
+static void ck_extent(muslin_len found, const struct muslin_corner_spec *rows, const struct muslin_template_corner *made,
+                      size_t count, struct spot along)
+{
+    const struct spot back = { -along.x, -along.y };
+    const double extent = reach_of(rows, made, count, along) + reach_of(rows, made, count, back);
+    ck_assert_msg((double)found > extent - 0.001 && (double)found < extent + 1.001, "%lld, not %f", (long long)found,
+                  extent);
+}
+
+static void ck_measured(const struct muslin_corner_spec *rows, int32_t n, const struct muslin_template_corner *made,
+                        size_t count, uint64_t *state)
+{
+    struct muslin_shape_piece_spec spec = MUSLIN_SHAPE_PIECE_SPEC_INIT;
+    struct muslin_shape_piece piece = { .size = (uint32_t)sizeof piece };
+    const struct spot none = { 0, 0 };
+    int64_t area = 0;
+    spec.grain_x = draw_from(state, -10, 10);
+    spec.grain_y = draw_from(state, 1, 10);
+    ck_ok(muslin_shape_measure(rows, sizeof rows[0], (size_t)n, &spec, &to_tick, &piece, NULL));
+    const struct spot grain = direction(none, (struct spot){ (double)spec.grain_x, (double)spec.grain_y });
+    ck_extent(piece.cut_width, rows, made, count, (struct spot){ 1, 0 });
+    ck_extent(piece.cut_height, rows, made, count, (struct spot){ 0, 1 });
+    ck_extent(piece.rectangle_along, rows, made, count, grain);
+    ck_extent(piece.rectangle_across, rows, made, count, turned_right(grain));
+    for (size_t i = 0; i < count; i++) {
+        const struct muslin_template_corner *next = &made[(i + 1) % count];
+        area += made[i].x * next->y - made[i].y * next->x;
+    }
+    ck_assert_int_eq(piece.cut_area, area);
+    for (int32_t edge = 0; edge < n; edge++) {
+        muslin_len along = 0, across = 0;
+        if (rows[edge].radius > 0)
+            continue;
+        ck_ok(muslin_shape_foundation(rows, sizeof rows[0], (size_t)n, edge, 0, &to_tick, &along, &across, NULL));
+        const struct spot laid = direction(spot_of(&rows[edge]), spot_of(&rows[(edge + 1) % n]));
+        ck_extent(along, rows, made, count, laid);
+        ck_extent(across, rows, made, count, turned_right(laid));
+    }
+}
+
 START_TEST(corners_of_any_angle_are_cut_as_their_tip_says)
 {
     uint64_t state = 61;
@@ -159,7 +236,95 @@ START_TEST(corners_of_any_angle_are_cut_as_their_tip_says)
             }
         }
         ck_assert_uint_eq(next, count);
+        ck_measured(rows, sides, made, count, &state);
     }
+}
+END_TEST
+
+/* In the middle of a slanting edge: one place straight out, or two where the allowances differ. */
+START_TEST(a_corner_in_an_edge_moves_straight_out)
+{
+    uint64_t state = 64;
+    for (int32_t i = 0; i < 300; i++) {
+        struct muslin_corner_spec rows[4];
+        struct muslin_template_corner made[ROWS_MOST];
+        size_t count = 0;
+        const int64_t x = draw_from(&state, 10000, 90000), y = draw_from(&state, 10000, 90000);
+        const int64_t places[][2] = { { 0, 0 }, { 2 * x, 0 }, { x, y }, { 0, 2 * y } };
+        const int is_level = draw_from(&state, 0, 3) == 0;
+        for (int32_t row = 0; row < 4; row++) {
+            const struct muslin_corner_spec corner = CORNER(0, places[row][0], places[row][1]);
+            rows[row] = corner;
+            rows[row].allowance = draw_from(&state, 0, 2000);
+            rows[row].take_up = draw_from(&state, 0, 201);
+        }
+        if (is_level) {
+            rows[2].allowance = rows[1].allowance;
+            rows[2].take_up = rows[1].take_up;
+        }
+        const int steps = seam_of(&rows[1]) != seam_of(&rows[2]);
+        const struct spot out = turned_right(direction(spot_of(&rows[1]), spot_of(&rows[3])));
+        memset(made, 0, sizeof made);
+        ck_ok(muslin_shape_template(rows, sizeof rows[0], 4, 0, &to_tick, made, sizeof made[0], ROWS_MOST, &count,
+                                    NULL));
+        ck_assert_uint_eq(count, steps ? 5 : 4);
+        for (int place = 0; place <= steps; place++) {
+            ck_assert_int_eq(made[2 + place].corner, 2);
+            ck_near(made[2 + place].x, (double)x + seam_of(&rows[1 + place]) * out.x);
+            ck_near(made[2 + place].y, (double)y + seam_of(&rows[1 + place]) * out.y);
+        }
+    }
+}
+END_TEST
+
+/* A triangle of a tick without allowances: its two sharp corners have two places each, though these are one. */
+START_TEST(the_smallest_triangle_has_blunt_tips_too)
+{
+    struct muslin_corner_spec rows[] = { CORNER(0, 0, 0), CORNER(0, 1, 0), CORNER(0, 0, 1) };
+    struct muslin_template_corner made[ROWS_MOST];
+    size_t count = 0;
+    memset(made, 0, sizeof made);
+    for (size_t i = 0; i < COUNT_OF(rows); i++) {
+        rows[i].allowance = 0;
+        rows[i].tip = MUSLIN_CORNER_TIP_BLUNT;
+    }
+    ck_ok(muslin_shape_template(ROWS(rows), 0, &to_tick, made, sizeof made[0], ROWS_MOST, &count, NULL));
+    ck_assert_uint_eq(count, 5);
+}
+END_TEST
+
+/* An edge towards the centre of an arc that it leaves, past the centre by 4 and 5 fifths of a tick, which is near
+ * enough, and by 8, which is not. The arc's corners lie within a tick of its circle: 3001^2 + 4000^2 = 5000.6^2 and
+ * 3002^2 + 4001^2 = 5002^2. */
+START_TEST(an_edge_passes_the_centre_within_a_tick)
+{
+    static const struct {
+        int64_t x, y, radius;
+        muslin_status status;
+    } cases[] = { { 3001, 4000, 5001, MUSLIN_OK }, { 3002, 4001, 5002, MUSLIN_OK },
+                  { 3002, 4000, 5001, MUSLIN_ERR_SHAPE } };
+    for (size_t i = 0; i < COUNT_OF(cases); i++) {
+        const int64_t x = cases[i].x, y = cases[i].y, radius = cases[i].radius;
+        const struct muslin_corner_spec rows[] = { CORNER(0, 9000 + x - 1500, 9000),
+                                                   ARC(0, 9000 + radius, 9000, CONVEX, 9000, 9000, radius),
+                                                   CORNER(0, 9000 + x, 9000 + y),
+                                                   CORNER(0, 9000 + x - 1500, 9000 + y - 2000) };
+        struct muslin_problem problem = PROBLEM;
+        size_t count = 0;
+        ck_status(muslin_shape_template(ROWS(rows), 0, &to_tick, NULL, 0, 0, &count, &problem), cases[i].status);
+        ck_assert_int_eq(problem.at, cases[i].status == MUSLIN_OK ? 0 : 2);
+    }
+}
+END_TEST
+
+/* A slice of a disc of 25 thousand ticks whose straight edges are moved out by more. */
+START_TEST(edges_moved_beyond_a_slice_are_too_wide)
+{
+    struct muslin_corner_spec rows[] = { CORNER(0, 0, 0), ARC(0, 24000, 7000, CONVEX, 0, 0, 25000),
+                                         CORNER(0, 7000, 24000) };
+    rows[0].allowance = 30000;
+    rows[1].allowance = 0;
+    ck_template_refuses(rows, MUSLIN_ERR_SEAM_TOO_WIDE, 1);
 }
 END_TEST
 
@@ -186,11 +351,6 @@ static void add_edge(struct arced *piece, uint64_t *state, int64_t x, int64_t y,
     row.allowance = draw_from(state, 0, 2000);
     row.take_up = draw_from(state, 0, 201);
     piece->rows[piece->corners++] = row;
-}
-
-static double moved_radius(const struct muslin_corner_spec *row)
-{
-    return (double)row->radius + (row->curve == MUSLIN_CURVE_CONVEX ? seam_of(row) : -seam_of(row));
 }
 
 /* How far along a line an arc about a point beside it, `beside` away, meets it. */
@@ -310,7 +470,10 @@ START_TEST(corners_of_arcs_are_cut_where_the_moved_edges_meet)
             ck_assert_int_eq(made[corner].curve, row->curve);
             if (row->radius > 0)
                 ck_assert_int_eq(made[corner].radius, (int64_t)floor(moved_radius(row) + 0.5));
+            ck_assert_int_eq(made[corner].centre_x, row->centre_x);
+            ck_assert_int_eq(made[corner].centre_y, row->centre_y);
         }
+        ck_measured(piece.rows, piece.corners, made, count, &state);
     }
 }
 END_TEST
@@ -365,6 +528,10 @@ Suite *shape_tips_suite(void)
     TCase *tips = tcase_create("tips");
     tcase_add_test(tips, corners_of_any_angle_are_cut_as_their_tip_says);
     tcase_add_test(tips, corners_of_arcs_are_cut_where_the_moved_edges_meet);
+    tcase_add_test(tips, a_corner_in_an_edge_moves_straight_out);
+    tcase_add_test(tips, the_smallest_triangle_has_blunt_tips_too);
+    tcase_add_test(tips, an_edge_passes_the_centre_within_a_tick);
+    tcase_add_test(tips, edges_moved_beyond_a_slice_are_too_wide);
     tcase_add_test(tips, a_corner_moves_to_where_its_edges_do);
     tcase_add_test(tips, a_corner_that_needs_no_rounding_says_so);
     suite_add_tcase(suite, tips);

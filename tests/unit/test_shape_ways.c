@@ -109,6 +109,20 @@ START_TEST(parts_of_a_disc_run_one_way)
 }
 END_TEST
 
+/* Two arcs of 5 about (-3, 0) and (3, 0) hang below the corner (0, -4) between them, the lowest one, where the ring turns
+ * right. */
+START_TEST(lobes_that_hang_below_their_corner_run_one_way)
+{
+    struct ring ring = { .n = 0 };
+    add_arc(&ring, 12000, 20000, CONVEX, 17000, 20000, 5000);
+    add_arc(&ring, 20000, 16000, CONVEX, 23000, 20000, 5000);
+    add_corner(&ring, 28000, 20000);
+    add_corner(&ring, 28000, 26000);
+    add_corner(&ring, 12000, 26000);
+    ck_one_way_from_all(ring);
+}
+END_TEST
+
 /* ---- horns ------------------------------------------------------------------------------------------------------- */
 
 /* A way from a corner: along a direction, and to the left of it (above 0) or to the right with a radius, or straight. */
@@ -255,6 +269,7 @@ Suite *shape_ways_suite(void)
     TCase *ways = tcase_create("ways");
     tcase_add_test(ways, a_square_with_a_corner_in_its_lowest_side_runs_one_way);
     tcase_add_test(ways, parts_of_a_disc_run_one_way);
+    tcase_add_test(ways, lobes_that_hang_below_their_corner_run_one_way);
     tcase_add_test(ways, a_horn_with_its_tip_down_runs_one_way);
     tcase_add_test(ways, an_edge_without_length_is_named);
     tcase_add_test(ways, an_arc_begins_within_a_tick_of_its_circle);
