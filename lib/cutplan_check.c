@@ -486,9 +486,10 @@ static void find_sums(struct proof *proof)
     proof->reach[0] = 1;
     for (int64_t i = 1; i <= most / 64; i++)
         proof->reach[i] = 0;
-    for (int32_t way = 0; way < proof->cutting->way_count; way++) {
+    for (int32_t way = proof->cutting->way_count - 1; way >= 0; way--) {
         const int64_t cost = proof->cutting->ways[way].cost;
-        for (int64_t sum = cost; sum <= most; sum++)
+        const int is_new = cost <= most && (proof->reach[cost / 64] >> (cost % 64) & 1) == 0;
+        for (int64_t sum = cost; is_new && sum <= most; sum++) /* what is a sum of others adds none */
             proof->reach[sum / 64] |= (proof->reach[(sum - cost) / 64] >> ((sum - cost) % 64) & 1) << (sum % 64);
     }
 }

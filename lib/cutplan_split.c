@@ -177,8 +177,7 @@ static int put_levels(struct msl_search *search, int32_t way)
     return 1;
 }
 
-/* Puts a packing into the plan, a pattern for each strip; what there is no room for is left
- * out. */
+/* Puts a packing into the plan, a pattern for each strip; what there is no room for is left out. */
 static void put_packing(struct msl_search *search, int32_t way)
 {
     struct msl_making *making = &search->making;
