@@ -65,6 +65,7 @@ static void begin_cases(struct msl_workshop *workshop)
     struct msl_search *whole = &workshop->whole;
     whole->cases[0] = all;
     whole->case_count = 1;
+    whole->stopped = whole->full = 0;
     if (workshop->has_master)
         msl_cases_begin(whole);
 }

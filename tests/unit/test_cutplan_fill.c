@@ -174,10 +174,10 @@ static int64_t cost_of(const struct msl_plan *plan)
 
 static int64_t in_hand(const struct msl_plan *plan, int32_t stock)
 {
-    int64_t left = bench.available[1 + stock];
+    int64_t used = 0;
     for (int32_t row = 0; row < plan->count; row++)
-        left -= way_of(plan->rows[row].pattern)->stock == stock ? plan->rows[row].times : 0;
-    return left;
+        used += way_of(plan->rows[row].pattern)->stock == stock ? plan->rows[row].times : 0;
+    return bench.available[1 + stock] - used;
 }
 
 /* What is left and what it costs is what the rows say. */
@@ -245,10 +245,12 @@ static void change_by_chance(uint64_t *seed)
     const int32_t pattern = (int32_t)pick(seed, parts.pool.pattern_count);
     ck_assert_int_eq(msl_plan_times(making, pattern), plain_times(pattern));
     switch (pick(seed, 4)) {
-    case 0:
-        if (count > 0)
-            msl_plan_take_one(making, (int32_t)pick(seed, count));
+    case 0: {
+        const int32_t row = (int32_t)pick(seed, count + 1);
+        if (row < count && making->plan.rows[row].times > 0)
+            msl_plan_take_one(making, row);
         break;
+    }
     case 1:
         if (pick(seed, 3) == 0) {
             const int32_t rows = (int32_t)pick(seed, count + 1);
