@@ -41,7 +41,7 @@ import switched
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent.parent
 HERE = pathlib.Path(__file__).resolve().parent
-AIM = 0.9  # what is held today of all of lib/; 0.97 is wanted
+AIM = 0.95  # what is held today of all of lib/; 0.97 is wanted
 MEMORY = 4 << 30
 PATIENCE = 6  # seconds for a suite of another module,
 QUICK = 1.5  # and without sanitizers for one that is asked with them
@@ -79,7 +79,7 @@ def asked(command, seconds=600, memory=MEMORY, **variables):
 def suite_asked(program, suite, seconds=600, memory=MEMORY, profile=os.devnull, number=0):
     tables = sorted(map(str, (ROOT / "tests/handbook").glob("*.csv"))) if suite == HANDBOOK else []
     return asked([program, *tables], seconds, memory, CK_FORK="no", CK_RUN_SUITE=suite, CK_VERBOSITY="silent",
-                 MUSLIN_MUTANT=str(number), LLVM_PROFILE_FILE=profile, UBSAN_OPTIONS="halt_on_error=1",
+                 MALLOC_PERTURB_="90", MUSLIN_MUTANT=str(number), LLVM_PROFILE_FILE=profile, UBSAN_OPTIONS="halt_on_error=1",
                  ASAN_OPTIONS=f"quarantine_size_mb=8:hard_rss_limit_mb={MEMORY >> 20}")
 
 
