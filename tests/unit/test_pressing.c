@@ -136,8 +136,7 @@ START_TEST(nine_patches_nest_everywhere)
     size_t n = 99;
     ck_ok(muslin_pressing_exceptions(plan, NULL, sizeof(struct muslin_pressing_exception), 0, &n, NULL));
     ck_assert_uint_eq(n, 0);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     /* Turned by quarters in turn, the seams of equal edges still can be told apart. */
     const int32_t turns[] = { 0, 1, 1, 0 };
     const struct muslin_pressing_total turned =
@@ -188,8 +187,7 @@ START_TEST(places_two_repeats_apart_are_alike_in_long_joins)
     for (size_t k = 1; k + 4 < n; k++)
         ck_assert_int_eq(children[k].other_way, children[k + 4].other_way);
     free(children);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     /* Another row in the middle, and nothing repeats. */
     rows[MANY_ROWS / 2] = sash;
     const struct muslin_pressing_total apart =
@@ -229,8 +227,7 @@ static size_t told_of_rows(int64_t rows, int64_t repeat, int64_t *in_all)
     }
     free(told);
     free(all);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
     return n;
 }
@@ -284,8 +281,7 @@ START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
     for (size_t i = 0; i < 4; i++)
         ck_assert_int_eq(seams[i].press, MUSLIN_PRESS_LEFT);
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
     begin_in_order(&nine, MUSLIN_SEAM_PRESS_TO_LAST, MUSLIN_SEAM_PRESS_FREE);
     solution = solved(nine.s.quilt, repeat_of(nine.s.quilt, nine.block, 2, 1));
@@ -297,8 +293,7 @@ START_TEST(joins_that_ask_are_pressed_so_and_what_then_does_not_nest_is_told)
     ck_assert_int_eq(seams[0].other_way, 0);
     ck_assert_int_eq(seams[2].press, MUSLIN_PRESS_LEFT);
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -324,8 +319,7 @@ START_TEST(seams_pressed_open_meet_nothing)
     ck_assert_int_eq(seams[2].other, MUSLIN_OTHER_WAY_NONE);
     ck_assert_int_eq(seams[2].preferred, 0);
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -347,8 +341,7 @@ START_TEST(seams_go_towards_the_darker_side_where_they_may)
         ck_assert_int_eq(seams[0].preferred, prefer);
         ck_assert_int_eq(seams[1].preferred, prefer);
         free(seams);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
     }
     /* The dark squares of a nine-patch lie where all its seams nest. */
     struct muslin_solution *solution = solved(nine.s.quilt, nine.block);
@@ -360,8 +353,7 @@ START_TEST(seams_go_towards_the_darker_side_where_they_may)
     ck_assert_int_eq(totals_of(plan).exceptions, 0);
     ck_assert_int_eq(totals_of(plan).other_way, 0);
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -393,8 +385,7 @@ START_TEST(seams_round_a_set_in_square_go_towards_the_darker_side)
                              dark == (side % 2 == 0) ? MUSLIN_TOWARDS_FIRST : MUSLIN_TOWARDS_SECOND);
         }
         free(seams);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
         end_sewing(&nine.s);
     }
 }
@@ -421,8 +412,7 @@ START_TEST(nesting_comes_before_the_darker_side)
     ck_assert_int_eq(seams[0].preferred + seams[2].preferred, 3);
     ck_assert_int_eq(seams[1].preferred + seams[3].preferred, 3);
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -460,8 +450,7 @@ START_TEST(of_equally_many_copies_the_preferred_way_is_shown)
     for (size_t i = 0; i < n; i++)
         ck_assert_int_eq(children[i].other_way, i == 3);
     free(children);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -508,8 +497,7 @@ START_TEST(of_both_ways_the_one_that_more_seams_prefer_is_shown)
             ck_assert_int_eq(seams[k].other, MUSLIN_OTHER_WAY_PRESSED);
         }
         free(seams);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
         end_sewing(&s);
     }
 }
@@ -569,8 +557,7 @@ START_TEST(nine_patches_are_all_pressed_alike_and_every_other_one_is_turned)
         ck_assert_int_eq(children[i].turn, 0);
     }
     free(children);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -706,8 +693,7 @@ START_TEST(blocks_are_turned_by_as_much_as_their_prints_allow)
             ck_assert_int_eq(children[n - 1].other_way, 1);
             ck_assert_int_eq(children[n - 1].turn, turn);
             free(children);
-            muslin_pressing_free(plan);
-            muslin_solution_free(solution);
+            put_away(plan, solution);
             end_sewing(&s);
         }
 }
@@ -771,8 +757,7 @@ static int32_t turn_of_trimmed(muslin_len by)
     ck_assert_int_eq(seams[4].other_way, 1);
     const int32_t turn = seams[4].turn;
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
     return turn;
 }
@@ -949,8 +934,7 @@ START_TEST(blocks_of_a_row_that_is_pressed_the_other_way_are_turned)
     ck_assert_int_eq(seams[0].preferred + seams[1].preferred,
                      MUSLIN_PREFERRED_KEPT + MUSLIN_PREFERRED_AGAINST);
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -984,8 +968,7 @@ START_TEST(what_is_asked_for_in_part_is_turned)
         ck_assert_int_eq(seams[0].press, press == MUSLIN_SEAM_PRESS_TO_FIRST ? MUSLIN_PRESS_UP : MUSLIN_PRESS_DOWN);
         ck_assert_int_eq(seams[1].press, seams[0].press);
         free(seams);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
         end_sewing(&nine.s);
     }
 }
@@ -1026,8 +1009,7 @@ START_TEST(open_seams_are_told_when_they_are_turned)
         ck_assert_int_eq(seams[i].turn, 2);
     }
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -1053,8 +1035,7 @@ START_TEST(what_is_inside_must_look_the_same_as_well)
     ck_assert_int_eq(children[n - 1].child, block);
     ck_assert_int_eq(children[n - 1].turn, 2);
     free(children);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&s);
 }
 END_TEST
@@ -1127,8 +1108,7 @@ START_TEST(where_two_slanted_seams_end_at_one_place_nothing_is_turned)
     ck_assert_int_eq(children[n - 1].other_way, 1);
     ck_assert_int_eq(children[n - 1].turn, 0);
     free(children);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&s);
 }
 END_TEST
@@ -1152,8 +1132,7 @@ START_TEST(what_can_never_be_turned_takes_no_search)
     ck_assert_int_eq(totals_of(plan).meetings, 3);
     ck_assert_int_eq(totals_of(plan).exceptions, 1);
     ck_assert_int_eq(totals_of(plan).proven, 1);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -1199,8 +1178,7 @@ static int32_t other_of_sets(uint32_t flags, int32_t prefer)
     ck_assert_int_eq(seams[0].other_way, 2);
     ck_assert_int_eq(seams[1].other, other);
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
     return other;
 }
@@ -1251,8 +1229,7 @@ START_TEST(beside_seams_at_right_angles_slanted_ones_do_not_count)
     ck_assert_int_eq(children[n - 1].other_way, 1);
     ck_assert_int_eq(children[n - 1].turn, 2);
     free(children);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&s);
 }
 END_TEST
@@ -1282,8 +1259,7 @@ START_TEST(a_pinwheel_of_half_squares_spins)
     ck_assert_int_eq(seams[0].press, MUSLIN_PRESS_RIGHT);
     ck_assert_int_eq(seams[0].preferred, 1);
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     /* Two equal half-squares side by side: the seam of one ends at the foot of their edge, of the other at its head. */
     const muslin_id equal[] = { half, half };
     ck_assert_int_eq(totals_pressed(s.quilt, join_of(s.quilt, MUSLIN_AXIS_ACROSS, equal, 2)).meetings, 0);
@@ -1324,8 +1300,7 @@ START_TEST(a_unit_is_shown_as_most_of_its_copies_are)
         if (children[i].child == half)
             ck_assert_int_eq(children[i].other_way, children[i].node != mirrored);
     free(children);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&s);
 }
 END_TEST
@@ -1388,8 +1363,7 @@ START_TEST(the_seams_of_a_mitred_border_have_their_ends)
         ck_assert_int_eq(seams[k].preferred, 1);
     }
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&s);
 }
 END_TEST
@@ -1419,8 +1393,7 @@ START_TEST(the_seams_of_a_pinwheel_have_their_ends)
         ck_assert_int_eq(seams[k].to_y, ends[k][3] * A_STRIP);
     }
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&s);
 }
 END_TEST
@@ -1445,8 +1418,7 @@ START_TEST(the_darker_of_two_is_the_one_that_is_stated_so)
             if (is_told)
                 ck_assert_int_eq(seams[0].press, i > k ? MUSLIN_PRESS_LEFT : MUSLIN_PRESS_RIGHT);
             free(seams);
-            muslin_pressing_free(plan);
-            muslin_solution_free(solution);
+            put_away(plan, solution);
             end_sewing(&s);
         }
 }
@@ -1467,8 +1439,7 @@ START_TEST(what_is_of_several_fabrics_is_as_dark_as_nothing)
     ck_assert_uint_eq(n, 3);
     ck_assert_int_eq(seams[2].preferred, MUSLIN_PREFERRED_NEITHER);
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -1491,8 +1462,7 @@ START_TEST(below_is_as_dark_as_beside)
         ck_assert_int_eq(seams[1].towards, 1);
         ck_assert_int_eq(seams[0].preferred + seams[1].preferred, 2);
         free(seams);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
     }
     end_sewing(&s);
 }
@@ -1542,8 +1512,7 @@ START_TEST(each_piece_of_a_row_is_compared_with_its_neighbours)
                 ck_assert_int_eq(kept ? seams[k].towards : 3 - seams[k].towards, wish[k]);
         }
         free(seams);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
     }
     end_sewing(&s);
 }
@@ -1588,8 +1557,7 @@ START_TEST(edges_lie_along_the_seams_they_name)
                 ck_assert_int_le(llabs(right * (to->y - seam->from_y) - up * (to->x - seam->from_x)), near);
             }
         free(seams);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
     }
     end_sewing(&s);
 }
@@ -1615,8 +1583,7 @@ START_TEST(the_first_region_of_a_unit_is_preferred_unless_darkness_says_otherwis
         ck_assert_int_eq(seams[0].towards, towards[i]);
         ck_assert_int_eq(seams[0].preferred, 1);
         free(seams);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
     }
     end_sewing(&s);
 }
@@ -1649,8 +1616,7 @@ START_TEST(two_slanted_seams_at_one_point_both_meet_what_is_there)
     struct muslin_pressing *plan = pressed(solution);
     ck_assert_int_eq(totals_of(plan).meetings, 2);
     ck_assert_int_eq(totals_of(plan).exceptions, 0);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     solution = solved(s.quilt, goose);
     plan = pressed(solution);
     size_t n;
@@ -1663,8 +1629,7 @@ START_TEST(two_slanted_seams_at_one_point_both_meet_what_is_there)
         ck_assert_int_eq(seams[i].preferred, 1);
     }
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&s);
 }
 END_TEST
@@ -1688,8 +1653,7 @@ START_TEST(stars_meet_stars_and_regions_that_are_not_the_first_have_no_preferenc
         without += seams[i].preferred == 0;
     ck_assert_int_eq(without, 7 + 1); /* between the eight points, one straight through; and between the two stars */
     free(seams);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&s);
 }
 END_TEST
@@ -1914,8 +1878,7 @@ START_TEST(on_every_side_of_a_pinwheel_two_seams_end)
             ck_assert_int_eq(rows[0].y, is_across ? along : (wheel_first ? 1 : 3) * A_STRIP);
             ck_assert_int_eq(exceptions_on_seams(plan, top), 1);
             free(rows);
-            muslin_pressing_free(plan);
-            muslin_solution_free(solution);
+            put_away(plan, solution);
         }
     end_sewing(&s);
 }
@@ -1939,8 +1902,7 @@ START_TEST(what_is_lower_lies_at_the_top)
         ck_assert_int_eq(rows[0].x, A_STRIP);
         ck_assert_int_eq(rows[0].y, 2 * A_STRIP);
         free(rows);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
     }
     end_sewing(&s);
 }
@@ -1996,8 +1958,7 @@ START_TEST(blocks_on_point_meet_as_in_a_straight_setting)
     ck_assert_int_eq(totals.exceptions, 0);
     ck_assert_int_eq(totals.meetings, 13 * 4 + 16 * 2 + 12);
     ck_assert_int_eq(totals.proven, 1);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     /* The blocks of a field do not reach its outside: what is sewn to it meets its triangles' seams alone. */
     const muslin_id field = field_of(&nine.s, 3, 3, blocks);
     const muslin_id fields[] = { field, field };
@@ -2032,8 +1993,7 @@ START_TEST(exceptions_on_point_lie_on_the_seams_between_blocks)
             const int64_t edges = 4 * (columns - 1) * (rows - 1);
             ck_assert_int_eq(exceptions_on_seams(plan, field), 2 * edges);
             ck_assert_int_eq(totals_of(plan).exceptions, 2 * edges + 4 * (columns * rows + (columns - 1) * (rows - 1)));
-            muslin_pressing_free(plan);
-            muslin_solution_free(solution);
+            put_away(plan, solution);
             end_sewing(&nine.s);
         }
 }
@@ -2144,8 +2104,7 @@ START_TEST(exceptions_on_point_are_told_where_they_lie_in_the_field)
     struct muslin_solution *solution = solved(s.quilt, field_of(&s, 2, 1, blocks));
     struct muslin_pressing *plan = pressed(solution);
     ck_assert_int_eq(totals_of(plan).exceptions, 0); /* they touch at a tip alone */
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     muslin_id five[5] = { block, block, block, block, block };
     solution = solved(s.quilt, field_of(&s, 2, 2, five));
     plan = pressed(solution);
@@ -2163,8 +2122,7 @@ START_TEST(exceptions_on_point_are_told_where_they_lie_in_the_field)
     ck_assert_int_le(llabs(llabs(rows[0].x - size.finished_width / 2) - away), 2);
     ck_assert_int_le(llabs(llabs(rows[0].y - size.finished_height / 2) - away), 2);
     free(rows);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&s);
 }
 END_TEST
@@ -2242,8 +2200,7 @@ START_TEST(slanted_seams_meet_where_one_goes_on_from_another)
         ck_assert_int_eq(totals_of(plan).meetings, meetings);
         ck_assert_int_eq(totals_of(plan).exceptions, 0);
         free(seams);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
         end_sewing(&s);
     }
 }
@@ -2292,8 +2249,7 @@ START_TEST(nine_patches_nest_wherever_they_fall)
         struct muslin_pressing *plan = pressed_with(solution, 0, 1);
         ck_assert_int_eq(totals_of(plan).exceptions, 0);
         ck_assert_int_eq(totals_of(plan).proven, 1);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
         end_sewing(&nine.s);
     }
 }
@@ -2512,8 +2468,7 @@ START_TEST(rows_are_asked_for_and_filled)
     CK_ROWS(muslin_pressing_children, muslin_pressing_child);
     CK_ROWS(muslin_pressing_exceptions, muslin_pressing_exception);
     ck_status(muslin_pressing_totals(NULL, &totals, NULL), MUSLIN_ERR_NULL);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     end_sewing(&nine.s);
 }
 END_TEST
@@ -2859,8 +2814,7 @@ START_TEST(units_can_be_held_to_their_recipes)
         }
         ck_assert_int_eq(open, cases[i].open);
         ck_assert_int_eq((int)count - 1 - open, cases[i].closed);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
         end_sewing(&s);
     }
 }
@@ -2891,8 +2845,7 @@ START_TEST(open_units_are_in_nobodys_way)
         ck_ok(muslin_pressing_create(solution, &pressing, NULL, NULL, NULL, &plan, NULL));
         ck_assert_int_eq(totals_of(plan).meetings, 1);
         ck_assert_int_eq(totals_of(plan).exceptions, !is_open);
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
         end_sewing(&s);
     }
 }
@@ -2926,8 +2879,7 @@ START_TEST(a_goose_is_pressed_outwards)
             int left = i == 0 && rows[k].from_x + rows[k].to_x < WHOLE_IN(4);
             ck_assert_int_eq(rows[k].press, left ? MUSLIN_PRESS_LEFT : MUSLIN_PRESS_RIGHT);
         }
-        muslin_pressing_free(plan);
-        muslin_solution_free(solution);
+        put_away(plan, solution);
     }
     end_sewing(&s);
 }

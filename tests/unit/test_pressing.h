@@ -29,14 +29,19 @@ static inline struct muslin_pressing_total totals_of(const struct muslin_pressin
     return totals;
 }
 
+static inline void put_away(struct muslin_pressing *plan, struct muslin_solution *solution)
+{
+    muslin_pressing_free(plan);
+    muslin_solution_free(solution);
+}
+
 /* Totals of a tree, asked for and forgotten. */
 static inline struct muslin_pressing_total totals_pressed(struct muslin_quilt *quilt, muslin_id root)
 {
     struct muslin_solution *solution = solved(quilt, root);
     struct muslin_pressing *plan = pressed(solution);
     struct muslin_pressing_total totals = totals_of(plan);
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
     return totals;
 }
 

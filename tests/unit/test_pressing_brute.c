@@ -1016,8 +1016,7 @@ static void ck_tree(struct model *model, int64_t root, struct tried *tried)
         if (model->random % 8 == 0)
             ck_little_work(solution, best, totals.work);
     }
-    muslin_pressing_free(plan);
-    muslin_solution_free(solution);
+    put_away(plan, solution);
 }
 
 START_TEST(small_trees_have_the_fewest_exceptions_of_all_ways)
